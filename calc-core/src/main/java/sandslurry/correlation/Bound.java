@@ -1,0 +1,66 @@
+package sandslurry.correlation;
+
+import java.util.Optional;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * The published limits of one input of a correlation.
+ *
+ * @param what the input, in words: "grain size d50"
+ * @param kind how a value of this input is shown
+ * @param low the least value inside the range, in SI
+ * @param high the greatest value inside the range, in SI; may be infinite
+ */
+public record Bound(String what, Kind<?> kind, double low, double high) {
+
+  /**
+   * Compares a value with the limits.
+   *
+   * @param value the value used, in SI
+   * @return the transgression, or nothing when the value lies inside; NaN counts as outside
+   */
+  public Optional<Excess> check(double value) {
+    boolean inside = value >= low && value <= high;
+    return inside ? Optional.empty() : Optional.of(new Excess(this, value));
+  }
+
+  /**
+   * The limits in words.
+   *
+   * @param system the units to write in
+   * @return for example "bore 50.0 mm to 500.0 mm"
+   */
+  public String describe(UnitSystem system) {
+    String text =
+        Double.isInfinite(high)
+            ? "at least " + system.show(kind, low)
+            : Double.isInfinite(low)
+                ? "at most " + system.show(kind, high)
+                : system.show(kind, low) + " to " + system.show(kind, high);
+    return what + " " + text;
+  }
+
+  /**
+   * A value that lies outside its published limits.
+   *
+   * @param bound the limits
+   * @param value the value used, in SI
+   */
+  public record Excess(Bound bound, double value) {
+    /**
+     * The transgression as a sentence without a stop.
+     *
+     * @param system the units to write in
+     * @return for example "grain size is 7.00 mm, published for 0.150 mm to 6.00 mm"
+     */
+    public String describe(UnitSystem system) {
+      String used = Double.isFinite(value) ? system.show(bound.kind(), value) : "not defined";
+      return bound.what()
+          + " is "
+          + used
+          + "; the range is "
+          + bound.describe(system).substring(bound.what().length() + 1);
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package sandslurry.material;
+
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * A liquid of constant viscosity: τ = μ γ̇.
+ *
+ * @param viscosityPaS dynamic viscosity [Pa.s]
+ */
+public record Newtonian(double viscosityPaS) implements Rheology {
+  /** Checks that the viscosity is a positive number. */
+  public Newtonian {
+    if (!(viscosityPaS > 0)) {
+      throw new IllegalArgumentException("viscosity must be > 0 but was " + viscosityPaS + " Pa.s");
+    }
+  }
+
+  @Override
+  public double shearStressPa(double shearRatePs) {
+    return viscosityPaS * shearRatePs;
+  }
+
+  @Override
+  public double yieldStressPa() {
+    return 0;
+  }
+
+  @Override
+  public String describe() {
+    return "Newtonian, " + UnitSystem.METRIC.show(Kind.VISCOSITY, viscosityPaS);
+  }
+}

@@ -1,0 +1,2 @@
+/** What the liquid, the sand and the mixture of both are made of. */
+package sandslurry.material;

@@ -1,0 +1,18 @@
+package sandslurry.settling;
+
+import sandslurry.correlation.Correlation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Grain;
+import sandslurry.material.Liquid;
+
+/** How fast one grain falls in a liquid at rest, far from walls and other grains. */
+public interface SettlingVelocityModel extends Correlation {
+  /**
+   * Terminal settling velocity.
+   *
+   * @param grain the grain, denser than the liquid
+   * @param liquid the liquid
+   * @return the velocity [m/s], and what lay outside the published range
+   */
+  Estimate velocityMps(Grain grain, Liquid liquid);
+}

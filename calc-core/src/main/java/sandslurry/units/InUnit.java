@@ -1,0 +1,120 @@
+package sandslurry.units;
+
+/**
+ * Plain numbers for correlations that were published with an input in some unit: grain size in
+ * millimetres, bore in inches. The factors come from the table of {@link Measure}.
+ */
+public final class InUnit {
+  private static final UnitEntry<?> MILLIMETRE = Measure.LENGTH.entry("mm");
+  private static final UnitEntry<?> MICROMETRE = Measure.LENGTH.entry("um");
+  private static final UnitEntry<?> CENTIMETRE = Measure.LENGTH.entry("cm");
+  private static final UnitEntry<?> INCH = Measure.LENGTH.entry("in");
+  private static final UnitEntry<?> FOOT = Measure.LENGTH.entry("ft");
+  private static final UnitEntry<?> LITRE_PER_MINUTE = Measure.FLOW.entry("L/min");
+  private static final UnitEntry<?> CENTIPOISE = Measure.VISCOSITY.entry("cP");
+  private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
+  private static final UnitEntry<?> CELSIUS = Measure.TEMPERATURE.entry("degC");
+  private static final UnitEntry<?> PERCENT = Measure.FRACTION.entry("%");
+
+  private InUnit() {}
+
+  /**
+   * Millimetres.
+   *
+   * @param metres a length [m]
+   * @return the length [mm]
+   */
+  public static double millimetres(double metres) {
+    return MILLIMETRE.fromSi(metres);
+  }
+
+  /**
+   * Micrometres.
+   *
+   * @param metres a length [m]
+   * @return the length [um]
+   */
+  public static double micrometres(double metres) {
+    return MICROMETRE.fromSi(metres);
+  }
+
+  /**
+   * Centimetres.
+   *
+   * @param metres a length [m]
+   * @return the length [cm]
+   */
+  public static double centimetres(double metres) {
+    return CENTIMETRE.fromSi(metres);
+  }
+
+  /**
+   * Inches.
+   *
+   * @param metres a length [m]
+   * @return the length [in]
+   */
+  public static double inches(double metres) {
+    return INCH.fromSi(metres);
+  }
+
+  /**
+   * Feet.
+   *
+   * @param metres a length [m]
+   * @return the length [ft]
+   */
+  public static double feet(double metres) {
+    return FOOT.fromSi(metres);
+  }
+
+  /**
+   * Litres per minute.
+   *
+   * @param cubicMetresPerSecond a flow [m3/s]
+   * @return the flow [L/min]
+   */
+  public static double litresPerMinute(double cubicMetresPerSecond) {
+    return LITRE_PER_MINUTE.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * Centipoise, which is the millipascal second.
+   *
+   * @param pascalSeconds a dynamic viscosity [Pa.s]
+   * @return the viscosity [cP]
+   */
+  public static double centipoise(double pascalSeconds) {
+    return CENTIPOISE.fromSi(pascalSeconds);
+  }
+
+  /**
+   * Kilopascals.
+   *
+   * @param pascals a pressure [Pa]
+   * @return the pressure [kPa]
+   */
+  public static double kilopascals(double pascals) {
+    return KILOPASCAL.fromSi(pascals);
+  }
+
+  /**
+   * Degrees Celsius.
+   *
+   * @param kelvins an absolute temperature [K]
+   * @return the temperature [degC]
+   */
+  public static double celsius(double kelvins) {
+    return CELSIUS.fromSi(kelvins);
+  }
+
+  /**
+   * Per cent.
+   *
+   * @param fraction a share of one
+   * @return the share [%]
+   */
+  public static double percent(double fraction) {
+    return PERCENT.fromSi(fraction);
+  }
+}

@@ -1,0 +1,201 @@
+package sandslurry.units;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import si.uom.quantity.Density;
+import si.uom.quantity.DynamicViscosity;
+import si.uom.quantity.KinematicViscosity;
+import si.uom.quantity.MassFlowRate;
+import si.uom.quantity.VolumetricFlowRate;
+
+/**
+ * What a value is to a practitioner, which dimension alone cannot tell: a bore, a grain and a head
+ * are all lengths but are read in different units. A kind says how such a value is shown.
+ *
+ * @param <Q> the quantity
+ */
+public final class Kind<Q extends Quantity<Q>> {
+  /** Length of pipe or lane, elevation. */
+  public static final Kind<Length> LENGTH = new Kind<>(Measure.LENGTH, "m", "ft", 4);
+
+  /** Bore, wall, roughness, small depth. */
+  public static final Kind<Length> BORE = new Kind<>(Measure.LENGTH, "mm", "in", 4);
+
+  /** Size of a grain or sieve, in millimetres in both systems as in the sieve standards. */
+  public static final Kind<Length> GRAIN = new Kind<>(Measure.LENGTH, "mm", "mm", 3);
+
+  /** Head of liquid or mixture. */
+  public static final Kind<Length> HEAD = new Kind<>(Measure.LENGTH, "m", "ft", 3);
+
+  /** Mean velocity. */
+  public static final Kind<Speed> VELOCITY = new Kind<>(Measure.SPEED, "m/s", "ft/s", 3);
+
+  /** Settling velocity, surface overflow rate, shear velocity. */
+  public static final Kind<Speed> FALL = new Kind<>(Measure.SPEED, "mm/s", "ft/min", 3);
+
+  /** Volume flow. */
+  public static final Kind<VolumetricFlowRate> FLOW = new Kind<>(Measure.FLOW, "L/s", "gal/min", 4);
+
+  /** Mass flow of sand. */
+  public static final Kind<MassFlowRate> MASS_FLOW =
+      new Kind<>(Measure.MASS_FLOW, "kg/s", "lb/min", 3);
+
+  /** Mass moved in a day. */
+  public static final Kind<MassFlowRate> MASS_PER_DAY =
+      new Kind<>(Measure.MASS_FLOW, "t/d", "ton/d", 3);
+
+  /** Mass. */
+  public static final Kind<Mass> MASS = new Kind<>(Measure.MASS, "kg", "lb", 4);
+
+  /** Volume. */
+  public static final Kind<Volume> VOLUME = new Kind<>(Measure.VOLUME, "m3", "ft3", 3);
+
+  /** Density. */
+  public static final Kind<Density> DENSITY = new Kind<>(Measure.DENSITY, "kg/m3", "lb/ft3", 4);
+
+  /** Dynamic viscosity, in millipascal seconds (centipoise) in both systems. */
+  public static final Kind<DynamicViscosity> VISCOSITY =
+      new Kind<>(Measure.VISCOSITY, "mPa.s", "cP", 3);
+
+  /** Kinematic viscosity. */
+  public static final Kind<KinematicViscosity> KINEMATIC_VISCOSITY =
+      new Kind<>(Measure.KINEMATIC_VISCOSITY, "mm2/s", "cSt", 3);
+
+  /** Gauge pressure. */
+  public static final Kind<Pressure> PRESSURE = new Kind<>(Measure.PRESSURE, "kPa", "psi", 3);
+
+  /** Shear stress. */
+  public static final Kind<Pressure> STRESS = new Kind<>(Measure.PRESSURE, "Pa", "Pa", 3);
+
+  /** Pressure lost per length. */
+  public static final Kind<PressureGradient> PRESSURE_GRADIENT =
+      new Kind<>(Measure.PRESSURE_GRADIENT, "Pa/m", "psi/100 ft", 3);
+
+  /** Temperature. */
+  public static final Kind<Temperature> TEMPERATURE =
+      new Kind<>(Measure.TEMPERATURE, "degC", "degF", 3);
+
+  /** Seconds and minutes. */
+  public static final Kind<Time> TIME = new Kind<>(Measure.TIME, "s", "s", 3);
+
+  /** Days. */
+  public static final Kind<Time> DAYS = new Kind<>(Measure.TIME, "d", "d", 3);
+
+  /** Rotational speed, strokes. */
+  public static final Kind<Frequency> FREQUENCY =
+      new Kind<>(Measure.FREQUENCY, "1/min", "1/min", 4);
+
+  /** Power. */
+  public static final Kind<Power> POWER = new Kind<>(Measure.POWER, "kW", "hp", 3);
+
+  /** Energy per mass of sand moved. */
+  public static final Kind<SpecificEnergy> SPECIFIC_ENERGY =
+      new Kind<>(Measure.SPECIFIC_ENERGY, "kWh/t", "kWh/ton", 3);
+
+  /** Shear rate. */
+  public static final Kind<ShearRate> SHEAR_RATE = new Kind<>(Measure.SHEAR_RATE, "1/s", "1/s", 3);
+
+  /** A share in per cent. */
+  public static final Kind<Dimensionless> PERCENT = new Kind<>(Measure.FRACTION, "%", "%", 3);
+
+  /** A pure number: Reynolds number, friction factor, ratio, slope. */
+  public static final Kind<Dimensionless> NUMBER = new Kind<>(Measure.FRACTION, "", "", 4);
+
+  private static final List<Kind<?>> ALL =
+      List.of(
+          LENGTH,
+          BORE,
+          GRAIN,
+          HEAD,
+          VELOCITY,
+          FALL,
+          FLOW,
+          MASS_FLOW,
+          MASS_PER_DAY,
+          MASS,
+          VOLUME,
+          DENSITY,
+          VISCOSITY,
+          KINEMATIC_VISCOSITY,
+          PRESSURE,
+          STRESS,
+          PRESSURE_GRADIENT,
+          TEMPERATURE,
+          TIME,
+          DAYS,
+          FREQUENCY,
+          POWER,
+          SPECIFIC_ENERGY,
+          SHEAR_RATE,
+          PERCENT,
+          NUMBER);
+
+  private final Measure<Q> measure;
+  private final UnitEntry<Q> metric;
+  private final UnitEntry<Q> us;
+  private final int digits;
+
+  private Kind(Measure<Q> measure, String metric, String us, int digits) {
+    this.measure = measure;
+    this.metric = measure.entry(metric);
+    this.us = measure.entry(us);
+    this.digits = digits;
+  }
+
+  /**
+   * All kinds.
+   *
+   * @return every kind of value that is shown
+   */
+  public static List<Kind<?>> all() {
+    return ALL;
+  }
+
+  /**
+   * The measure that the kind belongs to.
+   *
+   * @return the measure
+   */
+  public Measure<Q> measure() {
+    return measure;
+  }
+
+  /**
+   * The unit shown.
+   *
+   * @param system the system chosen
+   * @return its symbol; empty for a pure number
+   */
+  public String symbol(UnitSystem system) {
+    return entry(system).symbol();
+  }
+
+  /**
+   * The value as a number in the unit shown, unrounded: for charts and tables of data.
+   *
+   * @param system the system chosen
+   * @param si the value in SI
+   * @return the number in the unit that {@link #symbol} names
+   */
+  public double number(UnitSystem system, double si) {
+    return entry(system).fromSi(si);
+  }
+
+  int digits() {
+    return digits;
+  }
+
+  private UnitEntry<Q> entry(UnitSystem system) {
+    return system == UnitSystem.METRIC ? metric : us;
+  }
+}

@@ -1,0 +1,91 @@
+package sandslurry.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Numbers as text, independent of the locale. Reading is strict: the number must stand at the start
+ * and be written with a decimal point, an exponent or a common fraction, and nothing is dropped.
+ *
+ * @param number the number read
+ * @param rest what follows it, without surrounding space
+ */
+record NumberText(double number, String rest) {
+  private static final Pattern DECIMAL =
+      Pattern.compile("([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)", Pattern.DOTALL);
+  private static final Pattern FRACTION =
+      Pattern.compile("(?:(\\d+)[ -])?(\\d+)/([1-9]\\d*)(?![\\d.])(.*)", Pattern.DOTALL);
+  private static final double PLAIN_FROM = 1e-4;
+  private static final double PLAIN_BELOW = 1e7;
+
+  static NumberText split(String text) {
+    String stripped = text.strip();
+    Matcher fraction = FRACTION.matcher(stripped);
+    if (fraction.matches()) {
+      double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
+      double part = Double.parseDouble(fraction.group(2)) / Double.parseDouble(fraction.group(3));
+      return new NumberText(whole + part, rest(stripped, fraction.group(4)));
+    }
+    Matcher decimal = DECIMAL.matcher(stripped);
+    if (!decimal.matches()) {
+      throw new UnitTextException(
+          stripped.isEmpty()
+              ? "nothing is written here: a number with a unit is needed"
+              : "\"" + stripped + "\" does not start with a number");
+    }
+    double number = Double.parseDouble(decimal.group(1));
+    if (!Double.isFinite(number)) {
+      throw new UnitTextException("\"" + stripped + "\" is too large to be a number here");
+    }
+    return new NumberText(number, rest(stripped, decimal.group(2)));
+  }
+
+  private static String rest(String text, String rest) {
+    String unit = rest.strip();
+    if (!unit.isEmpty() && ".,0123456789".indexOf(unit.charAt(0)) >= 0) {
+      throw new UnitTextException(
+          "\""
+              + text
+              + "\" is not one number: write the decimal mark as a point and no thousands mark");
+    }
+    return unit;
+  }
+
+  /** The shortest text that reads back as the same number. */
+  static String shortest(double number) {
+    double size = Math.abs(number);
+    if (number == 0) {
+      return "0";
+    }
+    return size >= PLAIN_FROM && size < PLAIN_BELOW
+        ? new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString()
+        : Double.toString(number);
+  }
+
+  /** The number rounded to so many significant digits, for people; never NaN. */
+  static String rounded(double number, int digits) {
+    if (!Double.isFinite(number)) {
+      throw new IllegalArgumentException("a result to be printed must be finite but was " + number);
+    }
+    if (number == 0) {
+      return "0";
+    }
+    BigDecimal exact = new BigDecimal(number);
+    BigDecimal round = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    double size = Math.abs(round.doubleValue());
+    if (size >= PLAIN_BELOW || size < PLAIN_FROM) {
+      String mantissa = round.unscaledValue().abs().toString();
+      int exponent = mantissa.length() - 1 - round.scale();
+      String sign = round.signum() < 0 ? "-" : "";
+      String tail = mantissa.length() > 1 ? "." + mantissa.substring(1) : "";
+      return sign + mantissa.charAt(0) + tail + "e" + exponent;
+    }
+    int integerDigits = round.precision() - round.scale();
+    return round
+        .setScale(Math.max(0, digits - integerDigits), RoundingMode.UNNECESSARY)
+        .toPlainString();
+  }
+}

@@ -1,0 +1,47 @@
+package sandslurry.units;
+
+import javax.measure.Quantity;
+
+/** The two families of units in which results are shown. */
+public enum UnitSystem {
+  /** Metres, litres per second, kilopascals. */
+  METRIC,
+  /** Feet, gallons per minute, pounds per square inch. */
+  US;
+
+  /**
+   * Writes a quantity for a person, rounded, with its unit.
+   *
+   * @param kind what the quantity is, which decides unit and digits
+   * @param quantity the quantity
+   * @return for example {@code 91.4 m}
+   * @param <Q> the type of quantity
+   */
+  public <Q extends Quantity<Q>> String show(Kind<Q> kind, Quantity<Q> quantity) {
+    return show(kind, kind.measure().si(quantity));
+  }
+
+  /**
+   * Writes an SI value for a person, rounded, with its unit.
+   *
+   * @param kind what the value is, which decides unit and digits
+   * @param si the value in SI; must be finite
+   * @return for example {@code 91.4 m}
+   * @throws IllegalArgumentException if the value is not finite: no NaN ever reaches a person
+   */
+  public String show(Kind<?> kind, double si) {
+    String symbol = kind.symbol(this);
+    return symbol.isEmpty() ? number(kind, si) : number(kind, si) + " " + symbol;
+  }
+
+  /**
+   * Writes only the number, for a table whose heading holds the unit.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @return the rounded number in the unit that {@link Kind#symbol} names
+   */
+  public String number(Kind<?> kind, double si) {
+    return NumberText.rounded(kind.number(this, si), kind.digits());
+  }
+}
