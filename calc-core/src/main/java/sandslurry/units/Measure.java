@@ -383,6 +383,19 @@ public final class Measure<Q extends Quantity<Q>> {
     return entry.symbol().isEmpty() ? text : text + " " + entry.symbol();
   }
 
+  /**
+   * Writes an SI value, rounded, in the unit that another quantity carries.
+   *
+   * @param si a finite value in SI
+   * @param like the quantity whose unit is taken
+   * @return for example {@code 6562 ft}
+   */
+  public String writeLike(double si, Quantity<Q> like) {
+    UnitEntry<Q> entry = ownEntry(like.getUnit()).orElse(entries.get(0));
+    String text = NumberText.shortest(Double.parseDouble(NumberText.rounded(entry.fromSi(si), 4)));
+    return entry.symbol().isEmpty() ? text : text + " " + entry.symbol();
+  }
+
   private Optional<UnitEntry<Q>> ownEntry(Unit<Q> unit) {
     return entries.stream().filter(e -> e.unit() == unit).findFirst();
   }

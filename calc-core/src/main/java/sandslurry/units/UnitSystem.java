@@ -35,6 +35,19 @@ public enum UnitSystem {
   }
 
   /**
+   * Writes a value in its SI unit, rounded to five digits, for a working that is followed by hand.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @return for example {@code 0.02839 m3/s}
+   */
+  public static String siText(Kind<?> kind, double si) {
+    String symbol = kind.measure().units().get(0).symbol();
+    String number = NumberText.rounded(si, 5);
+    return symbol.isEmpty() ? number : number + " " + symbol;
+  }
+
+  /**
    * Writes only the number, for a table whose heading holds the unit.
    *
    * @param kind what the value is
