@@ -414,7 +414,7 @@ public final class Measure<Q extends Quantity<Q>> {
         .replaceAll("\\s+", " ")
         .replace('²', '2')
         .replace('³', '3')
-        .replace("^", "")
+        .replaceAll("\\^(?=-?[0-9])", "")
         .replace('µ', 'u')
         .replace('μ', 'u')
         .replace("° ", "deg")

@@ -18,11 +18,22 @@ record NumberText(double number, String rest) {
       Pattern.compile("([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)", Pattern.DOTALL);
   private static final Pattern FRACTION =
       Pattern.compile("(?:(\\d+)[ -])?(\\d+)/([1-9]\\d*)(?![\\d.])(.*)", Pattern.DOTALL);
+
+  /**
+   * Spaces and the minus sign that word processors and web pages put in place of the plain ones.
+   */
+  private static final Pattern UNUSUAL_SPACE = Pattern.compile("[\\u00a0\\u2007\\u2009\\u202f]");
+
+  private static final char MINUS = '\u2212';
+
+  /** A unit that itself begins with a figure, {@code 1/min}, apart from the number before it. */
+  private static final Pattern RECIPROCAL = Pattern.compile("\\s+1 ?/ ?[a-z].*");
+
   private static final double PLAIN_FROM = 1e-4;
   private static final double PLAIN_BELOW = 1e7;
 
   static NumberText split(String text) {
-    String stripped = text.strip();
+    String stripped = UNUSUAL_SPACE.matcher(text).replaceAll(" ").replace(MINUS, '-').strip();
     Matcher fraction = FRACTION.matcher(stripped);
     if (fraction.matches()) {
       double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
@@ -45,7 +56,8 @@ record NumberText(double number, String rest) {
 
   private static String rest(String text, String rest) {
     String unit = rest.strip();
-    if (!unit.isEmpty() && ".,0123456789".indexOf(unit.charAt(0)) >= 0) {
+    boolean figure = !unit.isEmpty() && ".,0123456789".indexOf(unit.charAt(0)) >= 0;
+    if (figure && !RECIPROCAL.matcher(rest).matches()) {
       throw new UnitTextException(
           "\""
               + text

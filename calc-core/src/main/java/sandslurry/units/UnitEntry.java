@@ -1,6 +1,7 @@
 package sandslurry.units;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -17,6 +18,8 @@ import javax.measure.Unit;
  */
 public record UnitEntry<Q extends Quantity<Q>>(
     String symbol, List<String> aliases, double factor, double offset, Unit<Q> unit) {
+
+  private static final Pattern MILLI_OR_MEGA = Pattern.compile("[mM](Pa|bar).*");
 
   /** Copies the aliases, so that the table cannot be changed from outside. */
   public UnitEntry {
@@ -48,6 +51,12 @@ public record UnitEntry<Q extends Quantity<Q>>(
   }
 
   boolean isWrittenAsIgnoringCase(String text) {
-    return symbol.equalsIgnoreCase(text) || aliases.stream().anyMatch(text::equalsIgnoreCase);
+    return sameButCase(symbol, text) || aliases.stream().anyMatch(a -> sameButCase(a, text));
+  }
+
+  /** The case of a leading m is never ignored where it tells milli from mega. */
+  private static boolean sameButCase(String spelling, String text) {
+    return spelling.equalsIgnoreCase(text)
+        && (!MILLI_OR_MEGA.matcher(spelling).matches() || spelling.charAt(0) == text.charAt(0));
   }
 }
