@@ -4,7 +4,6 @@ import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Physics;
 import sandslurry.material.Grain;
 import sandslurry.material.Liquid;
 import sandslurry.units.Kind;
@@ -28,11 +27,15 @@ public final class FergusonChurch2004 implements SettlingVelocityModel {
   private static final double LIMITING_DRAG = 1.0;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-5, 1e-2);
 
+  /** Creates the correlation; it has no state. */
+  public FergusonChurch2004() {}
+
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid) {
-    double d = grain.diameterM();
-    double buoyantGravity = (grain.densityKgM3() / liquid.densityKgM3() - 1) * Physics.GRAVITY;
-    double viscous = STOKES_CONSTANT * liquid.kinematicViscosityM2ps();
+    GrainNumbers numbers = GrainNumbers.of(grain, liquid);
+    double d = numbers.diameterM();
+    double buoyantGravity = numbers.buoyantGravityMps2();
+    double viscous = STOKES_CONSTANT * numbers.kinematicViscosityM2ps();
     double turbulent = Math.sqrt(0.75 * LIMITING_DRAG * buoyantGravity * d * d * d);
     return Estimate.checks().check(SIZE, d).value(buoyantGravity * d * d / (viscous + turbulent));
   }

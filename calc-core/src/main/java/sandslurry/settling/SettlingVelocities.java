@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import sandslurry.correlation.Physics;
 import sandslurry.material.Grain;
 import sandslurry.material.Liquid;
@@ -10,6 +11,21 @@ public final class SettlingVelocities {
   /** The correlation used where one grain size has one velocity: natural sand, any viscosity. */
   public static final SettlingVelocityModel DEFAULT = new FergusonChurch2004();
 
+  private static final SettlingVelocityModel DIETRICH = new Dietrich1982();
+  private static final SettlingVelocityModel STOKES = new Stokes1851();
+  private static final SettlingVelocityModel SPHERE = new TurtonLevenspiel1986();
+
+  private static final List<SettlingVelocityModel> ALL =
+      List.of(
+          DEFAULT,
+          DIETRICH,
+          new Cheng1997(),
+          new Soulsby1997(),
+          new HaiderLevenspiel1989(),
+          SPHERE,
+          new SchillerNaumann1933(),
+          STOKES);
+
   private SettlingVelocities() {}
 
   /**
@@ -18,7 +34,54 @@ public final class SettlingVelocities {
    * @return the correlations, the default first
    */
   public static List<SettlingVelocityModel> all() {
-    return List.of(DEFAULT);
+    return ALL;
+  }
+
+  /**
+   * The correlation of a key.
+   *
+   * @param id a key as in files
+   * @return the correlation
+   * @throws IllegalArgumentException if no correlation has that key
+   */
+  public static SettlingVelocityModel byId(String id) {
+    return ALL.stream()
+        .filter(model -> model.id().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "there is no settling-velocity correlation \""
+                        + id
+                        + "\"; there are "
+                        + ALL.stream()
+                            .map(SettlingVelocityModel::id)
+                            .collect(Collectors.joining(", "))));
+  }
+
+  /**
+   * The correlation that suits a case.
+   *
+   * <p>The rule: a sphere (sphericity 1) takes Turton and Levenspiel, one law from creeping to
+   * turbulent flow. A natural grain takes Ferguson and Church (the default) inside its range of
+   * sizes, 0.01 to 10 mm; outside it Stokes if the Reynolds number is within that law's limit of
+   * 0.1; otherwise Dietrich if in range. When none is in range the default is given, whose estimate
+   * then says so. Stokes' law is therefore never given for sand, and never above its limit.
+   *
+   * @param grain the grain
+   * @param liquid the liquid
+   * @return the correlation
+   */
+  public static SettlingVelocityModel applicable(Grain grain, Liquid liquid) {
+    if (grain.shape().sphericity() == 1) {
+      return SPHERE;
+    }
+    for (SettlingVelocityModel model : List.of(DEFAULT, STOKES, DIETRICH)) {
+      if (model.velocityMps(grain, liquid).inRange()) {
+        return model;
+      }
+    }
+    return DEFAULT;
   }
 
   /**

@@ -1,0 +1,55 @@
+package sandslurry.settling;
+
+import sandslurry.material.Grain;
+import sandslurry.material.Liquid;
+import sandslurry.numeric.Roots;
+import sandslurry.numeric.UnsolvedException;
+
+/**
+ * Drag coefficient of a grain against its Reynolds number: C_D = 4 R g d / (3 w²), Re = w d / ν,
+ * with w the velocity [m/s], d the diameter [m], ν the kinematic viscosity [m²/s], g gravity [m/s²]
+ * and R = ρs/ρ − 1.
+ */
+@FunctionalInterface
+public interface DragLaw {
+  /**
+   * The drag coefficient.
+   *
+   * @param reynoldsNumber w d / ν, positive
+   * @return the drag coefficient on the area πd²/4
+   */
+  double dragCoefficient(double reynoldsNumber);
+
+  /**
+   * The velocity at which drag balances the weight in the liquid.
+   *
+   * <p>The balance is C_D(Re) Re² = 4/3 · R g d³/ν². Its left side must rise with Re, as it does
+   * for every law of this package, so that there is one root. It is sought in the logarithm of Re,
+   * from the Stokes value outwards by decades until the root is bracketed.
+   *
+   * @param grain the grain, whose diameter is taken as it stands
+   * @param liquid the liquid
+   * @return terminal settling velocity [m/s]
+   * @throws IllegalArgumentException if the grain is not denser than the liquid
+   * @throws UnsolvedException if the law gives no root
+   */
+  default double terminalVelocityMps(Grain grain, Liquid liquid) {
+    GrainNumbers numbers = GrainNumbers.of(grain, liquid);
+    double weight = 4.0 / 3 * numbers.archimedes();
+    double low = numbers.archimedes() / 18;
+    double high = low;
+    while (dragCoefficient(low) * low * low > weight) {
+      low /= 10;
+    }
+    while (dragCoefficient(high) * high * high < weight) {
+      high *= 10;
+    }
+    double reynolds =
+        Roots.betweenDecades(
+            "Reynolds number of the falling grain",
+            re -> Math.log(dragCoefficient(re) * re * re / weight),
+            low,
+            high);
+    return numbers.velocityMps(reynolds);
+  }
+}

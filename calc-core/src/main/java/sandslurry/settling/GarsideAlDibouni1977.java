@@ -1,0 +1,63 @@
+package sandslurry.settling;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.units.Kind;
+
+/**
+ * Exponent of hindered settling after Garside and Al-Dibouni.
+ *
+ * <pre>(5.1 − n) / (n − 2.7) = 0.1 Re^0.9, that is n = (5.1 + 0.27 Re^0.9) / (1 + 0.1 Re^0.9)</pre>
+ *
+ * <p>Re = w d / ν with w the velocity of one grain falling alone. Limits: 5.1 for creeping flow,
+ * 2.7 for turbulent. Its n is 8 to 17 % above that of Richardson and Zaki's measurements, about
+ * what irregular sand asks for: it is the slow, careful end of the band. The range of Re is
+ * reported up to 1000, the more careful of the figures found; no original was seen.
+ */
+public final class GarsideAlDibouni1977 implements HinderedSettling {
+  private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 1000);
+
+  /** Creates the correlation; it has no state. */
+  public GarsideAlDibouni1977() {}
+
+  @Override
+  public Estimate exponent(double reynoldsNumber, double volumeFraction) {
+    Crowd.require(reynoldsNumber, volumeFraction);
+    double ratio = 0.1 * Math.pow(reynoldsNumber, 0.9);
+    return Estimate.checks()
+        .check(REYNOLDS, reynoldsNumber)
+        .check(Crowd.CONCENTRATION, volumeFraction)
+        .value((5.1 + 2.7 * ratio) / (1 + ratio));
+  }
+
+  @Override
+  public String id() {
+    return "garside-al-dibouni-1977";
+  }
+
+  @Override
+  public String name() {
+    return "Garside and Al-Dibouni";
+  }
+
+  @Override
+  public String equation() {
+    return "n = (5.1 + 0.27 Re^0.9) / (1 + 0.1 Re^0.9)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Garside and Al-Dibouni",
+        1977,
+        "Industrial and Engineering Chemistry, Process Design and Development 16:206;"
+            + " coefficients as used in open flow codes");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(REYNOLDS, Crowd.CONCENTRATION);
+  }
+}

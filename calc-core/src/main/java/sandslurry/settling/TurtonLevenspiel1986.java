@@ -1,0 +1,67 @@
+package sandslurry.settling;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Grain;
+import sandslurry.material.Liquid;
+import sandslurry.units.Kind;
+
+/**
+ * Settling velocity of a sphere from the drag law of Turton and Levenspiel, one formula from
+ * creeping flow to the drag crisis.
+ *
+ * <pre>C_D = 24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^−1.09)</pre>
+ *
+ * <p>C_D drag coefficient; Re = w d / ν; w settling velocity [m/s], found by {@link
+ * DragLaw#terminalVelocityMps}; d diameter [m]; ν kinematic viscosity [m²/s].
+ *
+ * <p>Published for Re below 2.6·10⁵, where the boundary layer of a sphere turns turbulent.
+ */
+public final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
+  private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
+
+  /** Creates the correlation; it has no state. */
+  public TurtonLevenspiel1986() {}
+
+  @Override
+  public double dragCoefficient(double reynoldsNumber) {
+    return 24 / reynoldsNumber * (1 + 0.173 * Math.pow(reynoldsNumber, 0.657))
+        + 0.413 / (1 + 16300 * Math.pow(reynoldsNumber, -1.09));
+  }
+
+  @Override
+  public Estimate velocityMps(Grain grain, Liquid liquid) {
+    return Spheres.velocityMps(this, REYNOLDS, grain, liquid);
+  }
+
+  @Override
+  public String id() {
+    return "turton-levenspiel-1986";
+  }
+
+  @Override
+  public String name() {
+    return "Turton and Levenspiel, sphere";
+  }
+
+  @Override
+  public String equation() {
+    return "C_D = 24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09);"
+        + " w = sqrt(4 R g d / (3 C_D))";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Turton and Levenspiel",
+        1986,
+        "Powder Technology 47:83-86; coefficients from memory, checked against other sphere laws");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(REYNOLDS, Spheres.SPHERICITY);
+  }
+}
