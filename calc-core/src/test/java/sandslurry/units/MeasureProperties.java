@@ -25,6 +25,7 @@ class MeasureProperties {
   Arbitrary<Double> wideNumbers() {
     return Arbitraries.doubles()
         .between(-12, 12)
+        .ofScale(9)
         .flatMap(e -> Arbitraries.of(-Math.pow(10, e), Math.pow(10, e)));
   }
 
