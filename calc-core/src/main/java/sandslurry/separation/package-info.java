@@ -1,0 +1,2 @@
+/** What is caught, grain size by grain size: settling lanes and basins. */
+package sandslurry.separation;
