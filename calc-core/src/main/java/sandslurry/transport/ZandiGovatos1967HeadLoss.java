@@ -14,7 +14,7 @@ import sandslurry.units.Kind;
  *
  * <pre>
  * im = iw (1 + C Φ),   ψ = V² √C_D / [g D (s − 1)]
- * Φ = 280 ψ^−1.93 for ψ < 10,   Φ = 6.30 ψ^−0.354 for ψ > 10
+ * Φ = 280 ψ^−1.93 for ψ up to 10,   Φ = 6.30 ψ^−0.354 beyond
  * </pre>
  *
  * <p>Symbols as in {@link DurandCondolios1952}. As printed, Φ falls in a step from 3.29 to 2.79 at
