@@ -12,6 +12,7 @@ import sandslurry.correlation.Citation;
 public enum StandardSand {
   /** Concrete sand. */
   ASTM_C33_FINE_AGGREGATE(
+      "ASTM C33",
       "ASTM C33 fine aggregate (concrete sand), middle of the limits",
       new Citation(
           "ASTM International",
@@ -31,6 +32,7 @@ public enum StandardSand {
 
   /** Natural sand for masonry mortar. */
   ASTM_C144_NATURAL_MASONRY(
+      "ASTM C144",
       "ASTM C144 natural masonry sand, middle of the limits",
       new Citation(
           "ASTM International",
@@ -48,11 +50,13 @@ public enum StandardSand {
           new Limit(150e-6, 0.02, 0.15),
           new Limit(75e-6, 0, 0.05)));
 
+  private final String id;
   private final String label;
   private final Citation citation;
   private final List<Limit> limits;
 
-  StandardSand(String label, Citation citation, List<Limit> limits) {
+  StandardSand(String id, String label, Citation citation, List<Limit> limits) {
+    this.id = id;
     this.label = label;
     this.citation = citation;
     this.limits = limits;
@@ -74,6 +78,15 @@ public enum StandardSand {
    */
   public String label() {
     return label;
+  }
+
+  /**
+   * The short name used in design files.
+   *
+   * @return for example "ASTM C33"
+   */
+  public String id() {
+    return id;
   }
 
   /**

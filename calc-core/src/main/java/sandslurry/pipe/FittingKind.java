@@ -110,6 +110,21 @@ public enum FittingKind {
     return citation;
   }
 
+  /**
+   * The equation of its loss coefficient with its constants.
+   *
+   * @return the equation as plain text
+   */
+  public String equation() {
+    return "K = "
+        + laminar
+        + " / Re + "
+        + turbulent
+        + " (1 + "
+        + size
+        + " / D_in^0.3), D_in in inches";
+  }
+
   double laminarConstant() {
     return laminar;
   }

@@ -1,7 +1,18 @@
 package sandslurry.transport;
 
+import sandslurry.correlation.Citation;
+
 /** Friction factor of a Newtonian liquid in a full pipe. */
 public final class PipeFriction {
+  /** The equation of {@link #darcyFactor} as plain text. */
+  public static final String EQUATION =
+      "f = 8 [(8/Re)^12 + (A + B)^-1.5]^(1/12), A = {2.457 ln[1/((7/Re)^0.9 + 0.27 eps/D)]}^16,"
+          + " B = (37530/Re)^16";
+
+  /** The source of {@link #darcyFactor}. */
+  public static final Citation SOURCE =
+      new Citation("Churchill", 1977, "Chemical Engineering 84(24):91-92");
+
   private static final double LAMINAR = 64;
 
   private PipeFriction() {}

@@ -1,0 +1,67 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sandslurry.design.Design;
+import sandslurry.separation.LaneResult;
+import sandslurry.units.Measure;
+
+/** Turns a Design into its Assessment. */
+public final class Evaluation {
+  private Evaluation() {}
+
+  /**
+   * Evaluates a design.
+   *
+   * @param design the design
+   * @return results, findings, cautions and working
+   */
+  public static Assessment assess(Design design) {
+    Materials materials = Materials.of(design);
+    List<Finding> findings = new ArrayList<>();
+    List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials));
+    Optional<PumpResult> pump = Optional.empty();
+    Optional<LineResult> line = Optional.empty();
+    if (design.route().isPresent()) {
+      LineModel model = new LineModel(design, materials);
+      boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
+      if (design.pump().isPresent() && flows) {
+        PumpEvaluation evaluation = new PumpEvaluation(design, materials, model);
+        pump = Optional.of(evaluation.result());
+      }
+      Optional<Double> dutyFlow =
+          pump.flatMap(PumpResult::governing).map(duty -> Measure.FLOW.si(duty.flow()));
+      LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
+      LineResult result = evaluation.result();
+      line = Optional.of(result);
+      findings.addAll(
+          new LineFindings(design, materials, model, evaluation.states(), result).all());
+      working.addAll(LineWorking.steps(model, materials, evaluation.states()));
+      if (pump.isPresent()) {
+        findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
+        working.addAll(PumpWorking.steps(design, pump.get(), model, materials));
+      }
+    }
+    Optional<LaneResult> lane = Optional.empty();
+    if (design.lane().isPresent()) {
+      LaneEvaluation evaluation = new LaneEvaluation(design, materials);
+      LaneResult result = evaluation.result();
+      lane = Optional.of(result);
+      findings.addAll(new LaneFindings(design, evaluation, result).all());
+      working.addAll(LaneWorking.steps(design, evaluation, result));
+    }
+    findings.addAll(DataFindings.of(design, materials));
+    findings.sort(Comparator.comparing(Finding::severity).reversed());
+    return new Assessment(
+        design,
+        materials.carrier(),
+        line,
+        pump,
+        lane,
+        findings,
+        SafetyCautions.of(design),
+        working);
+  }
+}

@@ -1,0 +1,502 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.LineEvaluation.State;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.material.Proportions;
+import sandslurry.numeric.Roots;
+import sandslurry.numeric.UnsolvedException;
+import sandslurry.pipe.PipeCatalogue;
+import sandslurry.pipe.StandardPipe;
+import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionJudgement.Entry;
+import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** What is to be said of the line: plugging, wear, pressure, stopping. */
+final class LineFindings {
+  /**
+   * Sand that settles when a line stops slides back on slopes steeper than about this (common
+   * practice, no source; loose wet sand rests at 25 to 35 degrees, and moving liquid and smooth
+   * plastic lower that).
+   */
+  private static final double SLIDES_RAD = Math.toRadians(15);
+
+  /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
+  private static final double DEEP_BED = 0.3;
+
+  private final UnitSystem units;
+  private final Design design;
+  private final Materials materials;
+  private final LineModel model;
+  private final List<State> states;
+  private final LineResult result;
+  private final List<Finding> findings = new ArrayList<>();
+
+  LineFindings(
+      Design design, Materials materials, LineModel model, List<State> states, LineResult result) {
+    this.units = design.units();
+    this.design = design;
+    this.materials = materials;
+    this.model = model;
+    this.states = states;
+    this.result = result;
+  }
+
+  List<Finding> all() {
+    tooThick();
+    if (states.isEmpty()) {
+      return findings;
+    }
+    for (int i = 0; i < model.route().runs().size(); i++) {
+      plugging(i);
+      wear(i);
+      pressure(i);
+      rising(model.route().runs().get(i));
+    }
+    stopping();
+    return findings;
+  }
+
+  private void add(
+      Severity severity, Topic topic, String element, String what, String why, String cure) {
+    findings.add(new Finding(severity, topic, element, what, why, cure));
+  }
+
+  private String show(Kind<?> kind, double si) {
+    return units.show(kind, si);
+  }
+
+  private void tooThick() {
+    double least = Measure.FLOW.si(design.flow().orElseThrow().minimum());
+    if (materials.flows(least)) {
+      return;
+    }
+    double needed = least * materials.sandFraction(least) / Materials.THICKEST;
+    add(
+        Severity.FAIL,
+        Topic.PLUGGING,
+        "line",
+        "At the minimum flow the sand fed is too much for the liquid to carry as a slurry.",
+        "The sand would be "
+            + show(Kind.PERCENT, materials.sandFraction(least))
+            + " of the mixture by volume; the methods end at "
+            + show(Kind.PERCENT, Materials.THICKEST)
+            + " and sand lies packed at "
+            + show(Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
+            + ".",
+        "Keep the flow above "
+            + show(Kind.FLOW, needed)
+            + " while this much sand is fed, or feed less sand.");
+  }
+
+  /** The case in which a run stands worst; of equals, the one with the least margin. */
+  private State worst(int run) {
+    return states.stream()
+        .max(
+            Comparator.comparing((State s) -> s.runs().get(run).severity())
+                .thenComparingDouble(s -> -margin(s.runs().get(run))))
+        .orElseThrow();
+  }
+
+  private static double margin(RunPoint point) {
+    return point
+        .deposition()
+        .map(d -> point.leastVelocityMps() / d.velocityToPassMps())
+        .orElse(Double.MAX_VALUE);
+  }
+
+  private void plugging(int index) {
+    State state = worst(index);
+    RunPoint point = state.runs().get(index);
+    String name = point.run().name();
+    if (point.deposition().isEmpty()) {
+      add(
+          Severity.PASS,
+          Topic.PLUGGING,
+          name,
+          "There is no sand to settle.",
+          "The mixture holds no grains coarser than "
+              + show(Kind.GRAIN, sandslurry.material.Gradation.FINES_BOUNDARY_M)
+              + ".",
+          "");
+      return;
+    }
+    DepositionJudgement judged = point.deposition().get();
+    String at =
+        "At the "
+            + state.flowCase().words()
+            + " flow of "
+            + show(Kind.FLOW, state.flowM3ps())
+            + " the velocity is "
+            + show(Kind.VELOCITY, point.leastVelocityMps());
+    String limit =
+        "the limit by "
+            + judged.limiting().model().name()
+            + " is "
+            + show(Kind.VELOCITY, judged.limitMps())
+            + " ("
+            + judged.limiting().model().limit().words()
+            + ", grains of "
+            + show(Kind.GRAIN, judged.limiting().sizeM())
+            + ")";
+    if (point.liquid().regime() != Regime.TURBULENT && point.severity() != Severity.FAIL) {
+      laminar(point, at);
+      return;
+    }
+    switch (judged.outcome()) {
+      case BELOW_LIMIT ->
+          add(
+              point.severity(),
+              Topic.PLUGGING,
+              name,
+              "Sand settles in this run: the velocity is below the deposition limit.",
+              at + "; " + limit + regime(point) + ".",
+              cure(index, state));
+      case OUT_OF_RANGE ->
+          add(
+              Severity.CAUTION,
+              Topic.PLUGGING,
+              name,
+              "No governing correlation is within its published range, so a pass cannot be given.",
+              at + "; " + limit + ", outside its range: " + excesses(judged) + ".",
+              cure(index, state));
+      case WITHIN_MARGIN ->
+          add(
+              Severity.CAUTION,
+              Topic.PLUGGING,
+              name,
+              "The velocity is above the deposition limit but lacks the margin asked for.",
+              at
+                  + "; "
+                  + limit
+                  + ", and with the margin "
+                  + show(Kind.VELOCITY, judged.requiredMps())
+                  + disagreeing(point, judged)
+                  + ".",
+              cure(index, state));
+      case MODELS_DISAGREE ->
+          add(
+              Severity.CAUTION,
+              Topic.PLUGGING,
+              name,
+              "The correlations disagree: some of them ask for more velocity than there is.",
+              at + "; " + limit + disagreeing(point, judged) + ".",
+              cure(index, state));
+      default ->
+          add(
+              Severity.PASS,
+              Topic.PLUGGING,
+              name,
+              "Sand stays in motion at every flow judged.",
+              at
+                  + ", the closest case; "
+                  + limit
+                  + ", with the margin "
+                  + show(Kind.VELOCITY, judged.requiredMps())
+                  + ".",
+              "");
+    }
+  }
+
+  private static String regime(RunPoint point) {
+    return point.liquid().regime() == Regime.TURBULENT
+        ? ""
+        : "; the carrier flows " + point.liquid().regime().words() + " there";
+  }
+
+  private void laminar(RunPoint point, String at) {
+    double reynolds = point.liquid().reynolds();
+    OptionalDouble flow =
+        model.leastSafeFlowM3ps(point.run(), point.velocityMps() * point.mean().areaM2());
+    add(
+        Severity.CAUTION,
+        Topic.PLUGGING,
+        point.run().name(),
+        "The carrier flows "
+            + point.liquid().regime().words()
+            + ", which is never a pass for sand: no eddies hold it up and it sinks through the"
+            + " sheared liquid.",
+        at
+            + " and the Reynolds number "
+            + show(Kind.NUMBER, reynolds)
+            + " (turbulent from 4000); the deposition correlations are for turbulent flow only.",
+        flow.isPresent()
+            ? "Run at "
+                + show(Kind.FLOW, flow.getAsDouble())
+                + " or more, where the flow is turbulent and above the limit with margin, or"
+                + " dilute the carrier."
+            : "No flow of this liquid in this pipe is turbulent and fast enough: dilute the"
+                + " carrier.");
+  }
+
+  private String excesses(DepositionJudgement judged) {
+    String of =
+        judged.limiting().estimate().excesses().stream()
+            .map(e -> e.describe(units))
+            .collect(Collectors.joining(", "));
+    if (!judged.slope().inRange()) {
+      of += (of.isEmpty() ? "" : ", ") + "the slope is steeper than the chart of its correction";
+    }
+    return of;
+  }
+
+  private String disagreeing(RunPoint point, DepositionJudgement judged) {
+    String more =
+        judged.entries().stream()
+            .filter(e -> e.role() == Role.COUNTED && e.estimate().inRange())
+            .filter(e -> e.valueMps() + judged.upwardCorrectionMps() > point.leastVelocityMps())
+            .sorted(Comparator.comparingDouble(Entry::valueMps).reversed())
+            .map(
+                e ->
+                    e.model().name()
+                        + " "
+                        + show(Kind.VELOCITY, e.valueMps() + judged.upwardCorrectionMps()))
+            .collect(Collectors.joining(", "));
+    return more.isEmpty() ? "" : "; more is asked by " + more;
+  }
+
+  /** The flow, and the pipe, that would pass. */
+  private String cure(int index, State state) {
+    RunSpec run = model.route().runs().get(index);
+    RunPoint point = state.runs().get(index);
+    OptionalDouble flow = model.leastSafeFlowM3ps(run, state.flowM3ps());
+    StringBuilder text = new StringBuilder();
+    if (flow.isPresent()) {
+      text.append("Never run below ").append(show(Kind.FLOW, flow.getAsDouble()));
+    } else {
+      text.append("No flow through this pipe is enough");
+    }
+    if (run.pipe().isPresent()) {
+      text.append(smallerPipe(run, run.pipe().get(), state));
+    } else {
+      text.append(smallerBore(point, state));
+    }
+    return text.append('.').toString();
+  }
+
+  private String smallerPipe(RunSpec run, StandardPipe pipe, State state) {
+    List<StandardPipe> family = PipeCatalogue.sameSystemAndClass(pipe);
+    for (int i = family.size() - 1; i >= 0; i--) {
+      StandardPipe other = family.get(i);
+      if (other.largestBoreM() < pipe.largestBoreM()) {
+        RunPoint point = model.run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
+        if (point.severity() == Severity.PASS) {
+          return "; or fit "
+              + other.words()
+              + ", which passes at this flow with "
+              + show(Kind.VELOCITY, point.leastVelocityMps())
+              + " against "
+              + show(Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
+              + " (its head loss is higher: check the pump, and the flow at its new duty)";
+        }
+      }
+    }
+    return "; no smaller size of " + pipe.words() + " passes at this flow either";
+  }
+
+  private String smallerBore(RunPoint point, State state) {
+    double bore = point.largest().diameterM();
+    try {
+      double enough =
+          Roots.between(
+              "bore that passes",
+              d -> {
+                RunPoint trial =
+                    model.run(point.run().inBore(d), state.flowM3ps(), state.sandFraction());
+                return trial.leastVelocityMps()
+                    - trial.deposition().orElseThrow().velocityToPassMps();
+              },
+              bore / 5,
+              bore);
+      return "; or take a bore of "
+          + show(Kind.BORE, enough)
+          + " or less, which is fast enough at this flow";
+    } catch (UnsolvedException none) {
+      return "";
+    }
+  }
+
+  private void wear(int index) {
+    double allowed = Measure.SPEED.si(design.criteria().wearVelocity());
+    State state =
+        states.stream()
+            .max(Comparator.comparingDouble(s -> s.runs().get(index).velocityMps()))
+            .orElseThrow();
+    RunPoint point = state.runs().get(index);
+    if (point.velocityMps() > allowed && point.deposition().isPresent()) {
+      double flow = allowed * point.mean().areaM2();
+      add(
+          Severity.CAUTION,
+          Topic.WEAR,
+          point.run().name(),
+          "The velocity is high enough to wear pipe, bends and pump quickly.",
+          "At the "
+              + state.flowCase().words()
+              + " flow the velocity is "
+              + show(Kind.VELOCITY, point.velocityMps())
+              + ", above "
+              + show(Kind.VELOCITY, allowed)
+              + "; wear grows with about the cube of velocity (from memory, unverified).",
+          "Stay below " + show(Kind.FLOW, flow) + " in this pipe.");
+    }
+  }
+
+  private void pressure(int index) {
+    RunSpec run = model.route().runs().get(index);
+    double greatest = Double.NEGATIVE_INFINITY;
+    double least = Double.POSITIVE_INFINITY;
+    FlowCase greatestCase = FlowCase.DESIGN;
+    FlowCase leastCase = FlowCase.DESIGN;
+    for (LineState state : result.states()) {
+      RunState shown = state.runs().get(index);
+      double start = Measure.PRESSURE.si(shown.startPressure());
+      double end = Measure.PRESSURE.si(shown.endPressure());
+      if (Math.max(start, end) > greatest) {
+        greatest = Math.max(start, end);
+        greatestCase = state.flowCase();
+      }
+      if (Math.min(start, end) < least) {
+        least = Math.min(start, end);
+        leastCase = state.flowCase();
+      }
+    }
+    rating(run, greatest, greatestCase);
+    vacuum(run, least, leastCase);
+  }
+
+  private void rating(RunSpec run, double greatest, FlowCase flowCase) {
+    OptionalDouble rating = run.ratingPa(materials.carrier().temperatureK());
+    if (rating.isEmpty()) {
+      add(
+          Severity.NOTE,
+          Topic.PRESSURE,
+          run.name(),
+          "No pressure rating is known for this pipe, so none was checked.",
+          "The greatest working pressure is "
+              + show(Kind.PRESSURE, greatest)
+              + " at the "
+              + flowCase.words()
+              + " flow.",
+          "");
+      return;
+    }
+    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double allowed = share * rating.getAsDouble();
+    boolean over = greatest > rating.getAsDouble();
+    boolean much = greatest > allowed;
+    String numbers =
+        "At the "
+            + flowCase.words()
+            + " flow the pressure reaches "
+            + show(Kind.PRESSURE, greatest)
+            + "; the rating at "
+            + show(Kind.TEMPERATURE, materials.carrier().temperatureK())
+            + " is "
+            + show(Kind.PRESSURE, rating.getAsDouble())
+            + ", of which "
+            + show(Kind.PERCENT, share)
+            + " ("
+            + show(Kind.PRESSURE, allowed)
+            + ") may be used by the criteria. Surge comes on top.";
+    add(
+        over ? Severity.FAIL : much ? Severity.CAUTION : Severity.PASS,
+        Topic.PRESSURE,
+        run.name(),
+        over
+            ? "The working pressure exceeds the rating of the pipe."
+            : much
+                ? "The working pressure leaves too little of the rating for surge."
+                : "The working pressure is within the rating.",
+        numbers,
+        much ? "Fit a class rated " + show(Kind.PRESSURE, greatest / share) + " or more." : "");
+  }
+
+  private void vacuum(RunSpec run, double least, FlowCase flowCase) {
+    if (!(least < -1)) {
+      return;
+    }
+    double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    boolean boiling = least < boils;
+    add(
+        boiling ? Severity.FAIL : Severity.CAUTION,
+        Topic.PRESSURE,
+        run.name(),
+        boiling
+            ? "The liquid column breaks at a high point: the pressure would be below that of its"
+                + " vapour."
+            : "There is a vacuum in this run: air or gas is drawn in, and thin pipe may collapse.",
+        "At the "
+            + flowCase.words()
+            + " flow the gauge pressure falls to "
+            + show(Kind.PRESSURE, least)
+            + "; vapour forms at "
+            + show(Kind.PRESSURE, boils)
+            + " (sea level).",
+        "Lower the high point or hold the outlet "
+            + show(
+                Kind.HEAD,
+                -least
+                    / (materials.mixtureDensityKgM3(states.get(0).sandFraction())
+                        * Physics.GRAVITY))
+            + " higher, and provide air release and vacuum relief.");
+  }
+
+  private void rising(RunSpec run) {
+    double angle = Math.asin(Measure.LENGTH.si(run.rise()) / Measure.LENGTH.si(run.length()));
+    if (angle > SLIDES_RAD && states.get(0).sandFraction() > 0) {
+      add(
+          Severity.CAUTION,
+          Topic.PLUGGING,
+          run.name(),
+          "This run climbs so steeply that settled sand slides back to its foot when the line"
+              + " stops.",
+          "It rises at "
+              + show(Kind.NUMBER, Math.toDegrees(angle))
+              + " degrees; settled sand slides on slopes above about "
+              + show(Kind.NUMBER, Math.toDegrees(SLIDES_RAD))
+              + " degrees (common practice, no source).",
+          "Flush before stopping and fit a drain and clean-out at the foot.");
+    }
+  }
+
+  private void stopping() {
+    State state = states.get(states.size() > 1 ? 1 : 0);
+    double fraction = state.sandFraction();
+    if (!(fraction > 0)) {
+      return;
+    }
+    double volume = model.volumeM3();
+    double share = fraction / Proportions.PACKED_VOLUME_FRACTION;
+    String flush =
+        result
+            .leastSafeFlow()
+            .map(q -> show(Kind.FLOW, Measure.FLOW.si(q)))
+            .map(q -> " at " + q + " or more")
+            .orElse("");
+    add(
+        share > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
+        Topic.PLUGGING,
+        "line",
+        "Stopped full, the line lays its sand on the floor, and it may not start again.",
+        "It holds "
+            + show(Kind.MASS, fraction * volume * materials.sandDensityKgM3())
+            + " of sand, which settles to a bed in "
+            + show(Kind.PERCENT, share)
+            + " of the section.",
+        "Before every stop pass one line volume of sand-free liquid, "
+            + show(Kind.VOLUME, volume)
+            + flush
+            + ", and more if it ran near its limit.");
+  }
+}

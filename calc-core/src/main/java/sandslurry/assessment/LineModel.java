@@ -1,0 +1,156 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Criteria;
+import sandslurry.design.Design;
+import sandslurry.design.RouteSpec;
+import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.transport.ClearLiquid;
+import sandslurry.transport.DepositionRule;
+import sandslurry.units.Measure;
+
+/** The physics of a whole line as a function of flow, in plain SI. */
+final class LineModel {
+  private static final double FLOW_SPAN = 100;
+  private static final double FLOW_STEP = 1.25;
+
+  private final RouteSpec route;
+  private final Materials materials;
+  private final DepositionRule rule;
+
+  LineModel(Design design, Materials materials) {
+    this.route = design.route().orElseThrow();
+    this.materials = materials;
+    this.rule = rule(design.criteria());
+  }
+
+  private static DepositionRule rule(Criteria criteria) {
+    return new DepositionRule(
+        Measure.FRACTION.si(criteria.marginFraction()),
+        Measure.SPEED.si(criteria.marginVelocity()),
+        criteria.gradedSearch(),
+        criteria.roles());
+  }
+
+  DepositionRule rule() {
+    return rule;
+  }
+
+  RouteSpec route() {
+    return route;
+  }
+
+  RunPoint run(RunSpec run, double flowM3ps, double sandFraction) {
+    return RunPoint.of(run, materials, rule, flowM3ps, sandFraction);
+  }
+
+  List<RunPoint> runs(double flowM3ps, double sandFraction) {
+    List<RunPoint> points = new ArrayList<>();
+    for (RunSpec run : route.runs()) {
+      points.add(run(run, flowM3ps, sandFraction));
+    }
+    return points;
+  }
+
+  /** Total heads along the line, in metres of mixture above its start: first, joints, outlet. */
+  List<Double> totalHeadsM(List<RunPoint> runs) {
+    double elevation = runs.stream().mapToDouble(RunPoint::riseM).sum();
+    double head =
+        elevation
+            + Measure.LENGTH.si(route.outletHead())
+            + runs.get(runs.size() - 1).velocityHeadM();
+    List<Double> heads = new ArrayList<>();
+    heads.add(head);
+    for (int i = runs.size() - 1; i >= 0; i--) {
+      head += runs.get(i).lossM();
+      heads.add(0, head);
+    }
+    return heads;
+  }
+
+  /** Head asked of a pump, in metres of mixture, from the level of the source. */
+  double systemHeadM(List<RunPoint> runs) {
+    return totalHeadsM(runs).get(0) - Measure.LENGTH.si(route.sourceLevel());
+  }
+
+  double systemHeadM(double flowM3ps, double sandFraction) {
+    return systemHeadM(runs(flowM3ps, sandFraction));
+  }
+
+  /** The head that the carrier alone would ask, in metres of carrier. */
+  double liquidHeadM(double flowM3ps) {
+    return systemHeadM(flowM3ps, 0);
+  }
+
+  /** Head asked at no flow: the lift alone. */
+  double staticHeadM() {
+    return route.runs().stream().mapToDouble(r -> Measure.LENGTH.si(r.rise())).sum()
+        + Measure.LENGTH.si(route.outletHead())
+        - Measure.LENGTH.si(route.sourceLevel());
+  }
+
+  boolean overBed(List<RunPoint> runs) {
+    return runs.stream().anyMatch(RunPoint::overBed);
+  }
+
+  /** Gauge pressure at the start of the line when no flow leaves it and a pump adds a head. */
+  double blockedPressurePa(double headM, double mixtureDensityKgM3) {
+    return mixtureDensityKgM3 * Physics.GRAVITY * (headM + Measure.LENGTH.si(route.sourceLevel()));
+  }
+
+  double volumeM3() {
+    return route.runs().stream()
+        .mapToDouble(
+            run -> {
+              double bore = Measure.LENGTH.si(run.meanBore());
+              return Math.PI * bore * bore / 4 * Measure.LENGTH.si(run.length());
+            })
+        .sum();
+  }
+
+  /**
+   * The least flow from which a run lacks no margin against deposition, found by trial of rising
+   * flows: the viscosity of the carrier and, of sand fed at a rate, its concentration change with
+   * the flow.
+   *
+   * @param run the run
+   * @param fromM3ps a flow of the right order [m3/s]
+   * @return the flow, or nothing when no flow up to a hundred times as much is enough
+   */
+  OptionalDouble leastSafeFlowM3ps(RunSpec run, double fromM3ps) {
+    double high = fromM3ps / FLOW_SPAN;
+    while (!fastEnough(run, high)) {
+      high *= FLOW_STEP;
+      if (high > fromM3ps * FLOW_SPAN) {
+        return OptionalDouble.empty();
+      }
+    }
+    double low = high / FLOW_STEP;
+    while (high - low > 1e-9 * high) {
+      double middle = (low + high) / 2;
+      if (fastEnough(run, middle)) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return OptionalDouble.of(high);
+  }
+
+  private boolean fastEnough(RunSpec run, double flowM3ps) {
+    if (!materials.flows(flowM3ps)) {
+      return false;
+    }
+    RunPoint point = run(run, flowM3ps, materials.sandFraction(flowM3ps));
+    return point
+        .deposition()
+        .map(
+            d ->
+                point.leastVelocityMps() >= d.velocityToPassMps()
+                    && point.liquid().regime() == ClearLiquid.Regime.TURBULENT)
+        .orElse(true);
+  }
+}

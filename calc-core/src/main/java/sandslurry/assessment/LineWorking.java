@@ -1,0 +1,339 @@
+package sandslurry.assessment;
+
+import static sandslurry.assessment.Working.in;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import sandslurry.assessment.LineEvaluation.State;
+import sandslurry.correlation.Physics;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.FittingKind;
+import sandslurry.pipe.FittingLoss;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionJudgement.Entry;
+import sandslurry.transport.PipeFriction;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** The working behind the line: every number of every run at every flow judged. */
+final class LineWorking {
+  private static final String CONTINUITY = "continuity";
+  private static final String BALANCE = "balance of mass";
+  private static final String DEFINITION = "definition";
+
+  private LineWorking() {}
+
+  static List<Step> steps(LineModel model, Materials materials, List<State> states) {
+    List<Step> steps = new ArrayList<>();
+    for (State state : states) {
+      for (RunPoint run : state.runs()) {
+        steps.addAll(run(model, materials, state, run));
+      }
+      steps.addAll(heads(model, state));
+    }
+    return steps;
+  }
+
+  private static List<Step> run(LineModel model, Materials materials, State state, RunPoint run) {
+    Working w = new Working(run.run().name() + " at the " + state.flowCase().words() + " flow");
+    flow(w, materials, state, run);
+    if (run.deposition().isPresent()) {
+      grain(w, run.slurry());
+      deposition(w, model, run, run.deposition().get());
+    }
+    headLoss(w, run);
+    return w.steps();
+  }
+
+  private static void flow(Working w, Materials materials, State state, RunPoint run) {
+    double d = run.mean().diameterM();
+    double rhoS = materials.sandDensityKgM3();
+    double rhoL = materials.carrier().densityKgM3();
+    double c = run.sandFraction();
+    Slurry slurry = run.slurry();
+    w.step(
+        "V",
+        "mean velocity in the mean bore",
+        "V = Q / (pi D^2 / 4)",
+        Kind.VELOCITY,
+        run.velocityMps(),
+        CONTINUITY,
+        in("Q", Kind.FLOW, state.flowM3ps()),
+        in("D", Kind.BORE, d));
+    w.step(
+        "V_L",
+        "velocity in the largest bore the standard allows",
+        "V_L = Q / (pi D_L^2 / 4)",
+        Kind.VELOCITY,
+        run.leastVelocityMps(),
+        CONTINUITY,
+        in("Q", Kind.FLOW, state.flowM3ps()),
+        in("D_L", Kind.BORE, run.largest().diameterM()));
+    w.step(
+        "rho_m",
+        "density of the mixture",
+        "rho_m = rho_l + C_t (rho_s - rho_l)",
+        Kind.DENSITY,
+        run.mixtureDensityKgM3(),
+        BALANCE,
+        in("C_t", Kind.NUMBER, c),
+        in("rho_s", Kind.DENSITY, rhoS),
+        in("rho_l", Kind.DENSITY, rhoL));
+    w.step(
+        "C",
+        "volume fraction of the sand coarser than the fines",
+        "C = (1 - x_f) C_t",
+        Kind.PERCENT,
+        slurry.volumeFraction(),
+        BALANCE,
+        in("x_f", Kind.NUMBER, materials.finesShare()),
+        in("C_t", Kind.NUMBER, c));
+    double fines = materials.finesShare() * c / (1 - slurry.volumeFraction());
+    w.step(
+        "rho",
+        "density of the carrier with its fines",
+        "rho = rho_l + C_f (rho_s - rho_l), C_f = x_f C_t / (1 - C)",
+        Kind.DENSITY,
+        slurry.liquid().densityKgM3(),
+        BALANCE,
+        in("C_f", Kind.NUMBER, fines),
+        in("rho_s", Kind.DENSITY, rhoS),
+        in("rho_l", Kind.DENSITY, rhoL));
+    double clear = materials.carrier().liquidAt(run.shearRatePs()).viscosityPaS();
+    w.step(
+        "mu_l",
+        "apparent viscosity of the carrier at the shear rate 8 V/D ("
+            + materials.carrier().rheology().describe()
+            + ")",
+        "mu_l = tau / gamma at gamma = 8 V / D",
+        Kind.VISCOSITY,
+        clear,
+        materials.carrier().description(),
+        in("gamma", Kind.SHEAR_RATE, run.shearRatePs()));
+    w.step(
+        "mu",
+        "viscosity of the carrier with its fines",
+        "mu = mu_l (relative viscosity of Thomas 1965 at C_f)",
+        Kind.VISCOSITY,
+        slurry.liquid().viscosityPaS(),
+        "Thomas (1965), Journal of Colloid Science 20:267",
+        in("mu_l", Kind.VISCOSITY, clear),
+        in("relative viscosity", Kind.NUMBER, run.vehicle().relativeViscosity()));
+    w.step(
+        "Re",
+        "Reynolds number",
+        "Re = rho V D / mu",
+        Kind.NUMBER,
+        run.liquid().reynolds(),
+        DEFINITION,
+        in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()),
+        in("V", Kind.VELOCITY, run.velocityMps()),
+        in("D", Kind.BORE, d),
+        in("mu", Kind.VISCOSITY, slurry.liquid().viscosityPaS()));
+  }
+
+  private static void grain(Working w, Slurry slurry) {
+    double velocity =
+        SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid()).value();
+    double nu = slurry.liquid().kinematicViscosityM2ps();
+    w.step(
+        "s",
+        "relative density",
+        "s = rho_s / rho",
+        Kind.NUMBER,
+        slurry.densityRatio(),
+        DEFINITION,
+        in("rho_s", Kind.DENSITY, slurry.sandDensityKgM3()),
+        in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()));
+    w.step(
+        "nu",
+        "kinematic viscosity",
+        "nu = mu / rho",
+        Kind.KINEMATIC_VISCOSITY,
+        nu,
+        DEFINITION,
+        in("mu", Kind.VISCOSITY, slurry.liquid().viscosityPaS()),
+        in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()));
+    w.step(
+        "w",
+        "settling velocity of a grain of d50",
+        SettlingVelocities.DEFAULT,
+        Kind.FALL,
+        velocity,
+        in("d", Kind.GRAIN, slurry.d50M()),
+        in("R = s - 1", Kind.NUMBER, slurry.densityRatio() - 1),
+        in("nu", Kind.KINEMATIC_VISCOSITY, nu));
+    w.step(
+        "Re_p",
+        "Reynolds number of that grain",
+        "Re_p = w d / nu",
+        Kind.NUMBER,
+        SettlingVelocities.reynoldsNumber(slurry.d50Grain(), slurry.liquid()),
+        DEFINITION,
+        in("w", Kind.FALL, velocity),
+        in("d", Kind.GRAIN, slurry.d50M()),
+        in("nu", Kind.KINEMATIC_VISCOSITY, nu));
+    w.step(
+        "C_D",
+        "drag coefficient of that grain",
+        "C_D = 4 g d (s - 1) / (3 w^2)",
+        Kind.NUMBER,
+        SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid()),
+        DEFINITION,
+        in("d", Kind.GRAIN, slurry.d50M()),
+        in("s", Kind.NUMBER, slurry.densityRatio()),
+        in("w", Kind.FALL, velocity));
+  }
+
+  private static void deposition(
+      Working w, LineModel model, RunPoint run, DepositionJudgement judged) {
+    Slurry slurry = run.slurry();
+    for (Entry entry : judged.entries()) {
+      w.step(
+          "V_D",
+          "deposition velocity ("
+              + entry.role().name().toLowerCase(java.util.Locale.ROOT)
+              + (entry.estimate().inRange() ? "" : ", out of range")
+              + ")",
+          entry.model(),
+          Kind.VELOCITY,
+          entry.valueMps(),
+          in("d", Kind.GRAIN, entry.sizeM()),
+          in("D", Kind.BORE, run.largest().diameterM()),
+          in("C", Kind.NUMBER, slurry.volumeFraction()),
+          in("s", Kind.NUMBER, slurry.densityRatio()),
+          in("nu", Kind.KINEMATIC_VISCOSITY, slurry.liquid().kinematicViscosityM2ps()));
+    }
+    w.step(
+        "V_lim",
+        "deposition limit: the governing correlation with the correction for slope",
+        "V_lim = V_D,governing + Delta sqrt(2 g D (s - 1))",
+        Kind.VELOCITY,
+        judged.limitMps(),
+        "rule of judgement; slope by Wilson and Tse (1984)",
+        in("V_D,governing", Kind.VELOCITY, judged.limiting().valueMps()),
+        in("Delta", Kind.NUMBER, judged.slope().value()),
+        in("Delta sqrt(2 g D (s - 1))", Kind.VELOCITY, judged.upwardCorrectionMps()));
+    w.step(
+        "V_req",
+        "velocity asked for with the margin",
+        "V_req = max(V_lim (1 + m), V_lim + dV)",
+        Kind.VELOCITY,
+        judged.requiredMps(),
+        "criteria of the design",
+        in("V_lim", Kind.VELOCITY, judged.limitMps()),
+        in("m", Kind.NUMBER, model.rule().marginFraction()),
+        in("dV", Kind.VELOCITY, model.rule().marginMps()));
+  }
+
+  private static void headLoss(Working w, RunPoint run) {
+    double d = run.mean().diameterM();
+    double length = Measure.LENGTH.si(run.run().length());
+    double rho = run.slurry().liquid().densityKgM3();
+    w.step(
+        "f",
+        "Darcy friction factor by Churchill",
+        PipeFriction.EQUATION,
+        Kind.NUMBER,
+        run.liquid().darcyFactor(),
+        PipeFriction.SOURCE.toString(),
+        in("Re", Kind.NUMBER, run.liquid().reynolds()),
+        in("eps/D", Kind.NUMBER, run.mean().roughnessM() / d));
+    w.step(
+        "i_w",
+        "gradient of the carrier alone, metres of carrier per metre",
+        "i_w = f V^2 / (2 g D)",
+        Kind.NUMBER,
+        run.liquid().gradient(),
+        "Darcy and Weisbach",
+        in("f", Kind.NUMBER, run.liquid().darcyFactor()),
+        in("V", Kind.VELOCITY, run.velocityMps()),
+        in("D", Kind.BORE, d));
+    for (ModelValue loss : run.headLosses()) {
+      w.step(
+          "i_m",
+          "gradient with sand, metres of carrier per metre"
+              + (loss.estimate().inRange() ? "" : " (out of range)"),
+          loss.model(),
+          Kind.NUMBER,
+          loss.estimate().value(),
+          in("i_w", Kind.NUMBER, run.liquid().gradient()),
+          in("V", Kind.VELOCITY, run.velocityMps()),
+          in("D", Kind.BORE, d),
+          in("C", Kind.NUMBER, run.slurry().volumeFraction()),
+          in("s", Kind.NUMBER, run.slurry().densityRatio()),
+          in("d50", Kind.GRAIN, run.slurry().d50M()),
+          in("d85", Kind.GRAIN, run.slurry().d85M()));
+    }
+    w.step(
+        "dp_f",
+        "pressure lost by friction",
+        "dp_f = [i_w + (i_m - i_w) cos(theta)] rho g L",
+        Kind.PRESSURE,
+        run.frictionPa(),
+        "slope by Worster and Denny (1955)",
+        in("i_w", Kind.NUMBER, run.liquid().gradient()),
+        in("i_m", Kind.NUMBER, run.slurryGradient().value()),
+        in("cos(theta)", Kind.NUMBER, Math.cos(run.angleRad())),
+        in("rho", Kind.DENSITY, rho),
+        in("L", Kind.LENGTH, length));
+    for (Map.Entry<FittingKind, Integer> fitting : run.run().fittings().entrySet()) {
+      w.step(
+          "K",
+          "loss coefficient of one "
+              + fitting.getKey().id()
+              + ", of which there are "
+              + fitting.getValue(),
+          fitting.getKey().equation(),
+          Kind.NUMBER,
+          FittingLoss.coefficient(fitting.getKey(), run.liquid().reynolds(), run.mean()),
+          fitting.getKey().citation().toString(),
+          in("Re", Kind.NUMBER, run.liquid().reynolds()),
+          in("D", Kind.BORE, d));
+    }
+    w.step(
+        "dp_K",
+        "pressure lost in fittings",
+        "dp_K = (sum of K) rho_m V^2 / 2",
+        Kind.PRESSURE,
+        run.fittingsPa(),
+        DEFINITION,
+        in("sum of K", Kind.NUMBER, run.fittingCoefficient()),
+        in("rho_m", Kind.DENSITY, run.mixtureDensityKgM3()),
+        in("V", Kind.VELOCITY, run.velocityMps()));
+  }
+
+  private static List<Step> heads(LineModel model, State state) {
+    Working w = new Working("line at the " + state.flowCase().words() + " flow");
+    List<RunPoint> runs = state.runs();
+    RunPoint last = runs.get(runs.size() - 1);
+    double rise = runs.stream().mapToDouble(RunPoint::riseM).sum();
+    double losses = runs.stream().mapToDouble(RunPoint::lossM).sum();
+    double lost = runs.stream().mapToDouble(r -> r.frictionPa() + r.fittingsPa()).sum();
+    w.step(
+        "h_f",
+        "head lost along the line, metres of mixture",
+        "h_f = sum of (dp_f + dp_K) / (rho_m g)",
+        Kind.HEAD,
+        losses,
+        DEFINITION,
+        in("sum of dp", Kind.PRESSURE, lost),
+        in("rho_m", Kind.DENSITY, last.mixtureDensityKgM3()),
+        in("g", Kind.NUMBER, Physics.GRAVITY));
+    w.step(
+        "H",
+        "head that the line asks of a pump, metres of mixture",
+        "H = z_rise + h_outlet - z_source + h_f + V_out^2 / (2 g)",
+        Kind.HEAD,
+        model.systemHeadM(runs),
+        "energy equation",
+        in("z_rise", Kind.LENGTH, rise),
+        in("h_outlet", Kind.LENGTH, Measure.LENGTH.si(model.route().outletHead())),
+        in("z_source", Kind.LENGTH, Measure.LENGTH.si(model.route().sourceLevel())),
+        in("h_f", Kind.HEAD, losses),
+        in("V_out", Kind.VELOCITY, last.velocityMps()));
+    return w.steps();
+  }
+}

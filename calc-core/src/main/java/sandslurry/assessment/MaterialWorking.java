@@ -1,0 +1,60 @@
+package sandslurry.assessment;
+
+import static sandslurry.assessment.Working.in;
+
+import java.util.List;
+import sandslurry.design.Design;
+import sandslurry.material.Gradation;
+import sandslurry.units.Kind;
+
+/** The working behind the liquid and the sand. */
+final class MaterialWorking {
+  private MaterialWorking() {}
+
+  static List<Step> steps(Design design, Materials materials) {
+    Working working = new Working("liquid and sand");
+    double temperature = materials.carrier().temperatureK();
+    String source = materials.carrier().description();
+    working.step(
+        "rho_l",
+        "density of the carrier without sand",
+        "property of the liquid at T",
+        Kind.DENSITY,
+        materials.carrier().densityKgM3(),
+        source,
+        in("T", Kind.TEMPERATURE, temperature));
+    working.step(
+        "p_v",
+        "vapour pressure of the carrier, absolute",
+        "property of water at T",
+        Kind.PRESSURE,
+        materials.carrier().vapourPressurePa(),
+        "IAPWS (see the theory page on carrier and sand)",
+        in("T", Kind.TEMPERATURE, temperature));
+    String gradation = design.sand().source();
+    working.step(
+        "x_f",
+        "share of fines, which belong to the liquid",
+        "passing " + Kind.GRAIN.number(sandslurry.units.UnitSystem.METRIC, 75e-6) + " mm",
+        Kind.PERCENT,
+        materials.finesShare(),
+        gradation);
+    working.step(
+        "d50",
+        "size that half of the coarser sand passes",
+        "log-linear between the sieves, fines left out",
+        Kind.GRAIN,
+        materials.coarse().d50M(),
+        gradation,
+        in("boundary", Kind.GRAIN, Gradation.FINES_BOUNDARY_M));
+    working.step(
+        "d85",
+        "size that 85 % of the coarser sand passes",
+        "log-linear between the sieves, fines left out",
+        Kind.GRAIN,
+        materials.coarse().d85M(),
+        gradation,
+        in("boundary", Kind.GRAIN, Gradation.FINES_BOUNDARY_M));
+    return working.steps();
+  }
+}

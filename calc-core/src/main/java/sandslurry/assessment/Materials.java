@@ -1,0 +1,106 @@
+package sandslurry.assessment;
+
+import sandslurry.design.CarrierSpec;
+import sandslurry.design.Design;
+import sandslurry.design.MixtureSpec;
+import sandslurry.material.Carrier;
+import sandslurry.material.Carriers;
+import sandslurry.material.Gradation;
+import sandslurry.material.Liquid;
+import sandslurry.material.Proportions;
+import sandslurry.material.Slurry;
+import sandslurry.material.Vehicle;
+import sandslurry.units.Measure;
+
+/**
+ * The liquid and the sand of a design in plain SI, and the slurry that they make at a flow.
+ *
+ * @param carrier the liquid without sand
+ * @param gradation the whole sand
+ * @param coarse the sand without its fines, which belong to the liquid
+ * @param finesShare mass of fines over mass of sand
+ * @param sandDensityKgM3 density of the mineral [kg/m3]
+ * @param design the design, for shape and mixture
+ */
+record Materials(
+    Carrier carrier,
+    Gradation gradation,
+    Gradation coarse,
+    double finesShare,
+    double sandDensityKgM3,
+    Design design) {
+
+  static Materials of(Design design) {
+    Gradation gradation = design.sand().gradation();
+    return new Materials(
+        carrier(design.carrier()),
+        gradation,
+        gradation.coarserThan(Gradation.FINES_BOUNDARY_M),
+        gradation.fractionPassing(Gradation.FINES_BOUNDARY_M),
+        Measure.DENSITY.si(design.sand().density()),
+        design);
+  }
+
+  private static Carrier carrier(CarrierSpec spec) {
+    double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
+    if (spec instanceof CarrierSpec.ManureSpec manure) {
+      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+    }
+    if (spec instanceof CarrierSpec.MeasuredSpec measured) {
+      return Carriers.measured(
+          "liquid with measured density and viscosity",
+          temperatureK,
+          Measure.DENSITY.si(measured.density()),
+          Measure.VISCOSITY.si(measured.viscosity()));
+    }
+    return Carriers.water(temperatureK);
+  }
+
+  /**
+   * More sand by volume than this is no slurry any more: the correlations end at 40 % or before,
+   * and sand lies packed at 60 %.
+   */
+  static final double THICKEST = 0.40;
+
+  /**
+   * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number.
+   */
+  double sandFraction(double flowM3ps) {
+    MixtureSpec mixture = design.mixture().orElseThrow();
+    if (mixture instanceof MixtureSpec.ByVolume volume) {
+      return Measure.FRACTION.si(volume.fraction());
+    }
+    if (mixture instanceof MixtureSpec.ByMass mass) {
+      return Proportions.volumeFraction(
+          Measure.FRACTION.si(mass.fraction()), carrier.densityKgM3(), sandDensityKgM3);
+    }
+    double rate = Measure.MASS_FLOW.si(((MixtureSpec.ByRate) mixture).rate());
+    return rate / (sandDensityKgM3 * flowM3ps);
+  }
+
+  /** Says whether the sand of a flow of mixture leaves it a slurry. */
+  boolean flows(double flowM3ps) {
+    return sandFraction(flowM3ps) <= THICKEST;
+  }
+
+  /** The carrier with its fines, at a shear rate. */
+  Vehicle vehicle(double shearRatePs, double sandFraction) {
+    Liquid clear = carrier.liquidAt(shearRatePs);
+    return Vehicle.of(clear, sandDensityKgM3, sandFraction, finesShare);
+  }
+
+  /** The slurry that the transport correlations see. */
+  Slurry slurry(Vehicle vehicle) {
+    return new Slurry(
+        vehicle.liquid(),
+        sandDensityKgM3,
+        design.sand().shape(),
+        coarse.d50M(),
+        coarse.d85M(),
+        vehicle.coarseVolumeFraction());
+  }
+
+  double mixtureDensityKgM3(double sandFraction) {
+    return Proportions.mixtureDensityKgM3(sandFraction, carrier.densityKgM3(), sandDensityKgM3);
+  }
+}

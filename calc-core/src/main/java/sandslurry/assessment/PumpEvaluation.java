@@ -1,0 +1,176 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.PumpSpec;
+import sandslurry.design.PumpSpec.PistonSpec;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.material.Slurry;
+import sandslurry.pump.DutyPoints;
+import sandslurry.pump.MotorPower;
+import sandslurry.pump.PistonPump;
+import sandslurry.pump.PumpCurve;
+import sandslurry.pump.SolidsDerating;
+import sandslurry.pump.SolidsDeratings;
+import sandslurry.units.Measure;
+
+/**
+ * Evaluates the pump of a design on its line. Pump and line meet at the design concentration: with
+ * sand fed at a rate, the concentration at the duty point is another, which the state of the line
+ * at its duty shows.
+ */
+final class PumpEvaluation {
+  /**
+   * Below this share of the greatest flow of a pump no duty point is looked for: the solids models
+   * grow without limit towards zero flow, where they mean nothing.
+   */
+  private static final double LEAST_SHARE = 0.02;
+
+  private static final int CURVE_POINTS = 40;
+
+  private final LineModel line;
+  private final double sandFraction;
+  private final double mixtureDensity;
+  private final double sandDensity;
+  private final double designFlow;
+  private final Slurry slurry;
+  private final PumpSpec spec;
+
+  PumpEvaluation(Design design, Materials materials, LineModel line) {
+    this.line = line;
+    this.spec = design.pump().orElseThrow();
+    this.designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    this.sandFraction = materials.sandFraction(designFlow);
+    this.mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
+    this.sandDensity = materials.sandDensityKgM3();
+    this.slurry = line.runs(designFlow, sandFraction).get(0).slurry();
+  }
+
+  PumpResult result() {
+    return spec instanceof RotodynamicSpec rotodynamic
+        ? rotodynamic(rotodynamic)
+        : piston((PistonSpec) spec);
+  }
+
+  /** The clear-water curve at the speed driven. */
+  static PumpCurve clearCurve(RotodynamicSpec pump) {
+    List<PumpCurve.Point> points = new ArrayList<>();
+    for (PumpSpec.CurvePoint point : pump.curve()) {
+      points.add(
+          new PumpCurve.Point(
+              Measure.FLOW.si(point.flow()),
+              Measure.LENGTH.si(point.head()),
+              Measure.FRACTION.si(point.efficiency())));
+    }
+    double ratio = Measure.FREQUENCY.si(pump.speed()) / Measure.FREQUENCY.si(pump.curveSpeed());
+    return PumpCurve.through(points).atSpeed(ratio);
+  }
+
+  SolidsDeratings.Derating derating(RotodynamicSpec pump) {
+    return SolidsDeratings.governing(slurry, impeller(pump));
+  }
+
+  private static OptionalDouble impeller(RotodynamicSpec pump) {
+    return pump.impeller().isPresent()
+        ? OptionalDouble.of(Measure.LENGTH.si(pump.impeller().get()))
+        : OptionalDouble.empty();
+  }
+
+  private PumpResult rotodynamic(RotodynamicSpec pump) {
+    SolidsDeratings.Derating derating = derating(pump);
+    double headRatio = derating.headRatio().value();
+    double efficiencyRatio = derating.efficiencyRatio().value();
+    PumpCurve clear = clearCurve(pump);
+    PumpCurve curve = clear.derated(headRatio, efficiencyRatio);
+    double greatest = curve.greatestFlowM3ps();
+    double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
+    DutyPoints found =
+        DutyPoints.find(
+            curve::headM, flow -> line.systemHeadM(flow, sandFraction), least, greatest);
+    double drive = Measure.FRACTION.si(pump.driveEfficiency());
+    List<PumpResult.Duty> duties = new ArrayList<>();
+    for (DutyPoints.DutyPoint point : found.points()) {
+      double efficiency = curve.efficiency(point.flowM3ps());
+      duties.add(duty(point.flowM3ps(), point.headM(), point.meeting(), efficiency, drive));
+    }
+    List<PumpResult.CurvePoint> shown = new ArrayList<>();
+    for (int i = 0; i <= CURVE_POINTS; i++) {
+      double from = curve.leastFlowM3ps();
+      double flow = Math.min(from + (greatest - from) * i / CURVE_POINTS, greatest);
+      shown.add(
+          new PumpResult.CurvePoint(Measure.FLOW.of(flow), Measure.LENGTH.of(curve.headM(flow))));
+    }
+    List<ModelValue> deratings = new ArrayList<>();
+    for (SolidsDerating model : SolidsDeratings.all()) {
+      if (!model.needsImpellerDiameter() || pump.impeller().isPresent()) {
+        deratings.add(new ModelValue(model, model.headRatio(slurry, impeller(pump))));
+      }
+    }
+    return new PumpResult(
+        duties,
+        found.absence().map(DutyPoints.Absence::words),
+        shown,
+        deratings,
+        Measure.FRACTION.of(headRatio),
+        Measure.FRACTION.of(efficiencyRatio),
+        Measure.PRESSURE.of(
+            line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity)));
+  }
+
+  private PumpResult piston(PistonSpec spec) {
+    PistonPump pump =
+        new PistonPump(
+            Measure.VOLUME.si(spec.displacement()),
+            Measure.FRACTION.si(spec.volumetricEfficiency()),
+            Measure.PRESSURE.si(spec.pressureLimit()));
+    double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()));
+    double head = line.systemHeadM(flow, sandFraction);
+    double efficiency =
+        Measure.FRACTION.si(spec.mechanicalEfficiency())
+            * Measure.FRACTION.si(spec.volumetricEfficiency());
+    PumpResult.Duty duty =
+        duty(
+            flow,
+            head,
+            DutyPoints.Meeting.STABLE,
+            efficiency,
+            Measure.FRACTION.si(spec.driveEfficiency()));
+    boolean within = pump.allows(Math.max(0, Measure.PRESSURE.si(duty.pressure())));
+    return new PumpResult(
+        within ? List.of(duty) : List.of(),
+        within
+            ? Optional.empty()
+            : Optional.of(
+                "the line asks for more pressure than the limit of the pump at the flow of its"
+                    + " strokes"),
+        List.of(),
+        List.of(),
+        Measure.FRACTION.of(1),
+        Measure.FRACTION.of(1),
+        spec.pressureLimit());
+  }
+
+  private PumpResult.Duty duty(
+      double flow, double head, DutyPoints.Meeting meeting, double efficiency, double drive) {
+    // A line that runs down to its outlet by itself asks nothing of the pump.
+    double asked = Math.max(head, 0);
+    MotorPower power = MotorPower.of(mixtureDensity, flow, asked, efficiency, drive);
+    OptionalDouble energy = power.energyPerSandJpKg(sandFraction * flow * sandDensity);
+    return new PumpResult.Duty(
+        Measure.FLOW.of(flow),
+        Measure.LENGTH.of(head),
+        Measure.PRESSURE.of(head * mixtureDensity * Physics.GRAVITY),
+        meeting,
+        line.overBed(line.runs(flow, sandFraction)),
+        Measure.FRACTION.of(efficiency),
+        Measure.POWER.of(power.shaftW()),
+        Measure.POWER.of(power.inputW()),
+        energy.isPresent()
+            ? Optional.of(Measure.SPECIFIC_ENERGY.of(energy.getAsDouble()))
+            : Optional.empty());
+  }
+}

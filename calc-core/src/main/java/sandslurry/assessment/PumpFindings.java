@@ -1,0 +1,213 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.PumpSpec.PistonSpec;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.pump.DutyPoints.Meeting;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** What is to be said of the pump on its line. */
+final class PumpFindings {
+  private static final String ELEMENT = "pump";
+
+  /** Apparent viscosity above which a pump curve for water is no guide (common practice). */
+  private static final double THICK_PAS = 0.02;
+
+  private final UnitSystem units;
+  private final Design design;
+  private final Materials materials;
+  private final LineModel line;
+  private final PumpResult result;
+  private final List<Finding> findings = new ArrayList<>();
+
+  PumpFindings(Design design, Materials materials, LineModel line, PumpResult result) {
+    this.units = design.units();
+    this.design = design;
+    this.materials = materials;
+    this.line = line;
+    this.result = result;
+  }
+
+  List<Finding> all() {
+    if (result.governing().isPresent()) {
+      duty(result.governing().get());
+    } else {
+      noDuty();
+    }
+    several();
+    blocked();
+    viscous();
+    return findings;
+  }
+
+  private void add(Severity severity, String what, String why, String cure) {
+    findings.add(new Finding(severity, Topic.PUMP, ELEMENT, what, why, cure));
+  }
+
+  private String show(Kind<?> kind, double si) {
+    return units.show(kind, si);
+  }
+
+  private double flow(FlowCase flowCase) {
+    return Measure.FLOW.si(
+        flowCase == FlowCase.MINIMUM
+            ? design.flow().orElseThrow().minimum()
+            : flowCase == FlowCase.DESIGN
+                ? design.flow().orElseThrow().design()
+                : design.flow().orElseThrow().maximum());
+  }
+
+  private String need(double flow) {
+    double fraction = materials.sandFraction(flow);
+    double head = line.systemHeadM(flow, fraction);
+    double pressure = head * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
+    return show(Kind.HEAD, head)
+        + " of mixture ("
+        + show(Kind.PRESSURE, pressure)
+        + ") at "
+        + show(Kind.FLOW, flow);
+  }
+
+  private void duty(PumpResult.Duty duty) {
+    double flow = Measure.FLOW.si(duty.flow());
+    double least = flow(FlowCase.MINIMUM);
+    double wanted = flow(FlowCase.DESIGN);
+    double most = flow(FlowCase.MAXIMUM);
+    String why =
+        "Pump and line meet at "
+            + show(Kind.FLOW, flow)
+            + " and "
+            + units.show(Kind.HEAD, duty.head())
+            + " of mixture; the line is to run at "
+            + show(Kind.FLOW, least)
+            + " to "
+            + show(Kind.FLOW, most)
+            + ", designed for "
+            + show(Kind.FLOW, wanted)
+            + ".";
+    double slack = 1e-9;
+    if (flow < least * (1 - slack)) {
+      add(
+          Severity.FAIL,
+          "The pump drives less than the minimum flow through this line.",
+          why,
+          "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
+    } else if (flow < wanted * (1 - slack)) {
+      add(
+          Severity.CAUTION,
+          "The pump drives less than the design flow through this line.",
+          why,
+          "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
+    } else if (flow > most * (1 + slack)) {
+      add(
+          Severity.CAUTION,
+          "The pump drives more than the maximum flow through this line.",
+          why,
+          "Slow the pump down or set the maximum flow to what it drives, and check wear, power and"
+              + " the pit level.");
+    } else {
+      add(Severity.PASS, "The pump drives a flow within the range of the line.", why, "");
+    }
+  }
+
+  private void noDuty() {
+    add(
+        Severity.FAIL,
+        "Pump and line do not meet: "
+            + result.absence().orElse("they meet only where the flow is not stable")
+            + ".",
+        "The line asks for " + need(flow(FlowCase.DESIGN)) + ".",
+        design.pump().orElseThrow() instanceof PistonSpec piston
+            ? "Choose a pump with a pressure limit above that, now "
+                + units.show(Kind.PRESSURE, piston.pressureLimit())
+                + ", or a larger pipe if its velocity stays above the deposition limit."
+            : "Choose a pump that gives that head, or give more points of the pump curve.");
+  }
+
+  private void several() {
+    List<PumpResult.Duty> stable =
+        result.duties().stream().filter(d -> d.meeting() == Meeting.STABLE).toList();
+    Optional<PumpResult.Duty> unstable =
+        result.duties().stream().filter(d -> d.meeting() != Meeting.STABLE).findFirst();
+    if (stable.size() > 1) {
+      add(
+          Severity.CAUTION,
+          "There is more than one stable duty point: which one is reached depends on how the line is"
+              + " started.",
+          "They lie at "
+              + units.show(Kind.FLOW, stable.get(0).flow())
+              + " and "
+              + units.show(Kind.FLOW, stable.get(stable.size() - 1).flow())
+              + "; the line is judged at the greater.",
+          "Take a pump with a steeper curve.");
+    }
+    if (unstable.isPresent()) {
+      boolean overBed = unstable.get().overBed();
+      add(
+          overBed ? Severity.NOTE : Severity.CAUTION,
+          "The curves also meet where the flow is "
+              + unstable.get().meeting().words()
+              + (overBed ? ", over a bed: below that flow the line plugs." : "."),
+          "That is at "
+              + units.show(Kind.FLOW, unstable.get().flow())
+              + "; there the head of the solids rises as the flow falls"
+              + (overBed ? ", and the models are no guide to the head." : "."),
+          overBed ? "" : "Take a pump with a steeper curve, or a positive-displacement pump.");
+    }
+  }
+
+  private void blocked() {
+    double pressure = Measure.PRESSURE.si(result.shutOffPressure());
+    boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
+    design.route().orElseThrow().runs().stream()
+        .filter(run -> run.ratingPa(materials.carrier().temperatureK()).isPresent())
+        .filter(run -> run.ratingPa(materials.carrier().temperatureK()).getAsDouble() < pressure)
+        .forEach(
+            run ->
+                findings.add(
+                    new Finding(
+                        piston ? Severity.FAIL : Severity.CAUTION,
+                        Topic.PRESSURE,
+                        run.name(),
+                        "A blocked line can be raised above the rating of this pipe.",
+                        (piston
+                                ? "The pressure limit of the pump is "
+                                : "Against a closed line the pump reaches ")
+                            + show(Kind.PRESSURE, pressure)
+                            + "; the pipe is rated "
+                            + show(
+                                Kind.PRESSURE,
+                                run.ratingPa(materials.carrier().temperatureK()).getAsDouble())
+                            + ".",
+                        "Set a relief below the rating, or fit a class rated "
+                            + show(Kind.PRESSURE, pressure)
+                            + " or more.")));
+  }
+
+  private void viscous() {
+    if (!(design.pump().orElseThrow() instanceof RotodynamicSpec)) {
+      return;
+    }
+    double flow = flow(FlowCase.DESIGN);
+    RunPoint run = line.runs(flow, materials.sandFraction(flow)).get(0);
+    double viscosity = run.vehicle().liquid().viscosityPaS();
+    if (viscosity > THICK_PAS) {
+      add(
+          Severity.CAUTION,
+          "The liquid is so thick that a curve for water overstates head and efficiency.",
+          "Its apparent viscosity in the line is "
+              + show(Kind.VISCOSITY, viscosity)
+              + "; above about "
+              + show(Kind.VISCOSITY, THICK_PAS)
+              + " rotodynamic pumps lose head (common practice, no source).",
+          "Ask the maker for a curve with this liquid.");
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package sandslurry.assessment;
+
+import static sandslurry.assessment.Working.in;
+
+import java.util.List;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.PumpSpec.PistonSpec;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.material.Slurry;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** The working behind the pump. */
+final class PumpWorking {
+  private PumpWorking() {}
+
+  static List<Step> steps(Design design, PumpResult result, LineModel line, Materials materials) {
+    Working w = new Working("pump");
+    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double fraction = materials.sandFraction(designFlow);
+    double density = materials.mixtureDensityKgM3(fraction);
+    if (design.pump().orElseThrow() instanceof RotodynamicSpec pump) {
+      rotodynamic(w, pump, result, line.runs(designFlow, fraction).get(0).slurry());
+    } else {
+      piston(w, (PistonSpec) design.pump().orElseThrow());
+    }
+    for (PumpResult.Duty duty : result.duties()) {
+      double flow = Measure.FLOW.si(duty.flow());
+      double head = Measure.LENGTH.si(duty.head());
+      w.step(
+          "Q_duty",
+          "flow at which pump and line meet (" + duty.meeting().words() + ")",
+          "H_pump(Q) = H_line(Q), at the design concentration",
+          Kind.FLOW,
+          flow,
+          "solved by Brent's method",
+          in("H", Kind.HEAD, head));
+      w.step(
+          "P",
+          "power at the pump shaft",
+          "P = rho_m g Q H / eta",
+          Kind.POWER,
+          Measure.POWER.si(duty.shaftPower()),
+          "definition",
+          in("rho_m", Kind.DENSITY, density),
+          in("g", Kind.NUMBER, Physics.GRAVITY),
+          in("Q", Kind.FLOW, flow),
+          in("H", Kind.HEAD, Math.max(head, 0)),
+          in("eta", Kind.NUMBER, Measure.FRACTION.si(duty.efficiency())));
+      w.step(
+          "P_in",
+          "power drawn by the drive",
+          "P_in = P / eta_drive",
+          Kind.POWER,
+          Measure.POWER.si(duty.inputPower()),
+          "definition",
+          in("P", Kind.POWER, Measure.POWER.si(duty.shaftPower())),
+          in(
+              "eta_drive",
+              Kind.NUMBER,
+              Measure.FRACTION.si(design.pump().orElseThrow().driveEfficiency())));
+      duty.sandEnergy()
+          .ifPresent(
+              energy ->
+                  w.step(
+                      "e",
+                      "energy drawn per mass of sand moved",
+                      "e = P_in / (C_t Q rho_s)",
+                      Kind.SPECIFIC_ENERGY,
+                      Measure.SPECIFIC_ENERGY.si(energy),
+                      "definition",
+                      in("P_in", Kind.POWER, Measure.POWER.si(duty.inputPower())),
+                      in("C_t", Kind.NUMBER, fraction),
+                      in("Q", Kind.FLOW, flow),
+                      in("rho_s", Kind.DENSITY, materials.sandDensityKgM3())));
+    }
+    return w.steps();
+  }
+
+  private static void rotodynamic(
+      Working w, RotodynamicSpec pump, PumpResult result, Slurry slurry) {
+    double curveSpeed = Measure.FREQUENCY.si(pump.curveSpeed());
+    double speed = Measure.FREQUENCY.si(pump.speed());
+    w.step(
+        "r",
+        "speed ratio",
+        "r = N / N_curve; H'(Q) = r^2 H(Q/r), eta'(Q) = eta(Q/r)",
+        Kind.NUMBER,
+        speed / curveSpeed,
+        "affinity laws",
+        in("N", Kind.FREQUENCY, speed),
+        in("N_curve", Kind.FREQUENCY, curveSpeed));
+    double massFraction =
+        slurry.volumeFraction() * slurry.sandDensityKgM3() / slurry.mixtureDensityKgM3();
+    for (ModelValue derating : result.deratings()) {
+      w.step(
+          "HR",
+          "head with solids over head without"
+              + (derating.estimate().inRange() ? "" : " (out of range)"),
+          derating.model(),
+          Kind.NUMBER,
+          derating.estimate().value(),
+          in("s", Kind.NUMBER, slurry.densityRatio()),
+          in("C_w", Kind.NUMBER, massFraction),
+          in("C", Kind.NUMBER, slurry.volumeFraction()),
+          in("d50", Kind.GRAIN, slurry.d50M()));
+    }
+    w.step(
+        "HR",
+        "head ratio used: the least of Cave and, when the impeller is known, Engin and Gur",
+        "HR = min",
+        Kind.NUMBER,
+        Measure.FRACTION.si(result.headRatio()),
+        "rule of the theory page on pumps");
+    w.step(
+        "ER",
+        "efficiency ratio used",
+        "by the same method",
+        Kind.NUMBER,
+        Measure.FRACTION.si(result.efficiencyRatio()),
+        "rule of the theory page on pumps");
+  }
+
+  private static void piston(Working w, PistonSpec pump) {
+    double displacement = Measure.VOLUME.si(pump.displacement());
+    double rate = Measure.FREQUENCY.si(pump.strokeRate());
+    double efficiency = Measure.FRACTION.si(pump.volumetricEfficiency());
+    w.step(
+        "Q",
+        "flow of the piston pump",
+        "Q = eta_v V_stroke N",
+        Kind.FLOW,
+        displacement * rate * efficiency,
+        "displacement",
+        in("eta_v", Kind.NUMBER, efficiency),
+        in("V_stroke", Kind.VOLUME, displacement),
+        in("N", Kind.FREQUENCY, rate));
+  }
+}

@@ -1,0 +1,90 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.design.Design;
+
+/** The dangers to people that come with what a design contains. */
+final class SafetyCautions {
+  private static final String COMMON = "common practice, no source";
+
+  private static final SafetyCaution REVIEW =
+      new SafetyCaution(
+          "Review",
+          "This is a screening estimate. A licensed practitioner must review the design, and local"
+              + " codes, the permitting agency and the makers' instructions come before it.",
+          COMMON);
+
+  private static final SafetyCaution GAS =
+      new SafetyCaution(
+          "Manure gas and confined spaces",
+          "Pits, sumps, channels and closed storages hold hydrogen sulfide, carbon dioxide, methane"
+              + " and ammonia, and may lack oxygen. Agitation and pumping release hydrogen sulfide"
+              + " within seconds; above about 100 ppm it can no longer be smelled (that level is the"
+              + " NIOSH value immediately dangerous to life or health). Never enter, not even to"
+              + " help someone who has collapsed: call rescuers with air supply. Entry only by"
+              + " trained people under a confined-space permit with ventilation, monitoring,"
+              + " harness and attendants. Ask whether gypsum or other sulfates reach the manure.",
+          "NIOSH Publication 90-103 (1990), Request for Assistance in Preventing Deaths of Farm"
+              + " Workers in Manure Pits; 29 CFR 1910.146 as good practice; from memory, unverified");
+
+  private static final SafetyCaution STORED_PRESSURE =
+      new SafetyCaution(
+          "Stored pressure when clearing a plug",
+          "A plugged line can hold full pump pressure on one side of the plug while a gauge on the"
+              + " other side reads zero. Stop and lock out the drive, relieve the pressure (run a"
+              + " piston pump back several strokes), block the flow back from the storage, stand"
+              + " clear of the open end, and only then open the line. Never clear a plug with"
+              + " compressed air. A sealed line full of manure builds up gas: leave it flushed or"
+              + " vented.",
+          COMMON);
+
+  private static final SafetyCaution LOCK_OUT =
+      new SafetyCaution(
+          "Lock-out of moving machinery",
+          "Pumps, augers, rakes and scrapers start without warning. Before any guard comes off,"
+              + " lock out and tag the electric and the hydraulic drive, discharge accumulators and"
+              + " block what can fall or turn.",
+          "29 CFR 1910.147 as good practice, 29 CFR 1928.57 for guards; from memory, unverified");
+
+  private static final SafetyCaution DROWNING =
+      new SafetyCaution(
+          "Drowning and engulfment",
+          "Fence pits, lanes and storages and keep covers and grates closed. Settled sand and"
+              + " crusts look firm and are not: nobody walks on them. Dig sand piles from the toe"
+              + " and keep loaders away from open edges.",
+          COMMON);
+
+  private static final SafetyCaution CROSS_CONNECTION =
+      new SafetyCaution(
+          "Cross-connection with potable water",
+          "Wash and flush water connections need an air gap or a backflow preventer approved by the"
+              + " local plumbing authority; a hose hanging in the liquid is a cross-connection. Mark"
+              + " lines of recycled liquid as not potable.",
+          COMMON);
+
+  private static final SafetyCaution EXCAVATION =
+      new SafetyCaution(
+          "Excavation, structures and local code",
+          "Trenches, pits, walls, embankments and liners need a design and an inspection of their"
+              + " own: none is sized here. Have buried services located before digging, protect"
+              + " trenches against collapse, and build to local code and the permitting agency's"
+              + " standard.",
+          COMMON);
+
+  private SafetyCautions() {}
+
+  static List<SafetyCaution> of(Design design) {
+    List<SafetyCaution> cautions = new ArrayList<>();
+    cautions.add(REVIEW);
+    cautions.add(GAS);
+    if (design.route().isPresent()) {
+      cautions.add(STORED_PRESSURE);
+    }
+    cautions.add(LOCK_OUT);
+    cautions.add(DROWNING);
+    cautions.add(CROSS_CONNECTION);
+    cautions.add(EXCAVATION);
+    return List.copyOf(cautions);
+  }
+}

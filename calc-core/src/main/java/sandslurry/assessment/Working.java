@@ -1,0 +1,55 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.correlation.Correlation;
+import sandslurry.units.Kind;
+
+/** Collects the steps of the working while a part of a design is evaluated. */
+final class Working {
+  private final String element;
+  private final List<Step> steps = new ArrayList<>();
+
+  Working(String element) {
+    this.element = element;
+  }
+
+  List<Step> steps() {
+    return steps;
+  }
+
+  static Step.Input in(String symbol, Kind<?> kind, double value) {
+    return new Step.Input(symbol, kind, value);
+  }
+
+  /** Notes a step and gives its value back. */
+  double step(
+      String symbol,
+      String meaning,
+      String equation,
+      Kind<?> kind,
+      double value,
+      String source,
+      Step.Input... inputs) {
+    steps.add(new Step(element, symbol, meaning, equation, List.of(inputs), kind, value, source));
+    return value;
+  }
+
+  /** Notes a step taken with a published correlation. */
+  double step(
+      String symbol,
+      String meaning,
+      Correlation model,
+      Kind<?> kind,
+      double value,
+      Step.Input... inputs) {
+    return step(
+        symbol,
+        meaning + " by " + model.name(),
+        model.equation(),
+        kind,
+        value,
+        model.citation().toString(),
+        inputs);
+  }
+}

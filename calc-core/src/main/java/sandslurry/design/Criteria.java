@@ -1,0 +1,33 @@
+package sandslurry.design;
+
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import sandslurry.transport.DepositionVelocities.Role;
+
+/**
+ * The margins by which a design is judged; every one can be changed.
+ *
+ * @param marginFraction margin of velocity over the governing deposition velocity, as a share of it
+ * @param marginVelocity the same as a velocity; the larger of the two counts
+ * @param roles roles of deposition correlations that differ from the default, by their id
+ * @param gradedSearch whether the size between d50 and d85 that asks the highest velocity governs;
+ *     otherwise d50 does
+ * @param wearVelocity velocity above which wear is a caution
+ * @param pressureShare share of the pressure rating that the working pressure may use
+ * @param sandCapture share of the sand that the lane must catch for a pass
+ */
+public record Criteria(
+    Quantity<Dimensionless> marginFraction,
+    Quantity<Speed> marginVelocity,
+    Map<String, Role> roles,
+    boolean gradedSearch,
+    Quantity<Speed> wearVelocity,
+    Quantity<Dimensionless> pressureShare,
+    Quantity<Dimensionless> sandCapture) {
+  /** Copies the map. */
+  public Criteria {
+    roles = Map.copyOf(roles);
+  }
+}

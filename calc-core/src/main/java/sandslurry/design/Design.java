@@ -1,0 +1,30 @@
+package sandslurry.design;
+
+import java.util.Optional;
+import sandslurry.units.UnitSystem;
+
+/**
+ * A checked design: what the user knows of one line with its pump and of one settling lane.
+ *
+ * @param title what the design is called
+ * @param units the units of the report
+ * @param sand the bedding sand
+ * @param carrier the liquid that carries it
+ * @param mixture how much sand it brings; present when there is a line
+ * @param flow the flows of the line; present exactly when there is a route
+ * @param route the line
+ * @param pump the pump, present only with a route
+ * @param lane the settling lane
+ * @param criteria the margins
+ */
+public record Design(
+    String title,
+    UnitSystem units,
+    Sand sand,
+    CarrierSpec carrier,
+    Optional<MixtureSpec> mixture,
+    Optional<FlowSpec> flow,
+    Optional<RouteSpec> route,
+    Optional<PumpSpec> pump,
+    Optional<LaneSpec> lane,
+    Criteria criteria) {}

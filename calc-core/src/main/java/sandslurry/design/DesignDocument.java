@@ -1,0 +1,292 @@
+package sandslurry.design;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/**
+ * The texts of a design as they were typed, right or wrong: the one document behind the file and
+ * the form. Immutable: a change makes a new document, so that undo is a list of documents.
+ *
+ * <p>Fields are addressed by JSON Pointer (RFC 6901), for example {@code /route/runs/0/length}.
+ */
+public final class DesignDocument {
+  private static final ObjectMapper JSON =
+      new ObjectMapper()
+          .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+
+  private final ObjectNode root;
+
+  private DesignDocument(ObjectNode root) {
+    this.root = root;
+  }
+
+  /**
+   * A document without any text.
+   *
+   * @return a document that holds only the version of the format
+   */
+  public static DesignDocument empty() {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("formatVersion", DesignReader.FORMAT_VERSION);
+    return new DesignDocument(root);
+  }
+
+  /**
+   * Reads the text of a design file. What the fields say is not checked here: see {@link #read}.
+   *
+   * @param text JSON
+   * @return the document
+   * @throws DesignTextException if the text is not a JSON object, with line and column
+   */
+  public static DesignDocument parse(String text) throws DesignTextException {
+    try {
+      JsonNode node = JSON.readTree(text);
+      if (node instanceof ObjectNode object) {
+        return new DesignDocument(object);
+      }
+      throw new DesignTextException("a design file holds one JSON object { ... }");
+    } catch (JsonProcessingException e) {
+      String where =
+          e.getLocation() == null
+              ? ""
+              : "line "
+                  + e.getLocation().getLineNr()
+                  + ", column "
+                  + e.getLocation().getColumnNr()
+                  + ": ";
+      throw new DesignTextException(where + e.getOriginalMessage());
+    }
+  }
+
+  /**
+   * Reads a design file.
+   *
+   * @param file a file in UTF-8
+   * @return the document
+   * @throws IOException if the file cannot be read
+   * @throws DesignTextException if the file is not JSON
+   */
+  public static DesignDocument load(Path file) throws IOException, DesignTextException {
+    return parse(Files.readString(file, StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes the document to a file, whole or not at all: a temporary file in the same folder is
+   * filled and then renamed.
+   *
+   * @param file the file, which may exist
+   * @throws IOException if it cannot be written; an existing file is then as it was
+   */
+  public void save(Path file) throws IOException {
+    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    Path temporary =
+        target.resolveSibling(target.getFileName() + ".part" + ProcessHandle.current().pid());
+    try {
+      Files.writeString(temporary, toString(), StandardCharsets.UTF_8);
+      try {
+        Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+      } catch (AtomicMoveNotSupportedException e) {
+        Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+      }
+    } finally {
+      Files.deleteIfExists(temporary);
+    }
+  }
+
+  /**
+   * Reads the texts into a design.
+   *
+   * @return the design, or all problems
+   */
+  public Reading read() {
+    return DesignReader.read(root);
+  }
+
+  /**
+   * The text of a field.
+   *
+   * @param pointer JSON Pointer of the field
+   * @return the text; empty when the field is absent or is not a text or number
+   */
+  public String text(String pointer) {
+    return root.at(pointer).asText("");
+  }
+
+  /**
+   * Says whether a field, list or part is there.
+   *
+   * @param pointer JSON Pointer
+   * @return true when the document has something at that place
+   */
+  public boolean has(String pointer) {
+    return !root.at(pointer).isMissingNode();
+  }
+
+  /**
+   * The number of entries of a list.
+   *
+   * @param pointer JSON Pointer of the list
+   * @return its size; 0 when it is absent
+   */
+  public int size(String pointer) {
+    JsonNode node = root.at(pointer);
+    return node.isArray() ? node.size() : 0;
+  }
+
+  /**
+   * The document with one text changed. Parts on the way are made as needed; a list grows by one
+   * when the index is its size. A blank text removes the field.
+   *
+   * @param pointer JSON Pointer of the field
+   * @param text the new text
+   * @return the changed document, or this one when nothing changes
+   */
+  public DesignDocument with(String pointer, String text) {
+    if (text.isBlank()) {
+      return without(pointer);
+    }
+    if (text.equals(text(pointer)) && has(pointer)) {
+      return this;
+    }
+    ObjectNode copy = root.deepCopy();
+    JsonPointer where = JsonPointer.compile(pointer);
+    put(parent(copy, where), where.last(), JsonNodeFactory.instance.textNode(text));
+    return new DesignDocument(copy);
+  }
+
+  /**
+   * The document without a field, an entry of a list or a whole part.
+   *
+   * @param pointer JSON Pointer of what to remove
+   * @return the changed document, or this one when there is nothing at that place
+   */
+  public DesignDocument without(String pointer) {
+    if (!has(pointer)) {
+      return this;
+    }
+    ObjectNode copy = root.deepCopy();
+    JsonPointer where = JsonPointer.compile(pointer);
+    JsonNode parent = copy.at(where.head());
+    if (parent instanceof ObjectNode object) {
+      object.remove(where.last().getMatchingProperty());
+    } else if (parent instanceof ArrayNode array) {
+      array.remove(where.last().getMatchingIndex());
+    }
+    return new DesignDocument(copy);
+  }
+
+  /**
+   * The document with a new entry in a list, a copy of a given JSON text.
+   *
+   * @param pointer JSON Pointer of the list; made when absent
+   * @param index where to put the entry, 0 to the size of the list
+   * @param json the entry as JSON
+   * @return the changed document
+   * @throws IllegalArgumentException if the entry is not JSON or the place is not a list
+   */
+  public DesignDocument insert(String pointer, int index, String json) {
+    ObjectNode copy = root.deepCopy();
+    JsonPointer where = JsonPointer.compile(pointer);
+    if (!(copy.at(where) instanceof ArrayNode)) {
+      put(parent(copy, where), where.last(), JsonNodeFactory.instance.arrayNode());
+    }
+    try {
+      ((ArrayNode) copy.at(where)).insert(index, JSON.readTree(json));
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("not JSON: " + json, e);
+    }
+    return new DesignDocument(copy);
+  }
+
+  /**
+   * The JSON text of a part.
+   *
+   * @param pointer JSON Pointer
+   * @return the part as JSON, empty when absent
+   */
+  public String json(String pointer) {
+    JsonNode node = root.at(pointer);
+    return node.isMissingNode() ? "" : node.toString();
+  }
+
+  private static JsonNode parent(ObjectNode root, JsonPointer pointer) {
+    JsonNode node = root;
+    for (JsonPointer step = pointer; !step.tail().matches(); step = step.tail()) {
+      JsonNode child =
+          node.isArray()
+              ? node.path(step.getMatchingIndex())
+              : node.path(step.getMatchingProperty());
+      if (!child.isContainerNode()) {
+        boolean list = step.tail().mayMatchElement();
+        child = list ? JsonNodeFactory.instance.arrayNode() : JsonNodeFactory.instance.objectNode();
+        put(node, step, child);
+      }
+      node = child;
+    }
+    return node;
+  }
+
+  private static void put(JsonNode parent, JsonPointer last, JsonNode value) {
+    if (parent instanceof ObjectNode object) {
+      object.set(last.getMatchingProperty(), value);
+    } else if (parent instanceof ArrayNode array) {
+      int index = last.getMatchingIndex();
+      if (index < 0 || index > array.size()) {
+        throw new IllegalArgumentException("a list of " + array.size() + " has no place " + last);
+      }
+      if (index == array.size()) {
+        array.add(value);
+      } else {
+        array.set(index, value);
+      }
+    }
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DesignDocument document && document.root.equals(root);
+  }
+
+  @Override
+  public int hashCode() {
+    return root.hashCode();
+  }
+
+  /**
+   * The document as the text of a design file.
+   *
+   * @return indented JSON that ends with a line break
+   */
+  @Override
+  public String toString() {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter(
+            Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+    printer.indentArraysWith(indenter);
+    printer.indentObjectsWith(indenter);
+    try {
+      return JSON.writer(printer).writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a tree of texts can always be written", e);
+    }
+  }
+}

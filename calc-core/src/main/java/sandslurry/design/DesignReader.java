@@ -1,0 +1,639 @@
+package sandslurry.design;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import sandslurry.material.Gradation;
+import sandslurry.material.GrainShape;
+import sandslurry.material.SievePoint;
+import sandslurry.material.StandardSand;
+import sandslurry.pipe.FittingKind;
+import sandslurry.pipe.PipeCatalogue;
+import sandslurry.pipe.StandardPipe;
+import sandslurry.transport.DepositionVelocities;
+import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+import si.uom.quantity.Density;
+import si.uom.quantity.DynamicViscosity;
+import si.uom.quantity.MassFlowRate;
+import si.uom.quantity.VolumetricFlowRate;
+
+/**
+ * Reads the texts of a document into a checked design. The allowed ranges of all fields stand here;
+ * they are repeated for people in docs/design-file.md.
+ */
+final class DesignReader {
+  static final int FORMAT_VERSION = 1;
+
+  private static final Limits<Length> GRAIN = Limits.of(Measure.LENGTH, "0.001 mm", "25 mm");
+  private static final Limits<Dimensionless> SHARE = Limits.of(Measure.FRACTION, "0 %", "100 %");
+  private static final Limits<Density> SAND_DENSITY =
+      Limits.of(Measure.DENSITY, "1500 kg/m3", "5000 kg/m3");
+  private static final Limits<Dimensionless> COREY = Limits.of(Measure.FRACTION, "0.2", "1");
+  private static final Limits<Dimensionless> ROUNDNESS = Limits.of(Measure.FRACTION, "0", "6");
+  private static final Limits<Dimensionless> SPHERICITY = Limits.of(Measure.FRACTION, "0.3", "1");
+  private static final Limits<Temperature> TEMPERATURE =
+      Limits.of(Measure.TEMPERATURE, "0.1 degC", "45 degC");
+  private static final Limits<Dimensionless> TOTAL_SOLIDS =
+      Limits.of(Measure.FRACTION, "0 %", "13 %");
+  private static final Limits<Density> LIQUID_DENSITY =
+      Limits.of(Measure.DENSITY, "900 kg/m3", "1300 kg/m3");
+  private static final Limits<DynamicViscosity> LIQUID_VISCOSITY =
+      Limits.of(Measure.VISCOSITY, "0.3 cP", "5000 cP");
+  private static final Limits<Dimensionless> VOLUME_FRACTION =
+      Limits.of(Measure.FRACTION, "0 %", "40 %");
+  private static final Limits<Dimensionless> MASS_FRACTION =
+      Limits.of(Measure.FRACTION, "0 %", "64 %");
+  private static final Limits<MassFlowRate> SAND_RATE =
+      Limits.of(Measure.MASS_FLOW, "0 kg/s", "500 kg/s");
+  private static final Limits<VolumetricFlowRate> FLOW =
+      Limits.of(Measure.FLOW, "0.05 L/s", "2000 L/s");
+  private static final Limits<Length> LEVEL = Limits.of(Measure.LENGTH, "-30 m", "100 m");
+  private static final Limits<Length> OUTLET_HEAD = Limits.of(Measure.LENGTH, "0 m", "50 m");
+  private static final Limits<Length> BORE = Limits.of(Measure.LENGTH, "20 mm", "1200 mm");
+  private static final Limits<Length> ROUGHNESS = Limits.of(Measure.LENGTH, "0 mm", "5 mm");
+  private static final Limits<Pressure> RATING = Limits.of(Measure.PRESSURE, "10 kPa", "50 MPa");
+  private static final Limits<Length> RUN_LENGTH = Limits.of(Measure.LENGTH, "0.1 m", "20 km");
+  private static final Limits<Length> RISE = Limits.of(Measure.LENGTH, "-200 m", "200 m");
+  private static final Limits<VolumetricFlowRate> CURVE_FLOW =
+      Limits.of(Measure.FLOW, "0 L/s", "2000 L/s");
+  private static final Limits<Length> CURVE_HEAD = Limits.of(Measure.LENGTH, "0 m", "500 m");
+  private static final Limits<Dimensionless> CURVE_EFFICIENCY =
+      Limits.of(Measure.FRACTION, "0 %", "95 %");
+  private static final Limits<Frequency> SPEED = Limits.of(Measure.FREQUENCY, "50 rpm", "6000 rpm");
+  private static final Limits<Length> IMPELLER = Limits.of(Measure.LENGTH, "50 mm", "2000 mm");
+  private static final Limits<Dimensionless> EFFICIENCY =
+      Limits.of(Measure.FRACTION, "20 %", "100 %");
+  private static final Limits<Volume> DISPLACEMENT = Limits.of(Measure.VOLUME, "0.01 L", "1000 L");
+  private static final Limits<Frequency> STROKES =
+      Limits.of(Measure.FREQUENCY, "0.5 1/min", "300 1/min");
+  private static final Limits<Length> LANE_LENGTH = Limits.of(Measure.LENGTH, "1 m", "500 m");
+  private static final Limits<Length> LANE_WIDTH = Limits.of(Measure.LENGTH, "0.2 m", "50 m");
+  private static final Limits<Dimensionless> LANE_SLOPE =
+      Limits.of(Measure.FRACTION, "0 %", "10 %");
+  private static final Limits<Dimensionless> MANNING = Limits.of(Measure.FRACTION, "0.008", "0.06");
+  private static final Limits<Length> LANE_DEPTH = Limits.of(Measure.LENGTH, "5 mm", "5 m");
+  private static final Limits<Time> RUNNING_TIME = Limits.of(Measure.TIME, "1 min", "24 h");
+  private static final Limits<Dimensionless> COATING = Limits.of(Measure.FRACTION, "0.3", "1");
+  private static final Limits<Dimensionless> MARGIN = Limits.of(Measure.FRACTION, "0 %", "200 %");
+  private static final Limits<Speed> MARGIN_SPEED = Limits.of(Measure.SPEED, "0 m/s", "3 m/s");
+  private static final Limits<Speed> WEAR_SPEED = Limits.of(Measure.SPEED, "0.5 m/s", "10 m/s");
+
+  private static final Map<String, UnitSystem> UNITS =
+      named(UnitSystem.values(), system -> system == UnitSystem.METRIC ? "metric" : "US");
+  private static final Map<String, StandardSand> SANDS =
+      named(StandardSand.values(), StandardSand::id);
+
+  /** The loss at the outlet is the velocity head, which the line always counts. */
+  private static final Map<String, FittingKind> FITTINGS =
+      named(
+          Arrays.stream(FittingKind.values())
+              .filter(kind -> kind != FittingKind.PIPE_EXIT)
+              .toArray(FittingKind[]::new),
+          FittingKind::id);
+
+  private static final Map<String, Role> ROLES =
+      named(Role.values(), role -> role.name().toLowerCase(Locale.ROOT));
+  private static final Map<String, Boolean> YES_NO = yesNo();
+
+  private final List<Problem> problems = new ArrayList<>();
+
+  private DesignReader() {}
+
+  static Reading read(ObjectNode root) {
+    DesignReader reader = new DesignReader();
+    Optional<Design> design = reader.design(new Section(root, "", reader.problems));
+    return new Reading(
+        reader.problems.isEmpty() ? design : Optional.empty(), List.copyOf(reader.problems));
+  }
+
+  private static <T> Map<String, T> named(T[] values, Function<T, String> name) {
+    return Arrays.stream(values)
+        .collect(Collectors.toMap(name, v -> v, (a, b) -> a, LinkedHashMap::new));
+  }
+
+  private static Map<String, Boolean> yesNo() {
+    Map<String, Boolean> map = new LinkedHashMap<>();
+    map.put("yes", true);
+    map.put("no", false);
+    return map;
+  }
+
+  private Optional<Design> design(Section root) {
+    checkVersion(root);
+    String title = root.text("title").orElse("Untitled design");
+    root.text("notes");
+    UnitSystem units =
+        root.has("units")
+            ? root.choice("units", UNITS).orElse(UnitSystem.METRIC)
+            : UnitSystem.METRIC;
+    Optional<Sand> sand = root.requiredPart("sand").flatMap(this::sand);
+    Optional<CarrierSpec> carrier = root.requiredPart("carrier").flatMap(this::carrier);
+    boolean line = root.has("route");
+    boolean laneThere = root.has("lane");
+    if (!line && !laneThere) {
+      root.problem("route", "is missing: a design has a route, a lane, or both");
+    }
+    Optional<MixtureSpec> mixture =
+        (line ? root.requiredPart("mixture") : root.part("mixture")).flatMap(this::mixture);
+    Optional<FlowSpec> flow =
+        (line ? root.requiredPart("flow") : root.part("flow")).flatMap(this::flow);
+    Optional<RouteSpec> route = root.part("route").flatMap(this::route);
+    Optional<PumpSpec> pump = root.part("pump").flatMap(this::pump);
+    if (!line && root.has("pump")) {
+      root.problem("pump", "needs a route to pump through");
+    }
+    if (!line && root.has("flow")) {
+      root.problem("flow", "belongs to a route, and there is none; a lane has a flow of its own");
+    }
+    Optional<LaneSpec> lane =
+        root.part("lane").flatMap(part -> lane(part, root.has("mixture"), line));
+    Criteria criteria = criteria(root.part("criteria"));
+    root.refuseUnknown();
+    if (sand.isEmpty() || carrier.isEmpty() || !problems.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Design(
+            title, units, sand.get(), carrier.get(), mixture, flow, route, pump, lane, criteria));
+  }
+
+  private static void checkVersion(Section root) {
+    Optional<Integer> version = root.count("formatVersion", 1, 999999);
+    if (!root.has("formatVersion")) {
+      root.problem("formatVersion", "is missing: this program reads version " + FORMAT_VERSION);
+    } else if (version.isPresent() && version.get() != FORMAT_VERSION) {
+      root.problem("formatVersion", "this program reads version " + FORMAT_VERSION + " only");
+    }
+  }
+
+  private Optional<Sand> sand(Section part) {
+    Optional<Quantity<Density>> density = part.orDefault("density", SAND_DENSITY, "2650 kg/m3");
+    GrainShape shape = part.part("shape").map(this::shape).orElse(GrainShape.NATURAL);
+    Optional<Gradation> gradation;
+    String source;
+    if (part.has("gradation") && (part.has("d50") || part.has("d85"))) {
+      part.problem("gradation", "give either \"gradation\" or \"d50\" with \"d85\", not both");
+    }
+    if (part.isList("gradation")) {
+      gradation = sieves(part);
+      source = "sieve analysis given";
+    } else if (part.has("gradation")) {
+      Optional<StandardSand> standard = part.choice("gradation", SANDS);
+      gradation = standard.map(StandardSand::middle);
+      source = standard.map(StandardSand::label).orElse("");
+    } else {
+      gradation = twoSizes(part);
+      source = "log-normal through the d50 and d85 given";
+    }
+    part.refuseUnknown();
+    return gradation.isPresent() && density.isPresent()
+        ? Optional.of(new Sand(source, gradation.get(), density.get(), shape))
+        : Optional.empty();
+  }
+
+  private GrainShape shape(Section part) {
+    Optional<Quantity<Dimensionless>> corey = part.orDefault("corey", COREY, "0.7");
+    Optional<Quantity<Dimensionless>> roundness = part.orDefault("roundness", ROUNDNESS, "3.5");
+    Optional<Quantity<Dimensionless>> sphericity = part.orDefault("sphericity", SPHERICITY, "0.8");
+    part.refuseUnknown();
+    return corey.isPresent() && roundness.isPresent() && sphericity.isPresent()
+        ? new GrainShape(number(corey.get()), number(roundness.get()), number(sphericity.get()))
+        : GrainShape.NATURAL;
+  }
+
+  private static double number(Quantity<Dimensionless> quantity) {
+    return Measure.FRACTION.si(quantity);
+  }
+
+  private Optional<Gradation> sieves(Section part) {
+    List<SievePoint> points = new ArrayList<>();
+    List<Section> rows = part.list("gradation");
+    for (Section row : rows) {
+      Optional<Quantity<Length>> size = row.required("size", GRAIN);
+      Optional<Quantity<Dimensionless>> passing = row.required("passing", SHARE);
+      row.refuseUnknown();
+      if (size.isPresent() && passing.isPresent()) {
+        points.add(new SievePoint(Measure.LENGTH.si(size.get()), number(passing.get())));
+      }
+    }
+    if (points.size() < rows.size()) {
+      return Optional.empty();
+    }
+    List<String> wrong = Gradation.problems(points);
+    wrong.forEach(problem -> part.problem("gradation", problem));
+    return wrong.isEmpty()
+        ? coarseEnough(part, "gradation", Gradation.of(points))
+        : Optional.empty();
+  }
+
+  private Optional<Gradation> twoSizes(Section part) {
+    if (!part.has("d50") && !part.has("d85")) {
+      part.problem(
+          "gradation",
+          "is missing: give sieve sizes with per cent passing, one of "
+              + String.join(", ", SANDS.keySet())
+              + ", or \"d50\" with \"d85\"");
+      return Optional.empty();
+    }
+    Optional<Quantity<Length>> d50 = part.required("d50", GRAIN);
+    Optional<Quantity<Length>> d85 = part.required("d85", GRAIN);
+    if (d50.isEmpty() || d85.isEmpty()) {
+      return Optional.empty();
+    }
+    double middle = Measure.LENGTH.si(d50.get());
+    double coarse = Measure.LENGTH.si(d85.get());
+    if (!(coarse >= middle)) {
+      part.problem("d85", "must not be below d50, which is " + Measure.LENGTH.write(d50.get()));
+      return Optional.empty();
+    }
+    return coarseEnough(part, "d50", Gradation.ofD50D85(middle, coarse));
+  }
+
+  /** What is finer than the boundary belongs to the liquid; of a sand, most must be left. */
+  private static Optional<Gradation> coarseEnough(Section part, String field, Gradation gradation) {
+    double fines = gradation.fractionPassing(Gradation.FINES_BOUNDARY_M);
+    if (fines <= 0.5) {
+      return Optional.of(gradation);
+    }
+    part.problem(
+        field,
+        "is no sand: "
+            + UnitSystem.METRIC.show(Kind.PERCENT, fines)
+            + " of it is finer than "
+            + UnitSystem.METRIC.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M)
+            + ", of which 50 % are allowed; such fines belong to the carrier");
+    return Optional.empty();
+  }
+
+  private Optional<CarrierSpec> carrier(Section part) {
+    Map<String, String> kinds = named(new String[] {"water", "manure", "measured"}, k -> k);
+    Optional<String> kind = part.requiredChoice("kind", kinds);
+    Optional<Quantity<Temperature>> temperature = part.required("temperature", TEMPERATURE);
+    Optional<CarrierSpec> carrier = Optional.empty();
+    switch (kind.orElse("")) {
+      case "water" -> carrier = temperature.map(CarrierSpec.WaterSpec::new);
+      case "manure" -> {
+        Optional<Quantity<Dimensionless>> solids = part.required("totalSolids", TOTAL_SOLIDS);
+        carrier = temperature.flatMap(t -> solids.map(s -> new CarrierSpec.ManureSpec(t, s)));
+      }
+      case "measured" -> {
+        Optional<Quantity<Density>> density = part.required("density", LIQUID_DENSITY);
+        Optional<Quantity<DynamicViscosity>> viscosity =
+            part.required("viscosity", LIQUID_VISCOSITY);
+        carrier =
+            temperature.flatMap(
+                t ->
+                    density.flatMap(
+                        d -> viscosity.map(v -> new CarrierSpec.MeasuredSpec(t, d, v))));
+      }
+      default -> {
+        return Optional.empty();
+      }
+    }
+    part.refuseUnknown();
+    return carrier;
+  }
+
+  private Optional<MixtureSpec> mixture(Section part) {
+    part.exactlyOne("volumeFraction", "massFraction", "sandRate");
+    Optional<MixtureSpec> volume =
+        part.optional("volumeFraction", VOLUME_FRACTION).map(MixtureSpec.ByVolume::new);
+    Optional<MixtureSpec> mass =
+        part.optional("massFraction", MASS_FRACTION).map(MixtureSpec.ByMass::new);
+    Optional<MixtureSpec> rate = part.optional("sandRate", SAND_RATE).map(MixtureSpec.ByRate::new);
+    part.refuseUnknown();
+    return volume.or(() -> mass).or(() -> rate);
+  }
+
+  private Optional<FlowSpec> flow(Section part) {
+    Optional<Quantity<VolumetricFlowRate>> design = part.required("design", FLOW);
+    Optional<Quantity<VolumetricFlowRate>> minimum =
+        part.has("minimum") ? part.optional("minimum", FLOW) : design;
+    Optional<Quantity<VolumetricFlowRate>> maximum =
+        part.has("maximum") ? part.optional("maximum", FLOW) : design;
+    part.refuseUnknown();
+    if (design.isEmpty() || minimum.isEmpty() || maximum.isEmpty()) {
+      return Optional.empty();
+    }
+    String middle = Measure.FLOW.write(design.get());
+    if (Measure.FLOW.si(minimum.get()) > Measure.FLOW.si(design.get())) {
+      part.problem("minimum", "must not be above the design flow of " + middle);
+    }
+    if (Measure.FLOW.si(maximum.get()) < Measure.FLOW.si(design.get())) {
+      part.problem("maximum", "must not be below the design flow of " + middle);
+    }
+    return Optional.of(new FlowSpec(minimum.get(), design.get(), maximum.get()));
+  }
+
+  private Optional<RouteSpec> route(Section part) {
+    Optional<Quantity<Length>> level = part.orDefault("sourceLevel", LEVEL, "0 m");
+    Optional<Quantity<Length>> outlet = part.orDefault("outletHead", OUTLET_HEAD, "0 m");
+    List<Section> entries = part.list("runs");
+    if (entries.isEmpty()) {
+      part.problem("runs", "a route needs one pipe run or more");
+    }
+    List<RouteSpec.RunSpec> runs = new ArrayList<>();
+    for (int i = 0; i < entries.size(); i++) {
+      run(entries.get(i), "run " + (i + 1)).ifPresent(runs::add);
+    }
+    part.refuseUnknown();
+    return level.isPresent() && outlet.isPresent() && runs.size() == entries.size()
+        ? Optional.of(new RouteSpec(level.get(), outlet.get(), runs))
+        : Optional.empty();
+  }
+
+  private Optional<RouteSpec.RunSpec> run(Section part, String defaultName) {
+    String name = part.text("name").orElse(defaultName);
+    Optional<Quantity<Length>> length = part.required("length", RUN_LENGTH);
+    Optional<Quantity<Length>> rise = part.orDefault("rise", RISE, "0 m");
+    Map<FittingKind, Integer> fittings = fittings(part);
+    part.exactlyOne("pipe", "bore");
+    Optional<StandardPipe> pipe = part.part("pipe").flatMap(this::pipe);
+    Optional<Quantity<Length>> bore = part.optional("bore", BORE);
+    Optional<Quantity<Pressure>> rating = part.optional("rating", RATING);
+    Optional<Quantity<Length>> roughness = part.optional("roughness", ROUGHNESS);
+    if (part.has("bore") && !part.has("roughness")) {
+      part.problem("roughness", "is missing: a run given by its bore needs a roughness");
+    }
+    if (part.has("pipe") && part.has("rating")) {
+      part.problem("rating", "belongs to a run given by its bore: a standard pipe has its own");
+    }
+    part.refuseUnknown();
+    if (length.isEmpty() || rise.isEmpty() || pipe.isEmpty() && bore.isEmpty()) {
+      return Optional.empty();
+    }
+    if (Math.abs(Measure.LENGTH.si(rise.get())) > Measure.LENGTH.si(length.get())) {
+      part.problem(
+          "rise", "cannot exceed the length of the run, " + Measure.LENGTH.write(length.get()));
+      return Optional.empty();
+    }
+    if (pipe.isPresent()) {
+      StandardPipe standard = pipe.get();
+      return Optional.of(
+          new RouteSpec.RunSpec(
+              name,
+              pipe,
+              Measure.LENGTH.of(standard.largestBoreM()),
+              Measure.LENGTH.of(standard.meanBoreM()),
+              Optional.empty(),
+              roughness.orElseGet(
+                  () -> Measure.LENGTH.of(standard.system().material().newRoughnessM())),
+              length.get(),
+              rise.get(),
+              fittings));
+    }
+    if (roughness.isEmpty()) {
+      return Optional.empty();
+    }
+    if (Measure.LENGTH.si(roughness.get()) > 0.1 * Measure.LENGTH.si(bore.get())) {
+      part.problem(
+          "roughness", "cannot exceed a tenth of the bore, " + Measure.LENGTH.write(bore.get()));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new RouteSpec.RunSpec(
+            name,
+            pipe,
+            bore.get(),
+            bore.get(),
+            rating,
+            roughness.get(),
+            length.get(),
+            rise.get(),
+            fittings));
+  }
+
+  private Optional<StandardPipe> pipe(Section part) {
+    Map<String, String> systems =
+        named(PipeCatalogue.systems().toArray(String[]::new), system -> system);
+    Optional<String> system = part.requiredChoice("system", systems);
+    Optional<String> size = part.text("size");
+    Optional<String> pipeClass = part.text("class");
+    if (!part.has("size")) {
+      part.problem("size", "is missing: the nominal size of the pipe");
+    }
+    if (!part.has("class")) {
+      part.problem("class", "is missing: the schedule, SDR or DR of the pipe");
+    }
+    part.refuseUnknown();
+    if (system.isEmpty() || size.isEmpty() || pipeClass.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<StandardPipe> pipe = PipeCatalogue.find(system.get(), size.get(), pipeClass.get());
+    if (pipe.isEmpty()) {
+      part.problem(
+          "size",
+          "with class \""
+              + pipeClass.get()
+              + "\" is not in "
+              + system.get()
+              + "; sizes: "
+              + String.join(", ", PipeCatalogue.sizes(system.get()))
+              + "; classes: "
+              + String.join(", ", PipeCatalogue.classes(system.get())));
+    }
+    return pipe;
+  }
+
+  private Map<FittingKind, Integer> fittings(Section part) {
+    Map<FittingKind, Integer> fittings = new EnumMap<>(FittingKind.class);
+    for (Section entry : part.list("fittings")) {
+      Optional<FittingKind> kind = entry.requiredChoice("kind", FITTINGS);
+      Optional<Integer> count = entry.has("count") ? entry.count("count", 1, 1000) : Optional.of(1);
+      entry.refuseUnknown();
+      if (kind.isPresent() && count.isPresent()) {
+        fittings.merge(kind.get(), count.get(), Integer::sum);
+      }
+    }
+    return fittings;
+  }
+
+  private Optional<PumpSpec> pump(Section part) {
+    Map<String, String> kinds = named(new String[] {"rotodynamic", "piston"}, k -> k);
+    Optional<String> kind = part.requiredChoice("kind", kinds);
+    Optional<Quantity<Dimensionless>> drive = part.orDefault("driveEfficiency", EFFICIENCY, "90 %");
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<PumpSpec> pump =
+        drive.flatMap(d -> kind.get().equals("piston") ? piston(part, d) : rotodynamic(part, d));
+    part.refuseUnknown();
+    return pump;
+  }
+
+  private Optional<PumpSpec> rotodynamic(Section part, Quantity<Dimensionless> drive) {
+    Optional<Quantity<Frequency>> curveSpeed = part.required("curveSpeed", SPEED);
+    Optional<Quantity<Frequency>> speed =
+        part.has("speed") ? part.optional("speed", SPEED) : curveSpeed;
+    Optional<Quantity<Length>> impeller = part.optional("impeller", IMPELLER);
+    List<Section> rows = part.list("curve");
+    List<PumpSpec.CurvePoint> curve = new ArrayList<>();
+    for (Section row : rows) {
+      Optional<Quantity<VolumetricFlowRate>> flow = row.required("flow", CURVE_FLOW);
+      Optional<Quantity<Length>> head = row.required("head", CURVE_HEAD);
+      Optional<Quantity<Dimensionless>> efficiency = row.required("efficiency", CURVE_EFFICIENCY);
+      row.refuseUnknown();
+      if (flow.isPresent() && head.isPresent() && efficiency.isPresent()) {
+        curve.add(new PumpSpec.CurvePoint(flow.get(), head.get(), efficiency.get()));
+      }
+    }
+    checkCurve(part, rows, curve);
+    return curveSpeed.isPresent() && speed.isPresent() && curve.size() == rows.size()
+        ? Optional.of(
+            new PumpSpec.RotodynamicSpec(curve, curveSpeed.get(), speed.get(), impeller, drive))
+        : Optional.empty();
+  }
+
+  private static void checkCurve(
+      Section part, List<Section> rows, List<PumpSpec.CurvePoint> curve) {
+    if (rows.size() < 3) {
+      part.problem("curve", "needs three points or more but has " + rows.size());
+    }
+    if (curve.size() < rows.size()) {
+      return;
+    }
+    for (int i = 0; i < curve.size(); i++) {
+      if (Measure.FLOW.si(curve.get(i).flow()) > 0 && !(number(curve.get(i).efficiency()) > 0)) {
+        rows.get(i).problem("efficiency", "must be above 0 % wherever the pump delivers flow");
+      }
+    }
+    for (int i = 1; i < curve.size(); i++) {
+      double before = Measure.FLOW.si(curve.get(i - 1).flow());
+      double flow = Measure.FLOW.si(curve.get(i).flow());
+      if (!(flow > before)) {
+        rows.get(i)
+            .problem(
+                "flow",
+                "must be above the flow of the point before it, "
+                    + Measure.FLOW.write(curve.get(i - 1).flow()));
+      }
+    }
+  }
+
+  private Optional<PumpSpec> piston(Section part, Quantity<Dimensionless> drive) {
+    Optional<Quantity<Volume>> displacement = part.required("displacement", DISPLACEMENT);
+    Optional<Quantity<Frequency>> strokes = part.required("strokeRate", STROKES);
+    Optional<Quantity<Dimensionless>> volumetric =
+        part.required("volumetricEfficiency", EFFICIENCY);
+    Optional<Quantity<Dimensionless>> mechanical =
+        part.orDefault("mechanicalEfficiency", EFFICIENCY, "85 %");
+    Optional<Quantity<Pressure>> limit = part.required("pressureLimit", RATING);
+    return displacement.isPresent()
+            && strokes.isPresent()
+            && volumetric.isPresent()
+            && mechanical.isPresent()
+            && limit.isPresent()
+        ? Optional.of(
+            new PumpSpec.PistonSpec(
+                displacement.get(),
+                strokes.get(),
+                volumetric.get(),
+                mechanical.get(),
+                limit.get(),
+                drive))
+        : Optional.empty();
+  }
+
+  private Optional<LaneSpec> lane(Section part, boolean mixtureThere, boolean lineThere) {
+    Optional<Quantity<Length>> length = part.required("length", LANE_LENGTH);
+    Optional<Quantity<Length>> width = part.required("width", LANE_WIDTH);
+    Optional<Quantity<Dimensionless>> slope = part.orDefault("slope", LANE_SLOPE, "0 %");
+    Optional<Quantity<Dimensionless>> manning = part.orDefault("manning", MANNING, "0.015");
+    Optional<Quantity<VolumetricFlowRate>> flow = part.required("flow", FLOW);
+    Optional<Quantity<Length>> depth = part.optional("depth", LANE_DEPTH);
+    Optional<Quantity<Dimensionless>> sand = part.optional("sandVolumeFraction", VOLUME_FRACTION);
+    Optional<Quantity<Length>> storage = part.required("sandStorageDepth", LANE_DEPTH);
+    Optional<Quantity<Time>> running = part.orDefault("runningTime", RUNNING_TIME, "24 h");
+    Optional<Quantity<Dimensionless>> coating = part.orDefault("coatingFactor", COATING, "1");
+    if (!part.has("sandVolumeFraction") && !(mixtureThere && lineThere)) {
+      part.problem(
+          "sandVolumeFraction", "is missing: without a line there is no other mixture to take");
+    }
+    if (!part.has("depth") && slope.isPresent() && !(number(slope.get()) > 0)) {
+      part.problem("depth", "is missing: a lane without slope has no normal depth, so give one");
+    }
+    part.refuseUnknown();
+    return length.isPresent()
+            && width.isPresent()
+            && slope.isPresent()
+            && manning.isPresent()
+            && flow.isPresent()
+            && storage.isPresent()
+            && running.isPresent()
+            && coating.isPresent()
+        ? Optional.of(
+            new LaneSpec(
+                length.get(),
+                width.get(),
+                slope.get(),
+                manning.get(),
+                flow.get(),
+                depth,
+                sand,
+                storage.get(),
+                running.get(),
+                coating.get()))
+        : Optional.empty();
+  }
+
+  private Criteria criteria(Optional<Section> given) {
+    Section part =
+        given.orElseGet(
+            () -> new Section(JsonNodeFactory.instance.objectNode(), "/criteria", problems));
+    Optional<Quantity<Dimensionless>> fraction =
+        part.orDefault("velocityMarginShare", MARGIN, "15 %");
+    Optional<Quantity<Speed>> velocity = part.orDefault("velocityMargin", MARGIN_SPEED, "0.3 m/s");
+    Optional<Quantity<Speed>> wear = part.orDefault("wearVelocity", WEAR_SPEED, "3 m/s");
+    Optional<Quantity<Dimensionless>> pressure = part.orDefault("pressureShare", SHARE, "72 %");
+    Optional<Quantity<Dimensionless>> capture = part.orDefault("sandCapture", SHARE, "75 %");
+    Map<String, Role> roles = new LinkedHashMap<>();
+    part.part("depositionRoles")
+        .ifPresent(
+            section -> {
+              DepositionVelocities.all()
+                  .forEach(
+                      model ->
+                          section
+                              .choice(model.id(), ROLES)
+                              .ifPresent(role -> roles.put(model.id(), role)));
+              section.refuseUnknown();
+            });
+    boolean graded = part.choice("worstSizeGoverns", YES_NO).orElse(true);
+    part.refuseUnknown();
+    return fraction.isPresent()
+            && velocity.isPresent()
+            && wear.isPresent()
+            && pressure.isPresent()
+            && capture.isPresent()
+        ? new Criteria(
+            fraction.get(),
+            velocity.get(),
+            roles,
+            graded,
+            wear.get(),
+            pressure.get(),
+            capture.get())
+        : null;
+  }
+}

@@ -1,0 +1,645 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Pressure;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Finding;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.ModelValue;
+import sandslurry.assessment.PumpResult;
+import sandslurry.assessment.RunState;
+import sandslurry.assessment.SafetyCaution;
+import sandslurry.assessment.Severity;
+import sandslurry.assessment.Step;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.LaneSpec;
+import sandslurry.design.RouteSpec;
+import sandslurry.material.Gradation;
+import sandslurry.separation.CaughtSize;
+import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneResult;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionJudgement.Entry;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** The report of an Assessment, in the units of its design. */
+public final class Report {
+  private final Assessment assessment;
+  private final Design design;
+  private final UnitSystem units;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private Report(Assessment assessment) {
+    this.assessment = assessment;
+    this.design = assessment.design();
+    this.units = design.units();
+  }
+
+  /**
+   * Writes the report.
+   *
+   * @param assessment the assessment
+   * @return the report as data
+   */
+  public static List<Block> of(Assessment assessment) {
+    Report report = new Report(assessment);
+    report.summary();
+    report.inputs();
+    assessment.line().ifPresent(report::line);
+    assessment.pump().ifPresent(report::pump);
+    assessment.lane().ifPresent(report::lane);
+    report.safety();
+    report.working();
+    return List.copyOf(report.blocks);
+  }
+
+  /**
+   * The verdict in one line.
+   *
+   * @param assessment the assessment
+   * @return the verdict with the gravest finding
+   */
+  public static String headline(Assessment assessment) {
+    Severity verdict = assessment.verdict();
+    if (verdict == Severity.PASS) {
+      return "PASS: every criterion is met with its margin";
+    }
+    Finding gravest = assessment.findings().get(0);
+    return verdict + ": " + gravest.element() + ": " + gravest.what();
+  }
+
+  private void heading(int level, String text) {
+    blocks.add(new Block.Heading(level, text));
+  }
+
+  private void paragraph(String text) {
+    blocks.add(new Block.Paragraph(text));
+  }
+
+  private <Q extends Quantity<Q>> String show(Kind<Q> kind, Quantity<Q> quantity) {
+    return units.show(kind, quantity);
+  }
+
+  private <Q extends Quantity<Q>> String number(Kind<Q> kind, Quantity<Q> quantity) {
+    return units.number(kind, kind.measure().si(quantity));
+  }
+
+  private String head(String text, Kind<?> kind) {
+    String symbol = kind.symbol(units);
+    return symbol.isEmpty() ? text : text + " [" + symbol + "]";
+  }
+
+  private void summary() {
+    heading(1, design.title());
+    blocks.add(
+        new Block.Marked(
+            assessment.verdict().name(),
+            List.of(headline(assessment).substring(assessment.verdict().name().length() + 2))));
+    paragraph(
+        "Screening estimate of sand-laden manure hydraulics. A licensed practitioner must review"
+            + " the design; local codes come first.");
+    heading(1, "Findings");
+    for (Finding finding : assessment.findings()) {
+      List<String> lines = new ArrayList<>();
+      lines.add("[" + finding.topic().word() + "] " + finding.element() + ": " + finding.what());
+      if (!finding.why().isEmpty()) {
+        lines.add("Why: " + finding.why());
+      }
+      if (!finding.cure().isEmpty()) {
+        lines.add("Cure: " + finding.cure());
+      }
+      blocks.add(new Block.Marked(finding.severity().name(), lines));
+    }
+  }
+
+  private void inputs() {
+    heading(1, "Sand, carrier and mixture");
+    Gradation gradation = design.sand().gradation();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(row("sand", design.sand().source()));
+    rows.add(row("d50 of the whole sand", units.show(Kind.GRAIN, gradation.d50M())));
+    rows.add(row("d85 of the whole sand", units.show(Kind.GRAIN, gradation.d85M())));
+    rows.add(
+        row(
+            "finer than " + units.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
+            units.show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
+    rows.add(row("density of the mineral", show(Kind.DENSITY, design.sand().density())));
+    rows.add(row("carrier", assessment.carrier().description()));
+    rows.add(row("temperature", units.show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
+    rows.add(
+        row(
+            "density of the carrier",
+            units.show(Kind.DENSITY, assessment.carrier().densityKgM3())));
+    rows.add(row("rheology of the carrier", assessment.carrier().rheology().describe()));
+    blocks.add(new Block.Table(List.of("what", "value"), rows));
+    assessment
+        .line()
+        .ifPresent(
+            line -> {
+              List<List<String>> mixture = new ArrayList<>();
+              for (LineState state : line.states()) {
+                mixture.add(
+                    List.of(
+                        state.flowCase().words(),
+                        number(Kind.FLOW, state.flow()),
+                        number(Kind.PERCENT, state.sandFraction()),
+                        number(Kind.PERCENT, state.massFraction()),
+                        number(Kind.MASS_FLOW, state.sandRate()),
+                        number(Kind.DENSITY, state.mixtureDensity())));
+              }
+              blocks.add(
+                  new Block.Table(
+                      List.of(
+                          "flow case",
+                          head("flow", Kind.FLOW),
+                          "sand by volume [%]",
+                          "by mass [%]",
+                          head("sand", Kind.MASS_FLOW),
+                          head("mixture", Kind.DENSITY)),
+                      mixture));
+            });
+  }
+
+  private static List<String> row(String what, String value) {
+    return List.of(what, value);
+  }
+
+  private void line(LineResult line) {
+    heading(1, "Line");
+    List<RouteSpec.RunSpec> runs = design.route().orElseThrow().runs();
+    List<List<String>> pipes = new ArrayList<>();
+    for (RouteSpec.RunSpec run : runs) {
+      String fittings =
+          run.fittings().entrySet().stream()
+              .map(e -> e.getValue() + " " + e.getKey().id())
+              .collect(Collectors.joining(", "));
+      pipes.add(
+          List.of(
+              run.name(),
+              run.pipe().map(p -> p.words()).orElse("given bore"),
+              number(Kind.BORE, run.meanBore()),
+              number(Kind.BORE, run.largestBore()),
+              number(Kind.LENGTH, run.length()),
+              number(Kind.LENGTH, run.rise()),
+              fittings.isEmpty() ? "none" : fittings));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "run",
+                "pipe",
+                head("mean bore", Kind.BORE),
+                head("largest", Kind.BORE),
+                head("length", Kind.LENGTH),
+                head("rise", Kind.LENGTH),
+                "fittings"),
+            pipes));
+    paragraph(
+        "Friction follows the mean bore; deposition is judged in the largest bore that the standard"
+            + " allows, where the velocity is least. "
+            + line.leastSafeFlow()
+                .map(
+                    q ->
+                        "The whole line keeps sand moving with margin from "
+                            + show(Kind.FLOW, q)
+                            + " on.")
+                .orElse("No flow through this line keeps sand moving with margin."));
+    velocities(line, runs);
+    for (int i = 0; i < runs.size(); i++) {
+      deposition(line, i, runs.get(i).name());
+    }
+    headLoss(line, runs);
+    gradeLine(line, runs);
+    systemCurve(line);
+  }
+
+  private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
+    heading(2, "Velocity against deposition");
+    List<List<String>> rows = new ArrayList<>();
+    for (LineState state : line.states()) {
+      for (int i = 0; i < runs.size(); i++) {
+        RunState run = state.runs().get(i);
+        Optional<DepositionJudgement> judged = run.deposition();
+        rows.add(
+            List.of(
+                runs.get(i).name(),
+                state.flowCase().words(),
+                number(Kind.VELOCITY, run.leastVelocity()),
+                judged.map(d -> units.number(Kind.VELOCITY, d.limitMps())).orElse("-"),
+                judged.map(d -> units.number(Kind.VELOCITY, d.requiredMps())).orElse("-"),
+                judged.map(d -> units.number(Kind.VELOCITY, d.velocityToPassMps())).orElse("-"),
+                number(Kind.NUMBER, run.reynolds()),
+                run.regime().words(),
+                run.severity().name()));
+      }
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "run",
+                "flow case",
+                head("velocity", Kind.VELOCITY),
+                "limit",
+                "with margin",
+                "to pass",
+                "Reynolds number",
+                "carrier flows",
+                "verdict"),
+            rows));
+  }
+
+  /** The correlations beside each other, at the case that stands worst. */
+  private void deposition(LineResult line, int index, String name) {
+    Optional<LineState> worst =
+        line.states().stream()
+            .filter(s -> s.runs().get(index).deposition().isPresent())
+            .max(
+                Comparator.comparing((LineState s) -> s.runs().get(index).severity())
+                    .thenComparing(
+                        s ->
+                            -Measure.SPEED.si(s.runs().get(index).leastVelocity())
+                                / s.runs()
+                                    .get(index)
+                                    .deposition()
+                                    .orElseThrow()
+                                    .velocityToPassMps()));
+    if (worst.isEmpty()) {
+      return;
+    }
+    DepositionJudgement judged = worst.get().runs().get(index).deposition().orElseThrow();
+    heading(
+        2,
+        "Deposition velocity of "
+            + name
+            + " at the "
+            + worst.get().flowCase().words()
+            + " flow, "
+            + units.show(Kind.VELOCITY, judged.velocityMps()));
+    List<List<String>> rows = new ArrayList<>();
+    for (Entry entry : judged.entries()) {
+      rows.add(
+          List.of(
+              entry.model().name(),
+              units.number(Kind.VELOCITY, entry.valueMps()),
+              units.number(Kind.GRAIN, entry.sizeM()),
+              entry.role().name().toLowerCase(Locale.ROOT),
+              entry.model().limit().words(),
+              range(entry.estimate().excesses())));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "correlation",
+                head("velocity", Kind.VELOCITY),
+                head("grain", Kind.GRAIN),
+                "role",
+                "limit meant",
+                "published range"),
+            rows));
+    paragraph(
+        "The limit is the larger of the governing correlations within their range, never less than"
+            + " the floor"
+            + (judged.upwardCorrectionMps() > 0
+                ? ", raised by "
+                    + units.show(Kind.VELOCITY, judged.upwardCorrectionMps())
+                    + " for the upward slope"
+                : "")
+            + ". Counted correlations within their range can turn a pass into a caution; those"
+            + " shown only decide nothing (the theory page on deposition velocity says why).");
+  }
+
+  private String range(List<Bound.Excess> excesses) {
+    return excesses.isEmpty()
+        ? "inside"
+        : "outside: "
+            + excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining("; "));
+  }
+
+  private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
+    heading(2, "Head loss");
+    List<String> head = new ArrayList<>();
+    head.add("run");
+    head.add("flow case");
+    head.add("carrier alone");
+    RunState any = line.states().get(0).runs().get(0);
+    any.headLossModels().forEach(m -> head.add(m.model().name()));
+    head.add(head("friction", Kind.PRESSURE));
+    head.add(head("fittings", Kind.PRESSURE));
+    head.add("remark");
+    List<List<String>> rows = new ArrayList<>();
+    for (LineState state : line.states()) {
+      for (int i = 0; i < runs.size(); i++) {
+        RunState run = state.runs().get(i);
+        List<String> row = new ArrayList<>();
+        row.add(runs.get(i).name());
+        row.add(state.flowCase().words());
+        row.add(number(Kind.NUMBER, run.liquidGradient()));
+        for (ModelValue loss : run.headLossModels()) {
+          row.add(
+              units.number(Kind.NUMBER, loss.estimate().value())
+                  + (loss.estimate().inRange() ? "" : "*"));
+        }
+        row.add(number(Kind.PRESSURE, run.friction()));
+        row.add(number(Kind.PRESSURE, run.fittings()));
+        row.add(run.overBed() ? "over a bed, not for design" : "");
+        rows.add(row);
+      }
+    }
+    blocks.add(new Block.Table(head, rows));
+    paragraph(
+        "Gradients are in metres of carrier per metre of pipe (feet per foot). The first model"
+            + " decides; the others bracket it: such models differ by 25 % and more, and none is"
+            + " better than that. A star marks a model outside its published range. Below the"
+            + " deposition limit a model of moving sand means little.");
+  }
+
+  private void gradeLine(LineResult line, List<RouteSpec.RunSpec> runs) {
+    heading(2, "Pressure and hydraulic grade line");
+    List<List<String>> rows = new ArrayList<>();
+    for (LineState state : line.states()) {
+      double station = 0;
+      double elevation = 0;
+      double weight = Measure.DENSITY.si(state.mixtureDensity()) * Physics.GRAVITY;
+      for (int i = 0; i < runs.size(); i++) {
+        RunState run = state.runs().get(i);
+        rows.add(
+            gradeRow(
+                state,
+                "start of " + runs.get(i).name(),
+                station,
+                elevation,
+                run.startPressure(),
+                weight));
+        station += Measure.LENGTH.si(runs.get(i).length());
+        elevation += Measure.LENGTH.si(runs.get(i).rise());
+        rows.add(
+            gradeRow(
+                state,
+                "end of " + runs.get(i).name(),
+                station,
+                elevation,
+                run.endPressure(),
+                weight));
+      }
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "flow case",
+                "point",
+                head("station", Kind.LENGTH),
+                head("elevation", Kind.LENGTH),
+                head("pressure", Kind.PRESSURE),
+                head("grade line", Kind.LENGTH)),
+            rows));
+  }
+
+  private List<String> gradeRow(
+      LineState state,
+      String point,
+      double station,
+      double elevation,
+      Quantity<Pressure> pressure,
+      double weight) {
+    return List.of(
+        state.flowCase().words(),
+        point,
+        units.number(Kind.LENGTH, station),
+        units.number(Kind.LENGTH, elevation),
+        number(Kind.PRESSURE, pressure),
+        units.number(Kind.LENGTH, elevation + Measure.PRESSURE.si(pressure) / weight));
+  }
+
+  private void systemCurve(LineResult line) {
+    if (line.systemCurve().isEmpty()) {
+      return;
+    }
+    heading(2, "System curve");
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 3; i < line.systemCurve().size(); i += 4) {
+      LineResult.SystemPoint point = line.systemCurve().get(i);
+      rows.add(
+          List.of(
+              number(Kind.FLOW, point.flow()),
+              number(Kind.HEAD, point.head()),
+              number(Kind.HEAD, point.liquidHead()),
+              point.overBed() ? "over a bed, not for design" : ""));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                head("flow", Kind.FLOW),
+                head("head of mixture", Kind.HEAD),
+                head("carrier alone", Kind.HEAD),
+                "remark"),
+            rows));
+    paragraph(
+        "At the design concentration, from the level of the source, velocity head at the outlet"
+            + " included.");
+  }
+
+  private void pump(PumpResult pump) {
+    heading(1, "Pump");
+    if (pump.duties().isEmpty()) {
+      paragraph("There is no duty point: " + pump.absence().orElse("no flow is stable") + ".");
+    } else {
+      List<List<String>> rows = new ArrayList<>();
+      for (PumpResult.Duty duty : pump.duties()) {
+        rows.add(
+            List.of(
+                number(Kind.FLOW, duty.flow()),
+                number(Kind.HEAD, duty.head()),
+                number(Kind.PRESSURE, duty.pressure()),
+                number(Kind.PERCENT, duty.efficiency()),
+                number(Kind.POWER, duty.shaftPower()),
+                number(Kind.POWER, duty.inputPower()),
+                duty.sandEnergy().map(e -> number(Kind.SPECIFIC_ENERGY, e)).orElse("-"),
+                duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
+      }
+      blocks.add(
+          new Block.Table(
+              List.of(
+                  head("flow", Kind.FLOW),
+                  head("head", Kind.HEAD),
+                  head("pressure", Kind.PRESSURE),
+                  "efficiency [%]",
+                  head("shaft", Kind.POWER),
+                  head("drawn", Kind.POWER),
+                  head("per sand", Kind.SPECIFIC_ENERGY),
+                  "duty"),
+              rows));
+    }
+    if (!pump.deratings().isEmpty()) {
+      paragraph(
+          "Solids derating of the head: "
+              + pump.deratings().stream()
+                  .map(
+                      m ->
+                          m.model().name()
+                              + " "
+                              + units.number(Kind.NUMBER, m.estimate().value())
+                              + (m.estimate().inRange() ? "" : " (outside its range)"))
+                  .collect(Collectors.joining("; "))
+              + ". Used: head "
+              + number(Kind.NUMBER, pump.headRatio())
+              + ", efficiency "
+              + number(Kind.NUMBER, pump.efficiencyRatio())
+              + ". Heads are in metres or feet of mixture.");
+    }
+    paragraph(
+        "Pressure at the start of a blocked line: "
+            + show(Kind.PRESSURE, pump.shutOffPressure())
+            + ".");
+  }
+
+  private void lane(LaneResult lane) {
+    heading(1, "Settling lane");
+    LaneSpec spec = design.lane().orElseThrow();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        row(
+            "length by width",
+            show(Kind.LENGTH, spec.length()) + " by " + show(Kind.LENGTH, spec.width())));
+    rows.add(row("flow", show(Kind.FLOW, spec.flow())));
+    rows.add(
+        row(
+            "depth" + (lane.depthIsUniform() ? ", uniform flow by Manning" : ", as given"),
+            units.show(Kind.BORE, lane.flow().depthM())));
+    rows.add(row("mean velocity", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
+    rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));
+    rows.add(row("Reynolds number", units.show(Kind.NUMBER, lane.reynoldsNumber())));
+    rows.add(row("residence time", units.show(Kind.TIME, lane.residenceTimeS())));
+    rows.add(
+        row("surface overflow rate", units.show(Kind.FALL, lane.basin().overflowVelocityMps())));
+    rows.add(row("shear velocity", units.show(Kind.FALL, lane.flow().shearVelocityMps())));
+    rows.add(row("half is caught of", caught(lane.caughtHalf())));
+    rows.add(row("95 % is caught of", caught(lane.caughtMost())));
+    rows.add(
+        row("largest grain that the flow moves", units.show(Kind.GRAIN, lane.largestScouredM())));
+    rows.add(row("sand entering", units.show(Kind.MASS_PER_DAY, lane.sandKgPs())));
+    rows.add(row("sand that the storage depth holds", units.show(Kind.MASS, lane.storageKg())));
+    rows.add(
+        row(
+            "days to fill, by the turbulent estimate",
+            lane.fillTimeS(lane.retained().campDobbins()).isPresent()
+                ? units.show(Kind.DAYS, lane.fillTimeS(lane.retained().campDobbins()).getAsDouble())
+                : "never"));
+    blocks.add(new Block.Table(List.of("what", "value"), rows));
+    heading(2, "Capture by size class");
+    List<List<String>> classes = new ArrayList<>();
+    for (LaneClass grains : lane.classes()) {
+      classes.add(
+          List.of(
+              units.number(Kind.GRAIN, grains.size().meanM()),
+              units.number(Kind.PERCENT, grains.size().massFraction()),
+              units.number(Kind.FALL, grains.hinderedVelocityMps()),
+              units.number(Kind.TIME, grains.fallTimeS()),
+              units.number(Kind.TIME, grains.stokesFallTimeS()),
+              units.number(Kind.PERCENT, grains.capture().ideal()),
+              units.number(Kind.PERCENT, grains.capture().campDobbins()),
+              units.number(Kind.PERCENT, grains.capture().vetter()),
+              units.number(
+                  Kind.VELOCITY, Math.min(grains.campScourMps(), grains.shieldsScourMps())),
+              (grains.scoured() ? "scoured" : "stays") + ", " + grains.suspension().words()));
+    }
+    classes.add(
+        List.of(
+            "all",
+            "",
+            "",
+            "",
+            "",
+            units.number(Kind.PERCENT, lane.capture().ideal()),
+            units.number(Kind.PERCENT, lane.capture().campDobbins()),
+            units.number(Kind.PERCENT, lane.capture().vetter()),
+            "",
+            "caught"));
+    classes.add(
+        List.of(
+            "all",
+            "",
+            "",
+            "",
+            "",
+            units.number(Kind.PERCENT, lane.retained().ideal()),
+            units.number(Kind.PERCENT, lane.retained().campDobbins()),
+            units.number(Kind.PERCENT, lane.retained().vetter()),
+            "",
+            "caught and not scoured"));
+    blocks.add(
+        new Block.Table(
+            List.of(
+                head("grain", Kind.GRAIN),
+                "share [%]",
+                head("settles", Kind.FALL),
+                head("in", Kind.TIME),
+                "Stokes",
+                "ideal [%]",
+                "turbulent [%]",
+                "mixed [%]",
+                head("scour", Kind.VELOCITY),
+                "on the floor"),
+            classes));
+    paragraph(
+        "Ideal: plug flow (Hazen), an upper bound. Turbulent: Camp and Dobbins. Mixed: Vetter, a"
+            + " lower bound. Stokes' law gives times that are too short for sand and is shown to"
+            + " say so.");
+  }
+
+  private String caught(CaughtSize size) {
+    return "grains of "
+        + units.show(Kind.GRAIN, size.campDobbinsM())
+        + " (ideal "
+        + units.show(Kind.GRAIN, size.idealM())
+        + ", mixed "
+        + units.show(Kind.GRAIN, size.vetterM())
+        + ")";
+  }
+
+  private void safety() {
+    heading(1, "Safety");
+    for (SafetyCaution caution : assessment.cautions()) {
+      blocks.add(
+          new Block.Marked(
+              "SAFETY",
+              List.of(caution.title() + ". " + caution.text(), "(" + caution.source() + ")")));
+    }
+  }
+
+  private void working() {
+    heading(1, "Working");
+    paragraph(
+        "Equations and the values put in are in SI, because the equations are; results follow in"
+            + " the units of the report. Gravity is 9.80665 m/s2.");
+    Map<String, List<Step>> byElement =
+        assessment.working().stream()
+            .collect(Collectors.groupingBy(Step::element, LinkedHashMap::new, Collectors.toList()));
+    byElement.forEach(
+        (element, steps) -> {
+          heading(2, "Working of " + element);
+          for (Step step : steps) {
+            List<String> lines = new ArrayList<>();
+            lines.add(step.meaning() + ": " + step.equation());
+            if (!step.inputs().isEmpty()) {
+              lines.add("with " + step.substituted());
+            }
+            lines.add("gives " + step.symbol() + " = " + step.result(units));
+            lines.add("(" + step.source() + ")");
+            blocks.add(new Block.Marked(step.symbol(), lines));
+          }
+        });
+  }
+}
