@@ -35,11 +35,6 @@ public record DepositionJudgement(
     double requiredMps,
     Optional<Entry> largestCounted,
     double velocityToPassMps) {
-  /** Copies the list. */
-  public DepositionJudgement {
-    entries = List.copyOf(entries);
-  }
-
   /** What comes out of a judgement, worst first. */
   public enum Outcome {
     /** The velocity is below the limit: sand settles. A failure. */

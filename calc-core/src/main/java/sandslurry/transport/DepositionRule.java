@@ -44,6 +44,10 @@ public record DepositionRule(
   /**
    * Checks the margins and the keys and copies the map.
    *
+   * @param marginFraction margin as a share of the limit, 0 or more
+   * @param marginMps least margin [m/s], 0 or more
+   * @param searchesToD85 whether the worst size is looked for
+   * @param roles roles that differ from the default
    * @throws IllegalArgumentException if a margin is negative, a key is unknown or nothing governs
    */
   public DepositionRule {
@@ -168,7 +172,7 @@ public record DepositionRule(
     for (DepositionVelocityModel model : DepositionVelocities.all()) {
       entries.add(worst(model, bySize, bore));
     }
-    return entries;
+    return List.copyOf(entries);
   }
 
   private Entry worst(DepositionVelocityModel model, List<Slurry> bySize, Bore bore) {
