@@ -44,12 +44,15 @@ public final class CampDobbins1946 implements CaptureRelation {
   private static final double DIFFUSIVITY = 0.075;
 
   /**
-   * Half-step and reach of the trapezoidal rule, in units of 1/√τ: the step is a sixth of the
-   * distance to the nearest pole or less, the reach is where the Gaussian is below 1e-17.
+   * Step and reach of the trapezoidal rule, in units of 1/√τ: the step is a sixth of the distance
+   * to the nearest pole or less, the reach is where the Gaussian is below 1e-17.
    */
   private static final double STEP = 0.16;
 
   private static final double REACH = 6.4;
+
+  /** Creates the relation; it has no state. */
+  public CampDobbins1946() {}
 
   @Override
   public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {

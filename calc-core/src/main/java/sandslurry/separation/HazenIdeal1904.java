@@ -19,6 +19,9 @@ import sandslurry.correlation.Estimate;
  * the citations are from memory, unverified. No range is published: it is a limit.
  */
 public final class HazenIdeal1904 implements CaptureRelation {
+  /** Creates the relation; it has no state. */
+  public HazenIdeal1904() {}
+
   @Override
   public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {
     return Estimate.checks().value(Math.min(1, flow.fallNumber(settlingVelocityMps)));

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Physics;
 import sandslurry.material.Grain;
 import sandslurry.material.Liquid;
 import sandslurry.material.SizeClass;
@@ -16,6 +15,8 @@ import sandslurry.numeric.Roots;
 import sandslurry.settling.HinderedSettling;
 import sandslurry.settling.Rowe1987;
 import sandslurry.settling.SettlingVelocities;
+import sandslurry.settling.SettlingVelocityModel;
+import sandslurry.settling.Stokes1851;
 
 /**
  * A settling lane: a wide shallow channel in which sand drops out of diluted manure.
@@ -42,6 +43,7 @@ public record SettlingLane(
   public static final double USUAL_POROSITY = 0.40;
 
   private static final HinderedSettling HINDERED = new Rowe1987();
+  private static final SettlingVelocityModel STOKES = new Stokes1851();
 
   /** Checks every bound. */
   public SettlingLane {
@@ -133,7 +135,7 @@ public record SettlingLane(
         coated,
         hindered,
         flow.depthM() / hindered,
-        flow.depthM() / stokesVelocityMps(grain, liquid),
+        flow.depthM() / STOKES.velocityMps(grain, liquid).value(),
         hindered / basin.shearVelocityMps(),
         Suspension.of(hindered, basin.shearVelocityMps()),
         CaptureBand.of(basin, hindered),
@@ -152,15 +154,6 @@ public record SettlingLane(
     Estimate exponent = HINDERED.exponent(reynolds, feed.volumeFraction());
     excesses.addAll(exponent.excesses());
     return alone * Math.pow(1 - feed.volumeFraction(), exponent.value());
-  }
-
-  private static double stokesVelocityMps(Grain grain, Liquid liquid) {
-    double d = grain.diameterM();
-    return (grain.densityKgM3() - liquid.densityKgM3())
-        * Physics.GRAVITY
-        * d
-        * d
-        / (18 * liquid.viscosityPaS());
   }
 
   private static double largestScouredM(LaneFeed feed, ChannelFlow flow) {

@@ -17,13 +17,16 @@ import sandslurry.material.Liquid;
  *
  * <p>θ critical Shields number; D* dimensionless grain size; d grain size [m]; g gravity [m/s²]; s
  * relative density of the grain; ν kinematic viscosity [m²/s]. Limits: 0.30 for very fine grains,
- * 0.055 for very coarse ones, least (0.030) at D* near 16, which is 0.6 mm quartz sand in water.
+ * 0.055 for very coarse ones, least (0.030) at D* near 17, which is 0.7 mm quartz sand in water.
  * The curve is for a flat bed of loose grains; manure binds them, so it is on the safe side.
  *
  * <p>Source: Soulsby (1997), Dynamics of Marine Sands, Thomas Telford, eq. 77; read as quoted in
  * the wiki of the Coastal Inlets Research Program (incipient motion).
  */
 public final class ShieldsSoulsby1997 implements ScourModel {
+  /** Creates the criterion; it has no state. */
+  public ShieldsSoulsby1997() {}
+
   /**
    * Dimensionless grain size.
    *

@@ -19,6 +19,9 @@ import sandslurry.correlation.Estimate;
  * citation from memory, unverified; the equation follows from its premise. No range is published.
  */
 public final class Vetter1940 implements CaptureRelation {
+  /** Creates the relation; it has no state. */
+  public Vetter1940() {}
+
   @Override
   public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {
     return Estimate.checks().value(-Math.expm1(-flow.fallNumber(settlingVelocityMps)));
