@@ -73,7 +73,12 @@ final class LineEvaluation {
       double weight = density * Physics.GRAVITY;
       double start = weight * (heads.get(i) - elevation - run.velocityHeadM());
       elevation += run.riseM();
-      double end = weight * (heads.get(i + 1) - elevation - run.velocityHeadM());
+      boolean outlet = i == state.runs().size() - 1;
+      double end =
+          weight
+              * (outlet
+                  ? Measure.LENGTH.si(model.route().outletHead())
+                  : heads.get(i + 1) - elevation - run.velocityHeadM());
       runs.add(shown(run, start, end));
     }
     return new LineState(

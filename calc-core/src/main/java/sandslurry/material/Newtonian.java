@@ -22,6 +22,11 @@ public record Newtonian(double viscosityPaS) implements Rheology {
   }
 
   @Override
+  public double apparentViscosityPaS(double shearRatePs) {
+    return viscosityPaS;
+  }
+
+  @Override
   public double yieldStressPa() {
     return 0;
   }

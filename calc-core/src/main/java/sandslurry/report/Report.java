@@ -184,7 +184,7 @@ public final class Report {
     for (RouteSpec.RunSpec run : runs) {
       String fittings =
           run.fittings().entrySet().stream()
-              .map(e -> e.getValue() + " " + e.getKey().id())
+              .map(e -> e.getValue() + " x " + e.getKey().id())
               .collect(Collectors.joining(", "));
       pipes.add(
           List.of(
@@ -448,7 +448,8 @@ public final class Report {
             rows));
     paragraph(
         "At the design concentration, from the level of the source, velocity head at the outlet"
-            + " included.");
+            + " included. Heads with sand are in metres (feet) of mixture, those of the carrier"
+            + " alone in metres (feet) of carrier.");
   }
 
   private void pump(PumpResult pump) {

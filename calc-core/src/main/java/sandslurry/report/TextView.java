@@ -6,6 +6,7 @@ import java.util.List;
 /** Writes the blocks of a report as plain text, wrapped to a width, for a terminal or a printer. */
 public final class TextView {
   private static final String GAP = "  ";
+  private static final int NARROWEST = 9;
 
   private final int width;
 
@@ -56,61 +57,80 @@ public final class TextView {
   }
 
   private void table(StringBuilder text, Block.Table table) {
-    int columns = table.head().size();
-    int[] widths = new int[columns];
     List<List<String>> all = new ArrayList<>();
     all.add(table.head());
     all.addAll(table.rows());
-    for (List<String> row : all) {
+    int[] widths = widths(all);
+    for (int r = 0; r < all.size(); r++) {
+      row(text, all.get(r), widths, r == 0);
+      if (r == 0) {
+        rule(text, widths);
+      }
+    }
+  }
+
+  /** Widths of the columns: natural ones, the widest narrowed until the table fits. */
+  private int[] widths(List<List<String>> rows) {
+    int columns = rows.get(0).size();
+    int[] widths = new int[columns];
+    for (List<String> row : rows) {
       for (int i = 0; i < columns; i++) {
         widths[i] = Math.max(widths[i], row.get(i).length());
       }
     }
-    int others = 0;
-    for (int i = 0; i < columns - 1; i++) {
-      others += widths[i] + GAP.length();
+    int total = (columns - 1) * GAP.length();
+    for (int columnWidth : widths) {
+      total += columnWidth;
     }
-    int last = Math.max(20, width - others);
-    for (int r = 0; r < all.size(); r++) {
-      row(text, all.get(r), widths, last);
-      if (r == 0) {
-        rule(text, widths, Math.min(last, widths[columns - 1]));
+    while (total > width) {
+      int widest = 0;
+      for (int i = 1; i < columns; i++) {
+        if (widths[i] > widths[widest]) {
+          widest = i;
+        }
       }
+      if (widths[widest] <= NARROWEST) {
+        break;
+      }
+      widths[widest]--;
+      total--;
+    }
+    return widths;
+  }
+
+  private static void row(StringBuilder text, List<String> cells, int[] widths, boolean head) {
+    List<List<String>> wrapped = new ArrayList<>();
+    int height = 1;
+    for (int i = 0; i < cells.size(); i++) {
+      List<String> lines = new TextView(widths[i]).wrap(cells.get(i), "", "");
+      wrapped.add(lines);
+      height = Math.max(height, lines.size());
+    }
+    for (int line = 0; line < height; line++) {
+      StringBuilder out = new StringBuilder();
+      for (int i = 0; i < cells.size(); i++) {
+        // Headings stand at the foot of their row, other cells at its top.
+        int skip = head ? height - wrapped.get(i).size() : 0;
+        int at = line - skip;
+        String cell = at >= 0 && at < wrapped.get(i).size() ? wrapped.get(i).get(at) : "";
+        String pad = " ".repeat(Math.max(0, widths[i] - cell.length()));
+        out.append(isNumber(cells.get(i)) ? pad + cell : cell + pad);
+        out.append(i < cells.size() - 1 ? GAP : "");
+      }
+      text.append(out.toString().stripTrailing()).append('\n');
     }
   }
 
-  /** Writes a row; only the last column is wrapped, because prose stands there. */
-  private void row(StringBuilder text, List<String> cells, int[] widths, int lastWidth) {
-    StringBuilder line = new StringBuilder();
-    int columns = cells.size();
-    for (int i = 0; i < columns - 1; i++) {
-      String cell = cells.get(i);
-      String pad = " ".repeat(widths[i] - cell.length());
-      line.append(isNumber(cell) ? pad + cell : cell + pad).append(GAP);
+  private static void rule(StringBuilder text, int[] widths) {
+    List<String> rules = new ArrayList<>();
+    for (int columnWidth : widths) {
+      rules.add("-".repeat(columnWidth));
     }
-    String indent = " ".repeat(line.length());
-    String cell = cells.get(columns - 1);
-    if (isNumber(cell)) {
-      int room = Math.min(widths[columns - 1], lastWidth);
-      line.append(" ".repeat(Math.max(0, room - cell.length()))).append(cell);
-      text.append(line).append('\n');
-      return;
-    }
-    List<String> wrapped = new TextView(lastWidth).wrap(cell, "", "");
-    text.append((line + wrapped.get(0)).stripTrailing()).append('\n');
-    wrapped.stream().skip(1).forEach(more -> text.append(indent).append(more).append('\n'));
-  }
-
-  private static void rule(StringBuilder text, int[] widths, int last) {
-    StringBuilder line = new StringBuilder();
-    for (int i = 0; i < widths.length - 1; i++) {
-      line.append("-".repeat(widths[i])).append(GAP);
-    }
-    text.append(line).append("-".repeat(last)).append('\n');
+    text.append(String.join(GAP, rules)).append('\n');
   }
 
   private static boolean isNumber(String cell) {
-    return cell.matches("[+-]?[0-9.]+(e[+-]?[0-9]+)?%?");
+    return cell.matches("[+-]?[0-9.]+(e[+-]?[0-9]+)?[%*]?");
   }
 
   private List<String> wrap(String text, String first, String next) {

@@ -26,7 +26,8 @@ import sandslurry.transport.DepositionVelocities.Role;
  *
  * <p>A graded sand settles its worst size first. Each correlation is therefore asked for uniform
  * sand of nine sizes, evenly spaced in the logarithm from d50 to d85, and answers with its largest
- * value; the full concentration goes with each size, which is on the safe side.
+ * value among the sizes within its range, or among all when none is; the full concentration goes
+ * with each size, which is on the safe side.
  *
  * @param marginFraction margin as a share of the limit, 0 or more
  * @param marginMps least margin [m/s], 0 or more
@@ -175,18 +176,28 @@ public record DepositionRule(
     return List.copyOf(entries);
   }
 
+  /**
+   * The size that asks most, among those within the range of the correlation when there is one: a
+   * coarse end beyond the range must not take the correlation out of the judgement.
+   */
   private Entry worst(DepositionVelocityModel model, List<Slurry> bySize, Bore bore) {
-    Slurry worst = bySize.get(0);
-    Estimate most = model.velocityMps(worst, bore);
+    Entry worst = null;
     for (Slurry slurry : bySize) {
       Estimate estimate = model.velocityMps(slurry, bore);
-      // A correlation that does not depend on the size answers with d50 and not with a rounding.
-      if (estimate.value() > most.value() * (1 + 1e-9)) {
-        worst = slurry;
-        most = estimate;
+      Entry entry = new Entry(model, roleOf(model), slurry.d50M(), estimate);
+      if (worst == null || asksMore(entry, worst)) {
+        worst = entry;
       }
     }
-    return new Entry(model, roleOf(model), worst.d50M(), most);
+    return worst;
+  }
+
+  private static boolean asksMore(Entry entry, Entry than) {
+    if (entry.estimate().inRange() != than.estimate().inRange()) {
+      return entry.estimate().inRange();
+    }
+    // A correlation that does not depend on the size answers with d50 and not with a rounding.
+    return entry.valueMps() > than.valueMps() * (1 + 1e-9);
   }
 
   private List<Slurry> bySize(Slurry slurry) {
