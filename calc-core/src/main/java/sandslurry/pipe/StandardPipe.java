@@ -30,7 +30,18 @@ public record StandardPipe(
     double leastWallM,
     double greatestWallM,
     OptionalDouble ratingPa) {
-  /** Checks that a bore is left and that the walls are in order. */
+  /**
+   * Checks that a bore is left and that the walls are in order.
+   *
+   * @param system the standard
+   * @param size nominal size
+   * @param wallClass schedule or dimension ratio
+   * @param outsideDiameterM outside diameter [m]
+   * @param leastWallM least wall [m]
+   * @param greatestWallM greatest wall [m]
+   * @param ratingPa pressure rating, if there is one [Pa]
+   * @throws IllegalArgumentException if no bore is left or the walls are not in order
+   */
   public StandardPipe {
     if (!(leastWallM > 0)
         || !(greatestWallM >= leastWallM)

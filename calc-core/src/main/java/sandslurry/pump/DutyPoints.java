@@ -30,11 +30,6 @@ public record DutyPoints(
   private static final double RELATIVE = 1e-9;
   private static final double BESIDE = 1e-4;
 
-  /** Copies the list. */
-  public DutyPoints {
-    points = List.copyOf(points);
-  }
-
   /**
    * Finds every duty point in a range of flow.
    *
@@ -176,9 +171,9 @@ public record DutyPoints(
       found.sort((a, b) -> Double.compare(a.flowM3ps(), b.flowM3ps()));
       if (!found.isEmpty()) {
         double flow = found.get(0).flowM3ps();
-        return new DutyPoints(found, Optional.empty(), flow, gap(flow));
+        return new DutyPoints(List.copyOf(found), Optional.empty(), flow, gap(flow));
       }
-      return new DutyPoints(found, Optional.of(absence()), closestFlow, closestGap);
+      return new DutyPoints(List.of(), Optional.of(absence()), closestFlow, closestGap);
     }
 
     private double gap(double flow) {

@@ -14,7 +14,14 @@ package sandslurry.pump;
  */
 public record PistonPump(
     double displacementM3, double volumetricEfficiency, double pressureLimitPa) {
-  /** Checks that all values are positive and the efficiency a fraction. */
+  /**
+   * Checks that all values are positive and the efficiency a fraction.
+   *
+   * @param displacementM3 volume swept in one cycle [m3]
+   * @param volumetricEfficiency flow delivered over flow swept, above 0 to 1
+   * @param pressureLimitPa the greatest pressure rise allowed [Pa]
+   * @throws IllegalArgumentException if one of them is not
+   */
   public PistonPump {
     if (!(displacementM3 > 0) || Double.isInfinite(displacementM3)) {
       throw new IllegalArgumentException(

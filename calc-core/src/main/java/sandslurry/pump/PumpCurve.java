@@ -168,7 +168,14 @@ public final class PumpCurve {
    * @param efficiency pump efficiency, 0 to 1; 0 at shut-off
    */
   public record Point(double flowM3ps, double headM, double efficiency) {
-    /** Checks that flow and head are not negative and that the efficiency is a fraction. */
+    /**
+     * Checks that flow and head are not negative and that the efficiency is a fraction.
+     *
+     * @param flowM3ps flow [m3/s]
+     * @param headM head in metres of the liquid pumped [m]
+     * @param efficiency pump efficiency, 0 to 1; 0 at shut-off
+     * @throws IllegalArgumentException if one of them is not
+     */
     public Point {
       if (!(flowM3ps >= 0) || Double.isInfinite(flowM3ps)) {
         throw new IllegalArgumentException(

@@ -18,7 +18,8 @@ public final class SuctionHead {
    *
    * @param airPressurePa absolute pressure on the liquid surface, see {@link StandardAtmosphere}
    *     [Pa]
-   * @param vapourPressurePa absolute vapour pressure, see {@link WagnerPruss1993} [Pa]
+   * @param vapourPressurePa absolute vapour pressure, see {@link
+   *     sandslurry.material.Water#vapourPressurePa} [Pa]
    * @param mixtureDensityKgM3 density of the mixture [kg/m3]
    * @param floodM height of the liquid surface above the pump inlet; negative for a lift [m]
    * @param suctionLossM head lost on the suction side, in metres of mixture, not negative [m]

@@ -147,26 +147,4 @@ class PumpReferenceTest {
     assertThat(new StandardAtmosphere().pressurePa(altitudeM).value())
         .isCloseTo(pressurePa, within(5e-4 * pressurePa));
   }
-
-  /**
-   * Source: IAPWS, saturation pressure of water computed by the general-purpose library iapws
-   * 1.5.3: 873, 1228, 2339, 4247 Pa. Tolerance: printed digits and 0.05 %.
-   */
-  @ParameterizedTest
-  @CsvSource({"5, 873", "10, 1228", "20, 2339", "30, 4247"})
-  void vapourPressureOfWater(double celsius, double pressurePa) {
-    double kelvin = Measure.TEMPERATURE.entry("degC").toSi(celsius);
-    assertThat(new WagnerPruss1993().pressurePa(kelvin).value())
-        .isCloseTo(pressurePa, within(0.5 + 5e-4 * pressurePa));
-  }
-
-  /**
-   * Source: the boiling point of water at one atmosphere, 99.974 degC (IAPWS; from memory,
-   * unverified). Tolerance: 0.01 %.
-   */
-  @Test
-  void waterBoilsAtOneAtmosphere() {
-    double kelvin = Measure.TEMPERATURE.entry("degC").toSi(99.974);
-    assertThat(new WagnerPruss1993().pressurePa(kelvin).value()).isCloseTo(101325, within(10.0));
-  }
 }
