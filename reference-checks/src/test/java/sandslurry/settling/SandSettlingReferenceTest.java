@@ -102,6 +102,34 @@ class SandSettlingReferenceTest {
         .isCloseTo(dimensionless * Math.sqrt(buoyantGravity * diameter), withinPercentage(0.5));
   }
 
+  // Dietrich's shape and roundness terms, evaluated apart from this project from the equations as
+  // coded in an open Python code for drifting particles (read through a text index that does not
+  // name
+  // the repository): nominal diameter in water of 1000 kg/m3 and 1e-6 m2/s, Corey shape factor,
+  // roundness; six digits. This confirms the constants, not their truth.
+  @ParameterizedTest
+  @CsvSource({
+    "1e-4, 0.7, 3.5, 0.00664072",
+    "1e-4, 0.5, 2, 0.00587391",
+    "1e-4, 0.9, 5, 0.00719484",
+    "5e-4, 0.7, 3.5, 0.0638088",
+    "5e-4, 0.5, 2, 0.0559264",
+    "5e-4, 0.9, 5, 0.0704996",
+    "2e-3, 0.7, 3.5, 0.193527",
+    "2e-3, 0.5, 2, 0.144415",
+    "2e-3, 0.9, 5, 0.246768",
+    "5e-3, 0.7, 3.5, 0.319685",
+    "5e-3, 0.5, 2, 0.227454",
+    "5e-3, 0.9, 5, 0.432238",
+  })
+  void dietrichsShapeTermsEqualThoseOfAnOpenCode(
+      double nominalM, double corey, double roundness, double velocityMps) {
+    double sieveM = nominalM * Math.sqrt((1 + Math.pow(corey, 4.0 / 3)) / 2);
+    Grain grain = new Grain(sieveM, 2650, new GrainShape(corey, roundness, 0.8));
+    assertThat(mps(new Dietrich1982(), grain, new Liquid(1000, 1e-3)))
+        .isCloseTo(velocityMps, withinPercentage(5e-4));
+  }
+
   // Cheng's formula in its general form, (√(A^(2/M)/4 + (4/3 d*³/B)^(1/M)) − A^(1/M)/2)^M with A =
   // 32, B = 1, M = 1.5, as coded in karlkastner/sediment-transport, settling_velocity.m (read). The
   // paper rounds the constants that follow to 25, 1.2 and 5: 1.5 %.
