@@ -15,6 +15,9 @@ import sandslurry.numeric.MonotoneCurve;
  * for a denser mixture too, apart from the derating for solids.
  */
 public final class PumpCurve {
+  /** At the ends of a scaled curve a flow may miss the first or last point by a rounding. */
+  private static final double ROUNDING = 1e-14;
+
   private final MonotoneCurve head;
   private final MonotoneCurve efficiency;
   private final double flowScale;
@@ -146,7 +149,8 @@ public final class PumpCurve {
   }
 
   private double abscissa(double flowM3ps) {
-    if (!(flowM3ps >= leastFlowM3ps() && flowM3ps <= greatestFlowM3ps())) {
+    double slack = ROUNDING * greatestFlowM3ps();
+    if (!(flowM3ps >= leastFlowM3ps() - slack && flowM3ps <= greatestFlowM3ps() + slack)) {
       throw new IllegalArgumentException(
           "a flow of "
               + flowM3ps
@@ -156,7 +160,6 @@ public final class PumpCurve {
               + greatestFlowM3ps()
               + " m3/s; it is not extrapolated");
     }
-    // At the ends of a scaled curve the quotient may miss the first or last point by a rounding.
     return Math.min(Math.max(flowM3ps / flowScale, head.from()), head.to());
   }
 
