@@ -134,6 +134,33 @@ public final class NonNewtonianFriction {
   }
 
   /**
+   * The liquid.
+   *
+   * @return its rheology
+   */
+  public Rheology rheology() {
+    return rheology;
+  }
+
+  /**
+   * Density of the liquid.
+   *
+   * @return density [kg/m3]
+   */
+  public double densityKgM3() {
+    return densityKgM3;
+  }
+
+  /**
+   * The pipe.
+   *
+   * @return its bore
+   */
+  public Bore bore() {
+    return bore;
+  }
+
+  /**
    * The velocity up to which the flow is laminar.
    *
    * @return velocity by {@link RyanJohnson1959} [m/s]
@@ -175,7 +202,12 @@ public final class NonNewtonianFriction {
             ? Regime.LAMINAR
             : velocityMps < turbulentAboveMps ? Regime.TRANSITIONAL : Regime.TURBULENT;
     if (!(reynolds / scale > SURELY_LAMINAR)) {
-      return friction(laminar.wallStressPa(), reynolds, regime, "laminar, exact", List.of());
+      return friction(
+          laminar.wallStressPa(),
+          reynolds,
+          regime,
+          "laminar flow of the rheology, closed form",
+          List.of());
     }
     Estimate turbulent =
         NonNewtonianModels.TURBULENT.wallStressPa(rheology, densityKgM3, bore, velocityMps);
@@ -191,7 +223,7 @@ public final class NonNewtonianFriction {
         reynolds,
         regime,
         isLaminar
-            ? "laminar, exact"
+            ? "laminar flow of the rheology, closed form"
             : NonNewtonianModels.TURBULENT.name()
                 + ", joined to laminar flow in the manner of Churchill (1977)",
         isLaminar ? List.of() : turbulent.excesses());

@@ -33,7 +33,7 @@ import sandslurry.units.Kind;
  */
 public final class RyanJohnson1959 implements TransitionCriterion {
   private static final double STABILITY = 808;
-  private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0.2, 1);
+  private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
 
   @Override
   public Estimate velocityMps(Rheology rheology, double densityKgM3, Bore bore) {

@@ -37,6 +37,9 @@ import sandslurry.units.Kind;
  * the viscosity of the wall instead would undo the model for every roughness, even none, because α
  * is at least 1.
  *
+ * <p>Below a Reynolds number of 300 (Metzner and Reed) there is no turbulent flow to speak of; the
+ * laminar stress is given there, outside the range.
+ *
  * <p>The rheology must have been measured at the shear rate of the wall, hundreds to thousands per
  * second; extrapolated from low rates, K and n give a viscosity at the wall that is wrong.
  */
@@ -45,6 +48,8 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
   private static final double VON_KARMAN = 2.5;
   private static final double SINGULAR_REYNOLDS = 7;
   private static final double NO_FLOW = -700;
+  private static final Bound REYNOLDS =
+      new Bound("Reynolds number of Metzner and Reed", Kind.NUMBER, 300, Double.POSITIVE_INFINITY);
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
   private static final Bound ROUGHNESS =
       new Bound("roughness in units of the thickened sub-layer", Kind.NUMBER, 0, 5);
@@ -52,6 +57,11 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
   @Override
   public Estimate wallStressPa(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps) {
+    LaminarPipeFlow laminar = LaminarPipeFlow.at(rheology, bore.diameterM(), velocityMps);
+    double reynolds = laminar.reynolds(densityKgM3);
+    if (!(reynolds >= REYNOLDS.low())) {
+      return Estimate.checks().check(REYNOLDS, reynolds).value(laminar.wallStressPa());
+    }
     double yield = rheology.yieldStressPa();
     double high = densityKgM3 * velocityMps * velocityMps;
     while (residual(rheology, densityKgM3, bore, velocityMps, high) < 0) {
@@ -135,6 +145,6 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
 
   @Override
   public List<Bound> range() {
-    return List.of(INDEX, ROUGHNESS);
+    return List.of(REYNOLDS, INDEX, ROUGHNESS);
   }
 }
