@@ -172,7 +172,7 @@ public final class ShearSettling {
     if (!(low > SLOWEST_MPS)) {
       return new Estimate(0, List.of());
     }
-    double velocity = Roots.betweenDecades("settling velocity", ratio, low, 8 * low);
+    double velocity = Roots.betweenDecades("settling velocity", ratio, low * 0.99, low * 8.1);
     return new Estimate(
         velocity,
         model

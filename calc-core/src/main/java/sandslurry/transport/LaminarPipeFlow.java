@@ -83,8 +83,8 @@ public record LaminarPipeFlow(
         Roots.betweenDecades(
             "wall stress of laminar flow",
             x -> logNominalRate(rheology, yield + x, x) - target,
-            low,
-            high);
+            low / 2,
+            high * 2);
     // Beside a great yield stress the flowing part may be too small to show in the sum.
     double stress = Math.max(yield + above, Math.nextUp(yield));
     return new LaminarPipeFlow(rheology, diameterM, velocityMps, stress);

@@ -42,8 +42,8 @@ import sandslurry.settling.ShearSettling;
  *
  * <p>with A its cross-section, S the width of its surface, on which the mean wall stress D/4·dp/dx
  * is taken to act, β half the angle that the bed subtends, μs sliding friction, Cb volume fraction
- * of sand in the bed, gives the same order: 0.4 to 1.6 kPa/m for quartz beds of 5 to 25 % of the
- * bore.
+ * of sand in the bed, gives the same order: 0.5 to 2 kPa/m for quartz beds whose depth is 5 to 30 %
+ * of a bore of 154 mm.
  */
 public final class LaminarTransport {
   /** Least pressure gradient of the rule of thumb at which a bed was seen to slide [Pa/m]. */

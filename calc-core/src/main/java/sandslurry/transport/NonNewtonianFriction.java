@@ -20,9 +20,10 @@ import sandslurry.pipe.Bore;
  *   <li>f_L = 64/Re, exact laminar flow ({@link LaminarPipeFlow}), Re the Reynolds number of
  *       Metzner and Reed;
  *   <li>f_T turbulent flow after {@link WilsonThomas1985};
- *   <li>f_B Churchill's transitional term at the Reynolds number Re·Re_N/Re_c, where Re_c is that
- *       of the end of laminar flow by {@link RyanJohnson1959} and Re_N the same for a Newtonian
- *       liquid: the transition comes where that criterion puts it.
+ *   <li>f_B Churchill's transitional term, scaled so that f_B/f_L at Re is that of a Newtonian
+ *       liquid at Re·Re_N/Re_c, where Re_c is that of the end of laminar flow by {@link
+ *       RyanJohnson1959} and Re_N the same for a Newtonian liquid: the transition comes where that
+ *       criterion puts it.
  * </ul>
  *
  * <p>Each of the three stresses rises with the velocity, so the wall stress does. With n = 1 and τy
@@ -38,6 +39,10 @@ public final class NonNewtonianFriction {
   private static final double SURELY_LAMINAR = 300;
 
   private static final double FULLY_TURBULENT = 4000;
+
+  /** An intersection nearer than this to the end of laminar flow is none of its own. */
+  private static final double BRACKET = 1e-9;
+
   private static final double NEWTONIAN_CRITICAL = newtonianCriticalReynolds();
 
   private final Rheology rheology;
@@ -215,7 +220,7 @@ public final class NonNewtonianFriction {
     double factor =
         PipeFriction.join(
             laminar.wallStressPa() / dynamic,
-            PipeFriction.transitionalFactor(reynolds / scale),
+            PipeFriction.transitionalFactor(reynolds / scale) / scale,
             turbulent.value() / dynamic);
     boolean isLaminar = regime == Regime.LAMINAR;
     return friction(
@@ -260,7 +265,7 @@ public final class NonNewtonianFriction {
 
   /** Where the turbulent stress overtakes the laminar one; 0 if it has done so before. */
   private double intersection() {
-    if (!(turbulentOverLaminar(laminarBelowMps) < 0)) {
+    if (!(turbulentOverLaminar(laminarBelowMps) < -BRACKET)) {
       return 0;
     }
     double high = laminarBelowMps * 2;

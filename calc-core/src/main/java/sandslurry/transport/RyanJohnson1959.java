@@ -71,7 +71,7 @@ public final class RyanJohnson1959 implements TransitionCriterion {
     }
     return yield
         + Roots.betweenDecades(
-            "end of laminar flow", x -> residual(n, yield, constant, x), low, high);
+            "end of laminar flow", x -> residual(n, yield, constant, x), low / 2, high * 2);
   }
 
   private static double residual(double n, double yield, double constant, double above) {

@@ -37,8 +37,8 @@ import sandslurry.units.Kind;
  * the viscosity of the wall instead would undo the model for every roughness, even none, because α
  * is at least 1.
  *
- * <p>Below a Reynolds number of 300 (Metzner and Reed) there is no turbulent flow to speak of; the
- * laminar stress is given there, outside the range.
+ * <p>In creeping flow there is no turbulent stress to speak of; where the friction law has no
+ * solution the laminar stress is given, and the Reynolds number lies outside the range in any case.
  *
  * <p>The rheology must have been measured at the shear rate of the wall, hundreds to thousands per
  * second; extrapolated from low rates, K and n give a viscosity at the wall that is wrong.
@@ -48,8 +48,13 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
   private static final double VON_KARMAN = 2.5;
   private static final double SINGULAR_REYNOLDS = 7;
   private static final double NO_FLOW = -700;
+  private static final double HOPELESS = 1e9;
   private static final Bound REYNOLDS =
-      new Bound("Reynolds number of Metzner and Reed", Kind.NUMBER, 300, Double.POSITIVE_INFINITY);
+      new Bound(
+          "Reynolds number at the viscosity of the wall",
+          Kind.NUMBER,
+          3000,
+          Double.POSITIVE_INFINITY);
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
   private static final Bound ROUGHNESS =
       new Bound("roughness in units of the thickened sub-layer", Kind.NUMBER, 0, 5);
@@ -58,14 +63,16 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
   public Estimate wallStressPa(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps) {
     LaminarPipeFlow laminar = LaminarPipeFlow.at(rheology, bore.diameterM(), velocityMps);
-    double reynolds = laminar.reynolds(densityKgM3);
-    if (!(reynolds >= REYNOLDS.low())) {
-      return Estimate.checks().check(REYNOLDS, reynolds).value(laminar.wallStressPa());
-    }
+    double inertia = densityKgM3 * velocityMps * bore.diameterM();
     double yield = rheology.yieldStressPa();
     double high = densityKgM3 * velocityMps * velocityMps;
-    while (residual(rheology, densityKgM3, bore, velocityMps, high) < 0) {
+    double hopeless = HOPELESS * (high + laminar.wallStressPa());
+    while (residual(rheology, densityKgM3, bore, velocityMps, high) < 0 && high < hopeless) {
       high *= 8;
+    }
+    if (!(high < hopeless)) {
+      double reynolds = inertia * laminar.wallShearRatePs() / laminar.wallStressPa();
+      return Estimate.checks().check(REYNOLDS, reynolds).value(laminar.wallStressPa());
     }
     // From above, the first change of sign is the turbulent branch; below it lies only the part of
     // the friction law where it has no meaning.
@@ -78,13 +85,15 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
             + Roots.betweenDecades(
                 "wall stress of turbulent flow",
                 x -> residual(rheology, densityKgM3, bore, velocityMps, x),
-                low,
-                2 * low);
+                low * 0.99,
+                low * 2.02);
+    double viscosity = stress / rheology.shearRatePs(stress);
     double roughness =
         bore.roughnessM()
             * Math.sqrt(stress * densityKgM3)
-            / (stress / rheology.shearRatePs(stress) * thickening(rheology, stress));
+            / (viscosity * thickening(rheology, stress));
     return Estimate.checks()
+        .check(REYNOLDS, inertia / viscosity)
         .check(INDEX, rheology.index())
         .check(ROUGHNESS, roughness)
         .value(stress);
