@@ -26,7 +26,7 @@ class RheologyProperties {
       // The yield stress is taken from the stress: that many digits of the rest are lost.
       double lost = stress / (stress - liquid.yieldStressPa());
       assertThat(liquid.shearRatePs(stress))
-          .isCloseTo(rate, within(rate * 1e-14 * (1 + lost) / index));
+          .isCloseTo(rate, within(rate * 1e-13 * (1 + lost) / index));
       assertThat(liquid.apparentViscosityPaS(rate)).isEqualTo(stress / rate);
     }
   }
