@@ -32,6 +32,16 @@ public record Newtonian(double viscosityPaS) implements Rheology {
   }
 
   @Override
+  public double consistency() {
+    return viscosityPaS;
+  }
+
+  @Override
+  public double index() {
+    return 1;
+  }
+
+  @Override
   public String describe() {
     return "Newtonian, " + UnitSystem.METRIC.show(Kind.VISCOSITY, viscosityPaS);
   }

@@ -49,10 +49,28 @@ public final class PipeFriction {
     if (reynolds < 1) {
       return LAMINAR / reynolds;
     }
-    double laminar = 8 / reynolds;
+    return join(
+        LAMINAR / reynolds,
+        transitionalFactor(reynolds),
+        turbulentFactor(reynolds, relativeRoughness));
+  }
+
+  /** The turbulent part of the equation, 8 A^(−1/8), on its own; infinite at Re = 7. */
+  static double turbulentFactor(double reynolds, double relativeRoughness) {
     double rough = Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness;
-    double a = Math.pow(2.457 * Math.log(1 / rough), 16);
-    double b = Math.pow(37530 / reynolds, 16);
-    return 8 * Math.pow(Math.pow(laminar, 12) + Math.pow(a + b, -1.5), 1.0 / 12);
+    double root = 2.457 * Math.log(1 / rough);
+    return 8 / (root * root);
+  }
+
+  /** The part that joins laminar to turbulent flow, 8 B^(−1/8). */
+  static double transitionalFactor(double reynolds) {
+    double ratio = reynolds / 37530;
+    return 8 * ratio * ratio;
+  }
+
+  /** The equation as a join of its three parts: each of them may come from another law. */
+  static double join(double laminar, double transitional, double turbulent) {
+    double notLaminar = Math.pow(Math.pow(turbulent, -8) + Math.pow(transitional, -8), -1.5);
+    return Math.pow(Math.pow(laminar, 12) + notLaminar, 1.0 / 12);
   }
 }

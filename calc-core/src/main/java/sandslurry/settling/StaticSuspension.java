@@ -1,0 +1,86 @@
+package sandslurry.settling;
+
+import sandslurry.correlation.Physics;
+import sandslurry.material.Grain;
+
+/**
+ * Whether a liquid <b>at rest</b> holds a grain by its yield stress.
+ *
+ * <pre>held if τy ≥ Y g d (ρs − ρ)</pre>
+ *
+ * <p>τy yield stress [Pa]; g gravity [m/s²]; d size [m]; ρs, ρ density of the grain and the liquid
+ * [kg/m³]; Y stability constant.
+ *
+ * <p>For a sphere in a Bingham liquid Beris, Tsamopoulos, Armstrong and Brown (1985), Journal of
+ * Fluid Mechanics 158:219-244, computed that it falls only while their yield parameter 2τyπR²/F is
+ * below 0.143 (stated in the abstract, which was read); with F the submerged weight of the sphere
+ * that is Y = 0.143/3 = 0.0477. Experiments scatter from 0.04 to 0.2 (from memory, unverified),
+ * most of them above the theory: yield stresses are measured in other ways than a grain meets them,
+ * and grains are not spheres. A grain counts as surely held only by the highest constant.
+ *
+ * <p><b>This says nothing of flow.</b> Where the liquid is sheared the yield stress is already
+ * overcome and holds nothing: see {@link ShearSettling}.
+ */
+public final class StaticSuspension {
+  /** Least constant of the experiments: a liquid weaker than this holds no grain. */
+  public static final double LEAST_CONSTANT = 0.04;
+
+  /** Theory of Beris and others for a sphere. */
+  public static final double THEORETICAL_CONSTANT = 0.143 / 3;
+
+  /** Greatest constant of the experiments: a liquid stronger than this surely holds the grain. */
+  public static final double GREATEST_CONSTANT = 0.2;
+
+  private StaticSuspension() {}
+
+  /**
+   * The yield stress that holds a grain at rest.
+   *
+   * @param grain the grain, denser than the liquid
+   * @param liquidDensityKgM3 density of the liquid [kg/m3]
+   * @param constant Y, one of the constants of this class
+   * @return yield stress [Pa]
+   */
+  public static double neededYieldStressPa(Grain grain, double liquidDensityKgM3, double constant) {
+    return checked(constant)
+        * submergedSpecificWeight(grain.densityKgM3(), liquidDensityKgM3)
+        * grain.diameterM();
+  }
+
+  /**
+   * The largest grain that a yield stress holds at rest.
+   *
+   * @param yieldStressPa yield stress, not negative [Pa]
+   * @param grainDensityKgM3 density of the grain, above that of the liquid [kg/m3]
+   * @param liquidDensityKgM3 density of the liquid [kg/m3]
+   * @param constant Y, one of the constants of this class
+   * @return size, 0 without yield stress [m]
+   */
+  public static double heldDiameterM(
+      double yieldStressPa, double grainDensityKgM3, double liquidDensityKgM3, double constant) {
+    if (!(yieldStressPa >= 0)) {
+      throw new IllegalArgumentException("yield stress must be >= 0 but was " + yieldStressPa);
+    }
+    return yieldStressPa
+        / (checked(constant) * submergedSpecificWeight(grainDensityKgM3, liquidDensityKgM3));
+  }
+
+  private static double checked(double constant) {
+    if (!(constant > 0)) {
+      throw new IllegalArgumentException("the constant must be > 0 but was " + constant);
+    }
+    return constant;
+  }
+
+  private static double submergedSpecificWeight(double grain, double liquid) {
+    if (!(liquid > 0 && grain > liquid)) {
+      throw new IllegalArgumentException(
+          "the grain must be denser than the liquid but has "
+              + grain
+              + " kg/m3 in "
+              + liquid
+              + " kg/m3");
+    }
+    return Physics.GRAVITY * (grain - liquid);
+  }
+}
