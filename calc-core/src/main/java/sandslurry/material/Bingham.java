@@ -40,6 +40,11 @@ public record Bingham(double yieldStressPa, double plasticViscosityPaS) implemen
   }
 
   @Override
+  public Rheology thickened(double factor) {
+    return new Bingham(factor * yieldStressPa, factor * plasticViscosityPaS);
+  }
+
+  @Override
   public String describe() {
     return String.format(
         Locale.ROOT,

@@ -1,6 +1,7 @@
 package sandslurry.material;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Bound;
 
@@ -13,6 +14,10 @@ import sandslurry.correlation.Bound;
  * @param rheology how it resists shear
  * @param vapourPressurePa absolute pressure at which it boils [Pa]
  * @param totalSolids dry matter over total mass, without sand; empty when not known
+ * @param shearRates shear rates between which the rheology was measured; empty when it holds for
+ *     all, or nothing is known
+ * @param scatter factor, 1 or more, by which the consistency of another liquid of the same
+ *     description may be less or more
  * @param notes what a reader of a result must know of the uncertainty of these values
  * @param excesses what lay outside the range of the measurements behind these values
  */
@@ -23,6 +28,8 @@ public record Carrier(
     Rheology rheology,
     double vapourPressurePa,
     OptionalDouble totalSolids,
+    Optional<Bound> shearRates,
+    double scatter,
     List<String> notes,
     List<Bound.Excess> excesses) {
   /**
@@ -42,6 +49,9 @@ public record Carrier(
               + vapourPressurePa
               + " Pa");
     }
+    if (!(scatter >= 1 && Double.isFinite(scatter))) {
+      throw new IllegalArgumentException("scatter is a factor of 1 or more but was " + scatter);
+    }
     if (totalSolids.isPresent()
         && !(totalSolids.getAsDouble() >= 0 && totalSolids.getAsDouble() < 1)) {
       throw new IllegalArgumentException(
@@ -49,6 +59,26 @@ public record Carrier(
     }
     notes = List.copyOf(notes);
     excesses = List.copyOf(excesses);
+  }
+
+  /**
+   * A carrier of the same description that is thicker or thinner: one end of the scatter.
+   *
+   * @param factor every shear stress over that of this carrier
+   * @return the carrier, without scatter of its own
+   */
+  public Carrier thickened(double factor) {
+    return new Carrier(
+        description,
+        temperatureK,
+        densityKgM3,
+        rheology.thickened(factor),
+        vapourPressurePa,
+        totalSolids,
+        shearRates,
+        1,
+        notes,
+        excesses);
   }
 
   /**

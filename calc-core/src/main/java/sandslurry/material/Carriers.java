@@ -3,6 +3,7 @@ package sandslurry.material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
@@ -32,6 +33,9 @@ public final class Carriers {
 
   /** Temperature at which the manures were measured [K]. */
   public static final double MEASURED_K = 308.15;
+
+  /** Factor in K between farms, either way, at equal total solids; from memory, unverified. */
+  public static final double FARM_SCATTER = 3;
 
   /** Density of dry manure solids [kg/m3]; from memory, unverified. */
   public static final double MANURE_SOLIDS_KG_M3 = 1450;
@@ -78,6 +82,8 @@ public final class Carriers {
         new Newtonian(water.viscosityPaS()),
         Water.vapourPressurePa(temperatureK),
         OptionalDouble.of(0),
+        Optional.empty(),
+        1,
         List.of(),
         List.of());
   }
@@ -110,6 +116,7 @@ public final class Carriers {
     double thinning = water.viscosityPaS() / waterAtMeasured;
     List<String> notes = new ArrayList<>();
     Rheology rheology = new Newtonian(water.viscosityPaS());
+    Optional<Bound> shearRates = Optional.empty();
     if (totalSolids > 0) {
       Row low = new Row(0, waterAtMeasured, 1, 0, 0);
       Row high = TABLE.get(0);
@@ -122,7 +129,8 @@ public final class Carriers {
           (1 - t) * Math.log(low.consistency()) + t * Math.log(high.consistency());
       double index = (1 - t) * low.index() + t * high.index();
       rheology = new PowerLaw(thinning * Math.exp(logConsistency), index);
-      notes.addAll(rheologyNotes(totalSolids, low, high, temperatureK, thinning));
+      shearRates = Optional.of(measuredShearRates(low, high));
+      notes.addAll(rheologyNotes(totalSolids, temperatureK, thinning));
     }
     notes.add(
         "Density is that of water with dry manure solids of "
@@ -142,12 +150,26 @@ public final class Carriers {
         rheology,
         Water.vapourPressurePa(temperatureK),
         OptionalDouble.of(totalSolids),
+        shearRates,
+        totalSolids > 0 ? FARM_SCATTER : 1,
         notes,
         excesses);
   }
 
+  /** The shear rates at which the rows on both sides were measured; water holds for all. */
+  private static Bound measuredShearRates(Row low, Row high) {
+    boolean besideWater = !(low.highestShearRatePs() > 0);
+    return new Bound(
+        "shear rate of the manure",
+        Kind.SHEAR_RATE,
+        besideWater
+            ? high.lowestShearRatePs()
+            : Math.min(low.lowestShearRatePs(), high.lowestShearRatePs()),
+        Math.max(low.highestShearRatePs(), high.highestShearRatePs()));
+  }
+
   private static List<String> rheologyNotes(
-      double totalSolids, Row low, Row high, double temperatureK, double thinning) {
+      double totalSolids, double temperatureK, double thinning) {
     List<String> notes = new ArrayList<>();
     notes.add(
         "Viscosity by total solids differs between farms by a factor of about three either way"
@@ -164,14 +186,6 @@ public final class Carriers {
               + percent(MEASURED_TOTAL_SOLIDS.high())
               + " total solids: viscosity goes on with the slope of the last interval.");
     }
-    Row measured = low.highestShearRatePs() > 0 ? low : high;
-    notes.add(
-        String.format(
-            Locale.ROOT,
-            "The manures next to this one were measured at shear rates of %.0f to %.0f 1/s;"
-                + " outside, the power law is an extrapolation.",
-            Math.min(measured.lowestShearRatePs(), high.lowestShearRatePs()),
-            Math.max(measured.highestShearRatePs(), high.highestShearRatePs())));
     if (Math.abs(temperatureK - MEASURED_K) > 0.5) {
       notes.add(
           String.format(
@@ -211,14 +225,48 @@ public final class Carriers {
    */
   public static Carrier measured(
       String description, double temperatureK, double densityKgM3, Rheology rheology) {
+    return measured(
+        description,
+        temperatureK,
+        densityKgM3,
+        rheology,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of());
+  }
+
+  /**
+   * A carrier whose density and flow curve were measured, with what is known of the measurement.
+   *
+   * @param description what it is, in words
+   * @param temperatureK temperature [K]
+   * @param densityKgM3 density [kg/m3]
+   * @param rheology the law fitted to the measurement
+   * @param totalSolids dry matter without sand over mass without sand, if known
+   * @param shearRates shear rates between which it was measured, if known
+   * @param notes what a reader of a result must know of the fit
+   * @return the carrier, with the vapour pressure of water
+   */
+  public static Carrier measured(
+      String description,
+      double temperatureK,
+      double densityKgM3,
+      Rheology rheology,
+      OptionalDouble totalSolids,
+      Optional<Bound> shearRates,
+      List<String> notes) {
+    List<String> all = new ArrayList<>(notes);
+    all.add("Density and rheology are as entered; the vapour pressure is that of water.");
     return new Carrier(
         description,
         temperatureK,
         densityKgM3,
         rheology,
         Water.vapourPressurePa(temperatureK),
-        OptionalDouble.empty(),
-        List.of("Density and viscosity are as entered; the vapour pressure is that of water."),
+        totalSolids,
+        shearRates,
+        1,
+        all,
         List.of());
   }
 

@@ -32,6 +32,11 @@ public record HerschelBulkley(double yieldStressPa, double consistency, double i
   }
 
   @Override
+  public Rheology thickened(double factor) {
+    return new HerschelBulkley(factor * yieldStressPa, factor * consistency, index);
+  }
+
+  @Override
   public String describe() {
     return String.format(
         Locale.ROOT,

@@ -42,6 +42,11 @@ public record Newtonian(double viscosityPaS) implements Rheology {
   }
 
   @Override
+  public Rheology thickened(double factor) {
+    return new Newtonian(factor * viscosityPaS);
+  }
+
+  @Override
   public String describe() {
     return "Newtonian, " + UnitSystem.METRIC.show(Kind.VISCOSITY, viscosityPaS);
   }

@@ -28,6 +28,11 @@ public record PowerLaw(double consistency, double index) implements Rheology {
   }
 
   @Override
+  public Rheology thickened(double factor) {
+    return new PowerLaw(factor * consistency, index);
+  }
+
+  @Override
   public String describe() {
     return String.format(Locale.ROOT, "power law, K = %.4g Pa.s^n, n = %.3f", consistency, index);
   }

@@ -82,6 +82,14 @@ public sealed interface Rheology permits Newtonian, PowerLaw, Bingham, HerschelB
   }
 
   /**
+   * The same kind of liquid, thicker or thinner: every stress is multiplied.
+   *
+   * @param factor stress over the stress of this liquid at the same shear rate, positive
+   * @return the liquid
+   */
+  Rheology thickened(double factor);
+
+  /**
    * The law and its parameters in words.
    *
    * @return for example "power law, K = 0.192 Pa.s^n, n = 0.562"

@@ -8,6 +8,7 @@ import sandslurry.material.Newtonian;
 import sandslurry.material.Rheology;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
+import sandslurry.transport.ClearLiquid.Regime;
 
 /**
  * Friction of a liquid of any of the four rheologies in a full pipe, as one continuous curve over
@@ -51,31 +52,6 @@ public final class NonNewtonianFriction {
   private final double scale;
   private final double laminarBelowMps;
   private final double turbulentAboveMps;
-
-  /** State of the flow. */
-  public enum Regime {
-    /** Below the end of laminar flow. */
-    LAMINAR("laminar"),
-    /** Neither surely laminar nor surely turbulent. */
-    TRANSITIONAL("transitional"),
-    /** Above every criterion of transition that applies. */
-    TURBULENT("turbulent");
-
-    private final String words;
-
-    Regime(String words) {
-      this.words = words;
-    }
-
-    /**
-     * The regime in words.
-     *
-     * @return for example "laminar"
-     */
-    public String words() {
-      return words;
-    }
-  }
 
   /**
    * Friction at one velocity.

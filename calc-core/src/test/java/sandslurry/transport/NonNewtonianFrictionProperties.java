@@ -94,12 +94,12 @@ class NonNewtonianFrictionProperties {
             new HerschelBulkley(yield, consistency, index), 1020, new Bore(0.15, 0));
     assertThat(pipe.turbulentAboveMps()).isGreaterThan(pipe.laminarBelowMps());
     assertThat(pipe.at(pipe.laminarBelowMps() * 0.99).regime())
-        .isEqualTo(NonNewtonianFriction.Regime.LAMINAR);
+        .isEqualTo(ClearLiquid.Regime.LAMINAR);
     assertThat(pipe.at(pipe.laminarBelowMps() * 1.001).regime())
-        .isEqualTo(NonNewtonianFriction.Regime.TRANSITIONAL);
+        .isEqualTo(ClearLiquid.Regime.TRANSITIONAL);
     double fast = pipe.turbulentAboveMps() * 1.001;
     NonNewtonianFriction.Friction friction = pipe.at(fast);
-    assertThat(friction.regime()).isEqualTo(NonNewtonianFriction.Regime.TURBULENT);
+    assertThat(friction.regime()).isEqualTo(ClearLiquid.Regime.TURBULENT);
     assertThat(friction.wallStressPa())
         .isGreaterThan(LaminarPipeFlow.at(pipe.rheology(), 0.15, fast).wallStressPa());
     assertThat(friction.wallViscosityPaS())
