@@ -19,6 +19,7 @@ import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.DepositionJudgement.Entry;
 import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.transport.SandCarriage;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
@@ -150,8 +151,8 @@ final class LineFindings {
             + ", grains of "
             + show(Kind.GRAIN, judged.limiting().sizeM())
             + ")";
-    if (point.liquid().regime() != Regime.TURBULENT && point.severity() != Severity.FAIL) {
-      laminar(point, at);
+    if (point.regime() != Regime.TURBULENT) {
+      notTurbulent(index, state, at, limit);
       return;
     }
     switch (judged.outcome()) {
@@ -161,7 +162,7 @@ final class LineFindings {
               Topic.PLUGGING,
               name,
               "Sand settles in this run: the velocity is below the deposition limit.",
-              at + "; " + limit + regime(point) + ".",
+              at + "; " + limit + ".",
               cure(index, state));
       case OUT_OF_RANGE ->
           add(
@@ -209,35 +210,67 @@ final class LineFindings {
     }
   }
 
-  private static String regime(RunPoint point) {
-    return point.liquid().regime() == Regime.TURBULENT
-        ? ""
-        : "; the carrier flows " + point.liquid().regime().words() + " there";
-  }
-
-  private void laminar(RunPoint point, String at) {
-    double reynolds = point.liquid().reynolds();
-    OptionalDouble flow =
-        model.leastSafeFlowM3ps(point.run(), point.velocityMps() * point.mean().areaM2());
+  /** Laminar and transitional flow: eddies do not carry the sand, so something else must. */
+  private void notTurbulent(int index, State state, String at, String limit) {
+    RunPoint point = state.runs().get(index);
+    SandCarriage carriage = point.carriage().orElseThrow();
+    boolean held = carriage.support() == SandCarriage.Support.CARRIED_BY_YIELD_STRESS;
+    String what =
+        switch (point.severity()) {
+          case PASS ->
+              "Carried by the yield stress: the liquid moves as a plug that holds the sand.";
+          case FAIL ->
+              point.regime() == Regime.LAMINAR
+                  ? "Laminar and depositing: no eddies lift the sand, and it gathers on the floor."
+                  : "Neither laminar nor turbulent, and below the deposition limit: sand settles.";
+          default ->
+              point.regime() == Regime.TRANSITIONAL
+                  ? "Neither surely laminar nor surely turbulent: turbulence cannot be counted on."
+                  : point.yieldUnknown()
+                      ? "Laminar: whether it holds its sand depends on a yield stress that total"
+                          + " solids do not tell."
+                      : "Laminar: sand sinks, but hardly any reaches the floor of so short a line.";
+        };
+    StringBuilder why = new StringBuilder(at).append(". ");
+    why.append(String.join(" ", carriage.reasons(units)));
+    if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
+      why.append(" For turbulent flow ").append(limit).append('.');
+    }
+    if (point.yieldUnknown() && !held) {
+      why.append(" Manure so thick often has a yield stress of 5 to 30 Pa (from memory,")
+          .append(" unverified); with ")
+          .append(show(Kind.STRESS, carriage.neededYieldStressPa()))
+          .append(" it would hold this sand where it is not sheared.");
+    }
     add(
-        Severity.CAUTION,
+        point.severity(),
         Topic.PLUGGING,
         point.run().name(),
-        "The carrier flows "
-            + point.liquid().regime().words()
-            + ", which is never a pass for sand: no eddies hold it up and it sinks through the"
-            + " sheared liquid.",
-        at
-            + " and the Reynolds number "
-            + show(Kind.NUMBER, reynolds)
-            + " (turbulent from 4000); the deposition correlations are for turbulent flow only.",
+        what,
+        why.toString(),
+        held ? "" : notTurbulentCure(index, state, carriage));
+  }
+
+  private String notTurbulentCure(int index, State state, SandCarriage carriage) {
+    RunSpec run = model.route().runs().get(index);
+    OptionalDouble flow = model.leastSafeFlowM3ps(run, state.flowM3ps());
+    String turbulent =
         flow.isPresent()
             ? "Run at "
                 + show(Kind.FLOW, flow.getAsDouble())
-                + " or more, where the flow is turbulent and above the limit with margin, or"
-                + " dilute the carrier."
-            : "No flow of this liquid in this pipe is turbulent and fast enough: dilute the"
-                + " carrier.");
+                + " or more, where the flow is turbulent and above the limit with margin"
+            : "No flow of this liquid in this pipe is turbulent and fast enough";
+    String dilution =
+        materials.carrier().totalSolids().orElse(0) > 0
+            ? ", or dilute (see the dilution curve when the design has one)"
+            : "";
+    String yield =
+        carriage.velocityMps() < carriage.laminarBelowMps()
+            ? ", or keep the liquid thick: a measured yield stress of "
+                + show(Kind.STRESS, carriage.neededYieldStressPa())
+                + " or more holds the sand in the plug"
+            : "";
+    return turbulent + dilution + yield + ".";
   }
 
   private String excesses(DepositionJudgement judged) {

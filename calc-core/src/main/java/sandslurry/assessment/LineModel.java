@@ -8,8 +8,14 @@ import sandslurry.design.Criteria;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.material.Rheology;
+import sandslurry.material.Vehicle;
+import sandslurry.pipe.Bore;
+import sandslurry.settling.HinderedSettlings;
+import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.ClearLiquid;
 import sandslurry.transport.DepositionRule;
+import sandslurry.transport.LaminarTransport;
 import sandslurry.units.Measure;
 
 /** The physics of a whole line as a function of flow, in plain SI. */
@@ -20,11 +26,14 @@ final class LineModel {
   private final RouteSpec route;
   private final Materials materials;
   private final DepositionRule rule;
+  private final double toleratedShare;
+  private final PipeLiquids liquids = new PipeLiquids();
 
   LineModel(Design design, Materials materials) {
     this.route = design.route().orElseThrow();
     this.materials = materials;
     this.rule = rule(design.criteria());
+    this.toleratedShare = Measure.FRACTION.si(design.criteria().floorShare());
   }
 
   private static DepositionRule rule(Criteria criteria) {
@@ -43,16 +52,55 @@ final class LineModel {
     return route;
   }
 
+  /** One run of the line, or another in its place, at a flow. */
   RunPoint run(RunSpec run, double flowM3ps, double sandFraction) {
-    return RunPoint.of(run, materials, rule, flowM3ps, sandFraction);
+    return run(run, flowM3ps, sandFraction, List.of(run));
   }
 
   List<RunPoint> runs(double flowM3ps, double sandFraction) {
     List<RunPoint> points = new ArrayList<>();
     for (RunSpec run : route.runs()) {
-      points.add(run(run, flowM3ps, sandFraction));
+      points.add(run(run, flowM3ps, sandFraction, route.runs()));
     }
     return points;
+  }
+
+  private RunPoint run(RunSpec run, double flowM3ps, double sandFraction, List<RunSpec> line) {
+    return RunPoint.of(
+        run,
+        new RunPoint.Context(
+            materials, rule, liquids, floorShare(line, flowM3ps, sandFraction), toleratedShare),
+        flowM3ps,
+        sandFraction);
+  }
+
+  /**
+   * Share of the coarse sand that would reach the floor before the outlet if no eddy lifted it and
+   * all of the liquid were sheared.
+   */
+  private double floorShare(List<RunSpec> line, double flowM3ps, double sandFraction) {
+    Vehicle vehicle = materials.vehicle(1, sandFraction);
+    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
+    List<LaminarTransport.Run> stretches = new ArrayList<>();
+    for (RunSpec run : line) {
+      double length = Measure.LENGTH.si(run.length());
+      double rise = Measure.LENGTH.si(run.rise());
+      stretches.add(
+          new LaminarTransport.Run(
+              new Bore(Measure.LENGTH.si(run.largestBore()), Measure.LENGTH.si(run.roughness())),
+              Math.sqrt(length * length - rise * rise)));
+    }
+    List<LaminarTransport.RunDeposit> deposits =
+        LaminarTransport.alongLine(
+            materials.slurry(vehicle.liquid(), vehicle.coarseVolumeFraction()).d85Grain(),
+            vehicle.coarseVolumeFraction(),
+            rheology,
+            vehicle.liquid().densityKgM3(),
+            flowM3ps,
+            stretches,
+            SettlingVelocities.DEFAULT,
+            HinderedSettlings.DEFAULT);
+    return deposits.get(deposits.size() - 1).shareOfInflow();
   }
 
   /** Total heads along the line, in metres of mixture above its start: first, joints, outlet. */
@@ -150,7 +198,7 @@ final class LineModel {
         .map(
             d ->
                 point.leastVelocityMps() >= d.velocityToPassMps()
-                    && point.liquid().regime() == ClearLiquid.Regime.TURBULENT)
+                    && point.regime() == ClearLiquid.Regime.TURBULENT)
         .orElse(true);
   }
 }

@@ -11,9 +11,11 @@ import sandslurry.material.Slurry;
 import sandslurry.pipe.FittingKind;
 import sandslurry.pipe.FittingLoss;
 import sandslurry.settling.SettlingVelocities;
+import sandslurry.transport.ClearLiquid;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.DepositionJudgement.Entry;
 import sandslurry.transport.PipeFriction;
+import sandslurry.transport.SandCarriage;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -42,6 +44,7 @@ final class LineWorking {
     if (run.deposition().isPresent()) {
       grain(w, run.slurry());
       deposition(w, model, run, run.deposition().get());
+      carriage(w, run.carriage().orElseThrow());
     }
     headLoss(w, run);
     return w.steps();
@@ -101,37 +104,61 @@ final class LineWorking {
         in("C_f", Kind.NUMBER, fines),
         in("rho_s", Kind.DENSITY, rhoS),
         in("rho_l", Kind.DENSITY, rhoL));
-    double clear = materials.carrier().liquidAt(run.shearRatePs()).viscosityPaS();
     w.step(
-        "mu_l",
-        "apparent viscosity of the carrier at the shear rate 8 V/D ("
-            + materials.carrier().rheology().describe()
-            + ")",
-        "mu_l = tau / gamma at gamma = 8 V / D",
-        Kind.VISCOSITY,
-        clear,
-        materials.carrier().description(),
-        in("gamma", Kind.SHEAR_RATE, run.shearRatePs()));
+        "gamma_w",
+        "shear rate at the wall",
+        run.isNewtonian()
+            ? "gamma_w = tau_w / mu, tau_w = rho g i_w D / 4"
+            : "rheology at tau_w: gamma_w = ((tau_w - tau_y) / K)^(1/n)",
+        Kind.SHEAR_RATE,
+        run.wallShearRatePs(),
+        run.rheology().describe(),
+        in(
+            "tau_w",
+            Kind.STRESS,
+            slurry.liquid().densityKgM3() * Physics.GRAVITY * run.liquidGradient() * d / 4));
     w.step(
         "mu",
-        "viscosity of the carrier with its fines",
-        "mu = mu_l (relative viscosity of Thomas 1965 at C_f)",
+        "viscosity of the carrier with its fines, apparent at the wall",
+        "mu = tau_w / gamma_w; the fines multiply every stress by their relative viscosity",
         Kind.VISCOSITY,
         slurry.liquid().viscosityPaS(),
-        "Thomas (1965), Journal of Colloid Science 20:267",
-        in("mu_l", Kind.VISCOSITY, clear),
-        in("relative viscosity", Kind.NUMBER, run.vehicle().relativeViscosity()));
-    w.step(
-        "Re",
-        "Reynolds number",
-        "Re = rho V D / mu",
-        Kind.NUMBER,
-        run.liquid().reynolds(),
-        DEFINITION,
-        in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()),
-        in("V", Kind.VELOCITY, run.velocityMps()),
-        in("D", Kind.BORE, d),
-        in("mu", Kind.VISCOSITY, slurry.liquid().viscosityPaS()));
+        materials.carrier().description()
+            + "; fines by Thomas (1965), Journal of Colloid Science"
+            + " 20:267",
+        in("gamma_w", Kind.SHEAR_RATE, run.wallShearRatePs()),
+        in("relative viscosity at C_f", Kind.NUMBER, run.relativeViscosity()));
+    if (run.isNewtonian()) {
+      w.step(
+          "Re",
+          "Reynolds number",
+          "Re = rho V D / mu",
+          Kind.NUMBER,
+          run.reynolds(),
+          DEFINITION,
+          in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()),
+          in("V", Kind.VELOCITY, run.velocityMps()),
+          in("D", Kind.BORE, d),
+          in("mu", Kind.VISCOSITY, slurry.liquid().viscosityPaS()));
+    } else {
+      w.step(
+          "Re",
+          "Reynolds number of Metzner and Reed",
+          "Re = 8 rho V^2 / tau_laminar, tau_laminar the wall stress of laminar flow at V",
+          Kind.NUMBER,
+          run.reynolds(),
+          "Metzner and Reed (1955), AIChE Journal 1:434",
+          in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()),
+          in("V", Kind.VELOCITY, run.velocityMps()),
+          in(
+              "tau_laminar",
+              Kind.STRESS,
+              8
+                  * slurry.liquid().densityKgM3()
+                  * run.velocityMps()
+                  * run.velocityMps()
+                  / run.reynolds()));
+    }
   }
 
   private static void grain(Working w, Slurry slurry) {
@@ -228,29 +255,75 @@ final class LineWorking {
         in("dV", Kind.VELOCITY, model.rule().marginMps()));
   }
 
+  private static void carriage(Working w, SandCarriage carriage) {
+    w.step(
+        "V_t",
+        "velocity from which the carrier is turbulent by every criterion",
+        "largest of Re = 4000 scaled to Ryan and Johnson, the intersection with turbulent flow, and"
+            + " Slatter and Wasp where it applies",
+        Kind.VELOCITY,
+        carriage.turbulentAboveMps(),
+        "theory page on the non-Newtonian carrier");
+    w.step(
+        "tau_need",
+        "yield stress that surely holds the coarse grain at rest",
+        "tau_need = 0.2 g d85 (rho_s - rho)",
+        Kind.STRESS,
+        carriage.neededYieldStressPa(),
+        "stability constant 0.04 to 0.2 in experiments; Beris and others (1985), Journal of Fluid"
+            + " Mechanics 158:219 for the theory, 0.048",
+        in("tau_y", Kind.STRESS, carriage.yieldStressPa()));
+    w.step(
+        "x_floor",
+        "share of the coarse sand that reaches the floor before the outlet without turbulence",
+        "(2/pi) [k sqrt(1 - k^2) + arcsin k], k = w L / (V D), run after run",
+        Kind.PERCENT,
+        carriage.floorShare(),
+        "theory page on the non-Newtonian carrier",
+        in("share of the flow that is sheared", Kind.NUMBER, carriage.outsidePlugShare()));
+  }
+
   private static void headLoss(Working w, RunPoint run) {
     double d = run.mean().diameterM();
     double length = Measure.LENGTH.si(run.run().length());
     double rho = run.slurry().liquid().densityKgM3();
-    w.step(
-        "f",
-        "Darcy friction factor by Churchill",
-        PipeFriction.EQUATION,
-        Kind.NUMBER,
-        run.liquid().darcyFactor(),
-        PipeFriction.SOURCE.toString(),
-        in("Re", Kind.NUMBER, run.liquid().reynolds()),
-        in("eps/D", Kind.NUMBER, run.mean().roughnessM() / d));
-    w.step(
-        "i_w",
-        "gradient of the carrier alone, metres of carrier per metre",
-        "i_w = f V^2 / (2 g D)",
-        Kind.NUMBER,
-        run.liquid().gradient(),
-        "Darcy and Weisbach",
-        in("f", Kind.NUMBER, run.liquid().darcyFactor()),
-        in("V", Kind.VELOCITY, run.velocityMps()),
-        in("D", Kind.BORE, d));
+    if (run.isNewtonian()) {
+      double factor = PipeFriction.darcyFactor(run.reynolds(), run.mean().roughnessM() / d);
+      w.step(
+          "f",
+          "Darcy friction factor by Churchill",
+          PipeFriction.EQUATION,
+          Kind.NUMBER,
+          factor,
+          run.frictionModel(),
+          in("Re", Kind.NUMBER, run.reynolds()),
+          in("eps/D", Kind.NUMBER, run.mean().roughnessM() / d));
+      w.step(
+          "i_w",
+          "gradient of the carrier alone, metres of carrier per metre",
+          "i_w = f V^2 / (2 g D)",
+          Kind.NUMBER,
+          run.liquidGradient(),
+          "Darcy and Weisbach",
+          in("f", Kind.NUMBER, factor),
+          in("V", Kind.VELOCITY, run.velocityMps()),
+          in("D", Kind.BORE, d));
+    } else {
+      w.step(
+          "i_w",
+          "gradient of the carrier alone, metres of carrier per metre",
+          "i_w = 4 tau_w / (D rho g), tau_w by the rheology ("
+              + run.rheology().describe()
+              + "), "
+              + run.regime().words()
+              + " flow",
+          Kind.NUMBER,
+          run.liquidGradient(),
+          run.frictionModel(),
+          in("V", Kind.VELOCITY, run.velocityMps()),
+          in("D", Kind.BORE, d),
+          in("rho", Kind.DENSITY, rho));
+    }
     for (ModelValue loss : run.headLosses()) {
       w.step(
           "i_m",
@@ -259,13 +332,23 @@ final class LineWorking {
           loss.model(),
           Kind.NUMBER,
           loss.estimate().value(),
-          in("i_w", Kind.NUMBER, run.liquid().gradient()),
+          in("i_w", Kind.NUMBER, run.liquidGradient()),
           in("V", Kind.VELOCITY, run.velocityMps()),
           in("D", Kind.BORE, d),
           in("C", Kind.NUMBER, run.slurry().volumeFraction()),
           in("s", Kind.NUMBER, run.slurry().densityRatio()),
           in("d50", Kind.GRAIN, run.slurry().d50M()),
           in("d85", Kind.GRAIN, run.slurry().d85M()));
+    }
+    if (run.regime() != ClearLiquid.Regime.TURBULENT && run.deposition().isPresent()) {
+      w.step(
+          "i_m",
+          "gradient used, because the flow is not turbulent: the carrier thickened by its sand",
+          "rheology with every stress multiplied by the relative viscosity of Thomas (1965) at C",
+          Kind.NUMBER,
+          run.slurryGradient(),
+          "Thomas (1965); sand that slides on a floor adds to it",
+          in("C", Kind.NUMBER, run.slurry().volumeFraction()));
     }
     w.step(
         "dp_f",
@@ -274,8 +357,8 @@ final class LineWorking {
         Kind.PRESSURE,
         run.frictionPa(),
         "slope by Worster and Denny (1955)",
-        in("i_w", Kind.NUMBER, run.liquid().gradient()),
-        in("i_m", Kind.NUMBER, run.slurryGradient().value()),
+        in("i_w", Kind.NUMBER, run.liquidGradient()),
+        in("i_m", Kind.NUMBER, run.slurryGradient()),
         in("cos(theta)", Kind.NUMBER, Math.cos(run.angleRad())),
         in("rho", Kind.DENSITY, rho),
         in("L", Kind.LENGTH, length));
@@ -288,9 +371,9 @@ final class LineWorking {
               + fitting.getValue(),
           fitting.getKey().equation(),
           Kind.NUMBER,
-          FittingLoss.coefficient(fitting.getKey(), run.liquid().reynolds(), run.mean()),
+          FittingLoss.coefficient(fitting.getKey(), run.reynolds(), run.mean()),
           fitting.getKey().citation().toString(),
-          in("Re", Kind.NUMBER, run.liquid().reynolds()),
+          in("Re", Kind.NUMBER, run.reynolds()),
           in("D", Kind.BORE, d));
     }
     w.step(

@@ -1,10 +1,9 @@
 package sandslurry.assessment;
 
-import sandslurry.design.CarrierSpec;
+import java.util.OptionalDouble;
 import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
 import sandslurry.material.Carrier;
-import sandslurry.material.Carriers;
 import sandslurry.material.Gradation;
 import sandslurry.material.Liquid;
 import sandslurry.material.Proportions;
@@ -20,6 +19,7 @@ import sandslurry.units.Measure;
  * @param coarse the sand without its fines, which belong to the liquid
  * @param finesShare mass of fines over mass of sand
  * @param sandDensityKgM3 density of the mineral [kg/m3]
+ * @param fixedFraction volume fraction of sand when it is not that of the design's mixture
  * @param design the design, for shape and mixture
  */
 record Materials(
@@ -28,32 +28,43 @@ record Materials(
     Gradation coarse,
     double finesShare,
     double sandDensityKgM3,
+    OptionalDouble fixedFraction,
     Design design) {
 
   static Materials of(Design design) {
     Gradation gradation = design.sand().gradation();
     return new Materials(
-        carrier(design.carrier()),
+        DesignCarrier.of(design.carrier()),
         gradation,
         gradation.coarserThan(Gradation.FINES_BOUNDARY_M),
         gradation.fractionPassing(Gradation.FINES_BOUNDARY_M),
         Measure.DENSITY.si(design.sand().density()),
+        OptionalDouble.empty(),
         design);
   }
 
-  private static Carrier carrier(CarrierSpec spec) {
-    double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
-    if (spec instanceof CarrierSpec.ManureSpec manure) {
-      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
-    }
-    if (spec instanceof CarrierSpec.MeasuredSpec measured) {
-      return Carriers.measured(
-          "liquid with measured density and viscosity",
-          temperatureK,
-          Measure.DENSITY.si(measured.density()),
-          Measure.VISCOSITY.si(measured.viscosity()));
-    }
-    return Carriers.water(temperatureK);
+  /** The same sand in a carrier every stress of which is multiplied. */
+  Materials thickened(double factor) {
+    return new Materials(
+        carrier.thickened(factor),
+        gradation,
+        coarse,
+        finesShare,
+        sandDensityKgM3,
+        fixedFraction,
+        design);
+  }
+
+  /** The same sand in another carrier, at a volume fraction that no longer depends on the flow. */
+  Materials diluted(Carrier thinner, double sandFraction) {
+    return new Materials(
+        thinner,
+        gradation,
+        coarse,
+        finesShare,
+        sandDensityKgM3,
+        OptionalDouble.of(sandFraction),
+        design);
   }
 
   /**
@@ -66,6 +77,9 @@ record Materials(
    * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number.
    */
   double sandFraction(double flowM3ps) {
+    if (fixedFraction.isPresent()) {
+      return fixedFraction.getAsDouble();
+    }
     MixtureSpec mixture = design.mixture().orElseThrow();
     if (mixture instanceof MixtureSpec.ByVolume volume) {
       return Measure.FRACTION.si(volume.fraction());
@@ -89,15 +103,15 @@ record Materials(
     return Vehicle.of(clear, sandDensityKgM3, sandFraction, finesShare);
   }
 
-  /** The slurry that the transport correlations see. */
-  Slurry slurry(Vehicle vehicle) {
+  /** The slurry that the transport correlations see, in the liquid given. */
+  Slurry slurry(Liquid liquid, double coarseFraction) {
     return new Slurry(
-        vehicle.liquid(),
+        liquid,
         sandDensityKgM3,
         design.sand().shape(),
         coarse.d50M(),
         coarse.d85M(),
-        vehicle.coarseVolumeFraction());
+        coarseFraction);
   }
 
   double mixtureDensityKgM3(double sandFraction) {

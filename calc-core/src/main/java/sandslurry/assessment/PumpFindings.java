@@ -197,7 +197,7 @@ final class PumpFindings {
     }
     double flow = flow(FlowCase.DESIGN);
     RunPoint run = line.runs(flow, materials.sandFraction(flow)).get(0);
-    double viscosity = run.vehicle().liquid().viscosityPaS();
+    double viscosity = run.slurry().liquid().viscosityPaS();
     if (viscosity > THICK_PAS) {
       add(
           Severity.CAUTION,

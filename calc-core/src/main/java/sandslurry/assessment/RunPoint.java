@@ -7,8 +7,11 @@ import java.util.Optional;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.material.Liquid;
 import sandslurry.material.Newtonian;
+import sandslurry.material.Rheology;
 import sandslurry.material.Slurry;
+import sandslurry.material.Thomas1965;
 import sandslurry.material.Vehicle;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.FittingKind;
@@ -16,10 +19,13 @@ import sandslurry.pipe.FittingLoss;
 import sandslurry.transport.ClearLiquid;
 import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
-import sandslurry.transport.DepositionRule;
+import sandslurry.transport.DepositionJudgement.Outcome;
 import sandslurry.transport.HeadLossModel;
 import sandslurry.transport.HeadLosses;
 import sandslurry.transport.Inclination;
+import sandslurry.transport.NonNewtonianFriction;
+import sandslurry.transport.SandCarriage;
+import sandslurry.transport.SandCarriage.Support;
 import sandslurry.units.Measure;
 
 /**
@@ -32,18 +38,25 @@ import sandslurry.units.Measure;
  * @param angleRad slope in the direction of flow, upward positive [rad]
  * @param velocityMps velocity in the mean bore [m/s]
  * @param leastVelocityMps velocity in the largest bore [m/s]
- * @param shearRatePs nominal shear rate 8V/D at which the carrier's viscosity was read [1/s]
- * @param vehicle carrier with its fines
- * @param slurry what the correlations see
- * @param liquid friction of the carrier with its fines
+ * @param relativeViscosity what the fines multiply every stress of the carrier by
+ * @param rheology carrier with its fines
+ * @param wallShearRatePs shear rate at the wall, at which the viscosity was read [1/s]
+ * @param slurry what the correlations see: the viscosity at the wall
+ * @param regime how the carrier flows
+ * @param reynolds Reynolds number, of Metzner and Reed for a carrier that is not Newtonian
+ * @param liquidGradient metres of carrier lost per metre of pipe without sand
+ * @param frictionModel where that comes from
  * @param deposition judgement on deposition, empty without sand
+ * @param carriage what carries the sand, empty without sand
  * @param headLosses gradient by each model of the bracket, the default first
+ * @param slurryGradient gradient used: by the default model in turbulent flow, by the thickened
+ *     liquid else
  * @param frictionGradient gradient of the run, slope considered, metres of carrier per metre
  * @param frictionPa pressure lost by friction [Pa]
  * @param fittingCoefficient sum of the loss coefficients of all fittings
  * @param fittingsPa pressure lost in fittings [Pa]
  * @param mixtureDensityKgM3 density of the mixture [kg/m3]
- * @param newtonian whether the carrier's viscosity is the same at every shear rate
+ * @param yieldUnknown whether the carrier may have a yield stress that nobody measured
  */
 record RunPoint(
     RunSpec run,
@@ -53,21 +66,43 @@ record RunPoint(
     double angleRad,
     double velocityMps,
     double leastVelocityMps,
-    double shearRatePs,
-    Vehicle vehicle,
+    double relativeViscosity,
+    Rheology rheology,
+    double wallShearRatePs,
     Slurry slurry,
-    ClearLiquid liquid,
+    Regime regime,
+    double reynolds,
+    double liquidGradient,
+    String frictionModel,
     Optional<DepositionJudgement> deposition,
+    Optional<SandCarriage> carriage,
     List<ModelValue> headLosses,
+    double slurryGradient,
     double frictionGradient,
     double frictionPa,
     double fittingCoefficient,
     double fittingsPa,
     double mixtureDensityKgM3,
-    boolean newtonian) {
+    boolean yieldUnknown) {
 
-  static RunPoint of(
-      RunSpec run, Materials materials, DepositionRule rule, double flowM3ps, double sandFraction) {
+  /**
+   * From this share of sand-free solids on manure has a yield stress of several pascals (5 to 30 Pa
+   * at 10 to 13 %; from memory, unverified) that total solids alone do not tell.
+   */
+  static final double YIELD_FROM_SOLIDS = 0.10;
+
+  private static final Thomas1965 THICKENING = new Thomas1965();
+
+  /** What a run shares with the line that it belongs to. */
+  record Context(
+      Materials materials,
+      sandslurry.transport.DepositionRule rule,
+      PipeLiquids liquids,
+      double lineFloorShare,
+      double toleratedShare) {}
+
+  static RunPoint of(RunSpec run, Context context, double flowM3ps, double sandFraction) {
+    Materials materials = context.materials();
     double roughness = Measure.LENGTH.si(run.roughness());
     Bore mean = new Bore(Measure.LENGTH.si(run.meanBore()), roughness);
     Bore largest = new Bore(Measure.LENGTH.si(run.largestBore()), roughness);
@@ -75,26 +110,42 @@ record RunPoint(
     double angle = Math.asin(Measure.LENGTH.si(run.rise()) / length);
     double velocity = mean.velocityMps(flowM3ps);
     double leastVelocity = largest.velocityMps(flowM3ps);
-    double shearRate = 8 * velocity / mean.diameterM();
-    Vehicle vehicle = materials.vehicle(shearRate, sandFraction);
-    Slurry slurry = materials.slurry(vehicle);
-    ClearLiquid liquid = ClearLiquid.of(vehicle.liquid(), mean, velocity);
+
+    Vehicle vehicle = materials.vehicle(8 * velocity / mean.diameterM(), sandFraction);
+    double density = vehicle.liquid().densityKgM3();
+    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
+    CarrierFlow flow = CarrierFlow.of(rheology, density, mean, velocity, context.liquids());
+    Slurry slurry =
+        materials.slurry(
+            new Liquid(density, flow.wallViscosityPaS()), vehicle.coarseVolumeFraction());
+
+    boolean sand = slurry.volumeFraction() > 0;
     Optional<DepositionJudgement> deposition =
-        slurry.volumeFraction() > 0
-            ? Optional.of(rule.judge(slurry, largest, leastVelocity, angle))
+        sand
+            ? Optional.of(context.rule().judge(slurry, largest, leastVelocity, angle))
             : Optional.empty();
-    List<ModelValue> headLosses = new ArrayList<>();
-    for (HeadLossModel model : HeadLosses.bracket()) {
-      headLosses.add(new ModelValue(model, model.gradient(slurry, mean, velocity)));
-    }
-    double friction =
-        Inclination.frictionGradient(
-            liquid.gradient(), headLosses.get(0).estimate().value(), angle);
+    Optional<SandCarriage> carriage =
+        deposition.map(
+            judged ->
+                SandCarriage.judge(
+                    context.liquids().of(rheology, density, largest),
+                    leastVelocity,
+                    slurry.d85Grain(),
+                    context.lineFloorShare(),
+                    judged.limitMps(),
+                    context.toleratedShare()));
+
+    List<ModelValue> headLosses = headLosses(slurry, mean, velocity, flow);
+    double slurryGradient =
+        !sand || flow.regime() == Regime.TURBULENT
+            ? headLosses.get(0).estimate().value()
+            : thickenedGradient(rheology, slurry, mean, velocity, context.liquids());
+    double friction = Inclination.frictionGradient(flow.gradient(), slurryGradient, angle);
     double mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
     double coefficient = 0;
     for (Map.Entry<FittingKind, Integer> fitting : run.fittings().entrySet()) {
       coefficient +=
-          fitting.getValue() * FittingLoss.coefficient(fitting.getKey(), liquid.reynolds(), mean);
+          fitting.getValue() * FittingLoss.coefficient(fitting.getKey(), flow.reynolds(), mean);
     }
     return new RunPoint(
         run,
@@ -104,18 +155,62 @@ record RunPoint(
         angle,
         velocity,
         leastVelocity,
-        shearRate,
-        vehicle,
+        vehicle.relativeViscosity(),
+        rheology,
+        flow.wallShearRatePs(),
         slurry,
-        liquid,
+        flow.regime(),
+        flow.reynolds(),
+        flow.gradient(),
+        flow.model(),
         deposition,
+        carriage,
         headLosses,
+        slurryGradient,
         friction,
-        friction * vehicle.liquid().densityKgM3() * Physics.GRAVITY * length,
+        friction * density * Physics.GRAVITY * length,
         coefficient,
         coefficient * mixtureDensity * velocity * velocity / 2,
         mixtureDensity,
-        materials.carrier().rheology() instanceof Newtonian);
+        yieldUnknown(materials));
+  }
+
+  private static boolean yieldUnknown(Materials materials) {
+    return materials.carrier().shearRates().isPresent()
+        && materials.carrier().rheology().yieldStressPa() == 0
+        && materials.carrier().totalSolids().orElse(0) >= YIELD_FROM_SOLIDS;
+  }
+
+  /**
+   * Every model of the bracket. The models know a Newtonian carrier only: of a carrier that is not,
+   * they get the viscosity at the wall, and what they add for the sand is added to the carrier's
+   * own friction.
+   */
+  private static List<ModelValue> headLosses(
+      Slurry slurry, Bore bore, double velocityMps, CarrierFlow flow) {
+    double newtonian = ClearLiquid.of(slurry.liquid(), bore, velocityMps).gradient();
+    List<ModelValue> values = new ArrayList<>();
+    for (HeadLossModel model : HeadLosses.bracket()) {
+      Estimate estimate = model.gradient(slurry, bore, velocityMps);
+      double gradient =
+          flow.newtonian() ? estimate.value() : flow.gradient() + (estimate.value() - newtonian);
+      values.add(new ModelValue(model, new Estimate(gradient, estimate.excesses())));
+    }
+    return values;
+  }
+
+  /**
+   * Gradient where turbulence does not carry the sand: the liquid thickened by its sand as by fine
+   * grains, in metres of carrier per metre. A bed, if there is one, adds to that.
+   */
+  private static double thickenedGradient(
+      Rheology rheology, Slurry slurry, Bore bore, double velocityMps, PipeLiquids liquids) {
+    double thickening = THICKENING.relativeViscosity(slurry.volumeFraction()).value();
+    return liquids
+            .of(rheology.thickened(thickening), slurry.mixtureDensityKgM3(), bore)
+            .at(velocityMps)
+            .pressureGradientPaPm()
+        / (slurry.liquid().densityKgM3() * Physics.GRAVITY);
   }
 
   double riseM() {
@@ -131,32 +226,87 @@ record RunPoint(
     return (frictionPa + fittingsPa) / (mixtureDensityKgM3 * Physics.GRAVITY);
   }
 
-  Estimate slurryGradient() {
-    return headLosses.get(0).estimate();
+  boolean isNewtonian() {
+    return rheology instanceof Newtonian;
   }
 
   boolean overBed() {
-    return deposition
-        .map(d -> d.outcome() == DepositionJudgement.Outcome.BELOW_LIMIT)
-        .orElse(false);
+    return severity() == Severity.FAIL
+        || deposition.map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false)
+            && carriage.orElseThrow().support() != Support.CARRIED_BY_YIELD_STRESS;
   }
 
   /**
-   * How the run stands as far as deposition goes. Sand in laminar or transitional flow never
-   * passes: the correlations are for turbulent flow. A Newtonian liquid that flows so slowly fails
-   * when it is below the limit too; of a liquid that thins under shear they cannot say that much.
+   * How the run stands as far as sand goes. In turbulent flow the deposition velocity judges. In
+   * laminar flow only a yield stress that holds the sand passes; without one, sand that reaches the
+   * floor stays there. In between nothing passes.
    */
   Severity severity() {
     if (deposition.isEmpty()) {
       return Severity.PASS;
     }
-    DepositionJudgement.Outcome outcome = deposition.get().outcome();
-    boolean turbulent = liquid.regime() == Regime.TURBULENT;
-    if (outcome == DepositionJudgement.Outcome.BELOW_LIMIT && (turbulent || newtonian)) {
-      return Severity.FAIL;
+    Outcome outcome = deposition.get().outcome();
+    SandCarriage carried = carriage.orElseThrow();
+    return switch (regime) {
+      case TURBULENT ->
+          outcome == Outcome.BELOW_LIMIT
+              ? Severity.FAIL
+              : outcome == Outcome.CLEAR ? Severity.PASS : Severity.CAUTION;
+      case TRANSITIONAL -> outcome == Outcome.BELOW_LIMIT ? Severity.FAIL : Severity.CAUTION;
+      case LAMINAR -> {
+        if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
+          yield Severity.PASS;
+        }
+        boolean gathers = carried.floorShare() > carried.toleratedShare();
+        yield gathers && !yieldUnknown ? Severity.FAIL : Severity.CAUTION;
+      }
+    };
+  }
+
+  /**
+   * How the carrier alone flows through a pipe.
+   *
+   * @param newtonian whether it is Newtonian
+   * @param wallViscosityPaS apparent viscosity at the wall [Pa.s]
+   * @param wallShearRatePs shear rate at the wall [1/s]
+   * @param regime the regime
+   * @param reynolds Reynolds number
+   * @param gradient metres of carrier per metre of pipe
+   * @param model where the gradient comes from
+   */
+  private record CarrierFlow(
+      boolean newtonian,
+      double wallViscosityPaS,
+      double wallShearRatePs,
+      Regime regime,
+      double reynolds,
+      double gradient,
+      String model) {
+    static CarrierFlow of(
+        Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
+      if (rheology instanceof Newtonian newtonian) {
+        ClearLiquid clear =
+            ClearLiquid.of(new Liquid(densityKgM3, newtonian.viscosityPaS()), bore, velocityMps);
+        double stress = clear.pressureGradientPaPm() * bore.diameterM() / 4;
+        return new CarrierFlow(
+            true,
+            newtonian.viscosityPaS(),
+            stress / newtonian.viscosityPaS(),
+            clear.regime(),
+            clear.reynolds(),
+            clear.gradient(),
+            sandslurry.transport.PipeFriction.SOURCE.toString());
+      }
+      NonNewtonianFriction.Friction friction =
+          liquids.of(rheology, densityKgM3, bore).at(velocityMps);
+      return new CarrierFlow(
+          false,
+          friction.wallViscosityPaS(),
+          friction.wallShearRatePs(),
+          friction.regime(),
+          friction.reynolds(),
+          friction.pressureGradientPaPm() / (densityKgM3 * Physics.GRAVITY),
+          friction.model());
     }
-    return turbulent && outcome == DepositionJudgement.Outcome.CLEAR
-        ? Severity.PASS
-        : Severity.CAUTION;
   }
 }

@@ -8,6 +8,7 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.SandCarriage;
 import sandslurry.units.PressureGradient;
 
 /**
@@ -19,6 +20,7 @@ import sandslurry.units.PressureGradient;
  * @param reynolds Reynolds number of the carrier with its fines
  * @param regime flow regime of the carrier
  * @param deposition the judgement on deposition; empty when there is no sand
+ * @param carriage what carries the sand; empty when there is no sand
  * @param liquidGradient metres of carrier lost per metre of pipe without sand
  * @param slurryGradient the same with sand, by the default model
  * @param headLossModels the same by every model of the bracket
@@ -37,6 +39,7 @@ public record RunState(
     Quantity<Dimensionless> reynolds,
     Regime regime,
     Optional<DepositionJudgement> deposition,
+    Optional<SandCarriage> carriage,
     Quantity<Dimensionless> liquidGradient,
     Quantity<Dimensionless> slurryGradient,
     List<ModelValue> headLossModels,

@@ -17,6 +17,7 @@ import sandslurry.transport.DepositionVelocities.Role;
  * @param wearVelocity velocity above which wear is a caution
  * @param pressureShare share of the pressure rating that the working pressure may use
  * @param sandCapture share of the sand that the lane must catch for a pass
+ * @param floorShare share of the coarse sand that may reach the floor of a line in laminar flow
  */
 public record Criteria(
     Quantity<Dimensionless> marginFraction,
@@ -25,7 +26,8 @@ public record Criteria(
     boolean gradedSearch,
     Quantity<Speed> wearVelocity,
     Quantity<Dimensionless> pressureShare,
-    Quantity<Dimensionless> sandCapture) {
+    Quantity<Dimensionless> sandCapture,
+    Quantity<Dimensionless> floorShare) {
   /** Copies the map. */
   public Criteria {
     roles = Map.copyOf(roles);

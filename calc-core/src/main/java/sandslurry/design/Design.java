@@ -11,6 +11,7 @@ import sandslurry.units.UnitSystem;
  * @param sand the bedding sand
  * @param carrier the liquid that carries it
  * @param mixture how much sand it brings; present when there is a line
+ * @param dilution what the mixture might be diluted with, to see what that does to the line
  * @param flow the flows of the line; present exactly when there is a route
  * @param route the line
  * @param pump the pump, present only with a route
@@ -23,6 +24,7 @@ public record Design(
     Sand sand,
     CarrierSpec carrier,
     Optional<MixtureSpec> mixture,
+    Optional<DilutionSpec> dilution,
     Optional<FlowSpec> flow,
     Optional<RouteSpec> route,
     Optional<PumpSpec> pump,

@@ -21,10 +21,18 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import sandslurry.material.Bingham;
 import sandslurry.material.Gradation;
 import sandslurry.material.GrainShape;
+import sandslurry.material.HerschelBulkley;
+import sandslurry.material.Newtonian;
+import sandslurry.material.PowerLaw;
+import sandslurry.material.RheogramFit;
+import sandslurry.material.Rheology;
+import sandslurry.material.SandFreeSolids;
 import sandslurry.material.SievePoint;
 import sandslurry.material.StandardSand;
+import sandslurry.material.ViscometerReading;
 import sandslurry.pipe.FittingKind;
 import sandslurry.pipe.PipeCatalogue;
 import sandslurry.pipe.StandardPipe;
@@ -32,6 +40,7 @@ import sandslurry.transport.DepositionVelocities;
 import sandslurry.transport.DepositionVelocities.Role;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.ShearRate;
 import sandslurry.units.UnitSystem;
 import si.uom.quantity.Density;
 import si.uom.quantity.DynamicViscosity;
@@ -115,6 +124,50 @@ final class DesignReader {
   private static final Map<String, Role> ROLES =
       named(Role.values(), role -> role.name().toLowerCase(Locale.ROOT));
   private static final Map<String, Boolean> YES_NO = yesNo();
+  private static final Limits<Pressure> YIELD_STRESS =
+      Limits.of(Measure.PRESSURE, "0.001 Pa", "500 Pa");
+  private static final Limits<Dimensionless> CONSISTENCY =
+      Limits.of(Measure.FRACTION, "0.0003", "500");
+  private static final Limits<Dimensionless> INDEX = Limits.of(Measure.FRACTION, "0.1", "1.5");
+  private static final Limits<ShearRate> SHEAR_RATE =
+      Limits.of(Measure.SHEAR_RATE, "0.001 1/s", "100000 1/s");
+  private static final Limits<Pressure> SHEAR_STRESS =
+      Limits.of(Measure.PRESSURE, "0.0001 Pa", "5000 Pa");
+  private static final Limits<Dimensionless> RATIO = Limits.of(Measure.FRACTION, "0.5", "50");
+
+  private static final Map<String, CarrierKind> CARRIERS =
+      named(CarrierKind.values(), kind -> kind.name().toLowerCase(Locale.ROOT));
+  private static final Map<String, Law> LAWS = named(Law.values(), law -> law.words);
+  private static final Map<String, RheogramFit.Weighting> WEIGHTINGS =
+      named(
+          RheogramFit.Weighting.values(),
+          w -> w == RheogramFit.Weighting.SAME_PER_CENT ? "per cent" : "pascals");
+
+  private enum CarrierKind {
+    WATER,
+    MANURE,
+    MEASURED,
+    RHEOLOGY,
+    READINGS
+  }
+
+  /** A law of rheology: its name, in files as in a fit, and the parameters that it has. */
+  private enum Law {
+    NEWTONIAN("Newtonian", false, false),
+    POWER_LAW("power law", false, true),
+    BINGHAM("Bingham", true, false),
+    HERSCHEL_BULKLEY("Herschel-Bulkley", true, true);
+
+    private final String words;
+    private final boolean hasYield;
+    private final boolean hasIndex;
+
+    Law(String words, boolean hasYield, boolean hasIndex) {
+      this.words = words;
+      this.hasYield = hasYield;
+      this.hasIndex = hasIndex;
+    }
+  }
 
   private final List<Problem> problems = new ArrayList<>();
 
@@ -156,6 +209,8 @@ final class DesignReader {
     }
     Optional<MixtureSpec> mixture =
         (line ? root.requiredPart("mixture") : root.part("mixture")).flatMap(this::mixture);
+    Optional<DilutionSpec> dilution =
+        root.part("dilution").flatMap(part -> dilution(part, carrier, line));
     Optional<FlowSpec> flow =
         (line ? root.requiredPart("flow") : root.part("flow")).flatMap(this::flow);
     Optional<RouteSpec> route = root.part("route").flatMap(this::route);
@@ -175,7 +230,17 @@ final class DesignReader {
     }
     return Optional.of(
         new Design(
-            title, units, sand.get(), carrier.get(), mixture, flow, route, pump, lane, criteria));
+            title,
+            units,
+            sand.get(),
+            carrier.get(),
+            mixture,
+            dilution,
+            flow,
+            route,
+            pump,
+            lane,
+            criteria));
   }
 
   private static void checkVersion(Section root) {
@@ -287,32 +352,174 @@ final class DesignReader {
   }
 
   private Optional<CarrierSpec> carrier(Section part) {
-    Map<String, String> kinds = named(new String[] {"water", "manure", "measured"}, k -> k);
-    Optional<String> kind = part.requiredChoice("kind", kinds);
+    Optional<CarrierKind> kind = part.requiredChoice("kind", CARRIERS);
     Optional<Quantity<Temperature>> temperature = part.required("temperature", TEMPERATURE);
-    Optional<CarrierSpec> carrier = Optional.empty();
-    switch (kind.orElse("")) {
-      case "water" -> carrier = temperature.map(CarrierSpec.WaterSpec::new);
-      case "manure" -> {
-        Optional<Quantity<Dimensionless>> solids = part.required("totalSolids", TOTAL_SOLIDS);
-        carrier = temperature.flatMap(t -> solids.map(s -> new CarrierSpec.ManureSpec(t, s)));
-      }
-      case "measured" -> {
-        Optional<Quantity<Density>> density = part.required("density", LIQUID_DENSITY);
-        Optional<Quantity<DynamicViscosity>> viscosity =
-            part.required("viscosity", LIQUID_VISCOSITY);
-        carrier =
-            temperature.flatMap(
-                t ->
-                    density.flatMap(
-                        d -> viscosity.map(v -> new CarrierSpec.MeasuredSpec(t, d, v))));
-      }
-      default -> {
-        return Optional.empty();
-      }
+    if (kind.isEmpty()) {
+      return Optional.empty();
     }
+    Optional<CarrierSpec> carrier =
+        switch (kind.get()) {
+          case WATER -> temperature.map(CarrierSpec.WaterSpec::new);
+          case MANURE -> manure(part, temperature);
+          case MEASURED -> measured(part, temperature);
+          case RHEOLOGY -> rheology(part, temperature);
+          case READINGS -> readings(part, temperature);
+        };
     part.refuseUnknown();
     return carrier;
+  }
+
+  private Optional<CarrierSpec> manure(Section part, Optional<Quantity<Temperature>> temperature) {
+    part.exactlyOne("totalSolids", "laboratory");
+    Optional<Quantity<Dimensionless>> solids = part.optional("totalSolids", TOTAL_SOLIDS);
+    Optional<Quantity<Dimensionless>> free = part.part("laboratory").flatMap(this::sandFree);
+    Optional<Quantity<Dimensionless>> either = solids.or(() -> free);
+    return temperature.flatMap(t -> either.map(s -> new CarrierSpec.ManureSpec(t, s)));
+  }
+
+  /** Sand-free solids from a laboratory value that counts the sand. */
+  private Optional<Quantity<Dimensionless>> sandFree(Section part) {
+    Optional<Quantity<Dimensionless>> total = part.required("totalSolids", SHARE);
+    part.exactlyOne("sand", "volatileSolids");
+    Optional<Quantity<Dimensionless>> sand = part.optional("sand", SHARE);
+    Optional<Quantity<Dimensionless>> organic = part.optional("volatileSolids", SHARE);
+    part.refuseUnknown();
+    if (total.isEmpty() || sand.isEmpty() && organic.isEmpty()) {
+      return Optional.empty();
+    }
+    double free;
+    try {
+      free =
+          sand.isPresent()
+              ? SandFreeSolids.fromSand(number(total.get()), number(sand.get()))
+              : SandFreeSolids.fromVolatileSolids(number(total.get()), number(organic.get()));
+    } catch (IllegalArgumentException e) {
+      part.problem(
+          sand.isPresent() ? "sand" : "volatileSolids",
+          sand.isPresent()
+              ? "cannot be more than the total solids"
+              : "cannot be more than "
+                  + UnitSystem.METRIC.show(
+                      Kind.PERCENT, SandFreeSolids.VOLATILE_SHARE * number(total.get()))
+                  + ", the volatile share of dry manure times the total solids");
+      return Optional.empty();
+    }
+    if (free > TOTAL_SOLIDS.high()) {
+      part.problem(
+          "totalSolids",
+          "leaves "
+              + UnitSystem.METRIC.show(Kind.PERCENT, free)
+              + " solids without sand; the measured manures end at "
+              + UnitSystem.METRIC.show(Kind.PERCENT, TOTAL_SOLIDS.high()));
+      return Optional.empty();
+    }
+    return Optional.of(Measure.FRACTION.of(free));
+  }
+
+  private Optional<CarrierSpec> measured(
+      Section part, Optional<Quantity<Temperature>> temperature) {
+    Optional<Quantity<Density>> density = part.required("density", LIQUID_DENSITY);
+    Optional<Quantity<DynamicViscosity>> viscosity = part.required("viscosity", LIQUID_VISCOSITY);
+    return temperature.flatMap(
+        t -> density.flatMap(d -> viscosity.map(v -> new CarrierSpec.MeasuredSpec(t, d, v))));
+  }
+
+  private Optional<CarrierSpec> rheology(
+      Section part, Optional<Quantity<Temperature>> temperature) {
+    Optional<Quantity<Density>> density = part.required("density", LIQUID_DENSITY);
+    Optional<Quantity<Dimensionless>> solids = part.optional("totalSolids", TOTAL_SOLIDS);
+    Optional<Law> law = part.requiredChoice("law", LAWS);
+    if (law.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Rheology> rheology = law(part, law.get());
+    return temperature.flatMap(
+        t ->
+            density.flatMap(d -> rheology.map(r -> new CarrierSpec.RheologySpec(t, d, r, solids))));
+  }
+
+  private static Optional<Rheology> law(Section part, Law law) {
+    Optional<Quantity<Pressure>> yield =
+        law.hasYield ? part.required("yieldStress", YIELD_STRESS) : Optional.empty();
+    if (law.hasYield && yield.isEmpty()) {
+      return Optional.empty();
+    }
+    double yieldPa = yield.map(Measure.PRESSURE::si).orElse(0.0);
+    if (!law.hasIndex) {
+      String field = law.hasYield ? "plasticViscosity" : "viscosity";
+      return part.required(field, LIQUID_VISCOSITY)
+          .map(Measure.VISCOSITY::si)
+          .map(v -> law.hasYield ? new Bingham(yieldPa, v) : new Newtonian(v));
+    }
+    Optional<Quantity<Dimensionless>> consistency = part.required("consistency", CONSISTENCY);
+    Optional<Quantity<Dimensionless>> index = part.required("index", INDEX);
+    if (consistency.isEmpty() || index.isEmpty()) {
+      return Optional.empty();
+    }
+    double k = number(consistency.get());
+    double n = number(index.get());
+    return Optional.of(law.hasYield ? new HerschelBulkley(yieldPa, k, n) : new PowerLaw(k, n));
+  }
+
+  private Optional<CarrierSpec> readings(
+      Section part, Optional<Quantity<Temperature>> temperature) {
+    Optional<Quantity<Density>> density = part.required("density", LIQUID_DENSITY);
+    Optional<Quantity<Dimensionless>> solids = part.optional("totalSolids", TOTAL_SOLIDS);
+    Optional<Law> law = part.choice("law", LAWS);
+    RheogramFit.Weighting weighting =
+        part.choice("equalErrors", WEIGHTINGS).orElse(RheogramFit.Weighting.SAME_PER_CENT);
+    List<Section> rows = part.list("readings");
+    List<ViscometerReading> readings = new ArrayList<>();
+    for (Section row : rows) {
+      Optional<Quantity<ShearRate>> rate = row.required("shearRate", SHEAR_RATE);
+      Optional<Quantity<Pressure>> stress = row.required("shearStress", SHEAR_STRESS);
+      row.refuseUnknown();
+      if (rate.isPresent() && stress.isPresent()) {
+        readings.add(
+            new ViscometerReading(
+                Measure.SHEAR_RATE.si(rate.get()), Measure.PRESSURE.si(stress.get())));
+      }
+    }
+    if (readings.size() < rows.size() || density.isEmpty() || temperature.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> wrong = RheogramFit.problems(readings);
+    wrong.forEach(problem -> part.problem("readings", problem));
+    return wrong.isEmpty()
+        ? Optional.of(
+            new CarrierSpec.ReadingsSpec(
+                temperature.get(),
+                density.get(),
+                readings,
+                weighting,
+                law.map(l -> l.words),
+                solids))
+        : Optional.empty();
+  }
+
+  private Optional<DilutionSpec> dilution(
+      Section part, Optional<CarrierSpec> carrier, boolean line) {
+    Optional<Quantity<Dimensionless>> solids = part.orDefault("totalSolids", TOTAL_SOLIDS, "0 %");
+    Optional<Quantity<Dimensionless>> most = part.orDefault("mostRatio", RATIO, "10");
+    part.refuseUnknown();
+    if (!line) {
+      part.problem("totalSolids", "needs a line to be diluted in");
+    }
+    if (carrier.isPresent() && !hasSolids(carrier.get())) {
+      part.problem(
+          "totalSolids",
+          "needs a carrier whose own solids are known: manure by its solids, or a rheology with"
+              + " \"totalSolids\"");
+    }
+    return solids.flatMap(s -> most.map(m -> new DilutionSpec(s, m)));
+  }
+
+  private static boolean hasSolids(CarrierSpec carrier) {
+    return carrier instanceof CarrierSpec.ManureSpec
+        || carrier instanceof CarrierSpec.RheologySpec rheology
+            && rheology.totalSolids().isPresent()
+        || carrier instanceof CarrierSpec.ReadingsSpec readings
+            && readings.totalSolids().isPresent();
   }
 
   private Optional<MixtureSpec> mixture(Section part) {
@@ -607,6 +814,7 @@ final class DesignReader {
     Optional<Quantity<Speed>> wear = part.orDefault("wearVelocity", WEAR_SPEED, "3 m/s");
     Optional<Quantity<Dimensionless>> pressure = part.orDefault("pressureShare", SHARE, "72 %");
     Optional<Quantity<Dimensionless>> capture = part.orDefault("sandCapture", SHARE, "75 %");
+    Optional<Quantity<Dimensionless>> floor = part.orDefault("floorShare", SHARE, "1 %");
     Map<String, Role> roles = new LinkedHashMap<>();
     part.part("depositionRoles")
         .ifPresent(
@@ -626,6 +834,7 @@ final class DesignReader {
             && wear.isPresent()
             && pressure.isPresent()
             && capture.isPresent()
+            && floor.isPresent()
         ? new Criteria(
             fraction.get(),
             velocity.get(),
@@ -633,7 +842,8 @@ final class DesignReader {
             graded,
             wear.get(),
             pressure.get(),
-            capture.get())
+            capture.get(),
+            floor.get())
         : null;
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,14 +108,11 @@ class CarriersTest {
   @Test
   void aCarrierRefusesNonsense() {
     Newtonian law = new Newtonian(0.001);
+    assertThatIllegalArgumentException().isThrownBy(() -> Carriers.measured("x", 280, -1, law));
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
-                new Carrier("x", 280, -1, law, 1000, OptionalDouble.empty(), List.of(), List.of()));
-    assertThatIllegalArgumentException()
-        .isThrownBy(
-            () ->
-                new Carrier(
-                    "x", 280, 1000, law, 1000, OptionalDouble.of(12.5), List.of(), List.of()));
+                Carriers.measured(
+                    "x", 280, 1000, law, OptionalDouble.of(12.5), Optional.empty(), List.of()));
   }
 }
