@@ -9,6 +9,7 @@ import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.LineEvaluation.State;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
+import sandslurry.design.MixtureSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
 import sandslurry.numeric.Roots;
@@ -82,6 +83,7 @@ final class LineFindings {
     if (materials.flows(least)) {
       return;
     }
+    boolean byRate = design.mixture().orElseThrow() instanceof MixtureSpec.ByRate;
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
     add(
         Severity.FAIL,
@@ -95,9 +97,13 @@ final class LineFindings {
             + " and sand lies packed at "
             + show(Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
             + ".",
-        "Keep the flow above "
-            + show(Kind.FLOW, needed)
-            + " while this much sand is fed, or feed less sand.");
+        byRate
+            ? "Keep the flow above "
+                + show(Kind.FLOW, needed)
+                + " while this much sand is fed, or feed less sand."
+            : "Add liquid until the sand is "
+                + show(Kind.PERCENT, Materials.THICKEST)
+                + " of the mixture by volume or less.");
   }
 
   /** The case in which a run stands worst; of equals, the one with the least margin. */
