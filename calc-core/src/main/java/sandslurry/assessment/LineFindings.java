@@ -223,8 +223,7 @@ final class LineFindings {
 
   private void laminar(RunPoint point, String at) {
     double reynolds = point.liquid().reynolds();
-    OptionalDouble flow =
-        model.leastSafeFlowM3ps(point.run(), point.velocityMps() * point.mean().areaM2());
+    OptionalDouble flow = model.leastSafeFlowM3ps(point.run());
     add(
         Severity.CAUTION,
         Topic.PLUGGING,
@@ -276,7 +275,7 @@ final class LineFindings {
   private String cure(int index, State state) {
     RunSpec run = model.route().runs().get(index);
     RunPoint point = state.runs().get(index);
-    OptionalDouble flow = model.leastSafeFlowM3ps(run, state.flowM3ps());
+    OptionalDouble flow = model.leastSafeFlowM3ps(run);
     StringBuilder text = new StringBuilder();
     if (flow.isPresent()) {
       text.append("Never run below ").append(show(Kind.FLOW, flow.getAsDouble()));
@@ -292,6 +291,7 @@ final class LineFindings {
   }
 
   private String smallerPipe(RunSpec run, StandardPipe pipe, State state) {
+    double wear = Measure.SPEED.si(design.criteria().wearVelocity());
     List<StandardPipe> family = PipeCatalogue.sameSystemAndClass(pipe);
     for (int i = family.size() - 1; i >= 0; i--) {
       StandardPipe other = family.get(i);
@@ -304,7 +304,11 @@ final class LineFindings {
               + show(Kind.VELOCITY, point.leastVelocityMps())
               + " against "
               + show(Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
-              + " (its head loss is higher: check the pump, and the flow at its new duty)";
+              + " ("
+              + (point.velocityMps() > wear
+                  ? "above the wear velocity of " + show(Kind.VELOCITY, wear) + "; "
+                  : "")
+              + "its head loss is higher: check the pump, and the flow at its new duty)";
         }
       }
     }
@@ -468,9 +472,9 @@ final class LineFindings {
           "This run climbs so steeply that settled sand slides back to its foot when the line"
               + " stops.",
           "It rises at "
-              + show(Kind.NUMBER, Math.toDegrees(angle))
+              + Math.round(Math.toDegrees(angle))
               + " degrees; settled sand slides on slopes above about "
-              + show(Kind.NUMBER, Math.toDegrees(SLIDES_RAD))
+              + Math.round(Math.toDegrees(SLIDES_RAD))
               + " degrees (common practice, no source).",
           "Flush before stopping and fit a drain and clean-out at the foot.");
     }
