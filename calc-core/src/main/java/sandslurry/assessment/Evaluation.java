@@ -47,10 +47,14 @@ public final class Evaluation {
     Optional<LaneResult> lane = Optional.empty();
     if (design.lane().isPresent()) {
       LaneEvaluation evaluation = new LaneEvaluation(design, materials);
-      LaneResult result = evaluation.result();
-      lane = Optional.of(result);
-      findings.addAll(new LaneFindings(design, evaluation, result).all());
-      working.addAll(LaneWorking.steps(design, evaluation, result));
+      if (evaluation.flows()) {
+        LaneResult result = evaluation.result();
+        lane = Optional.of(result);
+        findings.addAll(new LaneFindings(design, evaluation, result).all());
+        working.addAll(LaneWorking.steps(design, evaluation, result));
+      } else {
+        findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
+      }
     }
     findings.addAll(DataFindings.of(design, materials));
     findings.sort(Comparator.comparing(Finding::severity).reversed());

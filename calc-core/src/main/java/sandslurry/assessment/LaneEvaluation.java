@@ -54,6 +54,11 @@ final class LaneEvaluation {
         : materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
   }
 
+  /** Says whether the sand that enters leaves the mixture a slurry. */
+  boolean flows() {
+    return sandFraction() <= Materials.THICKEST;
+  }
+
   /** The shear rate at which the carrier's viscosity is read: mean velocity over depth. */
   double shearRatePs() {
     double flow = Measure.FLOW.si(spec.flow());

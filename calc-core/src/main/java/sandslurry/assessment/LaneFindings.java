@@ -31,6 +31,23 @@ final class LaneFindings {
     this.result = result;
   }
 
+  /** The one thing to say of a lane whose feed is no slurry. */
+  static Finding tooThick(UnitSystem units, double sandFraction) {
+    return new Finding(
+        Severity.FAIL,
+        Topic.LANE,
+        ELEMENT,
+        "The mixture that the line would bring is too thick to flow through the lane.",
+        "The sand would be "
+            + units.show(Kind.PERCENT, sandFraction)
+            + " of the mixture by volume; the methods end at "
+            + units.show(Kind.PERCENT, Materials.THICKEST)
+            + ".",
+        "Add liquid or feed less sand, until the sand is "
+            + units.show(Kind.PERCENT, Materials.THICKEST)
+            + " of the mixture or less.");
+  }
+
   List<Finding> all() {
     capture();
     scour();

@@ -141,10 +141,9 @@ final class LineEvaluation {
   }
 
   private Optional<Quantity<VolumetricFlowRate>> leastSafeFlow() {
-    double designFlow = flow(design.flow().orElseThrow().design());
     double most = 0;
     for (RunSpec run : model.route().runs()) {
-      OptionalDouble flow = model.leastSafeFlowM3ps(run, designFlow);
+      OptionalDouble flow = model.leastSafeFlowM3ps(run);
       if (flow.isEmpty()) {
         return Optional.empty();
       }

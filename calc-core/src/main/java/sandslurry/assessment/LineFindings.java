@@ -9,6 +9,7 @@ import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.LineEvaluation.State;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
+import sandslurry.design.MixtureSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
 import sandslurry.numeric.Roots;
@@ -83,6 +84,7 @@ final class LineFindings {
     if (materials.flows(least)) {
       return;
     }
+    boolean byRate = design.mixture().orElseThrow() instanceof MixtureSpec.ByRate;
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
     add(
         Severity.FAIL,
@@ -96,9 +98,13 @@ final class LineFindings {
             + " and sand lies packed at "
             + show(Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
             + ".",
-        "Keep the flow above "
-            + show(Kind.FLOW, needed)
-            + " while this much sand is fed, or feed less sand.");
+        byRate
+            ? "Keep the flow above "
+                + show(Kind.FLOW, needed)
+                + " while this much sand is fed, or feed less sand."
+            : "Add liquid until the sand is "
+                + show(Kind.PERCENT, Materials.THICKEST)
+                + " of the mixture by volume or less.");
   }
 
   /** The case in which a run stands worst; of equals, the one with the least margin. */
@@ -253,7 +259,7 @@ final class LineFindings {
 
   private String notTurbulentCure(int index, State state, SandCarriage carriage) {
     RunSpec run = model.route().runs().get(index);
-    OptionalDouble flow = model.leastSafeFlowM3ps(run, state.flowM3ps());
+    OptionalDouble flow = model.leastSafeFlowM3ps(run);
     String turbulent =
         flow.isPresent()
             ? "Run at "
@@ -303,7 +309,7 @@ final class LineFindings {
   private String cure(int index, State state) {
     RunSpec run = model.route().runs().get(index);
     RunPoint point = state.runs().get(index);
-    OptionalDouble flow = model.leastSafeFlowM3ps(run, state.flowM3ps());
+    OptionalDouble flow = model.leastSafeFlowM3ps(run);
     StringBuilder text = new StringBuilder();
     if (flow.isPresent()) {
       text.append("Never run below ").append(show(Kind.FLOW, flow.getAsDouble()));
@@ -319,6 +325,7 @@ final class LineFindings {
   }
 
   private String smallerPipe(RunSpec run, StandardPipe pipe, State state) {
+    double wear = Measure.SPEED.si(design.criteria().wearVelocity());
     List<StandardPipe> family = PipeCatalogue.sameSystemAndClass(pipe);
     for (int i = family.size() - 1; i >= 0; i--) {
       StandardPipe other = family.get(i);
@@ -331,7 +338,11 @@ final class LineFindings {
               + show(Kind.VELOCITY, point.leastVelocityMps())
               + " against "
               + show(Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
-              + " (its head loss is higher: check the pump, and the flow at its new duty)";
+              + " ("
+              + (point.velocityMps() > wear
+                  ? "above the wear velocity of " + show(Kind.VELOCITY, wear) + "; "
+                  : "")
+              + "its head loss is higher: check the pump, and the flow at its new duty)";
         }
       }
     }
@@ -495,9 +506,9 @@ final class LineFindings {
           "This run climbs so steeply that settled sand slides back to its foot when the line"
               + " stops.",
           "It rises at "
-              + show(Kind.NUMBER, Math.toDegrees(angle))
+              + Math.round(Math.toDegrees(angle))
               + " degrees; settled sand slides on slopes above about "
-              + show(Kind.NUMBER, Math.toDegrees(SLIDES_RAD))
+              + Math.round(Math.toDegrees(SLIDES_RAD))
               + " degrees (common practice, no source).",
           "Flush before stopping and fit a drain and clean-out at the foot.");
     }

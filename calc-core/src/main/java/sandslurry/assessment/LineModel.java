@@ -20,7 +20,10 @@ import sandslurry.units.Measure;
 
 /** The physics of a whole line as a function of flow, in plain SI. */
 final class LineModel {
-  private static final double FLOW_SPAN = 100;
+  /** Velocities between which a flow that keeps sand moving is looked for. */
+  private static final double LEAST_TRIED_MPS = 0.01;
+
+  private static final double MOST_TRIED_MPS = 30;
   private static final double FLOW_STEP = 1.25;
 
   private final RouteSpec route;
@@ -165,14 +168,15 @@ final class LineModel {
    * the flow.
    *
    * @param run the run
-   * @param fromM3ps a flow of the right order [m3/s]
-   * @return the flow, or nothing when no flow up to a hundred times as much is enough
+   * @return the flow, or nothing when no flow up to 30 m/s is enough
    */
-  OptionalDouble leastSafeFlowM3ps(RunSpec run, double fromM3ps) {
-    double high = fromM3ps / FLOW_SPAN;
+  OptionalDouble leastSafeFlowM3ps(RunSpec run) {
+    double bore = Measure.LENGTH.si(run.largestBore());
+    double area = Math.PI * bore * bore / 4;
+    double high = LEAST_TRIED_MPS * area;
     while (!fastEnough(run, high)) {
       high *= FLOW_STEP;
-      if (high > fromM3ps * FLOW_SPAN) {
+      if (high > MOST_TRIED_MPS * area) {
         return OptionalDouble.empty();
       }
     }

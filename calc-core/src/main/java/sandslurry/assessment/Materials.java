@@ -74,7 +74,8 @@ record Materials(
   static final double THICKEST = 0.40;
 
   /**
-   * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number.
+   * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number,
+   * and of light sand by mass more than flows.
    */
   double sandFraction(double flowM3ps) {
     if (fixedFraction.isPresent()) {
@@ -85,8 +86,9 @@ record Materials(
       return Measure.FRACTION.si(volume.fraction());
     }
     if (mixture instanceof MixtureSpec.ByMass mass) {
-      return Proportions.volumeFraction(
-          Measure.FRACTION.si(mass.fraction()), carrier.densityKgM3(), sandDensityKgM3);
+      double sand = Measure.FRACTION.si(mass.fraction()) / sandDensityKgM3;
+      double liquid = (1 - Measure.FRACTION.si(mass.fraction())) / carrier.densityKgM3();
+      return sand / (sand + liquid);
     }
     double rate = Measure.MASS_FLOW.si(((MixtureSpec.ByRate) mixture).rate());
     return rate / (sandDensityKgM3 * flowM3ps);

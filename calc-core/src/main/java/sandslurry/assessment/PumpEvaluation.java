@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Pressure;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec;
@@ -85,6 +87,9 @@ final class PumpEvaluation {
     double headRatio = derating.headRatio().value();
     double efficiencyRatio = derating.efficiencyRatio().value();
     PumpCurve clear = clearCurve(pump);
+    if (!(headRatio > 0 && efficiencyRatio > 0)) {
+      return stalled(pump, clear, derating);
+    }
     PumpCurve curve = clear.derated(headRatio, efficiencyRatio);
     double greatest = curve.greatestFlowM3ps();
     double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
@@ -104,21 +109,46 @@ final class PumpEvaluation {
       shown.add(
           new PumpResult.CurvePoint(Measure.FLOW.of(flow), Measure.LENGTH.of(curve.headM(flow))));
     }
+    return new PumpResult(
+        duties,
+        found.absence().map(DutyPoints.Absence::words),
+        shown,
+        deratings(pump),
+        Measure.FRACTION.of(headRatio),
+        Measure.FRACTION.of(efficiencyRatio),
+        blockedPressure(clear));
+  }
+
+  /** A pump of which the derating, far out of its range, leaves no head or no efficiency. */
+  private PumpResult stalled(
+      RotodynamicSpec pump, PumpCurve clear, SolidsDeratings.Derating derating) {
+    return new PumpResult(
+        List.of(),
+        Optional.of(
+            "by "
+                + derating.model().name()
+                + " this sand, at this concentration, takes all of the head or efficiency of the"
+                + " pump"),
+        List.of(),
+        deratings(pump),
+        Measure.FRACTION.of(Math.max(0, derating.headRatio().value())),
+        Measure.FRACTION.of(Math.max(0, derating.efficiencyRatio().value())),
+        blockedPressure(clear));
+  }
+
+  private List<ModelValue> deratings(RotodynamicSpec pump) {
     List<ModelValue> deratings = new ArrayList<>();
     for (SolidsDerating model : SolidsDeratings.all()) {
       if (!model.needsImpellerDiameter() || pump.impeller().isPresent()) {
         deratings.add(new ModelValue(model, model.headRatio(slurry, impeller(pump))));
       }
     }
-    return new PumpResult(
-        duties,
-        found.absence().map(DutyPoints.Absence::words),
-        shown,
-        deratings,
-        Measure.FRACTION.of(headRatio),
-        Measure.FRACTION.of(efficiencyRatio),
-        Measure.PRESSURE.of(
-            line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity)));
+    return deratings;
+  }
+
+  private Quantity<Pressure> blockedPressure(PumpCurve clear) {
+    return Measure.PRESSURE.of(
+        line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity));
   }
 
   private PumpResult piston(PistonSpec spec) {

@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -57,7 +58,8 @@ public final class DesignDocument {
    */
   public static DesignDocument parse(String text) throws DesignTextException {
     try {
-      JsonNode node = JSON.readTree(text);
+      // Some editors mark a file as UTF-8 by a character that belongs to no text.
+      JsonNode node = JSON.readTree(text.startsWith("\ufeff") ? text.substring(1) : text);
       if (node instanceof ObjectNode object) {
         return new DesignDocument(object);
       }
@@ -81,10 +83,14 @@ public final class DesignDocument {
    * @param file a file in UTF-8
    * @return the document
    * @throws IOException if the file cannot be read
-   * @throws DesignTextException if the file is not JSON
+   * @throws DesignTextException if the file is not JSON in UTF-8
    */
   public static DesignDocument load(Path file) throws IOException, DesignTextException {
-    return parse(Files.readString(file, StandardCharsets.UTF_8));
+    try {
+      return parse(Files.readString(file, StandardCharsets.UTF_8));
+    } catch (CharacterCodingException e) {
+      throw new DesignTextException("a design file is a text in UTF-8, and this is none");
+    }
   }
 
   /**

@@ -105,6 +105,8 @@ final class DesignReader {
   private static final Limits<Time> RUNNING_TIME = Limits.of(Measure.TIME, "1 min", "24 h");
   private static final Limits<Dimensionless> COATING = Limits.of(Measure.FRACTION, "0.3", "1");
   private static final Limits<Dimensionless> MARGIN = Limits.of(Measure.FRACTION, "0 %", "200 %");
+  private static final Limits<Dimensionless> PRESSURE_SHARE =
+      Limits.of(Measure.FRACTION, "10 %", "100 %");
   private static final Limits<Speed> MARGIN_SPEED = Limits.of(Measure.SPEED, "0 m/s", "3 m/s");
   private static final Limits<Speed> WEAR_SPEED = Limits.of(Measure.SPEED, "0.5 m/s", "10 m/s");
 
@@ -220,6 +222,10 @@ final class DesignReader {
     }
     if (!line && root.has("flow")) {
       root.problem("flow", "belongs to a route, and there is none; a lane has a flow of its own");
+    }
+    if (!line && root.has("mixture")) {
+      root.problem(
+          "mixture", "belongs to a route, and there is none; a lane has a sandVolumeFraction");
     }
     Optional<LaneSpec> lane =
         root.part("lane").flatMap(part -> lane(part, root.has("mixture"), line));
@@ -683,8 +689,10 @@ final class DesignReader {
     if (kind.isEmpty()) {
       return Optional.empty();
     }
+    // A wrong drive efficiency is noted already; the other fields are read all the same.
+    Quantity<Dimensionless> efficiency = drive.orElseGet(() -> Measure.FRACTION.of(1));
     Optional<PumpSpec> pump =
-        drive.flatMap(d -> kind.get().equals("piston") ? piston(part, d) : rotodynamic(part, d));
+        kind.get().equals("piston") ? piston(part, efficiency) : rotodynamic(part, efficiency);
     part.refuseUnknown();
     return pump;
   }
@@ -812,7 +820,8 @@ final class DesignReader {
         part.orDefault("velocityMarginShare", MARGIN, "15 %");
     Optional<Quantity<Speed>> velocity = part.orDefault("velocityMargin", MARGIN_SPEED, "0.3 m/s");
     Optional<Quantity<Speed>> wear = part.orDefault("wearVelocity", WEAR_SPEED, "3 m/s");
-    Optional<Quantity<Dimensionless>> pressure = part.orDefault("pressureShare", SHARE, "72 %");
+    Optional<Quantity<Dimensionless>> pressure =
+        part.orDefault("pressureShare", PRESSURE_SHARE, "72 %");
     Optional<Quantity<Dimensionless>> capture = part.orDefault("sandCapture", SHARE, "75 %");
     Optional<Quantity<Dimensionless>> floor = part.orDefault("floorShare", SHARE, "1 %");
     Map<String, Role> roles = new LinkedHashMap<>();
@@ -826,6 +835,11 @@ final class DesignReader {
                               .choice(model.id(), ROLES)
                               .ifPresent(role -> roles.put(model.id(), role)));
               section.refuseUnknown();
+              if (DepositionVelocities.all().stream()
+                  .map(m -> roles.getOrDefault(m.id(), DepositionVelocities.defaultRole(m)))
+                  .noneMatch(role -> role == Role.GOVERNING)) {
+                part.problem("depositionRoles", "must leave at least one correlation governing");
+              }
             });
     boolean graded = part.choice("worstSizeGoverns", YES_NO).orElse(true);
     part.refuseUnknown();

@@ -31,7 +31,8 @@ final class Section {
   }
 
   String pointer(String field) {
-    return pointer + "/" + field;
+    // RFC 6901: a name may itself hold the mark between names.
+    return pointer + "/" + field.replace("~", "~0").replace("/", "~1");
   }
 
   boolean has(String field) {

@@ -149,6 +149,9 @@ public final class Report {
         .line()
         .ifPresent(
             line -> {
+              if (line.states().isEmpty()) {
+                return;
+              }
               List<List<String>> mixture = new ArrayList<>();
               for (LineState state : line.states()) {
                 mixture.add(
@@ -217,6 +220,10 @@ public final class Report {
                             + show(Kind.FLOW, q)
                             + " on.")
                 .orElse("No flow through this line keeps sand moving with margin."));
+    if (line.states().isEmpty()) {
+      paragraph("The line could not be judged at any flow: see the findings.");
+      return;
+    }
     velocities(line, runs);
     for (int i = 0; i < runs.size(); i++) {
       deposition(line, i, runs.get(i).name());

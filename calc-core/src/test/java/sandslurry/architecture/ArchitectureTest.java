@@ -1,0 +1,142 @@
+package sandslurry.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class ArchitectureTest {
+  /** From the ground up: a package uses only those before it. */
+  private static final List<String> ORDER =
+      List.of(
+          "units",
+          "numeric",
+          "correlation",
+          "material",
+          "settling",
+          "pipe",
+          "transport",
+          "pump",
+          "separation",
+          "circuit",
+          "design",
+          "assessment",
+          "study",
+          "report");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("sandslurry");
+
+  private static String in(String name) {
+    return "sandslurry." + name + "..";
+  }
+
+  @Test
+  void everyPackageHasItsPlaceInTheOrder() {
+    assertThat(CLASSES).hasSizeGreaterThan(100);
+    TreeSet<String> packages =
+        CLASSES.stream()
+            .map(c -> c.getPackageName().split("\\.")[1])
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertThat(packages).isSubsetOf(ORDER);
+  }
+
+  @Test
+  void aPackageUsesOnlyThoseBelowIt() {
+    for (int i = 0; i < ORDER.size() - 1; i++) {
+      List<String> above = new ArrayList<>();
+      ORDER.subList(i + 1, ORDER.size()).forEach(name -> above.add(in(name)));
+      noClasses()
+          .that()
+          .resideInAPackage(in(ORDER.get(i)))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(above.toArray(String[]::new))
+          .allowEmptyShould(true)
+          .check(CLASSES);
+    }
+  }
+
+  @Test
+  void packagesAreFreeOfCycles() {
+    slices().matching("sandslurry.(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void nothingKnowsAScreen() {
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.awt..", "javax.swing..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyNumericUsesTheLibraryOfMathematics() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(in("numeric"))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.apache.commons.math3..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void kernelsComputeInPlainNumbersAndNotInQuantities() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(
+            in("numeric"),
+            in("correlation"),
+            in("material"),
+            in("settling"),
+            in("pipe"),
+            in("transport"),
+            in("pump"),
+            in("separation"))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("javax.measure..", "tech.units..", "si.uom..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void nothingPrints() {
+    GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.check(CLASSES);
+  }
+
+  @Test
+  void onlyDesignReadsAndWritesJson() {
+    classes()
+        .that()
+        .resideOutsideOfPackages(in("design"))
+        .should()
+        .onlyDependOnClassesThat()
+        .resideOutsideOfPackage("com.fasterxml..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyTheDesignFileTouchesTheDisk() {
+    noClasses()
+        .that()
+        .doNotHaveSimpleName("DesignDocument")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.nio.file..")
+        .check(CLASSES);
+  }
+}

@@ -1,0 +1,97 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Reading;
+import sandslurry.report.Report;
+import sandslurry.report.TextView;
+
+/** The examples of the documentation do what their page says. */
+class ExamplesTest {
+  private static final Path FOLDER = Path.of("..", "docs", "examples");
+
+  private static List<Path> examples() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files
+          .filter(file -> file.toString().endsWith(".json"))
+          .sorted(Comparator.naturalOrder())
+          .toList();
+    }
+  }
+
+  private static Assessment assess(String file) throws Exception {
+    Reading reading = DesignDocument.load(FOLDER.resolve(file)).read();
+    assertThat(reading.problems()).isEmpty();
+    return Evaluation.assess(reading.design().orElseThrow());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          parlor-line.json              | PASS    | PLUGGING | Buried line     | Sand stays in motion at every flow judged
+          oversized-line-plugs.json     | FAIL    | PLUGGING | Buried line, 6 in | the velocity is below the deposition limit
+          correlations-disagree.json    | CAUTION | PLUGGING | Return line     | The correlations disagree
+          settling-lane.json            | PASS    | LANE     | settling lane   | The lane catches the share of sand asked for
+          thick-manure-piston.json      | CAUTION | PLUGGING | Line to storage | never a pass for sand
+          rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
+          """)
+  void anExampleComesOutAsItsPageSays(
+      String file, Severity verdict, Topic topic, String element, String what) throws Exception {
+    Assessment assessment = assess(file);
+    assertThat(assessment.verdict()).isEqualTo(verdict);
+    Finding first = assessment.findings().get(0);
+    assertThat(first.severity()).isEqualTo(verdict);
+    assertThat(first.topic()).isEqualTo(topic);
+    assertThat(first.element()).isEqualTo(element);
+    assertThat(first.what()).contains(what);
+    assertThat(Files.readString(FOLDER.resolve("README.md")))
+        .containsPattern("\\| \\[" + file + "\\]\\(" + file + "\\) \\| " + verdict + " \\|");
+  }
+
+  @Test
+  void everyExampleIsListedReadAndReportedWithoutAStrangeNumber() throws Exception {
+    String page = Files.readString(FOLDER.resolve("README.md"));
+    assertThat(examples()).hasSizeGreaterThanOrEqualTo(6);
+    for (Path file : examples()) {
+      String name = file.getFileName().toString();
+      assertThat(page).contains("[" + name + "](" + name + ")");
+      String report = new TextView(100).write(Report.of(assess(name)));
+      assertThat(report)
+          .as(name)
+          .doesNotContain("NaN", "Infinity")
+          .doesNotContainPattern("[0-9]e-1[0-9]")
+          .doesNotContainPattern("\\s-0(\\.0*)?\\s");
+    }
+  }
+
+  @Test
+  void aCleanExampleHasNothingAboveANoteToSay() throws Exception {
+    assertThat(assess("parlor-line.json").findings())
+        .noneMatch(finding -> finding.severity().compareTo(Severity.PASS) > 0);
+  }
+
+  @Test
+  void theOversizedLineDiffersFromTheOneThatPassesInPipeAndPumpOnly() throws Exception {
+    DesignDocument passes = DesignDocument.load(FOLDER.resolve("parlor-line.json"));
+    DesignDocument plugs = DesignDocument.load(FOLDER.resolve("oversized-line-plugs.json"));
+    for (String part : List.of("/sand", "/carrier", "/mixture", "/flow")) {
+      assertThat(plugs.json(part)).isEqualTo(passes.json(part));
+    }
+    assertThat(assess("oversized-line-plugs.json").findings().get(0).cure())
+        .contains("or fit 4 in Sch 40")
+        .contains("which passes at this flow");
+  }
+}

@@ -1,0 +1,189 @@
+package sandslurry.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DesignDocumentTest {
+  @TempDir Path folder;
+
+  private static DesignDocument line() {
+    return Documents.line();
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void whatIsWrittenReadsBackTheSame() throws DesignTextException {
+    DesignDocument document = line();
+    assertThat(DesignDocument.parse(document.toString())).isEqualTo(document);
+    assertThat(DesignDocument.parse(document.toString())).hasSameHashCodeAs(document);
+    assertThat(document.toString()).endsWith("}\n").doesNotContain("\r");
+  }
+
+  @Test
+  void aSpoiltTextIsKeptAsItWasTyped() throws DesignTextException {
+    DesignDocument spoilt = line().with("/route/runs/0/length", "300 furlongs");
+    DesignDocument again = DesignDocument.parse(spoilt.toString());
+    assertThat(again.text("/route/runs/0/length")).isEqualTo("300 furlongs");
+    assertThat(again.read().design()).isEmpty();
+  }
+
+  @Test
+  void aChangeMakesANewDocumentAndLeavesTheOldOne() {
+    DesignDocument before = line();
+    DesignDocument after = before.with("/flow/design", "500 gpm");
+    assertThat(after.text("/flow/design")).isEqualTo("500 gpm");
+    assertThat(before.text("/flow/design")).isEqualTo("460 gpm");
+    assertThat(after.with("/flow/design", "460 gpm")).isEqualTo(before);
+    assertThat(before.with("/flow/design", "460 gpm")).isSameAs(before);
+  }
+
+  @Test
+  void aBlankTextRemovesTheField() {
+    DesignDocument document = line();
+    assertThat(document.with("/flow/minimum", "  ").has("/flow/minimum")).isFalse();
+    assertThat(document.with("/flow/minimum", "")).isEqualTo(document.without("/flow/minimum"));
+    assertThat(document.without("/no/such/field")).isSameAs(document);
+  }
+
+  @Test
+  void aChangeMakesThePartsOnItsWay() {
+    DesignDocument document = DesignDocument.empty().with("/route/runs/0/pipe/size", "4 in");
+    assertThat(document.size("/route/runs")).isOne();
+    assertThat(document.text("/route/runs/0/pipe/size")).isEqualTo("4 in");
+    assertThat(document.has("/route/runs/1")).isFalse();
+    assertThat(document.json("/route/runs/0")).isEqualTo("{\"pipe\":{\"size\":\"4 in\"}}");
+    assertThat(document.json("/lane")).isEmpty();
+    assertThatThrownBy(() -> document.with("/route/runs/5/length", "3 m"))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void entriesOfAListAreInsertedAndRemoved() {
+    DesignDocument document =
+        line().insert("/route/runs", 0, "{\"length\": \"10 m\"}").insert("/lane/x", 0, "\"a\"");
+    assertThat(document.size("/route/runs")).isEqualTo(2);
+    assertThat(document.text("/route/runs/0/length")).isEqualTo("10 m");
+    assertThat(document.text("/route/runs/1/length")).isEqualTo("300 ft");
+    assertThat(document.text("/lane/x/0")).isEqualTo("a");
+    assertThat(document.without("/route/runs/0").without("/lane")).isEqualTo(line());
+    assertThatThrownBy(() -> document.insert("/route/runs", 0, "{"))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{\"sand\": }",
+        "{\"title\": \"a\",}",
+        "{\n \"title\" \"a\"}",
+        "{'title': 1}",
+        "{\"a\": NaN}",
+        "{\"title\": \"a\"",
+        "{\"title\": \"a\"} {}",
+        "{\"title\": \"a\", \"title\": \"b\"}",
+        "{\"sand\": {\"d50\": 1, \"d50\": 2}}"
+      })
+  void textThatIsNoJsonIsRefusedWithLineAndColumn(String text) {
+    assertThatThrownBy(() -> DesignDocument.parse(text))
+        .isInstanceOf(DesignTextException.class)
+        .hasMessageMatching("(?s)line \\d+, column \\d+: .+");
+  }
+
+  @Test
+  void theLineOfASlipIsTheLineWhereItStands() {
+    assertThatThrownBy(() -> DesignDocument.parse("{\n  \"title\": \"a\",\n  \"notes\": b\n}"))
+        .hasMessageStartingWith("line 3, column 1");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "   ", "[]", "3", "null", "\"text\""})
+  void aFileHoldsOneObject(String text) {
+    assertThatThrownBy(() -> DesignDocument.parse(text))
+        .isInstanceOf(DesignTextException.class)
+        .hasMessageContaining("one JSON object");
+  }
+
+  @Test
+  void aFileWithTheMarkThatSomeEditorsPutInFrontIsRead() throws Exception {
+    Path file = folder.resolve("a.json");
+    Files.writeString(file, "\ufeff" + line(), StandardCharsets.UTF_8);
+    assertThat(DesignDocument.load(file)).isEqualTo(line());
+  }
+
+  @Test
+  void aFileThatIsNoTextIsRefusedInWords() throws Exception {
+    Path file = folder.resolve("a.json");
+    Files.write(file, new byte[] {'{', (byte) 0xff, (byte) 0xfe, '}'});
+    assertThatThrownBy(() -> DesignDocument.load(file))
+        .isInstanceOf(DesignTextException.class)
+        .hasMessageContaining("UTF-8");
+  }
+
+  @Test
+  void aFileIsSavedWholeAndNothingElseIsLeft() throws Exception {
+    Path file = folder.resolve("line.json");
+    line().save(file);
+    assertThat(DesignDocument.load(file)).isEqualTo(line());
+    line().with("/title", "Übung ≥ 3 m³").save(file);
+    assertThat(DesignDocument.load(file).text("/title")).isEqualTo("Übung ≥ 3 m³");
+    assertThat(names()).containsExactly("line.json");
+  }
+
+  @Test
+  void aFailedSaveLeavesTheFileAsItWas() throws Exception {
+    Path file = folder.resolve("line.json");
+    line().save(file);
+    String before = Files.readString(file);
+    // A folder in the place of the temporary file makes writing fail for every user, root too.
+    Path blocker = folder.resolve("line.json.part" + ProcessHandle.current().pid());
+    Files.createDirectory(blocker);
+    Files.writeString(blocker.resolve("inside"), "x");
+    assertThatThrownBy(() -> line().with("/title", "other").save(file))
+        .isInstanceOf(IOException.class);
+    assertThat(Files.readString(file)).isEqualTo(before);
+  }
+
+  @Test
+  void aSaveIntoAFolderThatIsNotThereLeavesNothing() throws Exception {
+    assertThatThrownBy(() -> line().save(folder.resolve("none").resolve("a.json")))
+        .isInstanceOf(IOException.class);
+    assertThat(names()).isEmpty();
+  }
+
+  @Test
+  void aFolderIsNotOverwritten() throws Exception {
+    Path target = Files.createDirectory(folder.resolve("a.json"));
+    Files.writeString(target.resolve("inside"), "x");
+    assertThatThrownBy(() -> line().save(target)).isInstanceOf(IOException.class);
+    assertThat(names()).containsExactly("a.json");
+    assertThat(target.resolve("inside")).hasContent("x");
+  }
+
+  @Test
+  void aLinkStaysALinkAndItsFileIsWritten() throws Exception {
+    Path real = folder.resolve("real.json");
+    line().save(real);
+    Path link = folder.resolve("link.json");
+    Files.createSymbolicLink(link, real);
+    line().with("/title", "changed").save(link);
+    assertThat(Files.isSymbolicLink(link)).isTrue();
+    assertThat(DesignDocument.load(real).text("/title")).isEqualTo("changed");
+    assertThat(names()).containsExactly("link.json", "real.json");
+  }
+}

@@ -1,0 +1,510 @@
+package sandslurry.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import sandslurry.material.GrainShape;
+import sandslurry.pipe.FittingKind;
+import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+class DesignReadingTest {
+  private static List<Problem> problems(DesignDocument document) {
+    Reading reading = document.read();
+    assertThat(reading.design().isPresent()).isEqualTo(reading.problems().isEmpty());
+    return reading.problems();
+  }
+
+  private static void onlyProblem(
+      DesignDocument document, String field, String value, String message) {
+    assertThat(problems(document))
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.field()).isEqualTo(field);
+              assertThat(problem.value()).isEqualTo(value);
+              assertThat(problem.message()).contains(message);
+            });
+  }
+
+  /** The document with one value replaced by JSON that may be of any type. */
+  private static DesignDocument raw(DesignDocument document, String pointer, String json) {
+    String mark = "the place of the value";
+    return Documents.parse(
+        document.with(pointer, mark).toString().replace("\"" + mark + "\"", json));
+  }
+
+  @Test
+  void theDocumentsThatTestsStartFromHaveNoProblem() {
+    assertThat(problems(Documents.line())).isEmpty();
+    assertThat(problems(Documents.lane())).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /sand/density              | 0 kg/m3    | must be 1500 kg/m3 to 5000 kg/m3
+          /sand/density              | 2650       | has no unit: write a density such as
+          /sand/shape/corey          | 0          | must be 0.2 to 1
+          /sand/shape/roundness      | 7          | must be 0 to 6
+          /sand/shape/sphericity     | 1.01       | must be 0.3 to 1
+          /carrier/temperature       | 32 degF    | must be 32.18 degF to 113 degF
+          /carrier/temperature       | 60 ft      | is a unit of length, but a temperature is needed here
+          /mixture/volumeFraction    | 63 %       | must be 0 % to 40 %
+          /mixture/volumeFraction    | -3 %       | must be 0 % to 40 %
+          /mixture/volumeFraction    | NaN        | does not start with a number
+          /flow/design               | 0 gpm      | must be 0.7925 gal/min to 31700 gal/min
+          /flow/design               | -460 gpm   | must be 0.7925 gal/min to 31700 gal/min
+          /flow/design               | 460 ft     | is a unit of length, but a flow is needed here
+          /flow/design               | 4,60 gpm   | is not one number
+          /flow/design               | Infinity   | does not start with a number
+          /flow/design               | 1e999 gpm  | is too large to be a number
+          /flow/design               | 460        | has no unit
+          /flow/minimum              | 470 gpm    | must not be above the design flow of 460 gal/min
+          /flow/maximum              | 450 gpm    | must not be below the design flow of 460 gal/min
+          /route/sourceLevel         | 1 km       | must be -0.03 km to 0.1 km
+          /route/outletHead          | -1 m       | must be 0 m to 50 m
+          /route/runs/0/length       | 0 ft       | must be 0.3281 ft to 65620 ft
+          /route/runs/0/length       | 300 psi    | is a unit of pressure, but a length is needed here
+          /route/runs/0/length       | 3e9 m      | must be 0.1 m to 20000 m
+          /route/runs/0/rise         | 301 ft     | cannot exceed the length of the run, 300 ft
+          /route/runs/0/rise         | -301 ft    | cannot exceed the length of the run, 300 ft
+          /route/runs/0/roughness    | -0.1 mm    | must be 0 mm to 5 mm
+          /route/runs/0/pipe/system  | ASTM X1    | must be one of: ASME B36.10M
+          /route/runs/0/pipe/size    | 4.5 in     | is not in ASTM D1785; sizes:
+          /route/runs/0/fittings/0/kind  | tap    | must be one of: standard elbow 90
+          /route/runs/0/fittings/0/kind  | pipe exit | must be one of: standard elbow 90
+          /route/runs/0/fittings/0/count | 0      | must be a whole number from 1 to 1000
+          /route/runs/0/fittings/0/count | 1.5    | must be a whole number from 1 to 1000
+          /pump/kind                 | jet        | must be one of: rotodynamic, piston
+          /pump/curveSpeed           | 0 rpm      | must be 50 1/min to 6000 1/min
+          /pump/speed                | 1750 ft    | is a unit of length
+          /pump/impeller             | 12 ft      | must be 0.164 ft to 6.562 ft
+          /pump/driveEfficiency      | 0 %        | must be 20 % to 100 %
+          /pump/driveEfficiency      | 101 %      | must be 20 % to 100 %
+          /pump/curve/1/head         | -1 ft      | must be 0 ft to 1640 ft
+          /pump/curve/1/efficiency   | 0 %        | must be above 0 % wherever the pump delivers flow
+          /pump/curve/1/efficiency   | 96 %       | must be 0 % to 95 %
+          /criteria/velocityMarginShare | -1 %    | must be 0 % to 200 %
+          /criteria/velocityMargin   | 1 ft       | is a unit of length, but a speed is needed here
+          /criteria/wearVelocity     | 0 ft/s     | must be 1.64 ft/s to 32.81 ft/s
+          /criteria/pressureShare    | 0 %        | must be 10 % to 100 %
+          /criteria/sandCapture      | 101 %      | must be 0 % to 100 %
+          /criteria/worstSizeGoverns | perhaps    | must be one of: yes, no
+          /criteria/depositionRoles/gillies-shook-2002 | king | must be one of: governing, floor, counted
+          /units                     | imperial   | must be one of: metric, US
+          /formatVersion             | 2          | this program reads version 1 only
+          /formatVersion             | one        | must be a whole number
+          """)
+  void aWrongValueOfTheLineIsNamedWithFieldValueRangeAndUnit(
+      String field, String value, String message) {
+    DesignDocument document = Documents.line().with(field, value);
+    onlyProblem(document, field, value, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /sand/d50                | 0 mm    | must be 0.001 mm to 25 mm
+          /sand/d85                | 0.3 mm  | must not be below d50, which is 0.4 mm
+          /carrier/totalSolids     | 14 %    | must be 0 % to 13 %
+          /lane/length             | 0 m     | must be 1 m to 500 m
+          /lane/width              | 60 m    | must be 0.2 m to 50 m
+          /lane/slope              | 11 %    | must be 0 % to 10 %
+          /lane/manning            | 15      | must be 0.008 to 0.06
+          /lane/flow               | 0 L/s   | must be 0.05 L/s to 2000 L/s
+          /lane/depth              | 0 m     | must be 0.005 m to 5 m
+          /lane/sandVolumeFraction | 41 %    | must be 0 % to 40 %
+          /lane/sandStorageDepth   | 0 m     | must be 0.005 m to 5 m
+          /lane/runningTime        | 25 h    | must be 0.01667 h to 24 h
+          /lane/coatingFactor      | 0       | must be 0.3 to 1
+          """)
+  void aWrongValueOfTheLaneIsNamedWithFieldValueRangeAndUnit(
+      String field, String value, String message) {
+    onlyProblem(Documents.lane().with(field, value), field, value, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /formatVersion          | is missing: this program reads version 1
+          /sand                   | is missing
+          /carrier                | is missing
+          /carrier/kind           | is missing: one of water, manure, measured
+          /carrier/temperature    | is missing: a temperature is needed
+          /mixture                | is missing
+          /mixture/volumeFraction | is missing: give exactly one of "volumeFraction"
+          /flow                   | is missing
+          /flow/design            | is missing: a flow is needed
+          /route/runs             | a route needs one pipe run or more
+          /route/runs/0           | a route needs one pipe run or more
+          /route/runs/0/length    | is missing: a length is needed
+          /route/runs/0/pipe      | is missing: give exactly one of "pipe", "bore"
+          /route/runs/0/pipe/system | is missing: one of ASME B36.10M
+          /route/runs/0/pipe/size   | is missing: the nominal size of the pipe
+          /route/runs/0/pipe/class  | is missing: the schedule, SDR or DR
+          /route/runs/0/fittings/0/kind | is missing: one of
+          /pump/kind              | is missing: one of rotodynamic, piston
+          /pump/curveSpeed        | is missing
+          /pump/curve             | needs three points or more but has 0
+          /pump/curve/1/head      | is missing: a length is needed
+          """)
+  void whatIsMissingIsNamed(String field, String message) {
+    String where = field.equals("/route/runs/0") ? "/route/runs" : field;
+    onlyProblem(Documents.line().without(field), where, "", message);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/lane/length",
+        "/lane/width",
+        "/lane/flow",
+        "/lane/sandStorageDepth",
+        "/sand/d85"
+      })
+  void whatALaneLacksIsNamed(String field) {
+    onlyProblem(Documents.lane().without(field), field, "", "is missing");
+  }
+
+  @Test
+  void aLaneWithoutSlopeNeedsADepth() {
+    DesignDocument level = Documents.lane().with("/lane/slope", "0 %");
+    onlyProblem(level, "/lane/depth", "", "a lane without slope has no normal depth");
+    onlyProblem(Documents.lane().without("/lane/slope"), "/lane/depth", "", "is missing");
+    assertThat(problems(level.with("/lane/depth", "30 cm"))).isEmpty();
+  }
+
+  @Test
+  void aLaneWithoutALineNeedsItsOwnMixture() {
+    onlyProblem(
+        Documents.lane().without("/lane/sandVolumeFraction"),
+        "/lane/sandVolumeFraction",
+        "",
+        "without a line there is no other mixture");
+    onlyProblem(
+        Documents.lane().with("/mixture/volumeFraction", "2 %"),
+        "/mixture",
+        "",
+        "belongs to a route, and there is none");
+    onlyProblem(
+        Documents.lane().with("/flow/design", "20 L/s"),
+        "/flow",
+        "",
+        "belongs to a route, and there is none");
+  }
+
+  @Test
+  void aDesignHasALineOrALane() {
+    onlyProblem(
+        Documents.lane().without("/lane"), "/route", "", "a design has a route, a lane, or both");
+    onlyProblem(
+        Documents.lane()
+            .insert("/pump/curve", 0, "1")
+            .without("/pump/curve/0")
+            .with("/pump/kind", "piston")
+            .with("/pump/displacement", "10 L")
+            .with("/pump/strokeRate", "20 1/min")
+            .with("/pump/volumetricEfficiency", "95 %")
+            .with("/pump/pressureLimit", "10 bar")
+            .without("/pump/curve"),
+        "/pump",
+        "",
+        "needs a route to pump through");
+  }
+
+  @Test
+  void aGradationThatRunsBackwardsOrRepeatsASieveIsRefused() {
+    DesignDocument document =
+        Documents.line()
+            .without("/sand/gradation")
+            .insert("/sand/gradation", 0, "{\"size\": \"4.75 mm\", \"passing\": \"100 %\"}")
+            .insert("/sand/gradation", 1, "{\"size\": \"0.6 mm\", \"passing\": \"40 %\"}")
+            .insert("/sand/gradation", 2, "{\"size\": \"0.15 mm\", \"passing\": \"5 %\"}");
+    assertThat(problems(document)).isEmpty();
+    assertThat(problems(document.with("/sand/gradation/1/passing", "3 %")))
+        .isNotEmpty()
+        .allSatisfy(p -> assertThat(p.field()).startsWith("/sand/gradation"));
+    assertThat(problems(document.with("/sand/gradation/1/size", "0.15 mm")))
+        .isNotEmpty()
+        .allSatisfy(p -> assertThat(p.field()).startsWith("/sand/gradation"));
+    assertThat(problems(document.without("/sand/gradation/2").without("/sand/gradation/1")))
+        .isNotEmpty();
+    onlyProblem(
+        document.with("/sand/gradation/2/passing", "120 %"),
+        "/sand/gradation/2/passing",
+        "120 %",
+        "must be 0 % to 100 %");
+    onlyProblem(
+        document.without("/sand/gradation/0/size"),
+        "/sand/gradation/0/size",
+        "",
+        "is missing: a length is needed");
+    assertThat(problems(document.with("/sand/d50", "0.4 mm").with("/sand/d85", "0.9 mm")))
+        .isNotEmpty();
+  }
+
+  @Test
+  void sandThatIsMostlySiltIsNoSand() {
+    onlyProblem(
+        Documents.lane().with("/sand/d50", "0.05 mm"), "/sand/d50", "0.05 mm", "is no sand");
+  }
+
+  @Test
+  void aPumpCurveRunsForward() {
+    DesignDocument line = Documents.line();
+    onlyProblem(
+        line.with("/pump/curve/2/flow", "150 gpm"),
+        "/pump/curve/2/flow",
+        "150 gpm",
+        "must be above the flow of the point before it, 150 gal/min");
+    onlyProblem(
+        line.with("/pump/curve/2/flow", "100 gpm"),
+        "/pump/curve/2/flow",
+        "100 gpm",
+        "must be above the flow of the point before it");
+    onlyProblem(
+        line.without("/pump/curve/3").without("/pump/curve/2"),
+        "/pump/curve",
+        "",
+        "needs three points or more but has 2");
+  }
+
+  @Test
+  void aWrongDriveEfficiencyDoesNotMakeTheOtherFieldsOfThePumpUnknown() {
+    DesignDocument document =
+        Documents.line().with("/pump/driveEfficiency", "9").with("/pump/curve/0/head", "95");
+    assertThat(problems(document))
+        .extracting(Problem::field)
+        .containsExactly("/pump/driveEfficiency", "/pump/curve/0/head");
+  }
+
+  @Test
+  void theMixtureIsGivenInOneWay() {
+    assertThat(problems(Documents.line().with("/mixture/massFraction", "7 %")))
+        .extracting(Problem::field)
+        .containsExactly("/mixture/volumeFraction", "/mixture/massFraction");
+  }
+
+  @Test
+  void aRunGivenByItsBoreNeedsARoughnessAndMayHaveARating() {
+    DesignDocument bore =
+        Documents.line().without("/route/runs/0/pipe").with("/route/runs/0/bore", "100 mm");
+    onlyProblem(bore, "/route/runs/0/roughness", "", "is missing");
+    DesignDocument rough = bore.with("/route/runs/0/roughness", "0.05 mm");
+    assertThat(problems(rough.with("/route/runs/0/rating", "100 psi"))).isEmpty();
+    onlyProblem(
+        bore.with("/route/runs/0/bore", "40 mm").with("/route/runs/0/roughness", "5 mm"),
+        "/route/runs/0/roughness",
+        "5 mm",
+        "cannot exceed a tenth of the bore, 40 mm");
+    onlyProblem(
+        Documents.line().with("/route/runs/0/rating", "100 psi"),
+        "/route/runs/0/rating",
+        "100 psi",
+        "a standard pipe has its own");
+  }
+
+  @Test
+  void aRuleInWhichNothingGovernsIsRefused() {
+    onlyProblem(
+        Documents.line()
+            .with("/criteria/depositionRoles/gillies-shook-2002", "shown")
+            .with("/criteria/depositionRoles/wilson-bounded", "shown"),
+        "/criteria/depositionRoles",
+        "",
+        "must leave at least one correlation governing");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /sand              | 3          | 3    | must be a group of fields
+          /sand              | [1]        |      | must be a group of fields
+          /route             | "a"        | a    | must be a group of fields
+          /route/runs/0/pipe | "4 in"     | 4 in | must be a group of fields
+          /route/runs/0/fittings | {"kind": "gate valve"} |  | must be a list
+          /criteria          | true       | true | must be a group of fields
+          /flow/design       | {"a": 1}   |      | must be a text
+          /flow/design       | true       | true | must be a text
+          /flow/design       | [1]        |      | must be a text
+          /flow/design       | ""         |      | nothing is written here
+          /flow/design       | "  "       | '  ' | nothing is written here
+          /flow/design       | null       |      | is missing
+          /flow/design       | 460        | 460  | has no unit
+          /title             | {}         |      | must be a text
+          /sand/gradation    | {}         |      | must be a text
+          """)
+  void aValueOfTheWrongTypeIsNamed(String field, String json, String value, String message) {
+    assertThat(problems(raw(Documents.line(), field, json)))
+        .anySatisfy(
+            problem -> {
+              assertThat(problem.field()).isEqualTo(field);
+              assertThat(problem.value()).isEqualTo(value == null ? "" : value);
+              assertThat(problem.message()).contains(message);
+            });
+  }
+
+  @Test
+  void anEntryOfTheWrongTypeIsNamedByItsPlace() {
+    DesignDocument document = Documents.line().insert("/pump/curve", 1, "\"here\"");
+    onlyProblem(document, "/pump/curve/1", "here", "must be a group of fields");
+  }
+
+  @Test
+  void aProblemBehindAnEntryOfTheWrongTypeIsNamedByItsPlaceInTheList() {
+    DesignDocument document =
+        Documents.line().insert("/pump/curve", 1, "7").with("/pump/curve/2/head", "x");
+    assertThat(problems(document))
+        .extracting(Problem::field)
+        .containsExactly("/pump/curve/1", "/pump/curve/2/head");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/colour, the fields are: formatVersion",
+    "/sand/color, density",
+    "/sand/shape/rho, corey",
+    "/carrier/totalSolids, temperature",
+    "/mixture/fraction, volumeFraction",
+    "/flow/normal, design",
+    "/route/slope, runs",
+    "/route/runs/0/Length, length",
+    "/route/runs/0/pipe/schedule, class",
+    "/route/runs/0/fittings/0/number, count",
+    "/pump/power, curve",
+    "/pump/curve/0/npsh, head",
+    "/criteria/margin, velocityMargin",
+    "/criteria/depositionRoles/someone-1999, gillies-shook-2002"
+  })
+  void anUnknownFieldIsRefusedWithTheFieldsThereAre(String field, String known) {
+    onlyProblem(Documents.line().with(field, "1"), field, "1", "is not a field here");
+    assertThat(problems(Documents.line().with(field, "1")).get(0).message()).contains(known);
+  }
+
+  @Test
+  void anUnknownFieldWithASlashInItsNameIsPointedAt() {
+    DesignDocument document =
+        Documents.parse(Documents.lane().toString().replace("\"sand\"", "\"a/b~c\": 1, \"sand\""));
+    onlyProblem(document, "/a~1b~0c", "1", "is not a field here");
+    assertThat(document.text(problems(document).get(0).field())).isEqualTo("1");
+  }
+
+  @Test
+  void tenMistakesAreTenProblemsAtOnce() {
+    DesignDocument document =
+        Documents.line()
+            .with("/sand/density", "2.65")
+            .with("/carrier/temperature", "warm")
+            .with("/mixture/volumeFraction", "60 %")
+            .with("/flow/minimum", "430 ft")
+            .with("/route/runs/0/length", "-300 ft")
+            .with("/route/runs/0/pipe/class", "Sch 41")
+            .with("/route/runs/0/fittings/0/count", "three")
+            .with("/pump/curveSpeed", "0 rpm")
+            .with("/pump/curve/1/head", "93")
+            .with("/criteria/wearVelocity", "99 m/s");
+    assertThat(problems(document))
+        .extracting(Problem::field)
+        .containsExactlyInAnyOrder(
+            "/sand/density",
+            "/carrier/temperature",
+            "/mixture/volumeFraction",
+            "/flow/minimum",
+            "/route/runs/0/length",
+            "/route/runs/0/pipe/size",
+            "/route/runs/0/fittings/0/count",
+            "/pump/curveSpeed",
+            "/pump/curve/1/head",
+            "/criteria/wearVelocity");
+  }
+
+  @Test
+  void anEmptyDocumentNamesWhatADesignNeeds() {
+    assertThat(problems(DesignDocument.empty()))
+        .extracting(Problem::field)
+        .containsExactly("/sand", "/carrier", "/route");
+    assertThat(problems(Documents.parse("{}")))
+        .extracting(Problem::field)
+        .containsExactly("/formatVersion", "/sand", "/carrier", "/route");
+  }
+
+  @Test
+  void aProblemReadsAsOneLine() {
+    assertThat(new Problem("/flow/design", "0 gpm", "must be more"))
+        .hasToString("/flow/design = \"0 gpm\": must be more");
+    assertThat(new Problem("/flow/design", "", "is missing"))
+        .hasToString("/flow/design: is missing");
+  }
+
+  @Test
+  void theDefaultsAreThoseThatTheFileReferencePromises() {
+    Design design =
+        Documents.line()
+            .without("/flow/minimum")
+            .without("/flow/maximum")
+            .without("/route/sourceLevel")
+            .without("/title")
+            .without("/units")
+            .read()
+            .design()
+            .orElseThrow();
+    assertThat(design.title()).isEqualTo("Untitled design");
+    assertThat(design.units()).isEqualTo(UnitSystem.METRIC);
+    assertThat(Measure.DENSITY.write(design.sand().density())).isEqualTo("2650 kg/m3");
+    assertThat(design.sand().shape()).isEqualTo(GrainShape.NATURAL);
+    FlowSpec flow = design.flow().orElseThrow();
+    assertThat(flow.minimum()).isEqualTo(flow.design()).isEqualTo(flow.maximum());
+    RouteSpec route = design.route().orElseThrow();
+    assertThat(Measure.LENGTH.si(route.sourceLevel())).isZero();
+    assertThat(Measure.LENGTH.si(route.outletHead())).isZero();
+    RouteSpec.RunSpec run = route.runs().get(0);
+    assertThat(run.fittings())
+        .containsExactlyEntriesOf(Map.of(FittingKind.LONG_RADIUS_ELBOW_90, 3));
+    assertThat(Measure.LENGTH.si(run.roughness()))
+        .isEqualTo(run.pipe().orElseThrow().system().material().newRoughnessM());
+    PumpSpec.RotodynamicSpec pump = (PumpSpec.RotodynamicSpec) design.pump().orElseThrow();
+    assertThat(pump.speed()).isEqualTo(pump.curveSpeed());
+    assertThat(Measure.FRACTION.si(pump.driveEfficiency())).isEqualTo(0.9);
+    Criteria criteria = design.criteria();
+    assertThat(Measure.FRACTION.si(criteria.marginFraction())).isEqualTo(0.15);
+    assertThat(Measure.SPEED.si(criteria.marginVelocity())).isEqualTo(0.3);
+    assertThat(Measure.SPEED.si(criteria.wearVelocity())).isEqualTo(3);
+    assertThat(Measure.FRACTION.si(criteria.pressureShare())).isEqualTo(0.72);
+    assertThat(Measure.FRACTION.si(criteria.sandCapture())).isEqualTo(0.75);
+    assertThat(criteria.gradedSearch()).isTrue();
+    assertThat(criteria.roles()).isEmpty();
+
+    LaneSpec lane = Documents.lane().read().design().orElseThrow().lane().orElseThrow();
+    assertThat(Measure.FRACTION.si(lane.manning())).isEqualTo(0.015);
+    assertThat(Measure.TIME.si(lane.runningTime())).isEqualTo(86400);
+    assertThat(Measure.FRACTION.si(lane.coatingFactor())).isEqualTo(1);
+    assertThat(lane.depth()).isEmpty();
+  }
+
+  @Test
+  void aChosenRoleIsRead() {
+    Design design =
+        Documents.line()
+            .with("/criteria/depositionRoles/durand-plateau-english", "Counted")
+            .read()
+            .design()
+            .orElseThrow();
+    assertThat(design.criteria().roles())
+        .containsExactlyEntriesOf(Map.of("durand-plateau-english", Role.COUNTED));
+  }
+}
