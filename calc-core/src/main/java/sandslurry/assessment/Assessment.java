@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.design.Design;
 import sandslurry.material.Carrier;
+import sandslurry.material.RheogramFit;
 import sandslurry.separation.LaneResult;
 
 /**
@@ -14,6 +15,10 @@ import sandslurry.separation.LaneResult;
  * @param line the line, when there is one
  * @param pump the pump, when there is one
  * @param lane the settling lane, when there is one
+ * @param fit the fit of the carrier's rheology, when viscometer readings were given
+ * @param dilution what dilution does to the line, when the design asks for it
+ * @param band the same design with a thinner and a thicker carrier, when its thickness is known
+ *     only to a factor
  * @param findings the findings, gravest first
  * @param cautions the dangers to people
  * @param working the steps behind every number
@@ -24,6 +29,9 @@ public record Assessment(
     Optional<LineResult> line,
     Optional<PumpResult> pump,
     Optional<LaneResult> lane,
+    Optional<RheogramFit> fit,
+    Optional<DilutionCurve> dilution,
+    Optional<Band> band,
     List<Finding> findings,
     List<SafetyCaution> cautions,
     List<Step> working) {
@@ -33,6 +41,16 @@ public record Assessment(
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
   }
+
+  /**
+   * The same design at both ends of the scatter of its carrier.
+   *
+   * @param factor every shear stress of the thicker carrier over that of the design; the thinner
+   *     has it the other way
+   * @param thinner the design with the thinner carrier
+   * @param thicker the design with the thicker carrier
+   */
+  public record Band(double factor, Assessment thinner, Assessment thicker) {}
 
   /**
    * The verdict on the whole design.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
 import sandslurry.separation.LaneResult;
 import sandslurry.units.Measure;
@@ -20,6 +21,21 @@ public final class Evaluation {
    */
   public static Assessment assess(Design design) {
     Materials materials = Materials.of(design);
+    Optional<Assessment.Band> band = Optional.empty();
+    double scatter = materials.carrier().scatter();
+    if (scatter > 1) {
+      band =
+          Optional.of(
+              new Assessment.Band(
+                  scatter,
+                  assess(design, materials.thickened(1 / scatter), Optional.empty()),
+                  assess(design, materials.thickened(scatter), Optional.empty())));
+    }
+    return assess(design, materials, band);
+  }
+
+  private static Assessment assess(
+      Design design, Materials materials, Optional<Assessment.Band> band) {
     List<Finding> findings = new ArrayList<>();
     List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials));
     Optional<PumpResult> pump = Optional.empty();
@@ -56,7 +72,12 @@ public final class Evaluation {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
     }
-    findings.addAll(DataFindings.of(design, materials));
+    Optional<DilutionCurve> dilution = Optional.empty();
+    if (design.dilution().isPresent() && line.isPresent() && !line.get().states().isEmpty()) {
+      dilution = Optional.of(new DilutionEvaluation(design, materials).curve());
+    }
+    findings.addAll(DataFindings.of(design, materials, line));
+    band.ifPresent(b -> findings.addAll(BandFindings.of(design, findings, b)));
     findings.sort(Comparator.comparing(Finding::severity).reversed());
     return new Assessment(
         design,
@@ -64,6 +85,11 @@ public final class Evaluation {
         line,
         pump,
         lane,
+        design.carrier() instanceof ReadingsSpec readings
+            ? Optional.of(DesignCarrier.fit(readings))
+            : Optional.empty(),
+        dilution,
+        band,
         findings,
         SafetyCautions.of(design),
         working);

@@ -102,6 +102,7 @@ final class LineEvaluation {
         Measure.SPEED.of(run.leastVelocityMps()),
         Measure.FRACTION.of(run.reynolds()),
         run.regime(),
+        Measure.SHEAR_RATE.of(run.wallShearRatePs()),
         run.deposition(),
         run.carriage(),
         Measure.FRACTION.of(run.liquidGradient()),

@@ -235,7 +235,8 @@ final class LineFindings {
                   : point.yieldUnknown()
                       ? "Laminar: whether it holds its sand depends on a yield stress that total"
                           + " solids do not tell."
-                      : "Laminar: sand sinks, but hardly any reaches the floor of so short a line.";
+                      : "Laminar: sand sinks through what is sheared, though little of it reaches the"
+                          + " floor before the outlet.";
         };
     StringBuilder why = new StringBuilder(at).append(". ");
     why.append(String.join(" ", carriage.reasons(units)));
@@ -268,7 +269,9 @@ final class LineFindings {
             : "No flow of this liquid in this pipe is turbulent and fast enough";
     String dilution =
         materials.carrier().totalSolids().orElse(0) > 0
-            ? ", or dilute (see the dilution curve when the design has one)"
+            ? design.dilution().isPresent()
+                ? ", or dilute as far as the dilution curve tells"
+                : ", or dilute (a \"dilution\" in the design shows how far)"
             : "";
     String yield =
         carriage.velocityMps() < carriage.laminarBelowMps()
@@ -522,12 +525,13 @@ final class LineFindings {
     }
     double volume = model.volumeM3();
     double share = fraction / Proportions.PACKED_VOLUME_FRACTION;
+    boolean turbulent = state.runs().stream().allMatch(r -> r.regime() == Regime.TURBULENT);
     String flush =
         result
             .leastSafeFlow()
-            .map(q -> show(Kind.FLOW, Measure.FLOW.si(q)))
-            .map(q -> " at " + q + " or more")
-            .orElse("");
+            .filter(q -> turbulent)
+            .map(q -> " at " + units.show(Kind.FLOW, q) + " or more")
+            .orElse(" fast enough to be turbulent");
     add(
         share > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
         Topic.PLUGGING,

@@ -17,6 +17,9 @@ import sandslurry.units.UnitSystem;
 final class PumpFindings {
   private static final String ELEMENT = "pump";
 
+  /** Flows closer than this are the same to any flow meter of such a line (common practice). */
+  private static final double FLOW_ACCURACY = 0.02;
+
   /** Apparent viscosity above which a pump curve for water is no guide (common practice). */
   private static final double THICK_PAS = 0.02;
 
@@ -92,20 +95,19 @@ final class PumpFindings {
             + ", designed for "
             + show(Kind.FLOW, wanted)
             + ".";
-    double slack = 1e-9;
-    if (flow < least * (1 - slack)) {
+    if (flow < least * (1 - FLOW_ACCURACY)) {
       add(
           Severity.FAIL,
           "The pump drives less than the minimum flow through this line.",
           why,
           "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
-    } else if (flow < wanted * (1 - slack)) {
+    } else if (flow < wanted * (1 - FLOW_ACCURACY)) {
       add(
           Severity.CAUTION,
           "The pump drives less than the design flow through this line.",
           why,
           "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
-    } else if (flow > most * (1 + slack)) {
+    } else if (flow > most * (1 + FLOW_ACCURACY)) {
       add(
           Severity.CAUTION,
           "The pump drives more than the maximum flow through this line.",

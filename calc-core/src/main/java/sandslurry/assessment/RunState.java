@@ -10,6 +10,7 @@ import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.SandCarriage;
 import sandslurry.units.PressureGradient;
+import sandslurry.units.ShearRate;
 
 /**
  * One run of pipe at one flow.
@@ -19,6 +20,7 @@ import sandslurry.units.PressureGradient;
  *     is judged by
  * @param reynolds Reynolds number of the carrier with its fines
  * @param regime flow regime of the carrier
+ * @param wallShearRate shear rate of the carrier at the wall
  * @param deposition the judgement on deposition; empty when there is no sand
  * @param carriage what carries the sand; empty when there is no sand
  * @param liquidGradient metres of carrier lost per metre of pipe without sand
@@ -38,6 +40,7 @@ public record RunState(
     Quantity<Speed> leastVelocity,
     Quantity<Dimensionless> reynolds,
     Regime regime,
+    Quantity<ShearRate> wallShearRate,
     Optional<DepositionJudgement> deposition,
     Optional<SandCarriage> carriage,
     Quantity<Dimensionless> liquidGradient,

@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Pressure;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.DilutionCurve;
 import sandslurry.assessment.Finding;
+import sandslurry.assessment.FlowCase;
 import sandslurry.assessment.LineResult;
 import sandslurry.assessment.LineState;
 import sandslurry.assessment.ModelValue;
@@ -26,9 +29,11 @@ import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
 import sandslurry.design.RouteSpec;
 import sandslurry.material.Gradation;
+import sandslurry.material.RheogramFit;
 import sandslurry.separation.CaughtSize;
 import sandslurry.separation.LaneClass;
 import sandslurry.separation.LaneResult;
+import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.DepositionJudgement.Entry;
 import sandslurry.units.Kind;
@@ -37,6 +42,9 @@ import sandslurry.units.UnitSystem;
 
 /** The report of an Assessment, in the units of its design. */
 public final class Report {
+  /** Far outside their range some correlations give velocities of no meaning near zero. */
+  private static final double NEGLIGIBLE_MPS = 1e-4;
+
   private final Assessment assessment;
   private final Design design;
   private final UnitSystem units;
@@ -58,9 +66,12 @@ public final class Report {
     Report report = new Report(assessment);
     report.summary();
     report.inputs();
+    assessment.fit().ifPresent(report::fit);
     assessment.line().ifPresent(report::line);
+    assessment.dilution().ifPresent(report::dilution);
     assessment.pump().ifPresent(report::pump);
     assessment.lane().ifPresent(report::lane);
+    assessment.band().ifPresent(report::band);
     report.safety();
     report.working();
     return List.copyOf(report.blocks);
@@ -239,7 +250,9 @@ public final class Report {
     for (LineState state : line.states()) {
       for (int i = 0; i < runs.size(); i++) {
         RunState run = state.runs().get(i);
-        Optional<DepositionJudgement> judged = run.deposition();
+        // The deposition velocity judges turbulent flow only.
+        Optional<DepositionJudgement> judged =
+            run.deposition().filter(d -> run.regime() == Regime.TURBULENT);
         rows.add(
             List.of(
                 runs.get(i).name(),
@@ -250,6 +263,7 @@ public final class Report {
                 judged.map(d -> units.number(Kind.VELOCITY, d.velocityToPassMps())).orElse("-"),
                 number(Kind.NUMBER, run.reynolds()),
                 run.regime().words(),
+                run.carriage().map(c -> c.support().words()).orElse("no sand"),
                 run.severity().name()));
       }
     }
@@ -264,6 +278,7 @@ public final class Report {
                 "to pass",
                 "Reynolds number",
                 "carrier flows",
+                "the sand is",
                 "verdict"),
             rows));
   }
@@ -300,7 +315,9 @@ public final class Report {
       rows.add(
           List.of(
               entry.model().name(),
-              units.number(Kind.VELOCITY, entry.valueMps()),
+              entry.valueMps() < NEGLIGIBLE_MPS
+                  ? "0"
+                  : units.number(Kind.VELOCITY, entry.valueMps()),
               units.number(Kind.GRAIN, entry.sizeM()),
               entry.role().name().toLowerCase(Locale.ROOT),
               entry.model().limit().words(),
@@ -316,6 +333,13 @@ public final class Report {
                 "limit meant",
                 "published range"),
             rows));
+    if (worst.get().runs().get(index).regime() != Regime.TURBULENT) {
+      paragraph(
+          "The carrier flows "
+              + worst.get().runs().get(index).regime().words()
+              + " here. These correlations are for turbulent flow and do not judge this case: they"
+              + " tell what turbulent flow would need.");
+    }
     paragraph(
         "The limit is the larger of the governing correlations within their range, never less than"
             + " the floor"
@@ -457,6 +481,199 @@ public final class Report {
         "At the design concentration, from the level of the source, velocity head at the outlet"
             + " included. Heads with sand are in metres (feet) of mixture, those of the carrier"
             + " alone in metres (feet) of carrier.");
+  }
+
+  private void fit(RheogramFit fit) {
+    heading(2, "Fit of the viscometer readings");
+    List<List<String>> rows = new ArrayList<>();
+    for (RheogramFit.Candidate candidate : fit.candidates()) {
+      String parameters =
+          candidate.parameters().stream()
+              .map(
+                  p ->
+                      String.format(
+                          Locale.ROOT,
+                          "%s = %.4g +/- %.2g %s",
+                          p.symbol(),
+                          p.value(),
+                          p.standardError(),
+                          p.unit()))
+              .map(String::strip)
+              .collect(Collectors.joining(", "));
+      rows.add(
+          List.of(
+              candidate.model(),
+              candidate.rheology().isPresent()
+                  ? String.format(Locale.ROOT, "%.3g", candidate.rmsePa())
+                  : "-",
+              candidate.rheology().isPresent()
+                  ? String.format(Locale.ROOT, "%.3g", candidate.criterion())
+                  : "-",
+              candidate.rheology().isPresent() ? parameters : candidate.remark()));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of("law", "residual [Pa]", "criterion", "parameters with standard error"), rows));
+    List<List<String>> residuals = new ArrayList<>();
+    for (int i = 0; i < fit.readings().size(); i++) {
+      residuals.add(
+          List.of(
+              units.number(Kind.SHEAR_RATE, fit.readings().get(i).shearRatePs()),
+              units.number(Kind.STRESS, fit.readings().get(i).shearStressPa()),
+              String.format(Locale.ROOT, "%.3g", fit.best().residualsPa().get(i))));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                head("shear rate", Kind.SHEAR_RATE),
+                head("shear stress", Kind.STRESS),
+                "measured less fitted [Pa]"),
+            residuals));
+    paragraph(
+        "The law of the least criterion is taken unless the design names another. Standard errors"
+            + " tell the scatter of these readings, not that between days or farms.");
+  }
+
+  private void dilution(DilutionCurve curve) {
+    heading(1, "What dilution does");
+    List<List<String>> rows = new ArrayList<>();
+    for (DilutionCurve.Point point : curve.points()) {
+      rows.add(
+          List.of(
+              String.format(Locale.ROOT, "%.2f", point.ratio()),
+              number(Kind.PERCENT, point.totalSolids()),
+              number(Kind.PERCENT, point.sandFraction()),
+              number(Kind.VELOCITY, point.velocity()),
+              point.turbulentVelocity().map(v -> number(Kind.VELOCITY, v)).orElse("-"),
+              point.regime().words(),
+              number(Kind.PERCENT, point.floorShare()),
+              number(Kind.PRESSURE_GRADIENT, point.pressureGradient()),
+              point.support().map(s -> s.words()).orElse("no sand"),
+              point.severity().name()));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "added",
+                "solids [%]",
+                "sand [%]",
+                head("velocity", Kind.VELOCITY),
+                head("to carry it", Kind.VELOCITY),
+                "flow",
+                "on the floor [%]",
+                head("friction", Kind.PRESSURE_GRADIENT),
+                "the sand is",
+                "verdict"),
+            rows));
+    paragraph(
+        "Added: volumes of liquid with "
+            + show(Kind.PERCENT, design.dilution().orElseThrow().totalSolids())
+            + " solids to one volume of mixture, at unchanged flow in the line. Each row is the"
+            + " worst run at the worst flow. "
+            + curve
+                .firstPass()
+                .map(
+                    p ->
+                        p.ratio() == 0
+                            ? "Undiluted it passes."
+                            : "The first to pass is "
+                                + String.format(Locale.ROOT, "%.2f", p.ratio())
+                                + " to one, with "
+                                + show(Kind.PERCENT, p.totalSolids())
+                                + " solids.")
+                .orElse("None of these dilutions passes at this flow.")
+            + " Between thick enough to hold the sand and thin and fast enough to carry it, sand"
+            + " settles.");
+  }
+
+  /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
+  private void band(Assessment.Band band) {
+    heading(1, "Band of the carrier");
+    paragraph(
+        "Liquors of the same solids differ between farms by a factor of about "
+            + units.show(Kind.NUMBER, band.factor())
+            + " either way in thickness (from memory, unverified). The same design with the thinner"
+            + " and the thicker liquor:");
+    List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
+    List<List<String>> rows = new ArrayList<>();
+    assessment
+        .line()
+        .ifPresent(
+            line -> {
+              for (LineState state : line.states()) {
+                FlowCase at = state.flowCase();
+                for (int i = 0; i < state.runs().size(); i++) {
+                  int run = i;
+                  String of = design.route().orElseThrow().runs().get(i).name() + ", " + at.words();
+                  rows.add(
+                      bandRow(
+                          head("friction, " + of, Kind.PRESSURE),
+                          all,
+                          a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.friction()))));
+                  rows.add(
+                      bandRow(
+                          "sand, " + of,
+                          all,
+                          a ->
+                              runAt(a, at, run)
+                                  .map(
+                                      r ->
+                                          r.severity()
+                                              + ", "
+                                              + r.carriage()
+                                                  .map(c -> c.support().words())
+                                                  .orElse("no sand"))));
+                }
+                rows.add(
+                    bandRow(
+                        head("head asked of the pump, " + at.words(), Kind.HEAD),
+                        all,
+                        a ->
+                            a.line()
+                                .flatMap(l -> l.at(at))
+                                .map(s -> number(Kind.HEAD, s.systemHead()))));
+              }
+            });
+    if (assessment.line().isPresent()) {
+      rows.add(
+          bandRow(
+              head("least flow that keeps sand moving", Kind.FLOW),
+              all,
+              a -> a.line().flatMap(LineResult::leastSafeFlow).map(q -> number(Kind.FLOW, q))));
+    }
+    if (assessment.pump().isPresent()) {
+      rows.add(
+          bandRow(
+              head("pump duty", Kind.FLOW),
+              all,
+              a -> a.pump().flatMap(PumpResult::governing).map(d -> number(Kind.FLOW, d.flow()))));
+    }
+    if (assessment.lane().isPresent()) {
+      rows.add(
+          bandRow(
+              "lane keeps, mixed to turbulent [%]",
+              all,
+              a ->
+                  a.lane()
+                      .map(
+                          l ->
+                              units.number(Kind.PERCENT, l.retained().vetter())
+                                  + " to "
+                                  + units.number(Kind.PERCENT, l.retained().campDobbins()))));
+    }
+    blocks.add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
+  }
+
+  private static Optional<RunState> runAt(Assessment assessment, FlowCase at, int run) {
+    return assessment.line().flatMap(l -> l.at(at)).map(s -> s.runs().get(run));
+  }
+
+  private static List<String> bandRow(
+      String what, List<Assessment> all, Function<Assessment, Optional<String>> value) {
+    List<String> row = new ArrayList<>();
+    row.add(what);
+    all.forEach(a -> row.add(value.apply(a).orElse("-")));
+    return row;
   }
 
   private void pump(PumpResult pump) {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sandslurry.correlation.Bound;
 
 class CarriersTest {
   private static final double COLD = 283.15;
@@ -81,11 +82,13 @@ class CarriersTest {
   }
 
   @Test
-  void notesNameTheShearRatesOfTheNeighbouringRows() {
-    assertThat(Carriers.manure(0.08, 308.15).notes())
-        .anyMatch(note -> note.contains("11 to 399 1/s"));
-    assertThat(Carriers.manure(0.01, 308.15).notes())
-        .anyMatch(note -> note.contains("226 to 702 1/s"));
+  void theShearRatesAreThoseOfTheNeighbouringRows() {
+    Bound between = Carriers.manure(0.08, 308.15).shearRates().orElseThrow();
+    assertThat(between.low()).isEqualTo(11);
+    assertThat(between.high()).isEqualTo(399);
+    Bound besideWater = Carriers.manure(0.01, 308.15).shearRates().orElseThrow();
+    assertThat(besideWater.low()).isEqualTo(226);
+    assertThat(besideWater.high()).isEqualTo(702);
   }
 
   @Test

@@ -1,0 +1,53 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.design.Design;
+import sandslurry.units.Kind;
+
+/**
+ * What the scatter of the carrier means for the verdict: a part of the design that stands worse
+ * with a thinner or a thicker carrier of the same description cannot be passed as if its thickness
+ * were known.
+ */
+final class BandFindings {
+  private BandFindings() {}
+
+  static List<Finding> of(Design design, List<Finding> base, Assessment.Band band) {
+    List<Finding> findings = new ArrayList<>();
+    for (Topic topic : List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.LANE)) {
+      Severity here = worst(base, topic);
+      Severity thinner = worst(band.thinner().findings(), topic);
+      Severity thicker = worst(band.thicker().findings(), topic);
+      if (thinner.or(thicker).compareTo(here) > 0) {
+        findings.add(
+            new Finding(
+                Severity.CAUTION.or(here),
+                topic,
+                "carrier",
+                "With another liquor of the same solids the verdict on "
+                    + topic.word()
+                    + " would be worse.",
+                "Between farms the thickness differs by a factor of about "
+                    + design.units().show(Kind.NUMBER, band.factor())
+                    + " either way: "
+                    + thinner
+                    + " with the thinner, "
+                    + here
+                    + " as described, "
+                    + thicker
+                    + " with the thicker.",
+                "Measure the liquor with a viscometer, or leave margin for the worse case."));
+      }
+    }
+    return findings;
+  }
+
+  private static Severity worst(List<Finding> findings, Topic topic) {
+    return findings.stream()
+        .filter(f -> f.topic() == topic)
+        .map(Finding::severity)
+        .reduce(Severity.PASS, Severity::or);
+  }
+}
