@@ -1,0 +1,399 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.design.CarrierSpec.WaterSpec;
+import sandslurry.design.Design;
+import sandslurry.design.Documents;
+import sandslurry.design.FlowSpec;
+import sandslurry.design.MixtureSpec;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.design.RandomDesigns;
+import sandslurry.design.Reading;
+import sandslurry.design.RouteSpec;
+import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.design.Sand;
+import sandslurry.pipe.PipeCatalogue;
+import sandslurry.pipe.StandardPipe;
+import sandslurry.pump.PumpCurve;
+import sandslurry.separation.LaneClass;
+import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionJudgement.Outcome;
+import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.units.Measure;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** What must hold of every assessment, tried on designs made at random. */
+class AssessmentProperties {
+  private static Optional<Design> read(String text) {
+    return Documents.parse(text).read().design();
+  }
+
+  private static Design extreme(long seed) {
+    Optional<Design> design = read(RandomDesigns.extreme(seed));
+    Assume.that(design.isPresent());
+    return design.get();
+  }
+
+  private static Design plausible(long seed) {
+    Reading reading = Documents.parse(RandomDesigns.plausibleLine(seed)).read();
+    assertThat(reading.problems()).isEmpty();
+    return reading.design().orElseThrow();
+  }
+
+  private static Design with(
+      Design d, Optional<MixtureSpec> mixture, FlowSpec flow, RouteSpec route, Sand sand) {
+    return new Design(
+        d.title(),
+        d.units(),
+        sand,
+        d.carrier(),
+        mixture,
+        Optional.of(flow),
+        Optional.of(route),
+        Optional.empty(),
+        Optional.empty(),
+        d.criteria());
+  }
+
+  private static Design atFlow(Design d, double flowM3ps) {
+    Quantity<VolumetricFlowRate> flow = Measure.FLOW.of(flowM3ps);
+    return with(d, d.mixture(), new FlowSpec(flow, flow, flow), d.route().orElseThrow(), d.sand());
+  }
+
+  private static Design withRun(Design d, RunSpec run) {
+    RouteSpec route = d.route().orElseThrow();
+    return with(
+        d,
+        d.mixture(),
+        d.flow().orElseThrow(),
+        new RouteSpec(route.sourceLevel(), route.outletHead(), List.of(run)),
+        d.sand());
+  }
+
+  private static RunSpec onlyRun(Design d) {
+    return d.route().orElseThrow().runs().get(0);
+  }
+
+  private static RunState first(Assessment assessment, FlowCase flowCase) {
+    return assessment.line().orElseThrow().at(flowCase).orElseThrow().runs().get(0);
+  }
+
+  private static DepositionJudgement judged(Assessment assessment) {
+    return first(assessment, FlowCase.DESIGN).deposition().orElseThrow();
+  }
+
+  @Property(tries = 150)
+  void theSameDesignTypedInOtherUnitsHasTheSameNumbers(@ForAll long seed) {
+    Optional<Design> metric = read(RandomDesigns.inside(seed, false));
+    Optional<Design> us = read(RandomDesigns.inside(seed, true));
+    assertThat(us.isPresent()).isEqualTo(metric.isPresent());
+    Assume.that(metric.isPresent());
+    Assessment one = Evaluation.assess(metric.get());
+    Assessment other = Evaluation.assess(us.get());
+    assertThat(other.working()).hasSameSizeAs(one.working());
+    for (int i = 0; i < one.working().size(); i++) {
+      Step expected = one.working().get(i);
+      Step found = other.working().get(i);
+      assertThat(found.symbol()).isEqualTo(expected.symbol());
+      assertThat(found.value())
+          .as("%s of %s", expected.symbol(), expected.element())
+          .isCloseTo(expected.value(), within(1e-9 * Math.max(Math.abs(expected.value()), 1e-3)));
+    }
+    assertThat(other.findings())
+        .extracting(Finding::severity, Finding::topic, Finding::element, Finding::what)
+        .hasSameSizeAs(one.findings());
+    assertThat(other.verdict()).isEqualTo(one.verdict());
+    assertThat(other.line().isPresent()).isEqualTo(one.line().isPresent());
+    one.line()
+        .flatMap(LineResult::leastSafeFlow)
+        .ifPresent(
+            flow ->
+                assertThat(
+                        Measure.FLOW.si(other.line().orElseThrow().leastSafeFlow().orElseThrow()))
+                    .isCloseTo(Measure.FLOW.si(flow), within(1e-8 * Measure.FLOW.si(flow))));
+  }
+
+  @Property(tries = 150)
+  void aLineWithoutSandIsALineOfClearLiquid(@ForAll long seed) {
+    Design design = extreme(seed);
+    Assume.that(design.route().isPresent());
+    MixtureSpec none = new MixtureSpec.ByVolume(Measure.FRACTION.of(0));
+    Assessment assessment =
+        Evaluation.assess(
+            with(
+                design,
+                Optional.of(none),
+                design.flow().orElseThrow(),
+                design.route().orElseThrow(),
+                design.sand()));
+    for (LineState state : assessment.line().orElseThrow().states()) {
+      for (RunState run : state.runs()) {
+        assertThat(run.deposition()).isEmpty();
+        assertThat(run.severity()).isEqualTo(Severity.PASS);
+        double liquid = Measure.FRACTION.si(run.liquidGradient());
+        assertThat(Measure.FRACTION.si(run.slurryGradient())).isEqualTo(liquid);
+        assertThat(run.headLossModels())
+            .allSatisfy(model -> assertThat(model.estimate().value()).isEqualTo(liquid));
+      }
+    }
+    assertThat(assessment.findings())
+        .filteredOn(finding -> finding.topic() == Topic.PLUGGING)
+        .isNotEmpty()
+        .allMatch(finding -> finding.severity() == Severity.PASS);
+  }
+
+  @Property(tries = 200)
+  void aDutyPointLiesOnBothCurves(@ForAll long seed) {
+    Design design = extreme(seed);
+    Assume.that(design.pump().filter(RotodynamicSpec.class::isInstance).isPresent());
+    Assessment assessment = Evaluation.assess(design);
+    Assume.that(assessment.pump().isPresent());
+    PumpResult result = assessment.pump().get();
+    Materials materials = Materials.of(design);
+    LineModel line = new LineModel(design, materials);
+    double fraction = materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
+    for (PumpResult.Duty duty : result.duties()) {
+      PumpCurve curve =
+          PumpEvaluation.clearCurve((RotodynamicSpec) design.pump().get())
+              .derated(
+                  Measure.FRACTION.si(result.headRatio()),
+                  Measure.FRACTION.si(result.efficiencyRatio()));
+      double flow = Measure.FLOW.si(duty.flow());
+      double head = Measure.LENGTH.si(duty.head());
+      assertThat(curve.headM(flow)).isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
+      assertThat(line.systemHeadM(flow, fraction))
+          .isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
+    }
+  }
+
+  @Property(tries = 300)
+  void theVerdictIsTheWorstOfTheFindingsAndTheyComeInThatOrder(@ForAll long seed) {
+    Assessment assessment = Evaluation.assess(extreme(seed));
+    List<Severity> severities = assessment.findings().stream().map(Finding::severity).toList();
+    assertThat(severities).isSortedAccordingTo((a, b) -> b.compareTo(a));
+    Severity worst =
+        severities.stream().filter(s -> s != Severity.NOTE).findFirst().orElse(Severity.PASS);
+    assertThat(assessment.verdict()).isEqualTo(worst);
+  }
+
+  /** Looks for a design that passes and should not, by the definitions and not by the rule. */
+  private static void searchForAFalsePass(Assessment assessment) {
+    boolean mustNotPass = false;
+    for (LineState state : assessment.line().orElseThrow().states()) {
+      for (RunState run : state.runs()) {
+        if (run.deposition().isEmpty()) {
+          continue;
+        }
+        DepositionJudgement judged = run.deposition().get();
+        boolean settles =
+            judged.entries().stream()
+                .filter(e -> e.model().id().equals("gillies-shook-2002"))
+                .filter(e -> e.role() == Role.GOVERNING && e.estimate().inRange())
+                .anyMatch(e -> Measure.SPEED.si(run.leastVelocity()) < 0.9 * e.valueMps());
+        boolean nothingGoverns =
+            judged.entries().stream()
+                .noneMatch(e -> e.role() == Role.GOVERNING && e.estimate().inRange());
+        boolean notTurbulent = run.regime() != Regime.TURBULENT;
+        if (settles || nothingGoverns || notTurbulent) {
+          assertThat(run.severity()).isGreaterThan(Severity.PASS);
+          mustNotPass = true;
+        }
+      }
+    }
+    if (mustNotPass) {
+      assertThat(assessment.verdict()).isGreaterThan(Severity.PASS);
+    }
+  }
+
+  @Property(tries = 400)
+  void noLineThatIsBuiltPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(@ForAll long seed) {
+    searchForAFalsePass(Evaluation.assess(plausible(seed)));
+  }
+
+  @Property(tries = 300)
+  void noLineAtAllPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(@ForAll long seed) {
+    Design design = extreme(seed);
+    Assume.that(design.route().isPresent());
+    searchForAFalsePass(Evaluation.assess(design));
+  }
+
+  @Property(tries = 150)
+  void atTheFlowThatCuresNothingSettles(
+      @ForAll long seed, @ForAll @DoubleRange(min = 1, max = 3) double more) {
+    Design design = plausible(seed);
+    Optional<Quantity<VolumetricFlowRate>> cure =
+        Evaluation.assess(design).line().orElseThrow().leastSafeFlow();
+    Assume.that(cure.isPresent());
+    double flow = Measure.FLOW.si(cure.get()) * (1 + 1e-8);
+    RunState run = first(Evaluation.assess(atFlow(design, flow)), FlowCase.DESIGN);
+    Outcome outcome = run.deposition().orElseThrow().outcome();
+    assertThat(run.regime()).isEqualTo(Regime.TURBULENT);
+    assertThat(outcome).isIn(Outcome.CLEAR, Outcome.OUT_OF_RANGE);
+    RunState faster = first(Evaluation.assess(atFlow(design, flow * more)), FlowCase.DESIGN);
+    assertThat(faster.deposition().orElseThrow().outcome())
+        .isIn(Outcome.CLEAR, Outcome.OUT_OF_RANGE);
+    // Just below it something is wanting, or the cure would ask for too much.
+    RunState slower = first(Evaluation.assess(atFlow(design, flow * 0.999)), FlowCase.DESIGN);
+    assertThat(slower.severity()).isGreaterThan(Severity.PASS);
+  }
+
+  @Property(tries = 150)
+  void theSmallerPipeThatACureNamesPasses(@ForAll long seed) {
+    Design design = plausible(seed);
+    Assessment assessment = Evaluation.assess(design);
+    Finding finding =
+        assessment.findings().stream()
+            .filter(f -> f.topic() == Topic.PLUGGING && f.cure().contains("or fit "))
+            .findFirst()
+            .orElse(null);
+    Assume.that(finding != null);
+    StandardPipe now = onlyRun(design).pipe().orElseThrow();
+    StandardPipe smaller =
+        PipeCatalogue.sameSystemAndClass(now).stream()
+            .filter(pipe -> finding.cure().contains("or fit " + pipe.words() + ","))
+            .findFirst()
+            .orElseThrow();
+    assertThat(smaller.largestBoreM()).isLessThan(now.largestBoreM());
+    FlowCase worst =
+        finding.why().startsWith("At the minimum") ? FlowCase.MINIMUM : FlowCase.DESIGN;
+    double flow = Measure.FLOW.si(assessment.line().orElseThrow().at(worst).orElseThrow().flow());
+    Assessment cured =
+        Evaluation.assess(atFlow(withRun(design, onlyRun(design).inPipe(smaller)), flow));
+    assertThat(first(cured, FlowCase.DESIGN).severity()).isEqualTo(Severity.PASS);
+  }
+
+  @Property(tries = 150)
+  void denserSandAsksForMoreVelocity(
+      @ForAll long seed, @ForAll @DoubleRange(min = 1.01, max = 1.3) double factor) {
+    Design design = plausible(seed);
+    Sand sand = design.sand();
+    Sand denser =
+        new Sand(
+            sand.source(),
+            sand.gradation(),
+            Measure.DENSITY.of(factor * Measure.DENSITY.si(sand.density())),
+            sand.shape());
+    Assessment dense =
+        Evaluation.assess(
+            with(
+                design,
+                design.mixture(),
+                design.flow().orElseThrow(),
+                design.route().orElseThrow(),
+                denser));
+    DepositionJudgement before = judged(Evaluation.assess(design));
+    DepositionJudgement after = judged(dense);
+    // Where other correlations come into or go out of their range the limit may jump.
+    Assume.that(before.limiting().model().equals(after.limiting().model()));
+    Assume.that(before.limiting().sizeM() == after.limiting().sizeM());
+    assertThat(after.limitMps()).isGreaterThan(before.limitMps());
+  }
+
+  @Property(tries = 100)
+  void frictionGrowsInProportionToLength(
+      @ForAll long seed, @ForAll @DoubleRange(min = 1.1, max = 10) double factor) {
+    Design design = plausible(seed);
+    RunSpec run = onlyRun(design);
+    Assessment once = Evaluation.assess(withRun(design, withLength(run, 1)));
+    Assessment more = Evaluation.assess(withRun(design, withLength(run, factor)));
+    double friction = Measure.PRESSURE.si(first(once, FlowCase.DESIGN).friction());
+    assertThat(friction).isPositive();
+    assertThat(Measure.PRESSURE.si(first(more, FlowCase.DESIGN).friction()))
+        .isCloseTo(factor * friction, within(1e-9 * factor * friction));
+  }
+
+  /** The run as many times as long, at the same slope. */
+  private static RunSpec withLength(RunSpec run, double factor) {
+    return new RunSpec(
+        run.name(),
+        run.pipe(),
+        run.largestBore(),
+        run.meanBore(),
+        run.rating(),
+        run.roughness(),
+        Measure.LENGTH.of(factor * Measure.LENGTH.si(run.length())),
+        Measure.LENGTH.of(factor * Measure.LENGTH.si(run.rise())),
+        run.fittings());
+  }
+
+  @Property(tries = 100)
+  void aSmallerBoreMakesMoreVelocityAndMoreFriction(
+      @ForAll long seed, @ForAll @DoubleRange(min = 0.5, max = 0.95) double factor) {
+    Design design = plausible(seed);
+    RunSpec run = onlyRun(design);
+    double bore = Measure.LENGTH.si(run.meanBore());
+    RunState wide = first(Evaluation.assess(withRun(design, run.inBore(bore))), FlowCase.DESIGN);
+    RunState narrow =
+        first(Evaluation.assess(withRun(design, run.inBore(factor * bore))), FlowCase.DESIGN);
+    double before = Measure.SPEED.si(wide.velocity());
+    assertThat(Measure.SPEED.si(narrow.velocity()))
+        .isCloseTo(before / (factor * factor), within(1e-9 * before));
+    assertThat(Measure.FRACTION.si(narrow.liquidGradient()))
+        .isGreaterThan(Measure.FRACTION.si(wide.liquidGradient()));
+  }
+
+  @Property(tries = 200)
+  void aLowerMinimumFlowNeverMendsAPluggingLine(
+      @ForAll long seed, @ForAll @DoubleRange(min = 0.2, max = 1) double factor) {
+    Design design = plausible(seed);
+    FlowSpec flow = design.flow().orElseThrow();
+    double lower = factor * Measure.FLOW.si(flow.minimum());
+    Assessment before = Evaluation.assess(design);
+    Assessment after =
+        Evaluation.assess(
+            with(
+                design,
+                design.mixture(),
+                new FlowSpec(Measure.FLOW.of(lower), flow.design(), flow.maximum()),
+                design.route().orElseThrow(),
+                design.sand()));
+    if (worstPlugging(before) != Severity.FAIL || design.carrier() instanceof WaterSpec) {
+      assertThat(worstPlugging(after)).isGreaterThanOrEqualTo(worstPlugging(before));
+    } else {
+      // Of thinning manure that flows laminar the correlations cannot even say that it fails.
+      assertThat(worstPlugging(after)).isGreaterThan(Severity.PASS);
+    }
+  }
+
+  private static Severity worstPlugging(Assessment assessment) {
+    return assessment.findings().stream()
+        .filter(finding -> finding.topic() == Topic.PLUGGING)
+        .map(Finding::severity)
+        .reduce(Severity.NOTE, Severity::or);
+  }
+
+  @Property(tries = 200)
+  void theSandOfTheClassesSumsToAllSandAndNoMoreIsKeptThanCame(@ForAll long seed) {
+    Design design = extreme(seed);
+    Assume.that(design.lane().isPresent());
+    Evaluation.assess(design)
+        .lane()
+        .ifPresent(
+            lane -> {
+              double sum = lane.classes().stream().mapToDouble(LaneClass::sandKgPs).sum();
+              assertThat(sum).isCloseTo(lane.sandKgPs(), within(1e-9 * lane.sandKgPs()));
+              double kept =
+                  lane.classes().stream()
+                      .mapToDouble(c -> c.sandKgPs() * c.retained().campDobbins())
+                      .sum();
+              assertThat(lane.depositedKgPs(lane.retained().campDobbins()))
+                  .isCloseTo(kept, within(1e-9 * lane.sandKgPs()))
+                  .isLessThanOrEqualTo(lane.sandKgPs() * (1 + 1e-9));
+              assertThat(lane.retained().vetter())
+                  .isLessThanOrEqualTo(lane.retained().campDobbins() + 1e-9);
+              assertThat(lane.retained().campDobbins())
+                  .isLessThanOrEqualTo(lane.capture().campDobbins() + 1e-12);
+            });
+  }
+}
