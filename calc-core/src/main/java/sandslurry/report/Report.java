@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import javax.measure.quantity.Pressure;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Finding;
 import sandslurry.assessment.GradePoint;
