@@ -30,8 +30,7 @@ final class CarrierSection {
         document -> document.text(KIND),
         CarrierSection::withKind);
     section.text(FieldSpec.needed("Temperature", "temperature", "15 degC", "60 degF"));
-    section.textWhen(
-        is("manure"), FieldSpec.needed("Total solids, no sand", "totalSolids", "3 %"));
+    section.textWhen(is("manure"), FieldSpec.needed("Total solids, no sand", "totalSolids", "3 %"));
     section.textWhen(
         is("measured"), FieldSpec.needed("Density", "density", "1010 kg/m3", "63 lb/ft3"));
     section.textWhen(

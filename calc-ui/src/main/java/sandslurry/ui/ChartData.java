@@ -37,6 +37,7 @@ record ChartData(
     SOLID,
     DASHED,
     DOTTED,
+    DASH_DOT,
     MARKED,
     POINTS
   }

@@ -22,6 +22,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.StandardChartTheme;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
@@ -63,6 +64,7 @@ final class ChartPainter {
   private static final BasicStroke SOLID = stroke();
   private static final BasicStroke DASHED = stroke(8, 5);
   private static final BasicStroke DOTTED = stroke(2, 4);
+  private static final BasicStroke DASH_DOT = stroke(12, 4, 2, 4);
 
   private ChartPainter() {}
 
@@ -73,11 +75,16 @@ final class ChartPainter {
 
   static JFreeChart chart(ChartData data) {
     JFreeChart chart = data.bars().isEmpty() ? curves(data) : bars(data);
-    theme().apply(chart);
     chart.setBackgroundPaint(Color.WHITE);
     chart.getPlot().setBackgroundPaint(Color.WHITE);
     chart.getPlot().setOutlinePaint(Color.GRAY);
     chart.setPadding(new RectangleInsets(6, 6, 6, 14));
+    return chart;
+  }
+
+  /** The theme goes on first: it forgets every paint that was set on a renderer. */
+  private static JFreeChart themed(JFreeChart chart) {
+    theme().apply(chart);
     return chart;
   }
 
@@ -117,13 +124,23 @@ final class ChartPainter {
     renderer.setDrawSeriesLineAsPath(true);
     renderer.setLegendLine(LEGEND_LINE);
     JFreeChart chart =
-        ChartFactory.createXYLineChart(
-            data.title(), data.x(), data.y(), set, PlotOrientation.VERTICAL, true, false, false);
+        themed(
+            ChartFactory.createXYLineChart(
+                data.title(),
+                data.x(),
+                data.y(),
+                set,
+                PlotOrientation.VERTICAL,
+                true,
+                false,
+                false));
     XYPlot plot = chart.getXYPlot();
     plot.setRenderer(renderer);
     if (data.logX()) {
       LogAxis axis = new LogAxis(data.x());
       axis.setNumberFormatOverride(new DecimalFormat("0.###"));
+      axis.setLabelFont(plot.getDomainAxis().getLabelFont());
+      axis.setTickLabelFont(plot.getDomainAxis().getTickLabelFont());
       plot.setDomainAxis(axis);
     }
     return chart;
@@ -134,6 +151,7 @@ final class ChartPainter {
       case SOLID, MARKED, POINTS -> SOLID;
       case DASHED -> DASHED;
       case DOTTED -> DOTTED;
+      case DASH_DOT -> DASH_DOT;
     };
   }
 
@@ -180,8 +198,9 @@ final class ChartPainter {
       }
     }
     JFreeChart chart =
-        ChartFactory.createBarChart(
-            data.title(), null, data.y(), set, PlotOrientation.HORIZONTAL, true, false, false);
+        themed(
+            ChartFactory.createBarChart(
+                data.title(), null, data.y(), set, PlotOrientation.HORIZONTAL, true, false, false));
     CategoryPlot plot = chart.getCategoryPlot();
     StackedBarRenderer renderer = new StackedBarRenderer();
     for (int i = 0; i < groups.size(); i++) {
@@ -200,6 +219,7 @@ final class ChartPainter {
       greatest = Math.max(greatest, level.value());
     }
     values.setRange(0, greatest * 1.12);
+    plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
     addLevels(plot, data.levels());
     return chart;
   }

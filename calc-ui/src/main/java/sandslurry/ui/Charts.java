@@ -62,7 +62,7 @@ final class Charts {
     }
     series.add(new Series("line with sand", Style.SOLID, moving));
     series.add(new Series("line over a bed, not for design", Style.DOTTED, overBed));
-    series.add(new Series("carrier alone", Style.DASHED, liquid));
+    series.add(new Series("carrier alone, head of carrier", Style.DASHED, liquid));
     assessment.pump().ifPresent(pump -> addPump(series, pump));
     series.add(new Series("flows judged", Style.POINTS, judged(line)));
     series.removeIf(s -> s.points().isEmpty());
@@ -79,7 +79,7 @@ final class Charts {
     series.add(
         new Series(
             "pump with sand",
-            Style.MARKED,
+            Style.DASH_DOT,
             pump.curve().stream()
                 .map(p -> new Point(number(Kind.FLOW, p.flow()), number(Kind.HEAD, p.head())))
                 .toList()));
@@ -104,7 +104,7 @@ final class Charts {
       return Optional.empty();
     }
     List<Series> series = new ArrayList<>();
-    Style[] styles = {Style.DASHED, Style.MARKED, Style.DOTTED, Style.DASHED};
+    Style[] styles = {Style.DASHED, Style.MARKED, Style.DOTTED, Style.DASH_DOT};
     for (LineState state : assessment.line().get().states()) {
       List<Point> pipe = new ArrayList<>();
       List<Point> grade = new ArrayList<>();
@@ -166,8 +166,7 @@ final class Charts {
   }
 
   private Level level(String name, double velocityMps) {
-    return new Level(
-        name + " " + units.show(Kind.VELOCITY, velocityMps), velocity(velocityMps));
+    return new Level(name + " " + units.show(Kind.VELOCITY, velocityMps), velocity(velocityMps));
   }
 
   private double velocity(double velocityMps) {

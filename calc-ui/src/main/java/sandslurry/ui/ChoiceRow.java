@@ -15,6 +15,7 @@ final class ChoiceRow implements Row {
 
   private final FormModel model;
   private final Supplier<String> pointer;
+  private final Supplier<List<String>> places;
   private final Supplier<List<Choice>> choices;
   private final Function<DesignDocument, String> get;
   private final JLabel label;
@@ -27,7 +28,8 @@ final class ChoiceRow implements Row {
    *
    * @param model the model
    * @param text its label
-   * @param pointer the field whose problems are shown here
+   * @param pointer the field that is chosen
+   * @param places the fields whose own problems are shown here
    * @param choices what there is to choose from now
    * @param get the choice that a document holds; blank for none
    * @param set the document with another choice
@@ -36,11 +38,13 @@ final class ChoiceRow implements Row {
       FormModel model,
       String text,
       Supplier<String> pointer,
+      Supplier<List<String>> places,
       Supplier<List<Choice>> choices,
       Function<DesignDocument, String> get,
       BiFunction<DesignDocument, String, DesignDocument> set) {
     this.model = model;
     this.pointer = pointer;
+    this.places = places;
     this.choices = choices;
     this.get = get;
     this.label = new JLabel(text);
@@ -99,9 +103,14 @@ final class ChoiceRow implements Row {
       box.setModel(entries);
     }
     box.setSelectedItem(selected);
+    box.setToolTipText(selected.label());
     taking = false;
     if (box.isVisible()) {
-      problemLine.show(box, model.problemsAt(pointer.get()), pointer.get());
+      List<String> shown = places.get();
+      problemLine.show(
+          box,
+          model.reading().problems().stream().filter(p -> shown.contains(p.field())).toList(),
+          "");
     }
   }
 
@@ -120,7 +129,7 @@ final class ChoiceRow implements Row {
   @Override
   public boolean focus(String place) {
     return box.isVisible()
-        && (place.equals(pointer.get()) || place.startsWith(pointer.get() + "/"))
+        && (place.equals(pointer.get()) || places.get().contains(place))
         && box.requestFocusInWindow();
   }
 }

@@ -15,23 +15,19 @@ final class CriteriaSection {
 
   static InputSection of(FormModel model) {
     InputSection section = new InputSection(model, "Criteria", "/criteria");
+    section.text(FieldSpec.standard("Margin on velocity", "velocityMarginShare", "15 %", "15 %"));
     section.text(
-        FieldSpec.standard("Margin on velocity", "velocityMarginShare", "15 %", "15 %"));
-    section.text(
-        FieldSpec.standard(
-            "and not less than", "velocityMargin", "0.3 m/s", "0.3 m/s", "1 ft/s"));
+        FieldSpec.standard("and not less than", "velocityMargin", "0.3 m/s", "0.3 m/s", "1 ft/s"));
     section.text(
         FieldSpec.standard("Wear starts above", "wearVelocity", "3 m/s", "3 m/s", "10 ft/s"));
-    section.text(
-        FieldSpec.standard("Use of pressure rating", "pressureShare", "72 %", "72 %"));
+    section.text(FieldSpec.standard("Use of pressure rating", "pressureShare", "72 %", "72 %"));
     section.text(FieldSpec.standard("Sand the lane must catch", "sandCapture", "75 %", "75 %"));
     section.choice(
         "Deposition judged by",
         () -> WORST_SIZE,
         () ->
             List.of(
-                new Choice("yes", "the worst size from d50 to d85"),
-                new Choice("no", "d50 alone")),
+                new Choice("yes", "the worst size from d50 to d85"), new Choice("no", "d50 alone")),
         document -> document.has(WORST_SIZE) ? document.text(WORST_SIZE) : "yes",
         (document, choice) -> document.with(WORST_SIZE, choice));
     roles(section);
@@ -43,8 +39,7 @@ final class CriteriaSection {
     show.setName("show roles");
     section.panel().add(show, "span 2, align left");
     for (DepositionVelocityModel model : DepositionVelocities.all()) {
-      ChoiceRow row =
-          section.choice(model.name(), "depositionRoles/" + model.id(), parts(model));
+      ChoiceRow row = section.choice(model.name(), "depositionRoles/" + model.id(), parts(model));
       section.choiceWhen(
           d -> show.isSelected() || d.has("/criteria/depositionRoles/" + model.id()), row);
     }

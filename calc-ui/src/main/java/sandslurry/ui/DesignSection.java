@@ -15,9 +15,7 @@ final class DesignSection {
     section.choice(
         "Report in",
         () -> UNITS,
-        () ->
-            List.of(
-                new Choice("metric", "metric units"), new Choice("US", "US customary units")),
+        () -> List.of(new Choice("metric", "metric units"), new Choice("US", "US customary units")),
         document -> document.has(UNITS) ? document.text(UNITS) : "metric",
         (document, units) -> document.with(UNITS, units));
     section.note(

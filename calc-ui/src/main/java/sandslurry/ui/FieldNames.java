@@ -29,6 +29,8 @@ final class FieldNames {
       }
     }
     String text = String.join(", ", words);
-    return text.isEmpty() ? "Design" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? "Design"
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -13,7 +13,9 @@ final class FindingsPage {
   static String findings(Assessment assessment) {
     StringBuilder html = new StringBuilder();
     for (Finding finding : assessment.findings()) {
-      html.append(head(finding)).append(line("Why", finding.why())).append(line("Cure", finding.cure()));
+      html.append(head(finding))
+          .append(line("Why", finding.why()))
+          .append(line("Cure", finding.cure()));
       html.append("</td></tr></table>");
     }
     return html.toString();
@@ -22,7 +24,7 @@ final class FindingsPage {
   private static String head(Finding finding) {
     String colour = HtmlView.colour(Look.of(finding.severity()));
     return "<table width='100%' cellpadding='5' cellspacing='0' style='margin-bottom:6px'><tr>"
-        + "<td width='76' valign='top' align='center' bgcolor='"
+        + "<td width='86' valign='top' align='center' bgcolor='"
         + colour
         + "'><font color='#ffffff'><b>"
         + finding.severity().name()
@@ -48,7 +50,9 @@ final class FindingsPage {
       if (!problem.value().isEmpty()) {
         html.append(" = \"").append(HtmlView.escape(problem.value())).append('"');
       }
-      html.append(": ").append(HtmlView.escape(problem.message())).append("</li>");
+      html.append(problem.message().startsWith("is ") ? " " : ": ")
+          .append(HtmlView.escape(problem.message()))
+          .append("</li>");
     }
     return html.append("</ul>").toString();
   }

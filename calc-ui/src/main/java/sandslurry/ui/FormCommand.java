@@ -11,10 +11,7 @@ import picocli.CommandLine.Parameters;
 import sandslurry.design.DesignDocument;
 
 /** Opens the form and waits until it is closed. */
-@Command(
-    name = "form",
-    description = "Opens the form.",
-    mixinStandardHelpOptions = true)
+@Command(name = "form", description = "Opens the form.", mixinStandardHelpOptions = true)
 final class FormCommand implements Callable<Integer> {
   static final String NO_DISPLAY =
       "There is no display to open the form on. Type instead:"

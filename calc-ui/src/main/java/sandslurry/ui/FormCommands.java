@@ -311,10 +311,7 @@ final class FormCommands {
     text.setOpaque(false);
     text.getAccessibleContext().setAccessibleName("About this program");
     JOptionPane.showMessageDialog(
-        frame,
-        text,
-        Product.NAME + " " + Product.version(),
-        JOptionPane.INFORMATION_MESSAGE);
+        frame, text, Product.NAME + " " + Product.version(), JOptionPane.INFORMATION_MESSAGE);
   }
 
   private void tell(String message) {

@@ -24,7 +24,7 @@ final class InputSection implements Row {
       new JPanel(
           new MigLayout(
               "insets 6 12 10 12, fillx, wrap 2, hidemode 3, novisualpadding",
-              "[right,165lp!]8lp[grow,fill,170lp::]",
+              "[right,172lp!]8lp[grow,fill,170lp::]",
               "[]4lp[]"));
   private final ProblemLine problemLine = new ProblemLine();
   private final List<Row> rows = new ArrayList<>();
@@ -103,7 +103,17 @@ final class InputSection implements Row {
       Supplier<List<Choice>> choices,
       Function<DesignDocument, String> get,
       BiFunction<DesignDocument, String, DesignDocument> set) {
-    ChoiceRow row = new ChoiceRow(model, label, place, choices, get, set);
+    return choice(label, place, () -> List.of(place.get()), choices, get, set);
+  }
+
+  ChoiceRow choice(
+      String label,
+      Supplier<String> place,
+      Supplier<List<String>> problemPlaces,
+      Supplier<List<Choice>> choices,
+      Function<DesignDocument, String> get,
+      BiFunction<DesignDocument, String, DesignDocument> set) {
+    ChoiceRow row = new ChoiceRow(model, label, place, problemPlaces, choices, get, set);
     panel.add(row.label());
     panel.add(row.box(), "wmin 60lp");
     first = first == null ? row.box() : first;
@@ -130,7 +140,11 @@ final class InputSection implements Row {
 
   /** A part that may be there or not. */
   JCheckBox part(
-      String label, String name, Predicate<DesignDocument> there, Function<DesignDocument, DesignDocument> add, Function<DesignDocument, DesignDocument> remove) {
+      String label,
+      String name,
+      Predicate<DesignDocument> there,
+      Function<DesignDocument, DesignDocument> add,
+      Function<DesignDocument, DesignDocument> remove) {
     JCheckBox box = new JCheckBox(label);
     box.setName(name);
     box.addActionListener(

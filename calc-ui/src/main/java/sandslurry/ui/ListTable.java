@@ -41,7 +41,7 @@ final class ListTable implements Row {
   private final Supplier<String> list;
   private final List<Column> columns;
   private final Entries entries = new Entries();
-  private final JTable table = new JTable(entries);
+  private final JTable table;
   private final JButton add;
   private final JButton remove;
   private final ProblemLine problemLine = new ProblemLine();
@@ -60,6 +60,7 @@ final class ListTable implements Row {
     this.model = model;
     this.list = list;
     this.columns = columns;
+    this.table = new JTable(entries);
     this.add = new JButton("Add " + what);
     this.remove = new JButton("Remove " + what);
     setUpTable(what);
@@ -72,8 +73,10 @@ final class ListTable implements Row {
     panel.setOpaque(false);
     panel.add(frame);
     panel.add(problemLine.component(), "wmin 0");
-    panel.add(add, "split 2, grow 0");
-    panel.add(remove, "grow 0");
+    JPanel buttons = new JPanel(new MigLayout("insets 0", "[]4lp[]"));
+    buttons.add(add);
+    buttons.add(remove);
+    panel.add(buttons);
   }
 
   private void setUpTable(String what) {

@@ -7,6 +7,7 @@ import java.awt.Font;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
 import sandslurry.assessment.Severity;
 
 /** Colours, fonts and small parts that all views share. */
@@ -47,6 +48,8 @@ final class Look {
     area.setFocusable(false);
     area.setOpaque(false);
     area.setBorder(null);
+    // Else a change of its text would scroll the form to it.
+    ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     area.setFont(UIManager.getFont("Label.font"));
     return area;
   }

@@ -31,8 +31,7 @@ final class MixtureSection {
 
   private InputSection build(FormModel model) {
     InputSection section = new InputSection(model, "Sand in the mixture", "/mixture");
-    section.choice(
-        "Given as", () -> "/mixture/kind", () -> KINDS, this::kind, this::withKind);
+    section.choice("Given as", () -> "/mixture/kind", () -> KINDS, this::kind, this::withKind);
     // The reader names the first field when all are missing, whichever is chosen here.
     section.textWhen(
         is("volumeFraction"), FieldSpec.needed("Share by volume", "volumeFraction", "3 %"));

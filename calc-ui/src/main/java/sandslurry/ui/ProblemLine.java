@@ -20,7 +20,8 @@ final class ProblemLine {
 
   /** A field that still waits for its first text is asked for; anything else is a mistake. */
   static boolean isOnlyMissing(List<Problem> problems) {
-    return problems.stream().allMatch(p -> p.value().isEmpty() && p.message().startsWith("is missing"));
+    return problems.stream()
+        .allMatch(p -> p.value().isEmpty() && p.message().startsWith("is missing"));
   }
 
   /** Marks a field with its problems; without any, the marks go away. */
@@ -28,10 +29,10 @@ final class ProblemLine {
     boolean needed = isOnlyMissing(problems);
     String text =
         problems.stream()
-            .map(p -> place(p, place) + p.message())
+            .map(p -> place(p, place) + (needed ? afterMissing(p.message()) : p.message()))
             .distinct()
             .collect(Collectors.joining("\n"));
-    String shown = text.isEmpty() ? "" : (needed ? "Needed: " : "Problem: ") + text;
+    String shown = problems.isEmpty() ? "" : (needed ? "Missing: " : "Problem: ") + text;
     line.setText(shown);
     line.setForeground(needed ? Look.NEEDED : Look.PROBLEM);
     line.setVisible(!shown.isEmpty());
@@ -40,11 +41,15 @@ final class ProblemLine {
     field.getAccessibleContext().setAccessibleDescription(shown.isEmpty() ? null : shown);
   }
 
+  private static String afterMissing(String message) {
+    return message.replaceFirst("^is missing:? ?", "");
+  }
+
+  /** Where below the list or part a problem lies, in words. */
   private static String place(Problem problem, String place) {
     if (place.isEmpty() || !problem.field().startsWith(place + "/")) {
       return "";
     }
-    String below = FieldNames.words("/x" + problem.field().substring(place.length()));
-    return below.substring("X, ".length()) + " ";
+    return FieldNames.words(problem.field().substring(place.lastIndexOf('/'))) + " ";
   }
 }

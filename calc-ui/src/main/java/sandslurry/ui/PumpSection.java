@@ -34,8 +34,7 @@ final class PumpSection {
 
   private static void rotodynamic(InputSection section, FormModel model) {
     Predicate<DesignDocument> rotodynamic = is("rotodynamic");
-    section.textWhen(
-        rotodynamic, FieldSpec.needed("Speed of the curve", "curveSpeed", "1750 rpm"));
+    section.textWhen(rotodynamic, FieldSpec.needed("Speed of the curve", "curveSpeed", "1750 rpm"));
     section.textWhen(rotodynamic, FieldSpec.optional("Driven speed", "speed", "1600 rpm"));
     section.textWhen(
         rotodynamic, FieldSpec.optional("Impeller diameter", "impeller", "300 mm", "12 in"));

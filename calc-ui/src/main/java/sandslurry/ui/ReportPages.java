@@ -46,8 +46,7 @@ final class ReportPages implements Printable {
     double height = font.getLineMetrics("Mg", context).getHeight();
     int columns = Math.max(20, (int) (format.getImageableWidth() / (letter * size)));
     int rows =
-        Math.max(
-            5, (int) (format.getImageableHeight() / height) - HEADER_LINES - FOOTER_LINES);
+        Math.max(5, (int) (format.getImageableHeight() / height) - HEADER_LINES - FOOTER_LINES);
     return new Sheets(font, height, pages(columns, rows));
   }
 
@@ -89,8 +88,7 @@ final class ReportPages implements Printable {
     }
     float bottom = (float) format.getImageableHeight() - metrics.getDescent();
     g.drawString(Product.CAUTION, 0, bottom);
-    right(
-        g, metrics, "page " + (index + 1) + " of " + sheets.pages().size(), format, bottom);
+    right(g, metrics, "page " + (index + 1) + " of " + sheets.pages().size(), format, bottom);
     g.dispose();
     return PAGE_EXISTS;
   }

@@ -17,8 +17,7 @@ import sandslurry.report.TextView;
 /** Verdict, findings, charts, cautions and report: blank unless they belong to the inputs. */
 final class ResultsPanel {
   private static final List<String> TABS =
-      List.of(
-          "Findings", "Pump and line", "Grade line", "Deposition", "Lane", "Safety", "Report");
+      List.of("Findings", "Pump and line", "Grade line", "Deposition", "Lane", "Safety", "Report");
 
   private final FormModel model;
   private final JPanel panel = new JPanel(new BorderLayout());

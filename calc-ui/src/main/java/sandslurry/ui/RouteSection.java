@@ -1,12 +1,12 @@
 package sandslurry.ui;
 
 import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.DefaultListModel;
 import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
@@ -154,7 +154,8 @@ final class RouteSection implements Row {
     String pipe =
         document.has(run + "/bore")
             ? document.text(run + "/bore")
-            : (document.text(run + "/pipe/size") + " " + document.text(run + "/pipe/class")).strip();
+            : (document.text(run + "/pipe/size") + " " + document.text(run + "/pipe/class"))
+                .strip();
     String length = document.text(run + "/length");
     String what = pipe + (length.isBlank() || pipe.isBlank() ? "" : ", ") + length;
     return (index + 1)

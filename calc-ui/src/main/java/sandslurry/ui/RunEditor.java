@@ -31,7 +31,13 @@ final class RunEditor {
   private InputSection build(FormModel model) {
     InputSection section = new InputSection(model, "Run", run);
     section.text(FieldSpec.optional("Name", "name"));
-    section.choice("Pipe", this::pipe, RunEditor::systems, this::system, this::withSystem);
+    section.choice(
+        "Pipe",
+        this::pipe,
+        () -> List.of(pipe(), pipe() + "/system"),
+        RunEditor::systems,
+        this::system,
+        this::withSystem);
     ChoiceRow size =
         section.choice(
             "Nominal size",

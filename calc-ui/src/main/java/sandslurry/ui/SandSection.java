@@ -26,6 +26,7 @@ final class SandSection {
     section.choice(
         "Grain sizes from",
         () -> GRADATION,
+        () -> kind(model.document()).equals(SIEVES) ? List.of() : List.of(GRADATION),
         SandSection::choices,
         this::kind,
         this::withKind);
