@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import javax.measure.quantity.Pressure;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.DilutionCurve;
 import sandslurry.assessment.Finding;
 import sandslurry.assessment.FlowCase;
+import sandslurry.assessment.GradePoint;
 import sandslurry.assessment.LineResult;
 import sandslurry.assessment.LineState;
 import sandslurry.assessment.ModelValue;
@@ -24,7 +24,6 @@ import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.Step;
 import sandslurry.correlation.Bound;
-import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
 import sandslurry.design.RouteSpec;
@@ -240,7 +239,7 @@ public final class Report {
       deposition(line, i, runs.get(i).name());
     }
     headLoss(line, runs);
-    gradeLine(line, runs);
+    gradeLine(line);
     systemCurve(line);
   }
 
@@ -397,33 +396,19 @@ public final class Report {
             + " deposition limit a model of moving sand means little.");
   }
 
-  private void gradeLine(LineResult line, List<RouteSpec.RunSpec> runs) {
+  private void gradeLine(LineResult line) {
     heading(2, "Pressure and hydraulic grade line");
     List<List<String>> rows = new ArrayList<>();
     for (LineState state : line.states()) {
-      double station = 0;
-      double elevation = 0;
-      double weight = Measure.DENSITY.si(state.mixtureDensity()) * Physics.GRAVITY;
-      for (int i = 0; i < runs.size(); i++) {
-        RunState run = state.runs().get(i);
+      for (GradePoint point : GradePoint.of(design.route().orElseThrow(), state)) {
         rows.add(
-            gradeRow(
-                state,
-                "start of " + runs.get(i).name(),
-                station,
-                elevation,
-                run.startPressure(),
-                weight));
-        station += Measure.LENGTH.si(runs.get(i).length());
-        elevation += Measure.LENGTH.si(runs.get(i).rise());
-        rows.add(
-            gradeRow(
-                state,
-                "end of " + runs.get(i).name(),
-                station,
-                elevation,
-                run.endPressure(),
-                weight));
+            List.of(
+                state.flowCase().words(),
+                point.place(),
+                number(Kind.LENGTH, point.station()),
+                number(Kind.LENGTH, point.elevation()),
+                number(Kind.PRESSURE, point.pressure()),
+                number(Kind.LENGTH, point.gradeLine())));
       }
     }
     blocks.add(
@@ -436,22 +421,6 @@ public final class Report {
                 head("pressure", Kind.PRESSURE),
                 head("grade line", Kind.LENGTH)),
             rows));
-  }
-
-  private List<String> gradeRow(
-      LineState state,
-      String point,
-      double station,
-      double elevation,
-      Quantity<Pressure> pressure,
-      double weight) {
-    return List.of(
-        state.flowCase().words(),
-        point,
-        units.number(Kind.LENGTH, station),
-        units.number(Kind.LENGTH, elevation),
-        number(Kind.PRESSURE, pressure),
-        units.number(Kind.LENGTH, elevation + Measure.PRESSURE.si(pressure) / weight));
   }
 
   private void systemCurve(LineResult line) {

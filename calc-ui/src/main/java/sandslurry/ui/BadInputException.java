@@ -1,0 +1,47 @@
+package sandslurry.ui;
+
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.DesignTextException;
+
+/** An input that cannot be used; the message is all that a person needs. */
+final class BadInputException extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  BadInputException(String message) {
+    super(message);
+  }
+
+  /** Loads a design file, with every way of failing said in words. */
+  static DesignDocument load(Path file) throws BadInputException {
+    try {
+      if (Files.isDirectory(file)) {
+        throw new BadInputException(file + " is a folder, not a design file");
+      }
+      return DesignDocument.load(file);
+    } catch (NoSuchFileException e) {
+      throw new BadInputException(file + ": there is no such file");
+    } catch (MalformedInputException e) {
+      throw new BadInputException(file + " is not a text file in UTF-8");
+    } catch (DesignTextException e) {
+      throw new BadInputException(file + " is not a design file: " + e.getMessage());
+    } catch (IOException e) {
+      throw new BadInputException(file + " cannot be read: " + reason(e));
+    }
+  }
+
+  static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "access denied";
+    }
+    if (e instanceof NoSuchFileException missing) {
+      return "there is no folder for " + missing.getFile();
+    }
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+  }
+}

@@ -1,0 +1,78 @@
+package sandslurry.ui;
+
+import java.util.List;
+
+/**
+ * What a chart shows, as data: it is painted by {@link ChartView} and can be read as a table.
+ *
+ * @param title its title
+ * @param x what stands on the horizontal axis, with the unit; for bars what they are
+ * @param y what stands on the vertical axis, with the unit
+ * @param logX whether the horizontal axis is logarithmic
+ * @param series the curves
+ * @param bars the bars; a chart has curves or bars
+ * @param levels named values of the vertical axis
+ */
+record ChartData(
+    String title,
+    String x,
+    String y,
+    boolean logX,
+    List<Series> series,
+    List<Bar> bars,
+    List<Level> levels) {
+  /** End of the name of a group whose bars are hatched. */
+  static final String HATCHED = ", out of range";
+
+  static ChartData lines(String title, String x, String y, boolean logX, List<Series> series) {
+    return new ChartData(title, x, y, logX, List.copyOf(series), List.of(), List.of());
+  }
+
+  static ChartData bars(String title, String x, String y, List<Bar> bars, List<Level> levels) {
+    return new ChartData(title, x, y, false, List.of(), List.copyOf(bars), List.copyOf(levels));
+  }
+
+  /** How a curve is painted; never by colour alone. */
+  enum Style {
+    SOLID,
+    DASHED,
+    DOTTED,
+    DASH_DOT,
+    MARKED,
+    POINTS
+  }
+
+  /**
+   * A curve.
+   *
+   * @param name its name
+   * @param style how it is painted
+   * @param points its points
+   */
+  record Series(String name, Style style, List<Point> points) {}
+
+  /**
+   * A point.
+   *
+   * @param x on the horizontal axis
+   * @param y on the vertical axis
+   */
+  record Point(double x, double y) {}
+
+  /**
+   * A bar.
+   *
+   * @param group the group whose bars look alike
+   * @param name its name
+   * @param value its length
+   */
+  record Bar(String group, String name, double value) {}
+
+  /**
+   * A value worth a line across the chart.
+   *
+   * @param name its name
+   * @param value the value
+   */
+  record Level(String name, double value) {}
+}

@@ -1,0 +1,242 @@
+package sandslurry.ui;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Paint;
+import java.awt.Rectangle;
+import java.awt.Shape;
+import java.awt.TexturePaint;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.text.DecimalFormat;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.UIManager;
+import org.jfree.chart.ChartFactory;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.StandardChartTheme;
+import org.jfree.chart.axis.AxisLocation;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.category.StackedBarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.category.DefaultCategoryDataset;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** Turns the data of a chart into a chart of the library. */
+final class ChartPainter {
+  /** The palette of Okabe and Ito, which colour-blind people can tell apart; black first. */
+  private static final Color[] PALETTE = {
+    new Color(0x000000),
+    new Color(0xD55E00),
+    new Color(0x0072B2),
+    new Color(0x009E73),
+    new Color(0xCC79A7),
+    new Color(0x8A6D00)
+  };
+
+  private static final Color[] FILLS = {
+    new Color(0x0072B2),
+    new Color(0x56B4E9),
+    new Color(0xE69F00),
+    new Color(0x009E73),
+    new Color(0xCC79A7),
+    new Color(0x999999)
+  };
+
+  private static final Line2D LEGEND_LINE = new Line2D.Double(-16, 0, 16, 0);
+  private static final BasicStroke SOLID = stroke();
+  private static final BasicStroke DASHED = stroke(8, 5);
+  private static final BasicStroke DOTTED = stroke(2, 4);
+  private static final BasicStroke DASH_DOT = stroke(12, 4, 2, 4);
+
+  private ChartPainter() {}
+
+  private static BasicStroke stroke(float... dash) {
+    return new BasicStroke(
+        2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash.length == 0 ? null : dash, 0);
+  }
+
+  static JFreeChart chart(ChartData data) {
+    JFreeChart chart = data.bars().isEmpty() ? curves(data) : bars(data);
+    chart.setBackgroundPaint(Color.WHITE);
+    chart.getPlot().setBackgroundPaint(Color.WHITE);
+    chart.getPlot().setOutlinePaint(Color.GRAY);
+    chart.setPadding(new RectangleInsets(6, 6, 6, 14));
+    return chart;
+  }
+
+  /** The theme goes on first: it forgets every paint that was set on a renderer. */
+  private static JFreeChart themed(JFreeChart chart) {
+    theme().apply(chart);
+    return chart;
+  }
+
+  private static StandardChartTheme theme() {
+    Font base = UIManager.getFont("Label.font");
+    Font font = base == null ? new Font(Font.SANS_SERIF, Font.PLAIN, 12) : base;
+    StandardChartTheme theme = new StandardChartTheme("plain");
+    theme.setExtraLargeFont(font.deriveFont(Font.BOLD, font.getSize2D() * 1.15f));
+    theme.setLargeFont(font);
+    theme.setRegularFont(font);
+    theme.setSmallFont(font);
+    theme.setBarPainter(new StandardBarPainter());
+    theme.setShadowVisible(false);
+    theme.setAxisLabelPaint(Color.BLACK);
+    theme.setTickLabelPaint(Color.BLACK);
+    theme.setRangeGridlinePaint(Color.LIGHT_GRAY);
+    theme.setDomainGridlinePaint(Color.LIGHT_GRAY);
+    theme.setPlotBackgroundPaint(Color.WHITE);
+    return theme;
+  }
+
+  private static JFreeChart curves(ChartData data) {
+    XYSeriesCollection set = new XYSeriesCollection();
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+    for (int i = 0; i < data.series().size(); i++) {
+      ChartData.Series series = data.series().get(i);
+      XYSeries points = new XYSeries(series.name(), false);
+      series.points().forEach(p -> points.add(p.x(), p.y()));
+      set.addSeries(points);
+      boolean only = series.style() == ChartData.Style.POINTS;
+      renderer.setSeriesLinesVisible(i, !only);
+      renderer.setSeriesShapesVisible(i, only || series.style() == ChartData.Style.MARKED);
+      renderer.setSeriesShape(i, shape(i));
+      renderer.setSeriesStroke(i, strokeOf(series.style()));
+      renderer.setSeriesPaint(i, PALETTE[i % PALETTE.length]);
+    }
+    renderer.setDrawSeriesLineAsPath(true);
+    renderer.setLegendLine(LEGEND_LINE);
+    JFreeChart chart =
+        themed(
+            ChartFactory.createXYLineChart(
+                data.title(),
+                data.x(),
+                data.y(),
+                set,
+                PlotOrientation.VERTICAL,
+                true,
+                false,
+                false));
+    XYPlot plot = chart.getXYPlot();
+    plot.setRenderer(renderer);
+    if (data.logX()) {
+      LogAxis axis = new LogAxis(data.x());
+      axis.setNumberFormatOverride(new DecimalFormat("0.###"));
+      axis.setLabelFont(plot.getDomainAxis().getLabelFont());
+      axis.setTickLabelFont(plot.getDomainAxis().getTickLabelFont());
+      plot.setDomainAxis(axis);
+    }
+    return chart;
+  }
+
+  private static BasicStroke strokeOf(ChartData.Style style) {
+    return switch (style) {
+      case SOLID, MARKED, POINTS -> SOLID;
+      case DASHED -> DASHED;
+      case DOTTED -> DOTTED;
+      case DASH_DOT -> DASH_DOT;
+    };
+  }
+
+  private static Shape shape(int index) {
+    Path2D diamond = new Path2D.Double();
+    diamond.moveTo(0, -5);
+    diamond.lineTo(5, 0);
+    diamond.lineTo(0, 5);
+    diamond.lineTo(-5, 0);
+    diamond.closePath();
+    Shape[] shapes = {
+      new Ellipse2D.Double(-4, -4, 8, 8), diamond, new Rectangle2D.Double(-3.5, -3.5, 7, 7)
+    };
+    return shapes[index % shapes.length];
+  }
+
+  /** A group outside its published range is hatched. */
+  private static Paint fill(String group, int index) {
+    Color colour = FILLS[index % FILLS.length];
+    if (!group.endsWith(ChartData.HATCHED)) {
+      return colour;
+    }
+    int size = 8;
+    BufferedImage tile = new BufferedImage(size, size, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = tile.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, size, size);
+    g.setColor(colour);
+    for (int i = 0; i < size; i++) {
+      g.drawLine(i, size - 1 - i, i, size - 1 - i);
+      g.drawLine((i + 1) % size, size - 1 - i, (i + 1) % size, size - 1 - i);
+    }
+    g.dispose();
+    return new TexturePaint(tile, new Rectangle(size, size));
+  }
+
+  private static JFreeChart bars(ChartData data) {
+    DefaultCategoryDataset set = new DefaultCategoryDataset();
+    List<String> groups = new ArrayList<>();
+    for (ChartData.Bar bar : data.bars()) {
+      set.addValue(bar.value(), bar.group(), bar.name());
+      if (!groups.contains(bar.group())) {
+        groups.add(bar.group());
+      }
+    }
+    JFreeChart chart =
+        themed(
+            ChartFactory.createBarChart(
+                data.title(), null, data.y(), set, PlotOrientation.HORIZONTAL, true, false, false));
+    CategoryPlot plot = chart.getCategoryPlot();
+    StackedBarRenderer renderer = new StackedBarRenderer();
+    for (int i = 0; i < groups.size(); i++) {
+      renderer.setSeriesPaint(i, fill(groups.get(i), i));
+      renderer.setSeriesOutlinePaint(i, Color.DARK_GRAY);
+    }
+    renderer.setDrawBarOutline(true);
+    plot.setRenderer(renderer);
+    CategoryAxis names = plot.getDomainAxis();
+    names.setMaximumCategoryLabelWidthRatio(0.6f);
+    names.setCategoryMargin(0.25);
+    NumberAxis values = (NumberAxis) plot.getRangeAxis();
+    values.setUpperMargin(0.08);
+    double greatest = data.bars().stream().mapToDouble(ChartData.Bar::value).max().orElse(1);
+    for (ChartData.Level level : data.levels()) {
+      greatest = Math.max(greatest, level.value());
+    }
+    values.setRange(0, greatest * 1.12);
+    plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+    addLevels(plot, data.levels());
+    return chart;
+  }
+
+  /** Lines across the bars, named in the legend. */
+  private static void addLevels(CategoryPlot plot, List<ChartData.Level> levels) {
+    BasicStroke[] strokes = {SOLID, DASHED, DOTTED};
+    LegendItemCollection legend = plot.getLegendItems();
+    for (int i = 0; i < levels.size(); i++) {
+      BasicStroke stroke = strokes[i % strokes.length];
+      ValueMarker marker = new ValueMarker(levels.get(i).value());
+      marker.setPaint(PALETTE[i]);
+      marker.setStroke(stroke);
+      plot.addRangeMarker(marker, Layer.FOREGROUND);
+      legend.add(
+          new LegendItem(levels.get(i).name(), null, null, null, LEGEND_LINE, stroke, PALETTE[i]));
+    }
+    plot.setFixedLegendItems(legend);
+  }
+}

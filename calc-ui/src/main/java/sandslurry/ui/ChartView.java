@@ -1,0 +1,131 @@
+package sandslurry.ui;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.table.DefaultTableModel;
+import net.miginfocom.swing.MigLayout;
+import org.jfree.chart.JFreeChart;
+
+/** A chart, its numbers as a table when asked for, or a sentence that says why there is none. */
+final class ChartView {
+  private static final String CHART = "chart";
+  private static final String TABLE = "table";
+  private static final String NOTHING = "nothing";
+
+  private final CardLayout cards = new CardLayout();
+  private final JPanel stack = new JPanel(cards);
+  private final JPanel panel = new JPanel(new BorderLayout());
+  private final JPanel controls = new JPanel(new MigLayout("insets 4 10 4 10", "push[]"));
+  private final Canvas canvas = new Canvas();
+  private final JTable table = new JTable();
+  private final JCheckBox asTable = new JCheckBox("Numbers as a table");
+  private final JLabel nothing = new JLabel("", JLabel.CENTER);
+  private Optional<ChartData> shown = Optional.empty();
+
+  ChartView(String name, String title) {
+    Look.named(canvas, name, title);
+    Look.named(table, name + " numbers", title + ", numbers");
+    asTable.setName(name + " as table");
+    asTable.addActionListener(event -> turn());
+    table.setEnabled(false);
+    stack.add(canvas, CHART);
+    stack.add(new JScrollPane(table), TABLE);
+    stack.add(nothing, NOTHING);
+    controls.add(asTable);
+    panel.add(controls, BorderLayout.SOUTH);
+    panel.add(stack, BorderLayout.CENTER);
+    panel.setBorder(BorderFactory.createEmptyBorder(4, 4, 0, 4));
+  }
+
+  JPanel component() {
+    return panel;
+  }
+
+  /** Something to choose what the chart shows, above it. */
+  void addAbove(JComponent component) {
+    panel.add(component, BorderLayout.NORTH);
+  }
+
+  void show(Optional<ChartData> data, String whyNot) {
+    nothing.setText(whyNot);
+    if (!data.equals(shown)) {
+      shown = data;
+      canvas.chart = data.map(ChartPainter::chart);
+      table.setModel(data.map(ChartView::numbers).orElseGet(DefaultTableModel::new));
+      canvas
+          .getAccessibleContext()
+          .setAccessibleDescription(
+              data.map(d -> d.title() + ": " + d.y() + " against " + d.x()).orElse(whyNot));
+    }
+    turn();
+    canvas.repaint();
+  }
+
+  private void turn() {
+    asTable.setEnabled(shown.isPresent());
+    cards.show(stack, shown.isEmpty() ? NOTHING : asTable.isSelected() ? TABLE : CHART);
+  }
+
+  private static DefaultTableModel numbers(ChartData data) {
+    boolean curves = data.bars().isEmpty();
+    DefaultTableModel rows =
+        new DefaultTableModel(
+            curves
+                ? new String[] {"curve", data.x(), data.y()}
+                : new String[] {"part", data.x(), data.y()},
+            0);
+    data.series()
+        .forEach(
+            s ->
+                s.points()
+                    .forEach(p -> rows.addRow(new Object[] {s.name(), text(p.x()), text(p.y())})));
+    data.bars().forEach(b -> rows.addRow(new Object[] {b.group(), b.name(), text(b.value())}));
+    data.levels().forEach(l -> rows.addRow(new Object[] {"line", l.name(), text(l.value())}));
+    return rows;
+  }
+
+  private static String text(double number) {
+    return String.format(java.util.Locale.ROOT, "%.4g", number);
+  }
+
+  /** Paints the chart as large as there is room, sharp at every scale of the screen. */
+  @SuppressWarnings("serial")
+  private static final class Canvas extends JComponent {
+    private transient Optional<JFreeChart> chart = Optional.empty();
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+      chart.ifPresent(c -> c.draw((Graphics2D) graphics, new java.awt.Rectangle(getSize())));
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+      return new Dimension(560, 380);
+    }
+
+    @Override
+    public javax.accessibility.AccessibleContext getAccessibleContext() {
+      if (accessibleContext == null) {
+        accessibleContext =
+            new AccessibleJComponent() {
+              @Override
+              public javax.accessibility.AccessibleRole getAccessibleRole() {
+                return javax.accessibility.AccessibleRole.CANVAS;
+              }
+            };
+      }
+      return accessibleContext;
+    }
+  }
+}

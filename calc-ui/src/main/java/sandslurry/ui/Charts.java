@@ -1,0 +1,213 @@
+package sandslurry.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.Quantity;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.GradePoint;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.PumpResult;
+import sandslurry.assessment.RunState;
+import sandslurry.design.Design;
+import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneResult;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.ui.ChartData.Bar;
+import sandslurry.ui.ChartData.Level;
+import sandslurry.ui.ChartData.Point;
+import sandslurry.ui.ChartData.Series;
+import sandslurry.ui.ChartData.Style;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** The charts of an assessment, in the units of its design. */
+final class Charts {
+  private final Assessment assessment;
+  private final Design design;
+  private final UnitSystem units;
+
+  Charts(Assessment assessment) {
+    this.assessment = assessment;
+    this.design = assessment.design();
+    this.units = design.units();
+  }
+
+  private String axis(String text, Kind<?> kind) {
+    return text + " [" + kind.symbol(units) + "]";
+  }
+
+  private <Q extends Quantity<Q>> double number(Kind<Q> kind, Quantity<Q> quantity) {
+    return kind.number(units, kind.measure().si(quantity));
+  }
+
+  /** Head asked by the line and given by the pump, against flow. */
+  Optional<ChartData> systemCurve() {
+    if (assessment.line().isEmpty() || assessment.line().get().systemCurve().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Series> series = new ArrayList<>();
+    LineResult line = assessment.line().get();
+    List<Point> moving = new ArrayList<>();
+    List<Point> overBed = new ArrayList<>();
+    List<Point> liquid = new ArrayList<>();
+    for (LineResult.SystemPoint point : line.systemCurve()) {
+      double flow = number(Kind.FLOW, point.flow());
+      Point mixture = new Point(flow, number(Kind.HEAD, point.head()));
+      (point.overBed() ? overBed : moving).add(mixture);
+      liquid.add(new Point(flow, number(Kind.HEAD, point.liquidHead())));
+    }
+    series.add(new Series("line with sand", Style.SOLID, moving));
+    series.add(new Series("line over a bed, not for design", Style.DOTTED, overBed));
+    series.add(new Series("carrier alone, head of carrier", Style.DASHED, liquid));
+    assessment.pump().ifPresent(pump -> addPump(series, pump));
+    series.add(new Series("flows judged", Style.POINTS, judged(line)));
+    series.removeIf(s -> s.points().isEmpty());
+    return Optional.of(
+        ChartData.lines(
+            "System curve and pump",
+            axis("Flow of mixture", Kind.FLOW),
+            axis("Head of mixture", Kind.HEAD),
+            false,
+            series));
+  }
+
+  private void addPump(List<Series> series, PumpResult pump) {
+    series.add(
+        new Series(
+            "pump with sand",
+            Style.DASH_DOT,
+            pump.curve().stream()
+                .map(p -> new Point(number(Kind.FLOW, p.flow()), number(Kind.HEAD, p.head())))
+                .toList()));
+    series.add(
+        new Series(
+            "duty",
+            Style.POINTS,
+            pump.duties().stream()
+                .map(d -> new Point(number(Kind.FLOW, d.flow()), number(Kind.HEAD, d.head())))
+                .toList()));
+  }
+
+  private List<Point> judged(LineResult line) {
+    return line.states().stream()
+        .map(s -> new Point(number(Kind.FLOW, s.flow()), number(Kind.HEAD, s.systemHead())))
+        .toList();
+  }
+
+  /** Pipe and hydraulic grade lines along the line. */
+  Optional<ChartData> gradeLine() {
+    if (assessment.line().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Series> series = new ArrayList<>();
+    Style[] styles = {Style.DASHED, Style.MARKED, Style.DOTTED, Style.DASH_DOT};
+    for (LineState state : assessment.line().get().states()) {
+      List<Point> pipe = new ArrayList<>();
+      List<Point> grade = new ArrayList<>();
+      for (GradePoint point : GradePoint.of(design.route().orElseThrow(), state)) {
+        double station = number(Kind.LENGTH, point.station());
+        pipe.add(new Point(station, number(Kind.LENGTH, point.elevation())));
+        grade.add(new Point(station, number(Kind.LENGTH, point.gradeLine())));
+      }
+      if (series.isEmpty()) {
+        series.add(new Series("pipe", Style.SOLID, pipe));
+      }
+      Style style = styles[(series.size() - 1) % styles.length];
+      series.add(new Series("grade line at " + state.flowCase().words() + " flow", style, grade));
+    }
+    return Optional.of(
+        ChartData.lines(
+            "Hydraulic grade line",
+            axis("Length along the line", Kind.LENGTH),
+            axis("Height above the start of the line", Kind.LENGTH),
+            false,
+            series));
+  }
+
+  /** The deposition velocity of one run at one flow, by every correlation. */
+  Optional<ChartData> deposition(int run, int state) {
+    Optional<LineState> at =
+        assessment.line().filter(l -> state < l.states().size()).map(l -> l.states().get(state));
+    Optional<RunState> found = at.filter(s -> run < s.runs().size()).map(s -> s.runs().get(run));
+    Optional<DepositionJudgement> judged = found.flatMap(RunState::deposition);
+    if (judged.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Bar> bars = new ArrayList<>();
+    for (DepositionJudgement.Entry entry : judged.get().entries()) {
+      boolean inside = entry.estimate().inRange();
+      String group = entry.role().name().toLowerCase(Locale.ROOT);
+      bars.add(
+          new Bar(
+              entry.role() == Role.SHOWN || inside ? group : group + ChartData.HATCHED,
+              entry.model().name(),
+              velocity(entry.valueMps())));
+    }
+    List<Level> levels =
+        List.of(
+            level("velocity in the pipe", judged.get().velocityMps()),
+            level("limit", judged.get().limitMps()),
+            level("to pass", judged.get().velocityToPassMps()));
+    return Optional.of(
+        ChartData.bars(
+            "Deposition velocity in "
+                + design.route().orElseThrow().runs().get(run).name()
+                + " at "
+                + at.orElseThrow().flowCase().words()
+                + " flow",
+            "Correlation",
+            axis("Velocity", Kind.VELOCITY),
+            bars,
+            levels));
+  }
+
+  private Level level(String name, double velocityMps) {
+    return new Level(name + " " + units.show(Kind.VELOCITY, velocityMps), velocity(velocityMps));
+  }
+
+  private double velocity(double velocityMps) {
+    return Kind.VELOCITY.number(units, velocityMps);
+  }
+
+  /** What the lane catches of every grain size. */
+  Optional<ChartData> laneCapture() {
+    if (assessment.lane().isEmpty()) {
+      return Optional.empty();
+    }
+    LaneResult lane = assessment.lane().get();
+    List<Point> ideal = new ArrayList<>();
+    List<Point> turbulent = new ArrayList<>();
+    List<Point> mixed = new ArrayList<>();
+    List<Point> scoured = new ArrayList<>();
+    for (LaneClass grains : lane.classes()) {
+      double size = Kind.GRAIN.number(units, grains.size().meanM());
+      ideal.add(new Point(size, percent(grains.capture().ideal())));
+      turbulent.add(new Point(size, percent(grains.capture().campDobbins())));
+      mixed.add(new Point(size, percent(grains.capture().vetter())));
+      if (grains.scoured()) {
+        scoured.add(new Point(size, percent(grains.capture().campDobbins())));
+      }
+    }
+    List<Series> series = new ArrayList<>();
+    series.add(new Series("ideal, upper bound", Style.DASHED, ideal));
+    series.add(new Series("turbulent", Style.SOLID, turbulent));
+    series.add(new Series("mixed, lower bound", Style.DOTTED, mixed));
+    series.add(new Series("caught but scoured again", Style.POINTS, scoured));
+    series.removeIf(s -> s.points().isEmpty());
+    return Optional.of(
+        ChartData.lines(
+            "Capture in the settling lane",
+            axis("Grain size", Kind.GRAIN),
+            axis("Caught", Kind.PERCENT),
+            true,
+            series));
+  }
+
+  private double percent(double share) {
+    return Kind.PERCENT.number(units, share);
+  }
+}

@@ -1,0 +1,36 @@
+package sandslurry.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Says in words where a field is. */
+final class FieldNames {
+  private static final Map<String, String> ENTRIES =
+      Map.of("runs", "run", "curve", "curve point", "gradation", "sieve", "fittings", "fitting");
+
+  private FieldNames() {}
+
+  /**
+   * The place of a field in words.
+   *
+   * @param pointer a JSON Pointer such as {@code /route/runs/0/length}
+   * @return for example "Route, run 1, length"
+   */
+  static String words(String pointer) {
+    List<String> words = new ArrayList<>();
+    for (String part : pointer.substring(Math.min(1, pointer.length())).split("/")) {
+      if (part.matches("\\d+") && !words.isEmpty()) {
+        String list = words.remove(words.size() - 1);
+        words.add(ENTRIES.getOrDefault(list, list) + " " + (Integer.parseInt(part) + 1));
+      } else {
+        words.add(part.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT));
+      }
+    }
+    String text = String.join(", ", words);
+    return text.isEmpty()
+        ? "Design"
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

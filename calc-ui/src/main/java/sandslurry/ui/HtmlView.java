@@ -1,0 +1,48 @@
+package sandslurry.ui;
+
+import java.awt.Color;
+import java.awt.Font;
+import javax.swing.JEditorPane;
+import javax.swing.JScrollPane;
+import javax.swing.UIManager;
+
+/** A page of text that wraps, can be copied and can be read by keyboard. */
+final class HtmlView {
+  private final JEditorPane page = new JEditorPane("text/html", "");
+  private final JScrollPane scroll = new JScrollPane(page);
+  private String shown = "";
+
+  HtmlView(String name, String accessibleName) {
+    page.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
+    page.setFont(UIManager.getFont("Label.font"));
+    page.setEditable(false);
+    Look.named(page, name, accessibleName);
+    scroll.setBorder(null);
+  }
+
+  JScrollPane component() {
+    return scroll;
+  }
+
+  JEditorPane page() {
+    return page;
+  }
+
+  void show(String body) {
+    if (!body.equals(shown)) {
+      shown = body;
+      Font font = page.getFont();
+      page.setText("<html><body style='margin:10px'>" + body + "</body></html>");
+      page.setFont(font);
+      page.setCaretPosition(0);
+    }
+  }
+
+  static String escape(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+
+  static String colour(Color colour) {
+    return String.format("#%06x", colour.getRGB() & 0xFFFFFF);
+  }
+}

@@ -1,0 +1,216 @@
+package sandslurry.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import sandslurry.design.DesignDocument;
+
+/** A titled part of the form: rows of label, field and problem line, some shown only at times. */
+final class InputSection implements Row {
+  private final FormModel model;
+  private final Supplier<String> pointer;
+  private final JPanel panel =
+      new JPanel(
+          new MigLayout(
+              "insets 6 12 10 12, fillx, wrap 2, hidemode 3, novisualpadding",
+              "[right,172lp!]8lp[grow,fill,170lp::]",
+              "[]4lp[]"));
+  private final ProblemLine problemLine = new ProblemLine();
+  private final List<Row> rows = new ArrayList<>();
+  private final String title;
+  private final JLabel heading;
+  private JComponent first;
+
+  /**
+   * Makes an empty section.
+   *
+   * @param model the model
+   * @param title its title
+   * @param pointer the part of the document, whose own problems are shown under the title
+   */
+  InputSection(FormModel model, String title, String pointer) {
+    this(model, title, () -> pointer);
+  }
+
+  InputSection(FormModel model, String title, Supplier<String> pointer) {
+    this.model = model;
+    this.title = title;
+    this.pointer = pointer;
+    panel.setName("section " + title);
+    panel.setBorder(
+        BorderFactory.createMatteBorder(0, 0, 1, 0, UIManager.getColor("Separator.foreground")));
+    panel.getAccessibleContext().setAccessibleName(title);
+    heading = Look.bold(new JLabel(title), 1.15f);
+    panel.add(heading, "span 2, align left, gapbottom 2lp");
+    panel.add(problemLine.component(), "span 2, growx, wmin 0");
+  }
+
+  String title() {
+    return title;
+  }
+
+  JPanel panel() {
+    return panel;
+  }
+
+  JLabel heading() {
+    return heading;
+  }
+
+  /** A sentence of help under the title. */
+  JTextArea note(String text) {
+    JTextArea note = Look.small(Look.wrapped(text));
+    panel.add(note, "span 2, growx, wmin 0");
+    return note;
+  }
+
+  TextRow text(Supplier<String> base, FieldSpec spec, String... moreProblems) {
+    TextRow row = new TextRow(model, base, spec, moreProblems);
+    panel.add(row.label());
+    panel.add(row.field());
+    panel.add(row.problemLine().component(), "skip 1, growx, wmin 0");
+    rows.add(row);
+    first = first == null ? row.field() : first;
+    return row;
+  }
+
+  TextRow text(FieldSpec spec, String... moreProblems) {
+    return text(pointer, spec, moreProblems);
+  }
+
+  /** A text that is asked for only at times; the condition comes before the row is refreshed. */
+  TextRow textWhen(Predicate<DesignDocument> condition, FieldSpec spec, String... moreProblems) {
+    TextRow[] row = new TextRow[1];
+    rows.add(() -> row[0].setVisible(condition.test(model.document())));
+    row[0] = text(pointer, spec, moreProblems);
+    return row[0];
+  }
+
+  ChoiceRow choice(
+      String label,
+      Supplier<String> place,
+      Supplier<List<Choice>> choices,
+      Function<DesignDocument, String> get,
+      BiFunction<DesignDocument, String, DesignDocument> set) {
+    return choice(label, place, () -> List.of(place.get()), choices, get, set);
+  }
+
+  ChoiceRow choice(
+      String label,
+      Supplier<String> place,
+      Supplier<List<String>> problemPlaces,
+      Supplier<List<Choice>> choices,
+      Function<DesignDocument, String> get,
+      BiFunction<DesignDocument, String, DesignDocument> set) {
+    ChoiceRow row = new ChoiceRow(model, label, place, problemPlaces, choices, get, set);
+    panel.add(row.label());
+    panel.add(row.box(), "wmin 60lp");
+    first = first == null ? row.box() : first;
+    panel.add(row.problemLine().component(), "skip 1, growx, wmin 0");
+    rows.add(row);
+    return row;
+  }
+
+  /** A choice whose value stands in the document as it is. */
+  ChoiceRow choice(String label, String field, List<Choice> choices) {
+    Supplier<String> place = () -> pointer.get() + "/" + field;
+    return choice(
+        label,
+        place,
+        () -> choices,
+        d -> d.text(place.get()),
+        (d, value) -> d.with(place.get(), value));
+  }
+
+  /** The row made last is shown only at times. */
+  void choiceWhen(Predicate<DesignDocument> condition, ChoiceRow row) {
+    rows.add(rows.indexOf(row), () -> row.setVisible(condition.test(model.document())));
+  }
+
+  /** A part that may be there or not. */
+  JCheckBox part(
+      String label,
+      String name,
+      Predicate<DesignDocument> there,
+      Function<DesignDocument, DesignDocument> add,
+      Function<DesignDocument, DesignDocument> remove) {
+    JCheckBox box = new JCheckBox(label);
+    box.setName(name);
+    box.addActionListener(
+        event -> model.change(d -> box.isSelected() ? add.apply(d) : remove.apply(d)));
+    rows.add(() -> box.setSelected(there.test(model.document())));
+    panel.add(box, "span 2, align left");
+    first = first == null ? box : first;
+    return box;
+  }
+
+  void focusFirst() {
+    first.requestFocusInWindow();
+  }
+
+  /** A component over both columns. */
+  void wide(JComponent component) {
+    panel.add(component, "span 2, growx, wmin 0");
+  }
+
+  /** A table with a label above it, shown only at times. */
+  ListTable table(String label, ListTable table, Predicate<DesignDocument> condition) {
+    JLabel heading = new JLabel(label);
+    heading.setLabelFor(table.table());
+    panel.add(heading, "span 2, align left, gaptop 4lp");
+    wide(table.component());
+    rows.add(
+        () -> {
+          boolean visible = condition.test(model.document());
+          heading.setVisible(visible);
+          table.component().setVisible(visible);
+        });
+    rows.add(table);
+    return table;
+  }
+
+  void row(Row row) {
+    rows.add(row);
+  }
+
+  /** Shows some components only at times. */
+  void showWhen(Predicate<DesignDocument> condition, JComponent... components) {
+    rows.add(
+        () -> {
+          boolean visible = condition.test(model.document());
+          for (JComponent component : components) {
+            component.setVisible(visible);
+          }
+        });
+  }
+
+  @Override
+  public void refresh() {
+    rows.forEach(Row::refresh);
+    problemLine.show(
+        panel,
+        model.reading().problems().stream().filter(p -> p.field().equals(pointer.get())).toList(),
+        "");
+  }
+
+  @Override
+  public void commit() {
+    rows.forEach(Row::commit);
+  }
+
+  @Override
+  public boolean focus(String place) {
+    return rows.stream().anyMatch(row -> row.focus(place));
+  }
+}

@@ -1,0 +1,73 @@
+package sandslurry.ui;
+
+import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Font;
+import javax.swing.JComponent;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
+import sandslurry.assessment.Severity;
+
+/** Colours, fonts and small parts that all views share. */
+final class Look {
+  /** Dark enough to be read on white and on the background of the form. */
+  static final Color PROBLEM = new Color(0xA80F0F);
+
+  static final Color NEEDED = new Color(0x7A4B00);
+
+  private Look() {}
+
+  static void install() {
+    FlatLightLaf.setup();
+    UIManager.put("Component.focusWidth", 1);
+    UIManager.put("ScrollBar.showButtons", true);
+    UIManager.put("TitlePane.unifiedBackground", false);
+  }
+
+  static Color of(Severity severity) {
+    return switch (severity) {
+      case FAIL -> new Color(0xA80F0F);
+      case CAUTION -> new Color(0x8A5300);
+      case PASS -> new Color(0x1B6B3A);
+      case NOTE -> new Color(0x2F4B6E);
+    };
+  }
+
+  static String word(Severity severity) {
+    return severity.name();
+  }
+
+  /** A text that wraps to the width that it is given. */
+  static JTextArea wrapped(String text) {
+    JTextArea area = new JTextArea(text);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setEditable(false);
+    area.setFocusable(false);
+    area.setOpaque(false);
+    area.setBorder(null);
+    // Else a change of its text would scroll the form to it.
+    ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+    area.setFont(UIManager.getFont("Label.font"));
+    return area;
+  }
+
+  static <C extends JComponent> C small(C component) {
+    component.setFont(component.getFont().deriveFont(component.getFont().getSize2D() * 0.92f));
+    return component;
+  }
+
+  static <C extends JComponent> C bold(C component, float scale) {
+    Font font = component.getFont();
+    component.setFont(font.deriveFont(Font.BOLD, font.getSize2D() * scale));
+    return component;
+  }
+
+  static <C extends Component> C named(C component, String name, String accessibleName) {
+    component.setName(name);
+    component.getAccessibleContext().setAccessibleName(accessibleName);
+    return component;
+  }
+}

@@ -1,0 +1,55 @@
+package sandslurry.ui;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.JComponent;
+import javax.swing.JTextArea;
+import sandslurry.design.Problem;
+
+/** The line under a field that says what is wrong with it, and the outline around the field. */
+final class ProblemLine {
+  private final JTextArea line = Look.small(Look.wrapped(""));
+
+  ProblemLine() {
+    line.setVisible(false);
+  }
+
+  JComponent component() {
+    return line;
+  }
+
+  /** A field that still waits for its first text is asked for; anything else is a mistake. */
+  static boolean isOnlyMissing(List<Problem> problems) {
+    return problems.stream()
+        .allMatch(p -> p.value().isEmpty() && p.message().startsWith("is missing"));
+  }
+
+  /** Marks a field with its problems; without any, the marks go away. */
+  void show(JComponent field, List<Problem> problems, String place) {
+    boolean needed = isOnlyMissing(problems);
+    String text =
+        problems.stream()
+            .map(p -> place(p, place) + (needed ? afterMissing(p.message()) : p.message()))
+            .distinct()
+            .collect(Collectors.joining("\n"));
+    String shown = problems.isEmpty() ? "" : (needed ? "Missing: " : "Problem: ") + text;
+    line.setText(shown);
+    line.setForeground(needed ? Look.NEEDED : Look.PROBLEM);
+    line.setVisible(!shown.isEmpty());
+    field.putClientProperty(
+        "JComponent.outline", shown.isEmpty() ? null : needed ? "warning" : "error");
+    field.getAccessibleContext().setAccessibleDescription(shown.isEmpty() ? null : shown);
+  }
+
+  private static String afterMissing(String message) {
+    return message.replaceFirst("^is missing:? ?", "");
+  }
+
+  /** Where below the list or part a problem lies, in words. */
+  private static String place(Problem problem, String place) {
+    if (place.isEmpty() || !problem.field().startsWith(place + "/")) {
+      return "";
+    }
+    return FieldNames.words(problem.field().substring(place.lastIndexOf('/'))) + " ";
+  }
+}

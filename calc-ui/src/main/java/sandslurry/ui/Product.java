@@ -1,0 +1,37 @@
+package sandslurry.ui;
+
+import java.util.Optional;
+
+/** What the program says of itself. */
+final class Product {
+  static final String NAME = "Sand-Laden Manure Hydraulics";
+
+  static final String CAUTION =
+      "Screening estimate. A licensed practitioner must review the design; local codes come first.";
+
+  static final String ABOUT =
+      """
+      Hydraulic design calculator for sand-laden dairy manure: transfer line, pump and settling
+      lane, judged for plugging, wear, pressure and sand capture.
+
+      Licensed under the Apache License, Version 2.0. There is no warranty.
+
+      The results are screening estimates from published correlations, most of them measured with
+      clean sand in water. Manure, bedding and sand differ from farm to farm: measure before you
+      build. A licensed practitioner must review every design, and local codes come first. Read the
+      safety cautions: manure gas kills, and a plugged line can hold pressure.
+
+      Libraries, each under its own licence:
+        FlatLaf (Apache-2.0), MigLayout (BSD), JFreeChart (LGPL-2.1), picocli (Apache-2.0),
+        Jackson (Apache-2.0), Apache Commons Math (Apache-2.0), Indriya, unit-api, uom-lib,
+        si-units and systems-common (BSD-3-Clause), Jakarta Annotations (EPL-2.0) and Jakarta
+        Inject (Apache-2.0)
+      """;
+
+  private Product() {}
+
+  static String version() {
+    return Optional.ofNullable(Product.class.getPackage().getImplementationVersion())
+        .orElse("not packaged");
+  }
+}

@@ -1,0 +1,159 @@
+package sandslurry.ui;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import sandslurry.design.DesignDocument;
+import sandslurry.pipe.FittingKind;
+import sandslurry.pipe.PipeCatalogue;
+import sandslurry.pipe.StandardPipe;
+
+/** The fields of one run of pipe. */
+final class RunEditor {
+  private static final String BORE = "given bore";
+
+  private final Supplier<String> run;
+
+  /** The run for which a bore was chosen, until the document shows one. */
+  private String boreChosenFor = "";
+
+  private RunEditor(Supplier<String> run) {
+    this.run = run;
+  }
+
+  static InputSection of(FormModel model, Supplier<String> run) {
+    return new RunEditor(run).build(model);
+  }
+
+  private InputSection build(FormModel model) {
+    InputSection section = new InputSection(model, "Run", run);
+    section.text(FieldSpec.optional("Name", "name"));
+    section.choice(
+        "Pipe",
+        this::pipe,
+        () -> List.of(pipe(), pipe() + "/system"),
+        RunEditor::systems,
+        this::system,
+        this::withSystem);
+    ChoiceRow size =
+        section.choice(
+            "Nominal size",
+            () -> pipe() + "/size",
+            () -> ofSystem(model.document(), PipeCatalogue::sizes),
+            document -> spelt(document, "size", StandardPipe::size),
+            (document, value) -> document.with(pipe() + "/size", value));
+    ChoiceRow wall =
+        section.choice(
+            "Schedule, SDR or DR",
+            () -> pipe() + "/class",
+            () -> ofSystem(model.document(), PipeCatalogue::classes),
+            document -> spelt(document, "class", StandardPipe::wallClass),
+            (document, value) -> document.with(pipe() + "/class", value));
+    section.choiceWhen(this::isStandard, size);
+    section.choiceWhen(this::isStandard, wall);
+    section.textWhen(this::isBore, FieldSpec.needed("Bore", "bore", "150 mm", "6 in"));
+    section.textWhen(
+        this::isBore, FieldSpec.optional("Pressure rating", "rating", "1000 kPa", "160 psi"));
+    section.text(FieldSpec.optional("Wall roughness", "roughness", "0.1 mm", "0.004 in"));
+    section.text(FieldSpec.needed("Length", "length", "90 m", "300 ft"));
+    section.text(FieldSpec.standard("Rise (fall below 0)", "rise", "0 m", "2 m", "6 ft"));
+    section.table(
+        "Fittings and valves",
+        new ListTable(
+            model,
+            () -> run.get() + "/fittings",
+            "fitting",
+            List.of(
+                new ListTable.Column("kind", "Kind", fittings()),
+                ListTable.Column.text("count", "Count"))),
+        document -> true);
+    return section;
+  }
+
+  /** The loss at the outlet is the velocity head, which the line always counts. */
+  private static List<String> fittings() {
+    return Arrays.stream(FittingKind.values())
+        .filter(kind -> kind != FittingKind.PIPE_EXIT)
+        .map(FittingKind::id)
+        .toList();
+  }
+
+  private String pipe() {
+    return run.get() + "/pipe";
+  }
+
+  private boolean isBore(DesignDocument document) {
+    return system(document).equals(BORE);
+  }
+
+  private boolean isStandard(DesignDocument document) {
+    return !isBore(document);
+  }
+
+  private static List<Choice> systems() {
+    List<Choice> choices =
+        new ArrayList<>(
+            PipeCatalogue.all().stream()
+                .map(StandardPipe::system)
+                .distinct()
+                .map(system -> new Choice(system.standard(), system.words()))
+                .toList());
+    choices.add(new Choice(BORE, "any pipe, by its bore"));
+    return choices;
+  }
+
+  private String system(DesignDocument document) {
+    boolean chosen = boreChosenFor.equals(run.get()) && !document.has(pipe());
+    if (chosen || document.has(run.get() + "/bore")) {
+      return BORE;
+    }
+    return found(document)
+        .map(p -> p.system().standard())
+        .orElse(document.text(pipe() + "/system"));
+  }
+
+  private DesignDocument withSystem(DesignDocument document, String system) {
+    if (system.equals(BORE)) {
+      boreChosenFor = run.get();
+      return document.without(pipe());
+    }
+    boreChosenFor = "";
+    DesignDocument changed =
+        document
+            .without(run.get() + "/bore")
+            .without(run.get() + "/rating")
+            .with(pipe() + "/system", system);
+    if (!PipeCatalogue.systems().contains(system)) {
+      return changed;
+    }
+    if (!PipeCatalogue.sizes(system).contains(changed.text(pipe() + "/size"))) {
+      changed = changed.without(pipe() + "/size");
+    }
+    if (!PipeCatalogue.classes(system).contains(changed.text(pipe() + "/class"))) {
+      changed = changed.without(pipe() + "/class");
+    }
+    return changed;
+  }
+
+  private Optional<StandardPipe> found(DesignDocument document) {
+    return PipeCatalogue.find(
+        document.text(pipe() + "/system"),
+        document.text(pipe() + "/size"),
+        document.text(pipe() + "/class"));
+  }
+
+  /** People spell a size in many ways; the list shows the spelling of the catalogue. */
+  private String spelt(DesignDocument document, String field, Function<StandardPipe, String> of) {
+    return found(document).map(of).orElse(document.text(pipe() + "/" + field));
+  }
+
+  private List<Choice> ofSystem(DesignDocument document, Function<String, List<String>> what) {
+    String system = system(document);
+    return PipeCatalogue.systems().contains(system)
+        ? what.apply(system).stream().map(Choice::of).toList()
+        : List.of();
+  }
+}
