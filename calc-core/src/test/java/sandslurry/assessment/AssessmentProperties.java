@@ -59,6 +59,7 @@ class AssessmentProperties {
         sand,
         d.carrier(),
         mixture,
+        Optional.empty(),
         Optional.of(flow),
         Optional.of(route),
         Optional.empty(),
