@@ -343,8 +343,9 @@ final class LineWorking {
     if (run.regime() != ClearLiquid.Regime.TURBULENT && run.deposition().isPresent()) {
       w.step(
           "i_m",
-          "gradient used, because the flow is not turbulent: the carrier thickened by its sand",
-          "rheology with every stress multiplied by the relative viscosity of Thomas (1965) at C",
+          "gradient used: where the flow is not turbulent, not less than that of the carrier"
+              + " thickened by its sand",
+          "max(i_m, rheology with every stress times the relative viscosity of Thomas (1965) at C)",
           Kind.NUMBER,
           run.slurryGradient(),
           "Thomas (1965); sand that slides on a floor adds to it",

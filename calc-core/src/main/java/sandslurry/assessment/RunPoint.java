@@ -9,6 +9,7 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Liquid;
 import sandslurry.material.Newtonian;
+import sandslurry.material.Proportions;
 import sandslurry.material.Rheology;
 import sandslurry.material.Slurry;
 import sandslurry.material.Thomas1965;
@@ -51,8 +52,8 @@ import sandslurry.units.Measure;
  * @param deposition judgement on deposition, empty without sand
  * @param carriage what carries the sand, empty without sand
  * @param headLosses gradient by each model of the bracket, the default first
- * @param slurryGradient gradient used: by the default model in turbulent flow, by the thickened
- *     liquid else
+ * @param slurryGradient gradient used: by the default model, where turbulence does not carry the
+ *     sand not less than that of the liquid thickened by it; never more than with the pipe packed
  * @param frictionGradient gradient of the run, slope considered, metres of carrier per metre
  * @param frictionPa pressure lost by friction [Pa]
  * @param fittingCoefficient sum of the loss coefficients of all fittings
@@ -99,6 +100,9 @@ record RunPoint(
    * wall, which is not credited (common practice, no source).
    */
   private static final double HELD_ALLOWANCE = 10;
+
+  /** Sand on steel or plastic (common practice, no source). */
+  private static final double SLIDING_FRICTION = 0.4;
 
   private static final Thomas1965 THICKENING = new Thomas1965();
 
@@ -147,10 +151,18 @@ record RunPoint(
                     context.toleratedShare()));
 
     List<ModelValue> headLosses = headLosses(slurry, mean, velocity, flow);
-    double slurryGradient =
-        !sand || regime == Regime.TURBULENT
-            ? headLosses.get(0).estimate().value()
-            : thickenedGradient(rheology, slurry, mean, velocity, context.liquids());
+    double slurryGradient = flow.gradient();
+    if (sand) {
+      boolean plug =
+          carriage.orElseThrow().support() == SandCarriage.Support.CARRIED_BY_YIELD_STRESS;
+      double moving = plug ? 0 : headLosses.get(0).estimate().value();
+      double thickened =
+          regime == Regime.TURBULENT
+              ? 0
+              : thickenedGradient(rheology, slurry, mean, velocity, context.liquids());
+      slurryGradient =
+          Math.max(thickened, Math.min(moving, flow.gradient() + packedExcess(slurry)));
+    }
     double friction = Inclination.frictionGradient(flow.gradient(), slurryGradient, angle);
     double mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
     double coefficient = 0;
@@ -222,6 +234,15 @@ record RunPoint(
             .at(velocityMps)
             .pressureGradientPaPm()
         / (slurry.liquid().densityKgM3() * Physics.GRAVITY);
+  }
+
+  /**
+   * What a pipe packed with sand that slides as a plug asks beyond its carrier, 2 μs (s − 1) Cb
+   * (Wilson 1970, as in {@link sandslurry.transport.LaminarTransport}): no bed asks for more, while
+   * the models of moving sand grow without limit towards zero velocity.
+   */
+  private static double packedExcess(Slurry slurry) {
+    return 2 * SLIDING_FRICTION * (slurry.densityRatio() - 1) * Proportions.PACKED_VOLUME_FRACTION;
   }
 
   double riseM() {

@@ -24,6 +24,7 @@ import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.Sand;
 import sandslurry.pipe.PipeCatalogue;
 import sandslurry.pipe.StandardPipe;
+import sandslurry.pump.DutyPoints.Meeting;
 import sandslurry.pump.PumpCurve;
 import sandslurry.separation.LaneClass;
 import sandslurry.transport.ClearLiquid.Regime;
@@ -150,6 +151,8 @@ class AssessmentProperties {
     }
     assertThat(assessment.findings())
         .filteredOn(finding -> finding.topic() == Topic.PLUGGING)
+        // The carrier may be close to freezing, with or without sand.
+        .filteredOn(finding -> !finding.element().equals("carrier"))
         .isNotEmpty()
         .allMatch(finding -> finding.severity() == Severity.PASS);
   }
@@ -165,6 +168,10 @@ class AssessmentProperties {
     LineModel line = new LineModel(design, materials);
     double fraction = materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
     for (PumpResult.Duty duty : result.duties()) {
+      if (duty.meeting() == Meeting.JUMP) {
+        // No head is shared there: the finding says that the flow hunts.
+        continue;
+      }
       PumpCurve curve =
           PumpEvaluation.clearCurve((RotodynamicSpec) design.pump().get())
               .derated(

@@ -107,6 +107,11 @@ class NoExceptionProperties {
       assertThat(refused.getMessage()).isNotBlank();
       return;
     }
+    // A person may call a design or a run "Infinity"; only numbers must not be.
+    document = document.without("/title");
+    for (int i = 0; i < document.size("/route/runs"); i++) {
+      document = document.without("/route/runs/" + i + "/name");
+    }
     Reading reading = document.read();
     for (Problem problem : reading.problems()) {
       assertThat(problem.field()).startsWith("/");
