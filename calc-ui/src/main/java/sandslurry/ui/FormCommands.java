@@ -182,7 +182,7 @@ final class FormCommands {
             });
   }
 
-  private void save() {
+  void save() {
     saved();
   }
 

@@ -39,7 +39,7 @@ final class TextRow implements Row {
     this.label = new JLabel(spec.label());
     label.setLabelFor(field);
     field.setColumns(12);
-    field.putClientProperty("JTextField.placeholderText", spec.placeholder());
+    field.putClientProperty("JTextField.placeholderText", spec.empty());
     field.getAccessibleContext().setAccessibleName(spec.label());
     field
         .getDocument()
