@@ -33,7 +33,7 @@ class ChartsTest {
       }
       assertThat(chart.series())
           .flatExtracting(ChartData.Series::points)
-          .allMatch(p -> Double.isFinite(((ChartData.Point) p).x() + ((ChartData.Point) p).y()));
+          .allMatch(p -> Double.isFinite(p.x() + p.y()));
       assertThat(chart.bars()).allMatch(b -> Double.isFinite(b.value()) && b.value() >= 0);
       assertThat(ChartPainter.chart(chart).getTitle().getText()).isEqualTo(chart.title());
     }
