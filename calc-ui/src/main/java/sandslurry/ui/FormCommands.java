@@ -90,7 +90,7 @@ final class FormCommands {
       go.add(
           new Command(
               section.title(),
-              "control " + number++,
+              "control " + number++ % 10,
               "Go to the inputs of this part",
               () -> inputs.goTo(section)));
     }

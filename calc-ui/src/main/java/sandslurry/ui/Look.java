@@ -68,6 +68,12 @@ final class Look {
     return component;
   }
 
+  /** Asks for the focus; true, as the component was found. */
+  static boolean focus(JComponent component) {
+    component.requestFocusInWindow();
+    return true;
+  }
+
   static <C extends Component> C named(C component, String name, String accessibleName) {
     component.setName(name);
     component.getAccessibleContext().setAccessibleName(accessibleName);

@@ -33,6 +33,23 @@ final class MixtureSection {
     return section;
   }
 
+  static InputSection dilution(FormModel model) {
+    InputSection section = new InputSection(model, "Dilution", "/dilution");
+    section.part(
+        "Look at what dilution of the mixture does",
+        "part dilution",
+        document -> document.has("/dilution"),
+        document -> document.with("/dilution/mostRatio", "10"),
+        document -> document.without("/dilution"));
+    section.textWhen(
+        document -> document.has("/dilution"),
+        FieldSpec.standard("Solids of that liquid", "totalSolids", "0 %", "0.5 %"));
+    section.textWhen(
+        document -> document.has("/dilution"),
+        FieldSpec.standard("Most volumes to one", "mostRatio", "10", "10"));
+    return section;
+  }
+
   private InputSection build(FormModel model) {
     InputSection section = new InputSection(model, "Sand in the mixture", "/mixture");
     section.choice("Given as", () -> "/mixture/kind", () -> KINDS, this::kind, this::withKind);

@@ -120,7 +120,7 @@ final class TextRow implements Row {
 
   @Override
   public boolean focus(String pointer) {
-    return field.isVisible() && pointer.equals(pointer()) && field.requestFocusInWindow();
+    return field.isVisible() && pointer.equals(pointer()) && Look.focus(field);
   }
 
   /** A field whose tip is worked out only when somebody looks at it. */

@@ -11,6 +11,13 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 class ChartsTest {
+  private static DesignDocument diluted() {
+    return Designs.everything()
+        .with("/carrier/kind", "manure")
+        .with("/carrier/totalSolids", "3 %")
+        .with("/dilution/mostRatio", "5");
+  }
+
   private static Assessment assess(DesignDocument document) {
     return Evaluation.assess(document.read().design().orElseThrow());
   }
@@ -21,12 +28,13 @@ class ChartsTest {
         charts.systemCurve().orElseThrow(),
         charts.gradeLine().orElseThrow(),
         charts.deposition(0, 0).orElseThrow(),
+        charts.dilution().orElseThrow(),
         charts.laneCapture().orElseThrow());
   }
 
   @Test
   void everyAxisHasAUnitAndEveryValueIsFinite() {
-    for (ChartData chart : all(assess(Designs.everything()))) {
+    for (ChartData chart : all(assess(diluted()))) {
       assertThat(chart.y()).as(chart.title()).matches(".+ \\[.+]");
       if (chart.bars().isEmpty()) {
         assertThat(chart.x()).as(chart.title()).matches(".+ \\[.+]");
@@ -41,7 +49,7 @@ class ChartsTest {
 
   @Test
   void curvesOfOneChartDifferByMoreThanColour() {
-    for (ChartData chart : all(assess(Designs.everything()))) {
+    for (ChartData chart : all(assess(diluted()))) {
       assertThat(
               chart.series().stream()
                   .filter(s -> s.style() != ChartData.Style.POINTS)
@@ -54,7 +62,7 @@ class ChartsTest {
 
   @Test
   void theChartsFollowTheUnitsOfTheReport() {
-    DesignDocument us = Designs.everything().with("/units", "US");
+    DesignDocument us = diluted().with("/units", "US");
     ChartData feet = all(assess(us)).get(1);
     ChartData metres = all(assess(us.with("/units", "metric"))).get(1);
 
@@ -75,5 +83,6 @@ class ChartsTest {
     assertThat(lane.gradeLine()).isEmpty();
     assertThat(lane.deposition(0, 0)).isEmpty();
     assertThat(line.laneCapture()).isEmpty();
+    assertThat(line.dilution()).isEmpty();
   }
 }

@@ -12,7 +12,11 @@ import sandslurry.design.DesignDocument;
 class FieldDefaultsTest {
   @Test
   void everyDefaultShownInAnEmptyFieldIsTheOneThatCounts() throws Exception {
-    DesignDocument start = Designs.everything();
+    DesignDocument start =
+        Designs.everything()
+            .with("/carrier/kind", "manure")
+            .with("/carrier/totalSolids", "3 %")
+            .with("/dilution/mostRatio", "5");
     List<JTextField> fields = new ArrayList<>();
     SwingUtilities.invokeAndWait(
         () -> {
@@ -21,6 +25,7 @@ class FieldDefaultsTest {
           PanelsTest.all(new InputsPanel(model).component()).stream()
               .filter(JTextField.class::isInstance)
               .map(JTextField.class::cast)
+              .filter(JTextField::isVisible)
               .forEach(fields::add);
         });
     int checked = 0;
@@ -33,10 +38,15 @@ class FieldDefaultsTest {
       DesignDocument without = start.without(field.getName());
       DesignDocument with = without.with(field.getName(), standard);
       if (without.read().design().isPresent()) {
-        assertThat(with.read().design()).as(field.getName()).isEqualTo(without.read().design());
+        assertThat(words(with)).as(field.getName()).isEqualTo(words(without));
         checked++;
       }
     }
     assertThat(checked).isGreaterThan(14);
+  }
+
+  /** The design in words; a gradation, which is the same in all, shows only its address. */
+  private static String words(DesignDocument document) {
+    return document.read().design().orElseThrow().toString().replaceAll("@[0-9a-f]+", "");
   }
 }

@@ -43,7 +43,7 @@ class FormWindowTest {
           Look.install();
           model = new FormModel(new BackgroundEvaluation());
           window = new FormWindow(model);
-          model.start(Designs.example("settling-lane.json"), Optional.empty());
+          model.start(Designs.example("parlor-line.json"), Optional.empty());
           window.frame().setVisible(true);
           return null;
         });
@@ -94,9 +94,9 @@ class FormWindowTest {
   @Test
   void aNumberTypedChangesTheVerdictAndUndoBringsItBack() throws Exception {
     awaitVerdict("PASS");
-    type("/lane/length", "4 ft");
+    type("/flow/minimum", "100 gpm");
     awaitVerdict("FAIL");
-    type("/lane/length", "4 psi");
+    type("/flow/minimum", "4 psi");
     awaitVerdict("NO VERDICT");
     onEventThread(
         () -> {
@@ -115,7 +115,7 @@ class FormWindowTest {
           model.save(file);
           return null;
         });
-    type("/title", "Lane of the test");
+    type("/title", "Line of the test");
     assertThat(onEventThread(() -> window.frame().getTitle())).startsWith("* design.json");
     onEventThread(
         () -> {
@@ -131,13 +131,13 @@ class FormWindowTest {
           return null;
         });
     awaitVerdict("PASS");
-    assertThat(onEventThread(() -> model.document().text("/title"))).isEqualTo("Lane of the test");
+    assertThat(onEventThread(() -> model.document().text("/title"))).isEqualTo("Line of the test");
 
     String report = onEventThread(() -> window.results().reportText().orElseThrow());
-    assertThat(report).startsWith("Lane of the test");
+    assertThat(report).startsWith("Line of the test");
     BufferedImage page = new BufferedImage(620, 800, BufferedImage.TYPE_INT_RGB);
     int answer =
-        new ReportPages("Lane of the test", "2026-01-01", report)
+        new ReportPages("Line of the test", "2026-01-01", report)
             .print(page.createGraphics(), new PageFormat(), 0);
     assertThat(answer).isEqualTo(Printable.PAGE_EXISTS);
   }
@@ -163,8 +163,8 @@ class FormWindowTest {
 
   @Test
   void aProblemLeadsToItsField() throws Exception {
-    type("/lane/length", "4 psi");
+    type("/flow/minimum", "4 psi");
     awaitVerdict("NO VERDICT");
-    assertThat(onEventThread(() -> window.inputs().focus("/lane/length"))).isTrue();
+    assertThat(onEventThread(() -> window.inputs().focus("/flow/minimum"))).isTrue();
   }
 }

@@ -31,14 +31,9 @@ class MainTest {
     return file.toString();
   }
 
-  /** The parlor line with a velocity, a margin and a pump that leave nothing to remark. */
-  private static DesignDocument passing() {
-    return Designs.example("settling-lane.json");
-  }
-
   @Test
   void aPassEndsWithZeroAndPrintsTheReport() throws IOException {
-    Run run = run("judge", file(passing()));
+    Run run = run("judge", file(Designs.example("parlor-line.json")));
 
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(run.out()).contains("PASS", "Findings", "Safety", "Working");

@@ -222,7 +222,7 @@ class PanelsTest {
               .contains("460 psi");
           assertThat(results.reportText()).isEmpty();
 
-          field.setText("460 gpm");
+          field.setText("350 gpm");
           assertThat(field.getClientProperty("JComponent.outline")).isNull();
           assertThat(report.getText()).contains("Working");
           return null;
