@@ -6,11 +6,13 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.DilutionCurve;
 import sandslurry.assessment.GradePoint;
 import sandslurry.assessment.LineResult;
 import sandslurry.assessment.LineState;
 import sandslurry.assessment.PumpResult;
 import sandslurry.assessment.RunState;
+import sandslurry.assessment.Severity;
 import sandslurry.design.Design;
 import sandslurry.separation.LaneClass;
 import sandslurry.separation.LaneResult;
@@ -171,6 +173,38 @@ final class Charts {
 
   private double velocity(double velocityMps) {
     return Kind.VELOCITY.number(units, velocityMps);
+  }
+
+  /** The velocity in the line and the one that it needs, against dilution. */
+  Optional<ChartData> dilution() {
+    if (assessment.dilution().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Point> velocity = new ArrayList<>();
+    List<Point> needed = new ArrayList<>();
+    List<Point> passes = new ArrayList<>();
+    for (DilutionCurve.Point point : assessment.dilution().get().points()) {
+      Point there = new Point(point.ratio(), number(Kind.VELOCITY, point.velocity()));
+      velocity.add(there);
+      point
+          .turbulentVelocity()
+          .ifPresent(v -> needed.add(new Point(point.ratio(), number(Kind.VELOCITY, v))));
+      if (point.severity() == Severity.PASS) {
+        passes.add(there);
+      }
+    }
+    List<Series> series = new ArrayList<>();
+    series.add(new Series("velocity in the line", Style.SOLID, velocity));
+    series.add(new Series("velocity from which turbulence carries it", Style.DASHED, needed));
+    series.add(new Series("passes", Style.POINTS, passes));
+    series.removeIf(s -> s.points().isEmpty());
+    return Optional.of(
+        ChartData.lines(
+            "What dilution does",
+            "Liquid added [volumes to one of mixture]",
+            axis("Velocity", Kind.VELOCITY),
+            false,
+            series));
   }
 
   /** What the lane catches of every grain size. */

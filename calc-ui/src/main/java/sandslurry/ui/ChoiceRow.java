@@ -130,6 +130,6 @@ final class ChoiceRow implements Row {
   public boolean focus(String place) {
     return box.isVisible()
         && (place.equals(pointer.get()) || places.get().contains(place))
-        && box.requestFocusInWindow();
+        && Look.focus(box);
   }
 }

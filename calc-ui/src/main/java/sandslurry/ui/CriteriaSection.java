@@ -22,6 +22,7 @@ final class CriteriaSection {
         FieldSpec.standard("Wear starts above", "wearVelocity", "3 m/s", "3 m/s", "10 ft/s"));
     section.text(FieldSpec.standard("Use of pressure rating", "pressureShare", "72 %", "72 %"));
     section.text(FieldSpec.standard("Sand the lane must catch", "sandCapture", "75 %", "75 %"));
+    section.text(FieldSpec.standard("Sand on a laminar floor", "floorShare", "1 %", "1 %"));
     section.choice(
         "Deposition judged by",
         () -> WORST_SIZE,
@@ -35,7 +36,7 @@ final class CriteriaSection {
   }
 
   private static void roles(InputSection section) {
-    JCheckBox show = new JCheckBox("Show the part that each deposition correlation plays");
+    JCheckBox show = new JCheckBox("Show the roles of the correlations");
     show.setName("show roles");
     section.panel().add(show, "span 2, align left");
     for (DepositionVelocityModel model : DepositionVelocities.all()) {

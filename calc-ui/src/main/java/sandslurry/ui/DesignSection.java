@@ -10,8 +10,8 @@ final class DesignSection {
 
   static InputSection of(FormModel model) {
     InputSection section = new InputSection(model, "Design", "");
-    section.text(FieldSpec.optional("Title", "title"));
-    section.text(FieldSpec.optional("Notes", "notes"));
+    section.text(FieldSpec.optional("Title", "title", "what the report is called"));
+    section.text(FieldSpec.optional("Notes", "notes", "optional"));
     section.choice(
         "Report in",
         () -> UNITS,

@@ -8,7 +8,17 @@ import java.util.Map;
 /** Says in words where a field is. */
 final class FieldNames {
   private static final Map<String, String> ENTRIES =
-      Map.of("runs", "run", "curve", "curve point", "gradation", "sieve", "fittings", "fitting");
+      Map.of(
+          "runs",
+          "run",
+          "curve",
+          "curve point",
+          "gradation",
+          "sieve",
+          "fittings",
+          "fitting",
+          "readings",
+          "reading");
 
   private FieldNames() {}
 

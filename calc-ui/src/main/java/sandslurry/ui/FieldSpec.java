@@ -11,30 +11,22 @@ import sandslurry.design.DesignDocument;
  * @param field its name in the file
  * @param standard the text that counts when it is left empty; empty for a field that is needed or
  *     that may stay away
- * @param optional true when nothing at all may be given
+ * @param empty what an empty field means, shown in it
  * @param examples texts that would be right, one in metric units first
  */
-record FieldSpec(
-    String label, String field, String standard, boolean optional, List<String> examples) {
+record FieldSpec(String label, String field, String standard, String empty, List<String> examples) {
 
   static FieldSpec needed(String label, String field, String... examples) {
-    return new FieldSpec(label, field, "", false, List.of(examples));
+    String such = "such as " + examples[examples.length - 1];
+    return new FieldSpec(label, field, "", such, List.of(examples));
   }
 
-  static FieldSpec optional(String label, String field, String... examples) {
-    return new FieldSpec(label, field, "", true, List.of(examples));
+  static FieldSpec optional(String label, String field, String empty, String... examples) {
+    return new FieldSpec(label, field, "", empty, List.of(examples));
   }
 
   static FieldSpec standard(String label, String field, String standard, String... examples) {
-    return new FieldSpec(label, field, standard, true, List.of(examples));
-  }
-
-  String placeholder() {
-    if (!standard.isEmpty()) {
-      return "default " + standard;
-    }
-    String such = examples.isEmpty() ? "" : "such as " + examples.get(examples.size() - 1);
-    return optional ? (such.isEmpty() ? "may stay empty" : "may stay empty; " + such) : such;
+    return new FieldSpec(label, field, standard, "default " + standard, List.of(examples));
   }
 
   /**

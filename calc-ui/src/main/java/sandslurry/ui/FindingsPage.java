@@ -31,8 +31,13 @@ final class FindingsPage {
         + "</b></font></td><td bgcolor='#ffffff'><b>"
         + HtmlView.escape(finding.what())
         + "</b><br><font color='#555555'>"
-        + HtmlView.escape(finding.element() + ", " + finding.topic().word())
+        + HtmlView.escape(place(finding))
         + "</font>";
+  }
+
+  private static String place(Finding finding) {
+    String topic = finding.topic().word();
+    return finding.element().equals(topic) ? topic : finding.element() + ", " + topic;
   }
 
   private static String line(String word, String text) {
@@ -42,16 +47,16 @@ final class FindingsPage {
   static String problems(List<Problem> problems) {
     StringBuilder html = new StringBuilder("<p><b>What needs attention</b></p><ul>");
     for (Problem problem : problems) {
-      html.append("<li><a href='")
-          .append(problem.field())
-          .append("'>")
-          .append(HtmlView.escape(FieldNames.words(problem.field())))
-          .append("</a>");
-      if (!problem.value().isEmpty()) {
-        html.append(" = \"").append(HtmlView.escape(problem.value())).append('"');
-      }
-      html.append(problem.message().startsWith("is ") ? " " : ": ")
-          .append(HtmlView.escape(problem.message()))
+      String link =
+          "<a href='"
+              + problem.field()
+              + "'>"
+              + HtmlView.escape(FieldNames.words(problem.field()))
+              + "</a>";
+      String value =
+          problem.value().isEmpty() ? "" : " = \"" + HtmlView.escape(problem.value()) + '"';
+      html.append("<li>")
+          .append(ProblemLine.sentence(link + value, HtmlView.escape(problem.message())))
           .append("</li>");
     }
     return html.append("</ul>").toString();

@@ -90,7 +90,7 @@ final class FormCommands {
       go.add(
           new Command(
               section.title(),
-              "control " + number++,
+              "control " + number++ % 10,
               "Go to the inputs of this part",
               () -> inputs.goTo(section)));
     }
@@ -182,7 +182,7 @@ final class FormCommands {
             });
   }
 
-  private void save() {
+  void save() {
     saved();
   }
 

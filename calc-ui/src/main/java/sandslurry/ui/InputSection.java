@@ -124,13 +124,16 @@ final class InputSection implements Row {
 
   /** A choice whose value stands in the document as it is. */
   ChoiceRow choice(String label, String field, List<Choice> choices) {
+    return choice(label, field, choices, (d, value) -> d.with(pointer.get() + "/" + field, value));
+  }
+
+  ChoiceRow choice(
+      String label,
+      String field,
+      List<Choice> choices,
+      BiFunction<DesignDocument, String, DesignDocument> set) {
     Supplier<String> place = () -> pointer.get() + "/" + field;
-    return choice(
-        label,
-        place,
-        () -> choices,
-        d -> d.text(place.get()),
-        (d, value) -> d.with(place.get(), value));
+    return choice(label, place, () -> choices, d -> d.text(place.get()), set);
   }
 
   /** The row made last is shown only at times. */

@@ -18,6 +18,7 @@ final class InputsPanel implements Row {
   private final FormModel model;
   private final List<InputSection> sections;
   private final InputSection mixture;
+  private final InputSection dilution;
   private final InputSection flow;
   private final InputSection pump;
   private final Column column = new Column();
@@ -26,6 +27,7 @@ final class InputsPanel implements Row {
   InputsPanel(FormModel model) {
     this.model = model;
     this.mixture = MixtureSection.mixture(model);
+    this.dilution = MixtureSection.dilution(model);
     this.flow = MixtureSection.flow(model);
     this.pump = PumpSection.of(model);
     this.sections =
@@ -34,6 +36,7 @@ final class InputsPanel implements Row {
             SandSection.of(model),
             CarrierSection.of(model),
             mixture,
+            dilution,
             flow,
             RouteSection.of(model),
             pump,
@@ -71,6 +74,7 @@ final class InputsPanel implements Row {
   public void refresh() {
     boolean line = model.document().has("/route");
     mixture.panel().setVisible(line || model.document().has("/mixture"));
+    dilution.panel().setVisible(line || model.document().has("/dilution"));
     flow.panel().setVisible(line || model.document().has("/flow"));
     pump.panel().setVisible(line || model.document().has("/pump"));
     sections.forEach(Row::refresh);

@@ -10,8 +10,9 @@ final class LaneSection {
     FieldSpec.standard("Slope", "slope", "0 %", "0.25 %"),
     FieldSpec.standard("Manning's n", "manning", "0.015", "0.015"),
     FieldSpec.needed("Flow of mixture", "flow", "30 L/s", "470 gal/min"),
-    FieldSpec.optional("Depth, if a weir sets it", "depth", "150 mm", "6 in"),
-    FieldSpec.optional("Sand by volume", "sandVolumeFraction", "2 %"),
+    FieldSpec.optional(
+        "Depth, if a weir sets it", "depth", "default: normal depth", "150 mm", "6 in"),
+    FieldSpec.optional("Sand by volume", "sandVolumeFraction", "default: as in the line", "2 %"),
     FieldSpec.needed("Depth kept for sand", "sandStorageDepth", "300 mm", "12 in"),
     FieldSpec.standard("Running time a day", "runningTime", "24 h", "8 h"),
     FieldSpec.standard("Fall of coated grains", "coatingFactor", "1", "0.8")

@@ -190,7 +190,7 @@ final class ListTable implements Row {
       int column = columns.stream().map(Column::field).toList().indexOf(below[2]);
       table.changeSelection(Integer.parseInt(below[1]), Math.max(0, column), false, false);
     }
-    return table.getRowCount() > 0 ? table.requestFocusInWindow() : add.requestFocusInWindow();
+    return Look.focus(table.getRowCount() > 0 ? table : add);
   }
 
   private String pointer(int row, int column) {

@@ -4,10 +4,10 @@ import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
+import java.awt.Rectangle;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
-import javax.swing.text.DefaultCaret;
 import sandslurry.assessment.Severity;
 
 /** Colours, fonts and small parts that all views share. */
@@ -41,15 +41,18 @@ final class Look {
 
   /** A text that wraps to the width that it is given. */
   static JTextArea wrapped(String text) {
-    JTextArea area = new JTextArea(text);
+    JTextArea area =
+        new JTextArea(text) {
+          /** Else a change of the text would scroll the form to it. */
+          @Override
+          public void scrollRectToVisible(Rectangle place) {}
+        };
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
     area.setEditable(false);
     area.setFocusable(false);
     area.setOpaque(false);
     area.setBorder(null);
-    // Else a change of its text would scroll the form to it.
-    ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     area.setFont(UIManager.getFont("Label.font"));
     return area;
   }
@@ -63,6 +66,12 @@ final class Look {
     Font font = component.getFont();
     component.setFont(font.deriveFont(Font.BOLD, font.getSize2D() * scale));
     return component;
+  }
+
+  /** Asks for the focus; true, as the component was found. */
+  static boolean focus(JComponent component) {
+    component.requestFocusInWindow();
+    return true;
   }
 
   static <C extends Component> C named(C component, String name, String accessibleName) {

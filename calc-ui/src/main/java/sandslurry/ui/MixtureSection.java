@@ -22,10 +22,31 @@ final class MixtureSection {
 
   static InputSection flow(FormModel model) {
     InputSection section = new InputSection(model, "Flow of mixture", "/flow");
-    section.text(FieldSpec.optional("Minimum", "minimum", "26 L/s", "420 gal/min"));
+    section.text(
+        FieldSpec.optional(
+            "Minimum", "minimum", "default: the design flow", "26 L/s", "420 gal/min"));
     section.text(FieldSpec.needed("Design", "design", "30 L/s", "470 gal/min"));
-    section.text(FieldSpec.optional("Maximum", "maximum", "33 L/s", "520 gal/min"));
+    section.text(
+        FieldSpec.optional(
+            "Maximum", "maximum", "default: the design flow", "33 L/s", "520 gal/min"));
     section.note("The least and greatest flow at which the line really runs, not only the wish.");
+    return section;
+  }
+
+  static InputSection dilution(FormModel model) {
+    InputSection section = new InputSection(model, "Dilution", "/dilution");
+    section.part(
+        "Look at what dilution of the mixture does",
+        "part dilution",
+        document -> document.has("/dilution"),
+        document -> document.with("/dilution/mostRatio", "10"),
+        document -> document.without("/dilution"));
+    section.textWhen(
+        document -> document.has("/dilution"),
+        FieldSpec.standard("Solids of that liquid", "totalSolids", "0 %", "0.5 %"));
+    section.textWhen(
+        document -> document.has("/dilution"),
+        FieldSpec.standard("Most volumes to one", "mostRatio", "10", "10"));
     return section;
   }
 

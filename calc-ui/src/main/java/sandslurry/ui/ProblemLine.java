@@ -29,7 +29,7 @@ final class ProblemLine {
     boolean needed = isOnlyMissing(problems);
     String text =
         problems.stream()
-            .map(p -> place(p, place) + (needed ? afterMissing(p.message()) : p.message()))
+            .map(p -> sentence(place(p, place), needed ? afterMissing(p) : p.message()))
             .distinct()
             .collect(Collectors.joining("\n"));
     String shown = problems.isEmpty() ? "" : (needed ? "Missing: " : "Problem: ") + text;
@@ -41,8 +41,20 @@ final class ProblemLine {
     field.getAccessibleContext().setAccessibleDescription(shown.isEmpty() ? null : shown);
   }
 
-  private static String afterMissing(String message) {
-    return message.replaceFirst("^is missing:? ?", "");
+  /** What and where as a sentence, in the way that the messages of problems begin. */
+  static String sentence(String place, String message) {
+    if (place.isEmpty()) {
+      return message;
+    }
+    boolean verb = message.startsWith("is ") || message.startsWith("must ");
+    return place + (verb ? " " : ": ") + message;
+  }
+
+  private static String afterMissing(Problem problem) {
+    return problem
+        .message()
+        .replaceFirst("^is missing:? ?", "")
+        .replaceFirst("^give exactly one of.*", "a value is needed");
   }
 
   /** Where below the list or part a problem lies, in words. */
@@ -50,6 +62,6 @@ final class ProblemLine {
     if (place.isEmpty() || !problem.field().startsWith(place + "/")) {
       return "";
     }
-    return FieldNames.words(problem.field().substring(place.lastIndexOf('/'))) + " ";
+    return FieldNames.words(problem.field().substring(place.lastIndexOf('/')));
   }
 }

@@ -35,9 +35,12 @@ final class PumpSection {
   private static void rotodynamic(InputSection section, FormModel model) {
     Predicate<DesignDocument> rotodynamic = is("rotodynamic");
     section.textWhen(rotodynamic, FieldSpec.needed("Speed of the curve", "curveSpeed", "1750 rpm"));
-    section.textWhen(rotodynamic, FieldSpec.optional("Driven speed", "speed", "1600 rpm"));
     section.textWhen(
-        rotodynamic, FieldSpec.optional("Impeller diameter", "impeller", "300 mm", "12 in"));
+        rotodynamic,
+        FieldSpec.optional("Driven speed", "speed", "default: that of the curve", "1600 rpm"));
+    section.textWhen(
+        rotodynamic,
+        FieldSpec.optional("Impeller diameter", "impeller", "optional", "300 mm", "12 in"));
     section.table(
         "Curve with clear water",
         new ListTable(

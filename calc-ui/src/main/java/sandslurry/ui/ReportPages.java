@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.awt.print.PageFormat;
 import java.awt.print.Printable;
@@ -75,6 +76,10 @@ final class ReportPages implements Printable {
     }
     Graphics2D g = (Graphics2D) graphics.create();
     g.translate(format.getImageableX(), format.getImageableY());
+    g.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setColor(Color.BLACK);
     g.setFont(sheets.font());
     FontMetrics metrics = g.getFontMetrics();

@@ -17,7 +17,15 @@ import sandslurry.report.TextView;
 /** Verdict, findings, charts, cautions and report: blank unless they belong to the inputs. */
 final class ResultsPanel {
   private static final List<String> TABS =
-      List.of("Findings", "Pump and line", "Grade line", "Deposition", "Lane", "Safety", "Report");
+      List.of(
+          "Findings",
+          "Pump and line",
+          "Grade line",
+          "Deposition",
+          "Dilution",
+          "Lane",
+          "Safety",
+          "Report");
 
   private final FormModel model;
   private final JPanel panel = new JPanel(new BorderLayout());
@@ -27,6 +35,7 @@ final class ResultsPanel {
   private final ChartView systemCurve = new ChartView("system chart", "System curve and pump");
   private final ChartView gradeLine = new ChartView("grade chart", "Hydraulic grade line");
   private final DepositionView deposition = new DepositionView();
+  private final ChartView dilution = new ChartView("dilution chart", "What dilution does");
   private final ChartView lane = new ChartView("lane chart", "Capture in the settling lane");
   private final HtmlView safety = new HtmlView("safety", "Safety cautions");
   private final JTextArea report = new JTextArea();
@@ -52,9 +61,10 @@ final class ResultsPanel {
     tabs.addTab(TABS.get(1), systemCurve.component());
     tabs.addTab(TABS.get(2), gradeLine.component());
     tabs.addTab(TABS.get(3), deposition.component());
-    tabs.addTab(TABS.get(4), lane.component());
-    tabs.addTab(TABS.get(5), safety.component());
-    tabs.addTab(TABS.get(6), reportScroll);
+    tabs.addTab(TABS.get(4), dilution.component());
+    tabs.addTab(TABS.get(5), lane.component());
+    tabs.addTab(TABS.get(6), safety.component());
+    tabs.addTab(TABS.get(7), reportScroll);
     panel.add(banner.component(), BorderLayout.NORTH);
     panel.add(tabs, BorderLayout.CENTER);
     model.listen(this::refresh);
@@ -105,6 +115,9 @@ final class ResultsPanel {
     systemCurve.show(charts.flatMap(Charts::systemCurve), noLine);
     gradeLine.show(charts.flatMap(Charts::gradeLine), noLine);
     deposition.show(assessment.filter(a -> a.line().isPresent()), noLine);
+    dilution.show(
+        charts.flatMap(Charts::dilution),
+        assessment.isPresent() ? "This design does not look at dilution." : whyNot);
     lane.show(charts.flatMap(Charts::laneCapture), noLane);
     showReport(reportText().orElse(whyNot));
   }

@@ -92,7 +92,12 @@ final class RouteSection implements Row {
   }
 
   private static DesignDocument withoutLine(DesignDocument document) {
-    return document.without("/route").without("/pump").without("/flow").without("/mixture");
+    return document
+        .without("/route")
+        .without("/pump")
+        .without("/flow")
+        .without("/mixture")
+        .without("/dilution");
   }
 
   private String run() {
@@ -173,7 +178,7 @@ final class RouteSection implements Row {
   @Override
   public boolean focus(String pointer) {
     if (!pointer.startsWith(RUNS + "/")) {
-      return pointer.equals(RUNS) && add.requestFocusInWindow();
+      return pointer.equals(RUNS) && Look.focus(add);
     }
     int index = Integer.parseInt(pointer.substring(RUNS.length() + 1).split("/")[0]);
     if (index < names.size()) {

@@ -30,7 +30,7 @@ final class RunEditor {
 
   private InputSection build(FormModel model) {
     InputSection section = new InputSection(model, "Run", run);
-    section.text(FieldSpec.optional("Name", "name"));
+    section.text(FieldSpec.optional("Name", "name", "optional"));
     section.choice(
         "Pipe",
         this::pipe,
@@ -56,8 +56,11 @@ final class RunEditor {
     section.choiceWhen(this::isStandard, wall);
     section.textWhen(this::isBore, FieldSpec.needed("Bore", "bore", "150 mm", "6 in"));
     section.textWhen(
-        this::isBore, FieldSpec.optional("Pressure rating", "rating", "1000 kPa", "160 psi"));
-    section.text(FieldSpec.optional("Wall roughness", "roughness", "0.1 mm", "0.004 in"));
+        this::isBore,
+        FieldSpec.optional("Pressure rating", "rating", "optional", "1000 kPa", "160 psi"));
+    section.text(
+        FieldSpec.optional(
+            "Wall roughness", "roughness", "default: new pipe", "0.1 mm", "0.004 in"));
     section.text(FieldSpec.needed("Length", "length", "90 m", "300 ft"));
     section.text(FieldSpec.standard("Rise (fall below 0)", "rise", "0 m", "2 m", "6 ft"));
     section.table(

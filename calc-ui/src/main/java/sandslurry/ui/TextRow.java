@@ -39,7 +39,7 @@ final class TextRow implements Row {
     this.label = new JLabel(spec.label());
     label.setLabelFor(field);
     field.setColumns(12);
-    field.putClientProperty("JTextField.placeholderText", spec.placeholder());
+    field.putClientProperty("JTextField.placeholderText", spec.empty());
     field.getAccessibleContext().setAccessibleName(spec.label());
     field
         .getDocument()
@@ -120,7 +120,7 @@ final class TextRow implements Row {
 
   @Override
   public boolean focus(String pointer) {
-    return field.isVisible() && pointer.equals(pointer()) && field.requestFocusInWindow();
+    return field.isVisible() && pointer.equals(pointer()) && Look.focus(field);
   }
 
   /** A field whose tip is worked out only when somebody looks at it. */

@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.awt.Color;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -48,12 +49,11 @@ final class VerdictBanner {
   private void show(Assessment assessment) {
     Severity verdict = assessment.verdict();
     String headline = Report.headline(assessment);
+    String why = headline.substring(headline.indexOf(": ") + 2);
     show(
         Optional.of(verdict),
         verdict.name(),
-        headline.startsWith(verdict.name() + ": ")
-            ? headline.substring(verdict.name().length() + 2)
-            : headline);
+        why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1));
   }
 
   private static String count(List<Problem> problems) {

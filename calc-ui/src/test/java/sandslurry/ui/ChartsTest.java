@@ -1,0 +1,88 @@
+package sandslurry.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Evaluation;
+import sandslurry.design.DesignDocument;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+class ChartsTest {
+  private static DesignDocument diluted() {
+    return Designs.everything()
+        .with("/carrier/kind", "manure")
+        .with("/carrier/totalSolids", "3 %")
+        .with("/dilution/mostRatio", "5");
+  }
+
+  private static Assessment assess(DesignDocument document) {
+    return Evaluation.assess(document.read().design().orElseThrow());
+  }
+
+  private static List<ChartData> all(Assessment assessment) {
+    Charts charts = new Charts(assessment);
+    return List.of(
+        charts.systemCurve().orElseThrow(),
+        charts.gradeLine().orElseThrow(),
+        charts.deposition(0, 0).orElseThrow(),
+        charts.dilution().orElseThrow(),
+        charts.laneCapture().orElseThrow());
+  }
+
+  @Test
+  void everyAxisHasAUnitAndEveryValueIsFinite() {
+    for (ChartData chart : all(assess(diluted()))) {
+      assertThat(chart.y()).as(chart.title()).matches(".+ \\[.+]");
+      if (chart.bars().isEmpty()) {
+        assertThat(chart.x()).as(chart.title()).matches(".+ \\[.+]");
+      }
+      assertThat(chart.series())
+          .flatExtracting(ChartData.Series::points)
+          .allMatch(p -> Double.isFinite(p.x() + p.y()));
+      assertThat(chart.bars()).allMatch(b -> Double.isFinite(b.value()) && b.value() >= 0);
+      assertThat(ChartPainter.chart(chart).getTitle().getText()).isEqualTo(chart.title());
+    }
+  }
+
+  @Test
+  void curvesOfOneChartDifferByMoreThanColour() {
+    for (ChartData chart : all(assess(diluted()))) {
+      assertThat(
+              chart.series().stream()
+                  .filter(s -> s.style() != ChartData.Style.POINTS)
+                  .map(ChartData.Series::style)
+                  .toList())
+          .as(chart.title())
+          .doesNotHaveDuplicates();
+    }
+  }
+
+  @Test
+  void theChartsFollowTheUnitsOfTheReport() {
+    DesignDocument us = diluted().with("/units", "US");
+    ChartData feet = all(assess(us)).get(1);
+    ChartData metres = all(assess(us.with("/units", "metric"))).get(1);
+
+    assertThat(feet.x()).endsWith("[ft]");
+    assertThat(metres.x()).endsWith("[m]");
+    double end = feet.series().get(0).points().get(1).x();
+    assertThat(end).isCloseTo(300, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(metres.series().get(0).points().get(1).x())
+        .isEqualTo(Kind.LENGTH.number(UnitSystem.METRIC, 300 * 0.3048));
+  }
+
+  @Test
+  void aDesignWithoutALineOrALaneHasNoChartOfIt() {
+    Charts lane = new Charts(assess(Designs.example("settling-lane.json")));
+    Charts line = new Charts(assess(Designs.example("parlor-line.json")));
+
+    assertThat(lane.systemCurve()).isEmpty();
+    assertThat(lane.gradeLine()).isEmpty();
+    assertThat(lane.deposition(0, 0)).isEmpty();
+    assertThat(line.laneCapture()).isEmpty();
+    assertThat(line.dilution()).isEmpty();
+  }
+}

@@ -1,0 +1,22 @@
+package sandslurry.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FieldNamesTest {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "/route/runs/0/length; Route, run 1, length",
+        "/pump/curve/2/head; Pump, curve point 3, head",
+        "/lane/sandStorageDepth; Lane, sand storage depth",
+        "/sand/gradation/0/passing; Sand, sieve 1, passing",
+        "/sand; Sand"
+      })
+  void aFieldIsNamedInWords(String pointer, String words) {
+    assertThat(FieldNames.words(pointer)).isEqualTo(words);
+  }
+}

@@ -1,0 +1,170 @@
+package sandslurry.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.awt.GraphicsEnvironment;
+import java.awt.image.BufferedImage;
+import java.awt.print.PageFormat;
+import java.awt.print.Printable;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The form on a display: skipped where there is none, but a failure where the environment says that
+ * there must be one.
+ */
+class FormWindowTest {
+  private static final long PATIENCE_MS = 30_000;
+
+  private FormModel model;
+  private FormWindow window;
+
+  @BeforeEach
+  void open() throws Exception {
+    if (GraphicsEnvironment.isHeadless()) {
+      if ("1".equals(System.getenv("SANDSLURRY_REQUIRE_DISPLAY"))) {
+        fail("SANDSLURRY_REQUIRE_DISPLAY is set, but there is no display");
+      }
+      Assumptions.abort("there is no display");
+    }
+    onEventThread(
+        () -> {
+          Look.install();
+          model = new FormModel(new BackgroundEvaluation());
+          window = new FormWindow(model);
+          model.start(Designs.example("parlor-line.json"), Optional.empty());
+          window.frame().setVisible(true);
+          return null;
+        });
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    if (window != null) {
+      onEventThread(
+          () -> {
+            window.frame().dispose();
+            return null;
+          });
+    }
+  }
+
+  private static <T> T onEventThread(Callable<T> work) throws Exception {
+    FutureTask<T> task = new FutureTask<>(work);
+    SwingUtilities.invokeAndWait(task);
+    return task.get();
+  }
+
+  private String verdict() throws Exception {
+    return onEventThread(
+        () -> PanelsTest.find(window.frame().getContentPane(), JLabel.class, "verdict").getText());
+  }
+
+  private void awaitVerdict(String wanted) throws Exception {
+    long end = System.currentTimeMillis() + PATIENCE_MS;
+    while (!verdict().equals(wanted) && System.currentTimeMillis() < end) {
+      Thread.sleep(20);
+    }
+    assertThat(verdict()).isEqualTo(wanted);
+  }
+
+  private void type(String field, String text) throws Exception {
+    onEventThread(
+        () -> {
+          JTextField component =
+              PanelsTest.find(window.frame().getContentPane(), JTextField.class, field);
+          component.requestFocusInWindow();
+          component.selectAll();
+          component.replaceSelection(text);
+          return null;
+        });
+  }
+
+  @Test
+  void aNumberTypedChangesTheVerdictAndUndoBringsItBack() throws Exception {
+    awaitVerdict("PASS");
+    type("/flow/minimum", "100 gpm");
+    awaitVerdict("FAIL");
+    type("/flow/minimum", "4 psi");
+    awaitVerdict("NO VERDICT");
+    onEventThread(
+        () -> {
+          model.undo();
+          return null;
+        });
+    awaitVerdict("PASS");
+  }
+
+  @Test
+  void aDesignIsSavedReopenedAndItsReportPrinted(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("design.json");
+    awaitVerdict("PASS");
+    onEventThread(
+        () -> {
+          model.save(file);
+          return null;
+        });
+    type("/title", "Line of the test");
+    assertThat(onEventThread(() -> window.frame().getTitle())).startsWith("* design.json");
+    onEventThread(
+        () -> {
+          window.commands().save();
+          return null;
+        });
+    assertThat(onEventThread(() -> window.frame().getTitle())).startsWith("design.json");
+
+    onEventThread(
+        () -> {
+          model.startNew();
+          model.open(file);
+          return null;
+        });
+    awaitVerdict("PASS");
+    assertThat(onEventThread(() -> model.document().text("/title"))).isEqualTo("Line of the test");
+
+    String report = onEventThread(() -> window.results().reportText().orElseThrow());
+    assertThat(report).startsWith("Line of the test");
+    BufferedImage page = new BufferedImage(620, 800, BufferedImage.TYPE_INT_RGB);
+    int answer =
+        new ReportPages("Line of the test", "2026-01-01", report)
+            .print(page.createGraphics(), new PageFormat(), 0);
+    assertThat(answer).isEqualTo(Printable.PAGE_EXISTS);
+  }
+
+  @Test
+  void everyCommandIsInTheMenuWithAKeyOrAMnemonic() throws Exception {
+    onEventThread(
+        () -> {
+          var bar = window.frame().getJMenuBar();
+          for (int m = 0; m < bar.getMenuCount(); m++) {
+            assertThat(bar.getMenu(m).getMnemonic()).isNotZero();
+            for (var item : bar.getMenu(m).getMenuComponents()) {
+              if (item instanceof javax.swing.JMenuItem entry) {
+                assertThat(entry.getMnemonic() != 0 || entry.getAccelerator() != null)
+                    .as(entry.getText())
+                    .isTrue();
+              }
+            }
+          }
+          return null;
+        });
+  }
+
+  @Test
+  void aProblemLeadsToItsField() throws Exception {
+    type("/flow/minimum", "4 psi");
+    awaitVerdict("NO VERDICT");
+    assertThat(onEventThread(() -> window.inputs().focus("/flow/minimum"))).isTrue();
+  }
+}

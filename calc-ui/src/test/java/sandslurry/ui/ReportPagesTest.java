@@ -1,0 +1,66 @@
+package sandslurry.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.print.PageFormat;
+import java.awt.print.Printable;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class ReportPagesTest {
+  private final PageFormat format = new PageFormat();
+
+  private static String lines(int count, String text) {
+    return IntStream.range(0, count).mapToObj(i -> text).collect(Collectors.joining("\n"));
+  }
+
+  private int print(ReportPages pages, int index, BufferedImage image) {
+    Graphics2D g = image.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, image.getWidth(), image.getHeight());
+    int answer = pages.print(g, format, index);
+    g.dispose();
+    return answer;
+  }
+
+  private static BufferedImage paper(PageFormat format) {
+    return new BufferedImage(
+        (int) format.getWidth(), (int) format.getHeight(), BufferedImage.TYPE_INT_RGB);
+  }
+
+  private static boolean inked(BufferedImage image, int x, int y, int width, int height) {
+    int[] pixels = image.getRGB(x, y, width, height, null, 0, width);
+    return IntStream.of(pixels).anyMatch(p -> p != Color.WHITE.getRGB());
+  }
+
+  @Test
+  void aLongReportTakesPagesThatEndWithTheLastLine() {
+    ReportPages pages = new ReportPages("Title", "2026-01-01", lines(500, "some text"));
+    BufferedImage image = paper(format);
+
+    int count = pages.pageCount(format);
+    assertThat(count).isBetween(5, 15);
+    assertThat(print(pages, count - 1, image)).isEqualTo(Printable.PAGE_EXISTS);
+    assertThat(print(pages, count, image)).isEqualTo(Printable.NO_SUCH_PAGE);
+  }
+
+  @Test
+  void widePagesKeepWithinThePaper() {
+    ReportPages pages = new ReportPages("Title", "2026-01-01", lines(200, "M".repeat(300)));
+    BufferedImage image = paper(format);
+    print(pages, 0, image);
+
+    int left = (int) format.getImageableX();
+    int right = (int) (format.getImageableX() + format.getImageableWidth());
+    int bottom = (int) (format.getImageableY() + format.getImageableHeight());
+    assertThat(inked(image, left, 80, right - left, 500)).isTrue();
+    assertThat(inked(image, right + 2, 0, image.getWidth() - right - 2, image.getHeight()))
+        .isFalse();
+    assertThat(inked(image, 0, bottom + 1, image.getWidth(), image.getHeight() - bottom - 1))
+        .isFalse();
+  }
+}

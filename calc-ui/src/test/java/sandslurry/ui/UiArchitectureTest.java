@@ -1,0 +1,80 @@
+package sandslurry.ui;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+import sandslurry.correlation.Correlation;
+import sandslurry.correlation.Estimate;
+import sandslurry.separation.CaptureBand;
+import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneResult;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionVelocities;
+import sandslurry.transport.DepositionVelocityModel;
+
+class UiArchitectureTest {
+  private static final JavaClasses UI =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("sandslurry.ui");
+
+  @Test
+  void theFormComputesNothingItOnlyShowsWhatWasComputed() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage(
+                    "sandslurry.settling..",
+                    "sandslurry.transport..",
+                    "sandslurry.pump..",
+                    "sandslurry.separation..",
+                    "sandslurry.numeric..",
+                    "sandslurry.correlation..")
+                .and(
+                    not(
+                        belongToAnyOf(
+                            Correlation.class,
+                            Estimate.class,
+                            CaptureBand.class,
+                            LaneClass.class,
+                            LaneResult.class,
+                            DepositionJudgement.class,
+                            DepositionVelocities.class,
+                            DepositionVelocityModel.class))))
+        .check(UI);
+  }
+
+  @Test
+  void theModelOfTheFormKnowsNoSwing() {
+    noClasses()
+        .that()
+        .belongToAnyOf(
+            FormModel.class,
+            History.class,
+            Outcome.class,
+            Evaluator.class,
+            Charts.class,
+            ChartData.class,
+            FieldSpec.class,
+            FieldNames.class,
+            Examples.class,
+            JudgeCommand.class,
+            BadInputException.class)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("javax.swing..", "java.awt..", "org.jfree..")
+        .check(UI);
+  }
+
+  @Test
+  void theMainClassIsTheOnlyDoor() {
+    classes().that().arePublic().should().be(Main.class).check(UI);
+  }
+}
