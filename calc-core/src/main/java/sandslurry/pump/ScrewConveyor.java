@@ -34,8 +34,8 @@ import sandslurry.units.Kind;
  * @param pitchM S [m]
  * @param slopeRad β, 0 to below 45° [rad]
  */
-public record ScrewConveyor(double diameterM, double shaftDiameterM, double pitchM, double slopeRad)
-    {
+public record ScrewConveyor(
+    double diameterM, double shaftDiameterM, double pitchM, double slopeRad) {
   /** Filling of the trough with abrasive material such as sand (read on public pages). */
   public static final double ABRASIVE_LOADING = 0.15;
 
