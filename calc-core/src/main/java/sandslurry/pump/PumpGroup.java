@@ -62,7 +62,7 @@ public final class PumpGroup {
           pumps.stream().mapToDouble(p -> p.headM(p.leastFlowM3ps())).max().orElseThrow();
       this.lowHead =
           pumps.stream().mapToDouble(p -> p.headM(p.greatestFlowM3ps())).max().orElseThrow();
-      this.leastFlow = Arrays.stream(flowsAt(highHead)).sum();
+      this.leastFlow = Arrays.stream(leastFlows()).sum();
       this.greatestFlow = Arrays.stream(flowsAt(lowHead)).sum();
     }
     if (!(greatestFlow > leastFlow)) {
@@ -166,7 +166,7 @@ public final class PumpGroup {
     if (arrangement == Arrangement.SERIES) {
       return pumps.stream().mapToDouble(p -> p.headM(flow)).sum();
     }
-    if (flow <= leastFlow) {
+    if (flow <= Arrays.stream(flowsAt(highHead)).sum()) {
       return highHead;
     }
     if (flow >= greatestFlow) {
@@ -339,8 +339,8 @@ public final class PumpGroup {
   /** The flows beside the head, blended so that they add up also where one of them jumps. */
   private double[] shares(double flow, double head) {
     double beside = BESIDE * Math.max(highHead - lowHead, ROUNDING);
-    double[] less = flowsAt(Math.min(head + beside, highHead));
-    double[] more = flowsAt(Math.max(head - beside, lowHead));
+    double[] less = head < highHead ? flowsAt(Math.min(head + beside, highHead)) : leastFlows();
+    double[] more = flowsAt(Math.max(head < highHead ? head - beside : head, lowHead));
     double below = Arrays.stream(less).sum();
     double above = Arrays.stream(more).sum();
     double weight = above > below ? Math.min(Math.max((flow - below) / (above - below), 0), 1) : 0;
@@ -349,6 +349,13 @@ public final class PumpGroup {
       shares[i] = less[i] + weight * (more[i] - less[i]);
     }
     return shares;
+  }
+
+  /** The flows when the strongest pumps stand before their valves. */
+  private double[] leastFlows() {
+    return pumps.stream()
+        .mapToDouble(p -> p.headM(p.leastFlowM3ps()) < highHead ? 0 : p.leastFlowM3ps())
+        .toArray();
   }
 
   private double[] flowsAt(double head) {
