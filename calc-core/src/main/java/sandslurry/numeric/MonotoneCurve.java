@@ -93,6 +93,15 @@ public final class MonotoneCurve {
   }
 
   /**
+   * The abscissas given.
+   *
+   * @return a copy, ascending
+   */
+  public double[] abscissas() {
+    return xs.clone();
+  }
+
+  /**
    * The ordinate at an abscissa.
    *
    * @param x an abscissa between {@link #from} and {@link #to}

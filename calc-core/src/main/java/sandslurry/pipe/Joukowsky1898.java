@@ -21,25 +21,94 @@ import sandslurry.correlation.Correlation;
  * is no bound then.
  */
 public final class Joukowsky1898 implements Correlation {
-  /** Bulk modulus of water, 300 000 psi (common design value, from memory, unverified). */
-  private static final double BULK_MODULUS_PA = 2.07e9;
-
   /**
-   * Speed of the pressure wave.
+   * Speed of the pressure wave in water or a mixture on water, without gas, in a pipe with
+   * expansion joints.
    *
    * @param pipe the pipe
    * @param densityKgM3 density of the liquid or mixture [kg/m3]
    * @return a [m/s]
    */
   public double waveSpeedMps(StandardPipe pipe, double densityKgM3) {
-    if (!(densityKgM3 > 0) || Double.isInfinite(densityKgM3)) {
-      throw new IllegalArgumentException("a density must be > 0 but was " + densityKgM3 + " kg/m3");
+    return waveSpeedMps(
+        GassyLiquid.gasFree(densityKgM3),
+        new ElasticWall(
+            pipe.largestBoreM(),
+            pipe.leastWallM(),
+            pipe.system().material().shortTermModulusPa(),
+            1));
+  }
+
+  /**
+   * Speed of the pressure wave in any liquid and wall.
+   *
+   * <pre>a = 1 / √(ρ (1/K' + ψ D/(E t)))</pre>
+   *
+   * @param liquid density and bulk modulus K' with the gas in it
+   * @param wall the softness of the wall
+   * @return a [m/s]
+   */
+  public double waveSpeedMps(GassyLiquid liquid, ElasticWall wall) {
+    return 1
+        / Math.sqrt(
+            liquid.densityKgM3() * (1 / liquid.effectiveModulusPa() + wall.compliancePerPa()));
+  }
+
+  /**
+   * The time within which a stop counts as sudden: the wave runs to the other end and back.
+   *
+   * @param lengthM length of the line [m]
+   * @param waveSpeedMps a [m/s]
+   * @return 2 L/a [s]
+   */
+  public double returnTimeS(double lengthM, double waveSpeedMps) {
+    if (!(lengthM >= 0 && Double.isFinite(lengthM)) || !(waveSpeedMps > 0)) {
+      throw new IllegalArgumentException(
+          "need a length >= 0 and a wave speed > 0 but have "
+              + lengthM
+              + " m and "
+              + waveSpeedMps
+              + " m/s");
     }
-    double give =
-        BULK_MODULUS_PA
-            * pipe.largestBoreM()
-            / (pipe.system().material().shortTermModulusPa() * pipe.leastWallM());
-    return Math.sqrt(BULK_MODULUS_PA / densityKgM3 / (1 + give));
+    return 2 * lengthM / waveSpeedMps;
+  }
+
+  /**
+   * Pressure rise when the flow is stopped evenly over a time: that of Joukowsky when the time is
+   * no longer than {@link #returnTimeS}, else that of Michaud,
+   *
+   * <pre>Δp = ρ a ΔV (2 L/a) / T = 2 ρ L ΔV / T</pre>
+   *
+   * <p>A. Michaud (1878), Bulletin de la Société vaudoise des ingénieurs et architectes (citation
+   * from memory, unverified). The stop of a pump is not even; a valve closes most of the flow in
+   * the last part of its travel, so take as T that part.
+   *
+   * @param densityKgM3 ρ [kg/m3]
+   * @param waveSpeedMps a [m/s]
+   * @param stoppedVelocityMps ΔV, not negative [m/s]
+   * @param lengthM L, length of the line [m]
+   * @param stopS T, not negative [s]
+   * @return Δp [Pa]
+   */
+  public double stopPa(
+      double densityKgM3,
+      double waveSpeedMps,
+      double stoppedVelocityMps,
+      double lengthM,
+      double stopS) {
+    if (!(densityKgM3 > 0) || !(stoppedVelocityMps >= 0) || !(stopS >= 0)) {
+      throw new IllegalArgumentException(
+          "need a density > 0 and a velocity and a time >= 0 but have "
+              + densityKgM3
+              + " kg/m3, "
+              + stoppedVelocityMps
+              + " m/s, "
+              + stopS
+              + " s");
+    }
+    double sudden = densityKgM3 * waveSpeedMps * stoppedVelocityMps;
+    double within = returnTimeS(lengthM, waveSpeedMps);
+    return stopS <= within ? sudden : sudden * within / stopS;
   }
 
   /**

@@ -2,7 +2,9 @@ package sandslurry.pump;
 
 import java.util.Comparator;
 import java.util.List;
+import sandslurry.correlation.Bound;
 import sandslurry.numeric.MonotoneCurve;
+import sandslurry.units.Kind;
 
 /**
  * Head and efficiency of a rotodynamic pump against flow.
@@ -17,6 +19,12 @@ import sandslurry.numeric.MonotoneCurve;
 public final class PumpCurve {
   /** At the ends of a scaled curve a flow may miss the first or last point by a rounding. */
   private static final double ROUNDING = 1e-14;
+
+  /** Least diameter that {@link #trimmed} allows, over the greatest diameter. */
+  public static final double LEAST_TRIM = 0.75;
+
+  /** Trims for which the laws of diameter serve (common practice, no source). */
+  public static final Bound SMALL_TRIM = new Bound("trimmed diameter", Kind.PERCENT, 0.9, 1);
 
   private final MonotoneCurve head;
   private final MonotoneCurve efficiency;
@@ -125,6 +133,83 @@ public final class PumpCurve {
     }
     return new PumpCurve(
         head, efficiency, flowScale * ratio, headScale * ratio * ratio, efficiencyScale);
+  }
+
+  /**
+   * The curve with the impeller turned down, by the affinity laws of diameter: flow in proportion
+   * to the diameter, head to its square, efficiency unchanged at corresponding points.
+   *
+   * <p>The laws of diameter are an approximation, unlike those of speed, because the casing stays:
+   * they serve for small trims. Real trims lose efficiency and some more head than computed, so cut
+   * in steps. Beyond {@link #SMALL_TRIM} take the curve from its maker. A US Department of Energy
+   * tip sheet (Pumping Systems Tip Sheet 7, 2006, read) limits trimming to about 75 % of the
+   * greatest impeller.
+   *
+   * @param ratio new impeller diameter over that of this curve, {@value #LEAST_TRIM} to 1
+   * @return the curve
+   */
+  public PumpCurve trimmed(double ratio) {
+    if (!(ratio >= LEAST_TRIM && ratio <= 1)) {
+      throw new IllegalArgumentException(
+          "an impeller is trimmed to "
+              + LEAST_TRIM
+              + " to 1 of its diameter but the ratio was "
+              + ratio);
+    }
+    return atSpeed(ratio);
+  }
+
+  /**
+   * The curve of a worn pump: less head at every flow, at the same shaft power, so that the
+   * efficiency falls as the head does.
+   *
+   * @param headLossShare share of the head that wear has taken, 0 to below 1; the user's estimate
+   *     or measurement, for no formula tells it
+   * @return the curve
+   */
+  public PumpCurve worn(double headLossShare) {
+    return derated(1 - headLossShare, 1 - headLossShare);
+  }
+
+  /**
+   * Flow at the best efficiency of the curve. The curve never overshoots its points, so this is the
+   * point with the greatest efficiency: it is known no better than the points are spaced.
+   *
+   * @return the flow; the least one if several points share the greatest efficiency [m3/s]
+   */
+  public double bestEfficiencyFlowM3ps() {
+    double best = leastFlowM3ps();
+    for (double flow : pointFlowsM3ps()) {
+      if (efficiency(flow) > efficiency(best)) {
+        best = flow;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Says whether the head rises with flow somewhere, which makes the pump hunt between two flows at
+   * one head and keeps it from opening a non-return valve against that head.
+   *
+   * @return true if a point has more head than one at a lower flow
+   */
+  public boolean rises() {
+    double[] flows = pointFlowsM3ps();
+    for (int i = 1; i < flows.length; i++) {
+      if (headM(flows[i]) > headM(flows[i - 1])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The flows of the points, ascending; between two of them the head is monotone. */
+  double[] pointFlowsM3ps() {
+    double[] flows = head.abscissas();
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] *= flowScale;
+    }
+    return flows;
   }
 
   /**

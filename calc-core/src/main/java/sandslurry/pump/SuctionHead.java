@@ -1,10 +1,41 @@
 package sandslurry.pump;
 
+import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.material.Water;
 
 /** Net positive suction head: whether the liquid reaches the impeller without boiling. */
 public final class SuctionHead {
   private SuctionHead() {}
+
+  /**
+   * Net positive suction head available at a site: air pressure of the standard atmosphere at the
+   * altitude, vapour pressure of water at the temperature.
+   *
+   * @param altitudeM altitude above sea level [m]
+   * @param temperatureK temperature of the liquor, 0 to 100 °C [K]
+   * @param mixtureDensityKgM3 density of the mixture [kg/m3]
+   * @param floodM height of the liquid surface above the pump inlet; negative for a lift [m]
+   * @param suctionLossM head lost on the suction side, for a piston pump with its acceleration
+   *     head, in metres of mixture; not negative [m]
+   * @return NPSH available [m], and whether the altitude lay outside the standard
+   */
+  public static Estimate atSiteM(
+      double altitudeM,
+      double temperatureK,
+      double mixtureDensityKgM3,
+      double floodM,
+      double suctionLossM) {
+    Estimate air = new StandardAtmosphere().pressurePa(altitudeM);
+    return new Estimate(
+        availableM(
+            air.value(),
+            Water.vapourPressurePa(temperatureK),
+            mixtureDensityKgM3,
+            floodM,
+            suctionLossM),
+        air.excesses());
+  }
 
   /**
    * Net positive suction head available.
@@ -13,8 +44,7 @@ public final class SuctionHead {
    *
    * <p>All heads are in metres of the mixture, so its own density belongs in the first term: a
    * dense mixture has fewer metres in one atmosphere. Compare with the NPSH that the pump needs and
-   * leave a margin, which for solids is wider than for water (a ratio of 1.2 to 1.5; from memory,
-   * unverified).
+   * leave a {@link SuctionMargin}.
    *
    * @param airPressurePa absolute pressure on the liquid surface, see {@link StandardAtmosphere}
    *     [Pa]

@@ -14,6 +14,7 @@ public final class InUnit {
   private static final UnitEntry<?> CENTIPOISE = Measure.VISCOSITY.entry("cP");
   private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
   private static final UnitEntry<?> CELSIUS = Measure.TEMPERATURE.entry("degC");
+  private static final UnitEntry<?> PER_MINUTE = Measure.FREQUENCY.entry("1/min");
   private static final UnitEntry<?> PERCENT = Measure.FRACTION.entry("%");
 
   private InUnit() {}
@@ -106,6 +107,16 @@ public final class InUnit {
    */
   public static double celsius(double kelvins) {
     return CELSIUS.fromSi(kelvins);
+  }
+
+  /**
+   * Turns or strokes per minute.
+   *
+   * @param perSecond a rate [1/s]
+   * @return the rate [1/min]
+   */
+  public static double perMinute(double perSecond) {
+    return PER_MINUTE.fromSi(perSecond);
   }
 
   /**
