@@ -96,8 +96,6 @@ final class ChartPainter {
     theme.setLargeFont(font);
     theme.setRegularFont(font);
     theme.setSmallFont(font);
-    theme.setBarPainter(new StandardBarPainter());
-    theme.setShadowVisible(false);
     theme.setAxisLabelPaint(Color.BLACK);
     theme.setTickLabelPaint(Color.BLACK);
     theme.setRangeGridlinePaint(Color.LIGHT_GRAY);
@@ -168,7 +166,13 @@ final class ChartPainter {
     return shapes[index % shapes.length];
   }
 
-  /** A group outside its published range is hatched. */
+  /** Groups of a family share their colour; the hatched one is outside its published range. */
+  private static String family(String group) {
+    return group.endsWith(ChartData.HATCHED)
+        ? group.substring(0, group.length() - ChartData.HATCHED.length())
+        : group;
+  }
+
   private static Paint fill(String group, int index) {
     Color colour = FILLS[index % FILLS.length];
     if (!group.endsWith(ChartData.HATCHED)) {
@@ -191,10 +195,14 @@ final class ChartPainter {
   private static JFreeChart bars(ChartData data) {
     DefaultCategoryDataset set = new DefaultCategoryDataset();
     List<String> groups = new ArrayList<>();
+    List<String> families = new ArrayList<>();
     for (ChartData.Bar bar : data.bars()) {
       set.addValue(bar.value(), bar.group(), bar.name());
       if (!groups.contains(bar.group())) {
         groups.add(bar.group());
+      }
+      if (!families.contains(family(bar.group()))) {
+        families.add(family(bar.group()));
       }
     }
     JFreeChart chart =
@@ -204,10 +212,12 @@ final class ChartPainter {
     CategoryPlot plot = chart.getCategoryPlot();
     StackedBarRenderer renderer = new StackedBarRenderer();
     for (int i = 0; i < groups.size(); i++) {
-      renderer.setSeriesPaint(i, fill(groups.get(i), i));
+      renderer.setSeriesPaint(i, fill(groups.get(i), families.indexOf(family(groups.get(i)))));
       renderer.setSeriesOutlinePaint(i, Color.DARK_GRAY);
     }
     renderer.setDrawBarOutline(true);
+    renderer.setBarPainter(new StandardBarPainter());
+    renderer.setShadowVisible(false);
     plot.setRenderer(renderer);
     CategoryAxis names = plot.getDomainAxis();
     names.setMaximumCategoryLabelWidthRatio(0.6f);
