@@ -74,7 +74,7 @@ class AssessmentProperties {
     return first(assessment, FlowCase.DESIGN).deposition().orElseThrow();
   }
 
-  @Property(tries = 150)
+  @Property(tries = 40)
   void theSameDesignTypedInOtherUnitsHasTheSameNumbers(@ForAll long seed) {
     Optional<Design> metric = Documents.parse(RandomDesigns.inside(seed, false)).read().design();
     Optional<Design> us = Documents.parse(RandomDesigns.inside(seed, true)).read().design();
@@ -105,7 +105,7 @@ class AssessmentProperties {
                     .isCloseTo(Measure.FLOW.si(flow), within(1e-8 * Measure.FLOW.si(flow))));
   }
 
-  @Property(tries = 150)
+  @Property(tries = 40)
   void aLineWithoutSandIsALineOfClearLiquid(@ForAll long seed) {
     DesignDocument document = Documents.parse(RandomDesigns.extreme(seed));
     Assume.that(document.has("/route") && document.read().design().isPresent());
@@ -134,7 +134,7 @@ class AssessmentProperties {
         .allMatch(finding -> finding.severity() == Severity.PASS);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 50)
   void aDutyPointLiesOnBothCurves(@ForAll long seed) {
     Design design = extreme(seed);
     Assume.that(design.pump().filter(RotodynamicSpec.class::isInstance).isPresent());
@@ -162,7 +162,7 @@ class AssessmentProperties {
     }
   }
 
-  @Property(tries = 300)
+  @Property(tries = 80)
   void theVerdictIsTheWorstOfTheFindingsAndTheyComeInThatOrder(@ForAll long seed) {
     Assessment assessment = Evaluation.assess(extreme(seed));
     List<Severity> severities = assessment.findings().stream().map(Finding::severity).toList();
@@ -204,19 +204,19 @@ class AssessmentProperties {
     }
   }
 
-  @Property(tries = 400)
+  @Property(tries = 120)
   void noLineThatIsBuiltPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(@ForAll long seed) {
     searchForAFalsePass(assess(plausible(seed)));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 80)
   void noLineAtAllPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(@ForAll long seed) {
     Design design = extreme(seed);
     Assume.that(design.route().isPresent());
     searchForAFalsePass(Evaluation.assess(design));
   }
 
-  @Property(tries = 150)
+  @Property(tries = 40)
   void atTheFlowThatCuresNothingSettles(
       @ForAll long seed, @ForAll @DoubleRange(min = 1, max = 3) double more) {
     DesignDocument document = plausible(seed);
@@ -236,7 +236,7 @@ class AssessmentProperties {
     assertThat(slower.severity()).isGreaterThan(Severity.PASS);
   }
 
-  @Property(tries = 150)
+  @Property(tries = 40)
   void theSmallerPipeThatACureNamesPasses(@ForAll long seed) {
     DesignDocument document = plausible(seed);
     Assessment assessment = assess(document);
@@ -260,7 +260,7 @@ class AssessmentProperties {
     assertThat(first(cured, FlowCase.DESIGN).severity()).isEqualTo(Severity.PASS);
   }
 
-  @Property(tries = 150)
+  @Property(tries = 40)
   void denserSandAsksForMoreVelocity(
       @ForAll long seed, @ForAll @DoubleRange(min = 1.01, max = 1.3) double factor) {
     DesignDocument document = plausible(seed);
@@ -273,7 +273,7 @@ class AssessmentProperties {
     assertThat(after.limitMps()).isGreaterThan(before.limitMps());
   }
 
-  @Property(tries = 100)
+  @Property(tries = 30)
   void frictionGrowsInProportionToLength(
       @ForAll long seed, @ForAll @DoubleRange(min = 1.1, max = 10) double factor) {
     DesignDocument document = plausible(seed);
@@ -290,7 +290,7 @@ class AssessmentProperties {
         .isCloseTo(factor * friction, within(1e-9 * factor * friction));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 30)
   void aSmallerBoreMakesMoreVelocityAndMoreFriction(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.5, max = 0.95) double factor) {
     DesignDocument document =
@@ -305,7 +305,7 @@ class AssessmentProperties {
         .isGreaterThan(Measure.FRACTION.si(wide.liquidGradient()));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 50)
   void aLowerMinimumFlowNeverMendsAPluggingLine(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.2, max = 1) double factor) {
     DesignDocument document = plausible(seed);
@@ -327,7 +327,7 @@ class AssessmentProperties {
         .reduce(Severity.NOTE, Severity::or);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 50)
   void theSandOfTheClassesSumsToAllSandAndNoMoreIsKeptThanCame(@ForAll long seed) {
     Design design = extreme(seed);
     Assume.that(design.lane().isPresent());
