@@ -12,6 +12,7 @@ public final class InUnit {
   private static final UnitEntry<?> FOOT = Measure.LENGTH.entry("ft");
   private static final UnitEntry<?> LITRE_PER_MINUTE = Measure.FLOW.entry("L/min");
   private static final UnitEntry<?> CENTIPOISE = Measure.VISCOSITY.entry("cP");
+  private static final UnitEntry<?> GRAM_PER_CUBIC_CENTIMETRE = Measure.DENSITY.entry("g/cm3");
   private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
   private static final UnitEntry<?> CELSIUS = Measure.TEMPERATURE.entry("degC");
   private static final UnitEntry<?> KILOGRAM_PER_DAY = Measure.MASS_FLOW.entry("kg/d");
@@ -88,6 +89,16 @@ public final class InUnit {
    */
   public static double centipoise(double pascalSeconds) {
     return CENTIPOISE.fromSi(pascalSeconds);
+  }
+
+  /**
+   * Grams per cubic centimetre.
+   *
+   * @param kilogramsPerCubicMetre a density [kg/m3]
+   * @return the density [g/cm3]
+   */
+  public static double gramsPerCubicCentimetre(double kilogramsPerCubicMetre) {
+    return GRAM_PER_CUBIC_CENTIMETRE.fromSi(kilogramsPerCubicMetre);
   }
 
   /**

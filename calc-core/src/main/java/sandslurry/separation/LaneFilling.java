@@ -1,0 +1,195 @@
+package sandslurry.separation;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How a lane fills with sand: as the deposit rises it takes depth, velocity rises, and less is
+ * caught, until it is time to clean out.
+ *
+ * <p>The flow is steady at every moment (quasi-steady steps): at each step the capture at the
+ * thickness reached is worked out, and the deposit that it makes is spread evenly over its reach. A
+ * real deposit is a wedge that grows from the inlet; divide the lane into more reaches to see it.
+ * Each step fills one reach by a hundredth of its storage; a smaller step changes the interval by
+ * less than one per cent.
+ *
+ * @param points the course, the first at the clean floor
+ * @param end why it ended
+ * @param depositedKg dry sand in the lane at the end, by class [kg]
+ * @param fedKg dry sand fed until then, by class [kg]
+ */
+public record LaneFilling(
+    List<Point> points, End end, List<Double> depositedKg, List<Double> fedKg) {
+  private static final int STEPS = 100;
+
+  /** Copies the lists. */
+  public LaneFilling {
+    points = List.copyOf(points);
+    depositedKg = List.copyOf(depositedKg);
+    fedKg = List.copyOf(fedKg);
+  }
+
+  /** Why the filling ended. */
+  public enum End {
+    /** Every reach holds what it may. */
+    FULL,
+    /** The share kept fell below the least that is wanted. */
+    KEEPS_TOO_LITTLE,
+    /** There is no sand. */
+    NO_SAND
+  }
+
+  /**
+   * One moment of the filling.
+   *
+   * @param timeS time since the lane was clean, hours of rest included [s]
+   * @param depositsM thickness of the deposit in each reach [m]
+   * @param depthsM depth of water in each reach [m]
+   * @param velocitiesMps mean velocity in each reach [m/s]
+   * @param recovery share of the sand fed at this moment that stays, 0 to 1
+   */
+  public record Point(
+      double timeS,
+      List<Double> depositsM,
+      List<Double> depthsM,
+      List<Double> velocitiesMps,
+      double recovery) {
+    /** Copies the lists. */
+    public Point {
+      depositsM = List.copyOf(depositsM);
+      depthsM = List.copyOf(depthsM);
+      velocitiesMps = List.copyOf(velocitiesMps);
+    }
+  }
+
+  /**
+   * Fills a clean lane.
+   *
+   * @param reaches the reaches, from the inlet on
+   * @param feed what enters while the lane runs
+   * @param runningShare share of the day that it runs, above 0 to 1
+   * @param porosity share of the deposit that is not sand, 0 to below 1
+   * @param outlook which relation of the band
+   * @param leastRecovery share kept below which the lane is cleaned, above 0 to 1
+   * @return the course
+   */
+  public static LaneFilling of(
+      List<LaneReach> reaches,
+      UnitFeed feed,
+      double runningShare,
+      double porosity,
+      Outlook outlook,
+      double leastRecovery) {
+    aboveNought("the share of the day", runningShare);
+    aboveNought("the least share kept", leastRecovery);
+    double[] deposits = new double[reaches.size()];
+    double[] keptKg = new double[feed.sizesM().size()];
+    List<Point> points = new ArrayList<>();
+    double time = 0;
+    while (true) {
+      LaneDeposit now =
+          LaneDeposit.of(reaches, boxed(deposits), feed, OrganicMatter.FEEDLOT, porosity, outlook);
+      double recovery = now.sandRecovery(feed);
+      points.add(point(time, deposits, now, recovery));
+      End end = end(reaches, deposits, feed, recovery, leastRecovery);
+      if (end != null) {
+        return new LaneFilling(points, end, boxed(keptKg), fed(feed, time * runningShare));
+      }
+      double[] rises = new double[deposits.length];
+      double step = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < rises.length; i++) {
+        LaneReach reach = reaches.get(i);
+        double kept = now.keptKgps().get(i).stream().mapToDouble(Double::doubleValue).sum();
+        double solidM3 = reach.areaM2() * (1 - porosity) * feed.sandDensityKgM3();
+        rises[i] = kept * runningShare / solidM3;
+        double room = reach.storageDepthM() - deposits[i];
+        if (rises[i] > 0 && room > 0) {
+          step = Math.min(step, Math.min(room, reach.storageDepthM() / STEPS) / rises[i]);
+        }
+      }
+      for (int i = 0; i < rises.length; i++) {
+        double storage = reaches.get(i).storageDepthM();
+        deposits[i] += rises[i] * step;
+        // The last step lands on the storage depth but for rounding.
+        if (deposits[i] > storage * (1 - 1e-9)) {
+          deposits[i] = storage;
+        }
+        for (int k = 0; k < keptKg.length; k++) {
+          keptKg[k] += now.keptKgps().get(i).get(k) * runningShare * step;
+        }
+      }
+      time += step;
+    }
+  }
+
+  private static void aboveNought(String what, double share) {
+    if (!(share > 0 && share <= 1)) {
+      throw new IllegalArgumentException(what + " lies in 0 (excluded) to 1 but was " + share);
+    }
+  }
+
+  private static Point point(double time, double[] deposits, LaneDeposit now, double recovery) {
+    return new Point(
+        time,
+        boxed(deposits),
+        now.flows().stream().map(ChannelFlow::depthM).toList(),
+        now.flows().stream().map(ChannelFlow::velocityMps).toList(),
+        recovery);
+  }
+
+  /** Why it is time to end; null when it is not. */
+  private static End end(
+      List<LaneReach> reaches,
+      double[] deposits,
+      UnitFeed feed,
+      double recovery,
+      double leastRecovery) {
+    if (!(feed.sandTotalKgps() > 0)) {
+      return End.NO_SAND;
+    }
+    boolean full = true;
+    for (int i = 0; i < deposits.length; i++) {
+      full &= deposits[i] >= reaches.get(i).storageDepthM();
+    }
+    if (full) {
+      return End.FULL;
+    }
+    return recovery < leastRecovery ? End.KEEPS_TOO_LITTLE : null;
+  }
+
+  private static List<Double> fed(UnitFeed feed, double runningS) {
+    return feed.sandKgps().stream().map(flow -> flow * runningS).toList();
+  }
+
+  private static List<Double> boxed(double[] values) {
+    List<Double> list = new ArrayList<>();
+    for (double value : values) {
+      list.add(value);
+    }
+    return Collections.unmodifiableList(list);
+  }
+
+  /**
+   * Time from clean to clean-out.
+   *
+   * @return the time [s]; empty without sand
+   */
+  public OptionalDouble intervalS() {
+    return end == End.NO_SAND
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(points.get(points.size() - 1).timeS());
+  }
+
+  /**
+   * Share of all sand fed between two clean-outs that the lane kept.
+   *
+   * @return the share; 0 when nothing was fed
+   */
+  public double meanRecovery() {
+    double fed = fedKg.stream().mapToDouble(Double::doubleValue).sum();
+    double kept = depositedKg.stream().mapToDouble(Double::doubleValue).sum();
+    return fed > 0 ? Numbers.rounded(kept / fed) : 0;
+  }
+}

@@ -1,0 +1,19 @@
+package sandslurry.separation;
+
+/** Which edge of a band of captures is taken for a balance that needs one number. */
+public enum Outlook {
+  /** The least that the band promises. */
+  CAUTIOUS,
+  /** The best estimate. */
+  LIKELY,
+  /** The most that physics allows. */
+  HOPEFUL;
+
+  double of(CaptureBand band) {
+    return switch (this) {
+      case CAUTIOUS -> band.vetter();
+      case LIKELY -> band.campDobbins();
+      case HOPEFUL -> band.ideal();
+    };
+  }
+}
