@@ -13,7 +13,9 @@ import sandslurry.units.Kind;
  * <pre>d50 = 4.5 (D³ μ / (Q^1.2 (ρs − ρ)))^0.5</pre>
  *
  * <p>d50 cut size [µm]; D diameter of the cyclone [cm]; μ viscosity [cP]; Q flow into one cyclone
- * [L/min]; ρs, ρ densities [g/cm³]. For dilute feeds and usual proportions; no concentration.
+ * [L/min]; ρs, ρ densities [g/cm³]. For dilute feeds; no concentration and no opening is in it.
+ * Bradley's cyclones have narrow openings: in the wider ones of today the other models give cuts
+ * two to three times coarser, and they are to be believed.
  *
  * <p>Source: Bradley (1965), The Hydrocyclone, Pergamon; the rule and a worked example were read in
  * course notes on cyclone design (air.eng.ui.ac.id), the coefficient is from memory and agrees with

@@ -7,6 +7,9 @@ public final class HydrocycloneModels {
   /** The model used unless another is asked for: it knows viscosity and every dimension. */
   public static final HydrocycloneModel DEFAULT = new FlintoffPlittTurak1987();
 
+  private static final List<HydrocycloneModel> ALL =
+      List.of(DEFAULT, new MedronhoSvarovsky1984(), new Plitt1976());
+
   private HydrocycloneModels() {}
 
   /**
@@ -15,7 +18,7 @@ public final class HydrocycloneModels {
    * @return the models, the default first
    */
   public static List<HydrocycloneModel> all() {
-    return List.of(DEFAULT, new MedronhoSvarovsky1984(), new Plitt1976());
+    return ALL;
   }
 
   /**

@@ -6,11 +6,12 @@ package sandslurry.separation;
  * <pre>w' = w max(0, 1 − τ/τc) = w max(0, 1 − (V/Vc)²)</pre>
  *
  * <p>w settling velocity [m/s]; w' velocity at which matter comes to rest on the floor [m/s]; τ
- * stress on the floor and τc that at which a particle moves [Pa]; V mean velocity and Vc scour
- * velocity [m/s]. At rest all that reaches the floor stays; at the scour velocity nothing does; in
- * between the share falls without a step. Krone measured it for mud; we use it for sand too, in the
- * place of a cliff at the scour velocity, as a smooth reading that has the same two ends. No range
- * is published for sand.
+ * stress on the floor and τc that at which a particle is lost again [Pa]; V mean velocity and Vc
+ * that at which it is lost again [m/s]. At rest all that reaches the floor stays, at Vc nothing
+ * does, and in between the share falls without a step.
+ *
+ * <p>Krone measured it for mud. We use it for sand too, in the place of a cliff, as a smooth
+ * reading that has the same two ends; no range is published for that.
  *
  * <p>Source: Krone (1962), Flume studies of the transport of sediment in estuarial shoaling
  * processes, University of California, Berkeley; from memory, unverified.
@@ -21,14 +22,11 @@ public final class Krone1962 {
   /**
    * The factor on the settling velocity.
    *
-   * @param velocityMps mean velocity of the flow, 0 or more [m/s]
-   * @param scourVelocityMps mean velocity at which the particle moves, positive [m/s]
-   * @return the factor, 1 at rest, 0 at the scour velocity and above
+   * @param nearness V/Vc, 0 or more
+   * @return the factor, 1 at rest, 0 from V = Vc on
    */
-  public static double factor(double velocityMps, double scourVelocityMps) {
-    double ratio =
-        Numbers.notNegative("the velocity", velocityMps, "m/s")
-            / Numbers.positive("the scour velocity", scourVelocityMps, "m/s");
+  public static double factor(double nearness) {
+    double ratio = Numbers.notNegative("velocity over critical velocity", nearness, "");
     return Math.max(0, 1 - ratio * ratio);
   }
 }

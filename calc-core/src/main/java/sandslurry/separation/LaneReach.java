@@ -70,12 +70,17 @@ public record LaneReach(
 
   /**
    * Shares of a feed that come to rest in the reach: what is caught, with the settling velocity
-   * lessened by {@link Krone1962} for the nearness of scour (the lower of Camp's, β = 0.04, and
-   * Shields's velocity).
+   * lessened by {@link Krone1962} for the nearness of the velocity at which a grain is lost again.
+   *
+   * <p>That velocity is what the outlooks differ in. Cautious: the grain moves along the floor (the
+   * lower of Camp's, β = 0.04, and Shields's velocity), as where nothing at the end holds it back.
+   * Likely: turbulence also holds it up, its settling velocity being below the shear velocity
+   * ({@link Suspension#HELD_BELOW}), as where a weir or a porous wall stops what creeps. Hopeful:
+   * nothing is lost again.
    *
    * @param feed what enters the reach
    * @param flow the flow in it
-   * @param outlook which relation of the band
+   * @param outlook which relation of the band, and what is lost again
    * @return the share of each class, 0 to 1
    */
   public List<Double> retained(UnitFeed feed, ChannelFlow flow, Outlook outlook) {
@@ -88,15 +93,24 @@ public record LaneReach(
           Math.min(
               ScourModels.CAMP.velocityMps(grain, feed.liquid(), friction).value(),
               ScourModels.SHIELDS.velocityMps(grain, feed.liquid(), friction).value());
-      double velocity =
-          feed.hinderedVelocityMps(size).value() * Krone1962.factor(flow.velocityMps(), scour);
+      double velocity = feed.hinderedVelocityMps(size).value();
+      double moves = flow.velocityMps() / scour;
+      double heldUp = basin.shearVelocityMps() * Suspension.HELD_BELOW / velocity;
+      double nearness =
+          switch (outlook) {
+            case CAUTIOUS -> moves;
+            case LIKELY -> Math.min(moves, heldUp);
+            case HOPEFUL -> 0;
+          };
+      velocity *= Krone1962.factor(nearness);
       shares.add(outlook.of(CaptureBand.of(basin, velocity)));
     }
     return shares;
   }
 
   /**
-   * Share of the fibre that comes to rest in the reach.
+   * Share of the fibre that comes to rest in the reach: lessened by {@link Krone1962} for the
+   * nearness of the velocity at which organic matter moves, save in the hopeful outlook.
    *
    * @param organic how it settles
    * @param flow the flow in the reach
@@ -104,9 +118,9 @@ public record LaneReach(
    * @return the share of all fibre, 0 to 1
    */
   public double retainedFibre(OrganicMatter organic, ChannelFlow flow, Outlook outlook) {
-    double velocity =
-        organic.settlingVelocityMps()
-            * Krone1962.factor(flow.velocityMps(), organic.scourVelocityMps());
+    double nearness =
+        outlook == Outlook.HOPEFUL ? 0 : flow.velocityMps() / organic.scourVelocityMps();
+    double velocity = organic.settlingVelocityMps() * Krone1962.factor(nearness);
     return organic.settleableShare() * outlook.of(CaptureBand.of(basin(flow), velocity));
   }
 

@@ -1,0 +1,273 @@
+package sandslurry.separation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import sandslurry.material.GrainShape;
+import sandslurry.material.Liquid;
+
+class SeparationUnitsTest {
+  private static final List<Double> SIZES = List.of(0.1e-3, 0.2e-3, 0.4e-3, 0.8e-3);
+  private static final Liquid WATER = new Liquid(1000, 1e-3);
+
+  private static UnitFeed feed(double liquidM3ps, Liquid liquid, double... sand) {
+    return new UnitFeed(
+        liquidM3ps,
+        liquid,
+        0.01,
+        0.01,
+        0.1,
+        2650,
+        GrainShape.NATURAL,
+        SIZES,
+        List.of(sand[0], sand[1], sand[2], sand[3]),
+        1);
+  }
+
+  private static DilutionBox box(double area) {
+    return new DilutionBox(area, 1.5, 1, 0.2, 0, 0.5, OptionalDouble.of(1e-3), 0.4);
+  }
+
+  @Test
+  void boxWashesOutWhatRisesFasterThanItFalls() {
+    // 15 mm/s: 0.1 mm falls at 7.5 mm/s, 0.2 mm at 23 mm/s.
+    BoxResult result =
+        box(2).evaluate(feed(0.03, WATER, 0.01, 0.01, 0.01, 0.01), OrganicMatter.FEEDLOT);
+    assertThat(result.overflowVelocityMps()).isEqualTo(0.015, within(1e-4));
+    List<Double> ideal = result.sand(Outlook.HOPEFUL).partition().sand();
+    assertThat(ideal.get(0)).isEqualTo(0.5, within(0.05));
+    assertThat(ideal.subList(1, 4)).containsOnly(1.0);
+    // Organic matter at 3 mm/s is washed out: a fifth of the settleable part at the most.
+    assertThat(result.sand(Outlook.HOPEFUL).partition().fibre()).isEqualTo(0.11, within(0.001));
+    assertThat(result.sand(Outlook.CAUTIOUS).moisture()).isEqualTo(0.2, within(1e-12));
+  }
+
+  @Test
+  void thickLiquorLosesFineSandThatThinLiquorKeeps() {
+    double thin =
+        box(2)
+            .evaluate(feed(0.03, WATER, 0.01, 0.01, 0.01, 0.01), OrganicMatter.FEEDLOT)
+            .sand(Outlook.LIKELY)
+            .sandKgps();
+    double thick =
+        box(2)
+            .evaluate(
+                feed(0.03, new Liquid(1015, 0.02), 0.01, 0.01, 0.01, 0.01), OrganicMatter.FEEDLOT)
+            .sand(Outlook.LIKELY)
+            .sandKgps();
+    assertThat(thick).isLessThan(0.75 * thin);
+  }
+
+  @Test
+  void screwTooSmallForTheSandSaysSo() {
+    // 3.18 kg/s of sand is 2 L/s of bulk at a porosity of 0.4.
+    BoxSand sand =
+        box(1000)
+            .evaluate(feed(0.03, WATER, 0, 0, 0, 3.18), OrganicMatter.FEEDLOT)
+            .sand(Outlook.HOPEFUL);
+    assertThat(sand.screwLoad().getAsDouble()).isEqualTo(2, within(1e-9));
+  }
+
+  @Test
+  void boxFedDrierThanItsSandGivesAllTheLiquorThereIs() {
+    BoxSand sand =
+        box(1000)
+            .evaluate(feed(0.001, WATER, 0, 0, 0, 10), OrganicMatter.FEEDLOT)
+            .sand(Outlook.HOPEFUL);
+    assertThat(sand.partition().water()).isEqualTo(1);
+    assertThat(sand.moisture()).isEqualTo(1 / 11.0, within(1e-12));
+  }
+
+  @Test
+  void modelsOfACycloneOfUsualProportionsAgreeWithinAFactorOfTwo() {
+    HydrocycloneGeometry geometry = HydrocycloneGeometry.rietema(0.15, 0.03);
+    CycloneFeed feed = new CycloneFeed(0.005, WATER, 0.02, 2650);
+    double first = HydrocycloneModels.DEFAULT.performance(geometry, feed).cutSizeM();
+    for (HydrocycloneModel model : HydrocycloneModels.all()) {
+      CyclonePerformance one = model.performance(geometry, feed);
+      assertThat(one.cutSizeM() / first).isBetween(0.5, 2.0);
+      assertThat(HydrocycloneModels.byId(model.id())).isSameAs(model);
+    }
+    assertThat(new Arterburn1982().cutSizeM(0.15, feed, 70e3).value() / first).isBetween(0.5, 2.0);
+    // Bradley's own, narrower cyclones cut finer.
+    assertThat(new Bradley1965().cutSizeM(0.15, feed, 70e3).value() / first).isBetween(0.3, 1.0);
+  }
+
+  @Test
+  void cycloneRopesAndThenPacksAsItsApexIsClosed() {
+    UnitFeed feed = feed(0.005, WATER, 0.3, 0.3, 0.3, 0.3);
+    CycloneResult wide =
+        new Hydrocyclone(HydrocycloneGeometry.rietema(0.15, 0.05), 1)
+            .evaluate(feed, HydrocycloneModels.DEFAULT);
+    CycloneResult narrow =
+        new Hydrocyclone(HydrocycloneGeometry.rietema(0.15, 0.015), 1)
+            .evaluate(feed, HydrocycloneModels.DEFAULT);
+    assertThat(wide.ropes()).isFalse();
+    assertThat(narrow.ropes()).isTrue();
+    assertThat(narrow.packed()).isTrue();
+    assertThat(narrow.underflowSand()).isEqualTo(0.6, within(1e-9));
+    assertThat(narrow.partition().sandRecovery(feed)).isLessThan(0.5);
+    assertThat(wide.partition().sandRecovery(feed)).isGreaterThan(0.9);
+  }
+
+  @Test
+  void grainsOfTheCutSizeDivideAsHalfOfWhatDoesNotFollowTheWater() {
+    UnitFeed feed = feed(0.005, WATER, 0, 0, 0, 0);
+    CycloneResult clear =
+        new Hydrocyclone(HydrocycloneGeometry.rietema(0.15, 0.05), 1)
+            .evaluate(feed, HydrocycloneModels.DEFAULT);
+    assertThat(clear.performance().correctedPartition(clear.performance().cutSizeM()))
+        .isEqualTo(0.5, within(1e-12));
+    assertThat(clear.partition().water())
+        .isEqualTo(clear.performance().underflowShare(), within(1e-12));
+    assertThat(clear.ropes()).isFalse();
+  }
+
+  @Test
+  void fibreSeparatorSplitsABalanceKnownByHand() {
+    // 100 kg/s of liquor with 1 % fines and 1 % dissolved, 4 kg/s of fibre, half of it caught in a
+    // cake
+    // of 26 % dry matter: m = 2 (1 - 0.26)/(0.26 - 0.02) = 6.1667 kg/s of liquor.
+    UnitFeed feed =
+        new UnitFeed(
+            0.1, WATER, 0.01, 0.01, 4, 2650, GrainShape.NATURAL, List.of(1e-4), List.of(0.0), 1);
+    CakeSeparator.CakeResult result = CakeSeparator.fibreSeparator(0.5, 0, 0.26).evaluate(feed);
+    assertThat(result.cakeKgps()).isEqualTo(2 + 2 * 0.74 / 0.24, within(1e-9));
+    assertThat(result.partition().water()).isEqualTo(2 * 0.74 / 0.24 / 100, within(1e-12));
+    assertThat(result.asAsked()).isTrue();
+  }
+
+  @Test
+  void laneFillsAndKeepsLessAsItFills() {
+    LaneReach reach =
+        new LaneReach(new OpenChannel(3.6, 0.002, 0.018), 60, OptionalDouble.of(0.45), 0.4, 0.8);
+    UnitFeed feed = feed(0.06, WATER, 0.2, 0.4, 0.6, 0.6);
+    LaneFilling filling = LaneFilling.of(List.of(reach), feed, 0.25, 0.4, Outlook.CAUTIOUS, 0.5);
+    List<LaneFilling.Point> points = filling.points();
+    assertThat(filling.end()).isEqualTo(LaneFilling.End.KEEPS_TOO_LITTLE);
+    for (int i = 1; i < points.size(); i++) {
+      assertThat(points.get(i).recovery()).isLessThanOrEqualTo(points.get(i - 1).recovery() + 1e-9);
+      assertThat(points.get(i).velocitiesMps().get(0))
+          .isGreaterThan(points.get(i - 1).velocitiesMps().get(0));
+    }
+    assertThat(filling.meanRecovery()).isBetween(0.9, 1.0);
+    // The clean lane alone would promise a longer interval than the filling one has.
+    double clean = 3.6 * 60 * 0.4 * 0.6 * 2650 / (1.8 * 0.25 * points.get(0).recovery());
+    assertThat(filling.intervalS().getAsDouble()).isLessThan(clean);
+  }
+
+  @Test
+  void deepLaneFillsInTheTimeItsVolumeTakes() {
+    // All sand is caught to the end, so the interval is storage over feed: 60 m2 x 0.1 m x 0.6 x
+    // 2650
+    // kg/m3 over 0.5 kg/s for a quarter of the day.
+    LaneReach reach = new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.of(2), 0.1, 1);
+    LaneFilling filling =
+        LaneFilling.of(
+            List.of(reach), feed(0.01, WATER, 0, 0, 0, 0.5), 0.25, 0.4, Outlook.LIKELY, 0.5);
+    assertThat(filling.end()).isEqualTo(LaneFilling.End.FULL);
+    assertThat(filling.intervalS().getAsDouble())
+        .isEqualTo(60 * 0.1 * 0.6 * 2650 / (0.5 * 0.25), within(1.0));
+  }
+
+  @Test
+  void laneWithoutSandHasNoInterval() {
+    LaneReach reach = new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.of(1), 0.1, 1);
+    LaneFilling filling =
+        LaneFilling.of(List.of(reach), feed(0.01, WATER, 0, 0, 0, 0), 1, 0.4, Outlook.LIKELY, 0.5);
+    assertThat(filling.intervalS()).isEmpty();
+    assertThat(filling.end()).isEqualTo(LaneFilling.End.NO_SAND);
+    assertThat(filling.meanRecovery()).isZero();
+  }
+
+  @Test
+  void sandPassesAFullReachAndFillsTheNext() {
+    LaneReach first = new LaneReach(new OpenChannel(3, 0, 0.018), 10, OptionalDouble.of(1), 0.1, 1);
+    LaneFilling filling =
+        LaneFilling.of(
+            List.of(first, first), feed(0.01, WATER, 0, 0, 0, 0.5), 1, 0.4, Outlook.LIKELY, 0.5);
+    assertThat(filling.points().get(50).depositsM().get(0)).isEqualTo(0.05, within(1e-3));
+    assertThat(filling.points().get(50).depositsM().get(1)).isLessThan(1e-3);
+    assertThat(filling.end()).isEqualTo(LaneFilling.End.FULL);
+  }
+
+  @Test
+  void waterOverADepositThatReachesTheWeirRunsAtItsOwnDepth() {
+    LaneReach sloping =
+        new LaneReach(new OpenChannel(3, 0.002, 0.018), 20, OptionalDouble.of(0.3), 0.4, 1);
+    assertThat(sloping.flow(0.05, 0.3).depthM())
+        .isEqualTo(sloping.channel().normalDepthM(0.05), within(1e-12));
+    LaneReach level =
+        new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.of(0.3), 0.4, 1);
+    assertThat(level.flow(0.05, 0.3).froudeNumber()).isEqualTo(1, within(1e-9));
+  }
+
+  @Test
+  void twoLanesSufficeWhenDrainingAndDiggingTakeNoLongerThanFilling() {
+    LaneTurn turn = new LaneTurn(100, 60, 40);
+    assertThat(turn.lanesNeeded()).isEqualTo(2);
+    assertThat(turn.waitS(2)).isZero();
+    assertThat(new LaneTurn(100, 60, 41).lanesNeeded()).isEqualTo(3);
+    assertThat(new LaneTurn(100, 60, 41).waitS(2)).isEqualTo(-1);
+  }
+
+  @Test
+  void flushAtItsPeakCarriesTheSameConcentration() {
+    FlushWave wave = new FlushWave(10, 60, FlushWave.TRIANGLE);
+    UnitFeed feed = feed(0.1, WATER, 0.1, 0.1, 0.1, 0.1);
+    UnitFeed peak = FlushWave.at(feed, wave.peakM3ps());
+    assertThat(peak.mixtureM3ps()).isEqualTo(1 / 3.0, within(1e-12));
+    assertThat(peak.volumeFraction()).isEqualTo(feed.volumeFraction(), within(1e-15));
+  }
+
+  @Test
+  void windrowOfAStackHoldsItsSand() {
+    SandStack stack = new SandStack(100_000, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    double height = 1.5;
+    double slope = Math.tan(SandStack.DRY_SAND_RAD);
+    double volume =
+        stack.windrowLengthM(height) * height * height / slope
+            + Math.PI * height * height * height / (3 * slope * slope);
+    assertThat(volume).isEqualTo(stack.volumeM3(), within(1e-9));
+    assertThat(stack.windrowLengthM(2 * stack.coneHeightM())).isZero();
+    assertThat(stack.bulkDensityKgM3(0)).isEqualTo(1590, within(1e-9));
+    // Finer sand drains more slowly, by the square of its size.
+    assertThat(
+            SandStack.permeabilityMps(0.4e-3).value() / SandStack.permeabilityMps(0.2e-3).value())
+        .isEqualTo(4, within(1e-9));
+    assertThat(SandStack.leastDrainTimeS(1, 0.25, 4e-4)).isEqualTo(625, within(1e-9));
+  }
+
+  @Test
+  void settlingFeedOfALaneIsThatOfTheUnit() {
+    UnitFeed feed = feed(0.06, WATER, 0.2, 0.4, 0.6, 0.6);
+    LaneFeed lane = feed.laneFeed(0.5);
+    assertThat(lane.sandKgPs()).isEqualTo(0.9, within(1e-12));
+    assertThat(lane.flowM3ps()).isEqualTo(feed.mixtureM3ps());
+    LaneResult result =
+        new SettlingLane(new OpenChannel(3.6, 0, 0.018), 60, OptionalDouble.of(1), 0.1, 0.4, 1)
+            .evaluate(lane);
+    for (int i = 0; i < SIZES.size(); i++) {
+      assertThat(result.classes().get(i).hinderedVelocityMps())
+          .isEqualTo(feed.hinderedVelocityMps(SIZES.get(i)).value(), within(1e-12));
+    }
+  }
+
+  @Test
+  void inputsOutOfBoundsAreNamed() {
+    assertThatThrownBy(() -> feed(Double.NaN, WATER, 0, 0, 0, 0))
+        .hasMessageContaining("flow of liquor");
+    assertThatThrownBy(() -> feed(1, WATER, 0, -1, 0, 0)).hasMessageContaining("flow of sand");
+    assertThatThrownBy(() -> new HydrocycloneGeometry(0.1, 0.2, 0.03, 0.02, 0.5))
+        .hasMessageContaining("inlet");
+    assertThatThrownBy(() -> new FlushWave(1, 1, Double.NaN)).hasMessageContaining("peak");
+    assertThatThrownBy(
+            () -> new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.empty(), 0.4, 1))
+        .hasMessageContaining("level floor");
+    assertThatThrownBy(() -> CakeSeparator.coarseScreen(0.01, 0.1, 0)).hasMessageContaining("cake");
+  }
+}
