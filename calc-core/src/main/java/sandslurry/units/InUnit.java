@@ -16,6 +16,8 @@ public final class InUnit {
   private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
   private static final UnitEntry<?> CELSIUS = Measure.TEMPERATURE.entry("degC");
   private static final UnitEntry<?> PER_MINUTE = Measure.FREQUENCY.entry("1/min");
+  private static final UnitEntry<?> KILOGRAM_PER_DAY = Measure.MASS_FLOW.entry("kg/d");
+  private static final UnitEntry<?> DAY = Measure.TIME.entry("d");
   private static final UnitEntry<?> PERCENT = Measure.FRACTION.entry("%");
 
   private InUnit() {}
@@ -138,5 +140,45 @@ public final class InUnit {
    */
   public static double percent(double fraction) {
     return PERCENT.fromSi(fraction);
+  }
+
+  /**
+   * Kilograms a day.
+   *
+   * @param kilogramsPerSecond a mass flow [kg/s]
+   * @return the mass flow [kg/d]
+   */
+  public static double kilogramsPerDay(double kilogramsPerSecond) {
+    return KILOGRAM_PER_DAY.fromSi(kilogramsPerSecond);
+  }
+
+  /**
+   * The SI value of a mass flow in kilograms a day, in which manure is published.
+   *
+   * @param kilogramsPerDay a mass flow [kg/d]
+   * @return the mass flow [kg/s]
+   */
+  public static double ofKilogramsPerDay(double kilogramsPerDay) {
+    return KILOGRAM_PER_DAY.toSi(kilogramsPerDay);
+  }
+
+  /**
+   * Days.
+   *
+   * @param seconds a time [s]
+   * @return the time [d]
+   */
+  public static double days(double seconds) {
+    return DAY.fromSi(seconds);
+  }
+
+  /**
+   * The SI value of a time in days.
+   *
+   * @param days a time [d]
+   * @return the time [s]
+   */
+  public static double ofDays(double days) {
+    return DAY.toSi(days);
   }
 }

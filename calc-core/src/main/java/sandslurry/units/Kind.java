@@ -54,6 +54,10 @@ public final class Kind<Q extends Quantity<Q>> {
   public static final Kind<MassFlowRate> MASS_PER_DAY =
       new Kind<>(Measure.MASS_FLOW, "t/d", "ton/d", 3);
 
+  /** What one animal or stall makes, gets or uses in a day. */
+  public static final Kind<MassFlowRate> MASS_PER_HEAD =
+      new Kind<>(Measure.MASS_FLOW, "kg/d", "lb/d", 3);
+
   /** Mass. */
   public static final Kind<Mass> MASS = new Kind<>(Measure.MASS, "kg", "lb", 4);
 
@@ -122,6 +126,7 @@ public final class Kind<Q extends Quantity<Q>> {
           FLOW,
           MASS_FLOW,
           MASS_PER_DAY,
+          MASS_PER_HEAD,
           MASS,
           VOLUME,
           DENSITY,

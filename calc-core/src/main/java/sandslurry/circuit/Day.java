@@ -1,0 +1,31 @@
+package sandslurry.circuit;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One day by schedule.
+ *
+ * @param number 1 for the first day
+ * @param timesS end of each step since midnight [s]
+ * @param meanFlows every stream, its flow meant over the whole day
+ * @param pits the pits by name
+ * @param imbalance the worst of all constituents: what came in less what went out, spilled or was
+ *     left, over what came in and was there
+ * @param notes what the units say of their feeds, each once
+ */
+public record Day(
+    int number,
+    List<Double> timesS,
+    Map<String, Stream> meanFlows,
+    Map<String, PitDay> pits,
+    double imbalance,
+    List<String> notes) {
+  /** Copies lists and maps. */
+  public Day {
+    timesS = List.copyOf(timesS);
+    meanFlows = Map.copyOf(meanFlows);
+    pits = Map.copyOf(pits);
+    notes = List.copyOf(notes);
+  }
+}

@@ -1,0 +1,26 @@
+package sandslurry.circuit;
+
+import java.util.Map;
+
+/**
+ * A way in which a plant runs for some hours: recycled liquid dilutes, or wash water does.
+ *
+ * @param name what it is called
+ * @param network the units as they are connected in this mode, pits among them
+ * @param feeds the streams from outside while it runs
+ */
+public record Mode(String name, Network network, Map<String, Stream> feeds) {
+  /** Copies the map. */
+  public Mode {
+    feeds = Map.copyOf(feeds);
+  }
+
+  /**
+   * The balance that this mode would come to if it ran for good.
+   *
+   * @return the balance, or why there is none
+   */
+  public SteadyState steadyState() {
+    return network.solve(feeds);
+  }
+}

@@ -1,0 +1,101 @@
+package sandslurry.circuit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * A volume that is kept mixed: reception pit, sump, recycle tank, storage. Pumps take given flows
+ * from it; what comes in beyond that leaves by the overflow, or fills it.
+ *
+ * <p>In a steady balance the level stays where it is: pumps take their flows in the order given as
+ * far as the feed goes, and the overflow takes the rest. A pit without overflow has no steady level
+ * unless its pumps take what comes in, so its last pump is then taken to follow the feed. In a day
+ * by schedule the pit has a level and pumps take what they are set to.
+ *
+ * @param name what it is called
+ * @param inlets names of the streams in
+ * @param draws names of the streams pumped out, with the flow of each pump [m3/s]; in the order in
+ *     which they are served
+ * @param overflow name of the stream that leaves over a weir, if there is one
+ * @param weirVolumeM3 volume up to the weir, or the capacity when there is none [m3]
+ * @param capacityM3 volume up to the brim [m3]
+ * @param startVolumeM3 volume at the start of a day [m3]
+ */
+public record Pit(
+    String name,
+    List<String> inlets,
+    Map<String, Double> draws,
+    Optional<String> overflow,
+    double weirVolumeM3,
+    double capacityM3,
+    double startVolumeM3)
+    implements Unit {
+  /** Copies the lists and checks every bound. */
+  public Pit {
+    inlets = List.copyOf(inlets);
+    Map<String, Double> ordered = new LinkedHashMap<>(draws);
+    draws = Collections.unmodifiableMap(ordered);
+    if (!draws.values().stream().allMatch(flow -> flow >= 0 && Double.isFinite(flow))) {
+      throw new IllegalArgumentException(name + ": pumps need flows >= 0 but have " + draws);
+    }
+    if (!(capacityM3 > 0 && Double.isFinite(capacityM3))
+        || !(weirVolumeM3 > 0 && weirVolumeM3 <= capacityM3)
+        || !(startVolumeM3 >= 0 && startVolumeM3 <= capacityM3)) {
+      throw new IllegalArgumentException(
+          name
+              + ": weir and start must lie within the capacity but are "
+              + weirVolumeM3
+              + ", "
+              + startVolumeM3
+              + " and "
+              + capacityM3
+              + " m3");
+    }
+  }
+
+  @Override
+  public List<String> outlets() {
+    List<String> outlets = new ArrayList<>(draws.keySet());
+    overflow.ifPresent(outlets::add);
+    return List.copyOf(outlets);
+  }
+
+  @Override
+  public Split split(Stream feed) {
+    double[][] shares = new double[outlets().size()][feed.constituents().count()];
+    List<String> notes = new ArrayList<>();
+    double volume = feed.volumeM3ps();
+    double left = 1;
+    int outlet = 0;
+    for (Map.Entry<String, Double> draw : draws.entrySet()) {
+      boolean follows = overflow.isEmpty() && outlet == shares.length - 1;
+      double wanted = volume > 0 ? draw.getValue() / volume : 0;
+      if (!follows && wanted > left) {
+        notes.add(
+            name
+                + ": "
+                + draw.getKey()
+                + " is to take "
+                + UnitSystem.METRIC.show(Kind.FLOW, draw.getValue())
+                + " but only "
+                + UnitSystem.METRIC.show(Kind.FLOW, left * volume)
+                + " comes in for it.");
+      }
+      double share = follows ? left : Math.min(wanted, left);
+      Arrays.fill(shares[outlet], share);
+      left -= share;
+      outlet++;
+    }
+    if (overflow.isPresent()) {
+      Arrays.fill(shares[outlet], left);
+    }
+    return new Split(shares, notes);
+  }
+}
