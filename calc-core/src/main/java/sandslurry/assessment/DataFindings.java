@@ -27,7 +27,8 @@ final class DataFindings {
             excess ->
                 findings.add(
                     new Finding(
-                        Severity.CAUTION,
+                        // Thinner than measured lies between a measurement and water.
+                        excess.value() < excess.bound().low() ? Severity.NOTE : Severity.CAUTION,
                         Topic.DATA,
                         "carrier",
                         "The liquid lies outside the measurements behind its properties.",

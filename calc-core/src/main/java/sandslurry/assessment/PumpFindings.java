@@ -156,10 +156,10 @@ final class PumpFindings {
           overBed ? Severity.NOTE : Severity.CAUTION,
           "The curves also meet where the flow is "
               + unstable.get().meeting().words()
-              + (overBed ? ", over a bed: below that flow the line plugs." : "."),
+              + (overBed ? ", over a bed." : "."),
           "That is at "
               + units.show(Kind.FLOW, unstable.get().flow())
-              + "; there the head of the solids rises as the flow falls"
+              + "; below it the pump cannot clear the bed: the head of the solids rises as the flow falls"
               + (overBed ? ", and the models are no guide to the head." : "."),
           overBed ? "" : "Take a pump with a steeper curve, or a positive-displacement pump.");
     }

@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
@@ -571,6 +573,12 @@ final class DesignReader {
       run(entries.get(i), "run " + (i + 1)).ifPresent(runs::add);
     }
     part.refuseUnknown();
+    Set<String> names = new HashSet<>();
+    for (int i = 0; i < runs.size() && runs.size() == entries.size(); i++) {
+      if (!names.add(runs.get(i).name())) {
+        entries.get(i).problem("name", "is the name of another run too: give each its own");
+      }
+    }
     return level.isPresent() && outlet.isPresent() && runs.size() == entries.size()
         ? Optional.of(new RouteSpec(level.get(), outlet.get(), runs))
         : Optional.empty();

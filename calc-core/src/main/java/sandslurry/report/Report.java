@@ -747,7 +747,9 @@ public final class Report {
               units.number(Kind.PERCENT, grains.capture().vetter()),
               units.number(
                   Kind.VELOCITY, Math.min(grains.campScourMps(), grains.shieldsScourMps())),
-              (grains.scoured() ? "scoured" : "stays") + ", " + grains.suspension().words()));
+              (grains.scoured() ? "scoured" : "at rest")
+                  + "; in the water "
+                  + grains.suspension().words()));
     }
     classes.add(
         List.of(
@@ -760,7 +762,8 @@ public final class Report {
             units.number(Kind.PERCENT, lane.capture().campDobbins()),
             units.number(Kind.PERCENT, lane.capture().vetter()),
             "",
-            "caught"));
+            "caught",
+            ""));
     classes.add(
         List.of(
             "all",
@@ -772,7 +775,8 @@ public final class Report {
             units.number(Kind.PERCENT, lane.retained().campDobbins()),
             units.number(Kind.PERCENT, lane.retained().vetter()),
             "",
-            "caught and not scoured"));
+            "kept, not scoured",
+            ""));
     blocks.add(
         new Block.Table(
             List.of(
@@ -785,7 +789,8 @@ public final class Report {
                 "turbulent [%]",
                 "mixed [%]",
                 head("scour", Kind.VELOCITY),
-                "on the floor"),
+                "on the floor",
+                "in the water"),
             classes));
     paragraph(
         "Ideal: plug flow (Hazen), an upper bound. Turbulent: Camp and Dobbins. Mixed: Vetter, a"
