@@ -141,6 +141,11 @@ class SeparationUnitsProperties {
           .isEqualTo(result.performance().underflowShare(), within(1e-9));
       assertThat(result.underflowSand()).isBetween(0.0, 0.6 + 1e-9);
       List<Double> sand = result.partition().sand();
+      double follow = result.partition().water();
+      for (int i = 0; i < sand.size() && !result.packed(); i++) {
+        double sorted = result.performance().correctedPartition(SIZES.get(i));
+        assertThat(sand.get(i)).isEqualTo(follow + (1 - follow) * sorted, within(1e-9));
+      }
       for (int i = 1; i < sand.size(); i++) {
         assertThat(sand.get(i)).isGreaterThanOrEqualTo(sand.get(i - 1) - 1e-12);
       }
