@@ -1,5 +1,7 @@
 package sandslurry.circuit;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -24,8 +26,8 @@ public record Day(
   /** Copies lists and maps. */
   public Day {
     timesS = List.copyOf(timesS);
-    meanFlows = Map.copyOf(meanFlows);
-    pits = Map.copyOf(pits);
+    meanFlows = Collections.unmodifiableMap(new LinkedHashMap<>(meanFlows));
+    pits = Collections.unmodifiableMap(new LinkedHashMap<>(pits));
     notes = List.copyOf(notes);
   }
 }

@@ -1,5 +1,7 @@
 package sandslurry.circuit;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -10,9 +12,9 @@ import java.util.Map;
  * @param feeds the streams from outside while it runs
  */
 public record Mode(String name, Network network, Map<String, Stream> feeds) {
-  /** Copies the map. */
+  /** Copies the map, order kept. */
   public Mode {
-    feeds = Map.copyOf(feeds);
+    feeds = Collections.unmodifiableMap(new LinkedHashMap<>(feeds));
   }
 
   /**

@@ -209,13 +209,16 @@ public final class Network {
     Constituents constituents = feeds.values().iterator().next().constituents();
     Stream.mix(constituents, feeds.values());
     double[][] outside = new double[units.size()][constituents.count()];
-    for (Map.Entry<String, Stream> feed : feeds.entrySet()) {
-      Integer unit = consumer.get(feed.getKey());
+    Map<String, Stream> ordered = new LinkedHashMap<>();
+    for (String name : feedNames) {
+      Stream feed = feeds.get(name);
+      ordered.put(name, feed);
+      Integer unit = consumer.get(name);
       for (int i = 0; unit != null && i < constituents.count(); i++) {
-        outside[unit][i] += feed.getValue().kgps(i);
+        outside[unit][i] += feed.kgps(i);
       }
     }
-    return new Search(constituents, feeds, outside).run(earlier);
+    return new Search(constituents, ordered, outside).run(earlier);
   }
 
   /** One search for a balance. */

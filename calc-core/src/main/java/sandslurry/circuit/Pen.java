@@ -1,5 +1,7 @@
 package sandslurry.circuit;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import sandslurry.units.InUnit;
 
@@ -29,7 +31,9 @@ public record Pen(
     double scrapesPerDay) {
   /** Checks every bound and copies the map. */
   public Pen {
-    others = Map.copyOf(others);
+    Map<OtherCattle, Double> ordered = new EnumMap<>(OtherCattle.class);
+    ordered.putAll(others);
+    others = Collections.unmodifiableMap(ordered);
     if (name.isBlank()) {
       throw new IllegalArgumentException("a pen needs a name");
     }

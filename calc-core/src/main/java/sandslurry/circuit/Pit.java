@@ -98,4 +98,16 @@ public record Pit(
     }
     return new Split(shares, notes);
   }
+
+  /**
+   * What the pit holds in a steady balance, full to the weir with the mixture of its feed.
+   *
+   * @param balance a balance of a network with this pit
+   * @return the contents; flows are to be read as masses [kg]
+   */
+  public Stream atRest(SteadyBalance balance) {
+    Stream feed = balance.feed(name);
+    double volume = feed.volumeM3ps();
+    return volume > 0 ? feed.times(weirVolumeM3 / volume) : feed;
+  }
 }

@@ -1,5 +1,7 @@
 package sandslurry.circuit;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -25,7 +27,7 @@ public record PitDay(
   /** Copies list and map. */
   public PitDay {
     volumesM3 = List.copyOf(volumesM3);
-    shortM3 = Map.copyOf(shortM3);
+    shortM3 = Collections.unmodifiableMap(new LinkedHashMap<>(shortM3));
   }
 
   /**

@@ -75,8 +75,7 @@ class DayScheduleTest {
     double end = run.last().orElseThrow().pits().get("pit").endContents().dissolvedShare();
     assertThat(end).isEqualTo(limit, within(1e-4 * limit));
     // The mixed loop: what the pit holds at rest over what is not caught.
-    Stream pit = rest.feed("pit");
-    double held = 40 / pit.volumeM3ps() * pit.kgps(Constituents.DISSOLVED);
+    double held = Plant.pit(1e-3).atRest(rest).kgps(Constituents.DISSOLVED);
     double purge = rest.stream("surplus").kgps(Constituents.DISSOLVED);
     double tau = Liquor.timeConstantS(held, purge);
     int day =

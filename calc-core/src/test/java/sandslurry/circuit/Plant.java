@@ -1,5 +1,6 @@
 package sandslurry.circuit;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,7 +65,10 @@ final class Plant {
   }
 
   static Map<String, Stream> feeds(double washKgps) {
-    return Map.of("manure", MANURE, "wash", THREE.water(washKgps));
+    Map<String, Stream> feeds = new LinkedHashMap<>();
+    feeds.put("manure", MANURE);
+    feeds.put("wash", THREE.water(washKgps));
+    return feeds;
   }
 
   static SteadyBalance balance(Network network, Map<String, Stream> feeds) {

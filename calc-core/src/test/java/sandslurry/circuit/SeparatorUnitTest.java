@@ -174,6 +174,18 @@ class SeparatorUnitTest {
     assertThat(lost(wet)).isLessThan(lost(dry));
   }
 
+  @Test
+  void aDayOfTheWholeLoopConservesEachConstituentAndRepeatsItself() {
+    Mode mode = new Mode("recycle", closedLoop(1.5e-3, 6), Plant.feeds(0.4));
+    DayRun run = DaySchedule.always(mode).run(2, Map.of(), 1800);
+    assertThat(run.stopped()).isEmpty();
+    assertThat(run.days()).hasSize(2).allMatch(day -> day.imbalance() < 1e-9);
+    DayRun again = DaySchedule.always(mode).run(2, Map.of(), 1800);
+    assertThat(again.days().get(1).meanFlows()).isEqualTo(run.days().get(1).meanFlows());
+    assertThat(List.copyOf(run.days().get(0).meanFlows().keySet()))
+        .startsWith("manure", "wash", "recycle", "surplus");
+  }
+
   private static double lost(SteadyBalance balance) {
     return balance.stream("surplus").sandKgps() + balance.stream("fibre").sandKgps();
   }
