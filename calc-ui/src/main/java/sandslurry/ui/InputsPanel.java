@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.beans.PropertyChangeEvent;
 import java.util.List;
@@ -95,7 +96,9 @@ final class InputsPanel implements Row {
 
   /** Brings a section into view and gives the focus to its first field. */
   void goTo(InputSection section) {
-    section.panel().scrollRectToVisible(new Rectangle(section.panel().getSize()));
+    int lowest = column.getHeight() - scroll.getViewport().getHeight();
+    int top = Math.max(0, Math.min(section.panel().getY(), lowest));
+    scroll.getViewport().setViewPosition(new Point(0, top));
     section.focusFirst();
   }
 

@@ -17,7 +17,7 @@ final class ReportPages implements Printable {
   private static final float LARGEST_FONT = 10;
   private static final float SMALLEST_FONT = 6;
   private static final int HEADER_LINES = 2;
-  private static final int FOOTER_LINES = 2;
+  private static final int FOOTER_LINES = 3;
 
   private final String title;
   private final String date;
@@ -41,7 +41,8 @@ final class ReportPages implements Printable {
     Font unit = new Font(Font.MONOSPACED, Font.PLAIN, 1).deriveFont(LARGEST_FONT);
     double letter = unit.getStringBounds("M", context).getWidth() / LARGEST_FONT;
     int widest = lines.stream().mapToInt(String::length).max().orElse(1);
-    double fitting = format.getImageableWidth() / (letter * Math.max(1, widest));
+    // A hair less than fits, so that rounding does not break the last letter off.
+    double fitting = 0.999 * format.getImageableWidth() / (letter * Math.max(1, widest));
     float size = (float) Math.max(SMALLEST_FONT, Math.min(LARGEST_FONT, fitting));
     Font font = unit.deriveFont(size);
     double height = font.getLineMetrics("Mg", context).getHeight();
@@ -92,7 +93,7 @@ final class ReportPages implements Printable {
       y += (float) sheets.lineHeight();
     }
     float bottom = (float) format.getImageableHeight() - metrics.getDescent();
-    g.drawString(Product.CAUTION, 0, bottom);
+    g.drawString(Product.CAUTION, 0, bottom - (float) sheets.lineHeight());
     right(g, metrics, "page " + (index + 1) + " of " + sheets.pages().size(), format, bottom);
     g.dispose();
     return PAGE_EXISTS;

@@ -49,6 +49,15 @@ class ReportPagesTest {
   }
 
   @Test
+  void aLineOfTheWidthOfTheReportIsNotBroken() {
+    String line = "M".repeat(JudgeCommand.REPORT_WIDTH);
+    int narrow = new ReportPages("T", "D", lines(200, "M")).pageCount(format);
+    // Smaller letters make lines lower, so unbroken lines never take more pages.
+    assertThat(new ReportPages("T", "D", lines(200, line)).pageCount(format))
+        .isLessThanOrEqualTo(narrow);
+  }
+
+  @Test
   void widePagesKeepWithinThePaper() {
     ReportPages pages = new ReportPages("Title", "2026-01-01", lines(200, "M".repeat(300)));
     BufferedImage image = paper(format);
