@@ -45,7 +45,7 @@ class ExamplesTest {
           oversized-line-plugs.json     | FAIL    | PLUGGING | Buried line, 6 in | the velocity is below the deposition limit
           correlations-disagree.json    | CAUTION | PLUGGING | Return line     | The correlations disagree
           settling-lane.json            | PASS    | LANE     | settling lane   | The lane catches the share of sand asked for
-          thick-manure-piston.json      | CAUTION | PLUGGING | Line to storage | never a pass for sand
+          thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
           """)
   void anExampleComesOutAsItsPageSays(
