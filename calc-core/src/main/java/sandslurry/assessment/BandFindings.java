@@ -14,9 +14,12 @@ import sandslurry.units.Kind;
 final class BandFindings {
   private BandFindings() {}
 
+  private static final List<Topic> TOPICS =
+      List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.LANE);
+
   static List<Finding> of(Design design, List<Finding> base, Assessment.Band band) {
     List<Finding> findings = new ArrayList<>();
-    for (Topic topic : List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.LANE)) {
+    for (Topic topic : TOPICS) {
       Severity here = worst(base, topic);
       Severity thinner = worst(band.thinner().findings(), topic);
       Severity thicker = worst(band.thicker().findings(), topic);
@@ -39,6 +42,33 @@ final class BandFindings {
                     + thicker
                     + " with the thicker.",
                 "Measure the liquor with a viscometer, or leave margin for the worse case."));
+      }
+    }
+    return findings;
+  }
+
+  /**
+   * What the choice of a law means for the verdict, where the readings do not make it: no design
+   * passes by the law that happens to fit a little better.
+   */
+  static List<Finding> byAnotherLaw(String law, List<Finding> base, Assessment other) {
+    List<Finding> findings = new ArrayList<>();
+    for (Topic topic : TOPICS) {
+      Severity here = worst(base, topic);
+      Severity there = worst(other.findings(), topic);
+      if (there.compareTo(here) > 0) {
+        findings.add(
+            new Finding(
+                Severity.CAUTION.or(here),
+                topic,
+                "carrier",
+                "With another law of flow that fits the readings about as well or better, the"
+                    + " verdict on "
+                    + topic.word()
+                    + " would be worse.",
+                "It is " + here + " by the law taken and " + there + " by the " + law + " law.",
+                "Take more readings, at the shear rates of the line and below 1 1/s, until one law"
+                    + " is left."));
       }
     }
     return findings;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.correlation.Bound;
+import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -45,7 +46,7 @@ final class DataFindings {
         .forEach(
             note -> findings.add(new Finding(Severity.NOTE, Topic.DATA, "sand", note, "", "")));
     freezing(design, materials).ifPresent(findings::add);
-    line.flatMap(l -> shearRates(units, materials, l)).ifPresent(findings::add);
+    line.flatMap(l -> shearRates(design, materials, l)).ifPresent(findings::add);
     return findings;
   }
 
@@ -67,9 +68,13 @@ final class DataFindings {
             "Bury lines below frost, leave no dead legs, and drain or flush what stands idle."));
   }
 
-  /** Says when the wall shears the liquid more or less than it was measured at. */
-  private static Optional<Finding> shearRates(
-      UnitSystem units, Materials materials, LineResult line) {
+  /**
+   * Says when the wall shears the liquid more or less than it was measured at. A table by solids is
+   * tried over its whole scatter, which is wider than the error of extrapolating it; a fit of
+   * readings has nothing that covers it.
+   */
+  private static Optional<Finding> shearRates(Design design, Materials materials, LineResult line) {
+    UnitSystem units = design.units();
     Optional<Bound> measured = materials.carrier().shearRates();
     if (measured.isEmpty() || line.states().isEmpty()) {
       return Optional.empty();
@@ -87,7 +92,7 @@ final class DataFindings {
     }
     return Optional.of(
         new Finding(
-            Severity.NOTE,
+            design.carrier() instanceof ReadingsSpec ? Severity.CAUTION : Severity.NOTE,
             Topic.DATA,
             "carrier",
             "The walls shear the liquid outside the shear rates at which its rheology was"

@@ -1,7 +1,9 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.design.CarrierSpec;
@@ -42,17 +44,53 @@ final class DesignCarrier {
     }
     if (spec instanceof ReadingsSpec readings) {
       RheogramFit fit = fit(readings);
-      List<String> notes = new ArrayList<>(fit.warnings());
-      return Carriers.measured(
-          "liquid fitted to " + fit.readings().size() + " viscometer readings",
-          temperatureK,
-          Measure.DENSITY.si(readings.density()),
-          chosen(readings, fit).rheology().orElseThrow(),
-          solids(readings.totalSolids()),
-          Optional.of(fit.shearRates()),
-          notes);
+      return of(readings, fit, chosen(readings, fit));
     }
     return Carriers.water(temperatureK);
+  }
+
+  private static Carrier of(ReadingsSpec readings, RheogramFit fit, RheogramFit.Candidate law) {
+    List<String> notes = new ArrayList<>(fit.warnings());
+    readings
+        .law()
+        .filter(asked -> !asked.equals(law.model()))
+        .ifPresent(
+            asked ->
+                notes.add(
+                    "The readings do not support the "
+                        + asked
+                        + " law asked for; the "
+                        + law.model()
+                        + " law is taken."));
+    if (!fit.equallyGood().contains(law)) {
+      notes.add(
+          "The "
+              + law.model()
+              + " law asked for fits the readings worse than the "
+              + fit.best().model()
+              + " law does.");
+    }
+    return Carriers.measured(
+        "liquid fitted to " + fit.readings().size() + " viscometer readings",
+        Measure.TEMPERATURE.si(readings.temperature()),
+        Measure.DENSITY.si(readings.density()),
+        law.rheology().orElseThrow(),
+        solids(readings.totalSolids()),
+        Optional.of(fit.shearRates()),
+        notes);
+  }
+
+  /** The carrier by every law that fits the readings as well as the one chosen, or better. */
+  static Map<String, Carrier> others(ReadingsSpec readings) {
+    RheogramFit fit = fit(readings);
+    RheogramFit.Candidate chosen = chosen(readings, fit);
+    Map<String, Carrier> others = new LinkedHashMap<>();
+    for (RheogramFit.Candidate law : fit.equallyGood()) {
+      if (law != chosen) {
+        others.put(law.model(), of(readings, fit, law));
+      }
+    }
+    return others;
   }
 
   static RheogramFit fit(ReadingsSpec readings) {

@@ -2,7 +2,9 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
@@ -28,14 +30,26 @@ public final class Evaluation {
           Optional.of(
               new Assessment.Band(
                   scatter,
-                  assess(design, materials.thickened(1 / scatter), Optional.empty()),
-                  assess(design, materials.thickened(scatter), Optional.empty())));
+                  one(design, materials.thickened(1 / scatter)),
+                  one(design, materials.thickened(scatter))));
     }
-    return assess(design, materials, band);
+    Map<String, Assessment> byOtherLaws = new LinkedHashMap<>();
+    if (design.carrier() instanceof ReadingsSpec readings) {
+      DesignCarrier.others(readings)
+          .forEach((law, carrier) -> byOtherLaws.put(law, one(design, materials.in(carrier))));
+    }
+    return assess(design, materials, band, byOtherLaws);
+  }
+
+  private static Assessment one(Design design, Materials materials) {
+    return assess(design, materials, Optional.empty(), Map.of());
   }
 
   private static Assessment assess(
-      Design design, Materials materials, Optional<Assessment.Band> band) {
+      Design design,
+      Materials materials,
+      Optional<Assessment.Band> band,
+      Map<String, Assessment> byOtherLaws) {
     List<Finding> findings = new ArrayList<>();
     List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials));
     Optional<PumpResult> pump = Optional.empty();
@@ -77,7 +91,9 @@ public final class Evaluation {
       dilution = Optional.of(new DilutionEvaluation(design, materials).curve());
     }
     findings.addAll(DataFindings.of(design, materials, line));
-    band.ifPresent(b -> findings.addAll(BandFindings.of(design, findings, b)));
+    List<Finding> base = List.copyOf(findings);
+    band.ifPresent(b -> findings.addAll(BandFindings.of(design, base, b)));
+    byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
     findings.sort(Comparator.comparing(Finding::severity).reversed());
     return new Assessment(
         design,

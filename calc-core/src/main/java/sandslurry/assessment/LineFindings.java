@@ -27,13 +27,6 @@ import sandslurry.units.UnitSystem;
 
 /** What is to be said of the line: plugging, wear, pressure, stopping. */
 final class LineFindings {
-  /**
-   * Sand that settles when a line stops slides back on slopes steeper than about this (common
-   * practice, no source; loose wet sand rests at 25 to 35 degrees, and moving liquid and smooth
-   * plastic lower that).
-   */
-  private static final double SLIDES_RAD = Math.toRadians(15);
-
   /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
   private static final double DEEP_BED = 0.3;
 
@@ -235,8 +228,11 @@ final class LineFindings {
                   : point.yieldUnknown()
                       ? "Laminar: whether it holds its sand depends on a yield stress that total"
                           + " solids do not tell."
-                      : "Laminar: sand sinks through what is sheared, though little of it reaches the"
-                          + " floor before the outlet.";
+                      : point.yieldExtrapolated()
+                          ? "Laminar: whether it holds its sand depends on a yield stress that the"
+                              + " readings do not show."
+                          : "Laminar: sand sinks through what is sheared, though little of it reaches the"
+                              + " floor before the outlet.";
         };
     StringBuilder why = new StringBuilder(at).append(". ");
     why.append(String.join(" ", carriage.reasons(units)));
@@ -248,6 +244,14 @@ final class LineFindings {
           .append(" unverified); with ")
           .append(show(Kind.STRESS, carriage.neededYieldStressPa()))
           .append(" it would hold this sand where it is not sheared.");
+    }
+    if (point.yieldExtrapolated()) {
+      why.append(" The least stress measured is more than twice the fitted yield stress, which")
+          .append(" therefore is not counted on: take readings at lower shear rates.");
+    }
+    if (RunPoint.climbsSteeply(point.run())
+        && carriage.outsidePlugShare() > carriage.toleratedShare()) {
+      why.append(" In so steep a run sand outside the plug slides back to the foot.");
     }
     add(
         point.severity(),
@@ -501,7 +505,7 @@ final class LineFindings {
 
   private void rising(RunSpec run) {
     double angle = Math.asin(Measure.LENGTH.si(run.rise()) / Measure.LENGTH.si(run.length()));
-    if (angle > SLIDES_RAD && states.get(0).sandFraction() > 0) {
+    if (RunPoint.climbsSteeply(run) && states.get(0).sandFraction() > 0) {
       add(
           Severity.CAUTION,
           Topic.PLUGGING,
@@ -511,7 +515,7 @@ final class LineFindings {
           "It rises at "
               + Math.round(Math.toDegrees(angle))
               + " degrees; settled sand slides on slopes above about "
-              + Math.round(Math.toDegrees(SLIDES_RAD))
+              + Math.round(Math.toDegrees(RunPoint.SLIDES_RAD))
               + " degrees (common practice, no source).",
           "Flush before stopping and fit a drain and clean-out at the foot.");
     }

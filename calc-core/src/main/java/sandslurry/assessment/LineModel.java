@@ -57,29 +57,29 @@ final class LineModel {
 
   /** One run of the line, or another in its place, at a flow. */
   RunPoint run(RunSpec run, double flowM3ps, double sandFraction) {
-    return run(run, flowM3ps, sandFraction, List.of(run));
+    return run(run, flowM3ps, sandFraction, floorShare(List.of(run), flowM3ps, sandFraction));
   }
 
   List<RunPoint> runs(double flowM3ps, double sandFraction) {
     List<RunPoint> points = new ArrayList<>();
+    double floorShare = floorShare(route.runs(), flowM3ps, sandFraction);
     for (RunSpec run : route.runs()) {
-      points.add(run(run, flowM3ps, sandFraction, route.runs()));
+      points.add(run(run, flowM3ps, sandFraction, floorShare));
     }
     return points;
   }
 
-  private RunPoint run(RunSpec run, double flowM3ps, double sandFraction, List<RunSpec> line) {
+  private RunPoint run(RunSpec run, double flowM3ps, double sandFraction, double lineFloorShare) {
     return RunPoint.of(
         run,
-        new RunPoint.Context(
-            materials, rule, liquids, floorShare(line, flowM3ps, sandFraction), toleratedShare),
+        new RunPoint.Context(materials, rule, liquids, lineFloorShare, toleratedShare),
         flowM3ps,
         sandFraction);
   }
 
   /**
-   * Share of the coarse sand that would reach the floor before the outlet if no eddy lifted it and
-   * all of the liquid were sheared.
+   * Share of the sand that would reach the floor before the outlet if no eddy lifted it and all of
+   * the liquid were sheared.
    */
   private double floorShare(List<RunSpec> line, double flowM3ps, double sandFraction) {
     Vehicle vehicle = materials.vehicle(1, sandFraction);
@@ -95,7 +95,7 @@ final class LineModel {
     }
     List<LaminarTransport.RunDeposit> deposits =
         LaminarTransport.alongLine(
-            materials.slurry(vehicle.liquid(), vehicle.coarseVolumeFraction()).d85Grain(),
+            materials.settlingGrain(),
             vehicle.coarseVolumeFraction(),
             rheology,
             vehicle.liquid().densityKgM3(),

@@ -43,7 +43,11 @@ final class LineWorking {
     flow(w, materials, state, run);
     if (run.deposition().isPresent()) {
       grain(w, run.slurry());
-      deposition(w, model, run, run.deposition().get());
+      if (run.regime() != ClearLiquid.Regime.LAMINAR) {
+        // In laminar flow the correlations decide nothing, and of a thick liquid they make numbers
+        // like 1e-14 m/s.
+        deposition(w, model, run, run.deposition().get());
+      }
       carriage(w, run.carriage().orElseThrow());
     }
     headLoss(w, run);
@@ -267,15 +271,17 @@ final class LineWorking {
     w.step(
         "tau_need",
         "yield stress that surely holds the coarse grain at rest",
-        "tau_need = 0.2 g d85 (rho_s - rho)",
+        "tau_need = 0.2 g d (rho_s - rho), d the size that all but 1 % (or the tolerated share, if"
+            + " less) passes",
         Kind.STRESS,
         carriage.neededYieldStressPa(),
         "stability constant 0.04 to 0.2 in experiments; Beris and others (1985), Journal of Fluid"
             + " Mechanics 158:219 for the theory, 0.048",
+        in("d", Kind.GRAIN, carriage.coarsestM()),
         in("tau_y", Kind.STRESS, carriage.yieldStressPa()));
     w.step(
         "x_floor",
-        "share of the coarse sand that reaches the floor before the outlet without turbulence",
+        "share of the sand that reaches the floor before the outlet without turbulence",
         "(2/pi) [k sqrt(1 - k^2) + arcsin k], k = w L / (V D), run after run",
         Kind.PERCENT,
         carriage.floorShare(),

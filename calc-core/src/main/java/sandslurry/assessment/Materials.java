@@ -5,6 +5,7 @@ import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
 import sandslurry.material.Carrier;
 import sandslurry.material.Gradation;
+import sandslurry.material.Grain;
 import sandslurry.material.Liquid;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
@@ -45,14 +46,13 @@ record Materials(
 
   /** The same sand in a carrier every stress of which is multiplied. */
   Materials thickened(double factor) {
+    return in(carrier.thickened(factor));
+  }
+
+  /** The same sand in another carrier. */
+  Materials in(Carrier other) {
     return new Materials(
-        carrier.thickened(factor),
-        gradation,
-        coarse,
-        finesShare,
-        sandDensityKgM3,
-        fixedFraction,
-        design);
+        other, gradation, coarse, finesShare, sandDensityKgM3, fixedFraction, design);
   }
 
   /** The same sand in another carrier, at a volume fraction that no longer depends on the flow. */
@@ -72,6 +72,14 @@ record Materials(
    * and sand lies packed at 60 %.
    */
   static final double THICKEST = 0.40;
+
+  private static final double MOST_NOT_HELD = 0.01;
+
+  /**
+   * A yield stress counts as seen when the least stress measured is at most so many times as large:
+   * a choice of this calculator, no source.
+   */
+  private static final double YIELD_SEEN = 2;
 
   /**
    * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number,
@@ -114,6 +122,42 @@ record Materials(
         coarse.d50M(),
         coarse.d85M(),
         coarseFraction);
+  }
+
+  /**
+   * The coarsest grain that a yield stress must hold. What is coarser sinks through a plug however
+   * stiff it is to the rest, so no more may be left out than is tolerated on the floor, and never
+   * more than a hundredth: d85 would leave out fifteen.
+   */
+  Grain coarsestHeld(double toleratedShare) {
+    return grain(coarse.sizePassingM(1 - Math.min(toleratedShare, MOST_NOT_HELD)));
+  }
+
+  /**
+   * The grain whose share on the floor stands for that of all sand: d85, or in a very wide sand the
+   * root mean square size, as the share of the fine and of the coarse grows with the square.
+   */
+  Grain settlingGrain() {
+    double squares =
+        coarse.classes().stream().mapToDouble(c -> c.massFraction() * c.meanM() * c.meanM()).sum();
+    return grain(Math.max(coarse.d85M(), Math.sqrt(squares)));
+  }
+
+  private Grain grain(double sizeM) {
+    return new Grain(sizeM, sandDensityKgM3, design.sand().shape());
+  }
+
+  /**
+   * Says whether a fitted yield stress lies far below all that was measured: then it is a trait of
+   * the curve and perhaps none of the liquid, and no sand may be hung on it.
+   */
+  boolean yieldExtrapolated() {
+    double yield = carrier.rheology().yieldStressPa();
+    return yield > 0
+        && carrier
+            .shearRates()
+            .map(rates -> carrier.rheology().shearStressPa(rates.low()) > YIELD_SEEN * yield)
+            .orElse(false);
   }
 
   double mixtureDensityKgM3(double sandFraction) {

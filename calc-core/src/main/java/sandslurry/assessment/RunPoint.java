@@ -60,6 +60,7 @@ import sandslurry.units.Measure;
  * @param fittingsPa pressure lost in fittings [Pa]
  * @param mixtureDensityKgM3 density of the mixture [kg/m3]
  * @param yieldUnknown whether the carrier may have a yield stress that nobody measured
+ * @param yieldExtrapolated whether its yield stress lies far below all that was measured
  */
 record RunPoint(
     RunSpec run,
@@ -86,7 +87,8 @@ record RunPoint(
     double fittingCoefficient,
     double fittingsPa,
     double mixtureDensityKgM3,
-    boolean yieldUnknown) {
+    boolean yieldUnknown,
+    boolean yieldExtrapolated) {
 
   /**
    * From this share of sand-free solids on manure has a yield stress of several pascals (5 to 30 Pa
@@ -100,6 +102,12 @@ record RunPoint(
    * wall, which is not credited (common practice, no source).
    */
   private static final double HELD_ALLOWANCE = 10;
+
+  /**
+   * Settled sand slides back on slopes steeper than about this (common practice, no source; loose
+   * wet sand rests at 25 to 35 degrees, and moving liquid and smooth plastic lower that).
+   */
+  static final double SLIDES_RAD = Math.toRadians(15);
 
   /** Sand on steel or plastic (common practice, no source). */
   private static final double SLIDING_FRICTION = 0.4;
@@ -140,15 +148,7 @@ record RunPoint(
             ? Optional.of(context.rule().judge(slurry, largest, leastVelocity, angle))
             : Optional.empty();
     Optional<SandCarriage> carriage =
-        deposition.map(
-            judged ->
-                SandCarriage.judge(
-                    context.liquids().of(rheology, density, largest),
-                    leastVelocity,
-                    slurry.d85Grain(),
-                    context.lineFloorShare(),
-                    judged.limitMps(),
-                    context.toleratedShare()));
+        deposition.map(judged -> carriage(run, context, flowM3ps, rheology, density, judged));
 
     List<ModelValue> headLosses = headLosses(slurry, mean, velocity, flow);
     double slurryGradient = flow.gradient();
@@ -195,7 +195,50 @@ record RunPoint(
         coefficient,
         coefficient * mixtureDensity * velocity * velocity / 2,
         mixtureDensity,
-        yieldUnknown(materials));
+        yieldUnknown(materials),
+        materials.yieldExtrapolated());
+  }
+
+  /**
+   * What carries the sand. Eddies die first and sand drops first in the largest bore that the
+   * standard allows; but the narrower the bore, the thinner the plug, so the yield stress must do
+   * its work in the mean bore too.
+   */
+  private static SandCarriage carriage(
+      RunSpec run,
+      Context context,
+      double flowM3ps,
+      Rheology rheology,
+      double densityKgM3,
+      DepositionJudgement judged) {
+    SandCarriage carried = null;
+    for (double bore :
+        List.of(Measure.LENGTH.si(run.largestBore()), Measure.LENGTH.si(run.meanBore()))) {
+      if (carried == null || carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
+        Bore pipe = new Bore(bore, Measure.LENGTH.si(run.roughness()));
+        carried =
+            SandCarriage.judge(
+                context.liquids().of(rheology, densityKgM3, pipe),
+                pipe.velocityMps(flowM3ps),
+                context.materials().coarsestHeld(context.toleratedShare()),
+                context.lineFloorShare(),
+                judged.limitMps(),
+                context.toleratedShare());
+      }
+    }
+    boolean slidesBack =
+        climbsSteeply(run) && carried.outsidePlugShare() > context.toleratedShare();
+    return slidesBack || context.materials().yieldExtrapolated()
+        ? carried.withoutYieldStress()
+        : carried;
+  }
+
+  /**
+   * Says whether sand that is out of the plug slides back to the foot of the run, however short the
+   * way is for which it falls towards a floor.
+   */
+  static boolean climbsSteeply(RunSpec run) {
+    return Math.asin(Measure.LENGTH.si(run.rise()) / Measure.LENGTH.si(run.length())) > SLIDES_RAD;
   }
 
   private static boolean yieldUnknown(Materials materials) {
@@ -263,7 +306,8 @@ record RunPoint(
   }
 
   private boolean isHeldAtRest() {
-    return carriage.map(c -> c.yieldStressPa() >= c.neededYieldStressPa()).orElse(false);
+    return !yieldExtrapolated
+        && carriage.map(c -> c.yieldStressPa() >= c.neededYieldStressPa()).orElse(false);
   }
 
   boolean overBed() {

@@ -98,12 +98,17 @@ public final class RheogramFit {
 
   private final List<ViscometerReading> readings;
   private final List<Candidate> candidates;
+  private final List<Candidate> equallyGood;
   private final List<String> warnings;
 
   private RheogramFit(
-      List<ViscometerReading> readings, List<Candidate> candidates, List<String> warnings) {
+      List<ViscometerReading> readings,
+      List<Candidate> candidates,
+      List<Candidate> equallyGood,
+      List<String> warnings) {
     this.readings = List.copyOf(readings);
     this.candidates = List.copyOf(candidates);
+    this.equallyGood = List.copyOf(equallyGood);
     this.warnings = List.copyOf(warnings);
   }
 
@@ -169,7 +174,12 @@ public final class RheogramFit {
     candidates.sort(
         Comparator.comparingDouble(Candidate::criterion)
             .thenComparingInt(candidate -> candidate.parameters().size()));
-    return new RheogramFit(readings, candidates, warnings(table, candidates));
+    List<Candidate> equallyGood =
+        candidates.stream()
+            .filter(other -> other.rheology().isPresent())
+            .filter(other -> other == candidates.get(0) || table.equal(candidates.get(0), other))
+            .toList();
+    return new RheogramFit(readings, candidates, equallyGood, warnings(table, equallyGood));
   }
 
   /**
@@ -188,6 +198,15 @@ public final class RheogramFit {
    */
   public Candidate best() {
     return candidates.get(0);
+  }
+
+  /**
+   * The models between which the readings do not choose.
+   *
+   * @return the best, and those that fit about as well
+   */
+  public List<Candidate> equallyGood() {
+    return equallyGood;
   }
 
   /**
@@ -353,9 +372,9 @@ public final class RheogramFit {
         reason);
   }
 
-  private static List<String> warnings(Table table, List<Candidate> candidates) {
+  private static List<String> warnings(Table table, List<Candidate> equallyGood) {
     List<String> warnings = new ArrayList<>();
-    Candidate best = candidates.get(0);
+    Candidate best = equallyGood.get(0);
     Rheology law = best.rheology().orElseThrow();
     if (table.size() < ENOUGH_TO_RANK) {
       warnings.add(
@@ -365,20 +384,18 @@ public final class RheogramFit {
               + " over the logarithm of the shear rate.");
     }
     double low = table.lowestRate() / 10;
-    for (Candidate other : candidates.subList(1, candidates.size())) {
-      if (other.rheology().isPresent() && table.equal(best, other)) {
-        warnings.add(
-            String.format(
-                Locale.ROOT,
-                "%s and %s fit about equally well, but at %.3g 1/s, below the readings, they give"
-                    + " %.3g Pa and %.3g Pa. The readings do not tell whether there is a yield"
-                    + " stress; measure at lower shear rates before relying on one.",
-                best.model(),
-                other.model(),
-                low,
-                law.shearStressPa(low),
-                other.rheology().get().shearStressPa(low)));
-      }
+    for (Candidate other : equallyGood.subList(1, equallyGood.size())) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "%s and %s fit about equally well, but at %.3g 1/s, below the readings, they give"
+                  + " %.3g Pa and %.3g Pa. The readings do not tell whether there is a yield"
+                  + " stress; measure at lower shear rates before relying on one.",
+              best.model(),
+              other.model(),
+              low,
+              law.shearStressPa(low),
+              other.rheology().orElseThrow().shearStressPa(low)));
     }
     if (table.highestRate() < 10 * table.lowestRate()) {
       warnings.add(

@@ -747,9 +747,8 @@ public final class Report {
               units.number(Kind.PERCENT, grains.capture().vetter()),
               units.number(
                   Kind.VELOCITY, Math.min(grains.campScourMps(), grains.shieldsScourMps())),
-              (grains.scoured() ? "scoured" : "at rest")
-                  + "; in the water "
-                  + grains.suspension().words()));
+              grains.scoured() ? "scoured" : "at rest",
+              grains.suspension().words()));
     }
     classes.add(
         List.of(

@@ -52,6 +52,12 @@ public final class LaminarTransport {
   /** Pressure gradient of the rule of thumb from which a bed of sand up to 1 mm slides [Pa/m]. */
   public static final double SLIDING_GRADIENT_HIGH_PAPM = 2000;
 
+  /**
+   * Liquid that thins with shear lets sand fall fastest by the first, other liquid by the second.
+   */
+  private static final List<ShearSettling.Assumption> FAST =
+      List.of(ShearSettling.Assumption.FASTEST, ShearSettling.Assumption.DESIGN);
+
   private LaminarTransport() {}
 
   /**
@@ -74,8 +80,8 @@ public final class LaminarTransport {
    * What a run does to the sand of one size that enters it.
    *
    * @param velocityMps mean velocity [m/s]
-   * @param shearRatePs nominal shear rate 8V/D [1/s]
-   * @param settlingMps design settling velocity under that shear, hindered [m/s]
+   * @param shearRatePs shear rate at the wall in laminar flow, the greatest of the section [1/s]
+   * @param settlingMps fastest settling velocity under shear, hindered [m/s]
    * @param residenceTimeS length over velocity [s]
    * @param share share of the sand entering the run that reaches its floor
    * @param shareOfInflow share of the sand entering the line that has reached the floor up to the
@@ -125,7 +131,8 @@ public final class LaminarTransport {
   }
 
   /**
-   * Sand of one size along a line in laminar flow.
+   * Sand of one size along a line in laminar flow, on the side of more sand on the floor: all of it
+   * falls as fast as at the wall, where the liquid is sheared most.
    *
    * @param grain the grain
    * @param volumeFraction volume of all sand over volume of mixture
@@ -153,18 +160,24 @@ public final class LaminarTransport {
     double afloat = 1;
     for (Run run : runs) {
       double velocity = run.bore().velocityMps(flowM3ps);
-      double shearRate = 8 * velocity / run.bore().diameterM();
-      double settling =
-          ShearSettling.shearedHindered(
-                  grain,
-                  rheology,
-                  densityKgM3,
-                  shearRate,
-                  volumeFraction,
-                  ShearSettling.Assumption.DESIGN,
-                  model,
-                  crowd)
-              .value();
+      double shearRate =
+          LaminarPipeFlow.at(rheology, run.bore().diameterM(), velocity).wallShearRatePs();
+      double settling = 0;
+      for (ShearSettling.Assumption assumption : FAST) {
+        settling =
+            Math.max(
+                settling,
+                ShearSettling.shearedHindered(
+                        grain,
+                        rheology,
+                        densityKgM3,
+                        shearRate,
+                        volumeFraction,
+                        assumption,
+                        model,
+                        crowd)
+                    .value());
+      }
       double length = run.horizontalLengthM();
       double share = floorShare(settling, length, run.bore(), velocity);
       afloat *= 1 - share;

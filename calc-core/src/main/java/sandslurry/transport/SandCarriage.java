@@ -16,8 +16,9 @@ import sandslurry.units.UnitSystem;
  *
  * <ol>
  *   <li>the flow is surely laminar, so that the middle of the pipe moves as an unsheared plug;
- *   <li>the yield stress holds the coarse grain by the greatest constant of the experiments ({@link
- *       StaticSuspension#GREATEST_CONSTANT});
+ *   <li>the yield stress holds the coarsest grain that counts by the greatest constant of the
+ *       experiments ({@link StaticSuspension#GREATEST_CONSTANT}); what is coarser than that grain
+ *       sinks through the plug, so no more of it than is tolerated on the floor may be left out;
  *   <li>the sand that can reach the floor is a tolerated share of all sand. Only sand outside the
  *       plug is sheared and falls; so that share is at most the share of the flow outside the plug,
  *       and at most the share that falls to the floor in the length of the line.
@@ -32,6 +33,7 @@ import sandslurry.units.UnitSystem;
  * @param laminarBelowMps end of laminar flow [m/s]
  * @param turbulentAboveMps velocity from which the flow is surely turbulent [m/s]
  * @param depositionVelocityMps velocity below which turbulence drops the sand [m/s]
+ * @param coarsestM the coarsest grain that is to be held [m]
  * @param yieldStressPa yield stress of the liquid [Pa]
  * @param neededYieldStressPa yield stress that surely holds the coarse grain at rest [Pa]
  * @param outsidePlugShare share of the flow that is sheared
@@ -45,6 +47,7 @@ public record SandCarriage(
     double laminarBelowMps,
     double turbulentAboveMps,
     double depositionVelocityMps,
+    double coarsestM,
     double yieldStressPa,
     double neededYieldStressPa,
     double outsidePlugShare,
@@ -96,8 +99,8 @@ public record SandCarriage(
    *
    * @param pipe the liquid in the pipe
    * @param velocityMps mean velocity, positive [m/s]
-   * @param coarse the coarsest grain that counts, d85 or larger
-   * @param lineFloorShare share of that grain that reaches the floor of the whole line when all of
+   * @param coarsest the coarsest grain that is to be held: all but a tolerated share is finer
+   * @param lineFloorShare share of the sand that reaches the floor of the whole line when all of
    *     the liquid is sheared, from {@link LaminarTransport#alongLine}
    * @param depositionVelocityMps deposition velocity in turbulent flow, from a correlation that is
    *     given the viscosity at the wall [m/s]
@@ -107,7 +110,7 @@ public record SandCarriage(
   public static SandCarriage judge(
       NonNewtonianFriction pipe,
       double velocityMps,
-      Grain coarse,
+      Grain coarsest,
       double lineFloorShare,
       double depositionVelocityMps,
       double toleratedShare) {
@@ -128,7 +131,7 @@ public record SandCarriage(
     double yield = pipe.rheology().yieldStressPa();
     double needed =
         StaticSuspension.neededYieldStressPa(
-            coarse, pipe.densityKgM3(), StaticSuspension.GREATEST_CONSTANT);
+            coarsest, pipe.densityKgM3(), StaticSuspension.GREATEST_CONSTANT);
     boolean held = velocityMps < pipe.laminarBelowMps() && yield >= needed;
     double outside = 1 - laminar.plugFlowShare();
     double floor = held ? Math.min(outside, lineFloorShare) : lineFloorShare;
@@ -150,12 +153,37 @@ public record SandCarriage(
         pipe.laminarBelowMps(),
         pipe.turbulentAboveMps(),
         depositionVelocityMps,
+        coarsest.diameterM(),
         yield,
         needed,
         outside,
         floor,
         toleratedShare,
         pipe.at(velocityMps).pressureGradientPaPm());
+  }
+
+  /**
+   * The same numbers where the yield stress may not be counted on for a reason that they do not
+   * tell.
+   *
+   * @return the judgement, laminar and depositing if the yield stress carried the sand
+   */
+  public SandCarriage withoutYieldStress() {
+    return support != Support.CARRIED_BY_YIELD_STRESS
+        ? this
+        : new SandCarriage(
+            Support.LAMINAR_AND_DEPOSITING,
+            velocityMps,
+            laminarBelowMps,
+            turbulentAboveMps,
+            depositionVelocityMps,
+            coarsestM,
+            yieldStressPa,
+            neededYieldStressPa,
+            outsidePlugShare,
+            floorShare,
+            toleratedShare,
+            pressureGradientPaPm);
   }
 
   /**
@@ -213,14 +241,18 @@ public record SandCarriage(
         yieldStressPa >= neededYieldStressPa
             ? "At rest the yield stress of "
                 + yield
-                + " holds the coarse sand, which takes "
+                + " holds grains of "
+                + system.show(Kind.GRAIN, coarsestM)
+                + ", which takes "
                 + needed
                 + "; where the liquid is sheared it holds nothing, and "
                 + system.show(Kind.PERCENT, outsidePlugShare)
                 + " of the flow is sheared."
             : "The yield stress of "
                 + yield
-                + " does not surely hold the coarse sand even at rest, which takes "
+                + " does not surely hold grains of "
+                + system.show(Kind.GRAIN, coarsestM)
+                + " even at rest, which takes "
                 + needed
                 + ".");
     reasons.add(
