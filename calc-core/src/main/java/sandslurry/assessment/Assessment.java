@@ -12,6 +12,7 @@ import sandslurry.separation.LaneResult;
  *
  * @param design the design
  * @param carrier the liquid as it was understood
+ * @param settling how fast its grains fall in the liquid
  * @param line the line, when there is one
  * @param pump the pump, when there is one
  * @param lane the settling lane, when there is one
@@ -26,6 +27,7 @@ import sandslurry.separation.LaneResult;
 public record Assessment(
     Design design,
     Carrier carrier,
+    SettlingResult settling,
     Optional<LineResult> line,
     Optional<PumpResult> pump,
     Optional<LaneResult> lane,

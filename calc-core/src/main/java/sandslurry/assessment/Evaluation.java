@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
+import sandslurry.design.LaneSpec;
 import sandslurry.separation.LaneResult;
 import sandslurry.units.Measure;
 
@@ -50,8 +51,9 @@ public final class Evaluation {
       Materials materials,
       Optional<Assessment.Band> band,
       Map<String, Assessment> byOtherLaws) {
+    SettlingResult settling = SettlingResult.of(materials, crowd(design, materials));
     List<Finding> findings = new ArrayList<>();
-    List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials));
+    List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials, settling));
     Optional<PumpResult> pump = Optional.empty();
     Optional<LineResult> line = Optional.empty();
     if (design.route().isPresent()) {
@@ -98,6 +100,7 @@ public final class Evaluation {
     return new Assessment(
         design,
         materials.carrier(),
+        settling,
         line,
         pump,
         lane,
@@ -109,5 +112,14 @@ public final class Evaluation {
         findings,
         SafetyCautions.of(design),
         working);
+  }
+
+  /** The concentration in which grains fall: that of the line, or of the lane, or none. */
+  private static double crowd(Design design, Materials materials) {
+    if (design.flow().isPresent()) {
+      double flow = Measure.FLOW.si(design.flow().get().design());
+      return materials.flows(flow) ? materials.sandFraction(flow) : 0;
+    }
+    return design.lane().flatMap(LaneSpec::sandFraction).map(Measure.FRACTION::si).orElse(0.0);
   }
 }

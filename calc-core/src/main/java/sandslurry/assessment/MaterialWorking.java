@@ -11,7 +11,7 @@ import sandslurry.units.Kind;
 final class MaterialWorking {
   private MaterialWorking() {}
 
-  static List<Step> steps(Design design, Materials materials) {
+  static List<Step> steps(Design design, Materials materials, SettlingResult settling) {
     Working working = new Working("liquid and sand");
     double temperature = materials.carrier().temperatureK();
     String source = materials.carrier().description();
@@ -55,6 +55,50 @@ final class MaterialWorking {
         materials.coarse().d85M(),
         gradation,
         in("boundary", Kind.GRAIN, Gradation.FINES_BOUNDARY_M));
+    settling.sizes().forEach(size -> settling(working, materials, size));
     return working.steps();
+  }
+
+  private static void settling(Working working, Materials materials, SettlingResult.OfSize size) {
+    if (size.chosen().isEmpty()) {
+      return;
+    }
+    SettlingResult.Chosen chosen = size.chosen().get();
+    for (ModelValue value : size.velocities()) {
+      working.step(
+          "w",
+          "settling velocity of a grain of "
+              + size.name()
+              + (value.estimate().inRange() ? "" : ", out of range"),
+          value.model(),
+          Kind.FALL,
+          value.estimate().value(),
+          in("d", Kind.GRAIN, size.sizeM()),
+          in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()),
+          in("rho", Kind.DENSITY, materials.carrier().densityKgM3()),
+          in("mu", Kind.VISCOSITY, chosen.viscosityPaS()));
+    }
+    double reynolds =
+        working.step(
+            "Re_p",
+            "Reynolds number of the grain of " + size.name(),
+            "Re_p = w d rho / mu, w by " + chosen.model().name(),
+            Kind.NUMBER,
+            chosen.velocityMps()
+                * size.sizeM()
+                * materials.carrier().densityKgM3()
+                / chosen.viscosityPaS(),
+            "definition",
+            in("w", Kind.FALL, chosen.velocityMps()),
+            in("d", Kind.GRAIN, size.sizeM()));
+    for (ModelValue value : size.hinderedExponents()) {
+      working.step(
+          "n",
+          "exponent of hindered settling for " + size.name(),
+          value.model(),
+          Kind.NUMBER,
+          value.estimate().value(),
+          in("Re_p", Kind.NUMBER, reynolds));
+    }
   }
 }

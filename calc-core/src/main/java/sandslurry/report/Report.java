@@ -21,6 +21,7 @@ import sandslurry.assessment.ModelValue;
 import sandslurry.assessment.PumpResult;
 import sandslurry.assessment.RunState;
 import sandslurry.assessment.SafetyCaution;
+import sandslurry.assessment.SettlingResult;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.Step;
 import sandslurry.correlation.Bound;
@@ -66,6 +67,7 @@ public final class Report {
     report.summary();
     report.inputs();
     assessment.fit().ifPresent(report::fit);
+    report.settling();
     assessment.line().ifPresent(report::line);
     assessment.dilution().ifPresent(report::dilution);
     assessment.pump().ifPresent(report::pump);
@@ -450,6 +452,48 @@ public final class Report {
         "At the design concentration, from the level of the source, velocity head at the outlet"
             + " included. Heads with sand are in metres (feet) of mixture, those of the carrier"
             + " alone in metres (feet) of carrier.");
+  }
+
+  private void settling() {
+    heading(2, "Settling of one grain in the carrier at rest");
+    List<List<String>> rows = new ArrayList<>();
+    List<List<String>> crowd = new ArrayList<>();
+    for (SettlingResult.OfSize size : assessment.settling().sizes()) {
+      String name = size.name() + ", " + units.show(Kind.GRAIN, size.sizeM());
+      if (size.chosen().isEmpty()) {
+        rows.add(List.of(name, "held by the yield stress", "0", "at rest only"));
+        continue;
+      }
+      SettlingResult.Chosen chosen = size.chosen().get();
+      for (ModelValue value : size.velocities()) {
+        boolean applies = value.model().id().equals(chosen.model().id());
+        rows.add(
+            List.of(
+                name,
+                value.model().name() + (applies ? " (applies)" : ""),
+                units.number(Kind.FALL, value.estimate().value()),
+                range(value.estimate().excesses())));
+      }
+      for (int i = 0; i < size.hinderedExponents().size(); i++) {
+        ModelValue value = size.hinderedExponents().get(i);
+        crowd.add(
+            List.of(
+                name,
+                value.model().name() + (i == 0 ? " (used)" : ""),
+                units.number(Kind.NUMBER, value.estimate().value()),
+                i == 0 ? units.number(Kind.NUMBER, size.hinderedFactor()) : "",
+                range(value.estimate().excesses())));
+      }
+    }
+    blocks.add(
+        new Block.Table(
+            List.of("grain", "correlation", head("settles", Kind.FALL), "published range"), rows));
+    if (!crowd.isEmpty()) {
+      blocks.add(
+          new Block.Table(
+              List.of("grain", "hindered settling", "exponent", "(1 - C)^n", "published range"),
+              crowd));
+    }
   }
 
   private void fit(RheogramFit fit) {
