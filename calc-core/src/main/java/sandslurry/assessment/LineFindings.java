@@ -217,7 +217,10 @@ final class LineFindings {
     String what =
         switch (point.severity()) {
           case PASS ->
-              "Carried by the yield stress: the liquid moves as a plug that holds the sand.";
+              carriage.outsidePlugShare() <= carriage.toleratedShare()
+                  ? "Carried by the yield stress: the liquid moves as a plug that holds the sand."
+                  : "Carried by the yield stress: it holds the sand where nothing is sheared, and"
+                      + " elsewhere the sand sinks too slowly to reach the floor in this length.";
           case FAIL ->
               point.regime() == Regime.LAMINAR
                   ? "Laminar and depositing: no eddies lift the sand, and it gathers on the floor."
@@ -277,12 +280,16 @@ final class LineFindings {
                 ? ", or dilute as far as the dilution curve tells"
                 : ", or dilute (a \"dilution\" in the design shows how far)"
             : "";
-    String yield =
-        carriage.velocityMps() < carriage.laminarBelowMps()
-            ? ", or keep the liquid thick: a measured yield stress of "
-                + show(Kind.STRESS, carriage.neededYieldStressPa())
-                + " or more holds the sand in the plug"
-            : "";
+    String yield = "";
+    if (carriage.velocityMps() < carriage.laminarBelowMps()) {
+      yield =
+          carriage.yieldStressPa() < carriage.neededYieldStressPa()
+              ? ", or keep the liquid thick: a measured yield stress of "
+                  + show(Kind.STRESS, carriage.neededYieldStressPa())
+                  + " or more holds the sand in the plug"
+              : ", or keep water out, so that the plug is wider and sand sinks more slowly: in a"
+                  + " shorter line or with a thicker liquid less of it reaches the floor";
+    }
     return turbulent + dilution + yield + ".";
   }
 

@@ -22,6 +22,8 @@ import sandslurry.units.UnitSystem;
  *   <li>the sand that can reach the floor is a tolerated share of all sand. Only sand outside the
  *       plug is sheared and falls; so that share is at most the share of the flow outside the plug,
  *       and at most the share that falls to the floor in the length of the line.
+ *   <li>the pressure gradient slides along what does reach the floor, by the rule of thumb of
+ *       {@link LaminarTransport}: a share however small fills a pipe in time if it stays.
  * </ol>
  *
  * <p>A yield stress that holds the sand at rest does not by itself pass a line. Wall slip and a
@@ -135,6 +137,8 @@ public record SandCarriage(
     boolean held = velocityMps < pipe.laminarBelowMps() && yield >= needed;
     double outside = 1 - laminar.plugFlowShare();
     double floor = held ? Math.min(outside, lineFloorShare) : lineFloorShare;
+    double gradient = pipe.at(velocityMps).pressureGradientPaPm();
+    boolean slides = gradient >= LaminarTransport.SLIDING_GRADIENT_HIGH_PAPM;
     Support support;
     if (velocityMps >= pipe.turbulentAboveMps()) {
       support =
@@ -143,7 +147,7 @@ public record SandCarriage(
               : Support.TURBULENT_BUT_TOO_SLOW;
     } else {
       support =
-          held && floor <= toleratedShare
+          held && floor <= toleratedShare && slides
               ? Support.CARRIED_BY_YIELD_STRESS
               : Support.LAMINAR_AND_DEPOSITING;
     }
@@ -159,7 +163,7 @@ public record SandCarriage(
         outside,
         floor,
         toleratedShare,
-        pipe.at(velocityMps).pressureGradientPaPm());
+        gradient);
   }
 
   /**
@@ -258,16 +262,16 @@ public record SandCarriage(
     reasons.add(
         "Up to "
             + system.show(Kind.PERCENT, floorShare)
-            + " of the coarse sand reaches the floor before the outlet; "
+            + " of the sand reaches the floor before the outlet; "
             + system.show(Kind.PERCENT, toleratedShare)
             + " is tolerated.");
-    if (support == Support.LAMINAR_AND_DEPOSITING) {
+    if (!support.carried() || floorShare > 0) {
       reasons.add(
           "The pressure gradient of "
               + system.show(Kind.PRESSURE_GRADIENT, pressureGradientPaPm)
               + (bedSlides()
-                  ? " may slide the bed along, by a rule of thumb of "
-                  : " does not slide a bed along, which by a rule of thumb takes ")
+                  ? " slides along what reaches the floor, by a rule of thumb of "
+                  : " does not surely slide along what reaches the floor, which by a rule of thumb takes ")
               + system.show(Kind.PRESSURE_GRADIENT, LaminarTransport.SLIDING_GRADIENT_LOW_PAPM)
               + " to "
               + system.show(Kind.PRESSURE_GRADIENT, LaminarTransport.SLIDING_GRADIENT_HIGH_PAPM)

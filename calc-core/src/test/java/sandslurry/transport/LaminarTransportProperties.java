@@ -100,8 +100,20 @@ class LaminarTransportProperties {
     assertThat(longLine.yieldStressPa()).isGreaterThan(longLine.neededYieldStressPa());
     assertThat(longLine.support()).isEqualTo(Support.LAMINAR_AND_DEPOSITING);
     assertThat(longLine.reasons(UnitSystem.METRIC)).anyMatch(r -> r.contains("holds nothing"));
-    SandCarriage stub = judge(pipe, 0.5, 0.004, 2);
+    NonNewtonianFriction stiff = new NonNewtonianFriction(new Bingham(40, 3), 1020, BORE);
+    SandCarriage stub = judge(stiff, 0.5, 0.004, 2);
     assertThat(stub.support()).isEqualTo(Support.CARRIED_BY_YIELD_STRESS);
+    assertThat(stub.bedSlides()).isTrue();
+  }
+
+  @Example
+  void whatReachesTheFloorAndStaysThereFillsThePipeHoweverLittleItIs() {
+    SandCarriage judged =
+        judge(new NonNewtonianFriction(new Bingham(10, 0.5), 1020, BORE), 0.5, 0.004, 2);
+    assertThat(judged.floorShare()).isLessThan(judged.toleratedShare());
+    assertThat(judged.bedSlides()).isFalse();
+    assertThat(judged.support()).isEqualTo(Support.LAMINAR_AND_DEPOSITING);
+    assertThat(judged.reasons(UnitSystem.METRIC)).anyMatch(r -> r.contains("not surely slide"));
   }
 
   @Example
