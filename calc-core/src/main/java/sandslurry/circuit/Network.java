@@ -31,17 +31,23 @@ import sandslurry.numeric.UnsolvedException;
  * stream has to be torn. Since the shares of a unit sum to 1, the solution conserves each
  * constituent. Then the units are asked again how they divide the feeds found, until the feeds no
  * longer change: at once when shares do not depend on the feed, otherwise by accelerated
- * substitution ({@link FixedPoint}).
+ * substitution ({@link FixedPoint}). With pumps of given flow ({@link Pit}), total flows go on by
+ * one round at a time and only compositions are closed at once. Should the search not come to rest,
+ * everything is passed on round by round.
  *
  * <p><b>When there is none.</b> A constituent that reaches units from which no product can be
- * reached piles up without end. That is seen from the shares themselves, before any equation is
- * solved.
+ * reached piles up without end. That is seen from the shares themselves, not from equations that
+ * fail. A plant may also have two steady states, thin and clogged; the thin one is looked for.
  */
 public final class Network {
   /** The greatest relative imbalance of a constituent in a balance that is given out. */
   public static final double MOST_IMBALANCE = 1e-9;
 
   private static final double SETTLED = 1e-11;
+
+  /** How far the last state and its closed balance may differ. */
+  private static final double AGREED = 1e-9;
+
   private static final int MOST_PASSES = 100;
   private static final int MOST_ROUNDS = 2000;
 
@@ -221,6 +227,9 @@ public final class Network {
     return new Search(constituents, ordered, outside).run(earlier);
   }
 
+  /** A map that leads to the balance, and how often it may be applied. */
+  private record Way(UnaryOperator<double[]> map, int most) {}
+
   /** One search for a balance. */
   private final class Search {
     private final Constituents constituents;
@@ -237,19 +246,21 @@ public final class Network {
 
     SteadyState run(SteadyBalance earlier) {
       try {
-        FixedPoint.Result result = search(start(earlier), this::closed, MOST_PASSES);
-        int passes = result.passes();
-        if (!result.converged()) {
-          // Round by round is slower but never overshoots what pumps and weirs can pass.
-          result = search(start(null), state -> round(splits(state), state), MOST_ROUNDS);
+        FixedPoint.Result result = null;
+        int passes = 0;
+        for (Way way : ways()) {
+          result = FixedPoint.search(way.map(), start(earlier), this::change, SETTLED, way.most());
           passes += result.passes();
+          if (result.converged() && agrees(result.state())) {
+            break;
+          }
         }
         List<Split> splits = splits(result.state());
         Optional<NoSteadyState> trap = trap(splits);
         if (trap.isPresent()) {
           return trap.get();
         }
-        return result.converged()
+        return result.converged() && agrees(result.state())
             ? balance(splits, balanced(splits), passes)
             : unsettled(passes, result.change());
       } catch (UnsolvedException e) {
@@ -257,8 +268,54 @@ public final class Network {
       }
     }
 
-    private FixedPoint.Result search(double[] start, UnaryOperator<double[]> map, int mostPasses) {
-      return FixedPoint.search(map, start, this::change, SETTLED, mostPasses);
+    /** Shares that do not depend on the feed are closed at once; pumps want their flows first. */
+    private List<Way> ways() {
+      Way all = new Way(this::closed, MOST_PASSES);
+      Way pumped = new Way(this::pumped, MOST_PASSES);
+      Way rounds = new Way(state -> round(splits(state), state), MOST_ROUNDS);
+      return pumpedM3ps() > 0 ? List.of(pumped, all, rounds) : List.of(all, rounds);
+    }
+
+    private double pumpedM3ps() {
+      double sum = 0;
+      for (Unit unit : units) {
+        if (unit instanceof Pit pit) {
+          sum += pit.draws().values().stream().mapToDouble(Double::doubleValue).sum();
+        }
+      }
+      return sum;
+    }
+
+    /** Whether a state is what its own shares give when all recycles are closed. */
+    private boolean agrees(double[] state) {
+      List<Split> splits = splits(state);
+      return trap(splits).isEmpty() && change(state, flat(balanced(splits))) <= AGREED;
+    }
+
+    /**
+     * Composition from closing all recycles, total flow from one more round. A pump passes on its
+     * flow whatever comes in, so that an error in the total does not go round, while closing at the
+     * share that the pump had at a wrong total would multiply it by the recycle ratio.
+     */
+    private double[] pumped(double[] state) {
+      List<Split> splits = splits(state);
+      double[] round = round(splits, state);
+      if (trap(splits).isPresent()) {
+        return round;
+      }
+      double[][] closed = balanced(splits);
+      for (int u = 0; u < closed.length; u++) {
+        double wanted = 0;
+        double given = 0;
+        for (int i = 0; i < count; i++) {
+          wanted += round[u * count + i];
+          given += closed[u][i];
+        }
+        for (int i = 0; i < count && given > 0; i++) {
+          closed[u][i] *= wanted / given;
+        }
+      }
+      return flat(closed);
     }
 
     /**
@@ -285,11 +342,14 @@ public final class Network {
     }
 
     /**
-     * Without an earlier balance each unit is first asked about all feeds together, so that a unit
-     * inside a loop does not judge an empty feed.
+     * Without an earlier balance each unit is first asked about all feeds together with as much
+     * water as pumps take: a plant starts with its pits full of water. Where a plant has two steady
+     * states, one thin and one clogged, it is the thin one that is found.
      */
     private double[] start(SteadyBalance earlier) {
-      Stream all = Stream.mix(constituents, feeds.values());
+      Stream all =
+          Stream.mix(constituents, feeds.values())
+              .plus(constituents.water(pumpedM3ps() * constituents.waterDensityKgM3()));
       double[][] state = new double[units.size()][];
       for (int u = 0; u < units.size(); u++) {
         state[u] = (earlier == null ? all : earlier.feed(units.get(u).name())).toArray();

@@ -106,7 +106,8 @@ class ArchitectureTest {
             in("pipe"),
             in("transport"),
             in("pump"),
-            in("separation"))
+            in("separation"),
+            in("circuit"))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("javax.measure..", "tech.units..", "si.uom..")

@@ -166,6 +166,19 @@ class SeparatorUnitTest {
   }
 
   @Test
+  void theThinStateIsFoundForAnyRecycleAndWater() {
+    for (double recycle : new double[] {0.5e-3, 1.5e-3, 5e-3, 15e-3}) {
+      for (double wash : new double[] {0, 0.1, 0.4, 2}) {
+        SteadyBalance balance = Plant.balance(closedLoop(recycle, 6), Plant.feeds(wash));
+        assertThat(balance.notes()).isEmpty();
+        assertThat(balance.stream("recycle").volumeM3ps()).isEqualTo(recycle, within(1e-9));
+        assertThat(balance.stream("recycle").totalSolids()).isLessThan(0.09);
+        assertThat(balance.passes()).isLessThan(100);
+      }
+    }
+  }
+
+  @Test
   void theLoopSettlesMoreSandWhenFreshWaterThinsIt() {
     SteadyBalance dry = Plant.balance(closedLoop(1.5e-3, 6), Plant.feeds(0.1));
     SteadyBalance wet = Plant.balance(closedLoop(1.5e-3, 6), Plant.feeds(2));
