@@ -45,8 +45,11 @@ public final class Network {
 
   private static final double SETTLED = 1e-11;
 
-  /** How far the last state and its closed balance may differ. */
-  private static final double AGREED = 1e-9;
+  /**
+   * How far the last state and its closed balance may differ: closing multiplies what is left of a
+   * change by the recycle ratio. The balance conserves all the same; pumps get their flow to this.
+   */
+  private static final double AGREED = 1e-6;
 
   private static final int MOST_PASSES = 100;
   private static final int MOST_ROUNDS = 2000;
