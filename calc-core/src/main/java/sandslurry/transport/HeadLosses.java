@@ -13,15 +13,17 @@ public final class HeadLosses {
 
   private static final HeadLossModel TURIAN_YUAN = new TurianYuan1977();
   private static final HeadLossModel DURAND = new DurandCondolios1952();
+  private static final HeadLossModel WASP = new WaspTwoPart1977();
+  private static final HeadLossModel NEWITT = new Newitt1955();
 
   private static final List<HeadLossModel> ALL =
       List.of(
           DEFAULT,
           TURIAN_YUAN,
           DURAND,
-          new WaspTwoPart1977(),
+          WASP,
+          NEWITT,
           new ZandiGovatos1967HeadLoss(),
-          new Newitt1955(),
           new EquivalentLiquid());
 
   private HeadLosses() {}
@@ -37,12 +39,12 @@ public final class HeadLosses {
 
   /**
    * The models that are shown beside each other to tell how uncertain the head loss is: the default
-   * and two fitted to large collections of data independently of it.
+   * and four of other origin, each in or out of its own range.
    *
    * @return the models, the default first
    */
   public static List<HeadLossModel> bracket() {
-    return List.of(DEFAULT, TURIAN_YUAN, DURAND);
+    return List.of(DEFAULT, TURIAN_YUAN, DURAND, WASP, NEWITT);
   }
 
   /**
