@@ -1,6 +1,7 @@
 package sandslurry.ui;
 
 import java.util.List;
+import sandslurry.assessment.Severity;
 
 /**
  * What a chart shows, as data: it is painted by {@link ChartView} and can be read as a table.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param series the curves
  * @param bars the bars; a chart has curves or bars
  * @param levels named values of the vertical axis
+ * @param bands named stretches of the horizontal axis behind curves
  */
 record ChartData(
     String title,
@@ -20,16 +22,22 @@ record ChartData(
     boolean logX,
     List<Series> series,
     List<Bar> bars,
-    List<Level> levels) {
+    List<Level> levels,
+    List<Band> bands) {
   /** End of the name of a group whose bars are hatched. */
   static final String HATCHED = ", out of range";
 
   static ChartData lines(String title, String x, String y, boolean logX, List<Series> series) {
-    return new ChartData(title, x, y, logX, List.copyOf(series), List.of(), List.of());
+    return new ChartData(title, x, y, logX, List.copyOf(series), List.of(), List.of(), List.of());
   }
 
   static ChartData bars(String title, String x, String y, List<Bar> bars, List<Level> levels) {
-    return new ChartData(title, x, y, false, List.of(), List.copyOf(bars), List.copyOf(levels));
+    return new ChartData(
+        title, x, y, false, List.of(), List.copyOf(bars), List.copyOf(levels), List.of());
+  }
+
+  ChartData withBands(List<Band> bands) {
+    return new ChartData(title, x, y, logX, series, bars, levels, List.copyOf(bands));
   }
 
   /** How a curve is painted; never by colour alone. */
@@ -67,6 +75,16 @@ record ChartData(
    * @param value its length
    */
   record Bar(String group, String name, double value) {}
+
+  /**
+   * A stretch of the horizontal axis.
+   *
+   * @param name what holds there; written into the band, so that it is not told by colour alone
+   * @param severity how it stands, which decides its tint
+   * @param from where it begins
+   * @param to where it ends
+   */
+  record Band(String name, Severity severity, double from, double to) {}
 
   /**
    * A value worth a line across the chart.

@@ -22,11 +22,13 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.StandardChartTheme;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -35,9 +37,11 @@ import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import sandslurry.assessment.Severity;
 
 /** Turns the data of a chart into a chart of the library. */
 final class ChartPainter {
@@ -65,6 +69,9 @@ final class ChartPainter {
   private static final BasicStroke DASHED = stroke(8, 5);
   private static final BasicStroke DOTTED = stroke(2, 4);
   private static final BasicStroke DASH_DOT = stroke(12, 4, 2, 4);
+
+  /** A band narrower than this share of the axis has no room for its words. */
+  private static final double NARROW = 0.035;
 
   private ChartPainter() {}
 
@@ -134,6 +141,7 @@ final class ChartPainter {
                 false));
     XYPlot plot = chart.getXYPlot();
     plot.setRenderer(renderer);
+    addBands(plot, data.bands());
     if (data.logX()) {
       LogAxis axis = new LogAxis(data.x());
       axis.setNumberFormatOverride(new DecimalFormat("0.###"));
@@ -142,6 +150,38 @@ final class ChartPainter {
       plot.setDomainAxis(axis);
     }
     return chart;
+  }
+
+  /** Tinted stretches behind the curves, each with its words written upwards. */
+  private static void addBands(XYPlot plot, List<ChartData.Band> bands) {
+    double left = bands.stream().mapToDouble(ChartData.Band::from).min().orElse(0);
+    double right = bands.stream().mapToDouble(ChartData.Band::to).max().orElse(0);
+    for (ChartData.Band band : bands) {
+      IntervalMarker marker = new IntervalMarker(band.from(), band.to());
+      marker.setPaint(tint(band.severity()));
+      marker.setAlpha(1);
+      plot.addDomainMarker(marker, Layer.BACKGROUND);
+      if (band.to() - band.from() > NARROW * (right - left)) {
+        XYTextAnnotation words =
+            new XYTextAnnotation(
+                band.name(),
+                (band.from() + band.to()) / 2,
+                plot.getRangeAxis().getRange().getLength() * 0.04);
+        words.setFont(plot.getDomainAxis().getTickLabelFont());
+        words.setTextAnchor(TextAnchor.CENTER_LEFT);
+        words.setRotationAnchor(TextAnchor.CENTER_LEFT);
+        words.setRotationAngle(-Math.PI / 2);
+        plot.addAnnotation(words);
+      }
+    }
+  }
+
+  private static Color tint(Severity severity) {
+    return switch (severity) {
+      case PASS, NOTE -> new Color(0xDDF0E0);
+      case CAUTION -> new Color(0xFCEFCF);
+      case FAIL -> new Color(0xF9DEDC);
+    };
   }
 
   private static BasicStroke strokeOf(ChartData.Style style) {

@@ -18,6 +18,7 @@ import sandslurry.separation.LaneClass;
 import sandslurry.separation.LaneResult;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.ui.ChartData.Band;
 import sandslurry.ui.ChartData.Bar;
 import sandslurry.ui.ChartData.Level;
 import sandslurry.ui.ChartData.Point;
@@ -200,11 +201,32 @@ final class Charts {
     series.removeIf(s -> s.points().isEmpty());
     return Optional.of(
         ChartData.lines(
-            "What dilution does",
-            "Liquid added [volumes to one of mixture]",
-            axis("Velocity", Kind.VELOCITY),
-            false,
-            series));
+                "What dilution does",
+                "Liquid added [volumes to one of mixture]",
+                axis("Velocity", Kind.VELOCITY),
+                false,
+                series)
+            .withBands(verdicts(assessment.dilution().get())));
+  }
+
+  /** Stretches of equal verdict and equal support of the sand, met half way between points. */
+  private static List<Band> verdicts(DilutionCurve curve) {
+    List<Band> bands = new ArrayList<>();
+    List<DilutionCurve.Point> points = curve.points();
+    for (int i = 0; i < points.size(); i++) {
+      DilutionCurve.Point point = points.get(i);
+      double from = i == 0 ? point.ratio() : (points.get(i - 1).ratio() + point.ratio()) / 2;
+      double to =
+          i == points.size() - 1 ? point.ratio() : (point.ratio() + points.get(i + 1).ratio()) / 2;
+      String name = point.severity() + ": " + point.support().map(s -> s.words()).orElse("no sand");
+      Band last = bands.isEmpty() ? null : bands.get(bands.size() - 1);
+      if (last != null && last.name().equals(name)) {
+        bands.set(bands.size() - 1, new Band(name, point.severity(), last.from(), to));
+      } else {
+        bands.add(new Band(name, point.severity(), from, to));
+      }
+    }
+    return bands;
   }
 
   /** What the lane catches of every grain size. */
