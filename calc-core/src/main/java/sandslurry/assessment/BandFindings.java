@@ -2,9 +2,8 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import sandslurry.assessment.Finding.Topic;
-import sandslurry.design.Design;
-import sandslurry.units.Kind;
 
 /**
  * What the scatter of the carrier means for the verdict: a part of the design that stands worse
@@ -17,7 +16,7 @@ final class BandFindings {
   private static final List<Topic> TOPICS =
       List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.LANE);
 
-  static List<Finding> of(Design design, List<Finding> base, Assessment.Band band) {
+  static List<Finding> of(List<Finding> base, Assessment.Band band) {
     List<Finding> findings = new ArrayList<>();
     for (Topic topic : TOPICS) {
       Severity here = worst(base, topic);
@@ -33,7 +32,7 @@ final class BandFindings {
                     + topic.word()
                     + " would be worse.",
                 "Between farms the thickness differs by a factor of about "
-                    + design.units().show(Kind.NUMBER, band.factor())
+                    + String.format(Locale.ROOT, "%.2g", band.factor())
                     + " either way: "
                     + thinner
                     + " with the thinner, "

@@ -101,8 +101,10 @@ final class DataFindings {
                 + units.show(Kind.SHEAR_RATE, least)
                 + " to "
                 + units.show(Kind.SHEAR_RATE, most)
-                + "; measured is "
-                + measured.get().describe(units)
+                + "; measured was from "
+                + units.show(Kind.SHEAR_RATE, measured.get().low())
+                + " to "
+                + units.show(Kind.SHEAR_RATE, measured.get().high())
                 + ".",
             "Measure the liquid at the shear rates of the line."));
   }

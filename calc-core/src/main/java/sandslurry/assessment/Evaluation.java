@@ -94,7 +94,7 @@ public final class Evaluation {
     }
     findings.addAll(DataFindings.of(design, materials, line));
     List<Finding> base = List.copyOf(findings);
-    band.ifPresent(b -> findings.addAll(BandFindings.of(design, base, b)));
+    band.ifPresent(b -> findings.addAll(BandFindings.of(base, b)));
     byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
     findings.sort(Comparator.comparing(Finding::severity).reversed());
     return new Assessment(

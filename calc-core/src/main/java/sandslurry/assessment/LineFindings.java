@@ -169,7 +169,7 @@ final class LineFindings {
               Topic.PLUGGING,
               name,
               "No governing correlation is within its published range, so a pass cannot be given.",
-              at + "; " + limit + ", outside its range: " + excesses(judged) + ".",
+              at + "; the largest value that counts: " + limit + ". " + excesses(judged) + ".",
               cure(index, state));
       case WITHIN_MARGIN ->
           add(
@@ -294,14 +294,21 @@ final class LineFindings {
   }
 
   private String excesses(DepositionJudgement judged) {
-    String of =
-        judged.limiting().estimate().excesses().stream()
-            .map(e -> e.describe(units))
-            .collect(Collectors.joining(", "));
-    if (!judged.slope().inRange()) {
-      of += (of.isEmpty() ? "" : ", ") + "the slope is steeper than the chart of its correction";
+    List<String> of = new ArrayList<>();
+    for (Entry entry : judged.entries()) {
+      if (entry.role() == Role.GOVERNING && !entry.estimate().inRange()) {
+        of.add(
+            entry.model().name()
+                + ": "
+                + entry.estimate().excesses().stream()
+                    .map(e -> e.describe(units))
+                    .collect(Collectors.joining(", ")));
+      }
     }
-    return of;
+    if (!judged.slope().inRange()) {
+      of.add("the slope is steeper than the chart of its correction");
+    }
+    return "Out of range: " + String.join("; ", of);
   }
 
   private String disagreeing(RunPoint point, DepositionJudgement judged) {
@@ -537,6 +544,8 @@ final class LineFindings {
     double volume = model.volumeM3();
     double share = fraction / Proportions.PACKED_VOLUME_FRACTION;
     boolean turbulent = state.runs().stream().allMatch(r -> r.regime() == Regime.TURBULENT);
+    boolean held = state.runs().stream().allMatch(RunPoint::isHeldAtRest);
+    double startPa = state.runs().stream().mapToDouble(RunPoint::startPa).sum();
     String flush =
         result
             .leastSafeFlow()
@@ -547,10 +556,21 @@ final class LineFindings {
         share > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
         Topic.PLUGGING,
         "line",
-        "Stopped full, the line lays its sand on the floor, and it may not start again.",
-        "It holds "
+        held
+            ? "Stopped full, the line holds its sand while the liquid stays thick, and it may not"
+                + " start again."
+            : "Stopped full, the line lays its sand on the floor, and it may not start again.",
+        (held
+                ? "To start it takes "
+                    + show(Kind.PRESSURE, startPa)
+                    + " for the yield stress alone, and more once the liquid has stiffened with"
+                    + " rest or water has parted from it. "
+                : "")
+            + "It holds "
             + show(Kind.MASS, fraction * volume * materials.sandDensityKgM3())
-            + " of sand, which settles to a bed in "
+            + (held
+                ? " of sand; settled it would be a bed in "
+                : " of sand, which settles to a bed in ")
             + show(Kind.PERCENT, share)
             + " of the section.",
         "Before every stop pass one line volume of sand-free liquid, "

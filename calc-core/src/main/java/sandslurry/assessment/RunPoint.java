@@ -25,6 +25,7 @@ import sandslurry.transport.DepositionRule;
 import sandslurry.transport.HeadLossModel;
 import sandslurry.transport.HeadLosses;
 import sandslurry.transport.Inclination;
+import sandslurry.transport.LaminarPipeFlow;
 import sandslurry.transport.NonNewtonianFriction;
 import sandslurry.transport.PipeFriction;
 import sandslurry.transport.SandCarriage;
@@ -305,7 +306,13 @@ record RunPoint(
     return rheology instanceof Newtonian;
   }
 
-  private boolean isHeldAtRest() {
+  /** Pressure that the yield stress alone asks for to start the run when it is full. */
+  double startPa() {
+    return LaminarPipeFlow.startUpGradientPaPm(rheology, mean.diameterM())
+        * Measure.LENGTH.si(run.length());
+  }
+
+  boolean isHeldAtRest() {
     return !yieldExtrapolated
         && carriage.map(c -> c.yieldStressPa() >= c.neededYieldStressPa()).orElse(false);
   }

@@ -449,19 +449,19 @@ final class DesignReader {
   private static Optional<Rheology> law(Section part, Law law) {
     Optional<Quantity<Pressure>> yield =
         law.hasYield ? part.required("yieldStress", YIELD_STRESS) : Optional.empty();
-    if (law.hasYield && yield.isEmpty()) {
-      return Optional.empty();
-    }
+    // A wrong yield stress is noted already; the other fields are read all the same.
+    boolean wrongYield = law.hasYield && yield.isEmpty();
     double yieldPa = yield.map(Measure.PRESSURE::si).orElse(0.0);
     if (!law.hasIndex) {
       String field = law.hasYield ? "plasticViscosity" : "viscosity";
       return part.required(field, LIQUID_VISCOSITY)
+          .filter(v -> !wrongYield)
           .map(Measure.VISCOSITY::si)
           .map(v -> law.hasYield ? new Bingham(yieldPa, v) : new Newtonian(v));
     }
     Optional<Quantity<Dimensionless>> consistency = part.required("consistency", CONSISTENCY);
     Optional<Quantity<Dimensionless>> index = part.required("index", INDEX);
-    if (consistency.isEmpty() || index.isEmpty()) {
+    if (wrongYield || consistency.isEmpty() || index.isEmpty()) {
       return Optional.empty();
     }
     double k = number(consistency.get());
@@ -513,7 +513,15 @@ final class DesignReader {
     if (!line) {
       part.problem("totalSolids", "needs a line to be diluted in");
     }
-    if (carrier.isPresent() && !hasSolids(carrier.get())) {
+    Optional<Quantity<Dimensionless>> own = carrier.flatMap(DesignReader::solids);
+    if (own.isPresent() && solids.isPresent() && number(solids.get()) > number(own.get())) {
+      part.problem(
+          "totalSolids",
+          "must be thinner than the carrier, which has "
+              + UnitSystem.METRIC.show(Kind.PERCENT, number(own.get()))
+              + " solids");
+    }
+    if (carrier.isPresent() && own.isEmpty()) {
       part.problem(
           "totalSolids",
           "needs a carrier whose own solids are known: manure by its solids, or a rheology with"
@@ -522,12 +530,16 @@ final class DesignReader {
     return solids.flatMap(s -> most.map(m -> new DilutionSpec(s, m)));
   }
 
-  private static boolean hasSolids(CarrierSpec carrier) {
-    return carrier instanceof CarrierSpec.ManureSpec
-        || carrier instanceof CarrierSpec.RheologySpec rheology
-            && rheology.totalSolids().isPresent()
-        || carrier instanceof CarrierSpec.ReadingsSpec readings
-            && readings.totalSolids().isPresent();
+  private static Optional<Quantity<Dimensionless>> solids(CarrierSpec carrier) {
+    if (carrier instanceof CarrierSpec.ManureSpec manure) {
+      return Optional.of(manure.totalSolids());
+    }
+    if (carrier instanceof CarrierSpec.RheologySpec rheology) {
+      return rheology.totalSolids();
+    }
+    return carrier instanceof CarrierSpec.ReadingsSpec readings
+        ? readings.totalSolids()
+        : Optional.empty();
   }
 
   private Optional<MixtureSpec> mixture(Section part) {

@@ -8,11 +8,17 @@ import java.util.OptionalDouble;
  * Rheology of a manure liquor that is thinned with liquid of fewer solids.
  *
  * <p>A liquor described by its solids is looked up at the new solids. A liquor whose rheology was
- * measured at known solids keeps its own measure of thickness: its stresses are multiplied by the
- * ratio in which the table of {@link Carriers#manure} falls from the old solids to the new, taken
- * at 50 1/s, and its flow index rises by as much as that of the table. The yield stress falls in
- * the same ratio. That shape is an assumption of this program, no source; it is exact for no
- * dilution and ends at water.
+ * measured at known solids is followed by the table of {@link Carriers#manure}, whose thickness at
+ * 50 1/s it exceeds (or falls short of) by a factor f: with t the solids after over those before,
+ *
+ * <pre>
+ * flowing part at 50 1/s:  table(after) f^t
+ * flow index:              n_table(after) + t [n − n_table(before)]
+ * yield stress:            τy t table(after)/table(before)
+ * </pre>
+ *
+ * <p>That shape is an assumption of this program, no source; it is exact for no dilution and ends
+ * at water.
  */
 public final class DilutedRheology {
   private static final double REFERENCE_PS = 50;
@@ -45,7 +51,8 @@ public final class DilutedRheology {
             : scaled(
                 undiluted.rheology(),
                 Carriers.manure(before, temperatureK).rheology(),
-                table.rheology());
+                table.rheology(),
+                totalSolids / before);
     return new Carrier(
         undiluted.description() + ", diluted",
         temperatureK,
@@ -59,14 +66,22 @@ public final class DilutedRheology {
         List.of());
   }
 
-  private static Rheology scaled(Rheology measured, Rheology tableBefore, Rheology tableAfter) {
-    double ratio =
-        tableAfter.apparentViscosityPaS(REFERENCE_PS)
-            / tableBefore.apparentViscosityPaS(REFERENCE_PS);
-    double index = Math.min(1, measured.index() + tableAfter.index() - tableBefore.index());
-    double flowing = ratio * measured.flowingViscosityPaS(REFERENCE_PS);
+  /**
+   * The law between that measured and that of the table, which a share of 1 and of 0 of the solids
+   * before give.
+   */
+  private static Rheology scaled(
+      Rheology measured, Rheology tableBefore, Rheology tableAfter, double shareOfSolids) {
+    double ofTable =
+        measured.flowingViscosityPaS(REFERENCE_PS) / tableBefore.flowingViscosityPaS(REFERENCE_PS);
+    double table = tableAfter.flowingViscosityPaS(REFERENCE_PS);
+    double flowing = table * Math.pow(ofTable, shareOfSolids);
+    double index = tableAfter.index() + shareOfSolids * (measured.index() - tableBefore.index());
     double consistency = flowing / Math.pow(REFERENCE_PS, index - 1);
-    double yield = ratio * measured.yieldStressPa();
+    double yield =
+        measured.yieldStressPa()
+            * shareOfSolids
+            * (table / tableBefore.flowingViscosityPaS(REFERENCE_PS));
     return yield > 0
         ? new HerschelBulkley(yield, consistency, index)
         : new PowerLaw(consistency, index);

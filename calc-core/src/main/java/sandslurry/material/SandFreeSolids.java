@@ -21,6 +21,9 @@ public final class SandFreeSolids {
    */
   public static final double VOLATILE_SHARE = 0.85;
 
+  /** A sample without sand, but for the rounding of the difference. */
+  private static final double ROUNDING = 1e-12;
+
   private SandFreeSolids() {}
 
   /**
@@ -52,6 +55,7 @@ public final class SandFreeSolids {
    *     of the total solids: then there is no sand in the sample, or the share does not hold
    */
   public static double fromVolatileSolids(double totalSolids, double volatileSolids) {
-    return fromSand(totalSolids, totalSolids - volatileSolids / VOLATILE_SHARE);
+    double sand = totalSolids - volatileSolids / VOLATILE_SHARE;
+    return fromSand(totalSolids, Math.abs(sand) < ROUNDING ? 0 : sand);
   }
 }

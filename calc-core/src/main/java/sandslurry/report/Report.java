@@ -228,10 +228,11 @@ public final class Report {
             + line.leastSafeFlow()
                 .map(
                     q ->
-                        "The whole line keeps sand moving with margin from "
+                        "Turbulence keeps sand moving with margin in the whole line from "
                             + show(Kind.FLOW, q)
                             + " on.")
-                .orElse("No flow through this line keeps sand moving with margin."));
+                .orElse(
+                    "At no flow does turbulence keep sand moving with margin in the whole line."));
     if (line.states().isEmpty()) {
       paragraph("The line could not be judged at any flow: see the findings.");
       return;
@@ -311,6 +312,14 @@ public final class Report {
             + worst.get().flowCase().words()
             + " flow, "
             + units.show(Kind.VELOCITY, judged.velocityMps()));
+    Regime regime = worst.get().runs().get(index).regime();
+    if (regime == Regime.LAMINAR) {
+      paragraph(
+          "The carrier flows laminar here. The correlations are for turbulent flow and tell nothing"
+              + " of this case, so none is shown: the finding on this run tells what carries the"
+              + " sand, or that nothing does.");
+      return;
+    }
     List<List<String>> rows = new ArrayList<>();
     for (Entry entry : judged.entries()) {
       rows.add(
@@ -334,12 +343,10 @@ public final class Report {
                 "limit meant",
                 "published range"),
             rows));
-    if (worst.get().runs().get(index).regime() != Regime.TURBULENT) {
+    if (regime != Regime.TURBULENT) {
       paragraph(
-          "The carrier flows "
-              + worst.get().runs().get(index).regime().words()
-              + " here. These correlations are for turbulent flow and do not judge this case: they"
-              + " tell what turbulent flow would need.");
+          "The flow is not surely turbulent here, and these correlations are for turbulent flow."
+              + " Below their limit sand settles all the more; above it they cannot give a pass.");
     }
     paragraph(
         "The limit is the larger of the governing correlations within their range, never less than"
@@ -395,7 +402,14 @@ public final class Report {
         "Gradients are in metres of carrier per metre of pipe (feet per foot). The first model"
             + " decides; the others bracket it: such models differ by 25 % and more, and none is"
             + " better than that. A star marks a model outside its published range. Below the"
-            + " deposition limit a model of moving sand means little.");
+            + " deposition limit a model of moving sand means little."
+            + (line.states().stream()
+                    .flatMap(s -> s.runs().stream())
+                    .anyMatch(r -> r.deposition().isPresent() && r.regime() != Regime.TURBULENT)
+                ? " Where the flow is not turbulent the friction is never less than that of the"
+                    + " carrier thickened by its sand, and where the yield stress carries the sand"
+                    + " it is just that."
+                : ""));
   }
 
   private void gradeLine(LineResult line) {
@@ -596,7 +610,15 @@ public final class Report {
                                 + " solids.")
                 .orElse("None of these dilutions passes at this flow.")
             + " Between thick enough to hold the sand and thin and fast enough to carry it, sand"
-            + " settles.");
+            + " settles. "
+            + (assessment.carrier().scatter() > 1
+                ? "The curve follows the liquor as described; between farms its thickness differs by"
+                    + " a factor of about "
+                    + plain(assessment.carrier().scatter())
+                    + ", and the valley lies elsewhere with another liquor: measure yours before"
+                    + " you rely on a row."
+                : "How a measured thickness falls with dilution is an assumption of this program:"
+                    + " measure the diluted liquor before you rely on a row."));
   }
 
   /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
@@ -604,7 +626,7 @@ public final class Report {
     heading(1, "Band of the carrier");
     paragraph(
         "Liquors of the same solids differ between farms by a factor of about "
-            + units.show(Kind.NUMBER, band.factor())
+            + plain(band.factor())
             + " either way in thickness (from memory, unverified). The same design with the thinner"
             + " and the thicker liquor:");
     List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
@@ -650,7 +672,7 @@ public final class Report {
     if (assessment.line().isPresent()) {
       rows.add(
           bandRow(
-              head("least flow that keeps sand moving", Kind.FLOW),
+              head("least flow at which turbulence keeps sand moving", Kind.FLOW),
               all,
               a -> a.line().flatMap(LineResult::leastSafeFlow).map(q -> number(Kind.FLOW, q))));
     }
@@ -675,6 +697,10 @@ public final class Report {
                                   + units.number(Kind.PERCENT, l.retained().campDobbins()))));
     }
     blocks.add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
+  }
+
+  private static String plain(double factor) {
+    return String.format(Locale.ROOT, "%.2g", factor);
   }
 
   private static Optional<RunState> runAt(Assessment assessment, FlowCase at, int run) {
