@@ -59,5 +59,17 @@ public record DilutionCurve(List<Point> points) {
       Optional<Support> support,
       Quantity<Dimensionless> floorShare,
       Quantity<PressureGradient> pressureGradient,
-      Severity severity) {}
+      Severity severity) {
+    /**
+     * What becomes of the sand, in words.
+     *
+     * @return for example "carried by turbulence"
+     */
+    public String fate() {
+      if (support.isPresent() && regime == Regime.TRANSITIONAL) {
+        return "neither laminar nor turbulent";
+      }
+      return support.map(Support::words).orElse("no sand");
+    }
+  }
 }

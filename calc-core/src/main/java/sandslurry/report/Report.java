@@ -575,7 +575,7 @@ public final class Report {
               point.regime().words(),
               number(Kind.PERCENT, point.floorShare()),
               number(Kind.PRESSURE_GRADIENT, point.pressureGradient()),
-              point.support().map(s -> s.words()).orElse("no sand"),
+              point.fate(),
               point.severity().name()));
     }
     blocks.add(

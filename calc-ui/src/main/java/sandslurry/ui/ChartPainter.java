@@ -16,6 +16,7 @@ import java.awt.image.BufferedImage;
 import java.text.DecimalFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import javax.swing.UIManager;
 import org.jfree.chart.ChartFactory;
 import org.jfree.chart.JFreeChart;
@@ -141,9 +142,10 @@ final class ChartPainter {
                 false));
     XYPlot plot = chart.getXYPlot();
     plot.setRenderer(renderer);
-    addBands(plot, data.bands());
+    addBands(plot, data);
     if (data.logX()) {
       LogAxis axis = new LogAxis(data.x());
+      axis.setBase(2);
       axis.setNumberFormatOverride(new DecimalFormat("0.###"));
       axis.setLabelFont(plot.getDomainAxis().getLabelFont());
       axis.setTickLabelFont(plot.getDomainAxis().getTickLabelFont());
@@ -153,19 +155,23 @@ final class ChartPainter {
   }
 
   /** Tinted stretches behind the curves, each with its words written upwards. */
-  private static void addBands(XYPlot plot, List<ChartData.Band> bands) {
-    double left = bands.stream().mapToDouble(ChartData.Band::from).min().orElse(0);
-    double right = bands.stream().mapToDouble(ChartData.Band::to).max().orElse(0);
+  private static void addBands(XYPlot plot, ChartData data) {
+    List<ChartData.Band> bands = data.bands();
+    DoubleUnaryOperator place = data.logX() ? Math::log : x -> x;
+    double left = bands.stream().mapToDouble(ChartData.Band::from).min().orElse(1);
+    double right = bands.stream().mapToDouble(ChartData.Band::to).max().orElse(1);
+    double width = place.applyAsDouble(right) - place.applyAsDouble(left);
     for (ChartData.Band band : bands) {
       IntervalMarker marker = new IntervalMarker(band.from(), band.to());
       marker.setPaint(tint(band.severity()));
       marker.setAlpha(1);
       plot.addDomainMarker(marker, Layer.BACKGROUND);
-      if (band.to() - band.from() > NARROW * (right - left)) {
+      double share = place.applyAsDouble(band.to()) - place.applyAsDouble(band.from());
+      if (share > NARROW * width) {
         XYTextAnnotation words =
             new XYTextAnnotation(
                 band.name(),
-                (band.from() + band.to()) / 2,
+                data.logX() ? Math.sqrt(band.from() * band.to()) : (band.from() + band.to()) / 2,
                 plot.getRangeAxis().getRange().getLength() * 0.04);
         words.setFont(plot.getDomainAxis().getTickLabelFont());
         words.setTextAnchor(TextAnchor.CENTER_LEFT);

@@ -185,11 +185,11 @@ final class Charts {
     List<Point> needed = new ArrayList<>();
     List<Point> passes = new ArrayList<>();
     for (DilutionCurve.Point point : assessment.dilution().get().points()) {
-      Point there = new Point(point.ratio(), number(Kind.VELOCITY, point.velocity()));
+      Point there = new Point(1 + point.ratio(), number(Kind.VELOCITY, point.velocity()));
       velocity.add(there);
       point
           .turbulentVelocity()
-          .ifPresent(v -> needed.add(new Point(point.ratio(), number(Kind.VELOCITY, v))));
+          .ifPresent(v -> needed.add(new Point(1 + point.ratio(), number(Kind.VELOCITY, v))));
       if (point.severity() == Severity.PASS) {
         passes.add(there);
       }
@@ -202,9 +202,9 @@ final class Charts {
     return Optional.of(
         ChartData.lines(
                 "What dilution does",
-                "Liquid added [volumes to one of mixture]",
+                "Volume after dilution [to one before]",
                 axis("Velocity", Kind.VELOCITY),
-                false,
+                true,
                 series)
             .withBands(verdicts(assessment.dilution().get())));
   }
@@ -215,10 +215,10 @@ final class Charts {
     List<DilutionCurve.Point> points = curve.points();
     for (int i = 0; i < points.size(); i++) {
       DilutionCurve.Point point = points.get(i);
-      double from = i == 0 ? point.ratio() : (points.get(i - 1).ratio() + point.ratio()) / 2;
-      double to =
-          i == points.size() - 1 ? point.ratio() : (point.ratio() + points.get(i + 1).ratio()) / 2;
-      String name = point.severity() + ": " + point.support().map(s -> s.words()).orElse("no sand");
+      double here = 1 + point.ratio();
+      double from = i == 0 ? here : (1 + points.get(i - 1).ratio() + here) / 2;
+      double to = i == points.size() - 1 ? here : (here + 1 + points.get(i + 1).ratio()) / 2;
+      String name = point.severity() + ": " + point.fate();
       Band last = bands.isEmpty() ? null : bands.get(bands.size() - 1);
       if (last != null && last.name().equals(name)) {
         bands.set(bands.size() - 1, new Band(name, point.severity(), last.from(), to));
