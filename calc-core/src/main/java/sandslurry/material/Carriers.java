@@ -156,6 +156,21 @@ public final class Carriers {
         excesses);
   }
 
+  /**
+   * Viscosity of manure at 50 1/s over that at 35 degC, by the regression of Achkari-Begdouri and
+   * Goodrich (1992), Rheological properties of Moroccan dairy cattle manure: K as exp(4830/T), n
+   * rising by 4.6831e-3 a kelvin; read as coded in an open library of the Hamburg University of
+   * Technology (TransiEnt 1.3.0). Over what temperatures it was measured was not read, so it is
+   * shown beside the ratio used and not used itself.
+   *
+   * @param temperatureK temperature [K]
+   * @return ratio, the same for all total solids
+   */
+  public static double coldRatio(double temperatureK) {
+    return Math.exp(4830 * (1 / temperatureK - 1 / MEASURED_K))
+        * Math.pow(50, 4.6831e-3 * (temperatureK - MEASURED_K));
+  }
+
   /** The shear rates at which the rows on both sides were measured; water holds for all. */
   private static Bound measuredShearRates(Row low, Row high) {
     boolean besideWater = !(low.highestShearRatePs() > 0);
@@ -190,12 +205,15 @@ public final class Carriers {
       notes.add(
           String.format(
               Locale.ROOT,
-              "Measured at %s; K is multiplied by %.2f, the ratio of water's viscosities. What is"
+              "Measured at %s; K is multiplied by %.2f, the ratio of water's viscosities. The"
+                  + " temperature law of the same authors gives %.2f at 50 1/s, if it holds as far"
+                  + " as this line's temperature. What is"
                   + " remembered of manure (1.5 to 3 per cent a kelvin; 1.5 to 2.5 times at 10 to"
                   + " 15 degC; from memory, unverified) leaves room for K from a quarter less to 60"
                   + " per cent more when it is cold.",
               inBothSystems(Kind.TEMPERATURE, MEASURED_K),
-              thinning));
+              thinning,
+              coldRatio(temperatureK)));
     }
     return notes;
   }
