@@ -16,6 +16,7 @@ import sandslurry.design.DesignDocument;
 import sandslurry.design.Reading;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
+import sandslurry.transport.SandCarriage.Support;
 
 /** The examples of the documentation do what their page says. */
 class ExamplesTest {
@@ -46,6 +47,11 @@ class ExamplesTest {
           correlations-disagree.json    | CAUTION | PLUGGING | Return line     | The correlations disagree
           settling-lane.json            | PASS    | LANE     | settling lane   | The lane catches the share of sand asked for
           thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
+          carried-by-yield-stress.json  | PASS    | PLUGGING | Under the wall  | Carried by the yield stress
+          carried-by-turbulence.json    | PASS    | PLUGGING | Line to the lane | Sand stays in motion at every flow judged
+          laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
+          valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
+          viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
           """)
   void anExampleComesOutAsItsPageSays(
@@ -75,6 +81,31 @@ class ExamplesTest {
           .doesNotContainPattern("[0-9]e-1[5-9]")
           .doesNotContainPattern("\\s-0(\\.0*)?\\s");
     }
+  }
+
+  @Test
+  void theValleyIsSeenThickEnoughHoldsThenItFailsAndThinAndFastEnoughPassesAgain()
+      throws Exception {
+    List<DilutionCurve.Point> points =
+        assess("valley-of-dilution.json").dilution().orElseThrow().points();
+    DilutionCurve.Point thick = points.get(0);
+    DilutionCurve.Point thin = points.get(points.size() - 1);
+    assertThat(thick.severity()).isEqualTo(Severity.PASS);
+    assertThat(thick.support()).contains(Support.CARRIED_BY_YIELD_STRESS);
+    assertThat(thin.severity()).isEqualTo(Severity.PASS);
+    assertThat(thin.support()).contains(Support.CARRIED_BY_TURBULENCE);
+    assertThat(points).anyMatch(p -> p.severity() == Severity.FAIL);
+    // One valley: what has once left the first pass does not pass again before turbulence does it.
+    assertThat(points)
+        .filteredOn(p -> p.support().orElseThrow() == Support.LAMINAR_AND_DEPOSITING)
+        .noneMatch(p -> p.severity() == Severity.PASS);
+  }
+
+  @Test
+  void enoughThinLiquorMendsTheLineThatLaysItsSand() throws Exception {
+    DilutionCurve curve = assess("laminar-and-depositing.json").dilution().orElseThrow();
+    assertThat(curve.points().get(0).severity()).isEqualTo(Severity.FAIL);
+    assertThat(curve.firstPass().orElseThrow().support()).contains(Support.CARRIED_BY_TURBULENCE);
   }
 
   @Test
