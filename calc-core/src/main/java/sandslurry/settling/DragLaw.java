@@ -36,8 +36,9 @@ public interface DragLaw {
   default double terminalVelocityMps(Grain grain, Liquid liquid) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
     double weight = 4.0 / 3 * numbers.archimedes();
-    double low = numbers.archimedes() / 18;
-    double high = low;
+    // A creeping grain has its root at the Stokes value to the last digit: the ends stand off it.
+    double low = 0.9 * numbers.archimedes() / 18;
+    double high = 1.1 * numbers.archimedes() / 18;
     while (dragCoefficient(low) * low * low > weight) {
       low /= 10;
     }

@@ -44,6 +44,17 @@ class SettlingVelocityProperties {
     assertThat(estimate.value()).isFinite().isPositive();
   }
 
+  @Property(tries = 2000)
+  void aCreepingGrainFallsInALiquidHoweverThick(
+      @ForAll("models") SettlingVelocityModel model,
+      @ForAll @DoubleRange(min = 0, max = 1) double size,
+      @ForAll @DoubleRange(min = 0, max = 1) double thickness) {
+    // As a liquid of a small flow index is thick to a slow grain: 1 Pa.s to 1e12 Pa.s.
+    Grain grain = new Grain(decades(1e-5, size, 3), 2650, GrainShape.NATURAL);
+    Liquid liquid = new Liquid(1020, decades(1, thickness, 12));
+    assertThat(model.velocityMps(grain, liquid).value()).isFinite().isNotNegative();
+  }
+
   @Property(tries = 1000)
   void coarserGrainsFallFaster(
       @ForAll("models") SettlingVelocityModel model,
