@@ -573,7 +573,7 @@ public final class Report {
               number(Kind.VELOCITY, point.velocity()),
               point.turbulentVelocity().map(v -> number(Kind.VELOCITY, v)).orElse("-"),
               point.regime().words(),
-              number(Kind.PERCENT, point.floorShare()),
+              point.regime() == Regime.TURBULENT ? "-" : number(Kind.PERCENT, point.floorShare()),
               number(Kind.PRESSURE_GRADIENT, point.pressureGradient()),
               point.fate(),
               point.severity().name()));
@@ -609,6 +609,8 @@ public final class Report {
                                 + show(Kind.PERCENT, p.totalSolids())
                                 + " solids.")
                 .orElse("None of these dilutions passes at this flow.")
+            + " A caution of a turbulent line that is fast enough to carry its sand means that the"
+            + " liquid is still too thick for the published range of every governing correlation."
             + " Between thick enough to hold the sand and thin and fast enough to carry it, sand"
             + " settles. "
             + (assessment.carrier().scatter() > 1
