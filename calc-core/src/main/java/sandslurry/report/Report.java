@@ -69,6 +69,7 @@ public final class Report {
     assessment.line().ifPresent(report::line);
     assessment.dilution().ifPresent(report::dilution);
     assessment.pump().ifPresent(report::pump);
+    report.blocks.addAll(ServiceSection.of(assessment));
     assessment.lane().ifPresent(report::lane);
     assessment.band().ifPresent(report::band);
     report.safety();
