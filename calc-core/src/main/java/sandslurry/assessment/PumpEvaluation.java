@@ -131,12 +131,26 @@ final class PumpEvaluation {
     }
     return new PumpResult(
         duties,
-        found.absence().map(DutyPoints.Absence::words),
+        absence(found, curve),
         shown,
         deratings(pump),
         Measure.FRACTION.of(headRatio),
         Measure.FRACTION.of(efficiencyRatio),
         blockedPressure(clear));
+  }
+
+  /** Why there is no stable duty point; nothing when there is one. */
+  private Optional<String> absence(DutyPoints found, PumpGroup curve) {
+    double end = curve.greatestFlowM3ps();
+    boolean beyond =
+        found.stable().isEmpty()
+            && !found.points().isEmpty()
+            && curve.headM(end) > line.systemHeadM(end, sandFraction);
+    return beyond
+        ? Optional.of(
+            "where its curve ends the pump still has more head than the line needs: the stable flow"
+                + " lies beyond the points given")
+        : found.absence().map(DutyPoints.Absence::words);
   }
 
   /** A pump of which the derating, far out of its range, leaves no head or no efficiency. */

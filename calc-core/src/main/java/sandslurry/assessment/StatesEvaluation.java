@@ -247,25 +247,27 @@ final class StatesEvaluation {
 
   /** What takes flow, all at once; nothing when fewer than two such things are given. */
   private static Variant together(StatesSpec spec, double worn) {
-    Variant worst = Variant.named("thickest, coldest, lowest pit and worn, together");
-    int given = 0;
+    List<String> given = new ArrayList<>();
+    spec.thickest().ifPresent(s -> given.add("thickest liquor"));
+    spec.coldest().ifPresent(t -> given.add("coldest"));
+    spec.lowSourceLevel().ifPresent(l -> given.add("pit at its lowest"));
+    if (worn > 0) {
+      given.add("worn");
+    }
+    Variant worst = Variant.named(String.join(", ", given) + ", all together");
     if (spec.thickest().isPresent()) {
       worst = worst.withSolids(spec.thickest().get());
-      given++;
     }
     if (spec.coldest().isPresent()) {
       worst = worst.withTemperature(spec.coldest().get());
-      given++;
     }
     if (spec.lowSourceLevel().isPresent()) {
       worst = worst.withLevel(spec.lowSourceLevel().get());
-      given++;
     }
     if (worn > 0) {
       worst = worst.withWear(worn);
-      given++;
     }
-    return given < 2 ? null : worst;
+    return given.size() < 2 ? null : worst;
   }
 
   /** One pump out of several, and the spare in the place of the first. */
@@ -297,7 +299,7 @@ final class StatesEvaluation {
                 worst.solids(),
                 worst.temperature(),
                 worst.level(),
-                0,
+                worst.worn(),
                 Optional.of(group),
                 Optional.of(called),
                 Optional.of(needs),
@@ -364,7 +366,7 @@ final class StatesEvaluation {
           variant,
           inside,
           "no stable flow: "
-              + result.absence().orElse("pump and line meet only where the flow is not stable"));
+              + result.absence().orElse("they meet only where the flow is not stable"));
     }
     double flow = Measure.FLOW.si(result.governing().get().flow());
     if (!inside.flows(flow)) {

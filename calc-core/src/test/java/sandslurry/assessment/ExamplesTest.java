@@ -47,6 +47,7 @@ class ExamplesTest {
           settling-lane.json            | PASS    | LANE     | settling lane   | The lane catches the share of sand asked for
           thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
+          two-pumps-six-states.json     | FAIL    | STATES   | without pump 1  | sand settles
           """)
   void anExampleComesOutAsItsPageSays(
       String file, Severity verdict, Topic topic, String element, String what) throws Exception {
