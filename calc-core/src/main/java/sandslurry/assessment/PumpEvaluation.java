@@ -119,7 +119,7 @@ final class PumpEvaluation {
     double drive = Measure.FRACTION.si(pump.driveEfficiency());
     List<PumpResult.Duty> duties = new ArrayList<>();
     for (DutyPoints.DutyPoint point : found.points()) {
-      double efficiency = curve.efficiency(point.flowM3ps());
+      double efficiency = efficiency(curve, point.flowM3ps());
       duties.add(duty(point.flowM3ps(), point.headM(), point.meeting(), efficiency, drive));
     }
     List<PumpResult.CurvePoint> shown = new ArrayList<>();
@@ -137,6 +137,14 @@ final class PumpEvaluation {
         Measure.FRACTION.of(headRatio),
         Measure.FRACTION.of(efficiencyRatio),
         blockedPressure(clear));
+  }
+
+  /** Where no pump has head left, no power is given, and that of the best pump stands for all. */
+  private static double efficiency(PumpGroup curve, double flow) {
+    double together = curve.efficiency(flow);
+    return together > 0
+        ? together
+        : curve.parts(flow).stream().mapToDouble(PumpGroup.Part::efficiency).max().orElseThrow();
   }
 
   /** Why there is no stable duty point; nothing when there is one. */
