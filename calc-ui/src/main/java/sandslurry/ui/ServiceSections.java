@@ -33,16 +33,12 @@ final class ServiceSections {
         new Row() {
           @Override
           public void refresh() {
-            if (there.test(model.document())) {
-              editor.refresh();
-            }
+            editor.refresh();
           }
 
           @Override
           public void commit() {
-            if (there.test(model.document())) {
-              editor.commit();
-            }
+            editor.commit();
           }
 
           @Override
