@@ -15,6 +15,7 @@ import sandslurry.separation.LaneResult;
  * @param settling how fast its grains fall in the liquid
  * @param line the line, when there is one
  * @param pump the pump, when there is one
+ * @param service what the line meets beside its design state
  * @param lane the settling lane, when there is one
  * @param fit the fit of the carrier's rheology, when viscometer readings were given
  * @param dilution what dilution does to the line, when the design asks for it
@@ -30,6 +31,7 @@ public record Assessment(
     SettlingResult settling,
     Optional<LineResult> line,
     Optional<PumpResult> pump,
+    ServiceResult service,
     Optional<LaneResult> lane,
     Optional<RheogramFit> fit,
     Optional<DilutionCurve> dilution,

@@ -39,23 +39,25 @@ public final class Evaluation {
       DesignCarrier.others(readings)
           .forEach((law, carrier) -> byOtherLaws.put(law, one(design, materials.in(carrier))));
     }
-    return assess(design, materials, band, byOtherLaws);
+    return assess(design, materials, band, byOtherLaws, true);
   }
 
   private static Assessment one(Design design, Materials materials) {
-    return assess(design, materials, Optional.empty(), Map.of());
+    return assess(design, materials, Optional.empty(), Map.of(), false);
   }
 
   private static Assessment assess(
       Design design,
       Materials materials,
       Optional<Assessment.Band> band,
-      Map<String, Assessment> byOtherLaws) {
+      Map<String, Assessment> byOtherLaws,
+      boolean everyState) {
     SettlingResult settling = SettlingResult.of(materials, crowd(design, materials));
     List<Finding> findings = new ArrayList<>();
     List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials, settling));
     Optional<PumpResult> pump = Optional.empty();
     Optional<LineResult> line = Optional.empty();
+    ServiceEvaluation service = null;
     if (design.route().isPresent()) {
       LineModel model = new LineModel(design, materials);
       boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
@@ -75,7 +77,16 @@ public final class Evaluation {
         findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
         working.addAll(PumpWorking.steps(design, pump.get(), model, materials));
       }
+      if (flows) {
+        service =
+            new ServiceEvaluation(design, materials, model, evaluation.states(), pump, everyState);
+      }
     }
+    if (service == null) {
+      service = new ServiceEvaluation(design, materials);
+    }
+    findings.addAll(new ServiceFindings(design, service).all());
+    working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
     if (design.lane().isPresent()) {
       LaneEvaluation evaluation = new LaneEvaluation(design, materials);
@@ -103,6 +114,7 @@ public final class Evaluation {
         settling,
         line,
         pump,
+        service.result(),
         lane,
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))

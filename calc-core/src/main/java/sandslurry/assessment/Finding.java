@@ -23,6 +23,14 @@ public record Finding(
     PRESSURE("pressure"),
     /** The pump and its duty. */
     PUMP("pump"),
+    /** The states that the line meets. */
+    STATES("states"),
+    /** A line that stops full, and its flush. */
+    STOP("stop and restart"),
+    /** A day of pumping. */
+    DAY("day"),
+    /** A screw conveyor or a gravity pipe. */
+    FEED("feed and return"),
     /** The settling lane. */
     LANE("lane"),
     /** What the inputs are worth. */

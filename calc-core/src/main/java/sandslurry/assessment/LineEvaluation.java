@@ -52,6 +52,20 @@ final class LineEvaluation {
     }
   }
 
+  /** The line at one more flow, which is not judged with the others. */
+  static LineState at(
+      Design design, Materials materials, LineModel model, FlowCase flowCase, double flowM3ps) {
+    LineEvaluation alone = new LineEvaluation(design, materials, model);
+    alone.add(flowCase, flowM3ps);
+    return alone.shown(alone.states.get(0));
+  }
+
+  private LineEvaluation(Design design, Materials materials, LineModel model) {
+    this.design = design;
+    this.materials = materials;
+    this.model = model;
+  }
+
   List<State> states() {
     return states;
   }

@@ -25,11 +25,8 @@ import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
-/** What is to be said of the line: plugging, wear, pressure, stopping. */
+/** What is to be said of the line: plugging, wear, pressure. */
 final class LineFindings {
-  /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
-  private static final double DEEP_BED = 0.3;
-
   private final UnitSystem units;
   private final Design design;
   private final Materials materials;
@@ -57,9 +54,7 @@ final class LineFindings {
       plugging(i);
       wear(i);
       pressure(i);
-      rising(model.route().runs().get(i));
     }
-    stopping();
     return findings;
   }
 
@@ -515,67 +510,5 @@ final class LineFindings {
                     / (materials.mixtureDensityKgM3(states.get(0).sandFraction())
                         * Physics.GRAVITY))
             + " higher, and provide air release and vacuum relief.");
-  }
-
-  private void rising(RunSpec run) {
-    double angle = Math.asin(Measure.LENGTH.si(run.rise()) / Measure.LENGTH.si(run.length()));
-    if (RunPoint.climbsSteeply(run) && states.get(0).sandFraction() > 0) {
-      add(
-          Severity.CAUTION,
-          Topic.PLUGGING,
-          run.name(),
-          "This run climbs so steeply that settled sand slides back to its foot when the line"
-              + " stops.",
-          "It rises at "
-              + Math.round(Math.toDegrees(angle))
-              + " degrees; settled sand slides on slopes above about "
-              + Math.round(Math.toDegrees(RunPoint.SLIDES_RAD))
-              + " degrees (common practice, no source).",
-          "Flush before stopping and fit a drain and clean-out at the foot.");
-    }
-  }
-
-  private void stopping() {
-    State state = states.get(states.size() > 1 ? 1 : 0);
-    double fraction = state.sandFraction();
-    if (!(fraction > 0)) {
-      return;
-    }
-    double volume = model.volumeM3();
-    double share = fraction / Proportions.PACKED_VOLUME_FRACTION;
-    boolean turbulent = state.runs().stream().allMatch(r -> r.regime() == Regime.TURBULENT);
-    boolean held = state.runs().stream().allMatch(RunPoint::isHeldAtRest);
-    double startPa = state.runs().stream().mapToDouble(RunPoint::startPa).sum();
-    String flush =
-        result
-            .leastSafeFlow()
-            .filter(q -> turbulent)
-            .map(q -> " at " + units.show(Kind.FLOW, q) + " or more")
-            .orElse(" fast enough to be turbulent");
-    add(
-        share > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
-        Topic.PLUGGING,
-        "line",
-        held
-            ? "Stopped full, the line holds its sand while the liquid stays thick, and it may not"
-                + " start again."
-            : "Stopped full, the line lays its sand on the floor, and it may not start again.",
-        (held
-                ? "To start it takes "
-                    + show(Kind.PRESSURE, startPa)
-                    + " for the yield stress alone, and more once the liquid has stiffened with"
-                    + " rest or water has parted from it. "
-                : "")
-            + "It holds "
-            + show(Kind.MASS, fraction * volume * materials.sandDensityKgM3())
-            + (held
-                ? " of sand; settled it would be a bed in "
-                : " of sand, which settles to a bed in ")
-            + show(Kind.PERCENT, share)
-            + " of the section.",
-        "Before every stop pass one line volume of sand-free liquid, "
-            + show(Kind.VOLUME, volume)
-            + flush
-            + ", and more if it ran near its limit.");
   }
 }

@@ -2,15 +2,19 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Criteria;
 import sandslurry.design.Design;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.design.ServiceSpec;
 import sandslurry.material.Rheology;
 import sandslurry.material.Vehicle;
 import sandslurry.pipe.Bore;
+import sandslurry.pump.PumpGroup;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.ClearLiquid;
@@ -27,6 +31,8 @@ final class LineModel {
   private static final double FLOW_STEP = 1.25;
 
   private final RouteSpec route;
+  private final Optional<RunSpec> suction;
+  private final int suctionLines;
   private final Materials materials;
   private final DepositionRule rule;
   private final double toleratedShare;
@@ -35,8 +41,23 @@ final class LineModel {
   LineModel(Design design, Materials materials) {
     this.route = design.route().orElseThrow();
     this.materials = materials;
+    this.suction = design.service().suction().map(ServiceSpec.SuctionSpec::run);
+    this.suctionLines =
+        design.pump().orElse(null) instanceof RotodynamicSpec pump
+                && pump.station().arrangement() == PumpGroup.Arrangement.PARALLEL
+            ? pump.names().size()
+            : 1;
     this.rule = rule(design.criteria());
     this.toleratedShare = Measure.FRACTION.si(design.criteria().floorShare());
+  }
+
+  private LineModel(LineModel other, int suctionLines) {
+    this.route = other.route;
+    this.materials = other.materials;
+    this.suction = other.suction;
+    this.suctionLines = suctionLines;
+    this.rule = other.rule;
+    this.toleratedShare = other.toleratedShare;
   }
 
   private static DepositionRule rule(Criteria criteria) {
@@ -122,9 +143,25 @@ final class LineModel {
     return heads;
   }
 
-  /** Head asked of a pump, in metres of mixture, from the level of the source. */
+  /**
+   * Head asked of a pump, in metres of mixture, from the level of the source. Of pumps in parallel
+   * each has a suction line with an equal share of the flow.
+   */
   double systemHeadM(List<RunPoint> runs) {
-    return totalHeadsM(runs).get(0) - Measure.LENGTH.si(route.sourceLevel());
+    RunPoint first = runs.get(0);
+    double flow = first.velocityMps() * first.mean().areaM2() / suctionLines;
+    double lost = suction(flow, first.sandFraction()).map(RunPoint::lossM).orElse(0.0);
+    return totalHeadsM(runs).get(0) + lost - Measure.LENGTH.si(route.sourceLevel());
+  }
+
+  /** The suction line of one pump at its flow. */
+  Optional<RunPoint> suction(double flowM3ps, double sandFraction) {
+    return suction.map(run -> run(run, flowM3ps, sandFraction));
+  }
+
+  /** The same line fed by another number of pumps side by side. */
+  LineModel withSuctionLines(int lines) {
+    return new LineModel(this, lines);
   }
 
   double systemHeadM(double flowM3ps, double sandFraction) {

@@ -12,10 +12,11 @@ import sandslurry.design.PumpSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.material.Slurry;
+import sandslurry.pump.DeratingSpread;
 import sandslurry.pump.DutyPoints;
 import sandslurry.pump.MotorPower;
 import sandslurry.pump.PistonPump;
-import sandslurry.pump.PumpCurve;
+import sandslurry.pump.PumpGroup;
 import sandslurry.pump.SolidsDerating;
 import sandslurry.pump.SolidsDeratings;
 import sandslurry.units.Measure;
@@ -41,8 +42,25 @@ final class PumpEvaluation {
   private final double designFlow;
   private final Slurry slurry;
   private final PumpSpec spec;
+  private final Change change;
+
+  /**
+   * What differs from the design.
+   *
+   * @param group the pumps that run, in clear water; those of the design when empty
+   * @param severest whether the severest derating of the catalogue is taken
+   * @param slip share of the flow of a piston pump that wear takes
+   */
+  record Change(Optional<PumpGroup> group, boolean severest, double slip) {
+    static final Change NONE = new Change(Optional.empty(), false, 0);
+  }
 
   PumpEvaluation(Design design, Materials materials, LineModel line) {
+    this(design, materials, line, Change.NONE);
+  }
+
+  PumpEvaluation(Design design, Materials materials, LineModel line, Change change) {
+    this.change = change;
     this.line = line;
     this.spec = design.pump().orElseThrow();
     this.designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
@@ -58,22 +76,24 @@ final class PumpEvaluation {
         : piston((PistonSpec) spec);
   }
 
-  /** The clear-water curve at the speed driven. */
-  static PumpCurve clearCurve(RotodynamicSpec pump) {
-    List<PumpCurve.Point> points = new ArrayList<>();
-    for (PumpSpec.CurvePoint point : pump.curve()) {
-      points.add(
-          new PumpCurve.Point(
-              Measure.FLOW.si(point.flow()),
-              Measure.LENGTH.si(point.head()),
-              Measure.FRACTION.si(point.efficiency())));
-    }
-    double ratio = Measure.FREQUENCY.si(pump.speed()) / Measure.FREQUENCY.si(pump.curveSpeed());
-    return PumpCurve.through(points).atSpeed(ratio);
+  SolidsDeratings.Derating derating(RotodynamicSpec pump) {
+    return change.severest()
+        ? DeratingSpread.of(slurry, impeller(pump)).mostSevere()
+        : SolidsDeratings.governing(slurry, impeller(pump));
   }
 
-  SolidsDeratings.Derating derating(RotodynamicSpec pump) {
-    return SolidsDeratings.governing(slurry, impeller(pump));
+  /** The pumps that run, with what the sand takes; nothing when it takes all. */
+  Optional<PumpGroup> derated(RotodynamicSpec pump) {
+    SolidsDeratings.Derating derating = derating(pump);
+    double head = derating.headRatio().value();
+    double efficiency = derating.efficiencyRatio().value();
+    return head > 0 && efficiency > 0
+        ? Optional.of(clear(pump).derated(head, efficiency))
+        : Optional.empty();
+  }
+
+  private PumpGroup clear(RotodynamicSpec pump) {
+    return change.group().orElseGet(pump::running);
   }
 
   private static OptionalDouble impeller(RotodynamicSpec pump) {
@@ -86,11 +106,11 @@ final class PumpEvaluation {
     SolidsDeratings.Derating derating = derating(pump);
     double headRatio = derating.headRatio().value();
     double efficiencyRatio = derating.efficiencyRatio().value();
-    PumpCurve clear = clearCurve(pump);
+    PumpGroup clear = clear(pump);
     if (!(headRatio > 0 && efficiencyRatio > 0)) {
       return stalled(pump, clear, derating);
     }
-    PumpCurve curve = clear.derated(headRatio, efficiencyRatio);
+    PumpGroup curve = clear.derated(headRatio, efficiencyRatio);
     double greatest = curve.greatestFlowM3ps();
     double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
     DutyPoints found =
@@ -99,7 +119,7 @@ final class PumpEvaluation {
     double drive = Measure.FRACTION.si(pump.driveEfficiency());
     List<PumpResult.Duty> duties = new ArrayList<>();
     for (DutyPoints.DutyPoint point : found.points()) {
-      double efficiency = curve.efficiency(point.flowM3ps());
+      double efficiency = efficiency(curve, point.flowM3ps());
       duties.add(duty(point.flowM3ps(), point.headM(), point.meeting(), efficiency, drive));
     }
     List<PumpResult.CurvePoint> shown = new ArrayList<>();
@@ -111,7 +131,7 @@ final class PumpEvaluation {
     }
     return new PumpResult(
         duties,
-        found.absence().map(DutyPoints.Absence::words),
+        absence(found, curve),
         shown,
         deratings(pump),
         Measure.FRACTION.of(headRatio),
@@ -119,9 +139,31 @@ final class PumpEvaluation {
         blockedPressure(clear));
   }
 
+  /** Where no pump has head left, no power is given, and that of the best pump stands for all. */
+  private static double efficiency(PumpGroup curve, double flow) {
+    double together = curve.efficiency(flow);
+    return together > 0
+        ? together
+        : curve.parts(flow).stream().mapToDouble(PumpGroup.Part::efficiency).max().orElseThrow();
+  }
+
+  /** Why there is no stable duty point; nothing when there is one. */
+  private Optional<String> absence(DutyPoints found, PumpGroup curve) {
+    double end = curve.greatestFlowM3ps();
+    boolean beyond =
+        found.stable().isEmpty()
+            && !found.points().isEmpty()
+            && curve.headM(end) > line.systemHeadM(end, sandFraction);
+    return beyond
+        ? Optional.of(
+            "where its curve ends the pump still has more head than the line needs: the stable flow"
+                + " lies beyond the points given")
+        : found.absence().map(DutyPoints.Absence::words);
+  }
+
   /** A pump of which the derating, far out of its range, leaves no head or no efficiency. */
   private PumpResult stalled(
-      RotodynamicSpec pump, PumpCurve clear, SolidsDeratings.Derating derating) {
+      RotodynamicSpec pump, PumpGroup clear, SolidsDeratings.Derating derating) {
     return new PumpResult(
         List.of(),
         Optional.of(
@@ -146,7 +188,7 @@ final class PumpEvaluation {
     return deratings;
   }
 
-  private Quantity<Pressure> blockedPressure(PumpCurve clear) {
+  private Quantity<Pressure> blockedPressure(PumpGroup clear) {
     return Measure.PRESSURE.of(
         line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity));
   }
@@ -157,11 +199,12 @@ final class PumpEvaluation {
             Measure.VOLUME.si(spec.displacement()),
             Measure.FRACTION.si(spec.volumetricEfficiency()),
             Measure.PRESSURE.si(spec.pressureLimit()));
-    double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()));
+    double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate())) * (1 - change.slip());
     double head = line.systemHeadM(flow, sandFraction);
     double efficiency =
         Measure.FRACTION.si(spec.mechanicalEfficiency())
-            * Measure.FRACTION.si(spec.volumetricEfficiency());
+            * Measure.FRACTION.si(spec.volumetricEfficiency())
+            * (1 - change.slip());
     PumpResult.Duty duty =
         duty(
             flow,

@@ -15,7 +15,8 @@ import si.uom.quantity.VolumetricFlowRate;
  * What was found of the pump on its line.
  *
  * @param duties where pump and line meet, ascending by flow; one for a piston pump
- * @param absence why there is no duty point; empty when there is one
+ * @param absence why there is no stable duty point; empty when there is one, or when all that there
+ *     is to say is that none is stable
  * @param curve the pump's head with solids against flow, for the chart; empty for a piston pump
  * @param deratings head ratios by every derating method; empty for a piston pump
  * @param headRatio head with solids over head without, as used

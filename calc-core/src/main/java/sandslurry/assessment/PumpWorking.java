@@ -80,8 +80,8 @@ final class PumpWorking {
 
   private static void rotodynamic(
       Working w, RotodynamicSpec pump, PumpResult result, Slurry slurry) {
-    double curveSpeed = Measure.FREQUENCY.si(pump.curveSpeed());
-    double speed = Measure.FREQUENCY.si(pump.speed());
+    double curveSpeed = Measure.FREQUENCY.si(pump.first().curveSpeed());
+    double speed = Measure.FREQUENCY.si(pump.first().speed());
     w.step(
         "r",
         "speed ratio",

@@ -25,7 +25,6 @@ import sandslurry.transport.DepositionRule;
 import sandslurry.transport.HeadLossModel;
 import sandslurry.transport.HeadLosses;
 import sandslurry.transport.Inclination;
-import sandslurry.transport.LaminarPipeFlow;
 import sandslurry.transport.NonNewtonianFriction;
 import sandslurry.transport.PipeFriction;
 import sandslurry.transport.SandCarriage;
@@ -304,12 +303,6 @@ record RunPoint(
 
   boolean isNewtonian() {
     return rheology instanceof Newtonian;
-  }
-
-  /** Pressure that the yield stress alone asks for to start the run when it is full. */
-  double startPa() {
-    return LaminarPipeFlow.startUpGradientPaPm(rheology, mean.diameterM())
-        * Measure.LENGTH.si(run.length());
   }
 
   boolean isHeldAtRest() {

@@ -16,6 +16,7 @@ import sandslurry.units.UnitSystem;
  * @param route the line
  * @param pump the pump, present only with a route
  * @param lane the settling lane
+ * @param service what the line meets beside its design state
  * @param criteria the margins
  */
 public record Design(
@@ -29,4 +30,28 @@ public record Design(
     Optional<RouteSpec> route,
     Optional<PumpSpec> pump,
     Optional<LaneSpec> lane,
-    Criteria criteria) {}
+    ServiceSpec service,
+    Criteria criteria) {
+  /**
+   * The same design with another liquid and another line.
+   *
+   * @param otherCarrier the liquid
+   * @param otherRoute the line
+   * @return the design
+   */
+  public Design with(CarrierSpec otherCarrier, Optional<RouteSpec> otherRoute) {
+    return new Design(
+        title,
+        units,
+        sand,
+        otherCarrier,
+        mixture,
+        dilution,
+        flow,
+        otherRoute,
+        pump,
+        lane,
+        service,
+        criteria);
+  }
+}

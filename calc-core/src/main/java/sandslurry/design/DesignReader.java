@@ -16,13 +16,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
-import javax.measure.quantity.Volume;
 import sandslurry.material.Bingham;
 import sandslurry.material.Gradation;
 import sandslurry.material.GrainShape;
@@ -63,10 +61,9 @@ final class DesignReader {
   private static final Limits<Dimensionless> COREY = Limits.of(Measure.FRACTION, "0.2", "1");
   private static final Limits<Dimensionless> ROUNDNESS = Limits.of(Measure.FRACTION, "0", "6");
   private static final Limits<Dimensionless> SPHERICITY = Limits.of(Measure.FRACTION, "0.3", "1");
-  private static final Limits<Temperature> TEMPERATURE =
+  static final Limits<Temperature> TEMPERATURE =
       Limits.of(Measure.TEMPERATURE, "0.1 degC", "45 degC");
-  private static final Limits<Dimensionless> TOTAL_SOLIDS =
-      Limits.of(Measure.FRACTION, "0 %", "13 %");
+  static final Limits<Dimensionless> TOTAL_SOLIDS = Limits.of(Measure.FRACTION, "0 %", "13 %");
   private static final Limits<Density> LIQUID_DENSITY =
       Limits.of(Measure.DENSITY, "900 kg/m3", "1300 kg/m3");
   private static final Limits<DynamicViscosity> LIQUID_VISCOSITY =
@@ -77,32 +74,19 @@ final class DesignReader {
       Limits.of(Measure.FRACTION, "0 %", "64 %");
   private static final Limits<MassFlowRate> SAND_RATE =
       Limits.of(Measure.MASS_FLOW, "0 kg/s", "500 kg/s");
-  private static final Limits<VolumetricFlowRate> FLOW =
-      Limits.of(Measure.FLOW, "0.05 L/s", "2000 L/s");
-  private static final Limits<Length> LEVEL = Limits.of(Measure.LENGTH, "-30 m", "100 m");
+  static final Limits<VolumetricFlowRate> FLOW = Limits.of(Measure.FLOW, "0.05 L/s", "2000 L/s");
+  static final Limits<Length> LEVEL = Limits.of(Measure.LENGTH, "-30 m", "100 m");
   private static final Limits<Length> OUTLET_HEAD = Limits.of(Measure.LENGTH, "0 m", "50 m");
-  private static final Limits<Length> BORE = Limits.of(Measure.LENGTH, "20 mm", "1200 mm");
+  static final Limits<Length> BORE = Limits.of(Measure.LENGTH, "20 mm", "1200 mm");
   private static final Limits<Length> ROUGHNESS = Limits.of(Measure.LENGTH, "0 mm", "5 mm");
-  private static final Limits<Pressure> RATING = Limits.of(Measure.PRESSURE, "10 kPa", "50 MPa");
+  static final Limits<Pressure> RATING = Limits.of(Measure.PRESSURE, "10 kPa", "50 MPa");
   private static final Limits<Length> RUN_LENGTH = Limits.of(Measure.LENGTH, "0.1 m", "20 km");
   private static final Limits<Length> RISE = Limits.of(Measure.LENGTH, "-200 m", "200 m");
-  private static final Limits<VolumetricFlowRate> CURVE_FLOW =
-      Limits.of(Measure.FLOW, "0 L/s", "2000 L/s");
-  private static final Limits<Length> CURVE_HEAD = Limits.of(Measure.LENGTH, "0 m", "500 m");
-  private static final Limits<Dimensionless> CURVE_EFFICIENCY =
-      Limits.of(Measure.FRACTION, "0 %", "95 %");
-  private static final Limits<Frequency> SPEED = Limits.of(Measure.FREQUENCY, "50 rpm", "6000 rpm");
-  private static final Limits<Length> IMPELLER = Limits.of(Measure.LENGTH, "50 mm", "2000 mm");
-  private static final Limits<Dimensionless> EFFICIENCY =
-      Limits.of(Measure.FRACTION, "20 %", "100 %");
-  private static final Limits<Volume> DISPLACEMENT = Limits.of(Measure.VOLUME, "0.01 L", "1000 L");
-  private static final Limits<Frequency> STROKES =
-      Limits.of(Measure.FREQUENCY, "0.5 1/min", "300 1/min");
   private static final Limits<Length> LANE_LENGTH = Limits.of(Measure.LENGTH, "1 m", "500 m");
   private static final Limits<Length> LANE_WIDTH = Limits.of(Measure.LENGTH, "0.2 m", "50 m");
   private static final Limits<Dimensionless> LANE_SLOPE =
       Limits.of(Measure.FRACTION, "0 %", "10 %");
-  private static final Limits<Dimensionless> MANNING = Limits.of(Measure.FRACTION, "0.008", "0.06");
+  static final Limits<Dimensionless> MANNING = Limits.of(Measure.FRACTION, "0.008", "0.06");
   private static final Limits<Length> LANE_DEPTH = Limits.of(Measure.LENGTH, "5 mm", "5 m");
   private static final Limits<Time> RUNNING_TIME = Limits.of(Measure.TIME, "1 min", "24 h");
   private static final Limits<Dimensionless> COATING = Limits.of(Measure.FRACTION, "0.3", "1");
@@ -127,7 +111,7 @@ final class DesignReader {
 
   private static final Map<String, Role> ROLES =
       named(Role.values(), role -> role.name().toLowerCase(Locale.ROOT));
-  private static final Map<String, Boolean> YES_NO = yesNo();
+  static final Map<String, Boolean> YES_NO = yesNo();
   private static final Limits<Pressure> YIELD_STRESS =
       Limits.of(Measure.PRESSURE, "0.001 Pa", "500 Pa");
   private static final Limits<Dimensionless> CONSISTENCY =
@@ -184,7 +168,7 @@ final class DesignReader {
         reader.problems.isEmpty() ? design : Optional.empty(), List.copyOf(reader.problems));
   }
 
-  private static <T> Map<String, T> named(T[] values, Function<T, String> name) {
+  static <T> Map<String, T> named(T[] values, Function<T, String> name) {
     return Arrays.stream(values)
         .collect(Collectors.toMap(name, v -> v, (a, b) -> a, LinkedHashMap::new));
   }
@@ -218,7 +202,7 @@ final class DesignReader {
     Optional<FlowSpec> flow =
         (line ? root.requiredPart("flow") : root.part("flow")).flatMap(this::flow);
     Optional<RouteSpec> route = root.part("route").flatMap(this::route);
-    Optional<PumpSpec> pump = root.part("pump").flatMap(this::pump);
+    Optional<PumpSpec> pump = root.part("pump").flatMap(PumpReader::pump);
     if (!line && root.has("pump")) {
       root.problem("pump", "needs a route to pump through");
     }
@@ -231,6 +215,7 @@ final class DesignReader {
     }
     Optional<LaneSpec> lane =
         root.part("lane").flatMap(part -> lane(part, root.has("mixture"), line));
+    ServiceSpec service = new ServiceReader(this).service(root, carrier);
     Criteria criteria = criteria(root.part("criteria"));
     root.refuseUnknown();
     if (sand.isEmpty() || carrier.isEmpty() || !problems.isEmpty()) {
@@ -248,6 +233,7 @@ final class DesignReader {
             route,
             pump,
             lane,
+            service,
             criteria));
   }
 
@@ -295,7 +281,7 @@ final class DesignReader {
         : GrainShape.NATURAL;
   }
 
-  private static double number(Quantity<Dimensionless> quantity) {
+  static double number(Quantity<Dimensionless> quantity) {
     return Measure.FRACTION.si(quantity);
   }
 
@@ -596,7 +582,7 @@ final class DesignReader {
         : Optional.empty();
   }
 
-  private Optional<RouteSpec.RunSpec> run(Section part, String defaultName) {
+  Optional<RouteSpec.RunSpec> run(Section part, String defaultName) {
     String name = part.text("name").orElse(defaultName);
     Optional<Quantity<Length>> length = part.required("length", RUN_LENGTH);
     Optional<Quantity<Length>> rise = part.orDefault("rise", RISE, "0 m");
@@ -700,94 +686,6 @@ final class DesignReader {
       }
     }
     return fittings;
-  }
-
-  private Optional<PumpSpec> pump(Section part) {
-    Map<String, String> kinds = named(new String[] {"rotodynamic", "piston"}, k -> k);
-    Optional<String> kind = part.requiredChoice("kind", kinds);
-    Optional<Quantity<Dimensionless>> drive = part.orDefault("driveEfficiency", EFFICIENCY, "90 %");
-    if (kind.isEmpty()) {
-      return Optional.empty();
-    }
-    // A wrong drive efficiency is noted already; the other fields are read all the same.
-    Quantity<Dimensionless> efficiency = drive.orElseGet(() -> Measure.FRACTION.of(1));
-    Optional<PumpSpec> pump =
-        kind.get().equals("piston") ? piston(part, efficiency) : rotodynamic(part, efficiency);
-    part.refuseUnknown();
-    return pump;
-  }
-
-  private Optional<PumpSpec> rotodynamic(Section part, Quantity<Dimensionless> drive) {
-    Optional<Quantity<Frequency>> curveSpeed = part.required("curveSpeed", SPEED);
-    Optional<Quantity<Frequency>> speed =
-        part.has("speed") ? part.optional("speed", SPEED) : curveSpeed;
-    Optional<Quantity<Length>> impeller = part.optional("impeller", IMPELLER);
-    List<Section> rows = part.list("curve");
-    List<PumpSpec.CurvePoint> curve = new ArrayList<>();
-    for (Section row : rows) {
-      Optional<Quantity<VolumetricFlowRate>> flow = row.required("flow", CURVE_FLOW);
-      Optional<Quantity<Length>> head = row.required("head", CURVE_HEAD);
-      Optional<Quantity<Dimensionless>> efficiency = row.required("efficiency", CURVE_EFFICIENCY);
-      row.refuseUnknown();
-      if (flow.isPresent() && head.isPresent() && efficiency.isPresent()) {
-        curve.add(new PumpSpec.CurvePoint(flow.get(), head.get(), efficiency.get()));
-      }
-    }
-    checkCurve(part, rows, curve);
-    return curveSpeed.isPresent() && speed.isPresent() && curve.size() == rows.size()
-        ? Optional.of(
-            new PumpSpec.RotodynamicSpec(curve, curveSpeed.get(), speed.get(), impeller, drive))
-        : Optional.empty();
-  }
-
-  private static void checkCurve(
-      Section part, List<Section> rows, List<PumpSpec.CurvePoint> curve) {
-    if (rows.size() < 3) {
-      part.problem("curve", "needs three points or more but has " + rows.size());
-    }
-    if (curve.size() < rows.size()) {
-      return;
-    }
-    for (int i = 0; i < curve.size(); i++) {
-      if (Measure.FLOW.si(curve.get(i).flow()) > 0 && !(number(curve.get(i).efficiency()) > 0)) {
-        rows.get(i).problem("efficiency", "must be above 0 % wherever the pump delivers flow");
-      }
-    }
-    for (int i = 1; i < curve.size(); i++) {
-      double before = Measure.FLOW.si(curve.get(i - 1).flow());
-      double flow = Measure.FLOW.si(curve.get(i).flow());
-      if (!(flow > before)) {
-        rows.get(i)
-            .problem(
-                "flow",
-                "must be above the flow of the point before it, "
-                    + Measure.FLOW.write(curve.get(i - 1).flow()));
-      }
-    }
-  }
-
-  private Optional<PumpSpec> piston(Section part, Quantity<Dimensionless> drive) {
-    Optional<Quantity<Volume>> displacement = part.required("displacement", DISPLACEMENT);
-    Optional<Quantity<Frequency>> strokes = part.required("strokeRate", STROKES);
-    Optional<Quantity<Dimensionless>> volumetric =
-        part.required("volumetricEfficiency", EFFICIENCY);
-    Optional<Quantity<Dimensionless>> mechanical =
-        part.orDefault("mechanicalEfficiency", EFFICIENCY, "85 %");
-    Optional<Quantity<Pressure>> limit = part.required("pressureLimit", RATING);
-    return displacement.isPresent()
-            && strokes.isPresent()
-            && volumetric.isPresent()
-            && mechanical.isPresent()
-            && limit.isPresent()
-        ? Optional.of(
-            new PumpSpec.PistonSpec(
-                displacement.get(),
-                strokes.get(),
-                volumetric.get(),
-                mechanical.get(),
-                limit.get(),
-                drive))
-        : Optional.empty();
   }
 
   private Optional<LaneSpec> lane(Section part, boolean mixtureThere, boolean lineThere) {

@@ -1,16 +1,23 @@
 package sandslurry.design;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Volume;
+import sandslurry.pump.CrankDrive;
+import sandslurry.pump.PumpCurve;
+import sandslurry.pump.PumpGroup;
+import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 
-/** The pump that drives the line. */
+/** The pump, or the pumps, that drive the line. */
 public sealed interface PumpSpec {
   /**
    * Efficiency of the drive.
@@ -20,24 +27,182 @@ public sealed interface PumpSpec {
   Quantity<Dimensionless> driveEfficiency();
 
   /**
-   * A rotodynamic pump by its curve for clear water.
+   * The motor of each pump.
    *
-   * @param curve points of the curve in ascending flow
-   * @param curveSpeed speed at which the curve was measured
+   * @return the motor, when it is known
+   */
+  Optional<MotorSpec> motor();
+
+  /**
+   * The motor of a pump.
+   *
+   * @param rating power that it gives at its shaft all day
+   * @param serviceFactor what it bears for a time, over its rating
+   */
+  record MotorSpec(Quantity<Power> rating, Quantity<Dimensionless> serviceFactor) {}
+
+  /**
+   * A curve for clear water.
+   *
+   * @param points points in ascending flow
+   * @param curveSpeed speed at which it was measured
    * @param speed speed at which the pump is driven
+   */
+  record CurveSpec(
+      List<CurvePoint> points, Quantity<Frequency> curveSpeed, Quantity<Frequency> speed) {
+    /** Copies the points. */
+    public CurveSpec {
+      points = List.copyOf(points);
+    }
+
+    /**
+     * Speed driven over that of the curve.
+     *
+     * @return the ratio
+     */
+    public double speedRatio() {
+      return Measure.FREQUENCY.si(speed) / Measure.FREQUENCY.si(curveSpeed);
+    }
+
+    /**
+     * The curve at the speed driven.
+     *
+     * @return the curve for clear water
+     */
+    public PumpCurve clear() {
+      List<PumpCurve.Point> at = new ArrayList<>();
+      for (CurvePoint point : points) {
+        at.add(
+            new PumpCurve.Point(
+                Measure.FLOW.si(point.flow()),
+                Measure.LENGTH.si(point.head()),
+                Measure.FRACTION.si(point.efficiency())));
+      }
+      return PumpCurve.through(at).atSpeed(speedRatio());
+    }
+  }
+
+  /**
+   * One more pump, unlike the first, with the impeller of the first as far as sand goes.
+   *
+   * @param name what it is called in the report
+   * @param curve its curve
+   * @param standby true for a spare that takes the place of the first pump
+   */
+  record OtherPumpSpec(String name, CurveSpec curve, boolean standby) {}
+
+  /**
+   * How several pumps stand together.
+   *
+   * @param count pumps like the first that run together
+   * @param arrangement how they and the others work together
+   * @param trim diameter of the impeller of the first pumps over that of their curve
+   * @param minimumFlow least flow that the maker allows through one pump, when known
+   * @param others the other pumps
+   */
+  record StationSpec(
+      int count,
+      PumpGroup.Arrangement arrangement,
+      Quantity<Dimensionless> trim,
+      Optional<Quantity<VolumetricFlowRate>> minimumFlow,
+      List<OtherPumpSpec> others) {
+    /** Copies the list. */
+    public StationSpec {
+      others = List.copyOf(others);
+    }
+  }
+
+  /**
+   * Rotodynamic pumps by their curves for clear water.
+   *
+   * @param first the curve of the first pump
    * @param impeller impeller diameter, when known
    * @param driveEfficiency efficiency of motor and drive
+   * @param motor motor of each pump, when known
+   * @param station how many pumps there are
    */
   record RotodynamicSpec(
-      List<CurvePoint> curve,
-      Quantity<Frequency> curveSpeed,
-      Quantity<Frequency> speed,
+      CurveSpec first,
       Optional<Quantity<Length>> impeller,
-      Quantity<Dimensionless> driveEfficiency)
+      Quantity<Dimensionless> driveEfficiency,
+      Optional<MotorSpec> motor,
+      StationSpec station)
       implements PumpSpec {
-    /** Copies the curve. */
-    public RotodynamicSpec {
-      curve = List.copyOf(curve);
+    /**
+     * The clear-water curve of the first pump as trimmed, at the speed driven.
+     *
+     * @return the curve
+     */
+    public PumpCurve clearCurve() {
+      return first.clear().trimmed(Measure.FRACTION.si(station.trim()));
+    }
+
+    /**
+     * The pumps that run, in clear water.
+     *
+     * @return the group
+     * @throws IllegalArgumentException if their curves have no range of flow in common
+     */
+    public PumpGroup running() {
+      List<PumpCurve> curves = new ArrayList<>(Collections.nCopies(station.count(), clearCurve()));
+      others(false).forEach(other -> curves.add(other.curve().clear()));
+      return group(curves);
+    }
+
+    /**
+     * The names of the pumps that run, in the order of {@link #running}.
+     *
+     * @return one name for each pump
+     */
+    public List<String> names() {
+      List<String> names = new ArrayList<>();
+      for (int i = 0; i < station.count(); i++) {
+        names.add("pump " + (i + 1));
+      }
+      others(false).forEach(other -> names.add(other.name()));
+      return names;
+    }
+
+    /**
+     * The curves of the pumps that run as they were given, in the order of {@link #running}.
+     *
+     * @return one curve for each pump
+     */
+    public List<CurveSpec> curves() {
+      List<CurveSpec> curves = new ArrayList<>(Collections.nCopies(station.count(), first));
+      others(false).forEach(other -> curves.add(other.curve()));
+      return curves;
+    }
+
+    /**
+     * The spare pumps.
+     *
+     * @return those that stand by
+     */
+    public List<OtherPumpSpec> spares() {
+      return others(true);
+    }
+
+    /**
+     * The pumps that run when a spare stands in for the first.
+     *
+     * @param spare the spare
+     * @return the group, in clear water
+     */
+    public PumpGroup withSpare(OtherPumpSpec spare) {
+      List<PumpCurve> curves = new ArrayList<>(running().pumps());
+      curves.set(0, spare.curve().clear());
+      return group(curves);
+    }
+
+    private List<OtherPumpSpec> others(boolean standby) {
+      return station.others().stream().filter(other -> other.standby() == standby).toList();
+    }
+
+    private PumpGroup group(List<PumpCurve> curves) {
+      return station.arrangement() == PumpGroup.Arrangement.SERIES
+          ? PumpGroup.series(curves)
+          : PumpGroup.parallel(curves);
     }
   }
 
@@ -47,11 +212,13 @@ public sealed interface PumpSpec {
    * @param flow flow of clear water
    * @param head head of clear water
    * @param efficiency hydraulic power over shaft power
+   * @param npsh net positive suction head required, when known
    */
   record CurvePoint(
       Quantity<VolumetricFlowRate> flow,
       Quantity<Length> head,
-      Quantity<Dimensionless> efficiency) {}
+      Quantity<Dimensionless> efficiency,
+      Optional<Quantity<Length>> npsh) {}
 
   /**
    * A piston pump.
@@ -62,6 +229,9 @@ public sealed interface PumpSpec {
    * @param mechanicalEfficiency hydraulic power over shaft power
    * @param pressureLimit pressure at which its relief opens
    * @param driveEfficiency efficiency of motor and drive
+   * @param motor its motor, when known
+   * @param pulsation its cylinders, when known
+   * @param npsh net positive suction head required, when known
    */
   record PistonSpec(
       Quantity<Volume> displacement,
@@ -69,6 +239,38 @@ public sealed interface PumpSpec {
       Quantity<Dimensionless> volumetricEfficiency,
       Quantity<Dimensionless> mechanicalEfficiency,
       Quantity<Pressure> pressureLimit,
-      Quantity<Dimensionless> driveEfficiency)
+      Quantity<Dimensionless> driveEfficiency,
+      Optional<MotorSpec> motor,
+      Optional<PulsationSpec> pulsation,
+      Optional<Quantity<Length>> npsh)
       implements PumpSpec {}
+
+  /**
+   * What makes the flow of a piston pump pulse.
+   *
+   * @param cylinders how many
+   * @param doubleActing true if both sides of a piston pump
+   * @param rodShare cross-section of the rod over that of the piston, 0 for single acting
+   * @param rodToCrank length of the connecting rod over the crank radius
+   * @param passed share of the swing of flow that an air vessel lets into the line; 1 without one
+   */
+  record PulsationSpec(
+      int cylinders,
+      boolean doubleActing,
+      Quantity<Dimensionless> rodShare,
+      Quantity<Dimensionless> rodToCrank,
+      Quantity<Dimensionless> passed) {
+    /**
+     * The drive.
+     *
+     * @return its kinematics
+     */
+    public CrankDrive drive() {
+      return new CrankDrive(
+          cylinders,
+          doubleActing,
+          doubleActing ? Measure.FRACTION.si(rodShare) : 0,
+          Measure.FRACTION.si(rodToCrank));
+    }
+  }
 }

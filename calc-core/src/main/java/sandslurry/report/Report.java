@@ -71,6 +71,7 @@ public final class Report {
     assessment.line().ifPresent(report::line);
     assessment.dilution().ifPresent(report::dilution);
     assessment.pump().ifPresent(report::pump);
+    report.blocks.addAll(ServiceSection.of(assessment));
     assessment.lane().ifPresent(report::lane);
     assessment.band().ifPresent(report::band);
     report.safety();

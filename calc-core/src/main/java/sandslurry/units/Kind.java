@@ -3,6 +3,7 @@ package sandslurry.units;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -92,12 +93,24 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Seconds and minutes. */
   public static final Kind<Time> TIME = new Kind<>(Measure.TIME, "s", "s", 3);
 
+  /** A time in hours. */
+  public static final Kind<Time> HOURS = new Kind<>(Measure.TIME, "h", "h", 3);
+
+  /** A time in minutes. */
+  public static final Kind<Time> MINUTES = new Kind<>(Measure.TIME, "min", "min", 3);
+
+  /** How often a motor starts. */
+  public static final Kind<Frequency> STARTS = new Kind<>(Measure.FREQUENCY, "1/h", "1/h", 3);
+
   /** Days. */
   public static final Kind<Time> DAYS = new Kind<>(Measure.TIME, "d", "d", 3);
 
   /** Rotational speed, strokes. */
   public static final Kind<Frequency> FREQUENCY =
       new Kind<>(Measure.FREQUENCY, "1/min", "1/min", 4);
+
+  /** Energy. */
+  public static final Kind<Energy> ENERGY = new Kind<>(Measure.ENERGY, "kWh", "kWh", 3);
 
   /** Power. */
   public static final Kind<Power> POWER = new Kind<>(Measure.POWER, "kW", "hp", 3);
@@ -137,8 +150,12 @@ public final class Kind<Q extends Quantity<Q>> {
           PRESSURE_GRADIENT,
           TEMPERATURE,
           TIME,
+          HOURS,
+          MINUTES,
           DAYS,
           FREQUENCY,
+          STARTS,
+          ENERGY,
           POWER,
           SPECIFIC_ENERGY,
           SHEAR_RATE,

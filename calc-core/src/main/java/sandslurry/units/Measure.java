@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -208,6 +209,7 @@ public final class Measure<Q extends Quantity<Q>> {
       new Table<>("rate of turning or strokes", Units.HERTZ)
           .unit(1, "1/s", "Hz")
           .unit(1 / MINUTE_S, "1/min", "rpm", "r/min", "/min", "spm", "strokes/min")
+          .unit(1 / HOUR_S, "1/h", "/h")
           .build();
 
   /** Power; SI watt. {@code hp} is the mechanical horsepower of 550 foot-pounds force a second. */
@@ -217,6 +219,10 @@ public final class Measure<Q extends Quantity<Q>> {
           .unit(1e3, "kW")
           .unit(HORSEPOWER_W, "hp", "HP")
           .build();
+
+  /** Energy; SI joule. */
+  public static final Measure<Energy> ENERGY =
+      new Table<>("energy", Units.JOULE).unit(1, "J").unit(1000 * HOUR_S, "kWh").build();
 
   /** Energy per mass; SI joule per kilogram. A {@code ton} is the US short ton. */
   public static final Measure<SpecificEnergy> SPECIFIC_ENERGY =
@@ -256,6 +262,7 @@ public final class Measure<Q extends Quantity<Q>> {
           TEMPERATURE,
           TIME,
           FREQUENCY,
+          ENERGY,
           POWER,
           SPECIFIC_ENERGY,
           SHEAR_RATE,

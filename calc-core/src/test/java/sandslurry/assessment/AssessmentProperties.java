@@ -150,7 +150,8 @@ class AssessmentProperties {
         continue;
       }
       PumpCurve curve =
-          PumpEvaluation.clearCurve((RotodynamicSpec) design.pump().get())
+          ((RotodynamicSpec) design.pump().get())
+              .clearCurve()
               .derated(
                   Measure.FRACTION.si(result.headRatio()),
                   Measure.FRACTION.si(result.efficiencyRatio()));

@@ -53,6 +53,7 @@ class CarrierAssessmentProperties {
         d.route(),
         d.pump(),
         d.lane(),
+        d.service(),
         d.criteria());
   }
 

@@ -53,6 +53,7 @@ class ExamplesTest {
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
+          two-pumps-six-states.json     | FAIL    | STATES   | without pump 1  | sand settles
           """)
   void anExampleComesOutAsItsPageSays(
       String file, Severity verdict, Topic topic, String element, String what) throws Exception {

@@ -91,14 +91,25 @@ class DesignFilePageTest {
             "/pump/strokeRate",
             "/pump/volumetricEfficiency",
             "/pump/mechanicalEfficiency",
-            "/pump/pressureLimit")
+            "/pump/pressureLimit",
+            "/pump/npsh",
+            "/pump/rodShare",
+            "/pump/rodToCrank",
+            "/pump/pulsationPassed")
         .contains(field)) {
       return line.without("/pump")
           .with("/pump/kind", "piston")
           .with("/pump/displacement", "5 gal")
           .with("/pump/strokeRate", "28 1/min")
           .with("/pump/volumetricEfficiency", "90 %")
-          .with("/pump/pressureLimit", "150 psi");
+          .with("/pump/pressureLimit", "150 psi")
+          .with("/pump/cylinders", "2");
+    }
+    if (field.startsWith("/pump/others")) {
+      return line.insert("/pump/others", 0, "{\"curveSpeed\": \"1750 rpm\"}");
+    }
+    if (field.startsWith("/states/th")) {
+      return line.with("/carrier/kind", "manure").with("/carrier/totalSolids", "2 %");
     }
     return line;
   }
@@ -245,6 +256,7 @@ class DesignFilePageTest {
             Measure.TEMPERATURE,
             Measure.TIME,
             Measure.FREQUENCY,
+            Measure.POWER,
             Measure.SHEAR_RATE,
             Measure.FRACTION);
     for (Measure<?> measure : used) {

@@ -387,7 +387,7 @@ class DesignReadingTest {
     "/route/runs/0/pipe/schedule, class",
     "/route/runs/0/fittings/0/number, count",
     "/pump/power, curve",
-    "/pump/curve/0/npsh, head",
+    "/pump/curve/0/power, head",
     "/criteria/margin, velocityMargin",
     "/criteria/depositionRoles/someone-1999, gillies-shook-2002"
   })
@@ -478,7 +478,7 @@ class DesignReadingTest {
     assertThat(Measure.LENGTH.si(run.roughness()))
         .isEqualTo(run.pipe().orElseThrow().system().material().newRoughnessM());
     PumpSpec.RotodynamicSpec pump = (PumpSpec.RotodynamicSpec) design.pump().orElseThrow();
-    assertThat(pump.speed()).isEqualTo(pump.curveSpeed());
+    assertThat(pump.first().speed()).isEqualTo(pump.first().curveSpeed());
     assertThat(Measure.FRACTION.si(pump.driveEfficiency())).isEqualTo(0.9);
     Criteria criteria = design.criteria();
     assertThat(Measure.FRACTION.si(criteria.marginFraction())).isEqualTo(0.15);

@@ -30,11 +30,13 @@ public final class RandomDesigns {
           Measure.TIME, "min");
 
   private final Random random;
+  private final long seed;
   private final double corners;
   private final boolean us;
 
   private RandomDesigns(long seed, double corners, boolean us) {
     this.random = new Random(seed);
+    this.seed = seed;
     this.corners = corners;
     this.us = us;
   }
@@ -119,7 +121,59 @@ public final class RandomDesigns {
       text.append(", \"lane\": ").append(lane(line));
     }
     text.append(perhaps("\"criteria\": " + criteria()));
+    // Drawn from a seed of its own, so that the rest of a design stays what it was.
+    text.append(new RandomDesigns(~seed, corners, us).service(line, text.indexOf("\"pump\"") > 0));
     return text.append('}').toString();
+  }
+
+  /** What the line meets in service; in every fourth design, because every state takes time. */
+  private String service(boolean line, boolean pump) {
+    if (random.nextInt(4) > 0) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder();
+    if (line) {
+      text.append(", \"states\": {\"flushWater\": \"yes\"")
+          .append(perhaps(field("lowSourceLevel", Measure.LENGTH, -30, 0)))
+          .append(perhaps(field("highSourceLevel", Measure.LENGTH, 0, 100)))
+          .append(pump ? perhaps(field("wornHead", Measure.FRACTION, 0, 0.5)) : "")
+          .append("}, \"operation\": {")
+          .append(field("dailyVolume", Measure.VOLUME, 0.01, 1e5))
+          .append(perhaps(field("batchVolume", Measure.VOLUME, 0.01, 1e5)))
+          .append(perhaps(field("flushFlow", Measure.FLOW, 5e-5, 2)))
+          .append('}');
+    }
+    if (pump) {
+      text.append(", \"suction\": {")
+          .append(field("altitude", Measure.LENGTH, -400, 5000))
+          .append(", ")
+          .append(field("bore", Measure.LENGTH, 0.02, 1.2))
+          .append(", ")
+          .append(field("roughness", Measure.LENGTH, 0, 0.002))
+          .append(", ")
+          .append(field("length", Measure.LENGTH, 0.1, 2e4))
+          .append('}');
+    }
+    return text.append(", \"screw\": {")
+        .append(field("diameter", Measure.LENGTH, 0.05, 3))
+        .append(perhaps(field("pitch", Measure.LENGTH, 0.05, 3)))
+        .append(", ")
+        .append(field("speed", Measure.FREQUENCY, 0.5 / 60, 400 / 60.0))
+        .append(perhaps(field("slope", Measure.FRACTION, 0, 0.99)))
+        .append(", ")
+        .append(field("length", Measure.LENGTH, 0.5, 200))
+        .append(", ")
+        .append(field("load", Measure.FLOW, 5e-5, 2))
+        .append(", ")
+        .append(field("bulkDensity", Measure.DENSITY, 500, 3000))
+        .append("}, \"gravityRun\": {")
+        .append(field("bore", Measure.LENGTH, 0.02, 1.2))
+        .append(", ")
+        .append(field("slope", Measure.FRACTION, 1e-4, 0.3))
+        .append(", ")
+        .append(field("flow", Measure.FLOW, 5e-5, 2))
+        .append('}')
+        .toString();
   }
 
   private String sand() {

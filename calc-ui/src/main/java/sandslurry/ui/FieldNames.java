@@ -18,7 +18,9 @@ final class FieldNames {
           "fittings",
           "fitting",
           "readings",
-          "reading");
+          "reading",
+          "others",
+          "other pump");
 
   private FieldNames() {}
 

@@ -97,6 +97,14 @@ final class InputSection implements Row {
     return row[0];
   }
 
+  /** A text of a part below that of the section, asked for only at times. */
+  TextRow textWhen(Predicate<DesignDocument> condition, String base, FieldSpec spec) {
+    TextRow[] row = new TextRow[1];
+    rows.add(() -> row[0].setVisible(condition.test(model.document())));
+    row[0] = text(() -> base, spec);
+    return row[0];
+  }
+
   ChoiceRow choice(
       String label,
       Supplier<String> place,

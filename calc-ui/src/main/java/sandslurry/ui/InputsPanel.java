@@ -22,6 +22,9 @@ final class InputsPanel implements Row {
   private final InputSection dilution;
   private final InputSection flow;
   private final InputSection pump;
+  private final InputSection suction;
+  private final InputSection states;
+  private final InputSection operation;
   private final Column column = new Column();
   private final JScrollPane scroll = new JScrollPane(column);
 
@@ -31,6 +34,9 @@ final class InputsPanel implements Row {
     this.dilution = MixtureSection.dilution(model);
     this.flow = MixtureSection.flow(model);
     this.pump = PumpSection.of(model);
+    this.suction = ServiceSections.suction(model);
+    this.states = ServiceSections.states(model);
+    this.operation = ServiceSections.operation(model);
     this.sections =
         List.of(
             DesignSection.of(model),
@@ -41,6 +47,11 @@ final class InputsPanel implements Row {
             flow,
             RouteSection.of(model),
             pump,
+            suction,
+            states,
+            operation,
+            ServiceSections.screw(model),
+            ServiceSections.gravityRun(model),
             LaneSection.of(model),
             CriteriaSection.of(model));
     for (InputSection section : sections) {
@@ -78,6 +89,9 @@ final class InputsPanel implements Row {
     dilution.panel().setVisible(line || model.document().has("/dilution"));
     flow.panel().setVisible(line || model.document().has("/flow"));
     pump.panel().setVisible(line || model.document().has("/pump"));
+    suction.panel().setVisible(model.document().has("/pump") || model.document().has("/suction"));
+    states.panel().setVisible(line || model.document().has("/states"));
+    operation.panel().setVisible(line || model.document().has("/operation"));
     sections.forEach(Row::refresh);
   }
 

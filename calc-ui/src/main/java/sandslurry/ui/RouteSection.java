@@ -95,6 +95,9 @@ final class RouteSection implements Row {
     return document
         .without("/route")
         .without("/pump")
+        .without("/suction")
+        .without("/states")
+        .without("/operation")
         .without("/flow")
         .without("/mixture")
         .without("/dilution");

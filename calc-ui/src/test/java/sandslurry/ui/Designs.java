@@ -44,6 +44,28 @@ final class Designs {
         .with("/lane/slope", "0.25 %")
         .with("/lane/flow", "460 gpm")
         .with("/lane/sandStorageDepth", "12 in")
+        .with("/pump/motorRating", "25 hp")
+        .insert(
+            "/pump/others",
+            0,
+            "{\"curveSpeed\": \"1750 rpm\", \"standby\": \"yes\", \"curve\": ["
+                + "{\"flow\": \"0 gpm\", \"head\": \"95 ft\", \"efficiency\": \"0 %\"},"
+                + "{\"flow\": \"300 gpm\", \"head\": \"85 ft\", \"efficiency\": \"48 %\"},"
+                + "{\"flow\": \"600 gpm\", \"head\": \"60 ft\", \"efficiency\": \"45 %\"}]}")
+        .with("/suction/pipe/system", "ASTM D1785")
+        .with("/suction/pipe/size", "4 in")
+        .with("/suction/pipe/class", "Sch 40")
+        .with("/suction/length", "8 ft")
+        .with("/states/wornHead", "10 %")
+        .with("/operation/dailyVolume", "100 m3")
+        .with("/screw/diameter", "16 in")
+        .with("/screw/speed", "40 rpm")
+        .with("/screw/length", "60 ft")
+        .with("/screw/load", "3 L/s")
+        .with("/screw/bulkDensity", "1200 kg/m3")
+        .with("/gravityRun/bore", "12 in")
+        .with("/gravityRun/slope", "1 %")
+        .with("/gravityRun/flow", "30 L/s")
         .without("/sand/gradation")
         .insert("/sand/gradation", 0, "{\"size\": \"2 mm\", \"passing\": \"100 %\"}")
         .insert("/sand/gradation", 1, "{\"size\": \"0.5 mm\", \"passing\": \"60 %\"}")

@@ -1,0 +1,390 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.ServiceResult;
+import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.assessment.ServiceResult.GravityRun;
+import sandslurry.assessment.ServiceResult.Point;
+import sandslurry.assessment.ServiceResult.Pulsation;
+import sandslurry.assessment.ServiceResult.PumpPoint;
+import sandslurry.assessment.ServiceResult.Screw;
+import sandslurry.assessment.ServiceResult.StateResult;
+import sandslurry.assessment.ServiceResult.Stop;
+import sandslurry.assessment.ServiceResult.StoppedRun;
+import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What the report says of a line in service beside its design state. */
+final class ServiceSection {
+  private final Assessment assessment;
+  private final ServiceResult result;
+  private final UnitSystem units;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private ServiceSection(Assessment assessment) {
+    this.assessment = assessment;
+    this.result = assessment.service();
+    this.units = assessment.design().units();
+  }
+
+  static List<Block> of(Assessment assessment) {
+    ServiceSection section = new ServiceSection(assessment);
+    section.states();
+    section.pumps();
+    section.result.pulsation().ifPresent(section::pulsation);
+    section.surges();
+    section.result.stop().ifPresent(section::stop);
+    section.result.day().ifPresent(section::day);
+    section.result.screw().ifPresent(section::screw);
+    section.result.gravityRun().ifPresent(section::gravityRun);
+    return section.blocks;
+  }
+
+  private void heading(String text) {
+    blocks.add(new Block.Heading(1, text));
+  }
+
+  private void paragraph(String text) {
+    blocks.add(new Block.Paragraph(text));
+  }
+
+  private String head(String text, Kind<?> kind) {
+    String symbol = kind.symbol(units);
+    return symbol.isEmpty() ? text : text + " [" + symbol + "]";
+  }
+
+  private String number(Kind<?> kind, double si) {
+    return units.number(kind, si);
+  }
+
+  private String number(Kind<?> kind, OptionalDouble si) {
+    return si.isPresent() ? units.number(kind, si.getAsDouble()) : "-";
+  }
+
+  private void states() {
+    if (result.states().stream().noneMatch(StateResult::asked)) {
+      return;
+    }
+    heading("States");
+    List<List<String>> rows = new ArrayList<>();
+    for (StateResult state : result.states()) {
+      if (state.point().isEmpty()) {
+        rows.add(List.of(state.name(), "-", "-", "-", "-", "-", "-", "-", state.severity().name()));
+        continue;
+      }
+      Point point = state.point().get();
+      rows.add(
+          List.of(
+              state.name(),
+              number(Kind.FLOW, point.flowM3ps()),
+              number(Kind.VELOCITY, point.velocityMps()),
+              number(Kind.VELOCITY, point.limitMps()),
+              number(Kind.VELOCITY, point.toPassMps()),
+              number(Kind.PRESSURE, point.pressurePa()),
+              number(Kind.POWER, point.inputW()),
+              wear(point),
+              state.severity().name()));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "state",
+                head("flow", Kind.FLOW),
+                head("velocity", Kind.VELOCITY),
+                "limit",
+                "to pass",
+                head("pressure", Kind.PRESSURE),
+                head("drawn", Kind.POWER),
+                "wear",
+                "verdict"),
+            rows));
+    paragraph(
+        "Velocity, limit and velocity to pass are those of the run that stands worst in that state;"
+            + " a dash under limit means that there is no sand or that the flow is not turbulent."
+            + " Pressure is the greatest in the line, power that of all drives, wear relative to the"
+            + " design flow as flow to the power 2.5 to 3. \"Held by control\" means that the flow"
+            + " is given, whatever the pump drives by itself. Each state changes one thing of the"
+            + " design unless it says otherwise. "
+            + result
+                .governing()
+                .map(g -> "The governing state is: " + g.name() + " (" + g.severity() + ").")
+                .orElse(""));
+    for (StateResult state : result.states()) {
+      if (!state.reasons().isEmpty()) {
+        blocks.add(
+            new Block.Marked(
+                state.severity().name(),
+                List.of(state.name() + ": " + String.join("; ", state.reasons()) + ".")));
+      }
+    }
+  }
+
+  private String wear(Point point) {
+    String low = String.format(Locale.ROOT, "%.2f", point.wear().low());
+    String high = String.format(Locale.ROOT, "%.2f", point.wear().high());
+    return low.equals(high) ? low : low + " to " + high;
+  }
+
+  private void pumps() {
+    boolean suctionThere = assessment.design().service().suction().isPresent();
+    boolean several =
+        result.states().stream()
+            .anyMatch(s -> s.point().map(p -> p.pumps().size() > 1).orElse(false));
+    if (!several && !suctionThere && result.states().stream().noneMatch(StateResult::asked)) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    List<List<String>> suctions = new ArrayList<>();
+    for (StateResult state : result.states()) {
+      if (state.point().isEmpty()) {
+        continue;
+      }
+      for (PumpPoint pump : state.point().get().pumps()) {
+        rows.add(
+            List.of(
+                state.name(),
+                pump.name(),
+                number(Kind.FLOW, pump.flowM3ps()),
+                number(Kind.HEAD, pump.headM()),
+                number(Kind.PERCENT, pump.efficiency()),
+                number(Kind.POWER, pump.shaftW()),
+                pump.region()
+                    .map(r -> number(Kind.PERCENT, pump.flowM3ps() / r.bestFlowM3ps()))
+                    .orElse("-"),
+                pump.flowM3ps() == 0
+                    ? "shut"
+                    : pump.region().map(r -> r.place(pump.flowM3ps()).words()).orElse("-")));
+        pump.suction().ifPresent(s -> suctions.add(suction(state, pump, s)));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    heading("Each pump in each state");
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "state",
+                "pump",
+                head("flow", Kind.FLOW),
+                head("head", Kind.HEAD),
+                "efficiency [%]",
+                head("shaft", Kind.POWER),
+                "of best [%]",
+                "works"),
+            rows));
+    if (!suctions.isEmpty()) {
+      heading("Suction");
+      blocks.add(
+          new Block.Table(
+              List.of(
+                  "state",
+                  "pump",
+                  head("pit above", Kind.HEAD),
+                  "lost",
+                  "pulse",
+                  "NPSH available",
+                  "required",
+                  head("velocity", Kind.VELOCITY),
+                  "to pass",
+                  "sand"),
+              suctions));
+      paragraph(
+          "Heads in metres or feet of mixture. The NPSH required is the maker's; the greater of 1.5"
+              + " times it and it plus "
+              + units.show(Kind.HEAD, 1)
+              + " is asked for, because of sand and gas (from memory, unverified).");
+    }
+  }
+
+  private List<String> suction(StateResult state, PumpPoint pump, SuctionPoint suction) {
+    return List.of(
+        state.name(),
+        pump.name(),
+        number(Kind.HEAD, suction.floodM()),
+        number(Kind.HEAD, suction.lossM()),
+        number(Kind.HEAD, suction.accelerationM()),
+        number(Kind.HEAD, suction.availableM()),
+        number(Kind.HEAD, suction.requiredM()),
+        number(Kind.VELOCITY, suction.velocityMps()),
+        number(Kind.VELOCITY, suction.toPassMps()),
+        suction.severity().name());
+  }
+
+  private void pulsation(Pulsation pulsation) {
+    heading("Pulsation of the piston pump");
+    paragraph(
+        "The flow in the line runs from "
+            + units.show(Kind.NUMBER, pulsation.ripple().leastRatio())
+            + " to "
+            + units.show(Kind.NUMBER, pulsation.ripple().greatestRatio())
+            + " of its mean within a stroke; the pressure peaks at "
+            + units.show(Kind.PRESSURE, pulsation.peakPa())
+            + ", "
+            + units.show(Kind.HEAD, pulsation.accelerationM())
+            + " of mixture for the pulse."
+            + pulsation
+                .relief()
+                .map(
+                    r ->
+                        " The relief belongs between "
+                            + units.show(Kind.PRESSURE, r.leastPa())
+                            + " and "
+                            + units.show(Kind.PRESSURE, r.greatestPa())
+                            + "; codes come first. A surge is faster than a relief.")
+                .orElse(" No setting of a relief was found to stand clear of both ends."));
+  }
+
+  private void surges() {
+    if (result.surges().isEmpty()) {
+      return;
+    }
+    heading("Surge of a sudden stop");
+    List<List<String>> rows = new ArrayList<>();
+    for (Surge surge : result.surges()) {
+      rows.add(
+          List.of(
+              surge.run(),
+              number(Kind.VELOCITY, surge.velocityMps()),
+              number(Kind.VELOCITY, surge.waveMps()),
+              number(Kind.PRESSURE, surge.surgePa()),
+              number(Kind.PRESSURE, surge.workingPa()),
+              number(Kind.PRESSURE, surge.workingPa() + surge.surgePa()),
+              number(Kind.PRESSURE, surge.ratingPa())));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "run",
+                head("velocity", Kind.VELOCITY),
+                "wave speed",
+                head("surge", Kind.PRESSURE),
+                "working",
+                "together",
+                "rating"),
+            rows));
+    paragraph(
+        "Joukowsky's formula for a flow that stops within the run of the wave to and fro, in liquid"
+            + " without gas, with the short-term modulus of the pipe. It bounds the rise from a"
+            + " valve that shuts or a plug that forms; columns that part and come together, and"
+            + " pockets of air, can exceed it. It is no surge analysis.");
+  }
+
+  private void stop(Stop stop) {
+    heading("Stop and restart");
+    List<List<String>> rows = new ArrayList<>();
+    for (StoppedRun run : stop.runs()) {
+      rows.add(
+          List.of(
+              run.run(),
+              number(Kind.BORE, run.bedM()),
+              number(Kind.PERCENT, run.bedShare()),
+              number(Kind.TIME, run.settlingS()),
+              degrees(run.slopeRad()),
+              degrees(run.slideRad()),
+              number(Kind.LENGTH, run.plugM()),
+              number(Kind.VELOCITY, run.clearingMps())));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of(
+                "run",
+                head("bed", Kind.BORE),
+                "of section [%]",
+                head("settles in", Kind.TIME),
+                "slope [deg]",
+                "slides at [deg]",
+                head("plug", Kind.LENGTH),
+                head("water clears at", Kind.VELOCITY)),
+            rows));
+    paragraph(
+        "Stopped full the line holds "
+            + units.show(Kind.MASS, stop.sandKg())
+            + " of sand in "
+            + units.show(Kind.VOLUME, stop.volumeM3())
+            + ". A dash under the time means that the liquid holds the sand. To start it may take "
+            + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().lowPa())
+            + " to "
+            + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().highPa())
+            + " with the static pressure; what drives it has "
+            + units.show(Kind.PRESSURE, stop.availablePa())
+            + " against a line at rest. The two ends are a balance of forces and twice its sum; no"
+            + " measurements with manure were found. "
+            + stop.flush()
+                .map(
+                    f ->
+                        "A flush with water takes "
+                            + units.show(Kind.FLOW, f.flowM3ps())
+                            + " for "
+                            + units.show(Kind.TIME, f.timeS())
+                            + ", "
+                            + units.show(Kind.VOLUME, f.volumeM3())
+                            + ".")
+                .orElse("No flow of water was found that clears it."));
+  }
+
+  private static String degrees(double angleRad) {
+    return String.format(Locale.ROOT, "%.0f", Math.toDegrees(angleRad));
+  }
+
+  private void day(Day day) {
+    heading("A day of pumping");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("state", day.state()));
+    rows.add(List.of("running", units.show(Kind.HOURS, day.runningS())));
+    if (day.startsPs().isPresent()) {
+      rows.add(List.of("starts, at most", units.show(Kind.STARTS, day.startsPs().getAsDouble())));
+    }
+    if (day.energyJ() > 0) {
+      rows.add(List.of("energy", units.show(Kind.ENERGY, day.energyJ())));
+    }
+    rows.add(List.of("sand moved", units.show(Kind.MASS, day.sandKg())));
+    if (day.energyPerSandJpKg().isPresent()) {
+      rows.add(
+          List.of(
+              "energy per sand",
+              units.show(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg().getAsDouble())));
+    }
+    blocks.add(new Block.Table(List.of("what", "value a day"), rows));
+  }
+
+  private void screw(Screw screw) {
+    heading("Screw conveyor");
+    blocks.add(
+        new Block.Table(
+            List.of("what", "value"),
+            List.of(
+                List.of("filling of the trough", units.show(Kind.PERCENT, screw.loading().value())),
+                List.of(
+                    "capacity at 15 %, for abrasive material",
+                    units.show(Kind.FLOW, screw.capacityM3ps())),
+                List.of("power at the shaft", units.show(Kind.POWER, screw.powerW())))));
+  }
+
+  private void gravityRun(GravityRun run) {
+    heading("Gravity pipe");
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("greatest flow", units.show(Kind.FLOW, run.greatestM3ps())));
+    run.flow()
+        .ifPresent(
+            flow -> {
+              rows.add(
+                  List.of("depth of bore", units.show(Kind.PERCENT, flow.wetted().depthShare())));
+              rows.add(List.of("velocity", units.show(Kind.VELOCITY, flow.velocityMps())));
+              rows.add(List.of("Reynolds number", units.show(Kind.NUMBER, run.reynolds())));
+            });
+    run.cleansing()
+        .ifPresent(
+            c -> {
+              rows.add(List.of("tractive stress", units.show(Kind.STRESS, c.stressPa())));
+              rows.add(List.of("stress needed", units.show(Kind.STRESS, c.neededStressPa())));
+            });
+    blocks.add(new Block.Table(List.of("what", "value"), rows));
+  }
+}

@@ -1,0 +1,255 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.ServiceResult.Point;
+import sandslurry.assessment.ServiceResult.PumpPoint;
+import sandslurry.assessment.ServiceResult.StateResult;
+import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.design.DesignDocument;
+
+/** The states that a line meets, on the example with two pumps and on changes of it. */
+class StatesTest {
+  private static DesignDocument example;
+  private static Assessment assessed;
+
+  @BeforeAll
+  static void load() throws Exception {
+    example = DesignDocument.load(Path.of("..", "docs", "examples", "two-pumps-six-states.json"));
+    assessed = assess(example);
+  }
+
+  private static Assessment assess(DesignDocument document) {
+    assertThat(document.read().problems()).isEmpty();
+    return Evaluation.assess(document.read().design().orElseThrow());
+  }
+
+  private static Map<String, StateResult> states(Assessment assessment) {
+    return assessment.service().states().stream()
+        .collect(Collectors.toMap(StateResult::name, s -> s));
+  }
+
+  private static double flow(Assessment assessment, String state) {
+    return states(assessment).get(state).point().orElseThrow().flowM3ps();
+  }
+
+  private static SuctionPoint suction(Assessment assessment, String state) {
+    return states(assessment)
+        .get(state)
+        .point()
+        .orElseThrow()
+        .pumps()
+        .get(0)
+        .suction()
+        .orElseThrow();
+  }
+
+  private static DesignDocument bare() {
+    return example
+        .without("/pump/others")
+        .without("/states")
+        .without("/operation")
+        .without("/suction");
+  }
+
+  @Test
+  void theVerdictIsThatOfTheWorstState() {
+    Severity worst =
+        assessed.service().states().stream()
+            .map(StateResult::severity)
+            .max(Comparator.naturalOrder())
+            .orElseThrow();
+    assertThat(assessed.service().governing().orElseThrow().severity()).isEqualTo(worst);
+    assertThat(assessed.findings())
+        .filteredOn(f -> f.topic() == Topic.STATES)
+        .singleElement()
+        .extracting(Finding::severity)
+        .isEqualTo(worst);
+    assertThat(assessed.verdict()).isEqualTo(worst);
+  }
+
+  @Test
+  void everyStateThatIsNotAPassSaysWhy() {
+    assertThat(assessed.service().states())
+        .filteredOn(s -> s.severity().compareTo(Severity.PASS) > 0)
+        .isNotEmpty()
+        .allMatch(s -> !s.reasons().isEmpty());
+  }
+
+  @Test
+  void moreWearNeverGivesMoreFlow() {
+    double before = flow(assessed, "pump duty");
+    for (String share : List.of("5 %", "15 %", "25 %")) {
+      double flow = flow(assess(example.with("/states/wornHead", share)), "pumps worn");
+      assertThat(flow).as(share).isLessThan(before);
+      before = flow;
+    }
+  }
+
+  @Test
+  void aLowerPitNeverGivesMoreFlowNorMoreNpsh() {
+    double flow = Double.POSITIVE_INFINITY;
+    double available = Double.POSITIVE_INFINITY;
+    for (String level : List.of("2 m", "1 m", "0 m", "-2 m")) {
+      Assessment at = assess(example.with("/states/lowSourceLevel", level));
+      assertThat(flow(at, "pit at its lowest")).isLessThan(flow);
+      assertThat(suction(at, "pit at its lowest").availableM()).isLessThan(available);
+      flow = flow(at, "pit at its lowest");
+      available = suction(at, "pit at its lowest").availableM();
+    }
+  }
+
+  @Test
+  void npshAvailableIsThatOfTheHandFormula() {
+    Point duty = states(assessed).get("pump duty").point().orElseThrow();
+    SuctionPoint suction = suction(assessed, "pump duty");
+    // Air at 300 m by ISO 2533: 97 773 Pa; vapour of water at 15 degC: 1 706 Pa (IAPWS R7-97).
+    double head = (97773 - 1706) / (duty.densityKgM3() * 9.80665);
+    assertThat(suction.availableM()).isCloseTo(head + 2 - suction.lossM(), within(0.005));
+  }
+
+  @Test
+  void aSuctionLiftTooHighCavitates() {
+    Assessment lift =
+        assess(
+            example
+                .with("/route/sourceLevel", "-7 m")
+                .without("/states/highSourceLevel")
+                .without("/states/lowSourceLevel"));
+    assertThat(lift.findings())
+        .anyMatch(
+            f ->
+                f.severity() == Severity.FAIL
+                    && f.topic() == Topic.PUMP
+                    && f.what().contains("cavitates"));
+  }
+
+  @Test
+  void twoEqualPumpsInParallelShareTheFlowAndGiveMoreThanOne() {
+    Assessment two = assess(bare().with("/pump/count", "2"));
+    List<PumpPoint> pumps = states(two).get("pump duty").point().orElseThrow().pumps();
+    assertThat(pumps).hasSize(2);
+    assertThat(pumps.get(0).flowM3ps()).isCloseTo(pumps.get(1).flowM3ps(), within(1e-9));
+    assertThat(pumps.get(0).flowM3ps() + pumps.get(1).flowM3ps())
+        .isCloseTo(flow(two, "pump duty"), within(1e-9));
+    double one = flow(assess(bare()), "pump duty");
+    assertThat(flow(two, "without pump 1")).isCloseTo(one, within(1e-6));
+    assertThat(flow(two, "pump duty")).isBetween(one, 2 * one);
+  }
+
+  @Test
+  void theSpeedNamedAsCureRestoresTheVelocity() {
+    String cure =
+        assessed.findings().stream()
+            .filter(f -> f.topic() == Topic.STATES)
+            .findFirst()
+            .orElseThrow()
+            .cure();
+    String speed = cure.replaceAll("(?s).*a drive speed of (\\S+) 1/min.*", "$1");
+    DesignDocument faster =
+        example
+            .with("/pump/speed", Double.parseDouble(speed) + 1 + " rpm")
+            .with("/pump/others/0/speed", Double.parseDouble(speed) + 1 + " rpm");
+    Point point = states(assess(faster)).get("without pump 1").point().orElseThrow();
+    assertThat(point.velocityMps()).isGreaterThanOrEqualTo(point.toPassMps().orElseThrow());
+    assertThat(point.velocityMps()).isLessThan(1.01 * point.toPassMps().orElseThrow());
+  }
+
+  @Test
+  void aMotorTooSmallForItsWorstStateFails() {
+    Assessment small = assess(example.with("/pump/motorRating", "5 kW"));
+    assertThat(small.findings())
+        .anyMatch(f -> f.element().equals("motor") && f.severity() == Severity.FAIL);
+    assertThat(assessed.findings())
+        .anyMatch(f -> f.element().equals("motor") && f.severity() == Severity.PASS);
+  }
+
+  @Test
+  void aFlushSupplyThatIsTooSlowIsACaution() {
+    Assessment slow = assess(example.with("/operation/flushFlow", "20 L/s"));
+    assertThat(slow.findings())
+        .anyMatch(f -> f.element().equals("flush") && f.severity() == Severity.CAUTION);
+    assertThat(assessed.findings())
+        .anyMatch(f -> f.element().equals("flush") && f.severity() == Severity.PASS);
+  }
+
+  @Test
+  void theDayIsVolumeOverFlow() {
+    double flow = flow(assessed, "pump duty");
+    ServiceResult.Day day = assessed.service().day().orElseThrow();
+    assertThat(day.runningS()).isCloseTo(400 / flow, within(1e-6 * day.runningS()));
+    assertThat(day.startsPs().orElseThrow()).isCloseTo(flow / 80, within(1e-12));
+    Assessment tooMuch = assess(example.with("/operation/dailyVolume", "9000 m3"));
+    assertThat(tooMuch.findings())
+        .anyMatch(f -> f.topic() == Topic.DAY && f.severity() == Severity.FAIL);
+  }
+
+  @Test
+  void aPulsingLineSettlesInItsPausesUnlessAVesselDampsIt() throws Exception {
+    DesignDocument piston =
+        example
+            .without("/pump")
+            .without("/states/wornHead")
+            .with("/pump/kind", "piston")
+            .with("/pump/displacement", "60 L")
+            .with("/pump/strokeRate", "60 1/min")
+            .with("/pump/volumetricEfficiency", "95 %")
+            .with("/pump/pressureLimit", "1500 kPa")
+            .with("/pump/cylinders", "1");
+    Assessment pulsing = assess(piston);
+    ServiceResult.Pulsation pulsation = pulsing.service().pulsation().orElseThrow();
+    assertThat(pulsation.ripple().leastRatio()).isZero();
+    assertThat(pulsing.findings())
+        .anyMatch(f -> f.severity() == Severity.CAUTION && f.what().contains("in its pauses"));
+    Assessment damped = assess(piston.with("/pump/pulsationPassed", "2 %"));
+    assertThat(damped.findings())
+        .anyMatch(f -> f.severity() == Severity.PASS && f.what().contains("stays above"));
+    assertThat(damped.service().pulsation().orElseThrow().accelerationM())
+        .isLessThan(pulsation.accelerationM());
+  }
+
+  @Test
+  void aScrewAndAGravityPipeAreJudged() {
+    Assessment both =
+        assess(
+            bare()
+                .with("/screw/diameter", "400 mm")
+                .with("/screw/speed", "30 rpm")
+                .with("/screw/length", "10 m")
+                .with("/screw/load", "20 L/s")
+                .with("/screw/bulkDensity", "1200 kg/m3")
+                .with("/gravityRun/bore", "300 mm")
+                .with("/gravityRun/slope", "0.05 %")
+                .with("/gravityRun/flow", "10 L/s"));
+    // Swept pi/4 0.4^2 0.4 0.5 = 25.1 L/s, so the load fills it to 80 %.
+    assertThat(both.service().screw().orElseThrow().loading().value())
+        .isCloseTo(20 / 25.13, within(1e-3));
+    assertThat(both.findings())
+        .filteredOn(f -> f.topic() == Topic.FEED)
+        .extracting(Finding::severity)
+        .containsExactly(Severity.FAIL, Severity.FAIL);
+  }
+
+  @Test
+  void aDesignWithoutStatesHasNoFindingOfThem() {
+    assertThat(assess(bare()).findings()).noneMatch(f -> f.topic() == Topic.STATES);
+  }
+
+  @Test
+  void everyNumberOfServiceHasItsWorking() {
+    assertThat(assessed.working())
+        .extracting(Step::element)
+        .contains(
+            "stop and restart", "day", "surge in Line to separation", "state: flush with water");
+    assertThat(assessed.working()).extracting(Step::symbol).contains("NPSHa", "NPSH", "p_low", "W");
+  }
+}

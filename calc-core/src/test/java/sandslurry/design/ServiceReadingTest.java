@@ -1,0 +1,108 @@
+package sandslurry.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Reading of several pumps, states, suction, a day, a screw and a gravity pipe. */
+class ServiceReadingTest {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /pump/count               | 7       | must be a whole number from 1 to 6
+          /pump/arrangement         | beside  | must be one of: series, parallel
+          /pump/trim                | 60 %    | must be 75 % to 100 %
+          /pump/motorRating         | 25      | has no unit
+          /pump/serviceFactor       | 2       | must be 1 to 1.5
+          /pump/curve/0/npsh        | 5 ft    | needs "npsh" at two points or more
+          /states/wornHead          | 60 %    | must be 0 % to 50 %
+          /states/thickest          | 5 %     | belongs to a carrier of kind manure
+          /states/flushWater        | maybe   | must be one of: yes, no
+          /operation/batchVolume    | 5 m3    | is missing: a batch belongs to a day's volume
+          /operation/flushVolume    | 5 m3    | is missing: a volume alone does not tell
+          /screw/diameter           | 16 in   | is missing
+          /gravityRun/slope         | 40 %    | must be 0.01 % to 30 %
+          /suction/length           | 3 m     | is missing: give exactly one of
+          """)
+  void aBadValueIsNamed(String field, String value, String message) {
+    assertThat(Documents.line().with(field, value).read().problems())
+        .anySatisfy(problem -> assertThat(problem.message()).contains(message));
+  }
+
+  @Test
+  void whatCannotBeBelowAnotherIsRefused() {
+    assertThat(
+            Documents.line()
+                .with("/states/coldest", "20 degC")
+                .with("/states/warmest", "10 degC")
+                .with("/states/lowSourceLevel", "2 m")
+                .with("/states/highSourceLevel", "1 m")
+                .read()
+                .problems())
+        .extracting(Problem::field)
+        .containsExactlyInAnyOrder("/states/warmest", "/states/highSourceLevel");
+  }
+
+  @Test
+  void aMeasuredLiquidHasNoOtherTemperature() {
+    DesignDocument measured =
+        Documents.line()
+            .with("/carrier/kind", "measured")
+            .with("/carrier/density", "1010 kg/m3")
+            .with("/carrier/viscosity", "4 cP");
+    assertThat(measured.read().problems()).isEmpty();
+    assertThat(measured.with("/states/coldest", "4 degC").read().problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/states/coldest");
+  }
+
+  @Test
+  void pulsationNeedsCylinders() {
+    DesignDocument piston =
+        Documents.line()
+            .without("/pump")
+            .with("/pump/kind", "piston")
+            .with("/pump/displacement", "5 gal")
+            .with("/pump/strokeRate", "28 1/min")
+            .with("/pump/volumetricEfficiency", "90 %")
+            .with("/pump/pressureLimit", "150 psi");
+    assertThat(piston.with("/pump/rodShare", "10 %").read().problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/pump/rodShare");
+    assertThat(piston.with("/pump/cylinders", "2").read().problems()).isEmpty();
+  }
+
+  @Test
+  void aSuctionWithoutAPumpAndStatesWithoutARouteAreRefused() {
+    assertThat(Documents.line().without("/pump").with("/suction/length", "3 m").read().problems())
+        .extracting(Problem::message)
+        .contains("belongs to a pump, and there is none");
+    assertThat(Documents.lane().with("/states/coldest", "4 degC").read().problems())
+        .extracting(Problem::message)
+        .contains("belongs to a route, and there is none");
+  }
+
+  @Test
+  void twoPumpsOfOneNameAreRefused() {
+    String other =
+        "{\"name\": \"B\", \"curveSpeed\": \"1750 rpm\", \"curve\": ["
+            + "{\"flow\": \"0 gpm\", \"head\": \"90 ft\", \"efficiency\": \"0 %\"},"
+            + "{\"flow\": \"300 gpm\", \"head\": \"80 ft\", \"efficiency\": \"45 %\"},"
+            + "{\"flow\": \"600 gpm\", \"head\": \"55 ft\", \"efficiency\": \"45 %\"}]}";
+    assertThat(
+            Documents.line()
+                .insert("/pump/others", 0, other)
+                .insert("/pump/others", 1, other)
+                .read()
+                .problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/pump/others/1/name");
+  }
+}
