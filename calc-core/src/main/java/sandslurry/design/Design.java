@@ -4,7 +4,8 @@ import java.util.Optional;
 import sandslurry.units.UnitSystem;
 
 /**
- * A checked design: what the user knows of one line with its pump and of one settling lane.
+ * A checked design: what the user knows of one line with its pump, of one settling lane, and of the
+ * plant from the pens to the storage.
  *
  * @param title what the design is called
  * @param units the units of the report
@@ -16,6 +17,7 @@ import sandslurry.units.UnitSystem;
  * @param route the line
  * @param pump the pump, present only with a route
  * @param lane the settling lane
+ * @param plant the way from the pens to the storage
  * @param criteria the margins
  */
 public record Design(
@@ -29,4 +31,5 @@ public record Design(
     Optional<RouteSpec> route,
     Optional<PumpSpec> pump,
     Optional<LaneSpec> lane,
+    Optional<PlantSpec> plant,
     Criteria criteria) {}
