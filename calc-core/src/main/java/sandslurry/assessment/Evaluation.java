@@ -38,18 +38,20 @@ public final class Evaluation {
       DesignCarrier.others(readings)
           .forEach((law, carrier) -> byOtherLaws.put(law, one(design, materials.in(carrier))));
     }
-    return assess(design, materials, band, byOtherLaws);
+    return assess(design, materials, band, byOtherLaws, design.plant().isPresent());
   }
 
   private static Assessment one(Design design, Materials materials) {
-    return assess(design, materials, Optional.empty(), Map.of());
+    // The plant makes its own liquor, which another carrier of the line does not change.
+    return assess(design, materials, Optional.empty(), Map.of(), false);
   }
 
   private static Assessment assess(
       Design design,
       Materials materials,
       Optional<Assessment.Band> band,
-      Map<String, Assessment> byOtherLaws) {
+      Map<String, Assessment> byOtherLaws,
+      boolean withPlant) {
     List<Finding> findings = new ArrayList<>();
     List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials));
     Optional<PumpResult> pump = Optional.empty();
@@ -86,6 +88,14 @@ public final class Evaluation {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
     }
+    Optional<PlantResult> plant = Optional.empty();
+    if (withPlant) {
+      PlantEvaluation evaluation = new PlantEvaluation(design);
+      PlantResult result = evaluation.result();
+      plant = Optional.of(result);
+      findings.addAll(new PlantFindings(design, evaluation.model(), result).all());
+      working.addAll(PlantWorking.steps(evaluation.model(), result));
+    }
     Optional<DilutionCurve> dilution = Optional.empty();
     if (design.dilution().isPresent() && line.isPresent() && !line.get().states().isEmpty()) {
       dilution = Optional.of(new DilutionEvaluation(design, materials).curve());
@@ -101,6 +111,7 @@ public final class Evaluation {
         line,
         pump,
         lane,
+        plant,
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))
             : Optional.empty(),

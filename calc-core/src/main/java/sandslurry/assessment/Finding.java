@@ -25,6 +25,8 @@ public record Finding(
     PUMP("pump"),
     /** The settling lane. */
     LANE("lane"),
+    /** The plant from the pens to the storage. */
+    PLANT("plant"),
     /** What the inputs are worth. */
     DATA("data");
 

@@ -64,6 +64,11 @@ final class PlantUnits {
     figures.add(new Figure(what, kind, Range.of(value)));
   }
 
+  /** Cautious, likely and hopeful, which rounding may put out of order. */
+  private static Range band(List<Double> outlooks) {
+    return Range.over(outlooks.get(1), outlooks, share -> share);
+  }
+
   private static void liquor(List<Figure> figures, Stream feed, UnitFeed seen) {
     add(figures, "feed while it runs", Kind.FLOW, seen.mixtureM3ps());
     add(figures, "sand-free solids of the feed", Kind.PERCENT, feed.totalSolids());
@@ -104,10 +109,10 @@ final class PlantUnits {
           new Figure(
               "share of its sand that it catches",
               Kind.PERCENT,
-              new Range(
-                  Math.min(1, result.sand(Outlook.CAUTIOUS).sandKgps() / fed),
-                  Math.min(1, likely.sandKgps() / fed),
-                  Math.min(1, result.sand(Outlook.HOPEFUL).sandKgps() / fed))));
+              band(
+                  result.sands().stream()
+                      .map(sand -> Math.min(1, sand.sandKgps() / fed))
+                      .toList())));
     }
     add(figures, "water in the sand", Kind.PERCENT, likely.moisture());
     add(figures, "matter in the sand that is not sand", Kind.PERCENT, likely.foreignMatter());
@@ -198,10 +203,7 @@ final class PlantUnits {
               .sandRecovery(seen.get()));
     }
     figures.add(
-        new Figure(
-            "share of its sand that it keeps at this filling",
-            Kind.PERCENT,
-            new Range(kept.get(0), kept.get(1), kept.get(2))));
+        new Figure("share of its sand that it keeps at this filling", Kind.PERCENT, band(kept)));
     LaneFilling filling = filling(model, lane, feed).orElseThrow();
     LaneFilling.Point clean = filling.points().get(0);
     LaneFilling.Point last = filling.points().get(filling.points().size() - 1);

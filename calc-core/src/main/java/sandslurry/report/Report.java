@@ -70,6 +70,12 @@ public final class Report {
     assessment.dilution().ifPresent(report::dilution);
     assessment.pump().ifPresent(report::pump);
     assessment.lane().ifPresent(report::lane);
+    assessment
+        .plant()
+        .ifPresent(
+            plant ->
+                report.blocks.addAll(
+                    PlantSection.of(plant, report.design.plant().orElseThrow(), report.units)));
     assessment.band().ifPresent(report::band);
     report.safety();
     report.working();
