@@ -58,7 +58,7 @@ final class PlantEvaluation {
   private static final double LONGEST_STEP_S = 3600;
   private static final double LEFT = 0.05;
   private static final double MOST_AREA = 9;
-  private static final List<Double> FACTORS = List.of(0.5, 1.0, 2.0, 4.0);
+  private static final List<Double> FACTORS = List.of(0.5, 1.0, 1.5, 2.0);
   private static final List<Double> VELOCITIES =
       List.of(0.03, 0.06, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6);
 
@@ -592,7 +592,7 @@ final class PlantEvaluation {
     figures.add(
         figure(
             "rise of the sand in a year",
-            Kind.LENGTH,
+            Kind.BORE,
             base,
             others,
             m -> storage(storage, m).sandRisePerYearM()));

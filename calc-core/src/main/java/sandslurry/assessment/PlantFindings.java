@@ -277,7 +277,7 @@ final class PlantFindings {
           name,
           "Sand that is not caught settles in the storage and takes its volume.",
           "It rises "
-              + show(Kind.LENGTH, account.sandRisePerYearM())
+              + show(Kind.BORE, account.sandRisePerYearM())
               + " a year ("
               + show(Kind.VOLUME, account.sandPerYearM3())
               + " in bulk) and takes a tenth of the volume in "

@@ -194,7 +194,7 @@ public final class PlantSection {
   }
 
   private static String clock(double seconds) {
-    return String.format(Locale.ROOT, "%.4g", InUnit.days(seconds) * 24);
+    return String.format(Locale.ROOT, "%.1f", InUnit.days(seconds) * 24);
   }
 
   /** The drawing of flows as text: unit, stream with flow and sand, unit. */
@@ -310,8 +310,8 @@ public final class PlantSection {
               "sand recovered [%]"),
           factors);
       paragraph(
-          "The liquor hardly moves with the recycle; what moves it is what a separator catches on"
-              + " the second and third pass. A pump set to more than its pit gets takes what comes.");
+          "S / (S + W) holds whatever is recycled. It moves only as far as a separator catches more or"
+              + " less on the second and third pass, or lets more sand settle in more or less liquor.");
     }
     result
         .accounts()
@@ -507,6 +507,7 @@ public final class PlantSection {
         rows);
     paragraph(
         "The sand that circulates coarsens, because fine grains are lost; its shares are those at"
-            + " rest, with the recovery of each class as it is for the sand bought.");
+            + " rest, with the recovery of each class as it is for the sand bought. Where a class"
+            + " comes back almost whole, that rest is years away.");
   }
 }

@@ -46,6 +46,7 @@ class ExamplesTest {
           correlations-disagree.json    | CAUTION | PLUGGING | Return line     | The correlations disagree
           settling-lane.json            | PASS    | LANE     | settling lane   | The lane catches the share of sand asked for
           thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
+          closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | more than is wanted
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
           """)
   void anExampleComesOutAsItsPageSays(

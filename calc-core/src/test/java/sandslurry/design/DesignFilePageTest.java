@@ -40,6 +40,9 @@ class DesignFilePageTest {
     if (field.startsWith("/lane")) {
       return Documents.lane();
     }
+    if (field.startsWith("/plant")) {
+      return Documents.plant();
+    }
     DesignDocument line = Documents.line();
     if (field.startsWith("/sand/d")) {
       return field.equals("/sand/density")
@@ -245,6 +248,7 @@ class DesignFilePageTest {
             Measure.TEMPERATURE,
             Measure.TIME,
             Measure.FREQUENCY,
+            Measure.POWER,
             Measure.SHEAR_RATE,
             Measure.FRACTION);
     for (Measure<?> measure : used) {
