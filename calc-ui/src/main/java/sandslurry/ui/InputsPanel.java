@@ -42,6 +42,7 @@ final class InputsPanel implements Row {
             RouteSection.of(model),
             pump,
             LaneSection.of(model),
+            PlantInputs.of(model),
             CriteriaSection.of(model));
     for (InputSection section : sections) {
       column.add(section.panel());
