@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
+import javax.swing.UIManager;
 import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -44,6 +45,10 @@ final class FlowDrawing extends JComponent {
   private transient List<FlowEdge> edges = List.of();
   private transient Map<String, Rectangle> boxes = Map.of();
   private transient UnitSystem units = UnitSystem.METRIC;
+
+  FlowDrawing() {
+    setFont(UIManager.getFont("Label.font"));
+  }
 
   void show(List<FlowEdge> flows, UnitSystem system) {
     edges = List.copyOf(flows);
