@@ -113,10 +113,6 @@ class PlantPanelsTest {
           int[] pixels =
               image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
           assertThat(java.util.Arrays.stream(pixels).distinct().count()).isGreaterThan(50);
-          if (System.getProperty("plant.png") != null) {
-            javax.imageio.ImageIO.write(
-                image, "png", new java.io.File(System.getProperty("plant.png")));
-          }
           return null;
         });
   }
