@@ -36,8 +36,9 @@ final class FlowDrawing extends JComponent {
   private static final int BOX_WIDTH = 130;
   private static final int BOX_HEIGHT = 40;
   private static final int COLUMN = 270;
-  private static final int ROW = 96;
+  private static final int ROW = 110;
   private static final int MARGIN = 30;
+  private static final int STEPS = 60;
   private static final Color SANDY = new Color(0x8A5300);
   private static final Color CLEAR = new Color(0x2F4B6E);
   private static final Color FILL = new Color(0xEEF3F8);
@@ -187,6 +188,13 @@ final class FlowDrawing extends JComponent {
           x2,
           to.getCenterY());
     }
+    if (to.x == from.x && Math.abs(to.y - from.y) == ROW) {
+      boolean down = to.y > from.y;
+      double x = from.getCenterX() + (down ? 12 : -12);
+      double y1 = down ? from.getMaxY() : from.getMinY();
+      double y2 = down ? to.getMinY() : to.getMaxY();
+      return new CubicCurve2D.Double(x, y1, x, y1, x, y1, x, y2);
+    }
     double low = Math.max(from.getMaxY(), to.getMaxY()) + 0.6 * ROW;
     return new CubicCurve2D.Double(
         from.getCenterX(),
@@ -219,7 +227,11 @@ final class FlowDrawing extends JComponent {
     g.fill(tip);
   }
 
-  /** Name and numbers at the middle of the arrow, moved down until they cover nothing. */
+  private static boolean covers(Rectangle place, List<Rectangle> taken) {
+    return taken.stream().anyMatch(place::intersects);
+  }
+
+  /** Name and numbers at the middle of the arrow, moved up or down until they cover nothing. */
   private void words(Graphics2D g, FlowEdge edge, List<Rectangle> taken) {
     CubicCurve2D curve = curve(edge);
     double x = (curve.getX1() + 3 * curve.getCtrlX1() + 3 * curve.getCtrlX2() + curve.getX2()) / 8;
@@ -233,8 +245,9 @@ final class FlowDrawing extends JComponent {
             (int) (y - metrics.getHeight()),
             width,
             2 * metrics.getHeight());
-    while (taken.stream().anyMatch(place::intersects) && place.y < getHeight()) {
-      place.translate(0, 6);
+    int home = place.y;
+    for (int step = 1; step < STEPS && covers(place, taken); step++) {
+      place.y = Math.max(0, home + (step % 2 == 0 ? step : -step) * 4);
     }
     taken.add(place);
     g.setColor(new Color(255, 255, 255, 210));
