@@ -72,6 +72,7 @@ final class PlantReader {
   private static final Limits<Dimensionless> SHARE = Limits.of(Measure.FRACTION, "0 %", "100 %");
   private static final Limits<Dimensionless> POSITIVE_SHARE =
       Limits.of(Measure.FRACTION, "1 %", "100 %");
+  private static final Limits<Dimensionless> LIQUOR = Limits.of(Measure.FRACTION, "0.1 %", "50 %");
   private static final Limits<Dimensionless> MOST_SHARE =
       Limits.of(Measure.FRACTION, "0 %", "90 %");
   private static final Limits<Dimensionless> HEADS = Limits.of(Measure.FRACTION, "0", "100000");
@@ -376,7 +377,7 @@ final class PlantReader {
     Optional<Double> capture = si(part, "sandCapture", SHARE, "85 %");
     Optional<Double> organic = si(part, "bedOrganicMatter", SHARE, "3 %");
     Optional<Double> moisture = si(part, "bedMoisture", SHARE, "20 %");
-    OptionalDouble liquor = may(part, "liquorSolids", POSITIVE_SHARE);
+    OptionalDouble liquor = may(part, "liquorSolids", LIQUOR);
     OptionalDouble storage = may(part, "storage", WAIT);
     part.refuseUnknown();
     return there(capture, organic, moisture)

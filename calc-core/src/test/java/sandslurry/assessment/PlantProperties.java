@@ -3,14 +3,19 @@ package sandslurry.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
@@ -142,6 +147,41 @@ class PlantProperties {
     result.accounts().ifPresent(PlantProperties::balances);
     String report = new TextView(100).write(Report.of(Evaluation.assess(design)));
     assertThat(report).doesNotContain("NaN", "Infinity");
+  }
+
+  private static final Pattern ROW =
+      Pattern.compile("\\| `(/plant/[^`]+)` \\|[^|]*\\|[^|]*\\| ([^|]*) to ([^|]*) \\|");
+
+  /** Fields of the page on the design file, with the ends of their ranges. */
+  private static List<String[]> fields() throws Exception {
+    List<String[]> fields = new ArrayList<>();
+    Matcher matcher = ROW.matcher(Files.readString(Path.of("..", "docs", "design-file.md")));
+    while (matcher.find()) {
+      fields.add(new String[] {matcher.group(1), matcher.group(2), matcher.group(3)});
+    }
+    return fields;
+  }
+
+  @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+  void aPlantAtTheEndsOfTheRangesIsJudgedOrRefusedAndNeverBreaks(@ForAll long seed)
+      throws Exception {
+    Random random = new Random(seed);
+    DesignDocument document = Documents.plant();
+    List<String[]> fields = fields();
+    int rarity = 2 + random.nextInt(12);
+    assertThat(fields).hasSizeGreaterThan(60);
+    for (String[] field : fields) {
+      boolean clock = field[0].startsWith("/plant/modes") && !field[0].endsWith("flow");
+      if (!clock && random.nextInt(rarity) == 0) {
+        document = document.with(field[0], field[1 + random.nextInt(2)]);
+      }
+    }
+    Reading reading = document.read();
+    Assume.that(reading.design().isPresent());
+    Assessment assessment = Evaluation.assess(reading.design().get());
+    assertThat(assessment.findings()).isNotEmpty();
+    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN", "Infinity");
+    conserves(reading.design().get(), assessment.plant().orElseThrow());
   }
 
   @Example
