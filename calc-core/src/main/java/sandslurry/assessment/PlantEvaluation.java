@@ -53,9 +53,10 @@ import sandslurry.units.Kind;
 /** Works a plant out: loads, steady balances, days, accounts. */
 final class PlantEvaluation {
   /** Days by schedule, from pits full of water on. */
-  static final int DAYS = 30;
+  static final int DAYS = 21;
 
   private static final double LONGEST_STEP_S = 3600;
+  private static final double SHORTEST_STEP_S = 600;
   private static final double LEFT = 0.05;
   private static final double MOST_AREA = 9;
   private static final List<Double> FACTORS = List.of(0.5, 1.0, 1.5, 2.0);
@@ -81,7 +82,7 @@ final class PlantEvaluation {
     List<PenLoad> loads = spec.pens().stream().map(model::load).toList();
     List<ModeResult> modes = spec.modes().stream().map(this::mode).toList();
     boolean steady = modes.stream().allMatch(mode -> mode.balance().isPresent());
-    DayRun days = days();
+    DayRun days = days(modes);
     PlantResult before =
         new PlantResult(
             loads,
@@ -202,12 +203,30 @@ final class PlantEvaluation {
   /**
    * Days by schedule, the pits filled with water at first: how the liquor of a new plant builds.
    */
-  private DayRun days() {
+  private DayRun days(List<ModeResult> modes) {
     List<DaySchedule.Period> periods = new ArrayList<>();
     for (ModeSpec mode : spec.modes()) {
       periods.add(new DaySchedule.Period(model.mode(mode, Case.BASE), mode.fromS(), mode.toS()));
     }
-    return DaySchedule.of(periods).run(DAYS, Map.of(), LONGEST_STEP_S);
+    return DaySchedule.of(periods).run(DAYS, Map.of(), stepS(modes));
+  }
+
+  /**
+   * A step in which no pit that has an overflow rises from it to the brim: within a step nothing
+   * runs over a weir.
+   */
+  private double stepS(List<ModeResult> modes) {
+    double step = LONGEST_STEP_S;
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit && pit.pit().overflow().isPresent()) {
+        double room = pit.pit().capacityM3() - pit.pit().weirVolumeM3();
+        for (ModeResult mode : modes) {
+          double inflow = mode.balance().map(b -> b.feed(unit.name()).volumeM3ps()).orElse(0.0);
+          step = inflow > 0 ? Math.min(step, room / inflow / 2) : step;
+        }
+      }
+    }
+    return Math.max(step, SHORTEST_STEP_S);
   }
 
   /** Total solids of all that the pits hold at the end of a day. */

@@ -651,7 +651,15 @@ final class PlantReader {
     if (capacity.isEmpty() || draws.size() < entries.size()) {
       return Optional.empty();
     }
+    if (overflow.isPresent() && !part.has("weirVolume")) {
+      part.problem("weirVolume", "is missing: the volume up to the overflow");
+      return Optional.empty();
+    }
     double full = weir.orElse(capacity.get());
+    if (overflow.isPresent() && full == capacity.get()) {
+      part.problem("weirVolume", "must be below the capacity: else the brim is the overflow");
+      return Optional.empty();
+    }
     return built(
         part,
         "capacity",

@@ -82,6 +82,14 @@ class PlantReadingTest {
         Documents.plant().without("/plant/units/6/pumps").without("/plant/units/6/overflow"),
         "/plant/units/6/pumps",
         "is missing");
+    refuses(
+        Documents.plant().without("/plant/units/6/weirVolume"),
+        "/plant/units/6/weirVolume",
+        "is missing");
+    refuses(
+        Documents.plant().with("/plant/units/6/weirVolume", "60 m3"),
+        "/plant/units/6/weirVolume",
+        "below the capacity");
     refuses(Documents.plant().with("/plant/units/6/kind", "tank"), "/plant/units/6/kind", "box");
   }
 }
