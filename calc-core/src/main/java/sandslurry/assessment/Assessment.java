@@ -17,6 +17,7 @@ import sandslurry.separation.LaneResult;
  * @param pump the pump, when there is one
  * @param service what the line meets beside its design state
  * @param lane the settling lane, when there is one
+ * @param plant the plant from the pens to the storage, when there is one
  * @param fit the fit of the carrier's rheology, when viscometer readings were given
  * @param dilution what dilution does to the line, when the design asks for it
  * @param band the same design with a thinner and a thicker carrier, when its thickness is known
@@ -33,6 +34,7 @@ public record Assessment(
     Optional<PumpResult> pump,
     ServiceResult service,
     Optional<LaneResult> lane,
+    Optional<PlantResult> plant,
     Optional<RheogramFit> fit,
     Optional<DilutionCurve> dilution,
     Optional<Band> band,

@@ -43,6 +43,7 @@ public final class Evaluation {
   }
 
   private static Assessment one(Design design, Materials materials) {
+    // The plant makes its own liquor, which another carrier of the line does not change.
     return assess(design, materials, Optional.empty(), Map.of(), false);
   }
 
@@ -51,7 +52,7 @@ public final class Evaluation {
       Materials materials,
       Optional<Assessment.Band> band,
       Map<String, Assessment> byOtherLaws,
-      boolean everyState) {
+      boolean whole) {
     SettlingResult settling = SettlingResult.of(materials, crowd(design, materials));
     List<Finding> findings = new ArrayList<>();
     List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials, settling));
@@ -78,8 +79,7 @@ public final class Evaluation {
         working.addAll(PumpWorking.steps(design, pump.get(), model, materials));
       }
       if (flows) {
-        service =
-            new ServiceEvaluation(design, materials, model, evaluation.states(), pump, everyState);
+        service = new ServiceEvaluation(design, materials, model, evaluation.states(), pump, whole);
       }
     }
     if (service == null) {
@@ -99,6 +99,14 @@ public final class Evaluation {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
     }
+    Optional<PlantResult> plant = Optional.empty();
+    if (whole && design.plant().isPresent()) {
+      PlantEvaluation evaluation = new PlantEvaluation(design);
+      PlantResult result = evaluation.result();
+      plant = Optional.of(result);
+      findings.addAll(new PlantFindings(design, evaluation.model(), result).all());
+      working.addAll(PlantWorking.steps(evaluation.model(), result));
+    }
     Optional<DilutionCurve> dilution = Optional.empty();
     if (design.dilution().isPresent() && line.isPresent() && !line.get().states().isEmpty()) {
       dilution = Optional.of(new DilutionEvaluation(design, materials).curve());
@@ -116,6 +124,7 @@ public final class Evaluation {
         pump,
         service.result(),
         lane,
+        plant,
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))
             : Optional.empty(),

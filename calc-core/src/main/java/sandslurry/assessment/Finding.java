@@ -33,6 +33,8 @@ public record Finding(
     FEED("feed and return"),
     /** The settling lane. */
     LANE("lane"),
+    /** The plant from the pens to the storage. */
+    PLANT("plant"),
     /** What the inputs are worth. */
     DATA("data");
 

@@ -3,6 +3,7 @@ package sandslurry.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.design.Design;
+import sandslurry.design.PlantSpec.CycloneSpec;
 
 /** The dangers to people that come with what a design contains. */
 final class SafetyCautions {
@@ -74,6 +75,33 @@ final class SafetyCautions {
 
   private SafetyCautions() {}
 
+  private static final SafetyCaution SULFATE =
+      new SafetyCaution(
+          "Sulfates and agitation of a storage",
+          "Ask before anything is agitated: does gypsum reach the manure, in bedding sand, as stall"
+              + " dressing or with feed, or does the water hold sulfate? Then hydrogen sulfide at"
+              + " the edge of an open storage can kill too. Keep people and animals away and upwind"
+              + " while it is agitated or pumped, allow no flame, and never bring such manure into"
+              + " a storage under a barn. Sand itself is no source of sulfate.",
+          "Penn State Extension, Manure Storage Design and Safety Considerations with Gypsum"
+              + " Bedding");
+
+  private static final SafetyCaution STORAGE_SIZE =
+      new SafetyCaution(
+          "Storage, banks and liner",
+          "Volumes and days of storage here are a balance, no design: storm, freeboard, setback,"
+              + " liner, banks, walls and covers are for the standard in force, the permitting"
+              + " agency and a licensed engineer. Nothing here says that a pit or storage may be"
+              + " entered or how long it must be ventilated.",
+          COMMON);
+
+  private static final SafetyCaution BEDDING =
+      new SafetyCaution(
+          "Recycled sand and liquid",
+          "No recycled liquid in the milking area or where animals drink. Whether recovered sand is"
+              + " fit for stalls is for the veterinarian and the milk inspector to say as well.",
+          COMMON);
+
   static List<SafetyCaution> of(Design design) {
     List<SafetyCaution> cautions = new ArrayList<>();
     cautions.add(REVIEW);
@@ -81,6 +109,18 @@ final class SafetyCautions {
     if (design.route().isPresent()) {
       cautions.add(STORED_PRESSURE);
     }
+    design
+        .plant()
+        .ifPresent(
+            plant -> {
+              cautions.add(SULFATE);
+              cautions.add(STORAGE_SIZE);
+              cautions.add(BEDDING);
+              if (plant.units().stream().anyMatch(CycloneSpec.class::isInstance)
+                  && design.route().isEmpty()) {
+                cautions.add(STORED_PRESSURE);
+              }
+            });
     cautions.add(LOCK_OUT);
     cautions.add(DROWNING);
     cautions.add(CROSS_CONNECTION);

@@ -397,14 +397,22 @@ public final class Network {
             matrix[row][column] -= passed(splits, i, active.get(column), active.get(row));
           }
         }
-        double[] flows =
-            n == 0 ? right : LinearSystem.solve("flow of " + constituents.name(i), matrix, right);
+        double[] flows = n == 0 ? right : flows(i, matrix, right);
         for (int row = 0; row < n; row++) {
           // Rounding may leave a flow of nothing a hair below zero.
           result[active.get(row)][i] = Math.max(0, flows[row]);
         }
       }
       return result;
+    }
+
+    /** Solves one balance; the name of its constituent is only written where it is needed. */
+    private double[] flows(int constituent, double[][] matrix, double[] right) {
+      try {
+        return LinearSystem.solve("", matrix, right);
+      } catch (UnsolvedException e) {
+        throw new UnsolvedException("flow of " + constituents.name(constituent) + e.getMessage());
+      }
     }
 
     /** The share of a constituent that one unit passes to another. */

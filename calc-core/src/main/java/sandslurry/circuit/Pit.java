@@ -80,9 +80,9 @@ public record Pit(
       if (!follows && wanted > left) {
         notes.add(
             name
-                + ": "
+                + ": the pump of \""
                 + draw.getKey()
-                + " is to take "
+                + "\" is to take "
                 + UnitSystem.METRIC.show(Kind.FLOW, draw.getValue())
                 + " but only "
                 + UnitSystem.METRIC.show(Kind.FLOW, left * volume)

@@ -4,7 +4,8 @@ import java.util.Optional;
 import sandslurry.units.UnitSystem;
 
 /**
- * A checked design: what the user knows of one line with its pump and of one settling lane.
+ * A checked design: what the user knows of one line with its pump, of one settling lane, and of the
+ * plant from the pens to the storage.
  *
  * @param title what the design is called
  * @param units the units of the report
@@ -17,6 +18,7 @@ import sandslurry.units.UnitSystem;
  * @param pump the pump, present only with a route
  * @param lane the settling lane
  * @param service what the line meets beside its design state
+ * @param plant the way from the pens to the storage
  * @param criteria the margins
  */
 public record Design(
@@ -31,6 +33,7 @@ public record Design(
     Optional<PumpSpec> pump,
     Optional<LaneSpec> lane,
     ServiceSpec service,
+    Optional<PlantSpec> plant,
     Criteria criteria) {
   /**
    * The same design with another liquid and another line.
@@ -52,6 +55,7 @@ public record Design(
         pump,
         lane,
         service,
+        plant,
         criteria);
   }
 }

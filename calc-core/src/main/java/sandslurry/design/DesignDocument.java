@@ -222,6 +222,32 @@ public final class DesignDocument {
   }
 
   /**
+   * The document with a whole part replaced by a given JSON text.
+   *
+   * @param pointer JSON Pointer of the part; made when absent
+   * @param json the part as JSON
+   * @return the changed document
+   * @throws DesignTextException if the text is not a JSON object, with line and column
+   */
+  public DesignDocument withPart(String pointer, String json) throws DesignTextException {
+    ObjectNode part = parse(json).root;
+    ObjectNode copy = root.deepCopy();
+    JsonPointer where = JsonPointer.compile(pointer);
+    put(parent(copy, where), where.last(), part);
+    return new DesignDocument(copy);
+  }
+
+  /**
+   * A part as indented text, to be read and changed by a person.
+   *
+   * @param pointer JSON Pointer of the part
+   * @return indented JSON; empty when the part is absent
+   */
+  public String indented(String pointer) {
+    return root.at(pointer) instanceof ObjectNode part ? new DesignDocument(part).toString() : "";
+  }
+
+  /**
    * The JSON text of a part.
    *
    * @param pointer JSON Pointer

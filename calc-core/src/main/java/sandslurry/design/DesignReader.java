@@ -192,8 +192,8 @@ final class DesignReader {
     Optional<CarrierSpec> carrier = root.requiredPart("carrier").flatMap(this::carrier);
     boolean line = root.has("route");
     boolean laneThere = root.has("lane");
-    if (!line && !laneThere) {
-      root.problem("route", "is missing: a design has a route, a lane, or both");
+    if (!line && !laneThere && !root.has("plant")) {
+      root.problem("route", "is missing: a design has a route, a lane or a plant, or several");
     }
     Optional<MixtureSpec> mixture =
         (line ? root.requiredPart("mixture") : root.part("mixture")).flatMap(this::mixture);
@@ -216,6 +216,7 @@ final class DesignReader {
     Optional<LaneSpec> lane =
         root.part("lane").flatMap(part -> lane(part, root.has("mixture"), line));
     ServiceSpec service = new ServiceReader(this).service(root, carrier);
+    Optional<PlantSpec> plant = root.part("plant").flatMap(PlantReader::read);
     Criteria criteria = criteria(root.part("criteria"));
     root.refuseUnknown();
     if (sand.isEmpty() || carrier.isEmpty() || !problems.isEmpty()) {
@@ -234,6 +235,7 @@ final class DesignReader {
             pump,
             lane,
             service,
+            plant,
             criteria));
   }
 

@@ -150,6 +150,15 @@ final class Section {
     return part(field);
   }
 
+  boolean isGroup(String field) {
+    return has(field) && node.path(field).isObject();
+  }
+
+  /** A part that is not there, every field of which takes its default. */
+  Section blank(String field) {
+    return new Section(node.objectNode(), pointer(field), problems);
+  }
+
   boolean isList(String field) {
     return has(field) && node.path(field).isArray();
   }

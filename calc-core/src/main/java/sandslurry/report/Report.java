@@ -73,6 +73,12 @@ public final class Report {
     assessment.pump().ifPresent(report::pump);
     report.blocks.addAll(ServiceSection.of(assessment));
     assessment.lane().ifPresent(report::lane);
+    assessment
+        .plant()
+        .ifPresent(
+            plant ->
+                report.blocks.addAll(
+                    PlantSection.of(plant, report.design.plant().orElseThrow(), report.units)));
     assessment.band().ifPresent(report::band);
     report.safety();
     report.working();

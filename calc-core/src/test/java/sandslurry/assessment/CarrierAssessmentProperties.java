@@ -54,6 +54,7 @@ class CarrierAssessmentProperties {
         d.pump(),
         d.lane(),
         d.service(),
+        d.plant(),
         d.criteria());
   }
 

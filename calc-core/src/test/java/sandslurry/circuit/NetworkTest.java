@@ -122,7 +122,7 @@ class NetworkTest {
     assertThat(enough.notes()).isEmpty();
     SteadyBalance little = Plant.balance(network, Map.of("in", THREE.water(0.998)));
     assertThat(little.stream("pumped").volumeM3ps()).isEqualTo(0.001, within(1e-12));
-    assertThat(little.notes()).singleElement().asString().contains("pumped is to take");
+    assertThat(little.notes()).singleElement().asString().contains("pumped\" is to take");
   }
 
   @Test

@@ -40,6 +40,9 @@ class DesignFilePageTest {
     if (field.startsWith("/lane")) {
       return Documents.lane();
     }
+    if (field.startsWith("/plant")) {
+      return Documents.plant();
+    }
     DesignDocument line = Documents.line();
     if (field.startsWith("/sand/d")) {
       return field.equals("/sand/density")

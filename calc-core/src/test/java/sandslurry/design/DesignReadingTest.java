@@ -209,7 +209,7 @@ class DesignReadingTest {
   @Test
   void aDesignHasALineOrALane() {
     onlyProblem(
-        Documents.lane().without("/lane"), "/route", "", "a design has a route, a lane, or both");
+        Documents.lane().without("/lane"), "/route", "", "a design has a route, a lane or a plant");
     onlyProblem(
         Documents.lane()
             .insert("/pump/curve", 0, "1")

@@ -72,6 +72,98 @@ public final class Documents {
   }
 
   /**
+   * A plant with a unit of every kind, in a closed loop.
+   *
+   * @return the document
+   */
+  public static DesignDocument plant() {
+    return parse(
+        """
+        {
+          "formatVersion": 1,
+          "sand": { "gradation": "ASTM C144" },
+          "carrier": { "kind": "water", "temperature": "15 degC" },
+          "plant": {
+            "pens": [
+              {
+                "name": "Pen",
+                "stream": "manure",
+                "cows": "300",
+                "milk": "36 kg/d",
+                "stalls": "300",
+                "sandPerStall": { "low": "15 kg/d", "base": "20 kg/d", "high": "25 kg/d" },
+                "water": "3 m3/d"
+              },
+              { "name": "Dry barn", "stream": "dry", "heifers": "50" }
+            ],
+            "waters": [ { "stream": "wash", "flow": "1 m3/h", "most": "20 m3/h" } ],
+            "units": [
+              {
+                "name": "Box", "kind": "box", "in": "manure, wash, recycle, underflow",
+                "sand": "sand", "overflow": "from box",
+                "length": "3 m", "width": "1.5 m"
+              },
+              {
+                "name": "Lane", "kind": "lane", "in": "from box",
+                "sand": "dug", "overflow": "from lane",
+                "reaches": [
+                  {
+                    "length": "30 m", "width": "2 m", "slope": "0.2 %",
+                    "waterLevel": "200 mm", "sandStorageDepth": "300 mm"
+                  }
+                ]
+              },
+              {
+                "name": "Cyclone", "kind": "cyclone", "in": "from lane",
+                "underflow": "underflow", "overflow": "from cyclone",
+                "body": "250 mm", "apex": "40 mm"
+              },
+              {
+                "name": "Screen", "kind": "screen", "in": "from cyclone",
+                "cake": "trash", "liquid": "screened", "opening": "10 mm"
+              },
+              {
+                "name": "Press", "kind": "fibreSeparator", "in": "screened, dry",
+                "cake": "fibre", "liquid": "pressed"
+              },
+              {
+                "name": "Tee", "kind": "splitter", "in": "pressed",
+                "outlets": [ { "stream": "to pit", "share": "90 %" }, { "stream": "bleed", "share": "10 %" } ]
+              },
+              {
+                "name": "Pit", "kind": "pit", "in": "to pit",
+                "pumps": [ { "stream": "recycle", "flow": "8 m3/h" } ],
+                "overflow": "surplus", "capacity": "60 m3", "weirVolume": "40 m3",
+                "mixer": { "diameter": "0.5 m", "speed": "200 rpm" }
+              },
+              {
+                "name": "Storage", "kind": "storage", "in": "surplus, bleed",
+                "floorLength": "60 m", "floorWidth": "40 m", "sideSlope": "2", "depth": "4 m",
+                "storm": "100 mm",
+                "months": [ { "name": "year", "length": "365 d", "rain": "900 mm", "evaporation": "600 mm" } ]
+              }
+            ],
+            "products": [
+              { "stream": "sand", "use": "bedding" },
+              { "stream": "dug", "use": "bedding" },
+              { "stream": "trash", "use": "waste" },
+              { "stream": "fibre", "use": "fibre" }
+            ],
+            "modes": [
+              { "name": "recycle", "from": "0 h", "to": "20 h" },
+              {
+                "name": "wash", "from": "20 h", "to": "24 h",
+                "flows": [ { "stream": "recycle", "flow": "0 m3/h" }, { "stream": "wash", "flow": "6 m3/h" } ]
+              }
+            ],
+            "machines": [ { "name": "screw", "power": "3 kW" } ],
+            "targets": { "sandCapture": "80 %" }
+          }
+        }
+        """);
+  }
+
+  /**
    * Parses a text that a test wrote itself.
    *
    * @param text JSON

@@ -8,19 +8,24 @@ import java.util.Map;
 /** Says in words where a field is. */
 final class FieldNames {
   private static final Map<String, String> ENTRIES =
-      Map.of(
-          "runs",
-          "run",
-          "curve",
-          "curve point",
-          "gradation",
-          "sieve",
-          "fittings",
-          "fitting",
-          "readings",
-          "reading",
-          "others",
-          "other pump");
+      Map.ofEntries(
+          Map.entry("runs", "run"),
+          Map.entry("curve", "curve point"),
+          Map.entry("gradation", "sieve"),
+          Map.entry("fittings", "fitting"),
+          Map.entry("readings", "reading"),
+          Map.entry("pens", "pen"),
+          Map.entry("waters", "water"),
+          Map.entry("units", "unit"),
+          Map.entry("reaches", "reach"),
+          Map.entry("outlets", "outlet"),
+          Map.entry("pumps", "pump"),
+          Map.entry("months", "month"),
+          Map.entry("products", "product"),
+          Map.entry("modes", "mode"),
+          Map.entry("flows", "flow"),
+          Map.entry("machines", "machine"),
+          Map.entry("others", "other pump"));
 
   private FieldNames() {}
 

@@ -53,6 +53,7 @@ final class InputsPanel implements Row {
             ServiceSections.screw(model),
             ServiceSections.gravityRun(model),
             LaneSection.of(model),
+            PlantInputs.of(model),
             CriteriaSection.of(model));
     for (InputSection section : sections) {
       column.add(section.panel());

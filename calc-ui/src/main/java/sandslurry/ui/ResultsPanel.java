@@ -24,6 +24,7 @@ final class ResultsPanel {
           "Deposition",
           "Dilution",
           "Lane",
+          "Plant",
           "Safety",
           "Report");
 
@@ -37,6 +38,7 @@ final class ResultsPanel {
   private final DepositionView deposition = new DepositionView();
   private final ChartView dilution = new ChartView("dilution chart", "What dilution does");
   private final ChartView lane = new ChartView("lane chart", "Capture in the settling lane");
+  private final PlantView plant = new PlantView();
   private final HtmlView safety = new HtmlView("safety", "Safety cautions");
   private final JTextArea report = new JTextArea();
 
@@ -63,8 +65,9 @@ final class ResultsPanel {
     tabs.addTab(TABS.get(3), deposition.component());
     tabs.addTab(TABS.get(4), dilution.component());
     tabs.addTab(TABS.get(5), lane.component());
-    tabs.addTab(TABS.get(6), safety.component());
-    tabs.addTab(TABS.get(7), reportScroll);
+    tabs.addTab(TABS.get(6), plant.component());
+    tabs.addTab(TABS.get(7), safety.component());
+    tabs.addTab(TABS.get(8), reportScroll);
     panel.add(banner.component(), BorderLayout.NORTH);
     panel.add(tabs, BorderLayout.CENTER);
     model.listen(this::refresh);
@@ -119,6 +122,7 @@ final class ResultsPanel {
         charts.flatMap(Charts::dilution),
         assessment.isPresent() ? "This design does not look at dilution." : whyNot);
     lane.show(charts.flatMap(Charts::laneCapture), noLane);
+    plant.show(assessment, assessment.isPresent() ? "This design has no plant." : whyNot);
     showReport(reportText().orElse(whyNot));
   }
 

@@ -14,6 +14,7 @@ class FieldNamesTest {
         "/pump/curve/2/head; Pump, curve point 3, head",
         "/lane/sandStorageDepth; Lane, sand storage depth",
         "/sand/gradation/0/passing; Sand, sieve 1, passing",
+        "/plant/units/1/reaches/0/width; Plant, unit 2, reach 1, width",
         "/sand; Sand"
       })
   void aFieldIsNamedInWords(String pointer, String words) {

@@ -1,0 +1,637 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.PlantResult.Accounts;
+import sandslurry.assessment.PlantResult.LiquorLimit;
+import sandslurry.assessment.PlantResult.ModeResult;
+import sandslurry.assessment.PlantResult.Recycling;
+import sandslurry.circuit.BedQuality;
+import sandslurry.circuit.Day;
+import sandslurry.circuit.Liquor;
+import sandslurry.circuit.ManureProduction;
+import sandslurry.circuit.ManureProductions;
+import sandslurry.circuit.PenLoad;
+import sandslurry.circuit.PitDay;
+import sandslurry.circuit.Range;
+import sandslurry.circuit.SteadyBalance;
+import sandslurry.circuit.StorageAccount;
+import sandslurry.circuit.Stream;
+import sandslurry.correlation.Bound;
+import sandslurry.design.Design;
+import sandslurry.design.PlantSpec;
+import sandslurry.design.PlantSpec.BoxSpec;
+import sandslurry.design.PlantSpec.CycloneSpec;
+import sandslurry.design.PlantSpec.LaneUnitSpec;
+import sandslurry.design.PlantSpec.PenSpec;
+import sandslurry.design.PlantSpec.PitSpec;
+import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.separation.LaneFilling;
+import sandslurry.separation.LaneTurn;
+import sandslurry.separation.PitMixing;
+import sandslurry.separation.UnitFeed;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What is to be said of a plant. */
+final class PlantFindings {
+  /** Sand that fills a tenth of a storage sooner than this is worth a caution. */
+  private static final double FEW_YEARS = 10;
+
+  /** A lane that is dug more often than this is hardly run by anybody. */
+  private static final double SHORT_INTERVAL_D = 1;
+
+  /** Mixers commonly run a little above the just-suspended speed; twice that is far above. */
+  private static final double FAST_MIXER = 2;
+
+  /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
+  private static final double SALTY = 0.01;
+
+  private final UnitSystem units;
+  private final PlantModel model;
+  private final PlantSpec spec;
+  private final PlantResult result;
+  private final List<Finding> findings = new ArrayList<>();
+
+  PlantFindings(Design design, PlantModel model, PlantResult result) {
+    this.units = design.units();
+    this.model = model;
+    this.spec = model.spec();
+    this.result = result;
+  }
+
+  List<Finding> all() {
+    for (ModeResult mode : result.modes()) {
+      mode.failure()
+          .ifPresent(
+              failure ->
+                  add(
+                      Severity.FAIL,
+                      "mode \"" + mode.mode().name() + "\"",
+                      "The plant comes to no steady state in this mode.",
+                      failure.explanation(),
+                      "Change the units named until every constituent has a way out."));
+    }
+    notes();
+    result.accounts().ifPresent(this::accounts);
+    result.main().liquor().ifPresent(this::liquor);
+    days();
+    batches();
+    result.main().balance().ifPresent(this::units);
+    loads();
+    return findings;
+  }
+
+  private void add(Severity severity, String element, String what, String why, String cure) {
+    findings.add(new Finding(severity, Topic.PLANT, element, what, why, cure));
+  }
+
+  private String show(Kind<?> kind, double si) {
+    return units.show(kind, si);
+  }
+
+  private String show(Kind<?> kind, Range range) {
+    return new Figure("", kind, range).shown(units);
+  }
+
+  /** What units say of their feeds in a steady balance, each once with the modes that it is in. */
+  private void notes() {
+    Set<String> told = new LinkedHashSet<>();
+    for (ModeResult mode : result.modes()) {
+      if (mode.balance().isEmpty()) {
+        continue;
+      }
+      for (String note : mode.balance().get().notes()) {
+        if (told.add(note)) {
+          String unit = element(note);
+          add(
+              Severity.CAUTION,
+              unit,
+              unit.equals("plant") ? note : capital(note.substring(unit.length() + 1).strip()),
+              "It is so when the mode \"" + mode.mode().name() + "\" is at rest.",
+              "");
+        }
+      }
+    }
+  }
+
+  private String element(String note) {
+    return spec.units().stream()
+        .map(UnitSpec::name)
+        .filter(name -> note.startsWith(name + ":"))
+        .findFirst()
+        .orElse("plant");
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+  }
+
+  private void accounts(Accounts accounts) {
+    capture(accounts);
+    bed(accounts);
+    accounts.storages().forEach(this::storage);
+    double gain = accounts.cycle().recoveryOfBedded() - accounts.cycle().recoveryOfNewSand();
+    if (accounts.cycle().beddedKgps() > 0) {
+      add(
+          Severity.NOTE,
+          "sand account",
+          "Recovery is said of the sand flushed, of the sand bedded and of what need not be bought:"
+              + " they are not the same.",
+          "Of the sand flushed "
+              + show(Kind.PERCENT, accounts.sand().recoveryOfFlushed())
+              + " is recovered; of new sand "
+              + show(Kind.PERCENT, accounts.cycle().recoveryOfNewSand())
+              + " comes back to the stalls, of the sand that circulates "
+              + show(Kind.PERCENT, accounts.cycle().recoveryOfBedded())
+              + (gain > 0 ? ", because it coarsens as fine grains are lost" : "")
+              + "; weighed wet the heap would pass for "
+              + show(Kind.PERCENT, accounts.sand().recoveryAsWeighed())
+              + ".",
+          "");
+    }
+  }
+
+  private void capture(Accounts accounts) {
+    double target = spec.targets().sandCapture();
+    if (!(accounts.sand().flushed().sandKgps() > 0)) {
+      return;
+    }
+    Range capture = accounts.capture();
+    Severity severity =
+        capture.low() >= target
+            ? Severity.PASS
+            : capture.base() >= target ? Severity.CAUTION : Severity.FAIL;
+    String what =
+        switch (severity) {
+          case PASS -> "The plant recovers the share of the flushed sand asked for.";
+          case CAUTION ->
+              "The plant recovers the share of the flushed sand asked for as expected, not over the"
+                  + " whole range.";
+          default -> "The plant does not recover the share of the flushed sand asked for.";
+        };
+    add(
+        severity,
+        "sand recovery",
+        what,
+        "It recovers "
+            + show(Kind.PERCENT, capture)
+            + " of the sand flushed; asked for is "
+            + show(Kind.PERCENT, target)
+            + ". The liquor that it settles in has "
+            + show(Kind.PERCENT, accounts.liquor())
+            + " solids.",
+        severity == Severity.FAIL ? cure(accounts, target) : "");
+  }
+
+  private String cure(Accounts accounts, double target) {
+    List<String> cures = new ArrayList<>();
+    if (accounts.extraWater().isPresent()) {
+      cures.add(
+          show(Kind.FLOW, accounts.extraWater().getAsDouble())
+              + " more fresh water as \""
+              + accounts.waterFor().orElseThrow()
+              + "\"");
+    }
+    if (accounts.extraArea().isPresent()) {
+      cures.add(
+          show(Kind.PERCENT, accounts.extraArea().getAsDouble())
+              + " more area of all boxes and lanes");
+    }
+    if (!cures.isEmpty()) {
+      return "Give it "
+          + String.join(", or ", cures)
+          + ". A purge is the surplus itself and grows only with the water that comes in.";
+    }
+    double best = result.main().liquor().map(LiquorLimit::sandCapture).orElse(0.0);
+    return "Neither the fresh water that can be had nor ten times the settling area brings "
+        + show(Kind.PERCENT, target)
+        + ": take coarser sand, catch more fibre and fines, or ask for "
+        + show(Kind.PERCENT, Math.min(best, target))
+        + " at most.";
+  }
+
+  private void bed(Accounts accounts) {
+    if (accounts.bed().isEmpty()) {
+      return;
+    }
+    BedQuality bed = accounts.bed().get();
+    limit(
+        "organic matter of recovered sand",
+        bed.organicMatter(),
+        spec.targets().bedOrganicMatter(),
+        "Rinse the sand, dilute more with thinner liquor, or let the lane run faster.");
+    limit(
+        "moisture of recovered sand",
+        bed.moisture(),
+        spec.targets().bedMoisture(),
+        "Let it drain in a heap before it is bedded.");
+  }
+
+  private void limit(String element, double value, double most, String cure) {
+    boolean kept = value <= most;
+    add(
+        kept ? Severity.PASS : Severity.CAUTION,
+        element,
+        kept ? "It is within what is wanted." : "It is more than is wanted.",
+        show(Kind.PERCENT, value) + " against " + show(Kind.PERCENT, most) + " at most.",
+        kept ? "" : cure);
+  }
+
+  private void storage(String name, StorageAccount account) {
+    OptionalDouble days = account.daysOfStorage();
+    if (days.isPresent() && spec.targets().storageDays().isPresent()) {
+      double wanted = spec.targets().storageDays().getAsDouble();
+      boolean enough = days.getAsDouble() >= wanted;
+      double shortM3 =
+          (wanted - days.getAsDouble()) * account.netInflowM3(0) / account.months().get(0).days();
+      add(
+          enough ? Severity.PASS : Severity.FAIL,
+          name,
+          enough
+              ? "The storage lasts as many days as are wanted."
+              : "The storage does not last as many days as are wanted.",
+          "It lasts "
+              + show(Kind.DAYS, InUnit.ofDays(days.getAsDouble()))
+              + " from the worst month on, below freeboard and storm and above the sand there now;"
+              + " wanted are "
+              + show(Kind.DAYS, InUnit.ofDays(wanted))
+              + ".",
+          enough
+              ? ""
+              : "Find room for about "
+                  + show(Kind.VOLUME, Math.max(0, shortM3))
+                  + " more, dig the sand out, or bring less water.");
+    }
+    OptionalDouble years = account.yearsToTenth();
+    if (years.isPresent()) {
+      add(
+          years.getAsDouble() < FEW_YEARS ? Severity.CAUTION : Severity.NOTE,
+          name,
+          "Sand that is not caught settles in the storage and takes its volume.",
+          "It rises "
+              + show(Kind.BORE, account.sandRisePerYearM())
+              + " a year ("
+              + show(Kind.VOLUME, account.sandPerYearM3())
+              + " in bulk) and takes a tenth of the volume in "
+              + show(Kind.NUMBER, years.getAsDouble())
+              + " years.",
+          years.getAsDouble() < FEW_YEARS
+              ? "Plan to dig it out within "
+                  + show(Kind.NUMBER, years.getAsDouble())
+                  + " years, or catch more sand before it."
+              : "");
+    }
+  }
+
+  private void liquor(LiquorLimit main) {
+    String settles =
+        result.settledDay().isPresent()
+            ? " By schedule it is there after " + result.settledDay().getAsInt() + " days."
+            : result
+                .accounts()
+                .filter(a -> a.timeConstantS().isPresent())
+                .map(
+                    a ->
+                        " It takes about "
+                            + show(
+                                Kind.DAYS,
+                                InUnit.ofDays(Liquor.daysTo(a.timeConstantS().getAsDouble(), 0.95)))
+                            + " to come within a twentieth of that.")
+                .orElse("");
+    add(
+        Severity.NOTE,
+        "liquor of the loop",
+        "Recycling more of a thick liquid dilutes nothing: what the loop thickens to follows from"
+            + " the solids that nothing catches and the net water that comes in.",
+        "S = "
+            + show(Kind.MASS_PER_DAY, main.solidsNotCaughtKgps())
+            + " of solids not caught and W = "
+            + show(Kind.MASS_PER_DAY, main.netWaterKgps())
+            + " of net water give S / (S + W) = "
+            + show(Kind.PERCENT, main.analytic())
+            + "; the balance finds "
+            + show(Kind.PERCENT, main.solved())
+            + "."
+            + settles
+            + recycled(),
+        "");
+    if (spec.targets().liquorSolids().isPresent()) {
+      thin(main, spec.targets().liquorSolids().getAsDouble());
+    }
+    boolean salty = main.dissolved() >= SALTY;
+    add(
+        salty ? Severity.CAUTION : Severity.NOTE,
+        "salts",
+        "No unit catches dissolved salts: only fresh water thins them.",
+        "Dissolved solids settle at "
+            + show(Kind.PERCENT, main.dissolved())
+            + " of the water with them. Where they concentrate, struvite can scale pipes, pumps and"
+            + " valves; whether it does depends on magnesium, ammonium, phosphate and pH, which are"
+            + " not computed.",
+        salty
+            ? "Have the liquid tested, and look into pipes and valves where it is turbulent."
+            : "");
+  }
+
+  private String recycled() {
+    Optional<Recycling> once = recycling(1);
+    Optional<Recycling> twice = recycling(2);
+    if (once.isEmpty() || twice.isEmpty()) {
+      return "";
+    }
+    return " With twice the recycle it would be "
+        + show(Kind.PERCENT, twice.get().liquor().orElseThrow().solved())
+        + ", and the sand recovered "
+        + show(Kind.PERCENT, twice.get().liquor().orElseThrow().sandCapture())
+        + " instead of "
+        + show(Kind.PERCENT, once.get().liquor().orElseThrow().sandCapture())
+        + ".";
+  }
+
+  private Optional<Recycling> recycling(double factor) {
+    return result.recycling().stream()
+        .filter(r -> r.factor() == factor && r.liquor().isPresent())
+        .findFirst();
+  }
+
+  private void thin(LiquorLimit main, double target) {
+    boolean kept = main.solved() <= target;
+    double water = Liquor.waterFor(main.solidsNotCaughtKgps(), target) - main.netWaterKgps();
+    Stream in = total();
+    double capture = Liquor.captureFor(in.solidsKgps(), main.netWaterKgps(), target);
+    add(
+        kept ? Severity.PASS : Severity.CAUTION,
+        "liquor of the loop",
+        kept ? "The liquor is as thin as is wanted." : "The liquor is thicker than is wanted.",
+        show(Kind.PERCENT, main.solved()) + " against " + show(Kind.PERCENT, target) + ".",
+        kept
+            ? ""
+            : "Bring "
+                + show(Kind.MASS_PER_DAY, water)
+                + " more fresh water, or catch "
+                + show(Kind.PERCENT, capture)
+                + " of all solids that come in; at rest nothing else thins it.");
+  }
+
+  private Stream total() {
+    return result.total().meanFlow();
+  }
+
+  private void days() {
+    result
+        .days()
+        .stopped()
+        .ifPresent(
+            failure ->
+                add(
+                    Severity.FAIL,
+                    "day by schedule",
+                    "The day cannot be run to its end.",
+                    failure.explanation(),
+                    "Change the units named."));
+    if (result.days().last().isEmpty()) {
+      return;
+    }
+    Day day = result.days().last().get();
+    for (PitDay pit : day.pits().values()) {
+      double capacity = capacity(pit.name());
+      if (pit.overflowed()) {
+        add(
+            Severity.FAIL,
+            pit.name(),
+            "The pit runs over its brim in the course of the day.",
+            show(Kind.VOLUME, pit.spilledM3())
+                + " spills in a day; it holds "
+                + show(Kind.VOLUME, capacity)
+                + ".",
+            "Pump more out, or give it an overflow or "
+                + show(Kind.VOLUME, pit.mostM3() - capacity)
+                + " more of volume for each time it is full.");
+      }
+      pit.shortM3()
+          .forEach(
+              (stream, missing) ->
+                  add(
+                      Severity.CAUTION,
+                      pit.name(),
+                      "The pit runs empty: the pump of \"" + stream + "\" finds too little.",
+                      "It misses " + show(Kind.VOLUME, missing) + " in a day.",
+                      "Set the pump lower by "
+                          + show(Kind.FLOW, missing / InUnit.ofDays(1))
+                          + " in the mean, or stop it by the level."));
+      if (!pit.overflowed() && pit.shortM3().isEmpty()) {
+        add(
+            Severity.PASS,
+            pit.name(),
+            "The pit neither runs over nor empty in a day.",
+            "It holds "
+                + show(Kind.VOLUME, pit.leastM3())
+                + " to "
+                + show(Kind.VOLUME, pit.mostM3())
+                + " of "
+                + show(Kind.VOLUME, capacity)
+                + ".",
+            "");
+      }
+    }
+  }
+
+  private double capacity(String name) {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .map(unit -> ((PitSpec) unit).pit())
+        .filter(pit -> pit.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .capacityM3();
+  }
+
+  /** Manure comes in batches, which the balance spreads over the day. */
+  private void batches() {
+    for (int i = 0; i < spec.pens().size(); i++) {
+      PenSpec pen = spec.pens().get(i);
+      PenLoad load = result.loads().get(i);
+      for (UnitSpec unit : spec.units()) {
+        if (unit instanceof PitSpec pit && pit.inlets().contains(pen.stream())) {
+          double room = pit.pit().capacityM3();
+          boolean fits = load.volumePerBatchM3().high() <= room;
+          add(
+              fits ? Severity.PASS : Severity.CAUTION,
+              pit.name(),
+              fits
+                  ? "An empty pit takes a whole batch of " + load.name() + "."
+                  : "Even an empty pit does not take a batch of " + load.name() + ".",
+              "A batch is "
+                  + show(Kind.VOLUME, load.volumePerBatchM3())
+                  + "; the pit holds "
+                  + show(Kind.VOLUME, room)
+                  + ". The schedule feeds manure evenly over the day.",
+              fits
+                  ? ""
+                  : "Scrape more often, or enlarge it by "
+                      + show(Kind.VOLUME, load.volumePerBatchM3().high() - room)
+                      + ".");
+        }
+      }
+    }
+  }
+
+  private void units(SteadyBalance balance) {
+    Set<Bound.Excess> excesses = new LinkedHashSet<>();
+    for (UnitSpec unit : spec.units()) {
+      Stream feed = balance.feed(unit.name());
+      if (unit instanceof BoxSpec box) {
+        PlantUnits.box(model, box, feed).ifPresent(r -> excesses.addAll(r.excesses()));
+      } else if (unit instanceof CycloneSpec cyclone) {
+        PlantUnits.cyclone(model, cyclone, cyclone.model(), feed)
+            .ifPresent(r -> excesses.addAll(r.performance().excesses()));
+      } else if (unit instanceof LaneUnitSpec lane) {
+        PlantUnits.filling(model, lane, feed).ifPresent(filling -> lane(lane, filling));
+      } else if (unit instanceof PitSpec pit) {
+        PlantUnits.mixing(model, pit, feed)
+            .ifPresent(
+                mixing -> mixing(pit, mixing, PlantUnits.mixingFeed(model, feed).orElseThrow()));
+      }
+      if (!excesses.isEmpty()) {
+        add(
+            Severity.NOTE,
+            unit.name(),
+            "Methods are used outside their published ranges.",
+            String.join(
+                    "; ", excesses.stream().map(excess -> excess.describe(units)).limit(4).toList())
+                + (excesses.size() > 4 ? "; and " + (excesses.size() - 4) + " more" : "")
+                + ".",
+            "");
+        excesses.clear();
+      }
+    }
+  }
+
+  private void lane(LaneUnitSpec lane, LaneFilling filling) {
+    Optional<LaneTurn> turn = PlantUnits.turn(lane, filling);
+    if (turn.isEmpty()) {
+      return;
+    }
+    double interval = InUnit.days(turn.get().fillS());
+    double wait = turn.get().waitS(lane.lanes());
+    boolean enough = wait >= 0;
+    add(
+        !enough || interval < SHORT_INTERVAL_D ? Severity.CAUTION : Severity.PASS,
+        lane.name(),
+        enough
+            ? "One lane is always ready while the others drain and are dug."
+            : "The next lane is not ready when one is full.",
+        "A lane fills in "
+            + show(Kind.DAYS, turn.get().fillS())
+            + " and keeps "
+            + show(Kind.PERCENT, filling.meanRecovery())
+            + " of its sand from clean to clean-out; draining and digging take "
+            + show(Kind.DAYS, lane.drainS() + lane.digS())
+            + ".",
+        enough
+            ? ""
+            : "Have "
+                + show(Kind.NUMBER, turn.get().lanesNeeded())
+                + " lanes in turn instead of "
+                + lane.lanes()
+                + ".");
+  }
+
+  private void mixing(PitSpec pit, PitMixing mixing, UnitFeed feed) {
+    if (!(feed.sandTotalKgps() > 0)) {
+      return;
+    }
+    double left = mixing.leftKgps(feed) / feed.sandTotalKgps();
+    double carried = mixing.carriedKgps(feed) / feed.sandTotalKgps();
+    double just = mixing.speedRps() / Math.max(mixing.speedRatio(), 1e-9);
+    boolean little = mixing.speedRatio() < 1;
+    boolean much = mixing.speedRatio() > FAST_MIXER;
+    add(
+        little || much ? Severity.CAUTION : Severity.NOTE,
+        pit.name(),
+        little
+            ? "Too little mixing: sand stays on the floor of the pit, where it sets."
+            : much
+                ? "Far more mixing than sand needs: it goes along with all that leaves the pit."
+                : "The mixer just holds the sand up, and sends it along with all that leaves.",
+        "By Zwietering (1958) all sand is up at "
+            + (mixing.speedRps() > 0
+                ? show(Kind.FREQUENCY, just)
+                : "a speed that a mixer at rest does not have")
+            + "; at "
+            + show(Kind.FREQUENCY, mixing.speedRps())
+            + " "
+            + show(Kind.PERCENT, left)
+            + " of the sand stays and "
+            + show(Kind.PERCENT, carried)
+            + " goes along. Before a separator the first is lost room, after it the second is lost"
+            + " sand.",
+        little && mixing.speedRps() > 0
+            ? "Run it at " + show(Kind.FREQUENCY, just) + " while the pit is pumped."
+            : much ? "Run it at " + show(Kind.FREQUENCY, just) + "." : "");
+  }
+
+  private void loads() {
+    if (!result.total().excesses().isEmpty()) {
+      add(
+          Severity.CAUTION,
+          "manure production",
+          "The milk yield lies outside the yields that the equations were tabled for.",
+          String.join("; ", result.total().excesses().stream().map(e -> e.describe(units)).toList())
+              + ".",
+          "Weigh what is scraped, and give the ratio as manureFactor.");
+    }
+    double own = manureOf(spec.production());
+    for (ManureProduction other : ManureProductions.all()) {
+      if (other != spec.production() && own > 0) {
+        double ratio = manureOf(other) / own;
+        findings.add(
+            new Finding(
+                Severity.NOTE,
+                Topic.PLANT,
+                "manure production",
+                "The published equations for manure do not agree.",
+                "By "
+                    + spec.production().name()
+                    + " the cows make "
+                    + show(Kind.MASS_PER_DAY, own)
+                    + " of manure, by "
+                    + other.name()
+                    + " "
+                    + show(Kind.PERCENT, ratio)
+                    + " of that.",
+                ""));
+      }
+    }
+    for (Map.Entry<String, Double> water : waterOfPens().entrySet()) {
+      if (!(water.getValue() > 0)) {
+        add(
+            Severity.NOTE,
+            water.getKey(),
+            "No water reaches the manure of this pen, as it is given.",
+            "Wash and drinking water differ between farms by a factor of ten and more.",
+            "Meter it.");
+      }
+    }
+  }
+
+  private double manureOf(ManureProduction production) {
+    return spec.pens().stream()
+        .mapToDouble(pen -> pen.pen().cows() * production.manureKgps(pen.pen().milkKgps()).value())
+        .sum();
+  }
+
+  private Map<String, Double> waterOfPens() {
+    Map<String, Double> waters = new java.util.LinkedHashMap<>();
+    spec.pens().forEach(pen -> waters.put(pen.pen().name(), pen.pen().waterM3ps().base()));
+    return waters;
+  }
+}

@@ -1,0 +1,323 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import sandslurry.circuit.Constituents;
+import sandslurry.circuit.LiquorModel;
+import sandslurry.circuit.Mode;
+import sandslurry.circuit.Network;
+import sandslurry.circuit.Pen;
+import sandslurry.circuit.PenLoad;
+import sandslurry.circuit.Pit;
+import sandslurry.circuit.Range;
+import sandslurry.circuit.SeparatorUnit;
+import sandslurry.circuit.SeparatorUnit.Place;
+import sandslurry.circuit.Split;
+import sandslurry.circuit.Stream;
+import sandslurry.circuit.Unit;
+import sandslurry.design.Design;
+import sandslurry.design.PlantSpec;
+import sandslurry.design.PlantSpec.BoxSpec;
+import sandslurry.design.PlantSpec.CakeSpec;
+import sandslurry.design.PlantSpec.CycloneSpec;
+import sandslurry.design.PlantSpec.LaneUnitSpec;
+import sandslurry.design.PlantSpec.ModeSpec;
+import sandslurry.design.PlantSpec.PenSpec;
+import sandslurry.design.PlantSpec.PitSpec;
+import sandslurry.design.PlantSpec.Product;
+import sandslurry.design.PlantSpec.SplitterSpec;
+import sandslurry.design.PlantSpec.StorageSpec;
+import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.design.PlantSpec.WaterSpec;
+import sandslurry.material.Water;
+import sandslurry.separation.DilutionBox;
+import sandslurry.separation.LaneReach;
+import sandslurry.separation.OpenChannel;
+import sandslurry.separation.OrganicMatter;
+import sandslurry.separation.Outlook;
+import sandslurry.units.Measure;
+
+/** The plant of a design as networks of kernels, one for each mode. */
+final class PlantModel {
+  static final OrganicMatter ORGANIC = OrganicMatter.FEEDLOT;
+
+  /** Which end of the inputs' ranges is taken, and how hopeful the capture is. */
+  record Case(
+      Function<Range, Double> sand,
+      Function<Range, Double> water,
+      Function<Range, Double> manure,
+      Outlook outlook,
+      double recycleFactor,
+      double extraWaterM3ps,
+      double areaFactor) {
+    static final Case BASE = of(Range::base, Range::base, Range::base, Outlook.LIKELY);
+
+    static Case of(
+        Function<Range, Double> sand,
+        Function<Range, Double> water,
+        Function<Range, Double> manure,
+        Outlook outlook) {
+      return new Case(sand, water, manure, outlook, 1, 0, 1);
+    }
+
+    Case recycling(double factor) {
+      return new Case(sand, water, manure, outlook, factor, extraWaterM3ps, areaFactor);
+    }
+
+    Case withWater(double extraM3ps) {
+      return new Case(sand, water, manure, outlook, recycleFactor, extraM3ps, areaFactor);
+    }
+
+    Case withArea(double factor) {
+      return new Case(sand, water, manure, outlook, recycleFactor, extraWaterM3ps, factor);
+    }
+  }
+
+  /** Where streams end. */
+  private record Sink(String name, List<String> inlets) implements Unit {
+    @Override
+    public List<String> outlets() {
+      return List.of();
+    }
+
+    @Override
+    public Split split(Stream feed) {
+      return new Split(new double[0][], List.of());
+    }
+  }
+
+  private final PlantSpec spec;
+  private final Constituents constituents;
+  private final LiquorModel liquor;
+  private final Set<String> recycles;
+
+  PlantModel(Design design) {
+    this.spec = design.plant().orElseThrow();
+    double temperature = Measure.TEMPERATURE.si(design.carrier().temperature());
+    this.constituents =
+        Constituents.of(
+            design.sand().gradation(),
+            Water.densityKgM3(temperature),
+            Measure.DENSITY.si(design.sand().density()));
+    this.liquor = new LiquorModel(temperature, design.sand().shape(), spec.coatingFactor());
+    this.recycles = findRecycles();
+  }
+
+  PlantSpec spec() {
+    return spec;
+  }
+
+  Constituents constituents() {
+    return constituents;
+  }
+
+  LiquorModel liquor() {
+    return liquor;
+  }
+
+  /** Pumped streams that come back to the pit that they leave. */
+  Set<String> recycles() {
+    return recycles;
+  }
+
+  private Set<String> findRecycles() {
+    Set<String> found = new LinkedHashSet<>();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit) {
+        for (String stream : pit.pit().draws().keySet()) {
+          if (dilutes(stream) && reaches(stream, pit, new LinkedHashSet<>())) {
+            found.add(stream);
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** A recycle flows where manure flows in too, or before it. */
+  private boolean dilutes(String stream) {
+    Set<String> manure = new LinkedHashSet<>();
+    spec.pens().forEach(pen -> manure.add(pen.stream()));
+    return spec.units().stream()
+        .filter(unit -> unit.inlets().contains(stream))
+        .anyMatch(unit -> unit.inlets().stream().anyMatch(manure::contains));
+  }
+
+  private boolean reaches(String stream, UnitSpec goal, Set<String> seen) {
+    for (UnitSpec unit : spec.units()) {
+      if (unit.inlets().contains(stream)) {
+        if (unit == goal) {
+          return true;
+        }
+        for (String out : unit.outlets()) {
+          if (seen.add(out) && reaches(out, goal, seen)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  PenLoad load(PenSpec pen) {
+    return PenLoad.of(pen.pen(), spec.production(), spec.solids(), constituents);
+  }
+
+  /** The sand bedded in the stalls of all pens. */
+  Stream bedded(Case one) {
+    double sand =
+        spec.pens().stream()
+            .mapToDouble(pen -> pen.pen().stalls() * one.sand().apply(pen.pen().sandKgps()))
+            .sum();
+    return constituents.deliveredSand(sand);
+  }
+
+  Stream manure(PenSpec spec, Case one) {
+    Pen pen = spec.pen();
+    Pen fixed =
+        new Pen(
+            pen.name(),
+            pen.cows(),
+            pen.milkKgps(),
+            pen.others(),
+            Range.of(one.manure().apply(pen.manureFactor())),
+            pen.stalls(),
+            Range.of(one.sand().apply(pen.sandKgps())),
+            Range.of(one.water().apply(pen.waterM3ps())),
+            pen.scrapesPerDay());
+    return load(new PenSpec(fixed, spec.stream())).meanFlow();
+  }
+
+  double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
+    double flow = mode.flowsM3ps().getOrDefault(water.stream(), water.flowM3ps());
+    return extra(water) ? flow + one.extraWaterM3ps() : flow;
+  }
+
+  /** Whether this is the water that a remedy is looked for in: the first that may grow. */
+  private boolean extra(WaterSpec water) {
+    return spec.waters().stream()
+        .filter(w -> w.mostM3ps().isPresent())
+        .findFirst()
+        .filter(water::equals)
+        .isPresent();
+  }
+
+  Mode mode(ModeSpec mode, Case one) {
+    Map<String, Stream> feeds = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      feeds.put(pen.stream(), manure(pen, one));
+    }
+    for (WaterSpec water : spec.waters()) {
+      feeds.put(
+          water.stream(),
+          constituents.water(waterM3ps(water, mode, one) * constituents.waterDensityKgM3()));
+    }
+    List<Unit> units = new ArrayList<>();
+    spec.units().forEach(unit -> units.add(unit(unit, mode, one)));
+    return new Mode(
+        mode.name(),
+        Network.of(units, feeds.keySet(), spec.products().stream().map(Product::stream).toList()),
+        feeds);
+  }
+
+  private Unit unit(UnitSpec unit, ModeSpec mode, Case one) {
+    if (unit instanceof BoxSpec box) {
+      return SeparatorUnit.box(
+          new Place(box.name(), box.inlets(), box.sand(), box.overflow(), box.runningShare()),
+          box(box, one),
+          ORGANIC,
+          one.outlook(),
+          liquor,
+          box.shearRatePs());
+    }
+    if (unit instanceof LaneUnitSpec lane) {
+      return SeparatorUnit.lane(
+          new Place(lane.name(), lane.inlets(), lane.sand(), lane.overflow(), lane.runningShare()),
+          reaches(lane, one),
+          lane.depositsM(),
+          ORGANIC,
+          spec.porosity(),
+          one.outlook(),
+          liquor);
+    }
+    if (unit instanceof CycloneSpec cyclone) {
+      return SeparatorUnit.cyclone(
+          new Place(
+              cyclone.name(),
+              cyclone.inlets(),
+              cyclone.underflow(),
+              cyclone.overflow(),
+              cyclone.runningShare()),
+          cyclone.cyclone(),
+          cyclone.model(),
+          liquor,
+          cyclone.shearRatePs());
+    }
+    if (unit instanceof CakeSpec cake) {
+      return SeparatorUnit.cake(
+          new Place(cake.name(), cake.inlets(), cake.cake(), cake.liquid(), cake.runningShare()),
+          cake.separator(),
+          liquor);
+    }
+    if (unit instanceof SplitterSpec splitter) {
+      return splitter.splitter();
+    }
+    if (unit instanceof PitSpec pit) {
+      return pit(pit.pit(), mode, one);
+    }
+    StorageSpec storage = (StorageSpec) unit;
+    return new Sink(storage.name(), storage.inlets());
+  }
+
+  static DilutionBox box(BoxSpec spec, Case one) {
+    DilutionBox box = spec.box();
+    return new DilutionBox(
+        box.areaM2() * one.areaFactor(),
+        box.waterDepthM(),
+        box.effectiveShare(),
+        box.sandMoisture(),
+        box.rinsePoreVolumes(),
+        box.rinseEfficiency(),
+        box.screwCapacityM3ps(),
+        box.depositPorosity());
+  }
+
+  private static List<LaneReach> reaches(LaneUnitSpec lane, Case one) {
+    return lane.reaches().stream()
+        .map(
+            reach ->
+                new LaneReach(
+                    new OpenChannel(
+                        reach.channel().widthM() * one.areaFactor(),
+                        reach.channel().slope(),
+                        reach.channel().manningN()),
+                    reach.lengthM(),
+                    reach.waterLevelM(),
+                    reach.storageDepthM(),
+                    reach.effectiveShare()))
+        .toList();
+  }
+
+  private Pit pit(Pit pit, ModeSpec mode, Case one) {
+    Map<String, Double> draws = new LinkedHashMap<>();
+    pit.draws()
+        .forEach(
+            (stream, flow) -> {
+              double here = mode.flowsM3ps().getOrDefault(stream, flow);
+              draws.put(stream, recycles.contains(stream) ? here * one.recycleFactor() : here);
+            });
+    return new Pit(
+        pit.name(),
+        pit.inlets(),
+        draws,
+        pit.overflow(),
+        pit.weirVolumeM3(),
+        pit.capacityM3(),
+        pit.startVolumeM3());
+  }
+}

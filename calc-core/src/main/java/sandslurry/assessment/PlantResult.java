@@ -1,0 +1,193 @@
+package sandslurry.assessment;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import sandslurry.circuit.BedQuality;
+import sandslurry.circuit.DayRun;
+import sandslurry.circuit.NoSteadyState;
+import sandslurry.circuit.PenLoad;
+import sandslurry.circuit.Range;
+import sandslurry.circuit.SandAccount;
+import sandslurry.circuit.SandCycle;
+import sandslurry.circuit.SteadyBalance;
+import sandslurry.circuit.SteadyState;
+import sandslurry.circuit.StorageAccount;
+import sandslurry.design.PlantSpec.ModeSpec;
+import sandslurry.separation.LaneTrade;
+
+/**
+ * What came of a plant.
+ *
+ * @param loads what each pen makes
+ * @param total what all pens make
+ * @param modes the steady state of each mode
+ * @param accounts the accounts over the day, present when every mode has a steady state
+ * @param days the days by schedule, from the start volumes of the pits filled with water
+ * @param settledDay the first day from which on the liquor of the pits stays within a twentieth of
+ *     its way to the last day; empty when it did not settle in the days tried, or nothing is pitted
+ * @param recycling what more and less recycling does
+ * @param trades the trade of each lane, by its name
+ * @param units figures of each unit at the balance of the longest mode, by its name
+ */
+public record PlantResult(
+    List<PenLoad> loads,
+    PenLoad total,
+    List<ModeResult> modes,
+    Optional<Accounts> accounts,
+    DayRun days,
+    OptionalInt settledDay,
+    List<Recycling> recycling,
+    Map<String, List<LaneTrade>> trades,
+    Map<String, List<Figure>> units) {
+  /** Copies the lists. */
+  public PlantResult {
+    loads = List.copyOf(loads);
+    modes = List.copyOf(modes);
+    recycling = List.copyOf(recycling);
+    trades = PlantMaps.ordered(trades);
+    units = PlantMaps.ordered(units);
+  }
+
+  /**
+   * The mode that runs longest.
+   *
+   * @return the mode
+   */
+  public ModeResult main() {
+    ModeResult longest = modes.get(0);
+    for (ModeResult mode : modes) {
+      if (mode.share() > longest.share()) {
+        longest = mode;
+      }
+    }
+    return longest;
+  }
+
+  /**
+   * A mode and its steady state.
+   *
+   * @param mode the mode
+   * @param state its steady state, or why there is none
+   * @param sheet the streams between the units; empty without a steady state
+   * @param liquor what the loop thickens to, present with a steady state
+   */
+  public record ModeResult(
+      ModeSpec mode, SteadyState state, List<FlowEdge> sheet, Optional<LiquorLimit> liquor) {
+    /** Copies the list. */
+    public ModeResult {
+      sheet = List.copyOf(sheet);
+    }
+
+    /**
+     * The share of the day that it runs.
+     *
+     * @return the share
+     */
+    public double share() {
+      return (mode.toS() - mode.fromS()) / sandslurry.units.InUnit.ofDays(1);
+    }
+
+    /**
+     * The balance.
+     *
+     * @return the balance, empty when there is none
+     */
+    public Optional<SteadyBalance> balance() {
+      return state instanceof SteadyBalance balance ? Optional.of(balance) : Optional.empty();
+    }
+
+    /**
+     * The failure.
+     *
+     * @return why there is no steady state, empty when there is one
+     */
+    public Optional<NoSteadyState> failure() {
+      return state instanceof NoSteadyState failure ? Optional.of(failure) : Optional.empty();
+    }
+  }
+
+  /**
+   * A stream between two units, for the drawing of flows.
+   *
+   * @param stream its name
+   * @param from the unit, pen or "water" that it comes from
+   * @param to the unit that takes it, or the use it is put to
+   * @param flowM3ps volume flow [m3/s]
+   * @param sandKgps dry sand in it [kg/s]
+   * @param totalSolids sand-free total solids
+   */
+  public record FlowEdge(
+      String stream,
+      String from,
+      String to,
+      double flowM3ps,
+      double sandKgps,
+      double totalSolids) {}
+
+  /**
+   * What the liquor thickens to, by balance and by the two numbers behind it.
+   *
+   * @param solidsNotCaughtKgps sand-free dry matter that reaches the storages [kg/s]
+   * @param netWaterKgps water that reaches the storages [kg/s]
+   * @param analytic S / (S + W) from what comes in less what is taken out
+   * @param solved total solids of what reaches the storages, by the solver
+   * @param dissolved dissolved solids over dissolved solids and water there
+   * @param sandCapture sand recovered over sand flushed
+   */
+  public record LiquorLimit(
+      double solidsNotCaughtKgps,
+      double netWaterKgps,
+      double analytic,
+      double solved,
+      double dissolved,
+      double sandCapture) {}
+
+  /**
+   * The plant with all recycle pumps at a multiple of their flow, in its longest mode.
+   *
+   * @param factor the multiple
+   * @param recycledM3ps liquor that is recycled [m3/s]
+   * @param liquor what comes of it; empty when there is no steady state
+   */
+  public record Recycling(double factor, double recycledM3ps, Optional<LiquorLimit> liquor) {}
+
+  /**
+   * The accounts over a day: each mode at its own steady state, weighted by its hours.
+   *
+   * @param sand the sand account
+   * @param cycle the sand that circulates when it is bedded again and again
+   * @param bed the quality of the recovered sand; empty when there is none
+   * @param capture sand recovered over sand flushed, with its range
+   * @param liquor total solids of what reaches the storages, with its range
+   * @param groups the figures of all accounts, by heading
+   * @param storages the account of each storage, by name
+   * @param extraWater least extra fresh water that keeps the capture at its target; empty when none
+   *     that can be had does or no water has a most
+   * @param waterFor stream and most of the water that was tried; empty when none may grow
+   * @param extraArea by what factor all settling areas must grow to keep the capture at its target,
+   *     less one; empty when ten times is too little
+   * @param timeConstantS what the pits hold at rest over what comes in and is not caught; empty
+   *     when nothing is held
+   */
+  public record Accounts(
+      SandAccount sand,
+      SandCycle cycle,
+      Optional<BedQuality> bed,
+      Range capture,
+      Range liquor,
+      Map<String, List<Figure>> groups,
+      Map<String, StorageAccount> storages,
+      OptionalDouble extraWater,
+      Optional<String> waterFor,
+      OptionalDouble extraArea,
+      OptionalDouble timeConstantS) {
+    /** Copies the maps. */
+    public Accounts {
+      groups = PlantMaps.ordered(groups);
+      storages = PlantMaps.ordered(storages);
+    }
+  }
+}

@@ -1,0 +1,419 @@
+package sandslurry.design;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.circuit.EnergyUse;
+import sandslurry.circuit.ManureProduction;
+import sandslurry.circuit.ManureSolids;
+import sandslurry.circuit.Pen;
+import sandslurry.circuit.Pit;
+import sandslurry.circuit.Pond;
+import sandslurry.circuit.Splitter;
+import sandslurry.circuit.StorageAccount;
+import sandslurry.separation.CakeSeparator;
+import sandslurry.separation.DilutionBox;
+import sandslurry.separation.Hydrocyclone;
+import sandslurry.separation.HydrocycloneModel;
+import sandslurry.separation.Impeller;
+import sandslurry.separation.LaneReach;
+
+/**
+ * The way from the pens to the storage: units that are connected by streams of equal name. Values
+ * are in SI, as the kernels that they describe take them.
+ *
+ * @param production the equation for manure
+ * @param solids how the dry matter of manure is divided
+ * @param coatingFactor settling velocity of coated grains over that of clean ones
+ * @param porosity pores over bulk volume of settled and heaped sand
+ * @param pens the pens with the streams that they make
+ * @param waters streams of fresh water
+ * @param units the units
+ * @param products streams that leave and what becomes of them
+ * @param modes how the plant runs in the course of a day
+ * @param machines machines whose power is given
+ * @param rebeddedShare share of the recovered sand that goes back to the stalls
+ * @param targets what the plant is judged by
+ */
+public record PlantSpec(
+    ManureProduction production,
+    ManureSolids solids,
+    double coatingFactor,
+    double porosity,
+    List<PenSpec> pens,
+    List<WaterSpec> waters,
+    List<UnitSpec> units,
+    List<Product> products,
+    List<ModeSpec> modes,
+    List<EnergyUse> machines,
+    double rebeddedShare,
+    Targets targets) {
+  /** Copies the lists. */
+  public PlantSpec {
+    pens = List.copyOf(pens);
+    waters = List.copyOf(waters);
+    units = List.copyOf(units);
+    products = List.copyOf(products);
+    modes = List.copyOf(modes);
+    machines = List.copyOf(machines);
+  }
+
+  /**
+   * A pen and where its manure goes.
+   *
+   * @param pen the pen
+   * @param stream the stream that it makes
+   */
+  public record PenSpec(Pen pen, String stream) {}
+
+  /**
+   * Fresh water.
+   *
+   * @param stream the stream
+   * @param flowM3ps its flow unless a mode says otherwise [m3/s]
+   * @param mostM3ps the most that could be had, when more water is to be looked at as a remedy
+   *     [m3/s]
+   */
+  public record WaterSpec(String stream, double flowM3ps, OptionalDouble mostM3ps) {}
+
+  /** What becomes of a stream that leaves the plant. */
+  public enum Use {
+    /** Sand for the stalls. */
+    BEDDING("bedding"),
+    /** Fibre, to be heaped, sold or spread. */
+    FIBRE("fibre"),
+    /** Anything else, such as trash. */
+    WASTE("waste");
+
+    private final String word;
+
+    Use(String word) {
+      this.word = word;
+    }
+
+    /**
+     * The use in a word, as in files.
+     *
+     * @return for example "bedding"
+     */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * A stream that leaves.
+   *
+   * @param stream the stream
+   * @param use what becomes of it
+   */
+  public record Product(String stream, Use use) {}
+
+  /**
+   * A way in which the plant runs for some hours.
+   *
+   * @param name what it is called
+   * @param fromS start since midnight [s]
+   * @param toS end since midnight [s]
+   * @param flowsM3ps flows of pumps and fresh water that differ in this mode, by stream [m3/s]
+   */
+  public record ModeSpec(String name, double fromS, double toS, Map<String, Double> flowsM3ps) {
+    /** Copies the map, order kept. */
+    public ModeSpec {
+      flowsM3ps = Collections.unmodifiableMap(new LinkedHashMap<>(flowsM3ps));
+    }
+  }
+
+  /**
+   * What a plant is judged by.
+   *
+   * @param sandCapture least share of the flushed sand that is recovered
+   * @param bedOrganicMatter most organic matter in the dry matter of recovered sand
+   * @param bedMoisture most water in recovered sand, by mass
+   * @param liquorSolids most solids of the liquor, when one is wanted
+   * @param storageDays least days of storage, when a number is wanted
+   */
+  public record Targets(
+      double sandCapture,
+      double bedOrganicMatter,
+      double bedMoisture,
+      OptionalDouble liquorSolids,
+      OptionalDouble storageDays) {}
+
+  /** A unit of the plant. */
+  public sealed interface UnitSpec {
+    /**
+     * What the unit is called.
+     *
+     * @return its name
+     */
+    String name();
+
+    /**
+     * The streams in.
+     *
+     * @return their names
+     */
+    List<String> inlets();
+
+    /**
+     * The streams out.
+     *
+     * @return their names, solids first
+     */
+    List<String> outlets();
+
+    /**
+     * The kind, as in files.
+     *
+     * @return for example "box"
+     */
+    String kind();
+  }
+
+  /**
+   * A dilution settling box.
+   *
+   * @param name its name
+   * @param inlets streams in
+   * @param sand stream of sand out
+   * @param overflow stream over the weir
+   * @param runningShare share of the day that it runs
+   * @param box the box
+   * @param shearRatePs shear rate at which the viscosity of its liquor counts [1/s]
+   */
+  public record BoxSpec(
+      String name,
+      List<String> inlets,
+      String sand,
+      String overflow,
+      double runningShare,
+      DilutionBox box,
+      double shearRatePs)
+      implements UnitSpec {
+    @Override
+    public List<String> outlets() {
+      return List.of(sand, overflow);
+    }
+
+    @Override
+    public String kind() {
+      return "box";
+    }
+  }
+
+  /**
+   * A settling lane, or several in turn.
+   *
+   * @param name its name
+   * @param inlets streams in
+   * @param sand stream of sand dug out, as a mean over the time
+   * @param overflow stream out
+   * @param runningShare share of the day that it runs
+   * @param reaches its reaches from the inlet on
+   * @param depositShare how full of sand it is judged, as a share of the depth for sand
+   * @param lanes how many there are in turn
+   * @param drainS time to drain before it is dug [s]
+   * @param digS time to dig it out [s]
+   */
+  public record LaneUnitSpec(
+      String name,
+      List<String> inlets,
+      String sand,
+      String overflow,
+      double runningShare,
+      List<LaneReach> reaches,
+      double depositShare,
+      int lanes,
+      double drainS,
+      double digS)
+      implements UnitSpec {
+    /** Copies the list. */
+    public LaneUnitSpec {
+      reaches = List.copyOf(reaches);
+    }
+
+    @Override
+    public List<String> outlets() {
+      return List.of(sand, overflow);
+    }
+
+    @Override
+    public String kind() {
+      return "lane";
+    }
+
+    /**
+     * Thickness of the deposit at which it is judged.
+     *
+     * @return one for each reach [m]
+     */
+    public List<Double> depositsM() {
+      return reaches.stream().map(reach -> depositShare * reach.storageDepthM()).toList();
+    }
+  }
+
+  /**
+   * Hydrocyclones side by side.
+   *
+   * @param name their name
+   * @param inlets streams in
+   * @param underflow stream of sand out
+   * @param overflow stream of liquor out
+   * @param runningShare share of the day that they run
+   * @param cyclone the cyclones
+   * @param model the model
+   * @param shearRatePs shear rate at which the viscosity of the liquor counts [1/s]
+   * @param pumpEfficiency efficiency of feed pump and motor
+   */
+  public record CycloneSpec(
+      String name,
+      List<String> inlets,
+      String underflow,
+      String overflow,
+      double runningShare,
+      Hydrocyclone cyclone,
+      HydrocycloneModel model,
+      double shearRatePs,
+      double pumpEfficiency)
+      implements UnitSpec {
+    @Override
+    public List<String> outlets() {
+      return List.of(underflow, overflow);
+    }
+
+    @Override
+    public String kind() {
+      return "cyclone";
+    }
+  }
+
+  /**
+   * A coarse screen or a fibre separator.
+   *
+   * @param name its name
+   * @param kind "screen" or "fibreSeparator"
+   * @param inlets streams in
+   * @param cake stream of what is held
+   * @param liquid stream of the rest
+   * @param runningShare share of the day that it runs
+   * @param separator the separator
+   */
+  public record CakeSpec(
+      String name,
+      String kind,
+      List<String> inlets,
+      String cake,
+      String liquid,
+      double runningShare,
+      CakeSeparator separator)
+      implements UnitSpec {
+    @Override
+    public List<String> outlets() {
+      return List.of(cake, liquid);
+    }
+  }
+
+  /**
+   * A tee, weir or mixing point.
+   *
+   * @param splitter the splitter
+   */
+  public record SplitterSpec(Splitter splitter) implements UnitSpec {
+    @Override
+    public String name() {
+      return splitter.name();
+    }
+
+    @Override
+    public List<String> inlets() {
+      return splitter.inlets();
+    }
+
+    @Override
+    public List<String> outlets() {
+      return splitter.outlets();
+    }
+
+    @Override
+    public String kind() {
+      return "splitter";
+    }
+  }
+
+  /**
+   * A mixer in a pit.
+   *
+   * @param impeller the impeller
+   * @param speedRps its speed [1/s]
+   * @param runningShare share of the day that it runs
+   */
+  public record Mixer(Impeller impeller, double speedRps, double runningShare) {}
+
+  /**
+   * A pit.
+   *
+   * @param pit the pit
+   * @param mixer its mixer, if it has one
+   */
+  public record PitSpec(Pit pit, Optional<Mixer> mixer) implements UnitSpec {
+    @Override
+    public String name() {
+      return pit.name();
+    }
+
+    @Override
+    public List<String> inlets() {
+      return pit.inlets();
+    }
+
+    @Override
+    public List<String> outlets() {
+      return pit.outlets();
+    }
+
+    @Override
+    public String kind() {
+      return "pit";
+    }
+  }
+
+  /**
+   * A storage, where streams end until it is emptied.
+   *
+   * @param name its name
+   * @param inlets streams in
+   * @param pond its shape
+   * @param months the months of the year: names, days, rain and evaporation; their inflow is 0 here
+   * @param stormM depth of the design storm [m]
+   * @param freeboardM freeboard [m]
+   * @param settledSandM3 sand on its floor now [m3]
+   */
+  public record StorageSpec(
+      String name,
+      List<String> inlets,
+      Pond pond,
+      List<StorageAccount.Month> months,
+      double stormM,
+      double freeboardM,
+      double settledSandM3)
+      implements UnitSpec {
+    /** Copies the list. */
+    public StorageSpec {
+      months = List.copyOf(months);
+    }
+
+    @Override
+    public List<String> outlets() {
+      return List.of();
+    }
+
+    @Override
+    public String kind() {
+      return "storage";
+    }
+  }
+}

@@ -1,0 +1,288 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import sandslurry.assessment.PlantResult.Accounts;
+import sandslurry.assessment.PlantResult.LiquorLimit;
+import sandslurry.assessment.PlantResult.ModeResult;
+import sandslurry.circuit.Day;
+import sandslurry.circuit.SteadyBalance;
+import sandslurry.circuit.Stream;
+import sandslurry.design.Design;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Documents;
+import sandslurry.design.PlantSpec;
+import sandslurry.design.Reading;
+import sandslurry.report.Report;
+import sandslurry.report.TextView;
+
+/** What must hold of every plant, tried on the example and on plants edited at random. */
+class PlantProperties {
+  private static final double CONSERVED = 1e-9;
+
+  private static DesignDocument example() throws Exception {
+    return DesignDocument.load(Path.of("..", "docs", "examples", "closed-loop-dairy.json"));
+  }
+
+  private static Design design(DesignDocument document) {
+    Reading reading = document.read();
+    assertThat(reading.problems()).isEmpty();
+    return reading.design().orElseThrow();
+  }
+
+  private static PlantResult result(DesignDocument document) {
+    return Evaluation.assess(design(document)).plant().orElseThrow();
+  }
+
+  /** The plant of all kinds of units with sizes and flows drawn at random. */
+  private static DesignDocument edited(long seed) {
+    Random random = new Random(seed);
+    return Documents.plant()
+        .with("/plant/units/0/length", spread(random, 3) + " m")
+        .with("/plant/units/1/reaches/0/width", spread(random, 2) + " m")
+        .with("/plant/units/2/body", spread(random, 250) + " mm")
+        .with("/plant/units/2/apex", "25 mm")
+        .with("/plant/units/4/fibreCapture", random.nextInt(101) + " %")
+        .with("/plant/units/4/finesCapture", random.nextInt(60) + " %")
+        .with("/plant/units/6/pumps/0/flow", spread(random, 6) + " m3/h")
+        .with("/plant/waters/0/flow", spread(random, 1.5) + " m3/h")
+        .with("/plant/pens/0/cows", String.valueOf(50 + random.nextInt(500)));
+  }
+
+  private static double spread(Random random, double middle) {
+    return middle * Math.pow(2, 2 * random.nextDouble() - 1);
+  }
+
+  private static void conserves(Design design, PlantResult result) {
+    PlantSpec spec = design.plant().orElseThrow();
+    for (ModeResult mode : result.modes()) {
+      if (mode.balance().isEmpty()) {
+        continue;
+      }
+      SteadyBalance balance = mode.balance().get();
+      Map<String, Stream> streams = balance.streams();
+      int count = streams.values().iterator().next().constituents().count();
+      for (int i = 0; i < count; i++) {
+        double in = 0;
+        double out = 0;
+        for (PlantSpec.PenSpec pen : spec.pens()) {
+          in += streams.get(pen.stream()).kgps(i);
+        }
+        for (PlantSpec.WaterSpec water : spec.waters()) {
+          in += streams.get(water.stream()).kgps(i);
+        }
+        for (PlantSpec.Product product : spec.products()) {
+          out += streams.get(product.stream()).kgps(i);
+        }
+        for (PlantSpec.UnitSpec unit : spec.units()) {
+          double fed = 0;
+          double left = 0;
+          for (String inlet : unit.inlets()) {
+            fed += streams.get(inlet).kgps(i);
+          }
+          for (String outlet : unit.outlets()) {
+            left += streams.get(outlet).kgps(i);
+          }
+          if (unit.outlets().isEmpty()) {
+            out += fed;
+          } else {
+            assertThat(left).as(unit.name()).isCloseTo(fed, within(CONSERVED * fed));
+          }
+        }
+        assertThat(out).isCloseTo(in, within(CONSERVED * in));
+      }
+    }
+    for (Day day : result.days().days()) {
+      assertThat(day.imbalance()).isLessThan(CONSERVED);
+    }
+  }
+
+  private static void agreesWithTheLimit(PlantResult result) {
+    for (ModeResult mode : result.modes()) {
+      if (mode.liquor().isPresent()) {
+        LiquorLimit liquor = mode.liquor().get();
+        assertThat(liquor.solved()).as("S / (S + W)").isCloseTo(liquor.analytic(), within(1e-8));
+      }
+    }
+  }
+
+  private static void balances(Accounts accounts) {
+    double flushed = accounts.sand().flushed().sandKgps();
+    assertThat(accounts.sand().stillInTheLineKgps()).isCloseTo(0, within(CONSERVED * flushed));
+    assertThat(accounts.capture().base()).isBetween(0.0, 1 + 1e-9);
+    assertThat(accounts.cycle().recoveryOfBedded())
+        .isGreaterThanOrEqualTo(accounts.cycle().recoveryOfNewSand() - 1e-9);
+  }
+
+  @Example
+  void theExampleConservesEveryConstituentAndMeetsTheAnalyticLimit() throws Exception {
+    Design design = design(example());
+    PlantResult result = Evaluation.assess(design).plant().orElseThrow();
+    assertThat(result.modes()).hasSize(2).allMatch(mode -> mode.balance().isPresent());
+    conserves(design, result);
+    agreesWithTheLimit(result);
+    balances(result.accounts().orElseThrow());
+  }
+
+  @Property(tries = 12)
+  void aPlantEditedAtRandomConservesMeetsTheLimitAndBalancesItsAccounts(@ForAll long seed) {
+    Design design = design(edited(seed));
+    PlantResult result = Evaluation.assess(design).plant().orElseThrow();
+    conserves(design, result);
+    agreesWithTheLimit(result);
+    result.accounts().ifPresent(PlantProperties::balances);
+    String report = new TextView(100).write(Report.of(Evaluation.assess(design)));
+    assertThat(report).doesNotContain("NaN", "Infinity");
+  }
+
+  private static final Pattern ROW =
+      Pattern.compile("\\| `(/plant/[^`]+)` \\|[^|]*\\|[^|]*\\| ([^|]*) to ([^|]*) \\|");
+
+  /** Fields of the page on the design file, with the ends of their ranges. */
+  private static List<String[]> fields() throws Exception {
+    List<String[]> fields = new ArrayList<>();
+    Matcher matcher = ROW.matcher(Files.readString(Path.of("..", "docs", "design-file.md")));
+    while (matcher.find()) {
+      fields.add(new String[] {matcher.group(1), matcher.group(2), matcher.group(3)});
+    }
+    return fields;
+  }
+
+  @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+  void aPlantAtTheEndsOfTheRangesIsJudgedOrRefusedAndNeverBreaks(@ForAll long seed)
+      throws Exception {
+    Random random = new Random(seed);
+    DesignDocument document = Documents.plant();
+    List<String[]> fields = fields();
+    int rarity = 2 + random.nextInt(12);
+    assertThat(fields).hasSizeGreaterThan(60);
+    for (String[] field : fields) {
+      boolean clock = field[0].startsWith("/plant/modes") && !field[0].endsWith("flow");
+      if (!clock && random.nextInt(rarity) == 0) {
+        document = document.with(field[0], field[1 + random.nextInt(2)]);
+      }
+    }
+    Reading reading = document.read();
+    Assume.that(reading.design().isPresent());
+    Assessment assessment = Evaluation.assess(reading.design().get());
+    assertThat(assessment.findings()).isNotEmpty();
+    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN", "Infinity");
+    conserves(reading.design().get(), assessment.plant().orElseThrow());
+  }
+
+  @Example
+  void theSamePlantTypedInOtherUnitsHasTheSameNumbers() {
+    DesignDocument metric = Documents.plant();
+    DesignDocument us =
+        metric
+            .with("/plant/units/0/length", 3 / 0.3048 + " ft")
+            .with("/plant/units/2/body", 250 / 25.4 + " in")
+            .with("/plant/pens/0/milk", 36 / 0.45359237 + " lb/d")
+            .with("/plant/units/6/capacity", 60 / 0.003785411784 + " gal")
+            .with("/plant/units/6/mixer/speed", 200.0 / 60 + " 1/s")
+            .with("/carrier/temperature", "59 degF")
+            .with("/units", "US");
+    List<Step> one = Evaluation.assess(design(metric)).working();
+    List<Step> other = Evaluation.assess(design(us)).working();
+    assertThat(other).hasSameSizeAs(one);
+    for (int i = 0; i < one.size(); i++) {
+      double expected = one.get(i).value();
+      assertThat(other.get(i).value())
+          .as("%s of %s", one.get(i).meaning(), one.get(i).element())
+          .isCloseTo(expected, within(1e-6 * Math.max(Math.abs(expected), 1e-3)));
+    }
+  }
+
+  @Example
+  void fromThePitsFullOfWaterTheDaysComeToTheSteadyBalanceOfAPlantWithOneMode() {
+    PlantResult result = result(Documents.plant().without("/plant/modes"));
+    Day last = result.days().last().orElseThrow();
+    double atRest = result.main().balance().orElseThrow().stream("surplus").totalSolids();
+    assertThat(last.meanFlows().get("surplus").totalSolids())
+        .isCloseTo(atRest, within(0.01 * atRest));
+  }
+
+  @Example
+  void whatNothingCatchesIsNotThinnedByMoreRecycle() {
+    // A press that catches nothing leaves the liquor as thick whatever is recycled, but for what
+    // settles with the sand.
+    DesignDocument document =
+        Documents.plant()
+            .without("/plant/modes")
+            .with("/plant/units/4/fibreCapture", "0 %")
+            .with("/plant/units/4/finesCapture", "0 %");
+    PlantResult result = result(document);
+    for (PlantResult.Recycling one : result.recycling()) {
+      Assume.that(one.liquor().isPresent());
+      LiquorLimit liquor = one.liquor().get();
+      assertThat(liquor.solved()).isCloseTo(liquor.analytic(), within(1e-8));
+    }
+    assertThat(result.recycling()).hasSizeGreaterThan(2);
+  }
+
+  @Example
+  void aLoopWithoutAWayOutIsAFindingAndNotANumber() {
+    // The only way out of the pit is back to the box.
+    DesignDocument document =
+        Documents.plant()
+            .without("/plant/units/6/overflow")
+            .with("/plant/units/5/outlets/0/share", "100 %")
+            .with("/plant/units/5/outlets/1/share", "0 %")
+            .with("/plant/units/7/in", "bleed")
+            .without("/plant/modes");
+    Assessment assessment = Evaluation.assess(design(document));
+    assertThat(assessment.plant().orElseThrow().main().failure()).isPresent();
+    assertThat(assessment.plant().orElseThrow().accounts()).isEmpty();
+    assertThat(assessment.verdict()).isEqualTo(Severity.FAIL);
+    assertThat(assessment.findings())
+        .anyMatch(finding -> finding.what().contains("comes to no steady state"));
+    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN");
+  }
+
+  @Example
+  void aSmallBoxFailsAndTheAreaThatCuresItReallyDoes() {
+    DesignDocument document =
+        Documents.plant()
+            .without("/plant/modes")
+            .with("/plant/units/0/length", "0.3 m")
+            .with("/plant/units/0/width", "0.3 m")
+            .with("/plant/units/1/reaches/0/length", "1 m")
+            .with("/plant/units/1/reaches/0/width", "0.5 m")
+            .with("/plant/targets/sandCapture", "90 %");
+    Accounts accounts = result(document).accounts().orElseThrow();
+    Assume.that(accounts.capture().base() < 0.9 && accounts.extraArea().isPresent());
+    double factor = 1 + accounts.extraArea().getAsDouble();
+    PlantResult cured =
+        result(
+            document
+                .with("/plant/units/0/length", 0.3 * factor + " m")
+                .with("/plant/units/1/reaches/0/width", 0.5 * factor + " m"));
+    assertThat(cured.accounts().orElseThrow().capture().base()).isCloseTo(0.9, within(1e-6));
+  }
+
+  @Example
+  void everyPlantComesWithTheCautionsOfPitsAndStorages() {
+    Assessment assessment = Evaluation.assess(design(Documents.plant()));
+    assertThat(assessment.cautions())
+        .extracting(SafetyCaution::title)
+        .contains(
+            "Manure gas and confined spaces",
+            "Sulfates and agitation of a storage",
+            "Storage, banks and liner",
+            "Stored pressure when clearing a plug");
+  }
+}
