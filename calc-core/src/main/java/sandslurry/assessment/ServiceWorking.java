@@ -22,6 +22,7 @@ import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.ServiceSpec.GravityRunSpec;
 import sandslurry.design.ServiceSpec.ScrewSpec;
+import sandslurry.material.Vehicle;
 import sandslurry.material.Water;
 import sandslurry.pipe.GassyLiquid;
 import sandslurry.pipe.Joukowsky1898;
@@ -306,7 +307,10 @@ final class ServiceWorking {
   private static List<Step> stop(Design design, Materials materials, Stop stop) {
     Working w = new Working("stop and restart");
     double fraction = stop.sandFraction();
-    double liquid = materials.vehicle(1, fraction).liquid().densityKgM3();
+    Vehicle vehicle = materials.vehicle(1, fraction);
+    double liquid = vehicle.liquid().densityKgM3();
+    double yieldPa =
+        materials.carrier().rheology().thickened(vehicle.relativeViscosity()).yieldStressPa();
     double length =
         design.route().orElseThrow().runs().stream()
             .mapToDouble(r -> Measure.LENGTH.si(r.length()))
@@ -375,7 +379,7 @@ final class ServiceWorking {
         Kind.PRESSURE,
         stop.restart().yieldPa(),
         "balance of forces; the stress after rest is higher",
-        in("tau_y", Kind.STRESS, materials.carrier().rheology().yieldStressPa()),
+        in("tau_y", Kind.STRESS, yieldPa),
         in("L", Kind.LENGTH, length));
     w.step(
         "p_plug",
