@@ -679,22 +679,25 @@ final class ServiceFindings {
   }
 
   private void restart(Stop stop) {
+    boolean pump = design.pump().isPresent();
     double low = stop.staticPa() + stop.restart().lowPa();
     double high = stop.staticPa() + stop.restart().highPa();
     boolean enough = stop.availablePa() >= high;
-    boolean never = stop.availablePa() < low;
-    boolean burst = stop.weakestPa().isPresent() && high > stop.weakestPa().getAsDouble();
+    boolean never = pump && stop.availablePa() < low;
+    boolean burst = pump && stop.weakestPa().isPresent() && high > stop.weakestPa().getAsDouble();
     add(
         never || burst ? Severity.CAUTION : Severity.NOTE,
         Topic.STOP,
         "line",
-        never
-            ? "Stopped full and settled, the line cannot be started again by what drives it."
-            : enough
-                ? burst
-                    ? "To restart the settled line may take more than its pipe is rated for."
-                    : "What drives the line can be expected to move its settled bed."
-                : "Whether what drives the line moves its settled bed is uncertain.",
+        !pump
+            ? "No pump is given that could be held against the pressure that restarting takes."
+            : never
+                ? "Stopped full and settled, the line cannot be started again by what drives it."
+                : enough
+                    ? burst
+                        ? "To restart the settled line may take more than its pipe is rated for."
+                        : "What drives the line can be expected to move its settled bed."
+                    : "Whether what drives the line moves its settled bed is uncertain.",
         "To start it may take "
             + show(Kind.PRESSURE, low)
             + " to "
@@ -705,8 +708,8 @@ final class ServiceFindings {
             + show(Kind.PRESSURE, stop.restart().yieldPa())
             + ", plug "
             + show(Kind.PRESSURE, stop.restart().plugPa())
-            + "; known to a factor of about 2 at best); there is "
-            + show(Kind.PRESSURE, stop.availablePa())
+            + "; known to a factor of about 2 at best)"
+            + (pump ? "; there is " + show(Kind.PRESSURE, stop.availablePa()) : "")
             + (stop.weakestPa().isPresent()
                 ? ", and the weakest pipe is rated "
                     + show(Kind.PRESSURE, stop.weakestPa().getAsDouble())

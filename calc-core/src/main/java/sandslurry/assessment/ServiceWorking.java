@@ -22,7 +22,9 @@ import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.ServiceSpec.GravityRunSpec;
 import sandslurry.design.ServiceSpec.ScrewSpec;
+import sandslurry.material.Vehicle;
 import sandslurry.material.Water;
+import sandslurry.pipe.GassyLiquid;
 import sandslurry.pipe.Joukowsky1898;
 import sandslurry.pump.ScrewConveyor;
 import sandslurry.pump.StandardAtmosphere;
@@ -76,7 +78,8 @@ final class ServiceWorking {
           Kind.VELOCITY,
           point.velocityMps(),
           DEFINITION,
-          in("Q", Kind.FLOW, point.flowM3ps()));
+          in("Q", Kind.FLOW, point.flowM3ps()),
+          in("D", Kind.BORE, 2 * Math.sqrt(point.flowM3ps() / (Math.PI * point.velocityMps()))));
     }
     w.step(
         "W",
@@ -87,6 +90,13 @@ final class ServiceWorking {
         "general experience with slurries, powers 2.5 to 3; from memory, unverified",
         in("Q", Kind.FLOW, point.flowM3ps()),
         in("Q_design", Kind.FLOW, designFlow));
+    w.step(
+        "W",
+        "the same, higher power",
+        "W = (Q / Q_design)^" + WearIndex.HIGH_POWER,
+        Kind.NUMBER,
+        Math.pow(point.flowM3ps() / designFlow, WearIndex.HIGH_POWER),
+        "as above");
     for (PumpPoint pump : point.pumps()) {
       pump(w, design, point, pump);
     }
@@ -265,6 +275,8 @@ final class ServiceWorking {
         surge.surgePa(),
         in("a", Kind.VELOCITY, surge.waveMps()),
         in("dV", Kind.VELOCITY, surge.velocityMps()),
+        in("rho", Kind.DENSITY, surge.surgePa() / (surge.waveMps() * surge.velocityMps())),
+        in("K", Kind.PRESSURE, GassyLiquid.WATER_MODULUS_PA),
         in("D", Kind.BORE, run.pipe().orElseThrow().largestBoreM()),
         in("t", Kind.BORE, run.pipe().orElseThrow().leastWallM()),
         in("E", Kind.PRESSURE, run.pipe().orElseThrow().system().material().shortTermModulusPa()));
@@ -295,6 +307,14 @@ final class ServiceWorking {
   private static List<Step> stop(Design design, Materials materials, Stop stop) {
     Working w = new Working("stop and restart");
     double fraction = stop.sandFraction();
+    Vehicle vehicle = materials.vehicle(1, fraction);
+    double liquid = vehicle.liquid().densityKgM3();
+    double yieldPa =
+        materials.carrier().rheology().thickened(vehicle.relativeViscosity()).yieldStressPa();
+    double length =
+        design.route().orElseThrow().runs().stream()
+            .mapToDouble(r -> Measure.LENGTH.si(r.length()))
+            .sum();
     w.step(
         "m",
         "sand in the line",
@@ -331,9 +351,9 @@ final class ServiceWorking {
                       in("y", Kind.BORE, run.bedM()),
                       in("w", Kind.FALL, (Measure.LENGTH.si(spec.meanBore()) - run.bedM()) / t)));
       w.step(
-          "tan theta",
+          "S_slide",
           "slope on which the bed slides in " + run.run(),
-          "tan theta = mu 2 (sin b - b cos b)/(b - sin b cos b)",
+          "S_slide = tan theta = mu 2 (sin b - b cos b)/(b - sin b cos b)",
           Kind.PERCENT,
           Math.tan(run.slideRad()),
           WILSON,
@@ -347,21 +367,29 @@ final class ServiceWorking {
         Kind.PRESSURE,
         stop.restart().slidingBedPa(),
         WILSON,
-        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION));
+        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
+        in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()),
+        in("rho", Kind.DENSITY, liquid),
+        in("C_b", Kind.NUMBER, StoppedLine.BED_VOLUME_FRACTION),
+        in("L", Kind.LENGTH, length));
     w.step(
         "p_yield",
         "pressure that breaks the yield stress",
         "p_yield = sum of 4 tau_y L / D",
         Kind.PRESSURE,
         stop.restart().yieldPa(),
-        "balance of forces; the stress after rest is higher");
+        "balance of forces; the stress after rest is higher",
+        in("tau_y", Kind.STRESS, yieldPa),
+        in("L", Kind.LENGTH, length));
     w.step(
         "p_plug",
         "pressure that drags what is packed at the foot of steep runs",
         "p_plug = sum of 2 mu g (rho_s - rho) C_b L_plug",
         Kind.PRESSURE,
         stop.restart().plugPa(),
-        WILSON);
+        WILSON,
+        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
+        in("L_plug", Kind.LENGTH, stop.runs().stream().mapToDouble(StoppedRun::plugM).sum()));
     w.step(
         "p_low",
         "the least that restarting can take",

@@ -77,7 +77,11 @@ final class StopEvaluation {
     Vehicle vehicle = materials.vehicle(1, fraction);
     double density = vehicle.liquid().densityKgM3();
     Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
-    double settling = settlingMps(rheology, density);
+    double finest = settlingMps(Gradation.FINES_BOUNDARY_M, rheology, density);
+    double coarse = settlingMps(materials.coarse().d85M(), rheology, density);
+    // A yield stress that holds the fine sand alone lets the coarse sand lie down all the same.
+    double settling = finest > 0 ? finest : coarse;
+    boolean lies = settling > 0;
     LineModel water = water(design, materials, flow);
     List<StoppedRun> runs = new ArrayList<>();
     double sliding = 0;
@@ -90,7 +94,8 @@ final class StopEvaluation {
       double length = Measure.LENGTH.si(run.length());
       double slope = Math.abs(Math.asin(Measure.LENGTH.si(run.rise()) / length));
       double slides = line.slideAngleRad(StoppedLine.SLIDING_FRICTION);
-      double packed = slope > Math.min(slides, RunPoint.SLIDES_RAD) ? line.plugLengthM(length) : 0;
+      double packed =
+          lies && slope > Math.min(slides, RunPoint.SLIDES_RAD) ? line.plugLengthM(length) : 0;
       Restart held =
           line.restart(
               materials.sandDensityKgM3(),
@@ -98,7 +103,7 @@ final class StopEvaluation {
               StoppedLine.SLIDING_FRICTION,
               rheology.yieldStressPa(),
               packed);
-      sliding += held.slidingBedPa();
+      sliding += lies ? held.slidingBedPa() : 0;
       yield += held.yieldPa();
       plug += held.plugPa();
       sand += line.sandMassKg(materials.sandDensityKgM3());
@@ -165,17 +170,16 @@ final class StopEvaluation {
     return new Bore(diameter, Measure.LENGTH.si(run.roughness()));
   }
 
-  /** Of the finest sand that is not part of the liquid, hindered by the rest. */
-  private double settlingMps(Rheology rheology, double density) {
-    Grain finest =
-        new Grain(Gradation.FINES_BOUNDARY_M, materials.sandDensityKgM3(), design.sand().shape());
+  /** At rest, hindered by the rest of the sand; 0 when the liquid holds the grain. */
+  private double settlingMps(double sizeM, Rheology rheology, double density) {
+    Grain grain = new Grain(sizeM, materials.sandDensityKgM3(), design.sand().shape());
     double alone =
-        ShearSettling.atRest(finest, rheology, density, SettlingVelocities.DEFAULT).value();
+        ShearSettling.atRest(grain, rheology, density, SettlingVelocities.DEFAULT).value();
     if (!(alone > 0)) {
       return 0;
     }
-    double viscosity = rheology.apparentViscosityPaS(alone / finest.diameterM());
-    return HinderedSettlings.hinderedVelocityMps(finest, new Liquid(density, viscosity), fraction)
+    double viscosity = rheology.apparentViscosityPaS(alone / sizeM);
+    return HinderedSettlings.hinderedVelocityMps(grain, new Liquid(density, viscosity), fraction)
         .value();
   }
 

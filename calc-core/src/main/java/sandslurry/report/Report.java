@@ -86,6 +86,17 @@ public final class Report {
   }
 
   /**
+   * The part of the report that tells what the line meets in service: its states, each pump, stop
+   * and restart, a day.
+   *
+   * @param assessment the assessment
+   * @return that part as data; empty when there is nothing to tell
+   */
+  public static List<Block> service(Assessment assessment) {
+    return List.copyOf(ServiceSection.of(assessment));
+  }
+
+  /**
    * The verdict in one line.
    *
    * @param assessment the assessment

@@ -312,9 +312,13 @@ final class ServiceSection {
             + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().lowPa())
             + " to "
             + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().highPa())
-            + " with the static pressure; what drives it has "
-            + units.show(Kind.PRESSURE, stop.availablePa())
-            + " against a line at rest. The two ends are a balance of forces and twice its sum; no"
+            + " with the static pressure"
+            + (assessment.design().pump().isPresent()
+                ? "; what drives it has "
+                    + units.show(Kind.PRESSURE, stop.availablePa())
+                    + " against a line at rest"
+                : "")
+            + ". The two ends are a balance of forces and twice its sum; no"
             + " measurements with manure were found. "
             + stop.flush()
                 .map(

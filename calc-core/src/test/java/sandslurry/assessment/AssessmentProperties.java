@@ -113,6 +113,8 @@ class AssessmentProperties {
         assess(
             document
                 .without("/pump")
+                .without("/suction")
+                .without("/states/wornHead")
                 .without("/lane")
                 .without("/mixture")
                 .with("/mixture/volumeFraction", "0 %"));

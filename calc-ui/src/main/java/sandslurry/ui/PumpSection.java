@@ -65,17 +65,16 @@ final class PumpSection {
                 ListTable.Column.text("npsh", "NPSH"))),
         rotodynamic);
     section.textWhen(
-        rotodynamic, FieldSpec.standard("Trimmed to, of its diameter", "trim", "100 %", "95 %"));
+        rotodynamic, FieldSpec.standard("Trim of the diameter", "trim", "100 %", "95 %"));
     section.textWhen(
         rotodynamic,
         FieldSpec.optional(
-            "Minimum flow, by the maker",
+            "Maker's minimum flow",
             "minimumFlow",
             "default: half of the best",
             "5 L/s",
             "80 gal/min"));
-    section.textWhen(
-        rotodynamic, FieldSpec.standard("Such pumps that run together", "count", "1", "2"));
+    section.textWhen(rotodynamic, FieldSpec.standard("Such pumps together", "count", "1", "2"));
     section.choiceWhen(
         rotodynamic,
         section.choice(
@@ -126,7 +125,7 @@ final class PumpSection {
         new ListTable(
             model,
             () -> OTHER + "/curve",
-            "point of the other pump",
+            "point",
             List.of(
                 ListTable.Column.text("flow", "Flow"),
                 ListTable.Column.text("head", "Head"),
@@ -171,11 +170,10 @@ final class PumpSection {
                 document.text("/pump/acting").equalsIgnoreCase("double") ? "double" : "single",
             (document, value) -> document.with("/pump/acting", value)));
     section.textWhen(
-        pulsing, FieldSpec.standard("Rod over piston section", "rodShare", "0 %", "10 %"));
+        pulsing, FieldSpec.standard("Rod over piston area", "rodShare", "0 %", "10 %"));
     section.textWhen(pulsing, FieldSpec.standard("Rod length over crank", "rodToCrank", "6", "6"));
     section.textWhen(
-        pulsing,
-        FieldSpec.standard("Pulse let through by vessel", "pulsationPassed", "100 %", "20 %"));
+        pulsing, FieldSpec.standard("Pulse past the vessel", "pulsationPassed", "100 %", "20 %"));
   }
 
   private static Predicate<DesignDocument> is(String kind) {

@@ -19,6 +19,7 @@ final class ResultsPanel {
   private static final List<String> TABS =
       List.of(
           "Findings",
+          "States",
           "Pump and line",
           "Grade line",
           "Deposition",
@@ -33,6 +34,7 @@ final class ResultsPanel {
   private final JTabbedPane tabs = new JTabbedPane();
   private final VerdictBanner banner = new VerdictBanner();
   private final HtmlView findings = new HtmlView("findings", "Findings");
+  private final HtmlView states = new HtmlView("states", "States");
   private final ChartView systemCurve = new ChartView("system chart", "System curve and pump");
   private final ChartView gradeLine = new ChartView("grade chart", "Hydraulic grade line");
   private final DepositionView deposition = new DepositionView();
@@ -60,14 +62,15 @@ final class ResultsPanel {
     tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
     Look.named(tabs, "results", "Results");
     tabs.addTab(TABS.get(0), findings.component());
-    tabs.addTab(TABS.get(1), systemCurve.component());
-    tabs.addTab(TABS.get(2), gradeLine.component());
-    tabs.addTab(TABS.get(3), deposition.component());
-    tabs.addTab(TABS.get(4), dilution.component());
-    tabs.addTab(TABS.get(5), lane.component());
-    tabs.addTab(TABS.get(6), plant.component());
-    tabs.addTab(TABS.get(7), safety.component());
-    tabs.addTab(TABS.get(8), reportScroll);
+    tabs.addTab(TABS.get(1), states.component());
+    tabs.addTab(TABS.get(2), systemCurve.component());
+    tabs.addTab(TABS.get(3), gradeLine.component());
+    tabs.addTab(TABS.get(4), deposition.component());
+    tabs.addTab(TABS.get(5), dilution.component());
+    tabs.addTab(TABS.get(6), lane.component());
+    tabs.addTab(TABS.get(7), plant.component());
+    tabs.addTab(TABS.get(8), safety.component());
+    tabs.addTab(TABS.get(9), reportScroll);
     panel.add(banner.component(), BorderLayout.NORTH);
     panel.add(tabs, BorderLayout.CENTER);
     model.listen(this::refresh);
@@ -111,6 +114,7 @@ final class ResultsPanel {
                     model.reading().problems().isEmpty()
                         ? FindingsPage.plain(whyNot)
                         : FindingsPage.problems(model.reading().problems())));
+    states.show(assessment.map(StatesPage::of).orElse(FindingsPage.plain(whyNot)));
     safety.show(assessment.map(FindingsPage::safety).orElse(FindingsPage.plain(whyNot)));
     Optional<Charts> charts = assessment.map(Charts::new);
     String noLine = assessment.isPresent() ? "This design has no transfer line." : whyNot;

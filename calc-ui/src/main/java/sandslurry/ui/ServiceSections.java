@@ -69,7 +69,7 @@ final class ServiceSections {
         document -> document.without(STATES));
     section.textWhen(
         pump.or(there.and(d -> d.has(STATES + "/wornHead"))),
-        FieldSpec.optional("Head lost by a worn pump", "wornHead", "not judged", "10 %"));
+        FieldSpec.optional("Head lost by wear", "wornHead", "not judged", "10 %"));
     section.textWhen(
         known.or(there.and(d -> d.has(STATES + "/coldest"))),
         FieldSpec.optional("Coldest", "coldest", "not judged", "4 degC", "39 degF"));
