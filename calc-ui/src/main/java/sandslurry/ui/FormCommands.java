@@ -100,7 +100,7 @@ final class FormCommands {
       go.add(
           new Command(
               results.tabs().getTitleAt(i),
-              "alt " + (i + 1),
+              "alt " + (i + 1) % 10,
               "Show this page of the results",
               () -> results.tabs().setSelectedIndex(tab)));
     }
