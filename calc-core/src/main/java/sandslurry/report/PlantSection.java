@@ -28,16 +28,14 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** The plant in a report: loads, streams, drawing of flows, days, accounts. */
-public final class PlantSection {
+public final class PlantSection extends SectionWriter {
   private final PlantResult result;
   private final PlantSpec spec;
-  private final UnitSystem units;
-  private final List<Block> blocks = new ArrayList<>();
 
   private PlantSection(PlantResult result, PlantSpec spec, UnitSystem units) {
+    super(units);
     this.result = result;
     this.spec = spec;
-    this.units = units;
   }
 
   /**
@@ -60,28 +58,7 @@ public final class PlantSection {
     section.trades();
     section.days();
     result.accounts().ifPresent(section::accounts);
-    return List.copyOf(section.blocks);
-  }
-
-  private void heading(int level, String text) {
-    blocks.add(new Block.Heading(level, text));
-  }
-
-  private void paragraph(String text) {
-    blocks.add(new Block.Paragraph(text));
-  }
-
-  private void table(List<String> head, List<List<String>> rows) {
-    blocks.add(new Block.Table(head, rows));
-  }
-
-  private String head(String text, Kind<?> kind) {
-    String symbol = kind.symbol(units);
-    return symbol.isEmpty() ? text : text + " [" + symbol + "]";
-  }
-
-  private String number(Kind<?> kind, double si) {
-    return units.number(kind, si);
+    return section.blocks();
   }
 
   private String number(Kind<?> kind, Range range) {

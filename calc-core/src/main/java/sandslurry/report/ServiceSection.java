@@ -18,19 +18,16 @@ import sandslurry.assessment.ServiceResult.StoppedRun;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
 import sandslurry.assessment.ServiceResult.Surge;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What the report says of a line in service beside its design state. */
-final class ServiceSection {
+final class ServiceSection extends SectionWriter {
   private final Assessment assessment;
   private final ServiceResult result;
-  private final UnitSystem units;
-  private final List<Block> blocks = new ArrayList<>();
 
   private ServiceSection(Assessment assessment) {
+    super(assessment.design().units());
     this.assessment = assessment;
     this.result = assessment.service();
-    this.units = assessment.design().units();
   }
 
   static List<Block> of(Assessment assessment) {
@@ -43,24 +40,7 @@ final class ServiceSection {
     section.result.day().ifPresent(section::day);
     section.result.screw().ifPresent(section::screw);
     section.result.gravityRun().ifPresent(section::gravityRun);
-    return section.blocks;
-  }
-
-  private void heading(String text) {
-    blocks.add(new Block.Heading(1, text));
-  }
-
-  private void paragraph(String text) {
-    blocks.add(new Block.Paragraph(text));
-  }
-
-  private String head(String text, Kind<?> kind) {
-    String symbol = kind.symbol(units);
-    return symbol.isEmpty() ? text : text + " [" + symbol + "]";
-  }
-
-  private String number(Kind<?> kind, double si) {
-    return units.number(kind, si);
+    return section.blocks();
   }
 
   private String number(Kind<?> kind, OptionalDouble si) {
@@ -71,7 +51,7 @@ final class ServiceSection {
     if (result.states().stream().noneMatch(StateResult::asked)) {
       return;
     }
-    heading("States");
+    heading(1, "States");
     List<List<String>> rows = new ArrayList<>();
     for (StateResult state : result.states()) {
       if (state.point().isEmpty()) {
@@ -91,7 +71,7 @@ final class ServiceSection {
               wear(point),
               state.severity().name()));
     }
-    blocks.add(
+    add(
         new Block.Table(
             List.of(
                 "state",
@@ -117,7 +97,7 @@ final class ServiceSection {
                 .orElse(""));
     for (StateResult state : result.states()) {
       if (!state.reasons().isEmpty()) {
-        blocks.add(
+        add(
             new Block.Marked(
                 state.severity().name(),
                 List.of(state.name() + ": " + String.join("; ", state.reasons()) + ".")));
@@ -166,8 +146,8 @@ final class ServiceSection {
     if (rows.isEmpty()) {
       return;
     }
-    heading("Each pump in each state");
-    blocks.add(
+    heading(1, "Each pump in each state");
+    add(
         new Block.Table(
             List.of(
                 "state",
@@ -180,8 +160,8 @@ final class ServiceSection {
                 "works"),
             rows));
     if (!suctions.isEmpty()) {
-      heading("Suction");
-      blocks.add(
+      heading(1, "Suction");
+      add(
           new Block.Table(
               List.of(
                   "state",
@@ -218,7 +198,7 @@ final class ServiceSection {
   }
 
   private void pulsation(Pulsation pulsation) {
-    heading("Pulsation of the piston pump");
+    heading(1, "Pulsation of the piston pump");
     paragraph(
         "The flow in the line runs from "
             + units.show(Kind.NUMBER, pulsation.ripple().leastRatio())
@@ -245,7 +225,7 @@ final class ServiceSection {
     if (result.surges().isEmpty()) {
       return;
     }
-    heading("Surge of a sudden stop");
+    heading(1, "Surge of a sudden stop");
     List<List<String>> rows = new ArrayList<>();
     for (Surge surge : result.surges()) {
       rows.add(
@@ -258,7 +238,7 @@ final class ServiceSection {
               number(Kind.PRESSURE, surge.workingPa() + surge.surgePa()),
               number(Kind.PRESSURE, surge.ratingPa())));
     }
-    blocks.add(
+    add(
         new Block.Table(
             List.of(
                 "run",
@@ -277,7 +257,7 @@ final class ServiceSection {
   }
 
   private void stop(Stop stop) {
-    heading("Stop and restart");
+    heading(1, "Stop and restart");
     List<List<String>> rows = new ArrayList<>();
     for (StoppedRun run : stop.runs()) {
       rows.add(
@@ -291,7 +271,7 @@ final class ServiceSection {
               number(Kind.LENGTH, run.plugM()),
               number(Kind.VELOCITY, run.clearingMps())));
     }
-    blocks.add(
+    add(
         new Block.Table(
             List.of(
                 "run",
@@ -338,7 +318,7 @@ final class ServiceSection {
   }
 
   private void day(Day day) {
-    heading("A day of pumping");
+    heading(1, "A day of pumping");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("state", day.state()));
     rows.add(List.of("running", units.show(Kind.HOURS, day.runningS())));
@@ -355,12 +335,12 @@ final class ServiceSection {
               "energy per sand",
               units.show(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg().getAsDouble())));
     }
-    blocks.add(new Block.Table(List.of("what", "value a day"), rows));
+    add(new Block.Table(List.of("what", "value a day"), rows));
   }
 
   private void screw(Screw screw) {
-    heading("Screw conveyor");
-    blocks.add(
+    heading(1, "Screw conveyor");
+    add(
         new Block.Table(
             List.of("what", "value"),
             List.of(
@@ -372,7 +352,7 @@ final class ServiceSection {
   }
 
   private void gravityRun(GravityRun run) {
-    heading("Gravity pipe");
+    heading(1, "Gravity pipe");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("greatest flow", units.show(Kind.FLOW, run.greatestM3ps())));
     run.flow()
@@ -389,6 +369,6 @@ final class ServiceSection {
               rows.add(List.of("tractive stress", units.show(Kind.STRESS, c.stressPa())));
               rows.add(List.of("stress needed", units.show(Kind.STRESS, c.neededStressPa())));
             });
-    blocks.add(new Block.Table(List.of("what", "value"), rows));
+    add(new Block.Table(List.of("what", "value"), rows));
   }
 }

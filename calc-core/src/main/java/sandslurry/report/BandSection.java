@@ -1,0 +1,122 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.FlowCase;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.PumpResult;
+import sandslurry.assessment.RunState;
+import sandslurry.design.Design;
+import sandslurry.units.Kind;
+
+/** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
+final class BandSection extends SectionWriter {
+  private final Assessment assessment;
+  private final Design design;
+
+  private BandSection(Assessment assessment) {
+    super(assessment.design().units());
+    this.assessment = assessment;
+    this.design = assessment.design();
+  }
+
+  static List<Block> of(Assessment assessment) {
+    BandSection section = new BandSection(assessment);
+    assessment.band().ifPresent(section::band);
+    return section.blocks();
+  }
+
+  /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
+  private void band(Assessment.Band band) {
+    heading(1, "Band of the carrier");
+    paragraph(
+        "Liquors of the same solids differ between farms by a factor of about "
+            + plain(band.factor())
+            + " either way in thickness (from memory, unverified). The same design with the thinner"
+            + " and the thicker liquor:");
+    List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
+    List<List<String>> rows = new ArrayList<>();
+    assessment
+        .line()
+        .ifPresent(
+            line -> {
+              for (LineState state : line.states()) {
+                FlowCase at = state.flowCase();
+                for (int i = 0; i < state.runs().size(); i++) {
+                  int run = i;
+                  String of = design.route().orElseThrow().runs().get(i).name() + ", " + at.words();
+                  rows.add(
+                      bandRow(
+                          head("friction, " + of, Kind.PRESSURE),
+                          all,
+                          a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.friction()))));
+                  rows.add(
+                      bandRow(
+                          "sand, " + of,
+                          all,
+                          a ->
+                              runAt(a, at, run)
+                                  .map(
+                                      r ->
+                                          r.severity()
+                                              + ", "
+                                              + r.carriage()
+                                                  .map(c -> c.support().words())
+                                                  .orElse("no sand"))));
+                }
+                rows.add(
+                    bandRow(
+                        head("head asked of the pump, " + at.words(), Kind.HEAD),
+                        all,
+                        a ->
+                            a.line()
+                                .flatMap(l -> l.at(at))
+                                .map(s -> number(Kind.HEAD, s.systemHead()))));
+              }
+            });
+    if (assessment.line().isPresent()) {
+      rows.add(
+          bandRow(
+              head("least flow at which turbulence keeps sand moving", Kind.FLOW),
+              all,
+              a -> a.line().flatMap(LineResult::leastSafeFlow).map(q -> number(Kind.FLOW, q))));
+    }
+    if (assessment.pump().isPresent()) {
+      rows.add(
+          bandRow(
+              head("pump duty", Kind.FLOW),
+              all,
+              a -> a.pump().flatMap(PumpResult::governing).map(d -> number(Kind.FLOW, d.flow()))));
+    }
+    if (assessment.lane().isPresent()) {
+      rows.add(
+          bandRow(
+              "lane keeps, mixed to turbulent [%]",
+              all,
+              a ->
+                  a.lane()
+                      .map(
+                          l ->
+                              units.number(Kind.PERCENT, l.retained().vetter())
+                                  + " to "
+                                  + units.number(Kind.PERCENT, l.retained().campDobbins()))));
+    }
+    add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
+  }
+
+  private static Optional<RunState> runAt(Assessment assessment, FlowCase at, int run) {
+    return assessment.line().flatMap(l -> l.at(at)).map(s -> s.runs().get(run));
+  }
+
+  private static List<String> bandRow(
+      String what, List<Assessment> all, Function<Assessment, Optional<String>> value) {
+    List<String> row = new ArrayList<>();
+    row.add(what);
+    all.forEach(a -> row.add(value.apply(a).orElse("-")));
+    return row;
+  }
+}

@@ -1,0 +1,137 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.assessment.Assessment;
+import sandslurry.design.Design;
+import sandslurry.design.LaneSpec;
+import sandslurry.separation.CaughtSize;
+import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneResult;
+import sandslurry.units.Kind;
+
+/** The settling lane. */
+final class LaneSection extends SectionWriter {
+  private final Assessment assessment;
+  private final Design design;
+
+  private LaneSection(Assessment assessment) {
+    super(assessment.design().units());
+    this.assessment = assessment;
+    this.design = assessment.design();
+  }
+
+  static List<Block> of(Assessment assessment) {
+    LaneSection section = new LaneSection(assessment);
+    assessment.lane().ifPresent(section::lane);
+    return section.blocks();
+  }
+
+  private void lane(LaneResult lane) {
+    heading(1, "Settling lane");
+    LaneSpec spec = design.lane().orElseThrow();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        row(
+            "length by width",
+            show(Kind.LENGTH, spec.length()) + " by " + show(Kind.LENGTH, spec.width())));
+    rows.add(row("flow", show(Kind.FLOW, spec.flow())));
+    rows.add(
+        row(
+            "depth" + (lane.depthIsUniform() ? ", uniform flow by Manning" : ", as given"),
+            units.show(Kind.BORE, lane.flow().depthM())));
+    rows.add(row("mean velocity", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
+    rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));
+    rows.add(row("Reynolds number", units.show(Kind.NUMBER, lane.reynoldsNumber())));
+    rows.add(row("residence time", units.show(Kind.TIME, lane.residenceTimeS())));
+    rows.add(
+        row("surface overflow rate", units.show(Kind.FALL, lane.basin().overflowVelocityMps())));
+    rows.add(row("shear velocity", units.show(Kind.FALL, lane.flow().shearVelocityMps())));
+    rows.add(row("half is caught of", caught(lane.caughtHalf())));
+    rows.add(row("95 % is caught of", caught(lane.caughtMost())));
+    rows.add(
+        row("largest grain that the flow moves", units.show(Kind.GRAIN, lane.largestScouredM())));
+    rows.add(row("sand entering", units.show(Kind.MASS_PER_DAY, lane.sandKgPs())));
+    rows.add(row("sand that the storage depth holds", units.show(Kind.MASS, lane.storageKg())));
+    rows.add(
+        row(
+            "days to fill, by the turbulent estimate",
+            lane.fillTimeS(lane.retained().campDobbins()).isPresent()
+                ? units.show(Kind.DAYS, lane.fillTimeS(lane.retained().campDobbins()).getAsDouble())
+                : "never"));
+    add(new Block.Table(List.of("what", "value"), rows));
+    heading(2, "Capture by size class");
+    List<List<String>> classes = new ArrayList<>();
+    for (LaneClass grains : lane.classes()) {
+      classes.add(
+          List.of(
+              units.number(Kind.GRAIN, grains.size().meanM()),
+              units.number(Kind.PERCENT, grains.size().massFraction()),
+              units.number(Kind.FALL, grains.hinderedVelocityMps()),
+              units.number(Kind.TIME, grains.fallTimeS()),
+              units.number(Kind.TIME, grains.stokesFallTimeS()),
+              units.number(Kind.PERCENT, grains.capture().ideal()),
+              units.number(Kind.PERCENT, grains.capture().campDobbins()),
+              units.number(Kind.PERCENT, grains.capture().vetter()),
+              units.number(
+                  Kind.VELOCITY, Math.min(grains.campScourMps(), grains.shieldsScourMps())),
+              grains.scoured() ? "scoured" : "at rest",
+              grains.suspension().words()));
+    }
+    classes.add(
+        List.of(
+            "all",
+            "",
+            "",
+            "",
+            "",
+            units.number(Kind.PERCENT, lane.capture().ideal()),
+            units.number(Kind.PERCENT, lane.capture().campDobbins()),
+            units.number(Kind.PERCENT, lane.capture().vetter()),
+            "",
+            "caught",
+            ""));
+    classes.add(
+        List.of(
+            "all",
+            "",
+            "",
+            "",
+            "",
+            units.number(Kind.PERCENT, lane.retained().ideal()),
+            units.number(Kind.PERCENT, lane.retained().campDobbins()),
+            units.number(Kind.PERCENT, lane.retained().vetter()),
+            "",
+            "kept, not scoured",
+            ""));
+    add(
+        new Block.Table(
+            List.of(
+                head("grain", Kind.GRAIN),
+                "share [%]",
+                head("settles", Kind.FALL),
+                head("in", Kind.TIME),
+                "Stokes",
+                "ideal [%]",
+                "turbulent [%]",
+                "mixed [%]",
+                head("scour", Kind.VELOCITY),
+                "on the floor",
+                "in the water"),
+            classes));
+    paragraph(
+        "Ideal: plug flow (Hazen), an upper bound. Turbulent: Camp and Dobbins. Mixed: Vetter, a"
+            + " lower bound. Stokes' law gives times that are too short for sand and is shown to"
+            + " say so.");
+  }
+
+  private String caught(CaughtSize size) {
+    return "grains of "
+        + units.show(Kind.GRAIN, size.campDobbinsM())
+        + " (ideal "
+        + units.show(Kind.GRAIN, size.idealM())
+        + ", mixed "
+        + units.show(Kind.GRAIN, size.vetterM())
+        + ")";
+  }
+}

@@ -1,0 +1,375 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.DilutionCurve;
+import sandslurry.assessment.GradePoint;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.ModelValue;
+import sandslurry.assessment.RunState;
+import sandslurry.design.Design;
+import sandslurry.design.RouteSpec;
+import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.DepositionJudgement.Entry;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** The line: velocities against deposition, head loss, pressures, system curve, dilution. */
+final class LineSection extends SectionWriter {
+  /** Far outside their range some correlations give velocities of no meaning near zero. */
+  private static final double NEGLIGIBLE_MPS = 1e-4;
+
+  private final Assessment assessment;
+  private final Design design;
+
+  private LineSection(Assessment assessment) {
+    super(assessment.design().units());
+    this.assessment = assessment;
+    this.design = assessment.design();
+  }
+
+  static List<Block> of(Assessment assessment) {
+    LineSection section = new LineSection(assessment);
+    assessment.line().ifPresent(section::line);
+    assessment.dilution().ifPresent(section::dilution);
+    return section.blocks();
+  }
+
+  private void line(LineResult line) {
+    heading(1, "Line");
+    List<RouteSpec.RunSpec> runs = design.route().orElseThrow().runs();
+    List<List<String>> pipes = new ArrayList<>();
+    for (RouteSpec.RunSpec run : runs) {
+      String fittings =
+          run.fittings().entrySet().stream()
+              .map(e -> e.getValue() + " x " + e.getKey().id())
+              .collect(Collectors.joining(", "));
+      pipes.add(
+          List.of(
+              run.name(),
+              run.pipe().map(p -> p.words()).orElse("given bore"),
+              number(Kind.BORE, run.meanBore()),
+              number(Kind.BORE, run.largestBore()),
+              number(Kind.LENGTH, run.length()),
+              number(Kind.LENGTH, run.rise()),
+              fittings.isEmpty() ? "none" : fittings));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "run",
+                "pipe",
+                head("mean bore", Kind.BORE),
+                head("largest", Kind.BORE),
+                head("length", Kind.LENGTH),
+                head("rise", Kind.LENGTH),
+                "fittings"),
+            pipes));
+    paragraph(
+        "Friction follows the mean bore; deposition is judged in the largest bore that the standard"
+            + " allows, where the velocity is least. "
+            + line.leastSafeFlow()
+                .map(
+                    q ->
+                        "Turbulence keeps sand moving with margin in the whole line from "
+                            + show(Kind.FLOW, q)
+                            + " on.")
+                .orElse(
+                    "At no flow does turbulence keep sand moving with margin in the whole line."));
+    if (line.states().isEmpty()) {
+      paragraph("The line could not be judged at any flow: see the findings.");
+      return;
+    }
+    velocities(line, runs);
+    for (int i = 0; i < runs.size(); i++) {
+      deposition(line, i, runs.get(i).name());
+    }
+    headLoss(line, runs);
+    gradeLine(line);
+    systemCurve(line);
+  }
+
+  private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
+    heading(2, "Velocity against deposition");
+    List<List<String>> rows = new ArrayList<>();
+    for (LineState state : line.states()) {
+      for (int i = 0; i < runs.size(); i++) {
+        RunState run = state.runs().get(i);
+        // The deposition velocity judges turbulent flow only.
+        Optional<DepositionJudgement> judged =
+            run.deposition().filter(d -> run.regime() == Regime.TURBULENT);
+        rows.add(
+            List.of(
+                runs.get(i).name(),
+                state.flowCase().words(),
+                number(Kind.VELOCITY, run.leastVelocity()),
+                judged.map(d -> units.number(Kind.VELOCITY, d.limitMps())).orElse("-"),
+                judged.map(d -> units.number(Kind.VELOCITY, d.requiredMps())).orElse("-"),
+                judged.map(d -> units.number(Kind.VELOCITY, d.velocityToPassMps())).orElse("-"),
+                number(Kind.NUMBER, run.reynolds()),
+                run.regime().words(),
+                run.carriage().map(c -> c.support().words()).orElse("no sand"),
+                run.severity().name()));
+      }
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "run",
+                "flow case",
+                head("velocity", Kind.VELOCITY),
+                "limit",
+                "with margin",
+                "to pass",
+                "Reynolds number",
+                "carrier flows",
+                "the sand is",
+                "verdict"),
+            rows));
+  }
+
+  /** The correlations beside each other, at the case that stands worst. */
+  private void deposition(LineResult line, int index, String name) {
+    Optional<LineState> worst =
+        line.states().stream()
+            .filter(s -> s.runs().get(index).deposition().isPresent())
+            .max(
+                Comparator.comparing((LineState s) -> s.runs().get(index).severity())
+                    .thenComparing(
+                        s ->
+                            -Measure.SPEED.si(s.runs().get(index).leastVelocity())
+                                / s.runs()
+                                    .get(index)
+                                    .deposition()
+                                    .orElseThrow()
+                                    .velocityToPassMps()));
+    if (worst.isEmpty()) {
+      return;
+    }
+    DepositionJudgement judged = worst.get().runs().get(index).deposition().orElseThrow();
+    heading(
+        2,
+        "Deposition velocity of "
+            + name
+            + " at the "
+            + worst.get().flowCase().words()
+            + " flow, "
+            + units.show(Kind.VELOCITY, judged.velocityMps()));
+    Regime regime = worst.get().runs().get(index).regime();
+    if (regime == Regime.LAMINAR) {
+      paragraph(
+          "The carrier flows laminar here. The correlations are for turbulent flow and tell nothing"
+              + " of this case, so none is shown: the finding on this run tells what carries the"
+              + " sand, or that nothing does.");
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (Entry entry : judged.entries()) {
+      rows.add(
+          List.of(
+              entry.model().name(),
+              entry.valueMps() < NEGLIGIBLE_MPS
+                  ? "0"
+                  : units.number(Kind.VELOCITY, entry.valueMps()),
+              units.number(Kind.GRAIN, entry.sizeM()),
+              entry.role().name().toLowerCase(Locale.ROOT),
+              entry.model().limit().words(),
+              range(entry.estimate().excesses())));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "correlation",
+                head("velocity", Kind.VELOCITY),
+                head("grain", Kind.GRAIN),
+                "role",
+                "limit meant",
+                "published range"),
+            rows));
+    if (regime != Regime.TURBULENT) {
+      paragraph(
+          "The flow is not surely turbulent here, and these correlations are for turbulent flow."
+              + " Below their limit sand settles all the more; above it they cannot give a pass.");
+    }
+    paragraph(
+        "The limit is the larger of the governing correlations within their range, never less than"
+            + " the floor"
+            + (judged.upwardCorrectionMps() > 0
+                ? ", raised by "
+                    + units.show(Kind.VELOCITY, judged.upwardCorrectionMps())
+                    + " for the upward slope"
+                : "")
+            + ". Counted correlations within their range can turn a pass into a caution; those"
+            + " shown only decide nothing (the theory page on deposition velocity says why).");
+  }
+
+  private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
+    heading(2, "Head loss");
+    List<String> head = new ArrayList<>();
+    head.add("run");
+    head.add("flow case");
+    head.add("carrier alone");
+    RunState any = line.states().get(0).runs().get(0);
+    any.headLossModels().forEach(m -> head.add(m.model().name()));
+    head.add(head("friction", Kind.PRESSURE));
+    head.add(head("fittings", Kind.PRESSURE));
+    head.add("remark");
+    List<List<String>> rows = new ArrayList<>();
+    for (LineState state : line.states()) {
+      for (int i = 0; i < runs.size(); i++) {
+        RunState run = state.runs().get(i);
+        List<String> row = new ArrayList<>();
+        row.add(runs.get(i).name());
+        row.add(state.flowCase().words());
+        row.add(number(Kind.NUMBER, run.liquidGradient()));
+        for (ModelValue loss : run.headLossModels()) {
+          row.add(
+              units.number(Kind.NUMBER, loss.estimate().value())
+                  + (loss.estimate().inRange() ? "" : "*"));
+        }
+        row.add(number(Kind.PRESSURE, run.friction()));
+        row.add(number(Kind.PRESSURE, run.fittings()));
+        row.add(run.overBed() ? "over a bed, not for design" : "");
+        rows.add(row);
+      }
+    }
+    add(new Block.Table(head, rows));
+    paragraph(
+        "Gradients are in metres of carrier per metre of pipe (feet per foot). The first model"
+            + " decides; the others bracket it: such models differ by 25 % and more, and none is"
+            + " better than that. A star marks a model outside its published range. Below the"
+            + " deposition limit a model of moving sand means little."
+            + (line.states().stream()
+                    .flatMap(s -> s.runs().stream())
+                    .anyMatch(r -> r.deposition().isPresent() && r.regime() != Regime.TURBULENT)
+                ? " Where the flow is not turbulent the friction is never less than that of the"
+                    + " carrier thickened by its sand, and where the yield stress carries the sand"
+                    + " it is just that."
+                : ""));
+  }
+
+  private void gradeLine(LineResult line) {
+    heading(2, "Pressure and hydraulic grade line");
+    List<List<String>> rows = new ArrayList<>();
+    for (LineState state : line.states()) {
+      for (GradePoint point : GradePoint.of(design.route().orElseThrow(), state)) {
+        rows.add(
+            List.of(
+                state.flowCase().words(),
+                point.place(),
+                number(Kind.LENGTH, point.station()),
+                number(Kind.LENGTH, point.elevation()),
+                number(Kind.PRESSURE, point.pressure()),
+                number(Kind.LENGTH, point.gradeLine())));
+      }
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "flow case",
+                "point",
+                head("station", Kind.LENGTH),
+                head("elevation", Kind.LENGTH),
+                head("pressure", Kind.PRESSURE),
+                head("grade line", Kind.LENGTH)),
+            rows));
+  }
+
+  private void systemCurve(LineResult line) {
+    if (line.systemCurve().isEmpty()) {
+      return;
+    }
+    heading(2, "System curve");
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 3; i < line.systemCurve().size(); i += 4) {
+      LineResult.SystemPoint point = line.systemCurve().get(i);
+      rows.add(
+          List.of(
+              number(Kind.FLOW, point.flow()),
+              number(Kind.HEAD, point.head()),
+              number(Kind.HEAD, point.liquidHead()),
+              point.overBed() ? "over a bed, not for design" : ""));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                head("flow", Kind.FLOW),
+                head("head of mixture", Kind.HEAD),
+                head("carrier alone", Kind.HEAD),
+                "remark"),
+            rows));
+    paragraph(
+        "At the design concentration, from the level of the source, velocity head at the outlet"
+            + " included. Heads with sand are in metres (feet) of mixture, those of the carrier"
+            + " alone in metres (feet) of carrier.");
+  }
+
+  private void dilution(DilutionCurve curve) {
+    heading(1, "What dilution does");
+    List<List<String>> rows = new ArrayList<>();
+    for (DilutionCurve.Point point : curve.points()) {
+      rows.add(
+          List.of(
+              String.format(Locale.ROOT, "%.2f", point.ratio()),
+              number(Kind.PERCENT, point.totalSolids()),
+              number(Kind.PERCENT, point.sandFraction()),
+              number(Kind.VELOCITY, point.velocity()),
+              point.turbulentVelocity().map(v -> number(Kind.VELOCITY, v)).orElse("-"),
+              point.regime().words(),
+              point.regime() == Regime.TURBULENT ? "-" : number(Kind.PERCENT, point.floorShare()),
+              number(Kind.PRESSURE_GRADIENT, point.pressureGradient()),
+              point.fate(),
+              point.severity().name()));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "added",
+                "solids [%]",
+                "sand [%]",
+                head("velocity", Kind.VELOCITY),
+                head("to carry it", Kind.VELOCITY),
+                "flow",
+                "on the floor [%]",
+                head("friction", Kind.PRESSURE_GRADIENT),
+                "the sand is",
+                "verdict"),
+            rows));
+    paragraph(
+        "Added: volumes of liquid with "
+            + show(Kind.PERCENT, design.dilution().orElseThrow().totalSolids())
+            + " solids to one volume of mixture, at unchanged flow in the line. Each row is the"
+            + " worst run at the worst flow. "
+            + curve
+                .firstPass()
+                .map(
+                    p ->
+                        p.ratio() == 0
+                            ? "Undiluted it passes."
+                            : "The first to pass is "
+                                + String.format(Locale.ROOT, "%.2f", p.ratio())
+                                + " to one, with "
+                                + show(Kind.PERCENT, p.totalSolids())
+                                + " solids.")
+                .orElse("None of these dilutions passes at this flow.")
+            + " A caution of a turbulent line that is fast enough to carry its sand means that the"
+            + " liquid is still too thick for the published range of every governing correlation."
+            + " Between thick enough to hold the sand and thin and fast enough to carry it, sand"
+            + " settles. "
+            + (assessment.carrier().scatter() > 1
+                ? "The curve follows the liquor as described; between farms its thickness differs by"
+                    + " a factor of about "
+                    + plain(assessment.carrier().scatter())
+                    + ", and the valley lies elsewhere with another liquor: measure yours before"
+                    + " you rely on a row."
+                : "How a measured thickness falls with dilution is an assumption of this program:"
+                    + " measure the diluted liquor before you rely on a row."));
+  }
+}

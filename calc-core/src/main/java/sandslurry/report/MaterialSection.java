@@ -1,0 +1,178 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.ModelValue;
+import sandslurry.assessment.SettlingResult;
+import sandslurry.design.Design;
+import sandslurry.material.Gradation;
+import sandslurry.material.RheogramFit;
+import sandslurry.units.Kind;
+
+/** Sand, carrier and mixture as they were understood, and how grains settle in them. */
+final class MaterialSection extends SectionWriter {
+  private final Assessment assessment;
+  private final Design design;
+
+  private MaterialSection(Assessment assessment) {
+    super(assessment.design().units());
+    this.assessment = assessment;
+    this.design = assessment.design();
+  }
+
+  static List<Block> of(Assessment assessment) {
+    MaterialSection section = new MaterialSection(assessment);
+    section.inputs();
+    assessment.fit().ifPresent(section::fit);
+    section.settling();
+    return section.blocks();
+  }
+
+  private void inputs() {
+    heading(1, "Sand, carrier and mixture");
+    Gradation gradation = design.sand().gradation();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(row("sand", design.sand().source()));
+    rows.add(row("d50 of the whole sand", units.show(Kind.GRAIN, gradation.d50M())));
+    rows.add(row("d85 of the whole sand", units.show(Kind.GRAIN, gradation.d85M())));
+    rows.add(
+        row(
+            "finer than " + units.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
+            units.show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
+    rows.add(row("density of the mineral", show(Kind.DENSITY, design.sand().density())));
+    rows.add(row("carrier", assessment.carrier().description()));
+    rows.add(row("temperature", units.show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
+    rows.add(
+        row(
+            "density of the carrier",
+            units.show(Kind.DENSITY, assessment.carrier().densityKgM3())));
+    rows.add(row("rheology of the carrier", assessment.carrier().rheology().describe()));
+    add(new Block.Table(List.of("what", "value"), rows));
+    assessment
+        .line()
+        .ifPresent(
+            line -> {
+              if (line.states().isEmpty()) {
+                return;
+              }
+              List<List<String>> mixture = new ArrayList<>();
+              for (LineState state : line.states()) {
+                mixture.add(
+                    List.of(
+                        state.flowCase().words(),
+                        number(Kind.FLOW, state.flow()),
+                        number(Kind.PERCENT, state.sandFraction()),
+                        number(Kind.PERCENT, state.massFraction()),
+                        number(Kind.MASS_FLOW, state.sandRate()),
+                        number(Kind.DENSITY, state.mixtureDensity())));
+              }
+              add(
+                  new Block.Table(
+                      List.of(
+                          "flow case",
+                          head("flow", Kind.FLOW),
+                          "sand by volume [%]",
+                          "by mass [%]",
+                          head("sand", Kind.MASS_FLOW),
+                          head("mixture", Kind.DENSITY)),
+                      mixture));
+            });
+  }
+
+  private void settling() {
+    heading(2, "Settling of one grain in the carrier at rest");
+    List<List<String>> rows = new ArrayList<>();
+    List<List<String>> crowd = new ArrayList<>();
+    for (SettlingResult.OfSize size : assessment.settling().sizes()) {
+      String name = size.name() + ", " + units.show(Kind.GRAIN, size.sizeM());
+      if (size.chosen().isEmpty()) {
+        rows.add(List.of(name, "held by the yield stress", "0", "at rest only"));
+        continue;
+      }
+      SettlingResult.Chosen chosen = size.chosen().get();
+      for (ModelValue value : size.velocities()) {
+        boolean applies = value.model().id().equals(chosen.model().id());
+        rows.add(
+            List.of(
+                name,
+                value.model().name() + (applies ? " (applies)" : ""),
+                units.number(Kind.FALL, value.estimate().value()),
+                range(value.estimate().excesses())));
+      }
+      for (int i = 0; i < size.hinderedExponents().size(); i++) {
+        ModelValue value = size.hinderedExponents().get(i);
+        crowd.add(
+            List.of(
+                name,
+                value.model().name() + (i == 0 ? " (used)" : ""),
+                units.number(Kind.NUMBER, value.estimate().value()),
+                i == 0 ? units.number(Kind.NUMBER, size.hinderedFactor()) : "",
+                range(value.estimate().excesses())));
+      }
+    }
+    add(
+        new Block.Table(
+            List.of("grain", "correlation", head("settles", Kind.FALL), "published range"), rows));
+    if (!crowd.isEmpty()) {
+      add(
+          new Block.Table(
+              List.of("grain", "hindered settling", "exponent", "(1 - C)^n", "published range"),
+              crowd));
+    }
+  }
+
+  private void fit(RheogramFit fit) {
+    heading(2, "Fit of the viscometer readings");
+    List<List<String>> rows = new ArrayList<>();
+    for (RheogramFit.Candidate candidate : fit.candidates()) {
+      String parameters =
+          candidate.parameters().stream()
+              .map(
+                  p ->
+                      String.format(
+                          Locale.ROOT,
+                          "%s = %.4g +/- %.2g %s",
+                          p.symbol(),
+                          p.value(),
+                          p.standardError(),
+                          p.unit()))
+              .map(String::strip)
+              .collect(Collectors.joining(", "));
+      rows.add(
+          List.of(
+              candidate.model(),
+              candidate.rheology().isPresent()
+                  ? String.format(Locale.ROOT, "%.3g", candidate.rmsePa())
+                  : "-",
+              candidate.rheology().isPresent()
+                  ? String.format(Locale.ROOT, "%.3g", candidate.criterion())
+                  : "-",
+              candidate.rheology().isPresent() ? parameters : candidate.remark()));
+    }
+    add(
+        new Block.Table(
+            List.of("law", "residual [Pa]", "criterion", "parameters with standard error"), rows));
+    List<List<String>> residuals = new ArrayList<>();
+    for (int i = 0; i < fit.readings().size(); i++) {
+      residuals.add(
+          List.of(
+              units.number(Kind.SHEAR_RATE, fit.readings().get(i).shearRatePs()),
+              units.number(Kind.STRESS, fit.readings().get(i).shearStressPa()),
+              String.format(Locale.ROOT, "%.3g", fit.best().residualsPa().get(i))));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                head("shear rate", Kind.SHEAR_RATE),
+                head("shear stress", Kind.STRESS),
+                "measured less fitted [Pa]"),
+            residuals));
+    paragraph(
+        "The law of the least criterion is taken unless the design names another. Standard errors"
+            + " tell the scatter of these readings, not that between days or farms.");
+  }
+}

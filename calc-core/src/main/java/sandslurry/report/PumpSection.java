@@ -1,0 +1,78 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.PumpResult;
+import sandslurry.units.Kind;
+
+/** The pump on its line. */
+final class PumpSection extends SectionWriter {
+  private final Assessment assessment;
+
+  private PumpSection(Assessment assessment) {
+    super(assessment.design().units());
+    this.assessment = assessment;
+  }
+
+  static List<Block> of(Assessment assessment) {
+    PumpSection section = new PumpSection(assessment);
+    assessment.pump().ifPresent(section::pump);
+    return section.blocks();
+  }
+
+  private void pump(PumpResult pump) {
+    heading(1, "Pump");
+    if (pump.duties().isEmpty()) {
+      paragraph("There is no duty point: " + pump.absence().orElse("no flow is stable") + ".");
+    } else {
+      List<List<String>> rows = new ArrayList<>();
+      for (PumpResult.Duty duty : pump.duties()) {
+        rows.add(
+            List.of(
+                number(Kind.FLOW, duty.flow()),
+                number(Kind.HEAD, duty.head()),
+                number(Kind.PRESSURE, duty.pressure()),
+                number(Kind.PERCENT, duty.efficiency()),
+                number(Kind.POWER, duty.shaftPower()),
+                number(Kind.POWER, duty.inputPower()),
+                duty.sandEnergy().map(e -> number(Kind.SPECIFIC_ENERGY, e)).orElse("-"),
+                duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
+      }
+      add(
+          new Block.Table(
+              List.of(
+                  head("flow", Kind.FLOW),
+                  head("head", Kind.HEAD),
+                  head("pressure", Kind.PRESSURE),
+                  "efficiency [%]",
+                  head("shaft", Kind.POWER),
+                  head("drawn", Kind.POWER),
+                  head("per sand", Kind.SPECIFIC_ENERGY),
+                  "duty"),
+              rows));
+    }
+    if (!pump.deratings().isEmpty()) {
+      paragraph(
+          "Solids derating of the head: "
+              + pump.deratings().stream()
+                  .map(
+                      m ->
+                          m.model().name()
+                              + " "
+                              + units.number(Kind.NUMBER, m.estimate().value())
+                              + (m.estimate().inRange() ? "" : " (outside its range)"))
+                  .collect(Collectors.joining("; "))
+              + ". Used: head "
+              + number(Kind.NUMBER, pump.headRatio())
+              + ", efficiency "
+              + number(Kind.NUMBER, pump.efficiencyRatio())
+              + ". Heads are in metres or feet of mixture.");
+    }
+    paragraph(
+        "Pressure at the start of a blocked line: "
+            + show(Kind.PRESSURE, pump.shutOffPressure())
+            + ".");
+  }
+}

@@ -1,0 +1,31 @@
+package sandslurry.report;
+
+import java.util.List;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.SafetyCaution;
+
+/** The dangers to people. */
+final class SafetySection extends SectionWriter {
+  private final Assessment assessment;
+
+  private SafetySection(Assessment assessment) {
+    super(assessment.design().units());
+    this.assessment = assessment;
+  }
+
+  static List<Block> of(Assessment assessment) {
+    SafetySection section = new SafetySection(assessment);
+    section.safety();
+    return section.blocks();
+  }
+
+  private void safety() {
+    heading(1, "Safety");
+    for (SafetyCaution caution : assessment.cautions()) {
+      add(
+          new Block.Marked(
+              "SAFETY",
+              List.of(caution.title() + ". " + caution.text(), "(" + caution.source() + ")")));
+    }
+  }
+}

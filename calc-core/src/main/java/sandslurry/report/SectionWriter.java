@@ -1,0 +1,76 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import sandslurry.correlation.Bound;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What every chapter of the report needs: its blocks, and numbers in the units of the design. */
+abstract class SectionWriter {
+  /** The units of the report. */
+  final UnitSystem units;
+
+  private final List<Block> blocks = new ArrayList<>();
+
+  SectionWriter(UnitSystem units) {
+    this.units = units;
+  }
+
+  final List<Block> blocks() {
+    return List.copyOf(blocks);
+  }
+
+  final void add(Block block) {
+    blocks.add(block);
+  }
+
+  final void heading(int level, String text) {
+    add(new Block.Heading(level, text));
+  }
+
+  final void paragraph(String text) {
+    add(new Block.Paragraph(text));
+  }
+
+  final void table(List<String> head, List<List<String>> rows) {
+    add(new Block.Table(head, rows));
+  }
+
+  final <Q extends Quantity<Q>> String show(Kind<Q> kind, Quantity<Q> quantity) {
+    return units.show(kind, quantity);
+  }
+
+  final <Q extends Quantity<Q>> String number(Kind<Q> kind, Quantity<Q> quantity) {
+    return units.number(kind, kind.measure().si(quantity));
+  }
+
+  final String number(Kind<?> kind, double si) {
+    return units.number(kind, si);
+  }
+
+  /** A heading of a table with the unit of what stands below it. */
+  final String head(String text, Kind<?> kind) {
+    String symbol = kind.symbol(units);
+    return symbol.isEmpty() ? text : text + " [" + symbol + "]";
+  }
+
+  /** Whether a correlation was used as published, in words. */
+  final String range(List<Bound.Excess> excesses) {
+    return excesses.isEmpty()
+        ? "inside"
+        : "outside: "
+            + excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining("; "));
+  }
+
+  static List<String> row(String what, String value) {
+    return List.of(what, value);
+  }
+
+  static String plain(double factor) {
+    return String.format(Locale.ROOT, "%.2g", factor);
+  }
+}
