@@ -58,7 +58,7 @@ public final class Evaluation {
     List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials, settling));
     Optional<PumpResult> pump = Optional.empty();
     Optional<LineResult> line = Optional.empty();
-    ServiceEvaluation service = null;
+    Optional<ServiceEvaluation> inService = Optional.empty();
     if (design.route().isPresent()) {
       LineModel model = new LineModel(design, materials);
       boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
@@ -79,12 +79,12 @@ public final class Evaluation {
         working.addAll(PumpWorking.steps(design, pump.get(), model, materials));
       }
       if (flows) {
-        service = new ServiceEvaluation(design, materials, model, evaluation.states(), pump, whole);
+        inService =
+            Optional.of(
+                new ServiceEvaluation(design, materials, model, evaluation.states(), pump, whole));
       }
     }
-    if (service == null) {
-      service = new ServiceEvaluation(design, materials);
-    }
+    ServiceEvaluation service = inService.orElseGet(() -> new ServiceEvaluation(design, materials));
     findings.addAll(new ServiceFindings(design, service).all());
     working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
@@ -108,7 +108,11 @@ public final class Evaluation {
       working.addAll(PlantWorking.steps(evaluation.model(), result));
     }
     Optional<DilutionCurve> dilution = Optional.empty();
-    if (design.dilution().isPresent() && line.isPresent() && !line.get().states().isEmpty()) {
+    // Only the design itself shows a dilution curve, not the ends of its band.
+    if (whole
+        && design.dilution().isPresent()
+        && line.isPresent()
+        && !line.get().states().isEmpty()) {
       dilution = Optional.of(new DilutionEvaluation(design, materials).curve());
     }
     findings.addAll(DataFindings.of(design, materials, line));

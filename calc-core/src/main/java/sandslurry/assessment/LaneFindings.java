@@ -1,6 +1,5 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Finding.Topic;
@@ -12,19 +11,17 @@ import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** What is to be said of the settling lane. */
-final class LaneFindings {
+final class LaneFindings extends FindingWriter {
   private static final String ELEMENT = "settling lane";
   private static final double LONGEST_M = 1000;
 
-  private final UnitSystem units;
   private final Design design;
   private final LaneSpec spec;
   private final LaneEvaluation evaluation;
   private final LaneResult result;
-  private final List<Finding> findings = new ArrayList<>();
 
   LaneFindings(Design design, LaneEvaluation evaluation, LaneResult result) {
-    this.units = design.units();
+    super(design.units());
     this.design = design;
     this.spec = design.lane().orElseThrow();
     this.evaluation = evaluation;
@@ -57,11 +54,7 @@ final class LaneFindings {
   }
 
   private void add(Severity severity, String what, String why, String cure) {
-    findings.add(new Finding(severity, Topic.LANE, ELEMENT, what, why, cure));
-  }
-
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
+    add(severity, Topic.LANE, ELEMENT, what, why, cure);
   }
 
   private void capture() {

@@ -23,21 +23,18 @@ import sandslurry.transport.DepositionVelocities.Role;
 import sandslurry.transport.SandCarriage;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
 /** What is to be said of the line: plugging, wear, pressure. */
-final class LineFindings {
-  private final UnitSystem units;
+final class LineFindings extends FindingWriter {
   private final Design design;
   private final Materials materials;
   private final LineModel model;
   private final List<State> states;
   private final LineResult result;
-  private final List<Finding> findings = new ArrayList<>();
 
   LineFindings(
       Design design, Materials materials, LineModel model, List<State> states, LineResult result) {
-    this.units = design.units();
+    super(design.units());
     this.design = design;
     this.materials = materials;
     this.model = model;
@@ -56,15 +53,6 @@ final class LineFindings {
       pressure(i);
     }
     return findings;
-  }
-
-  private void add(
-      Severity severity, Topic topic, String element, String what, String why, String cure) {
-    findings.add(new Finding(severity, topic, element, what, why, cure));
-  }
-
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
   }
 
   private void tooThick() {

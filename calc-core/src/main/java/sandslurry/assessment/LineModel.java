@@ -36,7 +36,7 @@ final class LineModel {
   private final Materials materials;
   private final DepositionRule rule;
   private final double toleratedShare;
-  private final PipeLiquids liquids = new PipeLiquids();
+  private final PipeLiquids liquids;
 
   LineModel(Design design, Materials materials) {
     this.route = design.route().orElseThrow();
@@ -49,6 +49,7 @@ final class LineModel {
             : 1;
     this.rule = rule(design.criteria());
     this.toleratedShare = Measure.FRACTION.si(design.criteria().floorShare());
+    this.liquids = new PipeLiquids();
   }
 
   private LineModel(LineModel other, int suctionLines) {
@@ -58,6 +59,7 @@ final class LineModel {
     this.suctionLines = suctionLines;
     this.rule = other.rule;
     this.toleratedShare = other.toleratedShare;
+    this.liquids = other.liquids;
   }
 
   private static DepositionRule rule(Criteria criteria) {

@@ -38,10 +38,9 @@ import sandslurry.separation.PitMixing;
 import sandslurry.separation.UnitFeed;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What is to be said of a plant. */
-final class PlantFindings {
+final class PlantFindings extends FindingWriter {
   /** Sand that fills a tenth of a storage sooner than this is worth a caution. */
   private static final double FEW_YEARS = 10;
 
@@ -54,14 +53,12 @@ final class PlantFindings {
   /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
   private static final double SALTY = 0.01;
 
-  private final UnitSystem units;
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantResult result;
-  private final List<Finding> findings = new ArrayList<>();
 
   PlantFindings(Design design, PlantModel model, PlantResult result) {
-    this.units = design.units();
+    super(design.units());
     this.model = model;
     this.spec = model.spec();
     this.result = result;
@@ -90,11 +87,7 @@ final class PlantFindings {
   }
 
   private void add(Severity severity, String element, String what, String why, String cure) {
-    findings.add(new Finding(severity, Topic.PLANT, element, what, why, cure));
-  }
-
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
+    add(severity, Topic.PLANT, element, what, why, cure);
   }
 
   private String show(Kind<?> kind, Range range) {

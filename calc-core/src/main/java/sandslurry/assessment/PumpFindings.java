@@ -1,6 +1,5 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.Finding.Topic;
@@ -11,10 +10,9 @@ import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.pump.DutyPoints.Meeting;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
 /** What is to be said of the pump on its line. */
-final class PumpFindings {
+final class PumpFindings extends FindingWriter {
   private static final String ELEMENT = "pump";
 
   /** Flows closer than this are the same to any flow meter of such a line (common practice). */
@@ -23,15 +21,13 @@ final class PumpFindings {
   /** Apparent viscosity above which a pump curve for water is no guide (common practice). */
   private static final double THICK_PAS = 0.02;
 
-  private final UnitSystem units;
   private final Design design;
   private final Materials materials;
   private final LineModel line;
   private final PumpResult result;
-  private final List<Finding> findings = new ArrayList<>();
 
   PumpFindings(Design design, Materials materials, LineModel line, PumpResult result) {
-    this.units = design.units();
+    super(design.units());
     this.design = design;
     this.materials = materials;
     this.line = line;
@@ -51,11 +47,7 @@ final class PumpFindings {
   }
 
   private void add(Severity severity, String what, String why, String cure) {
-    findings.add(new Finding(severity, Topic.PUMP, ELEMENT, what, why, cure));
-  }
-
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
+    add(severity, Topic.PUMP, ELEMENT, what, why, cure);
   }
 
   private double flow(FlowCase flowCase) {

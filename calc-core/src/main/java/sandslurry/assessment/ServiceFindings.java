@@ -41,10 +41,9 @@ import sandslurry.transport.StoppedLine.Restart;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
 /** What is to be said of a line in service beside its design state. */
-final class ServiceFindings {
+final class ServiceFindings extends FindingWriter {
   /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
   private static final double DEEP_BED = 0.3;
 
@@ -60,14 +59,12 @@ final class ServiceFindings {
   /** A time up to this is told in seconds. */
   private static final double SHORT_S = 120;
 
-  private final UnitSystem units;
   private final Design design;
   private final ServiceResult result;
   private final Optional<StatesEvaluation> states;
-  private final List<Finding> findings = new ArrayList<>();
 
   ServiceFindings(Design design, ServiceEvaluation evaluation) {
-    this.units = design.units();
+    super(design.units());
     this.design = design;
     this.result = evaluation.result();
     this.states = evaluation.states();
@@ -93,15 +90,6 @@ final class ServiceFindings {
   private boolean stationGiven() {
     return design.pump().orElse(null) instanceof RotodynamicSpec spec
         && (spec.station().minimumFlow().isPresent() || !spec.station().others().isEmpty());
-  }
-
-  private void add(
-      Severity severity, Topic topic, String element, String what, String why, String cure) {
-    findings.add(new Finding(severity, topic, element, what, why, cure));
-  }
-
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
   }
 
   private String duration(double seconds) {
