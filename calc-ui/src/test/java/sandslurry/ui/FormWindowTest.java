@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
+import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
@@ -9,11 +10,8 @@ import java.awt.print.PageFormat;
 import java.awt.print.Printable;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.FutureTask;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -58,12 +56,6 @@ class FormWindowTest {
             return null;
           });
     }
-  }
-
-  private static <T> T onEventThread(Callable<T> work) throws Exception {
-    FutureTask<T> task = new FutureTask<>(work);
-    SwingUtilities.invokeAndWait(task);
-    return task.get();
   }
 
   private String verdict() throws Exception {

@@ -1,6 +1,7 @@
 package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -9,8 +10,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -32,17 +31,7 @@ import org.junit.jupiter.api.Test;
 class PanelsTest {
   @BeforeAll
   static void look() throws Exception {
-    onEventThread(
-        () -> {
-          Look.install();
-          return null;
-        });
-  }
-
-  private static <T> T onEventThread(Callable<T> work) throws Exception {
-    FutureTask<T> task = new FutureTask<>(work);
-    SwingUtilities.invokeAndWait(task);
-    return task.get();
+    EventThread.installLook();
   }
 
   private static FormModel model() {

@@ -1,14 +1,12 @@
 package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import java.util.concurrent.FutureTask;
 import javax.swing.JTextArea;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
@@ -18,17 +16,7 @@ import sandslurry.design.DesignDocument;
 class PlantPanelsTest {
   @BeforeAll
   static void look() throws Exception {
-    onEventThread(
-        () -> {
-          Look.install();
-          return null;
-        });
-  }
-
-  private static <T> T onEventThread(Callable<T> work) throws Exception {
-    FutureTask<T> task = new FutureTask<>(work);
-    SwingUtilities.invokeAndWait(task);
-    return task.get();
+    EventThread.installLook();
   }
 
   private static DesignDocument example() throws Exception {
