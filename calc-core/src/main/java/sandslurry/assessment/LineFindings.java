@@ -52,7 +52,22 @@ final class LineFindings extends FindingWriter {
       wear(i);
       pressure(i);
     }
+    oneFlow();
     return findings;
+  }
+
+  /** A line that passes at its design flow may plug at the flow at which it really runs. */
+  private void oneFlow() {
+    double least = Measure.FLOW.si(design.flow().orElseThrow().minimum());
+    if (least == Measure.FLOW.si(design.flow().orElseThrow().design())) {
+      add(
+          Severity.NOTE,
+          Topic.DATA,
+          "flow",
+          "No flow below the design flow was judged: a line settles sand at its least flow first.",
+          "Minimum and design flow are both " + show(Kind.FLOW, least) + ".",
+          "Give the least flow at which the line really runs, with a worn pump and a low pit.");
+    }
   }
 
   private void tooThick() {
