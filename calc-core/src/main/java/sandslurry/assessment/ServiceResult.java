@@ -154,6 +154,7 @@ public record ServiceResult(
    * @param flowM3ps its flow; 0 when the others keep it shut [m3/s]
    * @param headM its head [m]
    * @param efficiency its efficiency; 0 when shut
+   * @param shutOffM its head at the least flow of its curve; that at its flow for a piston pump [m]
    * @param shaftW power at its shaft [W]
    * @param specificSpeed its specific speed, metric; empty for a piston pump
    * @param region where it may work; empty for a piston pump
@@ -165,6 +166,7 @@ public record ServiceResult(
       double flowM3ps,
       double headM,
       double efficiency,
+      double shutOffM,
       double shaftW,
       OptionalDouble specificSpeed,
       Optional<OperatingRegion> region,

@@ -125,7 +125,8 @@ final class ServiceWorking {
                       "b = Q / Q_best",
                       Kind.PERCENT,
                       pump.flowM3ps() / region.bestFlowM3ps(),
-                      "regions of ANSI/HI 9.6.3, from memory, unverified",
+                      "regions of ANSI/HI 9.6.3 by the specific speed n_s; see the theory page",
+                      in("n_s", Kind.NUMBER, pump.specificSpeed().getAsDouble()),
                       in("Q", Kind.FLOW, pump.flowM3ps()),
                       in("Q_best", Kind.FLOW, region.bestFlowM3ps())));
     }
@@ -166,8 +167,10 @@ final class ServiceWorking {
           "NPSH = max(R NPSHr, NPSHr + M)",
           Kind.HEAD,
           suction.margin().neededM(required),
-          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified; NPSHr by the"
-              + " maker's points, at another speed as its square",
+          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
+              + " ANSI/HI 9.6.1 for an inlet that works hard; NPSHr by the maker's points, at another"
+              + " speed as its square"
+              + (suction.viscousRatio() > 1 ? ", times the factor of the thick liquid" : ""),
           in("NPSHr", Kind.HEAD, required),
           in("R", Kind.NUMBER, suction.margin().leastRatio()),
           in("M", Kind.HEAD, suction.margin().leastDifferenceM()));

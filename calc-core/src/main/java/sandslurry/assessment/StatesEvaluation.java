@@ -503,7 +503,9 @@ final class StatesEvaluation {
             fraction,
             density,
             inside.carrier().temperatureK(),
-            model.systemHeadM(runs),
+            group.isPresent()
+                ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flow))
+                : model.systemHeadM(runs),
             worst.run().name(),
             worst.regime(),
             worst.leastVelocityMps(),
@@ -677,6 +679,7 @@ final class StatesEvaluation {
               part.flowM3ps(),
               part.headM(),
               part.efficiency(),
+              curve.headM(curve.leastFlowM3ps()),
               shaft,
               best.isPresent()
                   ? OptionalDouble.of(best.get().specificSpeed())
@@ -719,6 +722,7 @@ final class StatesEvaluation {
         flow,
         head,
         efficiency,
+        head,
         shaft,
         OptionalDouble.empty(),
         Optional.empty(),
