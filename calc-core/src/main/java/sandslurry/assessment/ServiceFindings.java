@@ -319,7 +319,10 @@ final class ServiceFindings extends FindingWriter {
           "suction",
           good
               ? "Sand stays in motion in the suction line in every state."
-              : "Sand may settle in the suction line.",
+              : point.fastEnough()
+                  ? "Whether sand settles in the suction line is uncertain: the correlations disagree"
+                      + " or are out of their range."
+                  : "Sand may settle in the suction line.",
           "In the state \""
               + sand.state().name()
               + "\" the velocity is "
@@ -330,12 +333,14 @@ final class ServiceFindings extends FindingWriter {
               + ".",
           good
               ? ""
-              : point.toPassMps().isPresent()
-                  ? "Take a bore of about "
-                      + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
-                      + " or less, and check the NPSH again, or keep the line short and steep"
-                      + " towards the pump."
-                  : "Keep the suction short, and dilute before the pump.");
+              : point.fastEnough()
+                  ? "Keep the suction line short and steep towards the pump."
+                  : point.toPassMps().isPresent()
+                      ? "Take a bore of about "
+                          + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
+                          + " or less, and check the NPSH again, or keep the line short and steep"
+                          + " towards the pump."
+                      : "Keep the suction short, and dilute before the pump.");
     }
   }
 

@@ -42,6 +42,9 @@ public record ServiceResult(
     Optional<Day> day,
     Optional<Screw> screw,
     Optional<GravityRun> gravityRun) {
+  /** The state that asks every derating for sand and believes the gravest: the least duty. */
+  public static final String LEAST_STATE = "sand takes most head by any method";
+
   /** Copies the lists. */
   public ServiceResult {
     states = List.copyOf(states);
@@ -201,7 +204,16 @@ public record ServiceResult(
       SuctionMargin margin,
       double velocityMps,
       OptionalDouble toPassMps,
-      Severity severity) {}
+      Severity severity) {
+    /**
+     * Says whether the velocity is that asked for, which alone does not make a pass.
+     *
+     * @return true if it is known and reached
+     */
+    public boolean fastEnough() {
+      return toPassMps.isPresent() && velocityMps >= toPassMps.getAsDouble();
+    }
+  }
 
   /**
    * The pulsing of a piston pump.

@@ -108,7 +108,7 @@ final class StationFindings extends FindingWriter {
             : worse
                 ? "By another published correction for sand and liquid the pump drives less, and the"
                     + " sand no longer passes."
-                : "By every correction for sand and liquid the line is no better than it is judged.",
+                : "The corrections for sand and liquid differ in the flow, but not in how the sand stands.",
         why,
         cure);
   }

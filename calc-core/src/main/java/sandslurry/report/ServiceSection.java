@@ -24,9 +24,6 @@ import sandslurry.units.Kind;
 
 /** What the report says of a line in service beside its design state. */
 final class ServiceSection extends SectionWriter {
-  /** The state that believes the gravest derating for sand. */
-  private static final String LEAST_STATE = "sand takes most head by any method";
-
   private final Assessment assessment;
   private final ServiceResult result;
 
@@ -149,7 +146,7 @@ final class ServiceSection extends SectionWriter {
         "The pumps as designed, their curve corrected by every published way that can be asked: head"
             + " is the ratio of the first pump to clear water at its best point, velocity that of the"
             + " run that stands worst."
-            + (result.states().stream().anyMatch(s -> s.name().equals(LEAST_STATE))
+            + (result.states().stream().anyMatch(s -> s.name().equals(ServiceResult.LEAST_STATE))
                 ? " The least is one of the states above."
                 : ""));
   }
