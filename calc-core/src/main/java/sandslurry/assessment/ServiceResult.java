@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
 import sandslurry.design.PumpSpec.MotorSpec;
+import sandslurry.pump.BestPoint;
 import sandslurry.pump.FlowRipple;
 import sandslurry.pump.OperatingRegion;
 import sandslurry.pump.ReliefWindow;
@@ -185,8 +186,7 @@ public record ServiceResult(
    * @param availableM NPSH available [m]
    * @param requiredM NPSH required in this liquid; empty when no points reach this flow [m]
    * @param viscousRatio NPSH required in this liquid over that in water
-   * @param specificSpeed suction specific speed, metric; empty when it is not known
-   * @param energy suction energy; empty when it is not known
+   * @param inlet how hard the inlet works; empty when its NPSH at the best point is not known
    * @param margin what must be left over
    * @param velocityMps velocity in the largest bore [m/s]
    * @param toPassMps the velocity that keeps its sand moving; empty without sand [m/s]
@@ -199,8 +199,7 @@ public record ServiceResult(
       double availableM,
       OptionalDouble requiredM,
       double viscousRatio,
-      OptionalDouble specificSpeed,
-      Optional<SuctionEnergy> energy,
+      Optional<Inlet> inlet,
       SuctionMargin margin,
       double velocityMps,
       OptionalDouble toPassMps,
@@ -212,6 +211,24 @@ public record ServiceResult(
      */
     public boolean fastEnough() {
       return toPassMps.isPresent() && velocityMps >= toPassMps.getAsDouble();
+    }
+  }
+
+  /**
+   * How hard the inlet of a rotodynamic pump works.
+   *
+   * @param best best point of the whole impeller in water
+   * @param requiredM NPSH required there in water [m]
+   * @param energy suction energy, with the bore of the suction line for that of the nozzle
+   */
+  public record Inlet(BestPoint best, double requiredM, SuctionEnergy energy) {
+    /**
+     * Suction specific speed.
+     *
+     * @return metric; the US number is 51.6 times it
+     */
+    public double specificSpeed() {
+      return best.suctionSpecificSpeed(requiredM);
     }
   }
 

@@ -159,6 +159,20 @@ final class ServiceWorking {
         in("z", Kind.HEAD, suction.floodM()),
         in("h_s", Kind.HEAD, suction.lossM()),
         in("h_a", Kind.HEAD, suction.accelerationM()));
+    suction
+        .inlet()
+        .ifPresent(
+            inlet ->
+                w.step(
+                    "S",
+                    "suction specific speed of " + pump.name() + ", metric",
+                    "S = n Q^0.5 / NPSHr^0.75 at the best point, n in 1/min",
+                    Kind.NUMBER,
+                    inlet.specificSpeed(),
+                    DEFINITION,
+                    in("n", Kind.FREQUENCY, inlet.best().speedPs()),
+                    in("Q", Kind.FLOW, inlet.best().flowM3ps()),
+                    in("NPSHr", Kind.HEAD, inlet.requiredM())));
     if (suction.requiredM().isPresent()) {
       double required = suction.requiredM().getAsDouble();
       w.step(

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.ServiceResult.DutyRow;
+import sandslurry.assessment.ServiceResult.Inlet;
 import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.StateResult;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
@@ -161,7 +162,7 @@ final class StationFindings extends FindingWriter {
   }
 
   private void suctionSpeed() {
-    Map<String, SuctionPoint> high = new LinkedHashMap<>();
+    Map<String, Inlet> high = new LinkedHashMap<>();
     for (StateResult state : result.states()) {
       state
           .point()
@@ -172,29 +173,30 @@ final class StationFindings extends FindingWriter {
                       .forEach(
                           p ->
                               p.suction()
-                                  .filter(
-                                      s ->
-                                          s.specificSpeed().orElse(0) > RELIABLE_SUCTION_SPEED
-                                              || s.energy()
-                                                  .map(e -> e.grade() != SuctionEnergy.Grade.LOW)
-                                                  .orElse(false))
-                                  .ifPresent(s -> high.putIfAbsent(p.name(), s))));
+                                  .flatMap(SuctionPoint::inlet)
+                                  .filter(StationFindings::worksHard)
+                                  .ifPresent(i -> high.putIfAbsent(p.name(), i))));
     }
     high.forEach(
-        (name, suction) ->
+        (name, inlet) ->
             add(
                 Severity.NOTE,
                 Topic.PUMP,
                 name,
                 "The inlet of this pump works hard: keep it near its best flow.",
                 "Its suction specific speed is "
-                    + show(Kind.NUMBER, suction.specificSpeed().getAsDouble())
+                    + show(Kind.NUMBER, inlet.specificSpeed())
                     + " metric; above "
                     + show(Kind.NUMBER, RELIABLE_SUCTION_SPEED)
                     + " (11 000 US) pumps tend to be less reliable. Its suction energy is "
-                    + suction.energy().orElseThrow().grade().words()
+                    + inlet.energy().grade().words()
                     + " (limits from memory, unverified).",
                 ""));
+  }
+
+  private static boolean worksHard(Inlet inlet) {
+    return inlet.specificSpeed() > RELIABLE_SUCTION_SPEED
+        || inlet.energy().grade() != SuctionEnergy.Grade.LOW;
   }
 
   private void impellers(RotodynamicSpec spec) {

@@ -236,16 +236,16 @@ final class ServiceSection extends SectionWriter {
     for (StateResult state : result.states()) {
       for (PumpPoint pump : state.point().map(Point::pumps).orElse(List.of())) {
         pump.suction()
-            .filter(s -> s.specificSpeed().isPresent())
+            .flatMap(SuctionPoint::inlet)
             .ifPresent(
-                s ->
+                inlet ->
                     speeds.putIfAbsent(
                         pump.name(),
                         pump.name()
                             + " "
-                            + units.show(Kind.NUMBER, s.specificSpeed().getAsDouble())
+                            + units.show(Kind.NUMBER, inlet.specificSpeed())
                             + ", suction energy "
-                            + s.energy().orElseThrow().grade().words()));
+                            + inlet.energy().grade().words()));
       }
     }
     return speeds.isEmpty()
