@@ -1,5 +1,6 @@
 package sandslurry.design;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,6 +60,19 @@ public record PlantSpec(
     products = List.copyOf(products);
     modes = List.copyOf(modes);
     machines = List.copyOf(machines);
+  }
+
+  /**
+   * The names of all streams.
+   *
+   * @return those of pens, of fresh water and of units, in this order
+   */
+  public List<String> streams() {
+    List<String> names = new ArrayList<>();
+    pens.forEach(pen -> names.add(pen.stream()));
+    waters.forEach(water -> names.add(water.stream()));
+    units.forEach(unit -> names.addAll(unit.outlets()));
+    return names;
   }
 
   /**
