@@ -340,7 +340,7 @@ final class ServiceFindings extends FindingWriter {
             known,
             f ->
                 f.value().availableM()
-                    - StatesEvaluation.MARGIN.neededM(f.value().requiredM().getAsDouble()));
+                    - f.value().margin().neededM(f.value().requiredM().getAsDouble()));
     if (known.size() < all.size()) {
       Found<SuctionPoint> unknown =
           all.stream().filter(f -> f.value().requiredM().isEmpty()).findFirst().orElseThrow();
@@ -363,7 +363,7 @@ final class ServiceFindings extends FindingWriter {
     }
     SuctionPoint point = scant.get().value();
     double required = point.requiredM().getAsDouble();
-    double needed = StatesEvaluation.MARGIN.neededM(required);
+    double needed = point.margin().neededM(required);
     Severity severity =
         point.availableM() < required
             ? Severity.FAIL

@@ -165,12 +165,12 @@ final class ServiceWorking {
           "NPSH that must be available to " + pump.name(),
           "NPSH = max(R NPSHr, NPSHr + M)",
           Kind.HEAD,
-          StatesEvaluation.MARGIN.neededM(required),
+          suction.margin().neededM(required),
           "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified; NPSHr by the"
               + " maker's points, at another speed as its square",
           in("NPSHr", Kind.HEAD, required),
-          in("R", Kind.NUMBER, StatesEvaluation.MARGIN.leastRatio()),
-          in("M", Kind.HEAD, StatesEvaluation.MARGIN.leastDifferenceM()));
+          in("R", Kind.NUMBER, suction.margin().leastRatio()),
+          in("M", Kind.HEAD, suction.margin().leastDifferenceM()));
     }
   }
 
