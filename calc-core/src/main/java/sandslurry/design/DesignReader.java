@@ -350,7 +350,7 @@ final class DesignReader {
     return Optional.empty();
   }
 
-  private Optional<CarrierSpec> carrier(Section part) {
+  Optional<CarrierSpec> carrier(Section part) {
     Optional<CarrierKind> kind = part.requiredChoice("kind", CARRIERS);
     Optional<Quantity<Temperature>> temperature = part.required("temperature", TEMPERATURE);
     if (kind.isEmpty()) {

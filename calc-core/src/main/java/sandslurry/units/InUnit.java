@@ -21,6 +21,7 @@ public final class InUnit {
   private static final UnitEntry<?> PER_MINUTE = Measure.FREQUENCY.entry("1/min");
   private static final UnitEntry<?> KILOGRAM_PER_DAY = Measure.MASS_FLOW.entry("kg/d");
   private static final UnitEntry<?> DAY = Measure.TIME.entry("d");
+  private static final UnitEntry<?> HOUR = Measure.TIME.entry("h");
   private static final UnitEntry<?> PERCENT = Measure.FRACTION.entry("%");
 
   private InUnit() {}
@@ -213,5 +214,15 @@ public final class InUnit {
    */
   public static double ofDays(double days) {
     return DAY.toSi(days);
+  }
+
+  /**
+   * The SI value of a time in hours.
+   *
+   * @param hours a time [h]
+   * @return the time [s]
+   */
+  public static double ofHours(double hours) {
+    return HOUR.toSi(hours);
   }
 }
