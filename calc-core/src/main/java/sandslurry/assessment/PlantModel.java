@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import sandslurry.circuit.Batches;
 import sandslurry.circuit.Constituents;
 import sandslurry.circuit.LiquorModel;
 import sandslurry.circuit.Mode;
@@ -14,9 +16,11 @@ import sandslurry.circuit.Network;
 import sandslurry.circuit.Pen;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.Pit;
+import sandslurry.circuit.PitFloor;
 import sandslurry.circuit.Range;
 import sandslurry.circuit.SeparatorUnit;
 import sandslurry.circuit.SeparatorUnit.Place;
+import sandslurry.circuit.SettlingFloor;
 import sandslurry.circuit.Split;
 import sandslurry.circuit.Stream;
 import sandslurry.circuit.Unit;
@@ -29,7 +33,6 @@ import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.PitSpec;
-import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.SplitterSpec;
 import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
@@ -54,7 +57,8 @@ final class PlantModel {
       Outlook outlook,
       double recycleFactor,
       double extraWaterM3ps,
-      double areaFactor) {
+      double areaFactor,
+      double replacedM3ps) {
     static final Case BASE = of(Range::base, Range::base, Range::base, Outlook.LIKELY);
 
     static Case of(
@@ -62,19 +66,28 @@ final class PlantModel {
         Function<Range, Double> water,
         Function<Range, Double> manure,
         Outlook outlook) {
-      return new Case(sand, water, manure, outlook, 1, 0, 1);
+      return new Case(sand, water, manure, outlook, 1, 0, 1, 0);
     }
 
     Case recycling(double factor) {
-      return new Case(sand, water, manure, outlook, factor, extraWaterM3ps, areaFactor);
+      return new Case(
+          sand, water, manure, outlook, factor, extraWaterM3ps, areaFactor, replacedM3ps);
     }
 
     Case withWater(double extraM3ps) {
-      return new Case(sand, water, manure, outlook, recycleFactor, extraM3ps, areaFactor);
+      return new Case(
+          sand, water, manure, outlook, recycleFactor, extraM3ps, areaFactor, replacedM3ps);
+    }
+
+    /** So much recycled liquor is let go, and as much fresh water takes its place. */
+    Case replacing(double replaced) {
+      return new Case(
+          sand, water, manure, outlook, recycleFactor, extraWaterM3ps, areaFactor, replaced);
     }
 
     Case withArea(double factor) {
-      return new Case(sand, water, manure, outlook, recycleFactor, extraWaterM3ps, factor);
+      return new Case(
+          sand, water, manure, outlook, recycleFactor, extraWaterM3ps, factor, replacedM3ps);
     }
   }
 
@@ -190,12 +203,65 @@ final class PlantModel {
             Range.of(one.sand().apply(pen.sandKgps())),
             Range.of(one.water().apply(pen.waterM3ps())),
             pen.scrapesPerDay());
-    return load(new PenSpec(fixed, spec.stream())).meanFlow();
+    return load(new PenSpec(fixed, spec.stream(), Optional.empty(), Optional.empty())).meanFlow();
   }
 
   double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
     double flow = mode.flowsM3ps().getOrDefault(water.stream(), water.flowM3ps());
-    return extra(water) ? flow + one.extraWaterM3ps() : flow;
+    return extra(water) ? flow + one.extraWaterM3ps() + replacedM3ps(mode, one) : flow;
+  }
+
+  /** What is recycled in a mode as it is given [m3/s]. */
+  double recycledM3ps(ModeSpec mode) {
+    double sum = 0;
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit) {
+        for (Map.Entry<String, Double> draw : pit.pit().draws().entrySet()) {
+          if (recycles.contains(draw.getKey())) {
+            sum += mode.flowsM3ps().getOrDefault(draw.getKey(), draw.getValue());
+          }
+        }
+      }
+    }
+    return sum;
+  }
+
+  private double replacedM3ps(ModeSpec mode, Case one) {
+    return Math.min(one.replacedM3ps(), recycledM3ps(mode));
+  }
+
+  /** When the streams flow that come in batches: manure, and the water of its flush. */
+  Map<String, Batches> batches() {
+    Map<String, Batches> batches = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      pen.batches()
+          .ifPresent(
+              when -> {
+                batches.put(pen.stream(), when);
+                pen.flush().ifPresent(flush -> batches.put(flush.water(), when));
+              });
+    }
+    return batches;
+  }
+
+  /** Units that batches reach before a pit: the schedule itself says when they run. */
+  private Set<String> paced() {
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> streams = new LinkedHashSet<>();
+    spec.pens().forEach(pen -> pen.batches().ifPresent(b -> streams.add(pen.stream())));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (UnitSpec unit : spec.units()) {
+        if (!(unit instanceof PitSpec)
+            && unit.inlets().stream().anyMatch(streams::contains)
+            && names.add(unit.name())) {
+          streams.addAll(unit.outlets());
+          grew = true;
+        }
+      }
+    }
+    return names;
   }
 
   /** Whether this is the water that a remedy is looked for in: the first that may grow. */
@@ -208,6 +274,15 @@ final class PlantModel {
   }
 
   Mode mode(ModeSpec mode, Case one) {
+    return mode(mode, one, Set.of());
+  }
+
+  /** A mode for the schedule, in which batches come when they come. */
+  Mode scheduled(ModeSpec mode) {
+    return mode(mode, Case.BASE, paced());
+  }
+
+  private Mode mode(ModeSpec mode, Case one, Set<String> paced) {
     Map<String, Stream> feeds = new LinkedHashMap<>();
     for (PenSpec pen : spec.pens()) {
       feeds.put(pen.stream(), manure(pen, one));
@@ -218,17 +293,26 @@ final class PlantModel {
           constituents.water(waterM3ps(water, mode, one) * constituents.waterDensityKgM3()));
     }
     List<Unit> units = new ArrayList<>();
-    spec.units().forEach(unit -> units.add(unit(unit, mode, one)));
-    return new Mode(
-        mode.name(),
-        Network.of(units, feeds.keySet(), spec.products().stream().map(Product::stream).toList()),
-        feeds);
+    List<String> leaving = new ArrayList<>();
+    spec.products().forEach(product -> leaving.add(product.stream()));
+    for (UnitSpec unit : spec.units()) {
+      units.add(unit(unit, mode, one, paced.contains(unit.name())));
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        leaving.add(pit.settled());
+      }
+    }
+    return new Mode(mode.name(), Network.of(units, feeds.keySet(), leaving), feeds);
   }
 
-  private Unit unit(UnitSpec unit, ModeSpec mode, Case one) {
+  private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {
     if (unit instanceof BoxSpec box) {
       return SeparatorUnit.box(
-          new Place(box.name(), box.inlets(), box.sand(), box.overflow(), box.runningShare()),
+          new Place(
+              box.name(),
+              box.inlets(),
+              box.sand(),
+              box.overflow(),
+              share(box.runningShare(), paced)),
           box(box, one),
           ORGANIC,
           one.outlook(),
@@ -236,8 +320,24 @@ final class PlantModel {
           box.shearRatePs());
     }
     if (unit instanceof LaneUnitSpec lane) {
+      Place place =
+          new Place(
+              lane.name(),
+              lane.inlets(),
+              lane.sand(),
+              lane.overflow(),
+              share(lane.runningShare(), paced));
+      if (lane.filled().isEmpty()) {
+        return SeparatorUnit.fillingLane(
+            place,
+            reaches(lane, one),
+            PlantUnits.LEAST_KEPT,
+            spec.porosity(),
+            one.outlook(),
+            liquor);
+      }
       return SeparatorUnit.lane(
-          new Place(lane.name(), lane.inlets(), lane.sand(), lane.overflow(), lane.runningShare()),
+          place,
           reaches(lane, one),
           lane.depositsM(),
           ORGANIC,
@@ -252,7 +352,7 @@ final class PlantModel {
               cyclone.inlets(),
               cyclone.underflow(),
               cyclone.overflow(),
-              cyclone.runningShare()),
+              share(cyclone.runningShare(), paced)),
           cyclone.cyclone(),
           cyclone.model(),
           liquor,
@@ -260,7 +360,12 @@ final class PlantModel {
     }
     if (unit instanceof CakeSpec cake) {
       return SeparatorUnit.cake(
-          new Place(cake.name(), cake.inlets(), cake.cake(), cake.liquid(), cake.runningShare()),
+          new Place(
+              cake.name(),
+              cake.inlets(),
+              cake.cake(),
+              cake.liquid(),
+              share(cake.runningShare(), paced)),
           cake.separator(),
           liquor);
     }
@@ -268,7 +373,7 @@ final class PlantModel {
       return splitter.splitter();
     }
     if (unit instanceof PitSpec pit) {
-      return pit(pit.pit(), mode, one);
+      return pit(pit, mode, one);
     }
     StorageSpec storage = (StorageSpec) unit;
     return new Sink(storage.name(), storage.inlets());
@@ -303,13 +408,24 @@ final class PlantModel {
         .toList();
   }
 
-  private Pit pit(Pit pit, ModeSpec mode, Case one) {
+  private static double share(double running, boolean paced) {
+    return paced ? 1 : running;
+  }
+
+  private Pit pit(PitSpec spec, ModeSpec mode, Case one) {
+    Pit pit = spec.pit();
+    double all = recycledM3ps(mode);
+    double left = all > 0 ? 1 - replacedM3ps(mode, one) / all : 1;
     Map<String, Double> draws = new LinkedHashMap<>();
     pit.draws()
         .forEach(
             (stream, flow) -> {
               double here = mode.flowsM3ps().getOrDefault(stream, flow);
-              draws.put(stream, recycles.contains(stream) ? here * one.recycleFactor() : here);
+              draws.put(
+                  stream,
+                  recycles.contains(stream)
+                      ? here * one.recycleFactor() * Math.max(0, left)
+                      : here);
             });
     return new Pit(
         pit.name(),
@@ -318,6 +434,19 @@ final class PlantModel {
         pit.overflow(),
         pit.weirVolumeM3(),
         pit.capacityM3(),
-        pit.startVolumeM3());
+        pit.startVolumeM3(),
+        Optional.of(floor(spec)));
+  }
+
+  private PitFloor floor(PitSpec pit) {
+    if (pit.pool().isPresent()) {
+      return pit.pool().get();
+    }
+    return new SettlingFloor(
+        pit.settled(),
+        pit.areaM2(),
+        spec.porosity(),
+        liquor,
+        pit.mixer().map(mixer -> new SettlingFloor.Mixing(mixer.impeller(), mixer.speedRps())));
   }
 }
