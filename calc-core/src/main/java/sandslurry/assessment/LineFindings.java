@@ -480,7 +480,8 @@ final class LineFindings extends FindingWriter {
               + show(Kind.VELOCITY, point.velocityMps())
               + ", above "
               + show(Kind.VELOCITY, allowed)
-              + "; wear grows with about the cube of velocity (from memory, unverified).",
+              + "; wear grows as the velocity to the power of 2 to 3.5 (Wiedenroth 1984, as"
+              + " quoted in a collection of rules).",
           "Stay below " + show(Kind.FLOW, flow) + " in this pipe.");
     }
   }
