@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import sandslurry.circuit.Constituents;
@@ -40,41 +41,150 @@ import sandslurry.separation.LaneReach;
 import sandslurry.separation.OpenChannel;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.Outlook;
+import sandslurry.separation.UnitFeed;
 import sandslurry.units.Measure;
 
 /** The plant of a design as networks of kernels, one for each mode. */
 final class PlantModel {
-  static final OrganicMatter ORGANIC = OrganicMatter.FEEDLOT;
-
-  /** Which end of the inputs' ranges is taken, and how hopeful the capture is. */
+  /**
+   * Which end of the inputs' ranges is taken, how hopeful the capture is, and what is bedded.
+   *
+   * @param sand end of the sand used
+   * @param reaching end of the share of it that reaches the plant
+   * @param water end of the water of the pens
+   * @param manure end of the manure
+   * @param cleanness end of what makes recovered sand clean: its low end is the dirty one
+   * @param outlook which relation of the settling units
+   * @param recycleFactor flow of recycle pumps over that of the design
+   * @param extraWaterM3ps fresh water added [m3/s]
+   * @param areaFactor area of settling units over that of the design
+   * @param bedding a stream with the gradation that is bedded; that of the sand bought if empty
+   */
   record Case(
       Function<Range, Double> sand,
+      Function<Range, Double> reaching,
       Function<Range, Double> water,
       Function<Range, Double> manure,
+      End cleanness,
       Outlook outlook,
       double recycleFactor,
       double extraWaterM3ps,
-      double areaFactor) {
-    static final Case BASE = of(Range::base, Range::base, Range::base, Outlook.LIKELY);
+      double areaFactor,
+      Optional<Stream> bedding) {
+    static final Case BASE = of(Range::base, Range::base, Range::base, Range::base);
 
     static Case of(
         Function<Range, Double> sand,
+        Function<Range, Double> reaching,
         Function<Range, Double> water,
-        Function<Range, Double> manure,
-        Outlook outlook) {
-      return new Case(sand, water, manure, outlook, 1, 0, 1);
+        Function<Range, Double> manure) {
+      return new Case(
+          sand, reaching, water, manure, End.BASE, Outlook.LIKELY, 1, 0, 1, Optional.empty());
+    }
+
+    Case seen(Outlook other) {
+      return new Case(
+          sand,
+          reaching,
+          water,
+          manure,
+          cleanness,
+          other,
+          recycleFactor,
+          extraWaterM3ps,
+          areaFactor,
+          bedding);
+    }
+
+    Case clean(End end) {
+      return new Case(
+          sand,
+          reaching,
+          water,
+          manure,
+          end,
+          outlook,
+          recycleFactor,
+          extraWaterM3ps,
+          areaFactor,
+          bedding);
     }
 
     Case recycling(double factor) {
-      return new Case(sand, water, manure, outlook, factor, extraWaterM3ps, areaFactor);
+      return new Case(
+          sand,
+          reaching,
+          water,
+          manure,
+          cleanness,
+          outlook,
+          factor,
+          extraWaterM3ps,
+          areaFactor,
+          bedding);
     }
 
     Case withWater(double extraM3ps) {
-      return new Case(sand, water, manure, outlook, recycleFactor, extraM3ps, areaFactor);
+      return new Case(
+          sand,
+          reaching,
+          water,
+          manure,
+          cleanness,
+          outlook,
+          recycleFactor,
+          extraM3ps,
+          areaFactor,
+          bedding);
     }
 
     Case withArea(double factor) {
-      return new Case(sand, water, manure, outlook, recycleFactor, extraWaterM3ps, factor);
+      return new Case(
+          sand,
+          reaching,
+          water,
+          manure,
+          cleanness,
+          outlook,
+          recycleFactor,
+          extraWaterM3ps,
+          factor,
+          bedding);
+    }
+
+    Case bedded(Stream gradation) {
+      return new Case(
+          sand,
+          reaching,
+          water,
+          manure,
+          cleanness,
+          outlook,
+          recycleFactor,
+          extraWaterM3ps,
+          areaFactor,
+          Optional.of(gradation));
+    }
+  }
+
+  /** An end of a range, or its middle. */
+  enum End {
+    LOW(Range::low),
+    BASE(Range::base),
+    HIGH(Range::high);
+
+    private final Function<Range, Double> of;
+
+    End(Function<Range, Double> of) {
+      this.of = of;
+    }
+
+    double of(Range range) {
+      return of.apply(range);
+    }
+
+    End other() {
+      return this == LOW ? HIGH : this == HIGH ? LOW : BASE;
     }
   }
 
@@ -164,8 +274,47 @@ final class PlantModel {
     return false;
   }
 
+  /** What a pen makes, with the part of its sand that reaches the plant. */
   PenLoad load(PenSpec pen) {
-    return PenLoad.of(pen.pen(), spec.production(), spec.solids(), constituents);
+    Range sand = pen.pen().sandKgps();
+    Range reaching = spec.accounting().sandReachingPlant();
+    return load(
+        pen.pen(),
+        pen.pen().manureFactor(),
+        new Range(
+            sand.low() * reaching.low(),
+            sand.base() * reaching.base(),
+            sand.high() * reaching.high()),
+        pen.pen().waterM3ps());
+  }
+
+  private PenLoad load(Pen pen, Range manureFactor, Range sandKgps, Range waterM3ps) {
+    Pen seen =
+        new Pen(
+            pen.name(),
+            pen.cows(),
+            pen.milkKgps(),
+            pen.others(),
+            manureFactor,
+            pen.stalls(),
+            sandKgps,
+            waterM3ps,
+            pen.scrapesPerDay());
+    return PenLoad.of(seen, spec.production(), spec.solids(), constituents);
+  }
+
+  /** The organic matter as it settles in water, in a case. */
+  OrganicMatter organic(Case one) {
+    End dirt = one.cleanness().other();
+    return new OrganicMatter(
+        dirt.of(spec.accounting().organicSettleableShare()),
+        dirt.of(spec.accounting().organicSettlingVelocityMps()),
+        OrganicMatter.FEEDLOT.scourVelocityMps());
+  }
+
+  /** The organic matter as it settles in the liquor of a feed, as expected. */
+  OrganicMatter organic(UnitFeed feed) {
+    return liquor.slowed(organic(Case.BASE), feed);
   }
 
   /** The sand bedded in the stalls of all pens. */
@@ -174,23 +323,36 @@ final class PlantModel {
         spec.pens().stream()
             .mapToDouble(pen -> pen.pen().stalls() * one.sand().apply(pen.pen().sandKgps()))
             .sum();
-    return constituents.deliveredSand(sand);
+    return sand(sand, one);
   }
 
-  Stream manure(PenSpec spec, Case one) {
-    Pen pen = spec.pen();
-    Pen fixed =
-        new Pen(
-            pen.name(),
-            pen.cows(),
-            pen.milkKgps(),
-            pen.others(),
-            Range.of(one.manure().apply(pen.manureFactor())),
-            pen.stalls(),
-            Range.of(one.sand().apply(pen.sandKgps())),
-            Range.of(one.water().apply(pen.waterM3ps())),
-            pen.scrapesPerDay());
-    return load(new PenSpec(fixed, spec.stream())).meanFlow();
+  /** Sand with the gradation that is bedded in a case. */
+  private Stream sand(double kgps, Case one) {
+    if (one.bedding().isEmpty()) {
+      return constituents.deliveredSand(kgps);
+    }
+    double[] flows = new double[constituents.count()];
+    double sum = 0;
+    for (int i = Constituents.MINERAL_FINES; i < flows.length; i++) {
+      flows[i] = one.bedding().get().kgps(i);
+      sum += flows[i];
+    }
+    return sum > 0
+        ? Stream.of(constituents, flows).times(kgps / sum)
+        : constituents.deliveredSand(kgps);
+  }
+
+  Stream manure(PenSpec pen, Case one) {
+    double sand = one.sand().apply(pen.pen().sandKgps());
+    double reaching = one.reaching().apply(spec.accounting().sandReachingPlant());
+    Stream without =
+        load(
+                pen.pen(),
+                Range.of(one.manure().apply(pen.pen().manureFactor())),
+                Range.of(0),
+                Range.of(one.water().apply(pen.pen().waterM3ps())))
+            .meanFlow();
+    return without.plus(sand(pen.pen().stalls() * sand * reaching, one));
   }
 
   double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
@@ -230,7 +392,7 @@ final class PlantModel {
       return SeparatorUnit.box(
           new Place(box.name(), box.inlets(), box.sand(), box.overflow(), box.runningShare()),
           box(box, one),
-          ORGANIC,
+          organic(one),
           one.outlook(),
           liquor,
           box.shearRatePs());
@@ -240,7 +402,7 @@ final class PlantModel {
           new Place(lane.name(), lane.inlets(), lane.sand(), lane.overflow(), lane.runningShare()),
           reaches(lane, one),
           lane.depositsM(),
-          ORGANIC,
+          organic(one),
           spec.porosity(),
           one.outlook(),
           liquor);
@@ -282,7 +444,7 @@ final class PlantModel {
         box.effectiveShare(),
         box.sandMoisture(),
         box.rinsePoreVolumes(),
-        box.rinseEfficiency(),
+        one.cleanness().of(spec.rinseEfficiency()),
         box.screwCapacityM3ps(),
         box.depositPorosity());
   }
