@@ -92,7 +92,7 @@ final class ServiceWorking {
         "W = (Q / Q_design)^" + WearIndex.LOW_POWER,
         Kind.NUMBER,
         Math.pow(point.flowM3ps() / designFlow, WearIndex.LOW_POWER),
-        "general experience with slurries, powers 2.5 to 3; from memory, unverified",
+        WearIndex.SOURCE,
         in("Q", Kind.FLOW, point.flowM3ps()),
         in("Q_design", Kind.FLOW, designFlow));
     w.step(
