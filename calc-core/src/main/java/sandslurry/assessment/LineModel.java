@@ -157,7 +157,7 @@ final class LineModel {
 
   /** The same where one suction line has a flow of its own. */
   double systemHeadM(List<RunPoint> runs, double suctionFlowM3ps) {
-    return deliveryHeadM(runs) + suctionLossM(suctionFlowM3ps, runs.get(0).sandFraction());
+    return deliveryHeadM(runs) + suctionLineLossM(suctionFlowM3ps, runs.get(0).sandFraction());
   }
 
   /** Head asked of a pump but for the loss in its suction line. */
@@ -170,8 +170,13 @@ final class LineModel {
   }
 
   /** Head lost in the suction line of one pump, 0 without one. */
-  double suctionLossM(double flowM3ps, double sandFraction) {
+  double suctionLineLossM(double flowM3ps, double sandFraction) {
     return suction(flowM3ps, sandFraction).map(RunPoint::lossM).orElse(0.0);
+  }
+
+  /** Head that clear liquid at a flow of all pumps loses in the suction line of each. */
+  double suctionLossM(double flowM3ps) {
+    return suction(flowM3ps / suctionLines, 0).map(RunPoint::lossM).orElse(0.0);
   }
 
   /** The suction line of one pump at its flow. */

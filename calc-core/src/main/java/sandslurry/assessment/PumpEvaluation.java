@@ -127,7 +127,7 @@ final class PumpEvaluation {
     double delivery =
         systemHeads.computeIfAbsent(flow, q -> line.deliveryHeadM(line.runs(q, sandFraction)));
     return line.hasSuction()
-        ? delivery + line.suctionLossM(greatestShareM3ps(group, flow), sandFraction)
+        ? delivery + line.suctionLineLossM(greatestShareM3ps(group, flow), sandFraction)
         : delivery;
   }
 

@@ -17,6 +17,7 @@ import sandslurry.pump.WearIndex;
 import sandslurry.separation.PartFullPipe.PartFullFlow;
 import sandslurry.separation.SelfCleansing;
 import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.PackedPlug;
 import sandslurry.transport.StoppedLine;
 
 /**
@@ -40,7 +41,7 @@ public record ServiceResult(
     Optional<Pulsation> pulsation,
     List<Surge> surges,
     Optional<Stop> stop,
-    Optional<Day> day,
+    List<Day> days,
     Optional<Screw> screw,
     Optional<GravityRun> gravityRun) {
   /** The state that asks every derating for sand and believes the gravest: the least duty. */
@@ -51,6 +52,16 @@ public record ServiceResult(
     states = List.copyOf(states);
     dutyBand = List.copyOf(dutyBand);
     surges = List.copyOf(surges);
+    days = List.copyOf(days);
+  }
+
+  /**
+   * The day of pumping that stands for all.
+   *
+   * @return the first of them; empty when no daily volume is given
+   */
+  public Optional<Day> day() {
+    return days.stream().findFirst();
   }
 
   /**
@@ -241,6 +252,8 @@ public record ServiceResult(
    * @param weakestPa rating of the weakest run; empty when none is known [Pa]
    * @param relief where the relief may be set; empty when no setting fits, or no rating is known
    * @param runs each run in which sand may settle
+   * @param passed share of the swing of the pump that enters the line
+   * @param vessel the air vessel, when its gas is given
    */
   public record Pulsation(
       FlowRipple ripple,
@@ -248,11 +261,38 @@ public record ServiceResult(
       double peakPa,
       OptionalDouble weakestPa,
       Optional<ReliefWindow> relief,
-      List<Pulse> runs) {
+      List<Pulse> runs,
+      double passed,
+      Optional<Vessel> vessel) {
     /** Copies the list. */
     public Pulsation {
       runs = List.copyOf(runs);
     }
+  }
+
+  /**
+   * An air vessel.
+   *
+   * @param gasM3 its gas at the pressure of the line [m3]
+   * @param absolutePa that pressure [Pa]
+   * @param inertanceKgM4 inertance of the line [kg/m4]
+   * @param swellsPs swells of the flow per second [1/s]
+   * @param ownPs frequency of gas and line [1/s]
+   * @param damps whether it damps at all
+   * @param storedM3 volume of a swell above the mean [m3]
+   * @param goodGasM3 gas that would let {@value #GOOD_SHARE} of the swing through [m3]
+   */
+  public record Vessel(
+      double gasM3,
+      double absolutePa,
+      double inertanceKgM4,
+      double swellsPs,
+      double ownPs,
+      boolean damps,
+      double storedM3,
+      double goodGasM3) {
+    /** Share of the swing that a good vessel leaves (common practice, no source). */
+    public static final double GOOD_SHARE = 0.05;
   }
 
   /**
@@ -264,6 +304,12 @@ public record ServiceResult(
    * @param belowShare share of the cycle below the limit
    * @param longestS the longest time without a break below the limit [s]
    * @param fallM how far the coarse sand falls in that time in still liquid [m]
+   * @param boreM the bore [m]
+   * @param settlingS time in which the coarse sand falls through the bore; empty when it does not
+   *     [s]
+   * @param greatestMps greatest velocity within a cycle, which must lift again what has settled
+   *     [m/s]
+   * @param toPassMps velocity that keeps sand moving with margin [m/s]
    */
   public record Pulse(
       String run,
@@ -271,7 +317,32 @@ public record ServiceResult(
       double limitMps,
       double belowShare,
       double longestS,
-      double fallM) {}
+      double fallM,
+      double boreM,
+      OptionalDouble settlingS,
+      double greatestMps,
+      double toPassMps) {
+    /** A fall up to this share of the bore lays no bed (a choice of this program, no source). */
+    public static final double SHORT_FALL = 0.05;
+
+    /**
+     * Says whether sand settles in the pauses.
+     *
+     * @return true when the velocity falls below the limit
+     */
+    public boolean settles() {
+      return leastMps < limitMps;
+    }
+
+    /**
+     * Says whether the pauses are so short that no bed forms and the stroke lifts what has sunk.
+     *
+     * @return true when both hold
+     */
+    public boolean brief() {
+      return fallM <= SHORT_FALL * boreM && greatestMps >= toPassMps;
+    }
+  }
 
   /**
    * The surge in a run.
@@ -284,6 +355,8 @@ public record ServiceResult(
    * @param ratingPa rating; empty when none is known [Pa]
    * @param stopS even time of stopping that would keep the rating; empty when none is needed or
    *     helps [s]
+   * @param slow the stop in the time given, when one is
+   * @param lowest the low half of the wave
    */
   public record Surge(
       String run,
@@ -292,7 +365,48 @@ public record ServiceResult(
       double surgePa,
       double workingPa,
       OptionalDouble ratingPa,
-      OptionalDouble stopS) {}
+      OptionalDouble stopS,
+      Optional<SlowStop> slow,
+      LowWave lowest) {
+    /**
+     * The rise that the run is judged by.
+     *
+     * @return that of the stop in the time given, or else of a sudden one [Pa]
+     */
+    public double judgedPa() {
+      return slow.map(SlowStop::surgePa).orElse(surgePa);
+    }
+  }
+
+  /**
+   * A stop that takes time.
+   *
+   * @param timeS the time given [s]
+   * @param returnS time of the wave to the end of the line and back [s]
+   * @param surgePa pressure rise [Pa]
+   */
+  public record SlowStop(double timeS, double returnS, double surgePa) {}
+
+  /**
+   * The low half of the wave at the end of a run where the pressure is least.
+   *
+   * @param elevationM height of that place above the start of the line [m]
+   * @param highPoint whether the line lies lower on both sides of it
+   * @param steadyPa gauge pressure there before the stop [Pa]
+   * @param lowestPa gauge pressure that the wave would bring [Pa]
+   * @param vapourPa gauge pressure at which the liquid boils [Pa]
+   */
+  public record LowWave(
+      double elevationM, boolean highPoint, double steadyPa, double lowestPa, double vapourPa) {
+    /**
+     * Says whether the column parts.
+     *
+     * @return true when the wave would go below the vapour pressure
+     */
+    public boolean parts() {
+      return lowestPa < vapourPa;
+    }
+  }
 
   /**
    * The line stopped full.
@@ -301,12 +415,14 @@ public record ServiceResult(
    * @param sandKg sand in the line [kg]
    * @param volumeM3 volume of the line [m3]
    * @param runs each run
-   * @param restart what friction, yield and plug hold it with
-   * @param staticPa static pressure at its start [Pa]
+   * @param plugs what packs at low points and feet of steep runs
+   * @param restart what friction, yield and plugs hold it with
+   * @param staticPa static pressure at its start, with the sand of climbing runs; that of falling
+   *     ones is not taken to help [Pa]
    * @param availablePa pressure that the pump, or without one the pit, has at its start [Pa]
    * @param weakestPa rating of the weakest run; empty when none is known [Pa]
    * @param flush what a flush with water takes; empty when no flow clears
-   * @param supplyFlowM3ps flow of the supply of the flush, when given [m3/s]
+   * @param supply what the supply of the flush gives, when there is one
    * @param supplyVolumeM3 volume of the supply, when given [m3]
    */
   public record Stop(
@@ -314,18 +430,91 @@ public record ServiceResult(
       double sandKg,
       double volumeM3,
       List<StoppedRun> runs,
+      List<Plug> plugs,
       StoppedLine.Restart restart,
       double staticPa,
       double availablePa,
       OptionalDouble weakestPa,
       Optional<StoppedLine.Flush> flush,
-      OptionalDouble supplyFlowM3ps,
+      Optional<FlushFlow> supply,
       OptionalDouble supplyVolumeM3) {
-    /** Copies the list. */
+    /** Copies the lists. */
     public Stop {
       runs = List.copyOf(runs);
+      plugs = List.copyOf(plugs);
     }
   }
+
+  /**
+   * Sand packed full at a low point, or at the foot of a run.
+   *
+   * @param where where it lies
+   * @param parts the plug, in the order of flow
+   * @param boreM the least bore that it fills [m]
+   * @param frictionPa pressure beyond its weight that moves it when liquid seeps through [Pa]
+   * @param wedgedPa the same when it is pushed like a cork; empty when beyond any pump [Pa]
+   * @param movableM length beyond which the pressure left for it does not move it like a cork;
+   *     empty without a pump, or where it slides by itself [m]
+   */
+  public record Plug(
+      String where,
+      PackedPlug parts,
+      double boreM,
+      double frictionPa,
+      OptionalDouble wedgedPa,
+      OptionalDouble movableM) {
+    /**
+     * Says whether the pressure left for it moves it however it is pushed.
+     *
+     * @return false when it is longer than that pressure moves like a cork
+     */
+    public boolean movable() {
+      return movableM.isEmpty() || parts.lengthM() <= movableM.getAsDouble();
+    }
+  }
+
+  /**
+   * What the supply of a flush gives.
+   *
+   * @param solved whether it was worked out against the line, and not taken as given
+   * @param cleanM3ps flow into the clean line; empty when none [m3/s]
+   * @param loadedM3ps flow while the line is full of its sand; empty when none [m3/s]
+   * @param bedM3ps flow over the settled bed; empty when none [m3/s]
+   * @param runs the way over the bed in each run
+   */
+  public record FlushFlow(
+      boolean solved,
+      OptionalDouble cleanM3ps,
+      OptionalDouble loadedM3ps,
+      OptionalDouble bedM3ps,
+      List<OverBed> runs) {
+    /** Copies the list. */
+    public FlushFlow {
+      runs = List.copyOf(runs);
+    }
+
+    /**
+     * Says whether the water over the bed is as fast in every run as it must be in the empty pipe.
+     *
+     * @return true if it is
+     */
+    public boolean wearsBedOff() {
+      return runs.stream()
+          .allMatch(
+              run ->
+                  run.clearingMps().isPresent()
+                      && run.velocityMps() >= run.clearingMps().getAsDouble());
+    }
+  }
+
+  /**
+   * The way of a flush over the bed of a run.
+   *
+   * @param run its name
+   * @param velocityMps velocity in the section that the bed leaves; 0 when nothing flows [m/s]
+   * @param clearingMps velocity that carries off a bed; empty when none was found [m/s]
+   */
+  public record OverBed(String run, double velocityMps, OptionalDouble clearingMps) {}
 
   /**
    * A run that has stopped.
@@ -333,7 +522,8 @@ public record ServiceResult(
    * @param run its name
    * @param bedM depth of the bed [m]
    * @param bedShare share of the section that it takes
-   * @param settlingS time until the finest sand lies; empty when the liquid holds it [s]
+   * @param settlingS time until the finest sand lies, on the floor or, where it slides, at the
+   *     foot; empty when the liquid holds it [s]
    * @param slopeRad slope of the run, without sign [rad]
    * @param slideRad slope above which the bed slides [rad]
    * @param plugM length packed full at the foot, 0 when nothing slides [m]
@@ -358,6 +548,7 @@ public record ServiceResult(
    * @param energyJ energy drawn [J]
    * @param sandKg sand moved [kg]
    * @param energyPerSandJpKg energy drawn per sand moved; empty without sand [J/kg]
+   * @param wear rate of wear of the line against that at the design flow
    */
   public record Day(
       String state,
@@ -365,7 +556,8 @@ public record ServiceResult(
       OptionalDouble startsPs,
       double energyJ,
       double sandKg,
-      OptionalDouble energyPerSandJpKg) {}
+      OptionalDouble energyPerSandJpKg,
+      WearIndex wear) {}
 
   /**
    * The screw conveyor.
@@ -373,8 +565,37 @@ public record ServiceResult(
    * @param loading filling of the trough that the load asks
    * @param capacityM3ps capacity at the filling for abrasive material [m3/s]
    * @param powerW power at its shaft [W]
+   * @param loadM3ps the load that it is judged by [m3/s]
+   * @param densityKgM3 mass of the material over its volume [kg/m3]
+   * @param typed whether that load was typed
+   * @param pens the load of the pens, when there are some and the time of scraping is given
    */
-  public record Screw(Estimate loading, double capacityM3ps, double powerW) {}
+  public record Screw(
+      Estimate loading,
+      double capacityM3ps,
+      double powerW,
+      double loadM3ps,
+      double densityKgM3,
+      boolean typed,
+      Optional<PenFeed> pens) {}
+
+  /**
+   * What the pens bring to the screw.
+   *
+   * @param batchM3 volume scraped at once from all pens, at its greatest [m3]
+   * @param scrapeS time in which it comes [s]
+   * @param densityKgM3 its density [kg/m3]
+   */
+  public record PenFeed(double batchM3, double scrapeS, double densityKgM3) {
+    /**
+     * The load.
+     *
+     * @return batch over time [m3/s]
+     */
+    public double loadM3ps() {
+      return batchM3 / scrapeS;
+    }
+  }
 
   /**
    * The gravity pipe.

@@ -51,6 +51,8 @@ final class StatesEvaluation {
   private static final String NO_GROUND =
       "fast enough by what is reckoned, but the correlations disagree or are out of their range";
 
+  private static final String FLUSH = "flush with water";
+
   private final Design design;
   private final Materials materials;
   private final Optional<PumpResult> pump;
@@ -170,23 +172,19 @@ final class StatesEvaluation {
   }
 
   private void others() {
-    StatesSpec none =
-        new StatesSpec(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            false);
-    StatesSpec spec = design.service().states().orElse(none);
+    StatesSpec spec = design.service().states().orElse(StatesSpec.NONE);
     double worn = spec.wornHead().map(Measure.FRACTION::si).orElse(0.0);
     boolean wears = worn > 0 || oneWears();
     spec.thickest().ifPresent(s -> add(Variant.named("thickest liquor").withSolids(s)));
     spec.thinnest().ifPresent(s -> add(Variant.named("thinnest liquor").withSolids(s)));
     spec.coldest().ifPresent(t -> add(Variant.named("coldest").withTemperature(t)));
     spec.warmest().ifPresent(t -> add(Variant.named("warmest").withTemperature(t)));
+    spec.thickestCarrier().ifPresent(c -> add(Variant.named("thickest liquor"), with(c), none()));
+    spec.thinnestCarrier().ifPresent(c -> add(Variant.named("thinnest liquor"), with(c), none()));
+    spec.coldestCarrier().ifPresent(c -> add(Variant.named("coldest"), with(c), none()));
+    spec.warmestCarrier().ifPresent(c -> add(Variant.named("warmest"), with(c), none()));
+    spec.thickestSand().ifPresent(s -> add(Variant.named("most sand"), design, sand(s)));
+    spec.thinnestSand().ifPresent(s -> add(Variant.named("least sand"), design, sand(s)));
     spec.lowSourceLevel().ifPresent(l -> add(Variant.named("pit at its lowest").withLevel(l)));
     spec.highSourceLevel().ifPresent(l -> add(Variant.named("pit at its highest").withLevel(l)));
     if (wears) {
@@ -202,10 +200,10 @@ final class StatesEvaluation {
             wears ? OptionalDouble.of(worn) : OptionalDouble.empty(),
             rotodynamic && sandThere());
     if (worst != null) {
-      add(worst);
+      add(worst, worstDesign(spec), spec.thickestSand().map(this::sand).orElseGet(this::none));
     }
     if (spec.flushWater()) {
-      add(Variant.named("flush with water").withWater());
+      add(Variant.named(FLUSH).withWater());
     }
     if (rotodynamic) {
       stations((RotodynamicSpec) design.pump().orElseThrow(), worst);
@@ -242,8 +240,15 @@ final class StatesEvaluation {
    */
   private static Variant together(StatesSpec spec, OptionalDouble worn, boolean derated) {
     List<String> given = new ArrayList<>();
-    spec.thickest().ifPresent(s -> given.add("thickest liquor"));
-    spec.coldest().ifPresent(t -> given.add("coldest"));
+    if (spec.thickest().isPresent() || spec.thickestCarrier().isPresent()) {
+      given.add("thickest liquor");
+    }
+    // Two liquids with numbers of their own cannot be one: the thickest goes before the coldest.
+    if (spec.coldest().isPresent()
+        || spec.coldestCarrier().isPresent() && spec.thickestCarrier().isEmpty()) {
+      given.add("coldest");
+    }
+    spec.thickestSand().ifPresent(s -> given.add("most sand"));
     spec.lowSourceLevel().ifPresent(l -> given.add("pit at its lowest"));
     worn.ifPresent(share -> given.add("worn"));
     if (given.size() < 2) {
@@ -285,7 +290,11 @@ final class StatesEvaluation {
       List<RunningPump> with = spec.withSpare(spare);
       add(Variant.named(spareName(spare)).withPumps(with));
       if (worst != null) {
-        add(worst.called(spareName(spare) + ", with the worst together").withPumps(with));
+        StatesSpec states = design.service().states().orElse(StatesSpec.NONE);
+        add(
+            worst.called(spareName(spare) + ", with the worst together").withPumps(with),
+            worstDesign(states),
+            states.thickestSand().map(this::sand).orElseGet(this::none));
       }
     }
   }
@@ -392,13 +401,41 @@ final class StatesEvaluation {
     return Measure.FLOW.si(design.flow().orElseThrow().design());
   }
 
-  private void add(Variant variant) {
-    all.add(evaluate(variant));
+  static boolean isFlush(StateResult state) {
+    return state.name().equals(FLUSH);
   }
 
-  private Evaluated evaluate(Variant variant) {
-    Design changed = changed(variant);
+  private Design with(CarrierSpec carrier) {
+    return design.with(carrier, design.route());
+  }
+
+  private OptionalDouble sand(Quantity<Dimensionless> fraction) {
+    return OptionalDouble.of(Measure.FRACTION.si(fraction));
+  }
+
+  private OptionalDouble none() {
+    return OptionalDouble.empty();
+  }
+
+  private Design worstDesign(StatesSpec spec) {
+    return spec.thickestCarrier().or(spec::coldestCarrier).map(this::with).orElse(design);
+  }
+
+  private void add(Variant variant) {
+    add(variant, design, none());
+  }
+
+  /** A state of a design whose liquid or share of sand is another. */
+  private void add(Variant variant, Design from, OptionalDouble sandFraction) {
+    all.add(evaluate(variant, from, sandFraction));
+  }
+
+  private Evaluated evaluate(Variant variant, Design from, OptionalDouble sandFraction) {
+    Design changed = changed(variant, from);
     Materials inside = Materials.of(changed);
+    if (sandFraction.isPresent()) {
+      inside = inside.diluted(inside.carrier(), sandFraction.getAsDouble());
+    }
     if (variant.flush()) {
       double temperature = inside.carrier().temperatureK();
       inside = inside.diluted(Carriers.water(temperature), 0);
@@ -435,8 +472,8 @@ final class StatesEvaluation {
     return at(variant, true, changed, inside, model, flow, Optional.of(evaluation));
   }
 
-  private Design changed(Variant variant) {
-    CarrierSpec carrier = design.carrier();
+  private Design changed(Variant variant, Design from) {
+    CarrierSpec carrier = from.carrier();
     Quantity<Temperature> temperature = variant.temperature().orElse(carrier.temperature());
     if (carrier instanceof ManureSpec manure) {
       carrier = new ManureSpec(temperature, variant.solids().orElse(manure.totalSolids()));

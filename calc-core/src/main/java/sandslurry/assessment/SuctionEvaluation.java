@@ -169,7 +169,7 @@ final class SuctionEvaluation {
         ? piston
             .pulsation()
             .get()
-            .drive()
+            .drive(piston.strokeRate())
             .accelerationHeadM(
                 Measure.LENGTH.si(run.run().length()),
                 run.velocityMps(),

@@ -9,10 +9,13 @@ import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import sandslurry.pump.CrankDrive;
+import sandslurry.pump.HydraulicDrive;
 import sandslurry.pump.PumpCurve;
 import sandslurry.pump.PumpGroup;
+import sandslurry.pump.StrokeDrive;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 
@@ -312,24 +315,43 @@ public sealed interface PumpSpec {
    * @param rodShare cross-section of the rod over that of the piston, 0 for single acting
    * @param rodToCrank length of the connecting rod over the crank radius
    * @param passed share of the swing of flow that an air vessel lets into the line; 1 without one
+   * @param vesselGas gas in an air vessel at the pressure of the line, when the share is to be
+   *     worked out from it
+   * @param rams hydraulic cylinders that drive the pistons; absent for a crank
    */
   record PulsationSpec(
       int cylinders,
       boolean doubleActing,
       Quantity<Dimensionless> rodShare,
       Quantity<Dimensionless> rodToCrank,
-      Quantity<Dimensionless> passed) {
+      Quantity<Dimensionless> passed,
+      Optional<Quantity<Volume>> vesselGas,
+      Optional<RamSpec> rams) {
     /**
      * The drive.
      *
-     * @return its kinematics
+     * @param strokeRate cycles per time
+     * @return how it moves the pistons
      */
-    public CrankDrive drive() {
-      return new CrankDrive(
-          cylinders,
-          doubleActing,
-          doubleActing ? Measure.FRACTION.si(rodShare) : 0,
-          Measure.FRACTION.si(rodToCrank));
+    public StrokeDrive drive(Quantity<Frequency> strokeRate) {
+      double rod = doubleActing ? Measure.FRACTION.si(rodShare) : 0;
+      if (rams.isPresent()) {
+        return new HydraulicDrive(
+            cylinders,
+            doubleActing,
+            rod,
+            Measure.TIME.si(rams.get().dwell()) * Measure.FREQUENCY.si(strokeRate),
+            Measure.TIME.si(rams.get().changeover()) * Measure.FREQUENCY.si(strokeRate));
+      }
+      return new CrankDrive(cylinders, doubleActing, rod, Measure.FRACTION.si(rodToCrank));
     }
   }
+
+  /**
+   * Hydraulic cylinders that push the pistons at constant speed.
+   *
+   * @param dwell time at each end of a stroke in which nothing is pushed
+   * @param changeover time in which the flow starts or stops there
+   */
+  record RamSpec(Quantity<Time> dwell, Quantity<Time> changeover) {}
 }

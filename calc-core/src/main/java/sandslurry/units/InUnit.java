@@ -21,6 +21,7 @@ public final class InUnit {
   private static final UnitEntry<?> PER_MINUTE = Measure.FREQUENCY.entry("1/min");
   private static final UnitEntry<?> KILOGRAM_PER_DAY = Measure.MASS_FLOW.entry("kg/d");
   private static final UnitEntry<?> DAY = Measure.TIME.entry("d");
+  private static final UnitEntry<?> HOUR = Measure.TIME.entry("h");
   private static final UnitEntry<?> PERCENT = Measure.FRACTION.entry("%");
 
   private InUnit() {}
@@ -73,6 +74,16 @@ public final class InUnit {
    */
   public static double feet(double metres) {
     return FOOT.fromSi(metres);
+  }
+
+  /**
+   * The SI value of a length in feet.
+   *
+   * @param feet a length [ft]
+   * @return the length [m]
+   */
+  public static double ofFeet(double feet) {
+    return FOOT.toSi(feet);
   }
 
   /**
@@ -213,5 +224,15 @@ public final class InUnit {
    */
   public static double ofDays(double days) {
     return DAY.toSi(days);
+  }
+
+  /**
+   * The SI value of a time in hours.
+   *
+   * @param hours a time [h]
+   * @return the time [s]
+   */
+  public static double ofHours(double hours) {
+    return HOUR.toSi(hours);
   }
 }
