@@ -156,9 +156,12 @@ final class StationFindings extends FindingWriter {
                     + ", and its own head at no flow is "
                     + show(Kind.HEAD, pump.shutOffM())
                     + ". A pump that churns shut heats its liquid and may burst.",
-                "Do not run it in these states, or raise its speed to "
-                    + show(Kind.PERCENT, Math.sqrt(pump.headM() / pump.shutOffM()))
-                    + " or more of what it has."));
+                "Do not run it in these states"
+                    + (pump.shutOffM() > 0
+                        ? ", or raise its speed to "
+                            + show(Kind.PERCENT, Math.sqrt(pump.headM() / pump.shutOffM()))
+                            + " or more of what it has."
+                        : ".")));
   }
 
   private void suctionSpeed() {
