@@ -140,8 +140,7 @@ final class PumpSection {
     section.text(FieldSpec.needed("Speed of the curve", "curveSpeed", "1750 rpm"));
     section.text(
         FieldSpec.optional("Driven speed", "speed", "default: that of the curve", "1600 rpm"));
-    section.text(
-        FieldSpec.optional("Impeller diameter", "impeller", AS_FIRST, "300 mm", "12 in"));
+    section.text(FieldSpec.optional("Impeller diameter", "impeller", AS_FIRST, "300 mm", "12 in"));
     section.text(
         FieldSpec.optional("Head lost by wear", "wornHead", "default: that of the states", "15 %"));
     section.text(FieldSpec.optional("Drive efficiency", "driveEfficiency", AS_FIRST, "85 %"));
