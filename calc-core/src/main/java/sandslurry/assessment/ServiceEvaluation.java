@@ -69,6 +69,7 @@ final class ServiceEvaluation {
     this.result =
         new ServiceResult(
             List.of(),
+            List.of(),
             Optional.empty(),
             Optional.empty(),
             List.of(),
@@ -96,6 +97,7 @@ final class ServiceEvaluation {
     this.result =
         new ServiceResult(
             all,
+            evaluation.band(),
             evaluation.governing().map(Evaluated::result),
             pulsation,
             design.pump().isPresent() ? surges(base, pulsation) : List.of(),

@@ -316,6 +316,7 @@ final class ServiceFindings extends FindingWriter {
       SuctionPoint point = sand.value();
       boolean good = point.severity() == Severity.PASS;
       double pass = point.toPassMps().orElse(point.velocityMps());
+      boolean slow = point.velocityMps() < pass;
       double bore = Measure.LENGTH.si(design.service().suction().orElseThrow().run().largestBore());
       add(
           point.severity(),
@@ -323,23 +324,29 @@ final class ServiceFindings extends FindingWriter {
           "suction",
           good
               ? "Sand stays in motion in the suction line in every state."
-              : "Sand may settle in the suction line.",
+              : slow || point.toPassMps().isEmpty()
+                  ? "Sand may settle in the suction line."
+                  : "Whether sand stays in motion in the suction line is not known: its bore, slope or"
+                      + " sand lies outside what the governing correlations were published for.",
           "In the state \""
               + sand.state().name()
               + "\" the velocity is "
               + show(Kind.VELOCITY, point.velocityMps())
               + (point.toPassMps().isPresent()
-                  ? "; to pass it needs " + show(Kind.VELOCITY, pass)
+                  ? (slow ? "; to pass it needs " : "; the correlations ask for up to ")
+                      + show(Kind.VELOCITY, pass)
                   : ", and the flow is not turbulent")
               + ".",
           good
               ? ""
-              : point.toPassMps().isPresent()
+              : slow
                   ? "Take a bore of about "
                       + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
                       + " or less, and check the NPSH again, or keep the line short and steep"
                       + " towards the pump."
-                  : "Keep the suction short, and dilute before the pump.");
+                  : point.toPassMps().isPresent()
+                      ? "Keep the suction short and let it fall towards the pump."
+                      : "Keep the suction short, and dilute before the pump.");
     }
   }
 
@@ -351,7 +358,7 @@ final class ServiceFindings extends FindingWriter {
             known,
             f ->
                 f.value().availableM()
-                    - StatesEvaluation.MARGIN.neededM(f.value().requiredM().getAsDouble()));
+                    - f.value().margin().neededM(f.value().requiredM().getAsDouble()));
     if (known.size() < all.size()) {
       Found<SuctionPoint> unknown =
           all.stream().filter(f -> f.value().requiredM().isEmpty()).findFirst().orElseThrow();
@@ -374,7 +381,7 @@ final class ServiceFindings extends FindingWriter {
     }
     SuctionPoint point = scant.get().value();
     double required = point.requiredM().getAsDouble();
-    double needed = StatesEvaluation.MARGIN.neededM(required);
+    double needed = point.margin().neededM(required);
     Severity severity =
         point.availableM() < required
             ? Severity.FAIL

@@ -1,12 +1,17 @@
 package sandslurry.assessment;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
+import sandslurry.design.PumpSpec.MotorSpec;
 import sandslurry.pump.FlowRipple;
 import sandslurry.pump.OperatingRegion;
 import sandslurry.pump.ReliefWindow;
+import sandslurry.pump.RepresentativeViscosity;
+import sandslurry.pump.SuctionEnergy;
+import sandslurry.pump.SuctionMargin;
 import sandslurry.pump.WearIndex;
 import sandslurry.separation.PartFullPipe.PartFullFlow;
 import sandslurry.separation.SelfCleansing;
@@ -18,6 +23,8 @@ import sandslurry.transport.StoppedLine;
  * What came of a line in service beside its design state, in plain SI.
  *
  * @param states every state in which the line was judged
+ * @param dutyBand the duty of rotodynamic pumps by every correction for sand and liquid; empty when
+ *     none makes a difference
  * @param governing the state that stands worst; empty when none was judged
  * @param pulsation the pulsing of a piston pump whose cylinders are known
  * @param surges the surge in every standard run when the flow is stopped at once
@@ -28,6 +35,7 @@ import sandslurry.transport.StoppedLine;
  */
 public record ServiceResult(
     List<StateResult> states,
+    List<DutyRow> dutyBand,
     Optional<StateResult> governing,
     Optional<Pulsation> pulsation,
     List<Surge> surges,
@@ -38,6 +46,7 @@ public record ServiceResult(
   /** Copies the lists. */
   public ServiceResult {
     states = List.copyOf(states);
+    dutyBand = List.copyOf(dutyBand);
     surges = List.copyOf(surges);
     days = List.copyOf(days);
   }
@@ -50,6 +59,44 @@ public record ServiceResult(
   public Optional<Day> day() {
     return days.stream().findFirst();
   }
+
+  /**
+   * The correction by which the pumps drive least.
+   *
+   * @return the row without a duty, or that of the least flow; empty without a band
+   */
+  public Optional<DutyRow> leastDuty() {
+    return dutyBand.stream().min(Comparator.comparingDouble(row -> row.flowM3ps().orElse(-1)));
+  }
+
+  /**
+   * The duty of rotodynamic pumps, as designed, by one correction for sand and liquid.
+   *
+   * @param solids the derating for sand; empty without sand
+   * @param viscosity the representative viscosity of the liquid
+   * @param headRatio head with sand over head without, of the first pump
+   * @param viscousRatio head and flow in the liquid over those in water, of the first pump at its
+   *     best point
+   * @param viscousEfficiencyRatio efficiency in the liquid over that in water, of the first pump
+   * @param flowM3ps flow of the duty; empty when there is no stable one [m3/s]
+   * @param run the run that stands worst at that flow
+   * @param velocityMps its velocity in the largest bore [m/s]
+   * @param toPassMps the velocity that it needs to pass; empty when not turbulent [m/s]
+   * @param severity how its sand stands
+   * @param believed whether the pump is judged by this correction
+   */
+  public record DutyRow(
+      Optional<String> solids,
+      Optional<RepresentativeViscosity> viscosity,
+      double headRatio,
+      double viscousRatio,
+      double viscousEfficiencyRatio,
+      OptionalDouble flowM3ps,
+      Optional<String> run,
+      OptionalDouble velocityMps,
+      OptionalDouble toPassMps,
+      Severity severity,
+      boolean believed) {}
 
   /**
    * The line in one state.
@@ -119,7 +166,9 @@ public record ServiceResult(
    * @param headM its head [m]
    * @param efficiency its efficiency; 0 when shut
    * @param shaftW power at its shaft [W]
+   * @param specificSpeed its specific speed, metric; empty for a piston pump
    * @param region where it may work; empty for a piston pump
+   * @param motor its motor, when known
    * @param suction its suction side, when the design has one
    */
   public record PumpPoint(
@@ -128,7 +177,9 @@ public record ServiceResult(
       double headM,
       double efficiency,
       double shaftW,
+      OptionalDouble specificSpeed,
       Optional<OperatingRegion> region,
+      Optional<MotorSpec> motor,
       Optional<SuctionPoint> suction) {}
 
   /**
@@ -138,7 +189,11 @@ public record ServiceResult(
    * @param lossM head lost on the way [m]
    * @param accelerationM head that the pulsing of a piston pump takes [m]
    * @param availableM NPSH available [m]
-   * @param requiredM NPSH required; empty when no points reach this flow [m]
+   * @param requiredM NPSH required in this liquid; empty when no points reach this flow [m]
+   * @param viscousRatio NPSH required in this liquid over that in water
+   * @param specificSpeed suction specific speed, metric; empty when it is not known
+   * @param energy suction energy; empty when it is not known
+   * @param margin what must be left over
    * @param velocityMps velocity in the largest bore [m/s]
    * @param toPassMps the velocity that keeps its sand moving; empty without sand [m/s]
    * @param severity how it stands as far as sand goes
@@ -149,6 +204,10 @@ public record ServiceResult(
       double accelerationM,
       double availableM,
       OptionalDouble requiredM,
+      double viscousRatio,
+      OptionalDouble specificSpeed,
+      Optional<SuctionEnergy> energy,
+      SuctionMargin margin,
       double velocityMps,
       OptionalDouble toPassMps,
       Severity severity) {}

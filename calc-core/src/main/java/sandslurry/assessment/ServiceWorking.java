@@ -92,7 +92,7 @@ final class ServiceWorking {
         "W = (Q / Q_design)^" + WearIndex.LOW_POWER,
         Kind.NUMBER,
         Math.pow(point.flowM3ps() / designFlow, WearIndex.LOW_POWER),
-        "general experience with slurries, powers 2.5 to 3; from memory, unverified",
+        WearIndex.SOURCE,
         in("Q", Kind.FLOW, point.flowM3ps()),
         in("Q_design", Kind.FLOW, designFlow));
     w.step(
@@ -170,12 +170,12 @@ final class ServiceWorking {
           "NPSH that must be available to " + pump.name(),
           "NPSH = max(R NPSHr, NPSHr + M)",
           Kind.HEAD,
-          StatesEvaluation.MARGIN.neededM(required),
+          suction.margin().neededM(required),
           "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified; NPSHr by the"
               + " maker's points, at another speed as its square",
           in("NPSHr", Kind.HEAD, required),
-          in("R", Kind.NUMBER, StatesEvaluation.MARGIN.leastRatio()),
-          in("M", Kind.HEAD, StatesEvaluation.MARGIN.leastDifferenceM()));
+          in("R", Kind.NUMBER, suction.margin().leastRatio()),
+          in("M", Kind.HEAD, suction.margin().leastDifferenceM()));
     }
   }
 

@@ -42,8 +42,9 @@ final class PumpReader {
   private static final Limits<Frequency> STROKES =
       Limits.of(Measure.FREQUENCY, "0.5 1/min", "300 1/min");
   private static final Limits<Dimensionless> TRIM = Limits.of(Measure.FRACTION, "75 %", "100 %");
-  private static final Limits<VolumetricFlowRate> MINIMUM_FLOW =
+  private static final Limits<VolumetricFlowRate> ALLOWED_FLOW =
       Limits.of(Measure.FLOW, "0.01 L/s", "2000 L/s");
+  private static final Limits<Dimensionless> WORN = Limits.of(Measure.FRACTION, "0 %", "50 %");
   private static final Limits<Length> NPSH = Limits.of(Measure.LENGTH, "0.1 m", "30 m");
   private static final Limits<Power> MOTOR = Limits.of(Measure.POWER, "0.1 kW", "2000 kW");
   private static final Limits<Dimensionless> SERVICE_FACTOR =
@@ -81,12 +82,7 @@ final class PumpReader {
     Map<String, String> kinds = DesignReader.named(new String[] {"rotodynamic", "piston"}, k -> k);
     Optional<String> kind = part.requiredChoice("kind", kinds);
     Optional<Quantity<Dimensionless>> drive = part.orDefault("driveEfficiency", EFFICIENCY, "90 %");
-    Optional<Quantity<Power>> rating = part.optional("motorRating", MOTOR);
-    Optional<Quantity<Dimensionless>> factor = part.orDefault("serviceFactor", SERVICE_FACTOR, "1");
-    Optional<MotorSpec> motor =
-        rating.isPresent() && factor.isPresent()
-            ? Optional.of(new MotorSpec(rating.get(), factor.get()))
-            : Optional.empty();
+    Optional<MotorSpec> motor = motor(part);
     if (kind.isEmpty()) {
       return Optional.empty();
     }
@@ -100,6 +96,14 @@ final class PumpReader {
     return pump;
   }
 
+  private static Optional<MotorSpec> motor(Section part) {
+    Optional<Quantity<Power>> rating = part.optional("motorRating", MOTOR);
+    Optional<Quantity<Dimensionless>> factor = part.orDefault("serviceFactor", SERVICE_FACTOR, "1");
+    return rating.isPresent() && factor.isPresent()
+        ? Optional.of(new MotorSpec(rating.get(), factor.get()))
+        : Optional.empty();
+  }
+
   private static Optional<PumpSpec> rotodynamic(
       Section part, Quantity<Dimensionless> drive, Optional<MotorSpec> motor) {
     Optional<CurveSpec> curve = curve(part);
@@ -111,7 +115,15 @@ final class PumpReader {
             ? part.choice("arrangement", ARRANGEMENTS)
             : Optional.of(Arrangement.PARALLEL);
     Optional<Quantity<Dimensionless>> trim = part.orDefault("trim", TRIM, "100 %");
-    Optional<Quantity<VolumetricFlowRate>> least = part.optional("minimumFlow", MINIMUM_FLOW);
+    Optional<Quantity<VolumetricFlowRate>> least = part.optional("minimumFlow", ALLOWED_FLOW);
+    Optional<Quantity<VolumetricFlowRate>> most = part.optional("maximumFlow", ALLOWED_FLOW);
+    boolean ordered =
+        least.isEmpty()
+            || most.isEmpty()
+            || Measure.FLOW.si(most.get()) > Measure.FLOW.si(least.get());
+    if (!ordered) {
+      part.problem("maximumFlow", "must be above \"minimumFlow\"");
+    }
     List<Section> rows = part.list("others");
     List<OtherPumpSpec> others = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
@@ -130,6 +142,7 @@ final class PumpReader {
         || count.isEmpty()
         || arrangement.isEmpty()
         || trim.isEmpty()
+        || !ordered
         || others.size() < rows.size()) {
       return Optional.empty();
     }
@@ -139,7 +152,7 @@ final class PumpReader {
             impeller,
             drive,
             motor,
-            new StationSpec(count.get(), arrangement.get(), trim.get(), least, others));
+            new StationSpec(count.get(), arrangement.get(), trim.get(), least, most, others));
     return together(part, pump) ? Optional.of(pump) : Optional.empty();
   }
 
@@ -147,7 +160,7 @@ final class PumpReader {
   private static boolean together(Section part, RotodynamicSpec pump) {
     try {
       pump.running();
-      pump.spares().forEach(pump::withSpare);
+      pump.spares().forEach(spare -> pump.clear(pump.withSpare(spare)));
       return true;
     } catch (IllegalArgumentException e) {
       part.problem(pump.station().others().isEmpty() ? "curve" : "others", e.getMessage());
@@ -162,9 +175,14 @@ final class PumpReader {
         row.has("standby")
             ? row.choice("standby", DesignReader.YES_NO)
             : Optional.of(Boolean.FALSE);
+    Optional<Quantity<Length>> impeller = row.optional("impeller", IMPELLER);
+    Optional<Quantity<Dimensionless>> worn = row.optional("wornHead", WORN);
+    Optional<Quantity<Dimensionless>> drive = row.optional("driveEfficiency", EFFICIENCY);
+    Optional<MotorSpec> motor = motor(row);
     row.refuseUnknown();
     return curve.isPresent() && standby.isPresent()
-        ? Optional.of(new OtherPumpSpec(name, curve.get(), standby.get()))
+        ? Optional.of(
+            new OtherPumpSpec(name, curve.get(), standby.get(), impeller, worn, drive, motor))
         : Optional.empty();
   }
 

@@ -34,6 +34,15 @@ public record ServiceSpec(
           Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   /**
+   * What of this does not belong to a line.
+   *
+   * @return the screw conveyor and the gravity pipe
+   */
+  ServiceSpec withoutLine() {
+    return new ServiceSpec(Optional.empty(), Optional.empty(), Optional.empty(), screw, gravityRun);
+  }
+
+  /**
    * The states beside those of the flow.
    *
    * @param wornHead share of head that a worn pump has lost, of a piston pump the share of flow

@@ -92,7 +92,7 @@ final class ServiceSection extends SectionWriter {
         "Velocity, limit and velocity to pass are those of the run that stands worst in that state;"
             + " a dash under limit means that there is no sand or that the flow is not turbulent."
             + " Pressure is the greatest in the line, power that of all drives, wear relative to the"
-            + " design flow as flow to the power 2.5 to 3. \"Held by control\" means that the flow"
+            + " design flow as flow to the power 2 to 3.5. \"Held by control\" means that the flow"
             + " is given, whatever the pump drives by itself. Each state changes one thing of the"
             + " design unless it says otherwise. "
             + result
@@ -450,8 +450,10 @@ final class ServiceSection extends SectionWriter {
             + " most. Wear is the rate against the design flow, flow to the power "
             + WearIndex.LOW_POWER
             + " to "
-            + Math.round(WearIndex.HIGH_POWER)
-            + " (general experience; from memory, unverified).");
+            + WearIndex.HIGH_POWER
+            + " ("
+            + WearIndex.SOURCE
+            + ").");
   }
 
   private void screw(Screw screw) {

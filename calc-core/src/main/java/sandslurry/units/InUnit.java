@@ -11,6 +11,9 @@ public final class InUnit {
   private static final UnitEntry<?> INCH = Measure.LENGTH.entry("in");
   private static final UnitEntry<?> FOOT = Measure.LENGTH.entry("ft");
   private static final UnitEntry<?> LITRE_PER_MINUTE = Measure.FLOW.entry("L/min");
+  private static final UnitEntry<?> CUBIC_METRE_PER_HOUR = Measure.FLOW.entry("m3/h");
+  private static final UnitEntry<?> GALLON_PER_MINUTE = Measure.FLOW.entry("gal/min");
+  private static final UnitEntry<?> CENTISTOKES = Measure.KINEMATIC_VISCOSITY.entry("mm2/s");
   private static final UnitEntry<?> CENTIPOISE = Measure.VISCOSITY.entry("cP");
   private static final UnitEntry<?> GRAM_PER_CUBIC_CENTIMETRE = Measure.DENSITY.entry("g/cm3");
   private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
@@ -74,6 +77,16 @@ public final class InUnit {
   }
 
   /**
+   * The SI value of a length in feet.
+   *
+   * @param feet a length [ft]
+   * @return the length [m]
+   */
+  public static double ofFeet(double feet) {
+    return FOOT.toSi(feet);
+  }
+
+  /**
    * Litres per minute.
    *
    * @param cubicMetresPerSecond a flow [m3/s]
@@ -81,6 +94,36 @@ public final class InUnit {
    */
   public static double litresPerMinute(double cubicMetresPerSecond) {
     return LITRE_PER_MINUTE.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * Cubic metres per hour.
+   *
+   * @param cubicMetresPerSecond a flow [m3/s]
+   * @return the flow [m3/h]
+   */
+  public static double cubicMetresPerHour(double cubicMetresPerSecond) {
+    return CUBIC_METRE_PER_HOUR.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * US gallons per minute.
+   *
+   * @param cubicMetresPerSecond a flow [m3/s]
+   * @return the flow [gal/min]
+   */
+  public static double gallonsPerMinute(double cubicMetresPerSecond) {
+    return GALLON_PER_MINUTE.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * Centistokes, which is the square millimetre per second.
+   *
+   * @param squareMetresPerSecond a kinematic viscosity [m2/s]
+   * @return the kinematic viscosity [mm2/s]
+   */
+  public static double centistokes(double squareMetresPerSecond) {
+    return CENTISTOKES.fromSi(squareMetresPerSecond);
   }
 
   /**
