@@ -308,7 +308,8 @@ class StopTest {
     List<Day> days = assessed.service().days();
     assertThat(days)
         .extracting(Day::state)
-        .contains("pump duty", "pump worn", "coldest", "coldest, worn, all together")
+        .contains("pump duty", "pump worn", "coldest")
+        .anyMatch(name -> name.startsWith("coldest, worn") && name.endsWith("all together"))
         .doesNotContain("flush with water");
     for (Day day : days) {
       StateResult state =
@@ -372,7 +373,11 @@ class StopTest {
         .containsEntry("most sand", 0.08)
         .containsEntry("least sand", 0.01)
         .containsEntry("coldest", 0.03)
-        .containsEntry("coldest, most sand, all together", 0.08);
+        .anySatisfy(
+            (name, sand) -> {
+              assertThat(name).startsWith("coldest, most sand").endsWith("all together");
+              assertThat(sand).isEqualTo(0.08);
+            });
     double cold =
         assessed.service().states().stream()
             .filter(s -> s.name().equals("coldest"))
