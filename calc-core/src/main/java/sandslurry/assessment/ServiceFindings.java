@@ -1054,7 +1054,7 @@ final class ServiceFindings extends FindingWriter {
     String why =
         "At an inflow of half its flow, in the state \""
             + often.get().state()
-            + "\", a pump on its own starts "
+            + "\", the pump starts at a rate of "
             + show(Kind.STARTS, starts)
             + "; ";
     if (limit.isEmpty()) {
@@ -1080,7 +1080,7 @@ final class ServiceFindings extends FindingWriter {
         why
             + show(Kind.STARTS, limit.getAsDouble())
             + (typed.isPresent()
-                ? " are given as the most."
+                ? " is given as the most."
                 : " is the most by the table for its motor (U.S. Army EI 11C201, 1997); the maker's"
                     + " figure comes first."),
         many

@@ -98,7 +98,10 @@ class DesignFilePageTest {
             "/pump/npsh",
             "/pump/rodShare",
             "/pump/rodToCrank",
-            "/pump/pulsationPassed")
+            "/pump/pulsationPassed",
+            "/pump/vesselGas",
+            "/pump/dwell",
+            "/pump/changeover")
         .contains(field)) {
       return line.without("/pump")
           .with("/pump/kind", "piston")
