@@ -191,7 +191,9 @@ final class PlantEvaluation {
 
   private OptionalInt settled(DayRun days) {
     Optional<Day> last = days.last();
-    if (last.isEmpty() || last.get().pits().isEmpty() || days.stopped().isPresent()) {
+    boolean pits =
+        spec.units().stream().anyMatch(u -> u instanceof PitSpec p && p.pool().isEmpty());
+    if (last.isEmpty() || !pits || days.stopped().isPresent()) {
       return OptionalInt.empty();
     }
     double limit = held(last.get());
