@@ -93,6 +93,7 @@ final class PlantEvaluation {
     Mode built = model.mode(mode, Case.BASE);
     SteadyState state = built.steadyState();
     if (state instanceof SteadyBalance balance) {
+      model.remember(mode, balance);
       return new ModeResult(
           mode, state, sheet(balance), Optional.of(totals.limit(balance.streams())));
     }

@@ -89,7 +89,7 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
     for (int k = 0; k < constituents.sandClasses().size(); k++) {
       sand.add(stream.sandKgps(k) / runningShare);
     }
-    return Optional.of(
+    UnitFeed feed =
         new UnitFeed(
             volume / runningShare,
             new Liquid(mass / volume, viscosityPaS),
@@ -100,6 +100,8 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
             shape,
             constituents.sandClasses().stream().map(SizeClass::meanM).toList(),
             sand,
-            settlingFactor));
+            settlingFactor);
+    // So little liquor that it does not show in the volume of the sand is none.
+    return feed.volumeFraction() < 1 ? Optional.of(feed) : Optional.empty();
   }
 }

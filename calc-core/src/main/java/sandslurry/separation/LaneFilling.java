@@ -32,7 +32,7 @@ public record LaneFilling(
   private static final int STEPS = 100;
 
   /** Steps in which {@link #mean} fills a reach, each judged in its middle. */
-  private static final int COARSE = 5;
+  private static final int COARSE = 3;
 
   /** Copies the lists. */
   public LaneFilling {
@@ -241,7 +241,9 @@ public record LaneFilling(
     double all = 0;
     for (int k = 0; k < keptKg.length; k++) {
       double fed = feed.sandKgps().get(k) * runningS;
-      sand.add(fed > 0 ? Numbers.rounded(keptKg[k] / fed) : 0);
+      double share = fed > 0 ? Numbers.rounded(keptKg[k] / fed) : 0;
+      // A sum of steps that all keep everything falls short of it by rounding.
+      sand.add(share > 1 - 1e-12 ? 1 : share);
       all += keptKg[k];
     }
     double pores = all / feed.sandDensityKgM3() * porosity / (1 - porosity);
