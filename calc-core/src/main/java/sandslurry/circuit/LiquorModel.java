@@ -82,7 +82,8 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
         volume += stream.kgps(i) / constituents.densityKgM3(i);
       }
     }
-    if (!(stream.waterKgps() > 0)) {
+    boolean mud = volume > 0 && !(mass / volume < constituents.sandDensityKgM3() * (1 - 1e-9));
+    if (!(stream.waterKgps() > 0) || mud) {
       return Optional.empty();
     }
     List<Double> sand = new ArrayList<>();
