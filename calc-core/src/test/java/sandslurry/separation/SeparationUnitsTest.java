@@ -276,20 +276,17 @@ class SeparationUnitsTest {
     LaneReach reach =
         new LaneReach(new OpenChannel(3, 0, 0.015), 40, OptionalDouble.of(0.4), 0.2, 1);
     double before = 0;
-    for (double flow = 0.02; flow < 0.2; flow *= 1.05) {
+    // Fourteen times the flow, up to where the clean lane hardly keeps the half that it must.
+    for (double flow = 0.02; flow < 0.29; flow *= 1.05) {
       UnitFeed feed = feed(flow, WATER, 0, 0.2, 0.4, 0.3);
-      Partition mean = LaneFilling.mean(List.of(reach), feed, 0.4, Outlook.LIKELY, 0.5);
-      LaneFilling fine = LaneFilling.of(List.of(reach), feed, 1, 0.4, Outlook.LIKELY, 0.5);
+      Partition mean = LaneFilling.mean(List.of(reach), feed, 0.4, Outlook.CAUTIOUS, 0.5);
+      LaneFilling fine = LaneFilling.of(List.of(reach), feed, 1, 0.4, Outlook.CAUTIOUS, 0.5);
       double few = mean.sandRecovery(feed);
-      if (fine.points().size() > 1) {
-        assertThat(few).isCloseTo(fine.meanRecovery(), within(0.02));
-        assertThat(fine.lastRecovery())
-            .isLessThanOrEqualTo(fine.points().get(0).recovery() + 1e-12);
-        assertThat(mean.sandRecovery(feed))
-            .isLessThanOrEqualTo(fine.points().get(0).recovery() + 1e-9);
-      }
+      double clean = fine.points().get(0).recovery();
+      assertThat(few).isCloseTo(fine.meanRecovery(), within(0.055)).isLessThan(clean + 1e-9);
+      assertThat(fine.lastRecovery()).isLessThan(clean + 1e-12);
       if (before > 0) {
-        assertThat(Math.abs(few - before)).as("step at %s m3/s", flow).isLessThan(0.06);
+        assertThat(Math.abs(few - before)).as("step at %s m3/s", flow).isLessThan(0.07);
       }
       before = few;
     }
