@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.PlantModel.Case;
+import sandslurry.assessment.PlantModel.End;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.circuit.BedQuality;
@@ -156,23 +158,34 @@ final class PlantAccounts {
     }
   }
 
-  private static List<Case> cases() {
+  /** Every combination of the ends of the inputs that have a range, and of the outlooks. */
+  private List<Case> cases() {
+    boolean manure = spec.pens().stream().anyMatch(pen -> pen.pen().manureFactor().hasWidth());
+    boolean sand = spec.pens().stream().anyMatch(pen -> pen.pen().sandKgps().hasWidth());
+    boolean water = spec.pens().stream().anyMatch(pen -> pen.pen().waterM3ps().hasWidth());
+    boolean reaching = spec.accounting().sandReachingPlant().hasWidth();
     List<Case> cases = new ArrayList<>();
-    for (boolean sand : new boolean[] {false, true}) {
-      for (boolean water : new boolean[] {false, true}) {
-        for (boolean manure : new boolean[] {false, true}) {
-          cases.add(
-              Case.of(
-                  sand ? Range::high : Range::low,
-                  water ? Range::high : Range::low,
-                  manure ? Range::high : Range::low,
-                  Outlook.LIKELY));
+    for (Function<Range, Double> s : ends(sand)) {
+      for (Function<Range, Double> r : ends(reaching)) {
+        for (Function<Range, Double> w : ends(water)) {
+          for (Function<Range, Double> m : ends(manure)) {
+            cases.add(Case.of(s, r, w, m));
+          }
         }
       }
     }
-    cases.add(Case.of(Range::base, Range::base, Range::base, Outlook.CAUTIOUS));
-    cases.add(Case.of(Range::base, Range::base, Range::base, Outlook.HOPEFUL));
+    if (cases.size() == 1) {
+      cases.clear();
+    }
+    cases.add(Case.BASE.seen(Outlook.CAUTIOUS));
+    cases.add(Case.BASE.seen(Outlook.HOPEFUL));
+    cases.add(Case.BASE.clean(End.LOW));
+    cases.add(Case.BASE.clean(End.HIGH));
     return cases;
+  }
+
+  private static List<Function<Range, Double>> ends(boolean width) {
+    return width ? List.of(Range::low, Range::high) : List.of(Range::base);
   }
 
   private Stream recovered(Mean mean) {
@@ -444,7 +457,8 @@ final class PlantAccounts {
                     .constituents()
                     .water(
                         spec.pens().stream()
-                                .mapToDouble(pen -> mean.of().water().apply(pen.pen().waterM3ps()))
+                                .mapToDouble(
+                                    pen -> mean.of().ends().water().apply(pen.pen().waterM3ps()))
                                 .sum()
                             * model.constituents().waterDensityKgM3()));
     return new WaterAccount(fresh, totals.sum(mean.streams(), List.copyOf(model.recycles())));

@@ -233,7 +233,7 @@ final class PlantEvaluation {
                             lane.reaches().get(0),
                             VELOCITIES,
                             feed,
-                            PlantModel.ORGANIC,
+                            model.organic(feed),
                             spec.porosity(),
                             Outlook.LIKELY)));
       }

@@ -219,7 +219,7 @@ final class PlantUnits {
   }
 
   static Optional<BoxResult> box(PlantModel model, BoxSpec box, Stream feed) {
-    return boxFeed(model, box, feed).map(seen -> box.box().evaluate(seen, PlantModel.ORGANIC));
+    return boxFeed(model, box, feed).map(seen -> box.box().evaluate(seen, model.organic(seen)));
   }
 
   private static void box(List<Figure> figures, Stream feed, BoxSpec spec, BoxResult result) {
@@ -321,7 +321,7 @@ final class PlantUnits {
                   lane.reaches(),
                   lane.depositsM(),
                   seen.get(),
-                  PlantModel.ORGANIC,
+                  model.organic(seen.get()),
                   model.spec().porosity(),
                   outlook)
               .sandRecovery(seen.get()));

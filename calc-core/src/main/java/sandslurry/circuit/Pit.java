@@ -122,11 +122,9 @@ public record Pit(
             name
                 + ": the pump of \""
                 + draw.getKey()
-                + "\" is to take "
-                + UnitSystem.METRIC.show(Kind.FLOW, draw.getValue())
-                + " but only "
-                + UnitSystem.METRIC.show(Kind.FLOW, left * volume)
-                + " comes in for it.");
+                + "\" is to take more than comes in for it: it gets "
+                + UnitSystem.METRIC.show(Kind.PERCENT, left / wanted)
+                + " of its flow.");
       }
       double share = follows ? left : Math.min(wanted, left);
       Arrays.fill(shares[outlet], share);

@@ -75,7 +75,7 @@ public final class SeparatorUnit implements Unit {
    * @param place where it stands; when the box is rinsed, one of the inlets must bring the rinse
    *     water
    * @param box the box
-   * @param organic how the fibre settles
+   * @param organic how the fibre settles in water; the liquor slows it
    * @param outlook which relation of the band
    * @param liquor how its liquor flows
    * @param shearRatePs shear rate at which the viscosity counts [1/s]
@@ -113,7 +113,7 @@ public final class SeparatorUnit implements Unit {
           if (feed.isEmpty()) {
             return nothingSettles(place, stream);
           }
-          BoxSand sand = box.evaluate(feed.get(), organic).sand(outlook);
+          BoxSand sand = box.evaluate(feed.get(), liquor.slowed(organic, feed.get())).sand(outlook);
           if (sand.screwLoad().isPresent() && sand.screwLoad().getAsDouble() > 1) {
             notes.add(
                 place.name()
@@ -132,7 +132,7 @@ public final class SeparatorUnit implements Unit {
    * @param place where it stands
    * @param reaches the reaches, from the inlet on
    * @param depositsM thickness of the deposit in each [m]
-   * @param organic how the fibre settles
+   * @param organic how the fibre settles in water; the liquor slows it
    * @param porosity porosity of the deposit
    * @param outlook which relation of the band
    * @param liquor how its liquor flows; its viscosity is taken at the shear rate 3 V/h of the first
@@ -161,7 +161,13 @@ public final class SeparatorUnit implements Unit {
               .map(
                   feed ->
                       divided(
-                          LaneDeposit.of(reaches, depositsM, feed, organic, porosity, outlook)
+                          LaneDeposit.of(
+                                  reaches,
+                                  depositsM,
+                                  feed,
+                                  liquor.slowed(organic, feed),
+                                  porosity,
+                                  outlook)
                               .partition()))
               .orElseGet(() -> nothingSettles(place, stream));
         });

@@ -114,6 +114,9 @@ final class PlantReader {
       Limits.of(Measure.FRACTION, "10 %", "100 %");
   private static final Limits<Length> RAIN = Limits.of(Measure.LENGTH, "0 mm", "2000 mm");
 
+  /** The published range of displacement washing, and its middle. */
+  private static final Range RINSED = new Range(0.35, 0.6, 0.86);
+
   private static final Map<String, ManureProduction> PRODUCTIONS =
       named(ManureProductions.all().toArray(ManureProduction[]::new), ManureProduction::id);
   private static final Map<String, HydrocycloneModel> CYCLONES =
@@ -205,6 +208,7 @@ final class PlantReader {
     List<ModeSpec> modes = all(modeParts, this::mode);
     List<EnergyUse> machines = all(part.list("machines"), this::machine);
     Optional<PlantSpec.Targets> targets = targets(part.part("targets"), part);
+    Optional<PlantSpec.Accounting> accounting = new AccountingReader(part).accounting();
     part.refuseUnknown();
     if (!parts.isEmpty() && !penParts.isEmpty()) {
       connections(part, pens, waters, products);
@@ -219,7 +223,8 @@ final class PlantReader {
         || coating.isEmpty()
         || porosity.isEmpty()
         || rebedded.isEmpty()
-        || targets.isEmpty()) {
+        || targets.isEmpty()
+        || accounting.isEmpty()) {
       return Optional.empty();
     }
     List<ModeSpec> day =
@@ -237,7 +242,8 @@ final class PlantReader {
             day,
             machines,
             rebedded.get(),
-            targets.get()));
+            targets.get(),
+            accounting.get()));
   }
 
   private static <T> List<T> all(List<Section> parts, Function<Section, Optional<T>> reader) {
@@ -290,8 +296,18 @@ final class PlantReader {
   /** A value or a group of the least, the expected and the greatest. */
   private static <Q extends Quantity<Q>> Optional<Range> range(
       Section part, String field, Limits<Q> limits, String standard) {
+    return range(
+        part, field, limits, Range.of(limits.measure().si(limits.measure().parse(standard))));
+  }
+
+  /** The same with a default that has a width of its own. */
+  static <Q extends Quantity<Q>> Optional<Range> range(
+      Section part, String field, Limits<Q> limits, Range standard) {
+    if (!part.has(field)) {
+      return Optional.of(standard);
+    }
     if (!part.isGroup(field)) {
-      return si(part, field, limits, standard).map(Range::of);
+      return si(part, field, limits).map(Range::of);
     }
     Section group = part.part(field).orElseThrow();
     Optional<Double> low = si(group, "low", limits);
@@ -501,8 +517,9 @@ final class PlantReader {
     Optional<Double> moisture = si(part, "bedMoisture", SHARE, "20 %");
     OptionalDouble liquor = may(part, "liquorSolids", LIQUOR);
     OptionalDouble storage = may(part, "storage", WAIT);
+    Optional<Optional<PlantSpec.WantedGradation>> gradation = AccountingReader.wanted(part);
     part.refuseUnknown();
-    return there(capture, organic, moisture)
+    return there(capture, organic, moisture, gradation)
         ? Optional.of(
             new PlantSpec.Targets(
                 capture.get(),
@@ -511,7 +528,8 @@ final class PlantReader {
                 liquor,
                 storage.isPresent()
                     ? OptionalDouble.of(InUnit.days(storage.getAsDouble()))
-                    : OptionalDouble.empty()))
+                    : OptionalDouble.empty(),
+                gradation.get()))
         : Optional.empty();
   }
 
@@ -570,7 +588,7 @@ final class PlantReader {
     Optional<Double> effective = si(part, "effectiveShare", POSITIVE_SHARE, "100 %");
     Optional<Double> moisture = si(part, "sandMoisture", MOST_SHARE, "18 %");
     Optional<Double> rinse = si(part, "rinsePoreVolumes", PORE_VOLUMES, "0");
-    Optional<Double> rinsed = si(part, "rinseEfficiency", MOST_SHARE, "60 %");
+    Optional<Range> rinsed = range(part, "rinseEfficiency", MOST_SHARE, RINSED);
     OptionalDouble screw = may(part, "screwCapacity", WATER);
     Optional<Double> porosity = si(part, "porosity", MOST_SHARE, "45 %");
     Optional<Double> shear = si(part, "shearRate", SHEAR, "10 1/s");
@@ -594,9 +612,10 @@ final class PlantReader {
                     effective.get(),
                     moisture.get(),
                     rinse.get(),
-                    rinsed.get(),
+                    rinsed.get().base(),
                     screw,
                     porosity.get()),
+                rinsed.get(),
                 shear.get()));
   }
 

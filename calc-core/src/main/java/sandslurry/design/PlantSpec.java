@@ -16,8 +16,10 @@ import sandslurry.circuit.ManureSolids;
 import sandslurry.circuit.Pen;
 import sandslurry.circuit.Pit;
 import sandslurry.circuit.Pond;
+import sandslurry.circuit.Range;
 import sandslurry.circuit.Splitter;
 import sandslurry.circuit.StorageAccount;
+import sandslurry.material.StandardSand;
 import sandslurry.separation.CakeSeparator;
 import sandslurry.separation.DilutionBox;
 import sandslurry.separation.Hydrocyclone;
@@ -42,6 +44,7 @@ import sandslurry.separation.OpenChannel;
  * @param machines machines whose power is given
  * @param rebeddedShare share of the recovered sand that goes back to the stalls
  * @param targets what the plant is judged by
+ * @param accounting what only the accounts need
  */
 public record PlantSpec(
     ManureProduction production,
@@ -55,7 +58,8 @@ public record PlantSpec(
     List<ModeSpec> modes,
     List<EnergyUse> machines,
     double rebeddedShare,
-    Targets targets) {
+    Targets targets,
+    Accounting accounting) {
   /** Copies the lists. */
   public PlantSpec {
     pens = List.copyOf(pens);
@@ -64,6 +68,19 @@ public record PlantSpec(
     products = List.copyOf(products);
     modes = List.copyOf(modes);
     machines = List.copyOf(machines);
+  }
+
+  /**
+   * The names of all streams.
+   *
+   * @return those of pens, of fresh water and of units, in this order
+   */
+  public List<String> streams() {
+    List<String> names = new ArrayList<>();
+    pens.forEach(pen -> names.add(pen.stream()));
+    waters.forEach(water -> names.add(water.stream()));
+    units.forEach(unit -> names.addAll(unit.outlets()));
+    return names;
   }
 
   /**
@@ -120,6 +137,8 @@ public record PlantSpec(
     BEDDING("bedding"),
     /** Fibre, to be heaped, sold or spread. */
     FIBRE("fibre"),
+    /** Sand that settles in channels, lines and pits and is dug out there. */
+    SETTLED("settled"),
     /** Anything else, such as trash. */
     WASTE("waste");
 
@@ -170,13 +189,72 @@ public record PlantSpec(
    * @param bedMoisture most water in recovered sand, by mass
    * @param liquorSolids most solids of the liquor, when one is wanted
    * @param storageDays least days of storage, when a number is wanted
+   * @param gradation what the bedding is to be, when a gradation is wanted
    */
   public record Targets(
       double sandCapture,
       double bedOrganicMatter,
       double bedMoisture,
       OptionalDouble liquorSolids,
-      OptionalDouble storageDays) {}
+      OptionalDouble storageDays,
+      Optional<WantedGradation> gradation) {}
+
+  /**
+   * A gradation wanted.
+   *
+   * @param name what it is called
+   * @param limits least and greatest share that may pass each sieve, in any order
+   */
+  public record WantedGradation(String name, List<StandardSand.Limit> limits) {
+    /** Copies the list. */
+    public WantedGradation {
+      limits = List.copyOf(limits);
+    }
+  }
+
+  /**
+   * What only the accounts need.
+   *
+   * @param sandReachingPlant share of the sand bedded that reaches the plant; the rest stays in
+   *     stalls and alleys and is hauled with the bedding that is cleaned out
+   * @param organicSettlingVelocityMps velocity at which the part of the fibre that settles does so
+   *     in a liquor as thin as water [m/s]
+   * @param organicSettleableShare share of the fibre that settles
+   * @param prices the user's prices
+   */
+  public record Accounting(
+      Range sandReachingPlant,
+      Range organicSettlingVelocityMps,
+      Range organicSettleableShare,
+      Prices prices) {}
+
+  /**
+   * Prices in the user's own currency. None is ever assumed.
+   *
+   * @param currency what stands behind a sum; may be empty
+   * @param sandPerKg price of sand delivered, by mass
+   * @param haulingPerM3 price of hauling what the storage holds and what is dug out, by volume
+   * @param energyPerJ price of electricity
+   * @param waterPerM3 price of fresh water
+   */
+  public record Prices(
+      String currency,
+      Optional<Range> sandPerKg,
+      Optional<Range> haulingPerM3,
+      Optional<Range> energyPerJ,
+      Optional<Range> waterPerM3) {
+    /**
+     * Whether any price is known.
+     *
+     * @return false when none is
+     */
+    public boolean any() {
+      return sandPerKg.isPresent()
+          || haulingPerM3.isPresent()
+          || energyPerJ.isPresent()
+          || waterPerM3.isPresent();
+    }
+  }
 
   /** A unit of the plant. */
   public sealed interface UnitSpec {
@@ -218,6 +296,7 @@ public record PlantSpec(
    * @param overflow stream over the weir
    * @param runningShare share of the day that it runs
    * @param box the box
+   * @param rinseEfficiency share of the pore liquor that one pore volume of rinse displaces
    * @param shearRatePs shear rate at which the viscosity of its liquor counts [1/s]
    */
   public record BoxSpec(
@@ -227,6 +306,7 @@ public record PlantSpec(
       String overflow,
       double runningShare,
       DilutionBox box,
+      Range rinseEfficiency,
       double shearRatePs)
       implements UnitSpec {
     @Override

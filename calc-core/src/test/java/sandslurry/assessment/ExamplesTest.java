@@ -56,6 +56,7 @@ class ExamplesTest {
           flushed-barn-lagoon.json      | CAUTION | PLANT    | organic matter of recovered sand | more than is wanted
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
           two-pumps-six-states.json     | FAIL    | STATES   | without pump 1  | sand settles
+          thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state
           """)
   void anExampleComesOutAsItsPageSays(
       String file, Severity verdict, Topic topic, String element, String what) throws Exception {
