@@ -101,7 +101,7 @@ public final class Evaluation {
     }
     Optional<PlantResult> plant = Optional.empty();
     if (whole && design.plant().isPresent()) {
-      PlantEvaluation evaluation = new PlantEvaluation(design);
+      PlantEvaluation evaluation = new PlantEvaluation(design, service.result().day(), pump);
       PlantResult result = evaluation.result();
       plant = Optional.of(result);
       findings.addAll(new PlantFindings(design, evaluation.model(), result).all());

@@ -43,8 +43,13 @@ final class PlantEvaluation {
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
+  private final Optional<ServiceResult.Day> lineDay;
+  private final Optional<PumpResult> linePump;
 
-  PlantEvaluation(Design design) {
+  PlantEvaluation(
+      Design design, Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
+    this.lineDay = lineDay;
+    this.linePump = linePump;
     this.model = new PlantModel(design);
     this.spec = model.spec();
     this.totals = new PlantTotals(model);
@@ -64,7 +69,10 @@ final class PlantEvaluation {
             loads,
             PenLoad.sum("all pens", loads),
             modes,
-            steady ? new PlantAccounts(model, totals).accounts(modes) : Optional.empty(),
+            steady
+                ? Optional.of(
+                    new PlantAccounts(model, totals, modes, days, lineDay, linePump).accounts())
+                : Optional.empty(),
             days,
             settled(days),
             List.of(),

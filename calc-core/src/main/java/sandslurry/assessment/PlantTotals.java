@@ -78,4 +78,16 @@ final class PlantTotals {
     double recovered = sum(streams, products(Use.BEDDING)).sandKgps();
     return flushed > 0 ? recovered / flushed : 0;
   }
+
+  /** The streams that leave for good: products and what flows to storages. */
+  List<String> leavingNames() {
+    List<String> names = new ArrayList<>();
+    spec.products().forEach(product -> names.add(product.stream()));
+    storages().forEach(storage -> names.addAll(storage.inlets()));
+    return names;
+  }
+
+  Stream leaving(Map<String, Stream> streams) {
+    return sum(streams, leavingNames());
+  }
 }

@@ -25,4 +25,14 @@ public record Mode(String name, Network network, Map<String, Stream> feeds) {
   public SteadyState steadyState() {
     return network.solve(feeds);
   }
+
+  /**
+   * The same, looked for from a balance of nearly the same feeds on.
+   *
+   * @param near a balance of the network of this mode
+   * @return the balance, or why there is none
+   */
+  public SteadyState steadyState(SteadyBalance near) {
+    return network.solve(feeds, near);
+  }
 }
