@@ -214,7 +214,9 @@ final class PlantAccounts {
     Range hauled = Range.over(base, others, this::hauledPerYearM3);
     double bulk = model.constituents().sandDensityKgM3() * (1 - spec.porosity());
     Range cleaned =
-        Range.over(base, others, m -> sand(m).beforeThePlantKgps() * second / Math.max(bulk, 1e-9));
+        spec.accounting().sandReachingPlant().low() < 1
+            ? Range.over(base, others, m -> sand(m).beforeThePlantKgps() * second / bulk)
+            : Range.of(0);
     Range water = Range.over(base, others, m -> water(m).freshPerDayM3() * YEAR_D);
     Range joules = energy.perDayJ().map(j -> j * YEAR_D);
     return PlantCosts.of(

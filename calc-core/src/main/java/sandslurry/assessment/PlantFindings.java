@@ -407,7 +407,7 @@ final class PlantFindings extends FindingWriter {
               + " in bulk) and takes a tenth of the volume in "
               + show(Kind.NUMBER, years.getAsDouble())
               + " years (sooner than "
-              + show(Kind.NUMBER, FEW_YEARS)
+              + Math.round(FEW_YEARS)
               + " is a caution by common practice, no source).",
           years.getAsDouble() < FEW_YEARS
               ? "Plan to dig it out within "
@@ -459,11 +459,11 @@ final class PlantFindings extends FindingWriter {
         name,
         never
             ? "In "
-                + show(Kind.NUMBER, MOST_YEARS)
+                + Math.round(MOST_YEARS)
                 + " years settled sand does not cut into the"
                 + " room of storm and freeboard."
             : "Settled sand cuts into the room of storm and freeboard in year "
-                + show(Kind.NUMBER, Math.floor(years.getAsDouble()) + 1)
+                + (int) (Math.floor(years.getAsDouble()) + 1)
                 + ".",
         "The days wanted ask for "
             + show(Kind.VOLUME, account.roomNeededM3(wanted))
