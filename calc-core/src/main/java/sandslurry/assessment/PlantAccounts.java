@@ -79,7 +79,7 @@ final class PlantAccounts {
 
   private Optional<Mean> mean(Case one) {
     return PlantDay.atRest(model, one, Map.of())
-        .map(balances -> new Mean(one, day.shifted(PlantDay.weighted(model, balances))));
+        .map(balances -> new Mean(one, day.byDay(totals, PlantDay.weighted(model, balances))));
   }
 
   private Optional<Both> both(Case one, PlantCirculation circulation) {
@@ -87,7 +87,7 @@ final class PlantAccounts {
         .map(
             balances ->
                 new Both(
-                    new Mean(one, day.shifted(PlantDay.weighted(model, balances))),
+                    new Mean(one, day.byDay(totals, PlantDay.weighted(model, balances))),
                     circulation.rest(one, balances)));
   }
 
@@ -305,21 +305,7 @@ final class PlantAccounts {
   }
 
   private SandAccount sand(Mean mean) {
-    Map<String, Stream> lost = new LinkedHashMap<>();
-    for (StorageSpec storage : totals.storages()) {
-      lost.put(storage.name(), totals.sum(mean.streams(), storage.inlets()));
-    }
-    for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
-      if (!totals.products(use).isEmpty()) {
-        lost.put(use.word(), totals.sum(mean.streams(), totals.products(use)));
-      }
-    }
-    return new SandAccount(
-        model.bedded(mean.of()),
-        totals.sum(mean.streams(), totals.feeds()),
-        recovered(mean),
-        spec.rebeddedShare(),
-        lost);
+    return totals.account(model.bedded(mean.of()), mean.streams());
   }
 
   private static Figure figure(

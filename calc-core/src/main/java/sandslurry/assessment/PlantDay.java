@@ -178,21 +178,37 @@ record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, Basis b
 
   /**
    * Flows of modes at rest in another case, with what the day by schedule makes of the expected
-   * case added: each stream by as much as that of the expected case differs.
+   * case: each constituent of each stream by the ratio of both there, and what leaves then brought
+   * back to what left, so that nothing is made or lost and no share passes 1.
    */
-  Map<String, Stream> shifted(Map<String, Stream> others) {
+  Map<String, Stream> byDay(PlantTotals totals, Map<String, Stream> others) {
     if (!basis.byDay()) {
       return others;
     }
-    Map<String, Stream> shifted = new LinkedHashMap<>();
-    others.forEach(
-        (name, stream) -> {
-          double[] flows = stream.toArray();
-          for (int i = 0; i < flows.length; i++) {
-            flows[i] = Math.max(0, flows[i] + streams.get(name).kgps(i) - atRest.get(name).kgps(i));
-          }
-          shifted.put(name, Stream.of(stream.constituents(), flows));
-        });
-    return shifted;
+    Map<String, double[]> flows = new LinkedHashMap<>();
+    others.forEach((name, stream) -> flows.put(name, changed(name, stream)));
+    List<String> leaving = totals.leavingNames();
+    Stream out = totals.sum(others, leaving);
+    for (int i = 0; i < out.constituents().count(); i++) {
+      double changed = 0;
+      for (String name : leaving) {
+        changed += flows.get(name)[i];
+      }
+      for (String name : leaving) {
+        flows.get(name)[i] *= changed > 0 ? out.kgps(i) / changed : 1;
+      }
+    }
+    Map<String, Stream> streams = new LinkedHashMap<>();
+    flows.forEach((name, array) -> streams.put(name, Stream.of(out.constituents(), array)));
+    return streams;
+  }
+
+  private double[] changed(String name, Stream stream) {
+    double[] flows = stream.toArray();
+    for (int i = 0; i < flows.length; i++) {
+      double rest = atRest.get(name).kgps(i);
+      flows[i] *= rest > 0 ? streams.get(name).kgps(i) / rest : 1;
+    }
+    return flows;
   }
 }

@@ -1,10 +1,12 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.circuit.Liquor;
+import sandslurry.circuit.SandAccount;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.Product;
@@ -89,5 +91,24 @@ final class PlantTotals {
 
   Stream leaving(Map<String, Stream> streams) {
     return sum(streams, leavingNames());
+  }
+
+  /** Where the sand goes. */
+  SandAccount account(Stream bedded, Map<String, Stream> streams) {
+    Map<String, Stream> lost = new LinkedHashMap<>();
+    for (StorageSpec storage : storages()) {
+      lost.put(storage.name(), sum(streams, storage.inlets()));
+    }
+    for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
+      if (!products(use).isEmpty()) {
+        lost.put(use.word(), sum(streams, products(use)));
+      }
+    }
+    return new SandAccount(
+        bedded,
+        sum(streams, feeds()),
+        sum(streams, products(Use.BEDDING)),
+        spec.rebeddedShare(),
+        lost);
   }
 }

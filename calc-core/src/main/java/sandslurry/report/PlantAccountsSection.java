@@ -47,8 +47,8 @@ final class PlantAccountsSection extends SectionWriter {
             + " cautious to the hopeful relation of the settling units, and from the dirty to the"
             + " clean end of how fibre settles and rinse displaces."
             + (basis.byDay()
-                ? " Its ends are found with the modes at rest, and moved by what the schedule makes"
-                    + " of the expected case."
+                ? " Its ends, and the sand that circulates, are found with the modes at rest, times"
+                    + " what the schedule makes of each flow in the expected case."
                 : ""));
     compared(basis);
     accounts
