@@ -1,5 +1,7 @@
 package sandslurry.assessment;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.design.Design;
@@ -46,6 +48,39 @@ public record Assessment(
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
+  }
+
+  /**
+   * This with more findings, in their order of gravity.
+   *
+   * @param more the findings
+   * @return both
+   */
+  Assessment with(List<Finding> more) {
+    return with(plant, more, List.of());
+  }
+
+  /**
+   * This with what came of the plant.
+   *
+   * @param result the plant
+   * @param more its findings
+   * @param steps its working
+   * @return both
+   */
+  Assessment with(PlantResult result, List<Finding> more, List<Step> steps) {
+    return with(Optional.of(result), more, steps);
+  }
+
+  private Assessment with(Optional<PlantResult> result, List<Finding> more, List<Step> steps) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    all.sort(Comparator.comparing(Finding::severity).reversed());
+    List<Step> allSteps = new ArrayList<>(working);
+    allSteps.addAll(steps);
+    return new Assessment(
+        design, carrier, settling, line, pump, service, lane, result, fit, dilution, band, all,
+        cautions, allSteps);
   }
 
   /**

@@ -51,24 +51,47 @@ final class PlantAccounts {
   private final PlantSpec spec;
   private final PlantTotals totals;
   private final List<ModeResult> modes;
-  private final Optional<ServiceResult.Day> lineDay;
-  private final Optional<PumpResult> linePump;
   private final PlantDay day;
+  private final Mean base;
+  private final List<Both> cases;
+  private final Optional<PlantCirculation.State> rest;
+  private final OptionalDouble extraWater;
+  private final OptionalDouble extraArea;
 
-  PlantAccounts(
-      PlantModel model,
-      PlantTotals totals,
-      List<ModeResult> modes,
-      DayRun days,
-      Optional<ServiceResult.Day> lineDay,
-      Optional<PumpResult> linePump) {
+  PlantAccounts(PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun days) {
     this.model = model;
     this.spec = model.spec();
     this.totals = totals;
     this.modes = modes;
-    this.lineDay = lineDay;
-    this.linePump = linePump;
     this.day = PlantDay.of(model, totals, modes, days);
+    this.base = new Mean(Case.BASE, day.streams());
+    PlantCirculation circulation = new PlantCirculation(model, totals, day);
+    // Cases do not depend on each other, and the order of the list is kept.
+    this.cases =
+        cases().parallelStream()
+            .map(one -> both(one, circulation))
+            .flatMap(Optional::stream)
+            .toList();
+    Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
+    modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
+    this.rest = circulation.rest(Case.BASE, balances);
+    double target = spec.targets().sandCapture();
+    this.extraWater =
+        growing()
+            .map(
+                water ->
+                    remedy(
+                        "fresh water",
+                        Case.BASE::withWater,
+                        target,
+                        water.mostM3ps().getAsDouble()))
+            .orElse(OptionalDouble.empty());
+    boolean settles =
+        spec.units().stream().anyMatch(u -> u instanceof BoxSpec || u instanceof LaneUnitSpec);
+    this.extraArea =
+        settles
+            ? remedy("settling area", x -> Case.BASE.withArea(1 + x), target, MOST_AREA)
+            : OptionalDouble.empty();
   }
 
   /** The mean flows of a day in a case. */
@@ -76,6 +99,15 @@ final class PlantAccounts {
 
   /** A case: with new sand in the stalls, and with the sand that circulates. */
   private record Both(Mean mean, Optional<PlantCirculation.State> circulating) {}
+
+  private Optional<WaterSpec> growing() {
+    return spec.waters().stream().filter(w -> w.mostM3ps().isPresent()).findFirst();
+  }
+
+  /** The mean flows of a day in another case; empty when a mode has no steady state in it. */
+  Optional<Map<String, Stream>> streams(Case one) {
+    return mean(one).map(Mean::streams);
+  }
 
   private Optional<Mean> mean(Case one) {
     return PlantDay.atRest(model, one, Map.of())
@@ -91,19 +123,9 @@ final class PlantAccounts {
                     circulation.rest(one, balances)));
   }
 
-  Accounts accounts() {
-    PlantCirculation circulation = new PlantCirculation(model, totals, day);
-    Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
-    modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
-    Mean base = new Mean(Case.BASE, day.streams());
-    // Cases do not depend on each other, and the order of the list is kept.
-    List<Both> cases =
-        cases().parallelStream()
-            .map(one -> both(one, circulation))
-            .flatMap(Optional::stream)
-            .toList();
+  /** The accounts, with the energy of the line when there is one. */
+  Accounts accounts(Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
     List<Mean> others = cases.stream().map(Both::mean).toList();
-    Optional<PlantCirculation.State> rest = circulation.rest(Case.BASE, balances);
     List<PlantCirculation.State> otherRests =
         cases.stream().map(Both::circulating).flatMap(Optional::stream).toList();
     SandAccount sand = sand(base);
@@ -133,16 +155,6 @@ final class PlantAccounts {
     costs.ifPresent(
         c -> groups.put("What reaches storage in a year, and what it costs", c.figures()));
     ToDoubleFunction<Mean> capture = m -> totals.capture(m.streams());
-    double target = spec.targets().sandCapture();
-    Optional<WaterSpec> growing =
-        spec.waters().stream().filter(w -> w.mostM3ps().isPresent()).findFirst();
-    OptionalDouble extra = OptionalDouble.empty();
-    if (growing.isPresent()) {
-      double most = growing.get().mostM3ps().getAsDouble();
-      extra = remedy("fresh water", Case.BASE::withWater, target, most);
-    }
-    boolean settles =
-        spec.units().stream().anyMatch(u -> u instanceof BoxSpec || u instanceof LaneUnitSpec);
     return new Accounts(
         sand,
         cycle,
@@ -157,11 +169,9 @@ final class PlantAccounts {
         day.basis(),
         energy.notCounted(),
         costs.map(PlantCosts::missing).orElse(List.of()),
-        extra,
-        growing.map(WaterSpec::stream),
-        settles
-            ? remedy("settling area", x -> Case.BASE.withArea(1 + x), target, MOST_AREA)
-            : OptionalDouble.empty(),
+        extraWater,
+        growing().map(WaterSpec::stream),
+        extraArea,
         timeConstant());
   }
 
@@ -666,7 +676,8 @@ final class PlantAccounts {
                     .constituents()
                     .water(
                         spec.pens().stream()
-                                .mapToDouble(pen -> mean.of().water().apply(pen.pen().waterM3ps()))
+                                .mapToDouble(
+                                    pen -> mean.of().ends().water().apply(pen.pen().waterM3ps()))
                                 .sum()
                             * model.constituents().waterDensityKgM3()));
     return new WaterAccount(fresh, totals.sum(mean.streams(), List.copyOf(model.recycles())));

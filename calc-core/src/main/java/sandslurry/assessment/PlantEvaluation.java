@@ -6,16 +6,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import sandslurry.assessment.PlantModel.Case;
+import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
+import sandslurry.assessment.PlantResult.WaterSizing;
 import sandslurry.circuit.Day;
 import sandslurry.circuit.DayRun;
 import sandslurry.circuit.DaySchedule;
 import sandslurry.circuit.Mode;
 import sandslurry.circuit.PenLoad;
-import sandslurry.circuit.PitDay;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.SteadyState;
 import sandslurry.circuit.Stream;
@@ -33,6 +36,9 @@ final class PlantEvaluation {
   /** Days by schedule, from pits full of water on. */
   static final int DAYS = 21;
 
+  /** Where sand goes that settles in a pit. */
+  private static final String DUG = "dug out of pits";
+
   private static final double LONGEST_STEP_S = 3600;
   private static final double SHORTEST_STEP_S = 600;
   private static final double LEFT = 0.05;
@@ -43,13 +49,9 @@ final class PlantEvaluation {
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
-  private final Optional<ServiceResult.Day> lineDay;
-  private final Optional<PumpResult> linePump;
+  private Optional<PlantAccounts> books = Optional.empty();
 
-  PlantEvaluation(
-      Design design, Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
-    this.lineDay = lineDay;
-    this.linePump = linePump;
+  PlantEvaluation(Design design) {
     this.model = new PlantModel(design);
     this.spec = model.spec();
     this.totals = new PlantTotals(model);
@@ -63,32 +65,57 @@ final class PlantEvaluation {
     List<PenLoad> loads = spec.pens().stream().map(model::load).toList();
     List<ModeResult> modes = spec.modes().stream().map(this::mode).toList();
     boolean steady = modes.stream().allMatch(mode -> mode.balance().isPresent());
-    DayRun days = days(modes);
-    PlantResult before =
-        new PlantResult(
-            loads,
-            PenLoad.sum("all pens", loads),
-            modes,
-            steady
-                ? Optional.of(
-                    new PlantAccounts(model, totals, modes, days, lineDay, linePump).accounts())
-                : Optional.empty(),
-            days,
-            settled(days),
-            List.of(),
-            Map.of(),
-            Map.of());
-    ModeResult main = before.main();
+    ModeResult main = longest(modes);
+    // The days and what else is tried do not depend on each other.
+    CompletableFuture<DayRun> running = CompletableFuture.supplyAsync(() -> days(modes));
+    List<Recycling> recycling = model.recycles().isEmpty() ? List.of() : recycling(main.mode());
+    DayRun days = joined(running);
+    if (steady) {
+      books = Optional.of(new PlantAccounts(model, totals, modes, days));
+    }
+    Optional<Accounts> accounts = books.map(b -> b.accounts(Optional.empty(), Optional.empty()));
     return new PlantResult(
-        before.loads(),
-        before.total(),
+        loads,
+        PenLoad.sum("all pens", loads),
         modes,
-        before.accounts(),
+        accounts,
         days,
-        before.settledDay(),
-        model.recycles().isEmpty() ? List.of() : recycling(main.mode()),
+        settled(days),
+        recycling,
         main.balance().map(this::trades).orElse(Map.of()),
-        main.balance().map(this::unitFigures).orElse(Map.of()));
+        main.balance().map(this::unitFigures).orElse(Map.of()),
+        accounts.isPresent()
+            ? new PlantRemedies(model, totals, books.orElseThrow()::streams).sizing(accounts)
+            : WaterSizing.NONE);
+  }
+
+  private static DayRun joined(CompletableFuture<DayRun> running) {
+    try {
+      return running.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
+  }
+
+  /** The same result, the energy of the pumps of the line counted in its accounts. */
+  PlantResult withLine(PlantResult result, Assessment line) {
+    if (books.isEmpty() || line.pump().isEmpty() && line.service().day().isEmpty()) {
+      return result;
+    }
+    return new PlantResult(
+        result.loads(),
+        result.total(),
+        result.modes(),
+        Optional.of(books.get().accounts(line.service().day(), line.pump())),
+        result.days(),
+        result.settledDay(),
+        result.recycling(),
+        result.trades(),
+        result.units(),
+        result.sizing());
   }
 
   private ModeResult mode(ModeSpec mode) {
@@ -111,11 +138,14 @@ final class PlantEvaluation {
       unit.outlets().forEach(stream -> from.put(stream, unit.name()));
       unit.inlets().forEach(stream -> to.put(stream, unit.name()));
     }
+    totals.settled().forEach(stream -> to.putIfAbsent(stream, DUG));
     List<FlowEdge> edges = new ArrayList<>();
     balance
         .streams()
         .forEach(
-            (name, stream) ->
+            (name, stream) -> {
+              // Where nothing settles there is nothing to draw.
+              if (!DUG.equals(to.get(name)) || stream.massKgps() > 0) {
                 edges.add(
                     new FlowEdge(
                         name,
@@ -123,19 +153,40 @@ final class PlantEvaluation {
                         to.get(name),
                         stream.volumeM3ps(),
                         stream.sandKgps(),
-                        stream.totalSolids())));
+                        stream.totalSolids()));
+              }
+            });
     return edges;
   }
 
   /**
    * Days by schedule, the pits filled with water at first: how the liquor of a new plant builds.
+   * The pool of a storage, which takes months to build, starts as it is at rest.
    */
   private DayRun days(List<ModeResult> modes) {
     List<DaySchedule.Period> periods = new ArrayList<>();
     for (ModeSpec mode : spec.modes()) {
-      periods.add(new DaySchedule.Period(model.mode(mode, Case.BASE), mode.fromS(), mode.toS()));
+      periods.add(new DaySchedule.Period(model.scheduled(mode), mode.fromS(), mode.toS()));
     }
-    return DaySchedule.of(periods).run(DAYS, Map.of(), stepS(modes));
+    Map<String, Stream> contents = new LinkedHashMap<>();
+    Optional<SteadyBalance> rest = longest(modes).balance();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit && pit.pool().isPresent() && rest.isPresent()) {
+        Stream held = rest.get().stream(pit.pit().overflow().orElseThrow());
+        if (held.volumeM3ps() > 0) {
+          contents.put(pit.name(), held);
+        }
+      }
+    }
+    return DaySchedule.of(periods, model.batches()).run(DAYS, contents, stepS(modes));
+  }
+
+  private static ModeResult longest(List<ModeResult> modes) {
+    ModeResult longest = modes.get(0);
+    for (ModeResult mode : modes) {
+      longest = mode.share() > longest.share() ? mode : longest;
+    }
+    return longest;
   }
 
   /**
@@ -156,11 +207,15 @@ final class PlantEvaluation {
     return Math.max(step, SHORTEST_STEP_S);
   }
 
-  /** Total solids of all that the pits hold at the end of a day. */
+  /** Total solids of all that the pits, pools left out, hold at the end of a day. */
   private double held(Day day) {
-    return Stream.mix(
-            model.constituents(), day.pits().values().stream().map(PitDay::endContents).toList())
-        .totalSolids();
+    List<Stream> contents = new ArrayList<>();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        contents.add(day.pits().get(pit.name()).endContents());
+      }
+    }
+    return Stream.mix(model.constituents(), contents).totalSolids();
   }
 
   private OptionalInt settled(DayRun days) {

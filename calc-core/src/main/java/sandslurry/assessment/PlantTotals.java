@@ -9,6 +9,7 @@ import sandslurry.circuit.Liquor;
 import sandslurry.circuit.SandAccount;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
+import sandslurry.design.PlantSpec.PitSpec;
 import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.Use;
@@ -49,7 +50,24 @@ final class PlantTotals {
   List<String> surplus() {
     List<String> names = new ArrayList<>();
     storages().forEach(storage -> names.addAll(storage.inlets()));
+    names.removeAll(settled());
     return names.isEmpty() ? products(Use.WASTE) : names;
+  }
+
+  /** What settles in pits, and in storages from which liquor is pumped back. */
+  List<String> settled() {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
+  }
+
+  /** What settles in pits and is dug out there; the pool of a storage settles in the storage. */
+  private List<String> dug() {
+    return spec.units().stream()
+        .filter(unit -> unit instanceof PitSpec pit && pit.pool().isEmpty())
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
   }
 
   LiquorLimit limit(Map<String, Stream> streams) {
@@ -63,6 +81,9 @@ final class PlantTotals {
         water -= streams.get(product.stream()).waterKgps();
       }
     }
+    Stream settled = sum(streams, settled());
+    solids -= settled.solidsKgps();
+    water -= settled.waterKgps();
     double notCaught = Math.max(0, solids);
     double net = Math.max(0, water);
     Stream leaves = sum(streams, surplus);
@@ -81,10 +102,11 @@ final class PlantTotals {
     return flushed > 0 ? recovered / flushed : 0;
   }
 
-  /** The streams that leave for good: products and what flows to storages. */
+  /** The streams that leave for good: products, what is dug out of pits, what flows to storages. */
   List<String> leavingNames() {
     List<String> names = new ArrayList<>();
     spec.products().forEach(product -> names.add(product.stream()));
+    names.addAll(dug());
     storages().forEach(storage -> names.addAll(storage.inlets()));
     return names;
   }
@@ -100,8 +122,12 @@ final class PlantTotals {
       lost.put(storage.name(), sum(streams, storage.inlets()));
     }
     for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
-      if (!products(use).isEmpty()) {
-        lost.put(use.word(), sum(streams, products(use)));
+      List<String> names = new ArrayList<>(products(use));
+      if (use == Use.SETTLED) {
+        dug().stream().filter(name -> streams.get(name).sandKgps() > 0).forEach(names::add);
+      }
+      if (!names.isEmpty()) {
+        lost.put(use.word(), sum(streams, names));
       }
     }
     return new SandAccount(
