@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.Compared;
@@ -30,7 +31,14 @@ class PlantAccountsTest {
     return DesignDocument.load(Path.of("..", "docs", "examples", "closed-loop-dairy.json"));
   }
 
+  /** Plants are assessed once for all tests that look at them. */
+  private static final Map<DesignDocument, Assessment> ASSESSED = new ConcurrentHashMap<>();
+
   private static Assessment assess(DesignDocument document) {
+    return ASSESSED.computeIfAbsent(document, PlantAccountsTest::anew);
+  }
+
+  private static Assessment anew(DesignDocument document) {
     assertThat(document.read().problems()).isEmpty();
     return Evaluation.assess(document.read().design().orElseThrow());
   }
@@ -101,6 +109,9 @@ class PlantAccountsTest {
       for (PlantSpec.UnitSpec unit : spec.units()) {
         for (String inlet : unit.outlets().isEmpty() ? unit.inlets() : List.<String>of()) {
           out += last.meanFlows().get(inlet).kgps(i) * 86_400;
+        }
+        if (unit instanceof PlantSpec.PitSpec pit && pit.pool().isEmpty()) {
+          out += last.meanFlows().get(pit.settled()).kgps(i) * 86_400;
         }
       }
       double pits = 0;
@@ -286,6 +297,7 @@ class PlantAccountsTest {
   @Test
   void theSameDesignGivesTheSameAccountsEveryTime() throws Exception {
     Map<String, List<Figure>> once = accounts(dairy()).groups();
-    assertThat(accounts(dairy()).groups()).isEqualTo(once);
+    assertThat(anew(dairy()).plant().orElseThrow().accounts().orElseThrow().groups())
+        .isEqualTo(once);
   }
 }
