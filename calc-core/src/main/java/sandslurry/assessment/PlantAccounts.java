@@ -147,7 +147,17 @@ final class PlantAccounts {
             groups.put("Sand that circulates, at rest", restFigures(state, otherRests, cycle)));
     bedFigures(base, others).ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
     for (StorageSpec storage : totals.storages()) {
-      groups.put("Storage: " + storage.name(), storageFigures(storage, base, others));
+      List<Figure> figures = storageFigures(storage, base, others);
+      rest.ifPresent(
+          state ->
+              figures.add(
+                  rest(
+                      "sand that settles in a year, circulating at rest, in bulk",
+                      Kind.VOLUME,
+                      state,
+                      otherRests,
+                      s -> settlingPerYearM3(s, storage))));
+      groups.put("Storage: " + storage.name(), figures);
     }
     groups.put("Water", waterFigures(base, others));
     groups.put("Energy", energy.figures());
@@ -648,6 +658,11 @@ final class PlantAccounts {
       }
     }
     return figures;
+  }
+
+  private double settlingPerYearM3(PlantCirculation.State state, StorageSpec storage) {
+    double bulk = model.constituents().sandDensityKgM3() * (1 - spec.porosity());
+    return state.account().lost().get(storage.name()).sandKgps() * InUnit.ofDays(YEAR_D) / bulk;
   }
 
   private List<Figure> waterFigures(Mean base, List<Mean> others) {

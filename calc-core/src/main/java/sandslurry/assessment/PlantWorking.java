@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
+import sandslurry.circuit.Constituents;
 import sandslurry.circuit.Nennich2005;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.Stream;
@@ -151,11 +152,9 @@ final class PlantWorking {
         .ifPresent(
             rest -> {
               double bedded =
-                  rest.bedded().sandKgps()
-                      + rest.bedded().kgps(sandslurry.circuit.Constituents.MINERAL_FINES);
+                  rest.bedded().sandKgps() + rest.bedded().kgps(Constituents.MINERAL_FINES);
               double back =
-                  rest.rebedded().sandKgps()
-                      + rest.rebedded().kgps(sandslurry.circuit.Constituents.MINERAL_FINES);
+                  rest.rebedded().sandKgps() + rest.rebedded().kgps(Constituents.MINERAL_FINES);
               w.step(
                   "M",
                   "sand bought when sand is bedded again and again, fines counted",
