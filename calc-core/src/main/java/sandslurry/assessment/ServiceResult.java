@@ -493,6 +493,7 @@ public record ServiceResult(
    * @param bedShare share of the section that it takes
    * @param settlingS time until the finest sand lies, on the floor or, where it slides, at the
    *     foot; empty when the liquid holds it [s]
+   * @param coarseS time in which sand of d85 lies on the floor; empty when the liquid holds it [s]
    * @param slopeRad slope of the run, without sign [rad]
    * @param slideRad slope above which the bed slides [rad]
    * @param plugM length packed full at the foot, 0 when nothing slides [m]
@@ -503,6 +504,7 @@ public record ServiceResult(
       double bedM,
       double bedShare,
       OptionalDouble settlingS,
+      OptionalDouble coarseS,
       double slopeRad,
       double slideRad,
       double plugM,
