@@ -150,4 +150,21 @@ class OddDesignsTest {
     assertThat(stop.why()).contains("all of it within 523 min");
     assertThat(one(findings(line()), "Stopped full").cure()).isEqualTo("Flush before every stop.");
   }
+
+  @Test
+  void aStateOutOfRangeIsNotSaidToLackAMarginThatItHas() {
+    DesignDocument thread =
+        line()
+            .with("/route/runs/0/bore", "40 mm")
+            .with("/flow/minimum", "4.5 L/s")
+            .with("/flow/design", "4.6 L/s")
+            .with("/flow/maximum", "4.7 L/s")
+            .with("/states/flushWater", "yes");
+    ServiceResult service = Evaluation.assess(thread.read().design().orElseThrow()).service();
+    assertThat(service.governing().orElseThrow().severity()).isEqualTo(Severity.CAUTION);
+    assertThat(service.states())
+        .flatExtracting(ServiceResult.StateResult::reasons)
+        .anyMatch(reason -> reason.contains("is not known"))
+        .noneMatch(reason -> reason.contains("lacks margin"));
+  }
 }
