@@ -457,7 +457,8 @@ final class PlantAccounts {
                     .constituents()
                     .water(
                         spec.pens().stream()
-                                .mapToDouble(pen -> mean.of().water().apply(pen.pen().waterM3ps()))
+                                .mapToDouble(
+                                    pen -> mean.of().ends().water().apply(pen.pen().waterM3ps()))
                                 .sum()
                             * model.constituents().waterDensityKgM3()));
     return new WaterAccount(fresh, totals.sum(mean.streams(), List.copyOf(model.recycles())));

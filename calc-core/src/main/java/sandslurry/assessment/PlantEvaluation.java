@@ -10,12 +10,12 @@ import sandslurry.assessment.PlantModel.Case;
 import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
+import sandslurry.assessment.PlantResult.WaterSizing;
 import sandslurry.circuit.Day;
 import sandslurry.circuit.DayRun;
 import sandslurry.circuit.DaySchedule;
 import sandslurry.circuit.Mode;
 import sandslurry.circuit.PenLoad;
-import sandslurry.circuit.PitDay;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.SteadyState;
 import sandslurry.circuit.Stream;
@@ -32,6 +32,9 @@ import sandslurry.separation.Outlook;
 final class PlantEvaluation {
   /** Days by schedule, from pits full of water on. */
   static final int DAYS = 21;
+
+  /** Where sand goes that settles in a pit. */
+  private static final String DUG = "dug out of pits";
 
   private static final double LONGEST_STEP_S = 3600;
   private static final double SHORTEST_STEP_S = 600;
@@ -69,8 +72,10 @@ final class PlantEvaluation {
             settled(days),
             List.of(),
             Map.of(),
-            Map.of());
+            Map.of(),
+            WaterSizing.NONE);
     ModeResult main = before.main();
+    WaterSizing sizing = new PlantRemedies(model, totals).sizing(before.accounts());
     return new PlantResult(
         before.loads(),
         before.total(),
@@ -80,7 +85,8 @@ final class PlantEvaluation {
         before.settledDay(),
         model.recycles().isEmpty() ? List.of() : recycling(main.mode()),
         main.balance().map(this::trades).orElse(Map.of()),
-        main.balance().map(this::unitFigures).orElse(Map.of()));
+        main.balance().map(this::unitFigures).orElse(Map.of()),
+        sizing);
   }
 
   private ModeResult mode(ModeSpec mode) {
@@ -103,11 +109,14 @@ final class PlantEvaluation {
       unit.outlets().forEach(stream -> from.put(stream, unit.name()));
       unit.inlets().forEach(stream -> to.put(stream, unit.name()));
     }
+    totals.settled().forEach(stream -> to.putIfAbsent(stream, DUG));
     List<FlowEdge> edges = new ArrayList<>();
     balance
         .streams()
         .forEach(
-            (name, stream) ->
+            (name, stream) -> {
+              // Where nothing settles there is nothing to draw.
+              if (!DUG.equals(to.get(name)) || stream.massKgps() > 0) {
                 edges.add(
                     new FlowEdge(
                         name,
@@ -115,19 +124,40 @@ final class PlantEvaluation {
                         to.get(name),
                         stream.volumeM3ps(),
                         stream.sandKgps(),
-                        stream.totalSolids())));
+                        stream.totalSolids()));
+              }
+            });
     return edges;
   }
 
   /**
    * Days by schedule, the pits filled with water at first: how the liquor of a new plant builds.
+   * The pool of a storage, which takes months to build, starts as it is at rest.
    */
   private DayRun days(List<ModeResult> modes) {
     List<DaySchedule.Period> periods = new ArrayList<>();
     for (ModeSpec mode : spec.modes()) {
-      periods.add(new DaySchedule.Period(model.mode(mode, Case.BASE), mode.fromS(), mode.toS()));
+      periods.add(new DaySchedule.Period(model.scheduled(mode), mode.fromS(), mode.toS()));
     }
-    return DaySchedule.of(periods).run(DAYS, Map.of(), stepS(modes));
+    Map<String, Stream> contents = new LinkedHashMap<>();
+    Optional<SteadyBalance> rest = longest(modes).balance();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit && pit.pool().isPresent() && rest.isPresent()) {
+        Stream held = rest.get().stream(pit.pit().overflow().orElseThrow());
+        if (held.volumeM3ps() > 0) {
+          contents.put(pit.name(), held);
+        }
+      }
+    }
+    return DaySchedule.of(periods, model.batches()).run(DAYS, contents, stepS(modes));
+  }
+
+  private static ModeResult longest(List<ModeResult> modes) {
+    ModeResult longest = modes.get(0);
+    for (ModeResult mode : modes) {
+      longest = mode.share() > longest.share() ? mode : longest;
+    }
+    return longest;
   }
 
   /**
@@ -148,11 +178,15 @@ final class PlantEvaluation {
     return Math.max(step, SHORTEST_STEP_S);
   }
 
-  /** Total solids of all that the pits hold at the end of a day. */
+  /** Total solids of all that the pits, pools left out, hold at the end of a day. */
   private double held(Day day) {
-    return Stream.mix(
-            model.constituents(), day.pits().values().stream().map(PitDay::endContents).toList())
-        .totalSolids();
+    List<Stream> contents = new ArrayList<>();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        contents.add(day.pits().get(pit.name()).endContents());
+      }
+    }
+    return Stream.mix(model.constituents(), contents).totalSolids();
   }
 
   private OptionalInt settled(DayRun days) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import sandslurry.circuit.Batches;
 import sandslurry.circuit.Constituents;
 import sandslurry.circuit.LiquorModel;
 import sandslurry.circuit.Mode;
@@ -15,9 +16,11 @@ import sandslurry.circuit.Network;
 import sandslurry.circuit.Pen;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.Pit;
+import sandslurry.circuit.PitFloor;
 import sandslurry.circuit.Range;
 import sandslurry.circuit.SeparatorUnit;
 import sandslurry.circuit.SeparatorUnit.Place;
+import sandslurry.circuit.SettlingFloor;
 import sandslurry.circuit.Split;
 import sandslurry.circuit.Stream;
 import sandslurry.circuit.Unit;
@@ -30,7 +33,6 @@ import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.PitSpec;
-import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.SplitterSpec;
 import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
@@ -47,30 +49,43 @@ import sandslurry.units.Measure;
 /** The plant of a design as networks of kernels, one for each mode. */
 final class PlantModel {
   /**
-   * Which end of the inputs' ranges is taken, how hopeful the capture is, and what is bedded.
+   * Which ends of the inputs' ranges are taken.
    *
-   * @param sand end of the sand used
-   * @param reaching end of the share of it that reaches the plant
-   * @param water end of the water of the pens
-   * @param manure end of the manure
-   * @param cleanness end of what makes recovered sand clean: its low end is the dirty one
-   * @param outlook which relation of the settling units
-   * @param recycleFactor flow of recycle pumps over that of the design
-   * @param extraWaterM3ps fresh water added [m3/s]
-   * @param areaFactor area of settling units over that of the design
-   * @param bedding a stream with the gradation that is bedded; that of the sand bought if empty
+   * @param sand of the sand bedded
+   * @param reaching of the share of it that reaches the plant
+   * @param water of the water that reaches the manure
+   * @param manure of the manure
    */
-  record Case(
+  record Ends(
       Function<Range, Double> sand,
       Function<Range, Double> reaching,
       Function<Range, Double> water,
-      Function<Range, Double> manure,
-      End cleanness,
-      Outlook outlook,
-      double recycleFactor,
-      double extraWaterM3ps,
-      double areaFactor,
-      Optional<Stream> bedding) {
+      Function<Range, Double> manure) {}
+
+  /**
+   * What is changed in the plant to see what it does.
+   *
+   * @param recycleFactor all recycle pumps over their flow
+   * @param extraWaterM3ps fresh water beside that of the mode [m3/s]
+   * @param areaFactor settling areas over theirs
+   * @param replacedM3ps recycled liquor that fresh water takes the place of [m3/s]
+   */
+  record Changes(
+      double recycleFactor, double extraWaterM3ps, double areaFactor, double replacedM3ps) {
+    static final Changes NONE = new Changes(1, 0, 1, 0);
+  }
+
+  /**
+   * A plant at the ends of its ranges, with a hope and a change.
+   *
+   * @param ends which ends of the inputs' ranges are taken
+   * @param cleanness end of what makes recovered sand clean: its low end is the dirty one
+   * @param outlook how hopeful the capture is
+   * @param changes what is changed
+   * @param bedding the gradation bedded; empty for that of the sand bought
+   */
+  record Case(
+      Ends ends, End cleanness, Outlook outlook, Changes changes, Optional<Stream> bedding) {
     static final Case BASE = of(Range::base, Range::base, Range::base, Range::base);
 
     static Case of(
@@ -79,91 +94,44 @@ final class PlantModel {
         Function<Range, Double> water,
         Function<Range, Double> manure) {
       return new Case(
-          sand, reaching, water, manure, End.BASE, Outlook.LIKELY, 1, 0, 1, Optional.empty());
+          new Ends(sand, reaching, water, manure),
+          End.BASE,
+          Outlook.LIKELY,
+          Changes.NONE,
+          Optional.empty());
     }
 
     Case seen(Outlook other) {
-      return new Case(
-          sand,
-          reaching,
-          water,
-          manure,
-          cleanness,
-          other,
-          recycleFactor,
-          extraWaterM3ps,
-          areaFactor,
-          bedding);
+      return new Case(ends, cleanness, other, changes, bedding);
     }
 
     Case clean(End end) {
-      return new Case(
-          sand,
-          reaching,
-          water,
-          manure,
-          end,
-          outlook,
-          recycleFactor,
-          extraWaterM3ps,
-          areaFactor,
-          bedding);
+      return new Case(ends, end, outlook, changes, bedding);
+    }
+
+    Case changed(Changes other) {
+      return new Case(ends, cleanness, outlook, other, bedding);
     }
 
     Case recycling(double factor) {
-      return new Case(
-          sand,
-          reaching,
-          water,
-          manure,
-          cleanness,
-          outlook,
-          factor,
-          extraWaterM3ps,
-          areaFactor,
-          bedding);
+      return changed(new Changes(factor, 0, 1, 0));
     }
 
     Case withWater(double extraM3ps) {
-      return new Case(
-          sand,
-          reaching,
-          water,
-          manure,
-          cleanness,
-          outlook,
-          recycleFactor,
-          extraM3ps,
-          areaFactor,
-          bedding);
+      return changed(new Changes(1, extraM3ps, 1, 0));
+    }
+
+    /** So much recycled liquor is let go, and as much fresh water takes its place. */
+    Case replacing(double replacedM3ps) {
+      return changed(new Changes(1, 0, 1, replacedM3ps));
     }
 
     Case withArea(double factor) {
-      return new Case(
-          sand,
-          reaching,
-          water,
-          manure,
-          cleanness,
-          outlook,
-          recycleFactor,
-          extraWaterM3ps,
-          factor,
-          bedding);
+      return changed(new Changes(1, 0, factor, 0));
     }
 
     Case bedded(Stream gradation) {
-      return new Case(
-          sand,
-          reaching,
-          water,
-          manure,
-          cleanness,
-          outlook,
-          recycleFactor,
-          extraWaterM3ps,
-          areaFactor,
-          Optional.of(gradation));
+      return new Case(ends, cleanness, outlook, changes, Optional.of(gradation));
     }
   }
 
@@ -321,7 +289,7 @@ final class PlantModel {
   Stream bedded(Case one) {
     double sand =
         spec.pens().stream()
-            .mapToDouble(pen -> pen.pen().stalls() * one.sand().apply(pen.pen().sandKgps()))
+            .mapToDouble(pen -> pen.pen().stalls() * one.ends().sand().apply(pen.pen().sandKgps()))
             .sum();
     return sand(sand, one);
   }
@@ -343,21 +311,74 @@ final class PlantModel {
   }
 
   Stream manure(PenSpec pen, Case one) {
-    double sand = one.sand().apply(pen.pen().sandKgps());
-    double reaching = one.reaching().apply(spec.accounting().sandReachingPlant());
+    double sand = one.ends().sand().apply(pen.pen().sandKgps());
+    double reaching = one.ends().reaching().apply(spec.accounting().sandReachingPlant());
     Stream without =
         load(
                 pen.pen(),
-                Range.of(one.manure().apply(pen.pen().manureFactor())),
+                Range.of(one.ends().manure().apply(pen.pen().manureFactor())),
                 Range.of(0),
-                Range.of(one.water().apply(pen.pen().waterM3ps())))
+                Range.of(one.ends().water().apply(pen.pen().waterM3ps())))
             .meanFlow();
     return without.plus(sand(pen.pen().stalls() * sand * reaching, one));
   }
 
   double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
     double flow = mode.flowsM3ps().getOrDefault(water.stream(), water.flowM3ps());
-    return extra(water) ? flow + one.extraWaterM3ps() : flow;
+    return extra(water) ? flow + one.changes().extraWaterM3ps() + replacedM3ps(mode, one) : flow;
+  }
+
+  /** What is recycled in a mode as it is given [m3/s]. */
+  double recycledM3ps(ModeSpec mode) {
+    double sum = 0;
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit) {
+        for (Map.Entry<String, Double> draw : pit.pit().draws().entrySet()) {
+          if (recycles.contains(draw.getKey())) {
+            sum += mode.flowsM3ps().getOrDefault(draw.getKey(), draw.getValue());
+          }
+        }
+      }
+    }
+    return sum;
+  }
+
+  private double replacedM3ps(ModeSpec mode, Case one) {
+    return Math.min(one.changes().replacedM3ps(), recycledM3ps(mode));
+  }
+
+  /** When the streams flow that come in batches: manure, and the water of its flush. */
+  Map<String, Batches> batches() {
+    Map<String, Batches> batches = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      pen.batches()
+          .ifPresent(
+              when -> {
+                batches.put(pen.stream(), when);
+                pen.flush().ifPresent(flush -> batches.put(flush.water(), when));
+              });
+    }
+    return batches;
+  }
+
+  /** Units that batches reach before a pit: the schedule itself says when they run. */
+  private Set<String> paced() {
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> streams = new LinkedHashSet<>();
+    spec.pens().forEach(pen -> pen.batches().ifPresent(b -> streams.add(pen.stream())));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (UnitSpec unit : spec.units()) {
+        if (!(unit instanceof PitSpec)
+            && unit.inlets().stream().anyMatch(streams::contains)
+            && names.add(unit.name())) {
+          streams.addAll(unit.outlets());
+          grew = true;
+        }
+      }
+    }
+    return names;
   }
 
   /** Whether this is the water that a remedy is looked for in: the first that may grow. */
@@ -370,6 +391,15 @@ final class PlantModel {
   }
 
   Mode mode(ModeSpec mode, Case one) {
+    return mode(mode, one, Set.of());
+  }
+
+  /** A mode for the schedule, in which batches come when they come. */
+  Mode scheduled(ModeSpec mode) {
+    return mode(mode, Case.BASE, paced());
+  }
+
+  private Mode mode(ModeSpec mode, Case one, Set<String> paced) {
     Map<String, Stream> feeds = new LinkedHashMap<>();
     for (PenSpec pen : spec.pens()) {
       feeds.put(pen.stream(), manure(pen, one));
@@ -380,17 +410,26 @@ final class PlantModel {
           constituents.water(waterM3ps(water, mode, one) * constituents.waterDensityKgM3()));
     }
     List<Unit> units = new ArrayList<>();
-    spec.units().forEach(unit -> units.add(unit(unit, mode, one)));
-    return new Mode(
-        mode.name(),
-        Network.of(units, feeds.keySet(), spec.products().stream().map(Product::stream).toList()),
-        feeds);
+    List<String> leaving = new ArrayList<>();
+    spec.products().forEach(product -> leaving.add(product.stream()));
+    for (UnitSpec unit : spec.units()) {
+      units.add(unit(unit, mode, one, paced.contains(unit.name())));
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        leaving.add(pit.settled());
+      }
+    }
+    return new Mode(mode.name(), Network.of(units, feeds.keySet(), leaving), feeds);
   }
 
-  private Unit unit(UnitSpec unit, ModeSpec mode, Case one) {
+  private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {
     if (unit instanceof BoxSpec box) {
       return SeparatorUnit.box(
-          new Place(box.name(), box.inlets(), box.sand(), box.overflow(), box.runningShare()),
+          new Place(
+              box.name(),
+              box.inlets(),
+              box.sand(),
+              box.overflow(),
+              share(box.runningShare(), paced)),
           box(box, one),
           organic(one),
           one.outlook(),
@@ -398,8 +437,24 @@ final class PlantModel {
           box.shearRatePs());
     }
     if (unit instanceof LaneUnitSpec lane) {
+      Place place =
+          new Place(
+              lane.name(),
+              lane.inlets(),
+              lane.sand(),
+              lane.overflow(),
+              share(lane.runningShare(), paced));
+      if (lane.filled().isEmpty()) {
+        return SeparatorUnit.fillingLane(
+            place,
+            reaches(lane, one),
+            PlantUnits.LEAST_KEPT,
+            spec.porosity(),
+            one.outlook(),
+            liquor);
+      }
       return SeparatorUnit.lane(
-          new Place(lane.name(), lane.inlets(), lane.sand(), lane.overflow(), lane.runningShare()),
+          place,
           reaches(lane, one),
           lane.depositsM(),
           organic(one),
@@ -414,7 +469,7 @@ final class PlantModel {
               cyclone.inlets(),
               cyclone.underflow(),
               cyclone.overflow(),
-              cyclone.runningShare()),
+              share(cyclone.runningShare(), paced)),
           cyclone.cyclone(),
           cyclone.model(),
           liquor,
@@ -422,7 +477,12 @@ final class PlantModel {
     }
     if (unit instanceof CakeSpec cake) {
       return SeparatorUnit.cake(
-          new Place(cake.name(), cake.inlets(), cake.cake(), cake.liquid(), cake.runningShare()),
+          new Place(
+              cake.name(),
+              cake.inlets(),
+              cake.cake(),
+              cake.liquid(),
+              share(cake.runningShare(), paced)),
           cake.separator(),
           liquor);
     }
@@ -430,7 +490,7 @@ final class PlantModel {
       return splitter.splitter();
     }
     if (unit instanceof PitSpec pit) {
-      return pit(pit.pit(), mode, one);
+      return pit(pit, mode, one);
     }
     StorageSpec storage = (StorageSpec) unit;
     return new Sink(storage.name(), storage.inlets());
@@ -439,7 +499,7 @@ final class PlantModel {
   static DilutionBox box(BoxSpec spec, Case one) {
     DilutionBox box = spec.box();
     return new DilutionBox(
-        box.areaM2() * one.areaFactor(),
+        box.areaM2() * one.changes().areaFactor(),
         box.waterDepthM(),
         box.effectiveShare(),
         box.sandMoisture(),
@@ -455,7 +515,7 @@ final class PlantModel {
             reach ->
                 new LaneReach(
                     new OpenChannel(
-                        reach.channel().widthM() * one.areaFactor(),
+                        reach.channel().widthM() * one.changes().areaFactor(),
                         reach.channel().slope(),
                         reach.channel().manningN()),
                     reach.lengthM(),
@@ -465,13 +525,24 @@ final class PlantModel {
         .toList();
   }
 
-  private Pit pit(Pit pit, ModeSpec mode, Case one) {
+  private static double share(double running, boolean paced) {
+    return paced ? 1 : running;
+  }
+
+  private Pit pit(PitSpec spec, ModeSpec mode, Case one) {
+    Pit pit = spec.pit();
+    double all = recycledM3ps(mode);
+    double left = all > 0 ? 1 - replacedM3ps(mode, one) / all : 1;
     Map<String, Double> draws = new LinkedHashMap<>();
     pit.draws()
         .forEach(
             (stream, flow) -> {
               double here = mode.flowsM3ps().getOrDefault(stream, flow);
-              draws.put(stream, recycles.contains(stream) ? here * one.recycleFactor() : here);
+              draws.put(
+                  stream,
+                  recycles.contains(stream)
+                      ? here * one.changes().recycleFactor() * Math.max(0, left)
+                      : here);
             });
     return new Pit(
         pit.name(),
@@ -480,6 +551,19 @@ final class PlantModel {
         pit.overflow(),
         pit.weirVolumeM3(),
         pit.capacityM3(),
-        pit.startVolumeM3());
+        pit.startVolumeM3(),
+        Optional.of(floor(spec)));
+  }
+
+  private PitFloor floor(PitSpec pit) {
+    if (pit.pool().isPresent()) {
+      return pit.pool().get();
+    }
+    return new SettlingFloor(
+        pit.settled(),
+        pit.areaM2(),
+        spec.porosity(),
+        liquor,
+        pit.mixer().map(mixer -> new SettlingFloor.Mixing(mixer.impeller(), mixer.speedRps())));
   }
 }

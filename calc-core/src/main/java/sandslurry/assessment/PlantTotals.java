@@ -7,6 +7,7 @@ import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.circuit.Liquor;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
+import sandslurry.design.PlantSpec.PitSpec;
 import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.Use;
@@ -47,7 +48,16 @@ final class PlantTotals {
   List<String> surplus() {
     List<String> names = new ArrayList<>();
     storages().forEach(storage -> names.addAll(storage.inlets()));
+    names.removeAll(settled());
     return names.isEmpty() ? products(Use.WASTE) : names;
+  }
+
+  /** What settles in pits, and in storages from which liquor is pumped back. */
+  List<String> settled() {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
   }
 
   LiquorLimit limit(Map<String, Stream> streams) {
@@ -61,6 +71,9 @@ final class PlantTotals {
         water -= streams.get(product.stream()).waterKgps();
       }
     }
+    Stream settled = sum(streams, settled());
+    solids -= settled.solidsKgps();
+    water -= settled.waterKgps();
     double notCaught = Math.max(0, solids);
     double net = Math.max(0, water);
     Stream leaves = sum(streams, surplus);

@@ -227,24 +227,17 @@ public final class DesignDocument {
    * @param pointer JSON Pointer of the part; made when absent
    * @param json the part as JSON
    * @return the changed document
-   * @throws DesignTextException if the text is not a JSON object, with line and column
+   * @throws IllegalArgumentException if the text is not a JSON object
    */
-  public DesignDocument withPart(String pointer, String json) throws DesignTextException {
-    ObjectNode part = parse(json).root;
+  public DesignDocument withPart(String pointer, String json) {
     ObjectNode copy = root.deepCopy();
     JsonPointer where = JsonPointer.compile(pointer);
-    put(parent(copy, where), where.last(), part);
+    try {
+      put(parent(copy, where), where.last(), parse(json).root);
+    } catch (DesignTextException e) {
+      throw new IllegalArgumentException("not a JSON object: " + json, e);
+    }
     return new DesignDocument(copy);
-  }
-
-  /**
-   * A part as indented text, to be read and changed by a person.
-   *
-   * @param pointer JSON Pointer of the part
-   * @return indented JSON; empty when the part is absent
-   */
-  public String indented(String pointer) {
-    return root.at(pointer) instanceof ObjectNode part ? new DesignDocument(part).toString() : "";
   }
 
   /**

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.circuit.Batches;
 import sandslurry.circuit.EnergyUse;
+import sandslurry.circuit.Flush;
+import sandslurry.circuit.GivenFloor;
 import sandslurry.circuit.ManureProduction;
 import sandslurry.circuit.ManureSolids;
 import sandslurry.circuit.Pen;
@@ -23,6 +26,7 @@ import sandslurry.separation.Hydrocyclone;
 import sandslurry.separation.HydrocycloneModel;
 import sandslurry.separation.Impeller;
 import sandslurry.separation.LaneReach;
+import sandslurry.separation.OpenChannel;
 
 /**
  * The way from the pens to the storage: units that are connected by streams of equal name. Values
@@ -83,9 +87,39 @@ public record PlantSpec(
    * A pen and where its manure goes.
    *
    * @param pen the pen
-   * @param stream the stream that it makes
+   * @param stream the stream that it makes, before any flush water
+   * @param batches when it is scraped or flushed; it is fed evenly when left out
+   * @param flush how it is flushed, if it is
    */
-  public record PenSpec(Pen pen, String stream) {}
+  public record PenSpec(
+      Pen pen, String stream, Optional<Batches> batches, Optional<FlushSpec> flush) {}
+
+  /**
+   * How a pen is flushed.
+   *
+   * @param unit name of the unit in which manure and flush water meet
+   * @param water the stream of flush water
+   * @param alley the alley
+   * @param lengthM its length [m]
+   * @param volumeM3 volume of one flush [m3]
+   * @param rateM3ps rate at which it is let out [m3/s]
+   */
+  public record FlushSpec(
+      String unit,
+      String water,
+      OpenChannel alley,
+      double lengthM,
+      double volumeM3,
+      double rateM3ps) {
+    /**
+     * The flush in its alley.
+     *
+     * @return uniform flow of the rate for as long as the volume lasts
+     */
+    public Flush flush() {
+      return Flush.released(alley, volumeM3, rateM3ps);
+    }
+  }
 
   /**
    * Fresh water.
@@ -295,10 +329,14 @@ public record PlantSpec(
    * @param overflow stream out
    * @param runningShare share of the day that it runs
    * @param reaches its reaches from the inlet on
-   * @param depositShare how full of sand it is judged, as a share of the depth for sand
+   * @param filled how full of sand it is judged, as a share of the depth for sand; left out, what
+   *     it keeps is meant from clean to clean-out
    * @param lanes how many there are in turn
    * @param drainS time to drain before it is dug [s]
    * @param digS time to dig it out [s]
+   * @param drainPathM longest way of the water in the sand to a drain [m]
+   * @param stackS time that the sand lies in a stack [s]
+   * @param stackHeightM height of the stack [m]
    */
   public record LaneUnitSpec(
       String name,
@@ -307,10 +345,13 @@ public record PlantSpec(
       String overflow,
       double runningShare,
       List<LaneReach> reaches,
-      double depositShare,
+      OptionalDouble filled,
       int lanes,
       double drainS,
-      double digS)
+      double digS,
+      double drainPathM,
+      double stackS,
+      double stackHeightM)
       implements UnitSpec {
     /** Copies the list. */
     public LaneUnitSpec {
@@ -330,10 +371,10 @@ public record PlantSpec(
     /**
      * Thickness of the deposit at which it is judged.
      *
-     * @return one for each reach [m]
+     * @return one for each reach, half the depth for sand when none is given [m]
      */
     public List<Double> depositsM() {
-      return reaches.stream().map(reach -> depositShare * reach.storageDepthM()).toList();
+      return reaches.stream().map(reach -> filled.orElse(0.5) * reach.storageDepthM()).toList();
     }
   }
 
@@ -402,8 +443,9 @@ public record PlantSpec(
    * A tee, weir or mixing point.
    *
    * @param splitter the splitter
+   * @param kind "splitter", or "flush" where manure and flush water meet
    */
-  public record SplitterSpec(Splitter splitter) implements UnitSpec {
+  public record SplitterSpec(Splitter splitter, String kind) implements UnitSpec {
     @Override
     public String name() {
       return splitter.name();
@@ -418,11 +460,6 @@ public record PlantSpec(
     public List<String> outlets() {
       return splitter.outlets();
     }
-
-    @Override
-    public String kind() {
-      return "splitter";
-    }
   }
 
   /**
@@ -435,12 +472,16 @@ public record PlantSpec(
   public record Mixer(Impeller impeller, double speedRps, double runningShare) {}
 
   /**
-   * A pit.
+   * A pit, or the pool of a storage from which liquor is pumped back.
    *
-   * @param pit the pit
+   * @param pit the pit, without its floor
    * @param mixer its mixer, if it has one
+   * @param areaM2 plan area [m2]
+   * @param pool what settles in the pool of a storage, as it is given; empty for a pit, in which it
+   *     is worked out
    */
-  public record PitSpec(Pit pit, Optional<Mixer> mixer) implements UnitSpec {
+  public record PitSpec(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<GivenFloor> pool)
+      implements UnitSpec {
     @Override
     public String name() {
       return pit.name();
@@ -453,12 +494,33 @@ public record PlantSpec(
 
     @Override
     public List<String> outlets() {
-      return pit.outlets();
+      List<String> outlets = new ArrayList<>(pit.outlets());
+      outlets.add(settled());
+      return List.copyOf(outlets);
+    }
+
+    /**
+     * The stream of what settles.
+     *
+     * @return its name
+     */
+    public String settled() {
+      return pool.map(GivenFloor::stream).orElseGet(() -> settledIn(pit.name()));
+    }
+
+    /**
+     * The stream of what settles in a pit.
+     *
+     * @param pit name of the pit
+     * @return its name
+     */
+    public static String settledIn(String pit) {
+      return "settled in " + pit;
     }
 
     @Override
     public String kind() {
-      return "pit";
+      return pool.isPresent() ? "pool" : "pit";
     }
   }
 

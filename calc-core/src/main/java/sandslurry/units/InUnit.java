@@ -77,6 +77,16 @@ public final class InUnit {
   }
 
   /**
+   * The SI value of a length in feet.
+   *
+   * @param feet a length [ft]
+   * @return the length [m]
+   */
+  public static double ofFeet(double feet) {
+    return FOOT.toSi(feet);
+  }
+
+  /**
    * Litres per minute.
    *
    * @param cubicMetresPerSecond a flow [m3/s]

@@ -69,7 +69,12 @@ final class FormModel {
 
   /** Changes one text while it is typed. */
   void edit(String pointer, String text) {
-    step(document().with(pointer, text), pointer);
+    edit(pointer, document -> document.with(pointer, text));
+  }
+
+  /** Changes what a field says, in its own way, while it is typed. */
+  void edit(String pointer, UnaryOperator<DesignDocument> change) {
+    step(change.apply(document()), pointer);
   }
 
   /** The typing has ended: more of it will be a new step to undo. */

@@ -68,6 +68,18 @@ final class InputSection implements Row {
     return heading;
   }
 
+  /** As a part of another section: set in by a line instead of standing for itself. */
+  InputSection inside() {
+    panel.setBorder(
+        BorderFactory.createMatteBorder(0, 2, 0, 0, UIManager.getColor("Component.borderColor")));
+    MigLayout layout = (MigLayout) panel.getLayout();
+    layout.setLayoutConstraints("insets 2 8 2 0, fillx, wrap 2, hidemode 3, novisualpadding");
+    layout.setColumnConstraints("[right,160lp!]8lp[grow,fill,110lp::]");
+    heading.setFont(UIManager.getFont("Label.font"));
+    Look.bold(heading, 1);
+    return this;
+  }
+
   /** A sentence of help under the title. */
   JTextArea note(String text) {
     JTextArea note = Look.small(Look.wrapped(text));
@@ -76,7 +88,10 @@ final class InputSection implements Row {
   }
 
   TextRow text(Supplier<String> base, FieldSpec spec, String... moreProblems) {
-    TextRow row = new TextRow(model, base, spec, moreProblems);
+    return add(new TextRow(model, base, spec, moreProblems));
+  }
+
+  private TextRow add(TextRow row) {
     panel.add(row.label());
     panel.add(row.field());
     panel.add(row.problemLine().component(), "skip 1, growx, wmin 0");
@@ -97,12 +112,20 @@ final class InputSection implements Row {
     return row[0];
   }
 
-  /** A text of a part below that of the section, asked for only at times. */
-  TextRow textWhen(Predicate<DesignDocument> condition, String base, FieldSpec spec) {
-    TextRow[] row = new TextRow[1];
-    rows.add(() -> row[0].setVisible(condition.test(model.document())));
-    row[0] = text(() -> base, spec);
-    return row[0];
+  /** A value that may have a range: a field, and two for its ends. */
+  void range(FieldSpec spec) {
+    RangeRow range = new RangeRow(model, pointer, spec);
+    add(range.base());
+    JPanel ends = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]4lp[]4lp[grow,fill]"));
+    ends.add(range.low().field(), "wmin 40lp");
+    ends.add(range.between());
+    ends.add(range.high().field(), "wmin 40lp");
+    panel.add(range.low().label());
+    panel.add(ends, "wmin 0");
+    rows.add(range.low());
+    rows.add(range.high());
+    panel.add(range.low().problemLine().component(), "skip 1, growx, wmin 0");
+    panel.add(range.high().problemLine().component(), "skip 1, growx, wmin 0");
   }
 
   ChoiceRow choice(
@@ -142,6 +165,28 @@ final class InputSection implements Row {
       BiFunction<DesignDocument, String, DesignDocument> set) {
     Supplier<String> place = () -> pointer.get() + "/" + field;
     return choice(label, place, () -> choices, d -> d.text(place.get()), set);
+  }
+
+  /** A choice that the document may hold in another spelling, or not at all. */
+  ChoiceRow choice(
+      String label, String field, Function<DesignDocument, String> get, List<Choice> choices) {
+    Supplier<String> place = () -> pointer.get() + "/" + field;
+    return choice(
+        label, place, () -> choices, get, (document, value) -> document.with(place.get(), value));
+  }
+
+  /** A choice that is shown only at times; left alone it is its first value. */
+  void choiceWhen(
+      Predicate<DesignDocument> condition, String label, String field, List<Choice> choices) {
+    Supplier<String> place = () -> pointer.get() + "/" + field;
+    choiceWhen(
+        condition,
+        choice(
+            label,
+            field,
+            document ->
+                document.has(place.get()) ? document.text(place.get()) : choices.get(0).value(),
+            choices));
   }
 
   /** The row made last is shown only at times. */
@@ -189,6 +234,13 @@ final class InputSection implements Row {
         });
     rows.add(table);
     return table;
+  }
+
+  /** A list whose entries are edited one at a time, shown only at times. */
+  void list(ListEditor list, Predicate<DesignDocument> condition) {
+    wide(list.component());
+    showWhen(condition, list.component());
+    rows.add(list);
   }
 
   void row(Row row) {

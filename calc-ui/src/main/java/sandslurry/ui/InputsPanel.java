@@ -5,6 +5,7 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.beans.PropertyChangeEvent;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -25,6 +26,7 @@ final class InputsPanel implements Row {
   private final InputSection suction;
   private final InputSection states;
   private final InputSection operation;
+  private final List<InputSection> plant;
   private final Column column = new Column();
   private final JScrollPane scroll = new JScrollPane(column);
 
@@ -37,7 +39,9 @@ final class InputsPanel implements Row {
     this.suction = ServiceSections.suction(model);
     this.states = ServiceSections.states(model);
     this.operation = ServiceSections.operation(model);
-    this.sections =
+    this.plant = PlantInputs.of(model);
+    this.sections = new ArrayList<>();
+    sections.addAll(
         List.of(
             DesignSection.of(model),
             SandSection.of(model),
@@ -52,9 +56,9 @@ final class InputsPanel implements Row {
             operation,
             ServiceSections.screw(model),
             ServiceSections.gravityRun(model),
-            LaneSection.of(model),
-            PlantInputs.of(model),
-            CriteriaSection.of(model));
+            LaneSection.of(model)));
+    sections.addAll(plant);
+    sections.add(CriteriaSection.of(model));
     for (InputSection section : sections) {
       column.add(section.panel());
     }
@@ -93,6 +97,9 @@ final class InputsPanel implements Row {
     suction.panel().setVisible(model.document().has("/pump") || model.document().has("/suction"));
     states.panel().setVisible(line || model.document().has("/states"));
     operation.panel().setVisible(line || model.document().has("/operation"));
+    for (InputSection part : plant.subList(1, plant.size())) {
+      part.panel().setVisible(model.document().has("/plant"));
+    }
     sections.forEach(Row::refresh);
   }
 

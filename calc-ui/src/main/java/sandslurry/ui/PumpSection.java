@@ -3,15 +3,21 @@ package sandslurry.ui;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
-import javax.swing.JCheckBox;
+import java.util.function.Supplier;
 import sandslurry.design.DesignDocument;
 
 /** The pump that drives the line. */
 final class PumpSection {
   private static final String KIND = "/pump/kind";
   private static final String NONE = "none";
-  private static final String OTHER = "/pump/others/0";
+  private static final String OTHERS = "/pump/others";
   private static final int FIRST_POINTS = 3;
+  private static final List<ListTable.Column> CURVE =
+      List.of(
+          ListTable.Column.text("flow", "Flow"),
+          ListTable.Column.text("head", "Head"),
+          ListTable.Column.text("efficiency", "Efficiency"),
+          ListTable.Column.text("npsh", "NPSH"));
 
   private PumpSection() {}
 
@@ -39,7 +45,7 @@ final class PumpSection {
     section.textWhen(
         document -> document.has("/pump/motorRating"),
         FieldSpec.standard("Service factor", "serviceFactor", "1", "1.15"));
-    other(section, model);
+    others(section, model);
     return section;
   }
 
@@ -54,15 +60,7 @@ final class PumpSection {
         FieldSpec.optional("Impeller diameter", "impeller", "optional", "300 mm", "12 in"));
     section.table(
         "Curve with clear water",
-        new ListTable(
-            model,
-            () -> "/pump/curve",
-            "point",
-            List.of(
-                ListTable.Column.text("flow", "Flow"),
-                ListTable.Column.text("head", "Head"),
-                ListTable.Column.text("efficiency", "Efficiency"),
-                ListTable.Column.text("npsh", "NPSH"))),
+        new ListTable(model, () -> "/pump/curve", "point", CURVE),
         rotodynamic);
     section.textWhen(
         rotodynamic, FieldSpec.standard("Trim of the diameter", "trim", "100 %", "95 %"));
@@ -91,55 +89,53 @@ final class PumpSection {
             (document, value) -> document.with("/pump/arrangement", value)));
   }
 
-  /** One more pump of another curve; further ones stay in the file as they are. */
-  private static void other(InputSection section, FormModel model) {
-    Predicate<DesignDocument> there = is("rotodynamic").and(document -> document.has(OTHER));
-    JCheckBox box =
-        section.part(
-            "There is one more pump, of another curve",
-            "part other pump",
-            document -> document.has(OTHER),
-            PumpSection::withOther,
-            document -> document.without("/pump/others"));
-    section.showWhen(is("rotodynamic"), box);
-    section.textWhen(there, OTHER, FieldSpec.optional("Its name", "name", "optional"));
-    section.choiceWhen(
-        there,
-        section.choice(
-            "It",
-            () -> OTHER + "/standby",
-            () ->
-                List.of(
-                    new Choice("no", "runs together with the first"),
-                    new Choice("yes", "stands by for the first")),
-            document -> document.text(OTHER + "/standby").equalsIgnoreCase("yes") ? "yes" : "no",
-            (document, value) -> document.with(OTHER + "/standby", value)));
-    section.textWhen(
-        there, OTHER, FieldSpec.needed("Speed of its curve", "curveSpeed", "1750 rpm"));
-    section.textWhen(
-        there,
-        OTHER,
-        FieldSpec.optional("Its driven speed", "speed", "default: that of the curve", "1600 rpm"));
-    section.table(
-        "Its curve with clear water",
-        new ListTable(
+  /** Any number of pumps with curves of their own. */
+  private static void others(InputSection section, FormModel model) {
+    section.list(
+        new ListEditor(
             model,
-            () -> OTHER + "/curve",
-            "point",
-            List.of(
-                ListTable.Column.text("flow", "Flow"),
-                ListTable.Column.text("head", "Head"),
-                ListTable.Column.text("efficiency", "Efficiency"),
-                ListTable.Column.text("npsh", "NPSH"))),
-        there);
+            () -> OTHERS,
+            new ListEditor.Kind(
+                "More pumps, each with a curve of its own",
+                "pump",
+                "{\"curve\": [{}, {}, {}]}",
+                0,
+                PumpSection::summary),
+            pump -> other(model, pump)),
+        is("rotodynamic"));
   }
 
-  private static DesignDocument withOther(DesignDocument document) {
-    DesignDocument changed = document.insert("/pump/others", 0, "{}");
-    for (int i = 0; i < FIRST_POINTS; i++) {
-      changed = changed.insert(OTHER + "/curve", i, "{}");
-    }
-    return changed;
+  private static String summary(DesignDocument document, String pump) {
+    String speed =
+        document.has(pump + "/speed")
+            ? document.text(pump + "/speed")
+            : document.text(pump + "/curveSpeed");
+    return (isStandby(document, pump) ? "stands by" : "runs too")
+        + (speed.isBlank() ? "" : ", " + speed);
+  }
+
+  private static boolean isStandby(DesignDocument document, String pump) {
+    return document.text(pump + "/standby").equalsIgnoreCase("yes");
+  }
+
+  private static InputSection other(FormModel model, Supplier<String> pump) {
+    InputSection section = new InputSection(model, "Pump", pump);
+    section.text(FieldSpec.optional("Name", "name", "optional"));
+    section.choice(
+        "This pump",
+        "standby",
+        document -> isStandby(document, pump.get()) ? "yes" : "no",
+        List.of(
+            new Choice("no", "runs together with the first"),
+            new Choice("yes", "stands by for the first")));
+    section.text(FieldSpec.needed("Speed of the curve", "curveSpeed", "1750 rpm"));
+    section.text(
+        FieldSpec.optional("Driven speed", "speed", "default: that of the curve", "1600 rpm"));
+    section.table(
+        "Curve with clear water",
+        new ListTable(model, () -> pump.get() + "/curve", "point", CURVE),
+        document -> true);
+    return section;
   }
 
   private static void piston(InputSection section) {

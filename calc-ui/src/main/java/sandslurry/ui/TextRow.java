@@ -10,18 +10,25 @@ import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import sandslurry.design.DesignDocument;
 import sandslurry.design.Problem;
 
 /** A text field for one text of the document, with its label and the line for its problems. */
 final class TextRow implements Row {
   private final FormModel model;
   private final FieldSpec spec;
-  private final Supplier<String> base;
-  private final String[] moreProblems;
+  private final Supplier<String> place;
+  private final Supplier<List<Problem>> problems;
+  private final Setter setter;
   private final JLabel label;
   private final JTextField field = new Field();
   private final ProblemLine problemLine = new ProblemLine();
   private boolean taking;
+
+  /** Puts a text into a document. */
+  interface Setter {
+    DesignDocument set(DesignDocument document, String text);
+  }
 
   /**
    * Makes the row.
@@ -32,10 +39,34 @@ final class TextRow implements Row {
    * @param moreProblems fields of the same part whose problems are shown here too
    */
   TextRow(FormModel model, Supplier<String> base, FieldSpec spec, String... moreProblems) {
+    this(
+        model,
+        spec,
+        () -> base.get() + "/" + spec.field(),
+        () -> problems(model, base.get(), spec, moreProblems),
+        (document, text) -> document.with(base.get() + "/" + spec.field(), text));
+  }
+
+  /**
+   * Makes a row whose text has a way of its own into the document.
+   *
+   * @param model the model
+   * @param spec what the form says of the field
+   * @param place pointer of the field
+   * @param problems the problems shown with it
+   * @param setter puts a text into the document
+   */
+  TextRow(
+      FormModel model,
+      FieldSpec spec,
+      Supplier<String> place,
+      Supplier<List<Problem>> problems,
+      Setter setter) {
     this.model = model;
-    this.base = base;
     this.spec = spec;
-    this.moreProblems = moreProblems;
+    this.place = place;
+    this.problems = problems;
+    this.setter = setter;
     this.label = new JLabel(spec.label());
     label.setLabelFor(field);
     field.setColumns(12);
@@ -81,13 +112,23 @@ final class TextRow implements Row {
     return problemLine;
   }
 
+  private static List<Problem> problems(
+      FormModel model, String base, FieldSpec spec, String... more) {
+    List<Problem> problems = new ArrayList<>(model.problemsAt(base + "/" + spec.field()));
+    for (String other : more) {
+      problems.addAll(model.problemsAt(base + "/" + other));
+    }
+    return problems;
+  }
+
   private String pointer() {
-    return base.get() + "/" + spec.field();
+    return place.get();
   }
 
   private void typed() {
     if (!taking) {
-      model.edit(pointer(), field.getText());
+      String text = field.getText();
+      model.edit(pointer(), document -> setter.set(document, text));
     }
   }
 
@@ -110,11 +151,7 @@ final class TextRow implements Row {
       taking = false;
     }
     if (field.isVisible()) {
-      List<Problem> problems = new ArrayList<>(model.problemsAt(pointer()));
-      for (String other : moreProblems) {
-        problems.addAll(model.problemsAt(base.get() + "/" + other));
-      }
-      problemLine.show(field, problems, "");
+      problemLine.show(field, problems.get(), "");
     }
   }
 

@@ -18,6 +18,16 @@ final class Designs {
         public void cancel() {}
       };
 
+  /** Evaluates nothing. */
+  static final Evaluator NEVER =
+      new Evaluator() {
+        @Override
+        public void request(Design design, Consumer<Outcome> done) {}
+
+        @Override
+        public void cancel() {}
+      };
+
   private Designs() {}
 
   static DesignDocument example(String file) {

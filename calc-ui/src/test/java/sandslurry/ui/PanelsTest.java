@@ -26,6 +26,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import sandslurry.design.DesignDocument;
 
 /** The panels of the form, built and painted without a display. */
 class PanelsTest {
@@ -145,7 +146,7 @@ class PanelsTest {
         });
   }
 
-  private static boolean isShown(Component component) {
+  static boolean isShown(Component component) {
     for (Component c = component; c != null; c = c.getParent()) {
       if (!c.isVisible()) {
         return false;
@@ -301,12 +302,12 @@ class PanelsTest {
           assertThat(model.document().size("/pump/curve")).isEqualTo(6);
           click(inputs, "/pump/curve remove");
           assertThat(model.reading().problems()).isEmpty();
-          click(inputs, "Move down");
+          click(inputs, "/route/runs down");
           assertThat(model.document().text("/route/runs/1/name")).isEqualTo("Buried line");
-          click(inputs, "Move up");
-          click(inputs, "Add run");
+          click(inputs, "/route/runs up");
+          click(inputs, "/route/runs add");
           assertThat(model.document().size("/route/runs")).isEqualTo(3);
-          click(inputs, "Remove run");
+          click(inputs, "/route/runs remove");
           assertThat(model.document()).isEqualTo(Designs.everything());
           click(inputs, "part lane");
           assertThat(model.outcome().assessment().orElseThrow().lane()).isEmpty();
@@ -314,6 +315,40 @@ class PanelsTest {
           assertThat(model.document().has("/pump")).isFalse();
           click(inputs, "part lane");
           assertThat(model.problemsAt("/lane")).isNotEmpty();
+          return null;
+        });
+  }
+
+  @Test
+  void anyNumberOfUnlikePumpsIsAddedNamedMovedAndRemovedAndNothingIsLost() throws Exception {
+    onEventThread(
+        () -> {
+          FormModel model = new FormModel(Designs.NEVER);
+          model.startFrom(Designs.everything());
+          InputsPanel inputs = new InputsPanel(model);
+          DesignDocument one = model.document();
+          click(inputs, "/pump/others add");
+          click(inputs, "/pump/others add");
+          assertThat(model.document().size("/pump/others")).isEqualTo(3);
+          find(inputs.component(), JTextField.class, "/pump/others/2/name").setText("third");
+          choose(inputs, "/pump/others/2/standby", "yes");
+          JTable curve = find(inputs.component(), JTable.class, "/pump/others/2/curve");
+          curve.setValueAt("300 gpm", 1, 0);
+          click(inputs, "/pump/others up");
+          assertThat(model.document().text("/pump/others/1/name")).isEqualTo("third");
+          assertThat(model.document().text("/pump/others/1/standby")).isEqualTo("yes");
+          assertThat(model.document().text("/pump/others/1/curve/1/flow")).isEqualTo("300 gpm");
+          assertThat(model.document().json("/pump/others/0")).isEqualTo(one.json("/pump/others/0"));
+          JList<?> list = find(inputs.component(), JList.class, "/pump/others");
+          assertThat(list.getModel().getElementAt(1).toString())
+              .contains("third", "stands by", "needs attention");
+          click(inputs, "/pump/others remove");
+          list.setSelectedIndex(1);
+          click(inputs, "/pump/others remove");
+          assertThat(model.document()).isEqualTo(one);
+          click(inputs, "/pump/others remove");
+          assertThat(model.document().has("/pump/others")).isFalse();
+          assertThat(model.reading().problems()).isEmpty();
           return null;
         });
   }

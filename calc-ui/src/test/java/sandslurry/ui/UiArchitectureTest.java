@@ -13,8 +13,12 @@ import org.junit.jupiter.api.Test;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
 import sandslurry.separation.CaptureBand;
+import sandslurry.separation.HydrocycloneModel;
+import sandslurry.separation.HydrocycloneModels;
 import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneFilling;
 import sandslurry.separation.LaneResult;
+import sandslurry.separation.LaneTrade;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.DepositionVelocities;
 import sandslurry.transport.DepositionVelocityModel;
@@ -47,7 +51,12 @@ class UiArchitectureTest {
                             LaneResult.class,
                             DepositionJudgement.class,
                             DepositionVelocities.class,
-                            DepositionVelocityModel.class))))
+                            DepositionVelocityModel.class,
+                            HydrocycloneModel.class,
+                            HydrocycloneModels.class,
+                            LaneFilling.class,
+                            LaneFilling.Point.class,
+                            LaneTrade.class))))
         .check(UI);
   }
 

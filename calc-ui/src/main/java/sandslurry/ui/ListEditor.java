@@ -1,0 +1,196 @@
+package sandslurry.ui;
+
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListSelectionModel;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import sandslurry.design.DesignDocument;
+
+/** A list of the document as a list of names, and below it the fields of the entry selected. */
+final class ListEditor implements Row {
+  /**
+   * What the editor says and does for one kind of list.
+   *
+   * @param heading what stands above the list
+   * @param entry one entry in a word, such as "run"
+   * @param fresh a new entry as JSON
+   * @param least the least number of entries that is left
+   * @param summary a few words on the entry at a pointer, shown after its name; may be empty
+   */
+  record Kind(
+      String heading,
+      String entry,
+      String fresh,
+      int least,
+      BiFunction<DesignDocument, String, String> summary) {}
+
+  private final FormModel model;
+  private final Supplier<String> place;
+  private final Kind kind;
+  private final InputSection editor;
+  private final DefaultListModel<String> names = new DefaultListModel<>();
+  private final JList<String> list = new JList<>(names);
+  private final JButton add;
+  private final JButton remove = new JButton("Remove");
+  private final JButton up = new JButton("Move up");
+  private final JButton down = new JButton("Move down");
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+  private int selected;
+
+  /**
+   * Makes the editor.
+   *
+   * @param model the model
+   * @param place pointer of the list
+   * @param kind what it says and does
+   * @param editor makes the fields of one entry from the pointer of that entry
+   */
+  ListEditor(
+      FormModel model,
+      Supplier<String> place,
+      Kind kind,
+      Function<Supplier<String>, InputSection> editor) {
+    this.model = model;
+    this.place = place;
+    this.kind = kind;
+    this.editor = editor.apply(this::entry).inside();
+    this.add = new JButton("Add " + kind.entry());
+    Look.named(list, "", kind.heading());
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setBorder(BorderFactory.createLineBorder(UIManager.getColor("Component.borderColor")));
+    list.addListSelectionListener(event -> select());
+    JLabel heading = new JLabel(kind.heading());
+    heading.setLabelFor(list);
+    JPanel buttons = new JPanel(new MigLayout("insets 0", "[]4lp[]4lp[]4lp[]"));
+    for (JButton button : new JButton[] {add, remove, up, down}) {
+      button.getAccessibleContext().setAccessibleName(button.getText() + ": " + kind.heading());
+      buttons.add(button);
+    }
+    panel.add(heading);
+    panel.add(list, "wmin 0");
+    panel.add(buttons, "wmin 0");
+    panel.add(this.editor.panel(), "wmin 0");
+    add.addActionListener(event -> addEntry());
+    remove.addActionListener(event -> removeEntry());
+    up.addActionListener(event -> move(-1));
+    down.addActionListener(event -> move(1));
+  }
+
+  JComponent component() {
+    return panel;
+  }
+
+  private String entry() {
+    return place.get() + "/" + selected;
+  }
+
+  private void select() {
+    if (list.getSelectedIndex() >= 0 && list.getSelectedIndex() != selected) {
+      editor.commit();
+      selected = list.getSelectedIndex();
+      model.endEdit();
+      refresh();
+    }
+  }
+
+  private void addEntry() {
+    editor.commit();
+    int at = Math.min(selected + 1, model.document().size(place.get()));
+    selected = at;
+    model.change(document -> document.insert(place.get(), at, kind.fresh()));
+  }
+
+  private void removeEntry() {
+    String entry = entry();
+    // A list that is empty says nothing, so it goes as well.
+    boolean last = model.document().size(place.get()) == 1;
+    selected = Math.max(0, selected - 1);
+    model.change(document -> document.without(last ? place.get() : entry));
+  }
+
+  private void move(int step) {
+    editor.commit();
+    String entry = entry();
+    selected += step;
+    int to = selected;
+    model.change(document -> document.without(entry).insert(place.get(), to, document.json(entry)));
+  }
+
+  @Override
+  public void refresh() {
+    DesignDocument document = model.document();
+    String at = place.get();
+    list.setName(at);
+    add.setName(at + " add");
+    remove.setName(at + " remove");
+    up.setName(at + " up");
+    down.setName(at + " down");
+    int size = document.size(at);
+    selected = Math.max(0, Math.min(selected, size - 1));
+    for (int i = 0; i < size; i++) {
+      String name = name(document, i);
+      if (i >= names.size()) {
+        names.addElement(name);
+      } else if (!names.get(i).equals(name)) {
+        names.set(i, name);
+      }
+    }
+    while (names.size() > size) {
+      names.remove(names.size() - 1);
+    }
+    list.setSelectedIndex(size == 0 ? -1 : selected);
+    list.setVisible(size > 0);
+    editor.panel().setVisible(size > 0);
+    remove.setEnabled(size > kind.least());
+    up.setEnabled(selected > 0);
+    down.setEnabled(selected < size - 1);
+    if (size > 0) {
+      editor.heading().setText(title(document, selected));
+      editor.refresh();
+    }
+  }
+
+  private String title(DesignDocument document, int index) {
+    String name = document.text(place.get() + "/" + index + "/name");
+    return name.isBlank() ? kind.entry() + " " + (index + 1) : name;
+  }
+
+  private String name(DesignDocument document, int index) {
+    String entry = place.get() + "/" + index;
+    String what = kind.summary().apply(document, entry).strip();
+    return (index + 1)
+        + "  "
+        + title(document, index)
+        + (what.isEmpty() ? "" : ": " + what)
+        + (model.problemsAt(entry).isEmpty() ? "" : "  (needs attention)");
+  }
+
+  @Override
+  public void commit() {
+    editor.commit();
+  }
+
+  @Override
+  public boolean focus(String pointer) {
+    String at = place.get();
+    if (!panel.isVisible() || !(pointer + "/").startsWith(at + "/")) {
+      return false;
+    }
+    if (pointer.equals(at) || names.isEmpty()) {
+      return Look.focus(add);
+    }
+    int index = Integer.parseInt(pointer.substring(at.length() + 1).split("/")[0]);
+    list.setSelectedIndex(Math.min(index, names.size() - 1));
+    return editor.focus(pointer) || Look.focus(list);
+  }
+}
