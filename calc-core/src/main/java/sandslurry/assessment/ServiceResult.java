@@ -29,7 +29,7 @@ import sandslurry.transport.StoppedLine;
  * @param pulsation the pulsing of a piston pump whose cylinders are known
  * @param surges the surge in every standard run when the flow is stopped at once
  * @param stop the line stopped full of sand
- * @param day a day of pumping
+ * @param days a day of pumping by the state that it was worked out for
  * @param screw the screw conveyor
  * @param gravityRun the gravity pipe
  */
