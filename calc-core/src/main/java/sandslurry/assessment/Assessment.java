@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.Design;
 import sandslurry.material.Carrier;
@@ -17,6 +18,7 @@ import sandslurry.separation.LaneResult;
  * @param pump the pump, when there is one
  * @param service what the line meets beside its design state
  * @param lane the settling lane, when there is one
+ * @param lanes the course of each lane, that of the design itself and those of its plant, by name
  * @param plant the plant from the pens to the storage, when there is one
  * @param fit the fit of the carrier's rheology, when viscometer readings were given
  * @param dilution what dilution does to the line, when the design asks for it
@@ -34,6 +36,7 @@ public record Assessment(
     Optional<PumpResult> pump,
     ServiceResult service,
     Optional<LaneResult> lane,
+    Map<String, LaneCourse> lanes,
     Optional<PlantResult> plant,
     Optional<RheogramFit> fit,
     Optional<DilutionCurve> dilution,
@@ -46,6 +49,7 @@ public record Assessment(
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
+    lanes = PlantMaps.ordered(lanes);
   }
 
   /**

@@ -88,6 +88,7 @@ public final class Evaluation {
     findings.addAll(new ServiceFindings(design, service).all());
     working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
+    Map<String, LaneCourse> courses = new LinkedHashMap<>();
     if (design.lane().isPresent()) {
       LaneEvaluation evaluation = new LaneEvaluation(design, materials);
       if (evaluation.flows()) {
@@ -95,6 +96,11 @@ public final class Evaluation {
         lane = Optional.of(result);
         findings.addAll(new LaneFindings(design, evaluation, result).all());
         working.addAll(LaneWorking.steps(design, evaluation, result));
+        if (whole) {
+          courses.put(
+              "Settling lane",
+              LaneCourses.of(design.lane().get(), evaluation, materials.carrier().totalSolids()));
+        }
       } else {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
@@ -106,6 +112,10 @@ public final class Evaluation {
       plant = Optional.of(result);
       findings.addAll(new PlantFindings(design, evaluation.model(), result).all());
       working.addAll(PlantWorking.steps(evaluation.model(), result));
+      result
+          .main()
+          .balance()
+          .ifPresent(balance -> courses.putAll(LaneCourses.of(evaluation.model(), balance)));
     }
     Optional<DilutionCurve> dilution = Optional.empty();
     // Only the design itself shows a dilution curve, not the ends of its band.
@@ -128,6 +138,7 @@ public final class Evaluation {
         pump,
         service.result(),
         lane,
+        courses,
         plant,
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))

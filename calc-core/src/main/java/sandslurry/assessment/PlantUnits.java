@@ -33,7 +33,7 @@ import sandslurry.units.Kind;
 /** What the kernel of a unit finds at the feed of a balance. */
 final class PlantUnits {
   /** A lane is cleaned when it keeps less than this share of what it is fed. */
-  private static final double LEAST_KEPT = 0.5;
+  static final double LEAST_KEPT = 0.5;
 
   private static final double PIT_SHEAR_PS = 10;
 

@@ -238,6 +238,7 @@ final class InputSection implements Row {
 
   /** A list whose entries are edited one at a time, shown only at times. */
   void list(ListEditor list, Predicate<DesignDocument> condition) {
+    first = first == null ? list.list() : first;
     wide(list.component());
     showWhen(condition, list.component());
     rows.add(list);
