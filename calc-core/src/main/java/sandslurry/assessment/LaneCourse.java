@@ -9,9 +9,10 @@ import sandslurry.separation.LaneTrade;
  * size, and how it fills.
  *
  * @param trade sand and organic matter kept at each velocity, slowest first, in a clean lane
- * @param own the point of the trade at which the lane runs when it is clean
- * @param organicMatterKnown false when the feed was described without its solids, so that the
- *     organic matter of the trade says nothing
+ * @param own the point of the trade at which the lane runs when it is clean, at critical flow at
+ *     most
+ * @param organicMatterKnown false when the feed was described without solids, so that the organic
+ *     matter of the trade says nothing
  * @param classes what it keeps of each grain size, finest first, at the filling at which the lane
  *     is judged
  * @param filling how it fills from clean to clean-out

@@ -49,7 +49,8 @@ final class LaneCourses {
             porosity,
             Outlook.LIKELY,
             PlantUnits.LEAST_KEPT);
-    return course(List.of(reach), List.of(0.0), feed, porosity, totalSolids.isPresent(), filling);
+    boolean known = totalSolids.orElse(0) > 0;
+    return course(List.of(reach), List.of(0.0), feed, porosity, known, filling);
   }
 
   /** The courses of the lanes of a plant, by name, at the balance of its longest mode. */
@@ -92,10 +93,18 @@ final class LaneCourses {
         filling);
   }
 
+  /** The trade, which ends where the flow would become critical. */
   private static List<LaneTrade> trade(
       LaneReach reach, List<Double> velocitiesMps, UnitFeed feed, double porosity) {
-    return LaneTrade.curve(
-        reach, velocitiesMps, feed, PlantModel.ORGANIC, porosity, Outlook.LIKELY);
+    List<LaneTrade> trade = new ArrayList<>();
+    for (LaneTrade point :
+        LaneTrade.curve(reach, velocitiesMps, feed, PlantModel.ORGANIC, porosity, Outlook.LIKELY)) {
+      if (trade.isEmpty()
+          || point.velocityMps() > trade.get(trade.size() - 1).velocityMps() * (1 + 1e-6)) {
+        trade.add(point);
+      }
+    }
+    return trade;
   }
 
   private static List<KeptClass> classes(
