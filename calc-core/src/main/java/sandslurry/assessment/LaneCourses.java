@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import sandslurry.assessment.LaneCourse.KeptClass;
 import sandslurry.circuit.ManureSolids;
 import sandslurry.circuit.SteadyBalance;
@@ -24,7 +25,7 @@ import sandslurry.units.Measure;
 final class LaneCourses {
   /** From a basin to well above the velocities of grit chambers [m/s]. */
   private static final List<Double> VELOCITIES_MPS =
-      List.of(0.03, 0.06, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6);
+      IntStream.rangeClosed(1, 30).mapToObj(i -> 0.02 * i).toList();
 
   private LaneCourses() {}
 

@@ -136,7 +136,8 @@ final class LaneSection extends SectionWriter {
     heading(2, "The trade: sand against organic matter");
     boolean known = course.organicMatterKnown();
     List<List<String>> rows = new ArrayList<>();
-    for (LaneTrade point : course.trade()) {
+    for (int i = 2; i < course.trade().size(); i += 3) {
+      LaneTrade point = course.trade().get(i);
       rows.add(trade(number(Kind.VELOCITY, point.velocityMps()), point, known));
     }
     rows.add(
@@ -150,8 +151,8 @@ final class LaneSection extends SectionWriter {
             "not sand in the dry deposit [%]"),
         rows);
     paragraph(
-        "A slower lane keeps more sand, and more organic matter in it. Width, length and flow stay;"
-            + " the depth is what a weir would have to hold. These are likely values, where what"
+        "A slower lane keeps more sand and more fibre. Width, length and flow stay; the depth is what"
+            + " a weir would have to hold. These are likely values, where what"
             + " turbulence holds up is lost again; the table above bounds them."
             + (known
                 ? ""

@@ -40,8 +40,9 @@ class LaneCourseTest {
       assertThat(trade.get(i).fibreRetained())
           .isLessThanOrEqualTo(trade.get(i - 1).fibreRetained());
     }
-    assertThat(trade.get(0).foreignMatter()).isGreaterThan(trade.get(9).foreignMatter());
-    assertThat(trade.get(9).sandRecovery()).isLessThan(trade.get(0).sandRecovery());
+    assertThat(trade.get(0).foreignMatter())
+        .isGreaterThan(trade.get(trade.size() - 1).foreignMatter());
+    assertThat(trade.get(trade.size() - 1).sandRecovery()).isLessThan(trade.get(0).sandRecovery());
   }
 
   @Test

@@ -54,27 +54,28 @@ final class LaneCharts {
             List.of(course.own()),
             LaneTrade::sandRecovery));
     if (course.organicMatterKnown()) {
+      sand.add(curve("fibre kept", Style.DOTTED, course.trade(), LaneTrade::fibreRetained));
       organic.add(
           curve(
-              "not sand, of the dry deposit",
+              "not sand, of the dry deposit (right)",
               Style.DASHED,
               course.trade(),
               LaneTrade::foreignMatter));
       organic.add(
           curve(
-              "not sand, in this lane, clean",
+              "the same in this lane, clean (right)",
               Style.POINTS,
               List.of(course.own()),
               LaneTrade::foreignMatter));
     }
     String title =
         course.organicMatterKnown()
-            ? "A slower lane keeps more sand, and more organic matter in it"
-            : "Sand kept; the carrier is given without its solids, so organic matter is not known";
+            ? "What the lane keeps, and how clean the sand is"
+            : "Sand kept; the carrier is given without solids, so organic matter is not known";
     return ChartData.lines(
             title,
             axis("Velocity in the clean lane", Kind.VELOCITY),
-            axis("Sand kept", Kind.PERCENT),
+            axis("Kept of what comes", Kind.PERCENT),
             false,
             sand)
         .withShares()
@@ -164,7 +165,7 @@ final class LaneCharts {
       int reach = i;
       deposits.add(
           series(
-              "deposit" + (reaches == 1 ? "" : " in reach " + (i + 1)),
+              "deposit" + (reaches == 1 ? "" : " in reach " + (i + 1)) + " (right)",
               STYLES[i % STYLES.length],
               filling.points(),
               p -> new Point(days(p), Kind.BORE.number(units, p.depositsM().get(reach)))));

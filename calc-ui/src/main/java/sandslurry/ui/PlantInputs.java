@@ -38,8 +38,7 @@ final class PlantInputs {
     section.textWhen(THERE, FieldSpec.standard("Fibre, of solids", "fibreShare", "54 %", "54 %"));
     section.textWhen(
         THERE, FieldSpec.standard("Fall of coated grains", "coatingFactor", "1", "0.8"));
-    section.textWhen(
-        THERE, FieldSpec.standard("Pores of settled sand", "porosity", "40 %", "40 %"));
+    section.textWhen(THERE, FieldSpec.standard("Porosity of sand", "porosity", "40 %", "40 %"));
     section.textWhen(
         THERE, FieldSpec.standard("Recovered sand bedded", "rebeddedShare", "100 %", "95 %"));
     section.showWhen(
@@ -84,16 +83,16 @@ final class PlantInputs {
     section.text(FieldSpec.needed("Name", "name", "North pen"));
     section.text(FieldSpec.needed("Stream that it makes", "stream", "manure north"));
     section.text(FieldSpec.standard("Lactating cows", "cows", "0", "300"));
-    section.text(FieldSpec.standard("Milk of a cow", "milk", "36 kg/d", "36 kg/d", "80 lb/d"));
+    section.text(FieldSpec.standard("Milk a cow", "milk", "36 kg/d", "36 kg/d", "80 lb/d"));
     section.text(FieldSpec.standard("Dry cows", "dryCows", "0", "40"));
     section.text(FieldSpec.standard("Heifers", "heifers", "0", "60"));
     section.text(FieldSpec.standard("Calves", "calves", "0", "20"));
-    section.range(FieldSpec.standard("Manure over equation", "manureFactor", "1", "1"));
-    section.text(FieldSpec.standard("Stalls bedded with sand", "stalls", "0", "300"));
+    section.range(FieldSpec.standard("Manure, times equation", "manureFactor", "1", "1"));
+    section.text(FieldSpec.standard("Sand-bedded stalls", "stalls", "0", "300"));
     section.range(
-        FieldSpec.standard("Dry sand of a stall", "sandPerStall", "0 kg/d", "20 kg/d", "50 lb/d"));
+        FieldSpec.standard("Dry sand a stall", "sandPerStall", "0 kg/d", "20 kg/d", "50 lb/d"));
     section.range(FieldSpec.standard("Water of the pen", "water", "0 m3/d", "3 m3/d", "900 gal/d"));
-    section.text(FieldSpec.standard("Scraped or flushed every", "scrapeInterval", "8 h", "8 h"));
+    section.text(FieldSpec.standard("Scraping interval", "scrapeInterval", "8 h", "8 h"));
     return section;
   }
 

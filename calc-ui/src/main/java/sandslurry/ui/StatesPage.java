@@ -20,6 +20,7 @@ final class StatesPage {
       return FindingsPage.plain("This design has no transfer line, screw or gravity pipe.");
     }
     StringBuilder html = new StringBuilder(governing(assessment));
+    String governs = assessment.service().governing().map(StateResult::name).orElse("");
     for (Block block : blocks) {
       if (block instanceof Block.Heading heading) {
         html.append("<p><b>").append(HtmlView.escape(heading.text())).append("</b></p>");
@@ -32,7 +33,7 @@ final class StatesPage {
             .append(HtmlView.escape(String.join(" ", marked.lines())))
             .append("</p>");
       } else {
-        table(html, (Block.Table) block);
+        table(html, (Block.Table) block, governs);
       }
     }
     return html.toString();
@@ -65,7 +66,7 @@ final class StatesPage {
         .orElse("");
   }
 
-  private static void table(StringBuilder html, Block.Table table) {
+  private static void table(StringBuilder html, Block.Table table, String governs) {
     html.append("<table cellpadding='3' cellspacing='1' bgcolor='#dddddd'><tr>");
     table
         .head()
@@ -77,10 +78,14 @@ final class StatesPage {
     html.append("</tr>");
     for (List<String> row : table.rows()) {
       html.append("<tr>");
+      // The governing state is told by its word too where states have verdicts.
+      boolean governing = table.head().contains("verdict") && row.get(0).equals(governs);
       for (String cell : row) {
-        html.append(NUMBER.matcher(cell).matches() ? "<td align='right'" : "<td")
+        boolean number = NUMBER.matcher(cell).matches();
+        html.append(number ? "<td align='right'" : "<td")
             .append(" bgcolor='#ffffff'>")
-            .append(coloured(cell))
+            .append(number ? cell.replace(" ", "&nbsp;") : coloured(cell))
+            .append(governing && cell.equals(governs) ? " <b>(governs)</b>" : "")
             .append("</td>");
       }
       html.append("</tr>");
