@@ -1,5 +1,8 @@
 package sandslurry.assessment;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,6 +53,47 @@ public record Assessment(
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
     lanes = PlantMaps.ordered(lanes);
+  }
+
+  /**
+   * This with more findings, in their order of gravity.
+   *
+   * @param more the findings
+   * @return both
+   */
+  Assessment with(List<Finding> more) {
+    return with(plant, Map.of(), more, List.of());
+  }
+
+  /**
+   * This with what came of the plant.
+   *
+   * @param result the plant
+   * @param courses the courses of its lanes
+   * @param more its findings
+   * @param steps its working
+   * @return both
+   */
+  Assessment with(
+      PlantResult result, Map<String, LaneCourse> courses, List<Finding> more, List<Step> steps) {
+    return with(Optional.of(result), courses, more, steps);
+  }
+
+  private Assessment with(
+      Optional<PlantResult> result,
+      Map<String, LaneCourse> courses,
+      List<Finding> more,
+      List<Step> steps) {
+    Map<String, LaneCourse> allLanes = new LinkedHashMap<>(lanes);
+    allLanes.putAll(courses);
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    all.sort(Comparator.comparing(Finding::severity).reversed());
+    List<Step> allSteps = new ArrayList<>(working);
+    allSteps.addAll(steps);
+    return new Assessment(
+        design, carrier, settling, line, pump, service, lane, allLanes, result, fit, dilution, band,
+        all, cautions, allSteps);
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.Optional;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
+import sandslurry.design.MixtureSpec;
 import sandslurry.separation.LaneResult;
 import sandslurry.units.Measure;
 
@@ -23,6 +24,44 @@ public final class Evaluation {
    * @return results, findings, cautions and working
    */
   public static Assessment assess(Design design) {
+    Optional<PlantEvaluation> plant =
+        design.plant().isPresent() ? Optional.of(new PlantEvaluation(design)) : Optional.empty();
+    Optional<PlantResult> result = plant.map(PlantEvaluation::result);
+    Assessment withoutPlant =
+        design.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
+            ? ofStream(design, mixture, result.orElseThrow())
+            : line(design);
+    return plant
+        .map(
+            p ->
+                withoutPlant.with(
+                    result.orElseThrow(),
+                    result
+                        .orElseThrow()
+                        .main()
+                        .balance()
+                        .map(balance -> LaneCourses.of(p.model(), balance))
+                        .orElse(Map.of()),
+                    new PlantFindings(design, p.model(), result.orElseThrow()).all(),
+                    PlantWorking.steps(p.model(), result.orElseThrow())))
+        .orElse(withoutPlant);
+  }
+
+  /** A line that carries a stream of the plant stands as it does in its worst mode. */
+  private static Assessment ofStream(
+      Design design, MixtureSpec.OfStream mixture, PlantResult plant) {
+    List<CarriedStream> modes = CarriedStream.of(mixture, plant);
+    Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
+    modes.forEach(mode -> mode.in(design).ifPresent(inMode -> judged.put(mode, line(inMode))));
+    Assessment shown =
+        judged.isEmpty()
+            ? line(design.withoutLine())
+            : judged.get(CarriedFindings.governing(judged));
+    return shown.with(new CarriedFindings(design, mixture).of(modes, judged));
+  }
+
+  /** Everything but the plant, which makes its own liquor that another carrier does not change. */
+  static Assessment line(Design design) {
     Materials materials = Materials.of(design);
     Optional<Assessment.Band> band = Optional.empty();
     double scatter = materials.carrier().scatter();
@@ -43,7 +82,6 @@ public final class Evaluation {
   }
 
   private static Assessment one(Design design, Materials materials) {
-    // The plant makes its own liquor, which another carrier of the line does not change.
     return assess(design, materials, Optional.empty(), Map.of(), false);
   }
 
@@ -105,18 +143,6 @@ public final class Evaluation {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
     }
-    Optional<PlantResult> plant = Optional.empty();
-    if (whole && design.plant().isPresent()) {
-      PlantEvaluation evaluation = new PlantEvaluation(design);
-      PlantResult result = evaluation.result();
-      plant = Optional.of(result);
-      findings.addAll(new PlantFindings(design, evaluation.model(), result).all());
-      working.addAll(PlantWorking.steps(evaluation.model(), result));
-      result
-          .main()
-          .balance()
-          .ifPresent(balance -> courses.putAll(LaneCourses.of(evaluation.model(), balance)));
-    }
     Optional<DilutionCurve> dilution = Optional.empty();
     // Only the design itself shows a dilution curve, not the ends of its band.
     if (whole
@@ -139,7 +165,7 @@ public final class Evaluation {
         service.result(),
         lane,
         courses,
-        plant,
+        Optional.empty(),
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))
             : Optional.empty(),

@@ -16,6 +16,7 @@ import sandslurry.separation.LaneDeposit;
 import sandslurry.separation.LaneFilling;
 import sandslurry.separation.LaneReach;
 import sandslurry.separation.LaneTrade;
+import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.Outlook;
 import sandslurry.separation.SettlingLane;
 import sandslurry.separation.UnitFeed;
@@ -51,7 +52,8 @@ final class LaneCourses {
             Outlook.LIKELY,
             PlantUnits.LEAST_KEPT);
     boolean known = totalSolids.orElse(0) > 0;
-    return course(List.of(reach), List.of(0.0), feed, porosity, known, filling);
+    return course(
+        List.of(reach), List.of(0.0), feed, OrganicMatter.FEEDLOT, porosity, known, filling);
   }
 
   /** The courses of the lanes of a plant, by name, at the balance of its longest mode. */
@@ -68,6 +70,7 @@ final class LaneCourses {
                             lane.reaches(),
                             lane.depositsM(),
                             feed,
+                            model.organic(feed),
                             model.spec().porosity(),
                             true,
                             PlantUnits.filling(model, lane, balance.feed(lane.name()))
@@ -81,25 +84,30 @@ final class LaneCourses {
       List<LaneReach> reaches,
       List<Double> depositsM,
       UnitFeed feed,
+      OrganicMatter organic,
       double porosity,
       boolean organicMatterKnown,
       LaneFilling filling) {
     LaneReach first = reaches.get(0);
     double own = first.flow(feed.mixtureM3ps(), 0).velocityMps();
     return new LaneCourse(
-        trade(first, VELOCITIES_MPS, feed, porosity),
-        trade(first, List.of(own), feed, porosity).get(0),
+        trade(first, VELOCITIES_MPS, feed, organic, porosity),
+        trade(first, List.of(own), feed, organic, porosity).get(0),
         organicMatterKnown,
-        classes(reaches, depositsM, feed, porosity),
+        classes(reaches, depositsM, feed, organic, porosity),
         filling);
   }
 
   /** The trade, which ends where the flow would become critical. */
   private static List<LaneTrade> trade(
-      LaneReach reach, List<Double> velocitiesMps, UnitFeed feed, double porosity) {
+      LaneReach reach,
+      List<Double> velocitiesMps,
+      UnitFeed feed,
+      OrganicMatter organic,
+      double porosity) {
     List<LaneTrade> trade = new ArrayList<>();
     for (LaneTrade point :
-        LaneTrade.curve(reach, velocitiesMps, feed, PlantModel.ORGANIC, porosity, Outlook.LIKELY)) {
+        LaneTrade.curve(reach, velocitiesMps, feed, organic, porosity, Outlook.LIKELY)) {
       if (trade.isEmpty()
           || point.velocityMps() > trade.get(trade.size() - 1).velocityMps() * (1 + 1e-6)) {
         trade.add(point);
@@ -109,13 +117,15 @@ final class LaneCourses {
   }
 
   private static List<KeptClass> classes(
-      List<LaneReach> reaches, List<Double> depositsM, UnitFeed feed, double porosity) {
+      List<LaneReach> reaches,
+      List<Double> depositsM,
+      UnitFeed feed,
+      OrganicMatter organic,
+      double porosity) {
     List<List<Double>> kept = new ArrayList<>();
     for (Outlook outlook : Outlook.values()) {
       kept.add(
-          LaneDeposit.of(reaches, depositsM, feed, PlantModel.ORGANIC, porosity, outlook)
-              .partition()
-              .sand());
+          LaneDeposit.of(reaches, depositsM, feed, organic, porosity, outlook).partition().sand());
     }
     List<KeptClass> classes = new ArrayList<>();
     for (int i = 0; i < feed.sizesM().size(); i++) {

@@ -26,6 +26,12 @@ import sandslurry.units.Measure;
 
 /** What is to be said of the line: plugging, wear, pressure. */
 final class LineFindings extends FindingWriter {
+  /** So many of the largest grains should fit across a bore (common practice, no source). */
+  private static final double BORES_A_GRAIN = 3;
+
+  /** Share of the sand that is coarser than what is called its largest grains. */
+  private static final double OVERSIZE_SHARE = 0.01;
+
   private final Design design;
   private final Materials materials;
   private final LineModel model;
@@ -49,9 +55,11 @@ final class LineFindings extends FindingWriter {
     }
     for (int i = 0; i < model.route().runs().size(); i++) {
       plugging(i);
+      largeGrains(i);
       wear(i);
       pressure(i);
     }
+    gravity();
     oneFlow();
     return findings;
   }
@@ -68,6 +76,65 @@ final class LineFindings extends FindingWriter {
           "Minimum and design flow are both " + show(Kind.FLOW, least) + ".",
           "Give the least flow at which the line really runs, with a worn pump and a low pit.");
     }
+  }
+
+  /** Stones lock in a narrow pipe at any velocity, and no deposition velocity knows of it. */
+  private void largeGrains(int index) {
+    State state = states.get(0);
+    RunPoint point = state.runs().get(index);
+    if (point.deposition().isEmpty()) {
+      return;
+    }
+    double grain = materials.coarsestHeld(OVERSIZE_SHARE).diameterM();
+    double bore = point.mean().diameterM();
+    if (!(grain > bore / BORES_A_GRAIN)) {
+      return;
+    }
+    boolean blocks = grain >= bore;
+    add(
+        blocks ? Severity.FAIL : Severity.CAUTION,
+        Topic.PLUGGING,
+        point.run().name(),
+        blocks
+            ? "The largest grains do not go through this pipe."
+            : "The largest grains are so large for this pipe that a few of them can lock across it.",
+        show(Kind.PERCENT, OVERSIZE_SHARE)
+            + " of the sand is coarser than "
+            + show(Kind.GRAIN, grain)
+            + "; the bore is "
+            + show(Kind.BORE, bore)
+            + " (at least "
+            + Math.round(BORES_A_GRAIN)
+            + " of the largest grains should fit across; common practice, no source).",
+        "Screen the sand at "
+            + show(Kind.GRAIN, bore / BORES_A_GRAIN)
+            + ", or check the gradation at its coarse end.");
+  }
+
+  /** A line that falls more than it loses is not governed by what is written as its flow. */
+  private void gravity() {
+    if (design.pump().isPresent()) {
+      return;
+    }
+    State most = states.stream().max(Comparator.comparingDouble(State::flowM3ps)).orElseThrow();
+    double head = model.systemHeadM(most.runs());
+    if (!(head < 0)) {
+      return;
+    }
+    add(
+        Severity.CAUTION,
+        Topic.DATA,
+        "flow",
+        "Gravity drives more than the maximum flow through this line.",
+        "At the "
+            + most.flowCase().words()
+            + " flow of "
+            + show(Kind.FLOW, most.flowM3ps())
+            + " it falls by "
+            + show(Kind.HEAD, -head)
+            + " of mixture more than it loses, so it does not stay full at this flow by itself.",
+        "Hold it full with a valve or an orifice at its end, or judge it at the flow that gravity"
+            + " drives, and a run that flows part full as a gravity run.");
   }
 
   private void tooThick() {
@@ -158,8 +225,11 @@ final class LineFindings extends FindingWriter {
               point.severity(),
               Topic.PLUGGING,
               name,
-              "Sand settles in this run: the velocity is below the deposition limit.",
-              at + "; " + limit + ".",
+              judged.governed()
+                  ? "Sand settles in this run: the velocity is below the deposition limit."
+                  : "Sand may settle in this run: no governing correlation is within its published"
+                      + " range, and the velocity is below the largest value of them all.",
+              at + "; " + limit + "." + (judged.governed() ? "" : " " + excesses(judged) + "."),
               cure(index, state));
       case OUT_OF_RANGE ->
           add(
@@ -410,7 +480,8 @@ final class LineFindings extends FindingWriter {
               + show(Kind.VELOCITY, point.velocityMps())
               + ", above "
               + show(Kind.VELOCITY, allowed)
-              + "; wear grows with about the cube of velocity (from memory, unverified).",
+              + "; wear grows as the velocity to the power of 2 to 3.5 (Wiedenroth 1984, as"
+              + " quoted in a collection of rules).",
           "Stay below " + show(Kind.FLOW, flow) + " in this pipe.");
     }
   }
@@ -505,7 +576,8 @@ final class LineFindings extends FindingWriter {
             + show(Kind.PRESSURE, least)
             + "; vapour forms at "
             + show(Kind.PRESSURE, boils)
-            + " (sea level).",
+            + " (sea level). Where air gets in, what falls from there flows part full, and no"
+            + " velocity told here holds for it.",
         "Lower the high point or hold the outlet "
             + show(
                 Kind.HEAD,

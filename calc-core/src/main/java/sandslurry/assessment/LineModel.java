@@ -156,6 +156,11 @@ final class LineModel {
     return totalHeadsM(runs).get(0) + lost - Measure.LENGTH.si(route.sourceLevel());
   }
 
+  /** Head that clear liquid at a flow of all pumps loses in the suction line of each. */
+  double suctionLossM(double flowM3ps) {
+    return suction(flowM3ps / suctionLines, 0).map(RunPoint::lossM).orElse(0.0);
+  }
+
   /** The suction line of one pump at its flow. */
   Optional<RunPoint> suction(double flowM3ps, double sandFraction) {
     return suction.map(run -> run(run, flowM3ps, sandFraction));

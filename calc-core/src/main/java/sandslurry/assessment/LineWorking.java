@@ -18,6 +18,7 @@ import sandslurry.transport.PipeFriction;
 import sandslurry.transport.SandCarriage;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 
 /** The working behind the line: every number of every run at every flow judged. */
 final class LineWorking {
@@ -116,7 +117,7 @@ final class LineWorking {
             : "rheology at tau_w: gamma_w = ((tau_w - tau_y) / K)^(1/n)",
         Kind.SHEAR_RATE,
         run.wallShearRatePs(),
-        run.rheology().describe(),
+        run.rheology().describe(UnitSystem.METRIC),
         in(
             "tau_w",
             Kind.STRESS,
@@ -319,7 +320,7 @@ final class LineWorking {
           "i_w",
           "gradient of the carrier alone, metres of carrier per metre",
           "i_w = 4 tau_w / (D rho g), tau_w by the rheology ("
-              + run.rheology().describe()
+              + run.rheology().describe(UnitSystem.METRIC)
               + "), "
               + run.regime().words()
               + " flow",

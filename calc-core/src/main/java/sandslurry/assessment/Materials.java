@@ -98,8 +98,10 @@ record Materials(
       double liquid = (1 - Measure.FRACTION.si(mass.fraction())) / carrier.densityKgM3();
       return sand / (sand + liquid);
     }
-    double rate = Measure.MASS_FLOW.si(((MixtureSpec.ByRate) mixture).rate());
-    return rate / (sandDensityKgM3 * flowM3ps);
+    if (mixture instanceof MixtureSpec.ByRate byRate) {
+      return Measure.MASS_FLOW.si(byRate.rate()) / (sandDensityKgM3 * flowM3ps);
+    }
+    throw new IllegalStateException("a stream must have been looked up in the plant before");
   }
 
   /** Says whether the sand of a flow of mixture leaves it a slurry. */

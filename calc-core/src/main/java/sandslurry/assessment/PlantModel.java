@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import sandslurry.circuit.Batches;
 import sandslurry.circuit.Constituents;
 import sandslurry.circuit.LiquorModel;
 import sandslurry.circuit.Mode;
@@ -14,9 +16,11 @@ import sandslurry.circuit.Network;
 import sandslurry.circuit.Pen;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.Pit;
+import sandslurry.circuit.PitFloor;
 import sandslurry.circuit.Range;
 import sandslurry.circuit.SeparatorUnit;
 import sandslurry.circuit.SeparatorUnit.Place;
+import sandslurry.circuit.SettlingFloor;
 import sandslurry.circuit.Split;
 import sandslurry.circuit.Stream;
 import sandslurry.circuit.Unit;
@@ -29,7 +33,6 @@ import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.PitSpec;
-import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.SplitterSpec;
 import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
@@ -40,41 +43,116 @@ import sandslurry.separation.LaneReach;
 import sandslurry.separation.OpenChannel;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.Outlook;
+import sandslurry.separation.UnitFeed;
 import sandslurry.units.Measure;
 
 /** The plant of a design as networks of kernels, one for each mode. */
 final class PlantModel {
-  static final OrganicMatter ORGANIC = OrganicMatter.FEEDLOT;
-
-  /** Which end of the inputs' ranges is taken, and how hopeful the capture is. */
-  record Case(
+  /**
+   * Which ends of the inputs' ranges are taken.
+   *
+   * @param sand of the sand bedded
+   * @param reaching of the share of it that reaches the plant
+   * @param water of the water that reaches the manure
+   * @param manure of the manure
+   */
+  record Ends(
       Function<Range, Double> sand,
+      Function<Range, Double> reaching,
       Function<Range, Double> water,
-      Function<Range, Double> manure,
-      Outlook outlook,
-      double recycleFactor,
-      double extraWaterM3ps,
-      double areaFactor) {
-    static final Case BASE = of(Range::base, Range::base, Range::base, Outlook.LIKELY);
+      Function<Range, Double> manure) {}
+
+  /**
+   * What is changed in the plant to see what it does.
+   *
+   * @param recycleFactor all recycle pumps over their flow
+   * @param extraWaterM3ps fresh water beside that of the mode [m3/s]
+   * @param areaFactor settling areas over theirs
+   * @param replacedM3ps recycled liquor that fresh water takes the place of [m3/s]
+   */
+  record Changes(
+      double recycleFactor, double extraWaterM3ps, double areaFactor, double replacedM3ps) {
+    static final Changes NONE = new Changes(1, 0, 1, 0);
+  }
+
+  /**
+   * A plant at the ends of its ranges, with a hope and a change.
+   *
+   * @param ends which ends of the inputs' ranges are taken
+   * @param cleanness end of what makes recovered sand clean: its low end is the dirty one
+   * @param outlook how hopeful the capture is
+   * @param changes what is changed
+   * @param bedding the gradation bedded; empty for that of the sand bought
+   */
+  record Case(
+      Ends ends, End cleanness, Outlook outlook, Changes changes, Optional<Stream> bedding) {
+    static final Case BASE = of(Range::base, Range::base, Range::base, Range::base);
 
     static Case of(
         Function<Range, Double> sand,
+        Function<Range, Double> reaching,
         Function<Range, Double> water,
-        Function<Range, Double> manure,
-        Outlook outlook) {
-      return new Case(sand, water, manure, outlook, 1, 0, 1);
+        Function<Range, Double> manure) {
+      return new Case(
+          new Ends(sand, reaching, water, manure),
+          End.BASE,
+          Outlook.LIKELY,
+          Changes.NONE,
+          Optional.empty());
+    }
+
+    Case seen(Outlook other) {
+      return new Case(ends, cleanness, other, changes, bedding);
+    }
+
+    Case clean(End end) {
+      return new Case(ends, end, outlook, changes, bedding);
+    }
+
+    Case changed(Changes other) {
+      return new Case(ends, cleanness, outlook, other, bedding);
     }
 
     Case recycling(double factor) {
-      return new Case(sand, water, manure, outlook, factor, extraWaterM3ps, areaFactor);
+      return changed(new Changes(factor, 0, 1, 0));
     }
 
     Case withWater(double extraM3ps) {
-      return new Case(sand, water, manure, outlook, recycleFactor, extraM3ps, areaFactor);
+      return changed(new Changes(1, extraM3ps, 1, 0));
+    }
+
+    /** So much recycled liquor is let go, and as much fresh water takes its place. */
+    Case replacing(double replacedM3ps) {
+      return changed(new Changes(1, 0, 1, replacedM3ps));
     }
 
     Case withArea(double factor) {
-      return new Case(sand, water, manure, outlook, recycleFactor, extraWaterM3ps, factor);
+      return changed(new Changes(1, 0, factor, 0));
+    }
+
+    Case bedded(Stream gradation) {
+      return new Case(ends, cleanness, outlook, changes, Optional.of(gradation));
+    }
+  }
+
+  /** An end of a range, or its middle. */
+  enum End {
+    LOW(Range::low),
+    BASE(Range::base),
+    HIGH(Range::high);
+
+    private final Function<Range, Double> of;
+
+    End(Function<Range, Double> of) {
+      this.of = of;
+    }
+
+    double of(Range range) {
+      return of.apply(range);
+    }
+
+    End other() {
+      return this == LOW ? HIGH : this == HIGH ? LOW : BASE;
     }
   }
 
@@ -164,38 +242,143 @@ final class PlantModel {
     return false;
   }
 
+  /** What a pen makes, with the part of its sand that reaches the plant. */
   PenLoad load(PenSpec pen) {
-    return PenLoad.of(pen.pen(), spec.production(), spec.solids(), constituents);
+    Range sand = pen.pen().sandKgps();
+    Range reaching = spec.accounting().sandReachingPlant();
+    return load(
+        pen.pen(),
+        pen.pen().manureFactor(),
+        new Range(
+            sand.low() * reaching.low(),
+            sand.base() * reaching.base(),
+            sand.high() * reaching.high()),
+        pen.pen().waterM3ps());
+  }
+
+  private PenLoad load(Pen pen, Range manureFactor, Range sandKgps, Range waterM3ps) {
+    Pen seen =
+        new Pen(
+            pen.name(),
+            pen.cows(),
+            pen.milkKgps(),
+            pen.others(),
+            manureFactor,
+            pen.stalls(),
+            sandKgps,
+            waterM3ps,
+            pen.scrapesPerDay());
+    return PenLoad.of(seen, spec.production(), spec.solids(), constituents);
+  }
+
+  /** The organic matter as it settles in water, in a case. */
+  OrganicMatter organic(Case one) {
+    End dirt = one.cleanness().other();
+    return new OrganicMatter(
+        dirt.of(spec.accounting().organicSettleableShare()),
+        dirt.of(spec.accounting().organicSettlingVelocityMps()),
+        OrganicMatter.FEEDLOT.scourVelocityMps());
+  }
+
+  /** The organic matter as it settles in the liquor of a feed, as expected. */
+  OrganicMatter organic(UnitFeed feed) {
+    return liquor.slowed(organic(Case.BASE), feed);
   }
 
   /** The sand bedded in the stalls of all pens. */
   Stream bedded(Case one) {
     double sand =
         spec.pens().stream()
-            .mapToDouble(pen -> pen.pen().stalls() * one.sand().apply(pen.pen().sandKgps()))
+            .mapToDouble(pen -> pen.pen().stalls() * one.ends().sand().apply(pen.pen().sandKgps()))
             .sum();
-    return constituents.deliveredSand(sand);
+    return sand(sand, one);
   }
 
-  Stream manure(PenSpec spec, Case one) {
-    Pen pen = spec.pen();
-    Pen fixed =
-        new Pen(
-            pen.name(),
-            pen.cows(),
-            pen.milkKgps(),
-            pen.others(),
-            Range.of(one.manure().apply(pen.manureFactor())),
-            pen.stalls(),
-            Range.of(one.sand().apply(pen.sandKgps())),
-            Range.of(one.water().apply(pen.waterM3ps())),
-            pen.scrapesPerDay());
-    return load(new PenSpec(fixed, spec.stream())).meanFlow();
+  /** Sand with the gradation that is bedded in a case. */
+  private Stream sand(double kgps, Case one) {
+    if (one.bedding().isEmpty()) {
+      return constituents.deliveredSand(kgps);
+    }
+    double[] flows = new double[constituents.count()];
+    double sum = 0;
+    for (int i = Constituents.MINERAL_FINES; i < flows.length; i++) {
+      flows[i] = one.bedding().get().kgps(i);
+      sum += flows[i];
+    }
+    return sum > 0
+        ? Stream.of(constituents, flows).times(kgps / sum)
+        : constituents.deliveredSand(kgps);
+  }
+
+  Stream manure(PenSpec pen, Case one) {
+    double sand = one.ends().sand().apply(pen.pen().sandKgps());
+    double reaching = one.ends().reaching().apply(spec.accounting().sandReachingPlant());
+    Stream without =
+        load(
+                pen.pen(),
+                Range.of(one.ends().manure().apply(pen.pen().manureFactor())),
+                Range.of(0),
+                Range.of(one.ends().water().apply(pen.pen().waterM3ps())))
+            .meanFlow();
+    return without.plus(sand(pen.pen().stalls() * sand * reaching, one));
   }
 
   double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
     double flow = mode.flowsM3ps().getOrDefault(water.stream(), water.flowM3ps());
-    return extra(water) ? flow + one.extraWaterM3ps() : flow;
+    return extra(water) ? flow + one.changes().extraWaterM3ps() + replacedM3ps(mode, one) : flow;
+  }
+
+  /** What is recycled in a mode as it is given [m3/s]. */
+  double recycledM3ps(ModeSpec mode) {
+    double sum = 0;
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit) {
+        for (Map.Entry<String, Double> draw : pit.pit().draws().entrySet()) {
+          if (recycles.contains(draw.getKey())) {
+            sum += mode.flowsM3ps().getOrDefault(draw.getKey(), draw.getValue());
+          }
+        }
+      }
+    }
+    return sum;
+  }
+
+  private double replacedM3ps(ModeSpec mode, Case one) {
+    return Math.min(one.changes().replacedM3ps(), recycledM3ps(mode));
+  }
+
+  /** When the streams flow that come in batches: manure, and the water of its flush. */
+  Map<String, Batches> batches() {
+    Map<String, Batches> batches = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      pen.batches()
+          .ifPresent(
+              when -> {
+                batches.put(pen.stream(), when);
+                pen.flush().ifPresent(flush -> batches.put(flush.water(), when));
+              });
+    }
+    return batches;
+  }
+
+  /** Units that batches reach before a pit: the schedule itself says when they run. */
+  private Set<String> paced() {
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> streams = new LinkedHashSet<>();
+    spec.pens().forEach(pen -> pen.batches().ifPresent(b -> streams.add(pen.stream())));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (UnitSpec unit : spec.units()) {
+        if (!(unit instanceof PitSpec)
+            && unit.inlets().stream().anyMatch(streams::contains)
+            && names.add(unit.name())) {
+          streams.addAll(unit.outlets());
+          grew = true;
+        }
+      }
+    }
+    return names;
   }
 
   /** Whether this is the water that a remedy is looked for in: the first that may grow. */
@@ -208,6 +391,15 @@ final class PlantModel {
   }
 
   Mode mode(ModeSpec mode, Case one) {
+    return mode(mode, one, Set.of());
+  }
+
+  /** A mode for the schedule, in which batches come when they come. */
+  Mode scheduled(ModeSpec mode) {
+    return mode(mode, Case.BASE, paced());
+  }
+
+  private Mode mode(ModeSpec mode, Case one, Set<String> paced) {
     Map<String, Stream> feeds = new LinkedHashMap<>();
     for (PenSpec pen : spec.pens()) {
       feeds.put(pen.stream(), manure(pen, one));
@@ -218,29 +410,54 @@ final class PlantModel {
           constituents.water(waterM3ps(water, mode, one) * constituents.waterDensityKgM3()));
     }
     List<Unit> units = new ArrayList<>();
-    spec.units().forEach(unit -> units.add(unit(unit, mode, one)));
-    return new Mode(
-        mode.name(),
-        Network.of(units, feeds.keySet(), spec.products().stream().map(Product::stream).toList()),
-        feeds);
+    List<String> leaving = new ArrayList<>();
+    spec.products().forEach(product -> leaving.add(product.stream()));
+    for (UnitSpec unit : spec.units()) {
+      units.add(unit(unit, mode, one, paced.contains(unit.name())));
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        leaving.add(pit.settled());
+      }
+    }
+    return new Mode(mode.name(), Network.of(units, feeds.keySet(), leaving), feeds);
   }
 
-  private Unit unit(UnitSpec unit, ModeSpec mode, Case one) {
+  private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {
     if (unit instanceof BoxSpec box) {
       return SeparatorUnit.box(
-          new Place(box.name(), box.inlets(), box.sand(), box.overflow(), box.runningShare()),
+          new Place(
+              box.name(),
+              box.inlets(),
+              box.sand(),
+              box.overflow(),
+              share(box.runningShare(), paced)),
           box(box, one),
-          ORGANIC,
+          organic(one),
           one.outlook(),
           liquor,
           box.shearRatePs());
     }
     if (unit instanceof LaneUnitSpec lane) {
+      Place place =
+          new Place(
+              lane.name(),
+              lane.inlets(),
+              lane.sand(),
+              lane.overflow(),
+              share(lane.runningShare(), paced));
+      if (lane.filled().isEmpty()) {
+        return SeparatorUnit.fillingLane(
+            place,
+            reaches(lane, one),
+            PlantUnits.LEAST_KEPT,
+            spec.porosity(),
+            one.outlook(),
+            liquor);
+      }
       return SeparatorUnit.lane(
-          new Place(lane.name(), lane.inlets(), lane.sand(), lane.overflow(), lane.runningShare()),
+          place,
           reaches(lane, one),
           lane.depositsM(),
-          ORGANIC,
+          organic(one),
           spec.porosity(),
           one.outlook(),
           liquor);
@@ -252,7 +469,7 @@ final class PlantModel {
               cyclone.inlets(),
               cyclone.underflow(),
               cyclone.overflow(),
-              cyclone.runningShare()),
+              share(cyclone.runningShare(), paced)),
           cyclone.cyclone(),
           cyclone.model(),
           liquor,
@@ -260,7 +477,12 @@ final class PlantModel {
     }
     if (unit instanceof CakeSpec cake) {
       return SeparatorUnit.cake(
-          new Place(cake.name(), cake.inlets(), cake.cake(), cake.liquid(), cake.runningShare()),
+          new Place(
+              cake.name(),
+              cake.inlets(),
+              cake.cake(),
+              cake.liquid(),
+              share(cake.runningShare(), paced)),
           cake.separator(),
           liquor);
     }
@@ -268,7 +490,7 @@ final class PlantModel {
       return splitter.splitter();
     }
     if (unit instanceof PitSpec pit) {
-      return pit(pit.pit(), mode, one);
+      return pit(pit, mode, one);
     }
     StorageSpec storage = (StorageSpec) unit;
     return new Sink(storage.name(), storage.inlets());
@@ -277,12 +499,12 @@ final class PlantModel {
   static DilutionBox box(BoxSpec spec, Case one) {
     DilutionBox box = spec.box();
     return new DilutionBox(
-        box.areaM2() * one.areaFactor(),
+        box.areaM2() * one.changes().areaFactor(),
         box.waterDepthM(),
         box.effectiveShare(),
         box.sandMoisture(),
         box.rinsePoreVolumes(),
-        box.rinseEfficiency(),
+        one.cleanness().of(spec.rinseEfficiency()),
         box.screwCapacityM3ps(),
         box.depositPorosity());
   }
@@ -293,7 +515,7 @@ final class PlantModel {
             reach ->
                 new LaneReach(
                     new OpenChannel(
-                        reach.channel().widthM() * one.areaFactor(),
+                        reach.channel().widthM() * one.changes().areaFactor(),
                         reach.channel().slope(),
                         reach.channel().manningN()),
                     reach.lengthM(),
@@ -303,13 +525,24 @@ final class PlantModel {
         .toList();
   }
 
-  private Pit pit(Pit pit, ModeSpec mode, Case one) {
+  private static double share(double running, boolean paced) {
+    return paced ? 1 : running;
+  }
+
+  private Pit pit(PitSpec spec, ModeSpec mode, Case one) {
+    Pit pit = spec.pit();
+    double all = recycledM3ps(mode);
+    double left = all > 0 ? 1 - replacedM3ps(mode, one) / all : 1;
     Map<String, Double> draws = new LinkedHashMap<>();
     pit.draws()
         .forEach(
             (stream, flow) -> {
               double here = mode.flowsM3ps().getOrDefault(stream, flow);
-              draws.put(stream, recycles.contains(stream) ? here * one.recycleFactor() : here);
+              draws.put(
+                  stream,
+                  recycles.contains(stream)
+                      ? here * one.changes().recycleFactor() * Math.max(0, left)
+                      : here);
             });
     return new Pit(
         pit.name(),
@@ -318,6 +551,19 @@ final class PlantModel {
         pit.overflow(),
         pit.weirVolumeM3(),
         pit.capacityM3(),
-        pit.startVolumeM3());
+        pit.startVolumeM3(),
+        Optional.of(floor(spec)));
+  }
+
+  private PitFloor floor(PitSpec pit) {
+    if (pit.pool().isPresent()) {
+      return pit.pool().get();
+    }
+    return new SettlingFloor(
+        pit.settled(),
+        pit.areaM2(),
+        spec.porosity(),
+        liquor,
+        pit.mixer().map(mixer -> new SettlingFloor.Mixing(mixer.impeller(), mixer.speedRps())));
   }
 }

@@ -31,6 +31,7 @@ import sandslurry.separation.LaneTrade;
  * @param recycling what more and less recycling does
  * @param trades the trade of each lane, by its name
  * @param units figures of each unit at the balance of the longest mode, by its name
+ * @param sizing how much purge or fresh water brings the sand recovery to its target
  */
 public record PlantResult(
     List<PenLoad> loads,
@@ -41,7 +42,8 @@ public record PlantResult(
     OptionalInt settledDay,
     List<Recycling> recycling,
     Map<String, List<LaneTrade>> trades,
-    Map<String, List<Figure>> units) {
+    Map<String, List<Figure>> units,
+    WaterSizing sizing) {
   /** Copies the lists. */
   public PlantResult {
     loads = List.copyOf(loads);
@@ -153,6 +155,38 @@ public record PlantResult(
    * @param liquor what comes of it; empty when there is no steady state
    */
   public record Recycling(double factor, double recycledM3ps, Optional<LiquorLimit> liquor) {}
+
+  /**
+   * Purge and fresh water, each sized on its own to bring the sand recovery to its target.
+   *
+   * @param looked whether anything was looked for: the target is missed, and water may grow or
+   *     liquor is recycled
+   * @param added fresh water added to all that flows already; empty when no amount that can be had
+   *     does it
+   * @param replaced recycled liquor let go as purge, with as much fresh water in its place; empty
+   *     when not even all of it, as far as water can be had, does it
+   */
+  public record WaterSizing(boolean looked, Optional<Sized> added, Optional<Sized> replaced) {
+    /** Nothing was looked for. */
+    public static final WaterSizing NONE =
+        new WaterSizing(false, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * A remedy that does it, and what comes of it over the day.
+   *
+   * @param amountM3ps how much [m3/s]
+   * @param capture sand recovered over sand flushed
+   * @param liquor total solids of what reaches the storages
+   * @param surplusM3ps liquor that reaches the storages [m3/s]
+   * @param surplusBeforeM3ps the same without the remedy [m3/s]
+   */
+  public record Sized(
+      double amountM3ps,
+      double capture,
+      double liquor,
+      double surplusM3ps,
+      double surplusBeforeM3ps) {}
 
   /**
    * The accounts over a day: each mode at its own steady state, weighted by its hours.

@@ -3,16 +3,25 @@ package sandslurry.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.circuit.Constituents;
+import sandslurry.circuit.Flush;
 import sandslurry.circuit.Range;
+import sandslurry.circuit.SettlingFloor;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec.BoxSpec;
 import sandslurry.design.PlantSpec.CakeSpec;
 import sandslurry.design.PlantSpec.CycloneSpec;
+import sandslurry.design.PlantSpec.FlushSpec;
 import sandslurry.design.PlantSpec.LaneUnitSpec;
+import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.PitSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.material.Grain;
+import sandslurry.material.Liquid;
+import sandslurry.material.SizeClass;
+import sandslurry.material.Water;
 import sandslurry.separation.BoxResult;
 import sandslurry.separation.BoxSand;
 import sandslurry.separation.CakeSeparator.CakeResult;
@@ -35,7 +44,17 @@ final class PlantUnits {
   /** A lane is cleaned when it keeps less than this share of what it is fed. */
   static final double LEAST_KEPT = 0.5;
 
-  private static final double PIT_SHEAR_PS = 10;
+  /** A pit is dug out when sand has taken this share of it: ours, no source. */
+  private static final double PIT_SAND_SHARE = 0.25;
+
+  /**
+   * Water that runs out of medium sand over its bulk volume (specific yield, Johnson 1967, US
+   * Geological Survey Water-Supply Paper 1662-D: 0.26; from memory, unverified).
+   */
+  private static final double DRAINABLE = 0.26;
+
+  /** A lane counts as drained when the water in its sand has fallen to this share. */
+  private static final double DRAINED_TO = 0.1;
 
   private PlantUnits() {}
 
@@ -54,10 +73,115 @@ final class PlantUnits {
           .screening(feed, cake.runningShare())
           .map(cake.separator()::evaluate)
           .ifPresent(result -> cake(figures, cake, result));
-    } else if (unit instanceof PitSpec pit && pit.mixer().isPresent()) {
+    } else if (unit instanceof PitSpec pit) {
       mixing(model, pit, feed).ifPresent(mixing -> mixing(figures, mixing));
+      settled(figures, model, pit, balance);
+    } else {
+      pen(model, unit).ifPresent(pen -> flush(figures, model, pen, balance));
     }
     return figures;
+  }
+
+  /** The pen whose flush a unit is. */
+  static Optional<PenSpec> pen(PlantModel model, UnitSpec unit) {
+    return model.spec().pens().stream()
+        .filter(pen -> pen.flush().map(flush -> flush.unit().equals(unit.name())).orElse(false))
+        .findFirst();
+  }
+
+  /** Water of one flush, as the balance brings it [m3]. */
+  static double flushWaterM3(PenSpec pen, SteadyBalance balance) {
+    return balance.stream(pen.flush().orElseThrow().water()).volumeM3ps()
+        * pen.pen().scrapingIntervalS();
+  }
+
+  /** The coarsest class of the bedding sand as a grain. */
+  static Grain coarsest(PlantModel model) {
+    List<SizeClass> classes = model.constituents().sandClasses();
+    return new Grain(
+        classes.get(classes.size() - 1).highM(),
+        model.constituents().sandDensityKgM3(),
+        model.liquor().shape());
+  }
+
+  /** The flush water as the thinnest liquid that it can be. */
+  static Liquid water(PlantModel model) {
+    double temperature = model.liquor().temperatureK();
+    return new Liquid(model.constituents().waterDensityKgM3(), Water.viscosityPaS(temperature));
+  }
+
+  private static void flush(
+      List<Figure> figures, PlantModel model, PenSpec pen, SteadyBalance balance) {
+    FlushSpec spec = pen.flush().orElseThrow();
+    Flush flush = spec.flush();
+    Liquid water = water(model);
+    add(figures, "depth of the flush", Kind.BORE, flush.depthM());
+    add(figures, "velocity of the flush", Kind.VELOCITY, flush.velocityMps());
+    add(figures, "time that it lasts", Kind.TIME, flush.durationS());
+    add(figures, "length of the wave", Kind.LENGTH, flush.waveM());
+    add(figures, "wave over length of the alley", Kind.NUMBER, flush.waveM() / spec.lengthM());
+    add(figures, "stress on the floor", Kind.STRESS, flush.stressPa(water.densityKgM3()));
+    add(
+        figures,
+        "stress that moves the coarsest sand",
+        Kind.STRESS,
+        Flush.movingStressPa(coarsest(model), water));
+    add(figures, "shear velocity", Kind.FALL, flush.shearVelocityMps());
+    add(
+        figures,
+        "slope for 5 ft/s at this depth",
+        Kind.PERCENT,
+        flush.slopeFor(Flush.PRACTICE_VELOCITY_MPS));
+    add(figures, "water of one flush", Kind.VOLUME, spec.volumeM3());
+    add(figures, "water that the balance brings for one", Kind.VOLUME, flushWaterM3(pen, balance));
+  }
+
+  /** Time in which settled sand takes so much of a pit [s]; empty when nothing settles. */
+  static OptionalDouble fillsS(PlantModel model, PitSpec pit, SteadyBalance balance) {
+    double bulk = bulkM3ps(model, pit, balance);
+    return bulk > 0
+        ? OptionalDouble.of(PIT_SAND_SHARE * pit.pit().weirVolumeM3() / bulk)
+        : OptionalDouble.empty();
+  }
+
+  static double bulkM3ps(PlantModel model, PitSpec pit, SteadyBalance balance) {
+    return balance.stream(pit.settled()).sandKgps()
+        / model.constituents().sandDensityKgM3()
+        / (1 - model.spec().porosity());
+  }
+
+  private static void settled(
+      List<Figure> figures, PlantModel model, PitSpec pit, SteadyBalance balance) {
+    double fed = balance.feed(pit.name()).sandKgps();
+    double settled = balance.stream(pit.settled()).sandKgps();
+    if (pit.pool().isPresent()) {
+      add(
+          figures,
+          "solids of the liquor above what settles",
+          Kind.PERCENT,
+          balance.stream(pit.pit().overflow().orElseThrow()).totalSolids());
+    } else if (fed > 0) {
+      add(figures, "plan area as a square of side", Kind.LENGTH, Math.sqrt(pit.areaM2()));
+      add(
+          figures,
+          "overflow rate",
+          Kind.FALL,
+          balance.feed(pit.name()).volumeM3ps() / pit.areaM2());
+    }
+    if (fed > 0) {
+      add(figures, "sand that settles", Kind.MASS_PER_DAY, settled);
+      add(figures, "share of its sand that settles", Kind.PERCENT, Math.min(1, settled / fed));
+    }
+    if (pit.pool().isEmpty()) {
+      OptionalDouble fills = fillsS(model, pit, balance);
+      if (fills.isPresent()) {
+        add(
+            figures,
+            "time until settled sand takes a quarter of it",
+            Kind.DAYS,
+            Math.min(fills.getAsDouble(), InUnit.ofDays(1e6)));
+      }
+    }
   }
 
   private static void add(List<Figure> figures, String what, Kind<?> kind, double value) {
@@ -95,7 +219,7 @@ final class PlantUnits {
   }
 
   static Optional<BoxResult> box(PlantModel model, BoxSpec box, Stream feed) {
-    return boxFeed(model, box, feed).map(seen -> box.box().evaluate(seen, PlantModel.ORGANIC));
+    return boxFeed(model, box, feed).map(seen -> box.box().evaluate(seen, model.organic(seen)));
   }
 
   private static void box(List<Figure> figures, Stream feed, BoxSpec spec, BoxResult result) {
@@ -197,7 +321,7 @@ final class PlantUnits {
                   lane.reaches(),
                   lane.depositsM(),
                   seen.get(),
-                  PlantModel.ORGANIC,
+                  model.organic(seen.get()),
                   model.spec().porosity(),
                   outlook)
               .sandRecovery(seen.get()));
@@ -210,7 +334,7 @@ final class PlantUnits {
     add(figures, "velocity, clean", Kind.VELOCITY, clean.velocitiesMps().get(0));
     add(figures, "velocity at the end", Kind.VELOCITY, last.velocitiesMps().get(0));
     add(figures, "sand kept, clean", Kind.PERCENT, clean.recovery());
-    add(figures, "sand kept at the end", Kind.PERCENT, last.recovery());
+    add(figures, "sand kept at the end", Kind.PERCENT, filling.lastRecovery());
     add(figures, "sand kept from clean to clean-out", Kind.PERCENT, filling.meanRecovery());
     filling
         .intervalS()
@@ -227,6 +351,72 @@ final class PlantUnits {
     add(figures, "heap of one clean-out", Kind.VOLUME, stack.volumeM3());
     add(figures, "its height as a cone", Kind.LENGTH, stack.coneHeightM());
     add(figures, "its width as a cone", Kind.LENGTH, stack.coneDiameterM());
+    add(
+        figures,
+        "slope at which it stands, rise over run",
+        Kind.NUMBER,
+        Math.tan(stack.reposeRad()));
+    if (!(dug > 0)) {
+      return;
+    }
+    SandStack lying = stack(model, lane, filling);
+    double height = lane.stackHeightM();
+    add(figures, "sand in the stack while it lies", Kind.VOLUME, lying.volumeM3());
+    add(figures, "length of the ground for it", Kind.LENGTH, lying.footLengthM(height));
+    add(figures, "width of the ground for it", Kind.LENGTH, lying.footWidthM(height));
+    add(figures, "size that 10 % of the deposit is finer than", Kind.GRAIN, d10M(model, filling));
+    double permeability = SandStack.permeabilityMps(d10M(model, filling)).value();
+    add(figures, "permeability by Hazen's rule, clean", Kind.FALL, permeability);
+    add(figures, "least time to drain in the lane", Kind.DAYS, drainS(model, lane, filling));
+    add(
+        figures,
+        "least time to drain in the stack",
+        Kind.HOURS,
+        SandStack.leastDrainTimeS(height, DRAINABLE, permeability));
+  }
+
+  /** All sand that lies in the stack of a lane at once. */
+  static SandStack stack(PlantModel model, LaneUnitSpec lane, LaneFilling filling) {
+    double dug = filling.depositedKg().stream().mapToDouble(Double::doubleValue).sum();
+    double times =
+        filling.intervalS().isPresent() && filling.intervalS().getAsDouble() > 0
+            ? Math.max(1, lane.stackS() / filling.intervalS().getAsDouble())
+            : 1;
+    return new SandStack(
+        dug * times,
+        model.constituents().sandDensityKgM3(),
+        model.spec().porosity(),
+        SandStack.DRY_SAND_RAD);
+  }
+
+  /** Least time in which the water in a lane full of clean sand falls to a tenth [s]. */
+  static double drainS(PlantModel model, LaneUnitSpec lane, LaneFilling filling) {
+    LaneFilling.Point last = filling.points().get(filling.points().size() - 1);
+    double deepest = last.depositsM().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return deepest > 0
+        ? SandStack.laneDrainTimeS(
+            lane.drainPathM(),
+            deepest,
+            DRAINABLE,
+            SandStack.permeabilityMps(d10M(model, filling)).value(),
+            DRAINED_TO)
+        : 0;
+  }
+
+  /** Size that a tenth of what lies in a lane is finer than, between the bounds of its class. */
+  private static double d10M(PlantModel model, LaneFilling filling) {
+    List<SizeClass> classes = model.constituents().sandClasses();
+    double all = filling.depositedKg().stream().mapToDouble(Double::doubleValue).sum();
+    double below = 0;
+    for (int k = 0; k < classes.size(); k++) {
+      double here = filling.depositedKg().get(k) / all;
+      if (here > 0 && below + here >= 0.1) {
+        SizeClass size = classes.get(k);
+        return size.lowM() * Math.pow(size.highM() / size.lowM(), (0.1 - below) / here);
+      }
+      below += here;
+    }
+    return classes.get(classes.size() - 1).highM();
   }
 
   private static void cake(List<Figure> figures, CakeSpec cake, CakeResult result) {
@@ -249,7 +439,7 @@ final class PlantUnits {
   }
 
   static Optional<UnitFeed> mixingFeed(PlantModel model, Stream feed) {
-    return model.liquor().settling(feed, 1, PIT_SHEAR_PS);
+    return model.liquor().settling(feed, 1, SettlingFloor.SHEAR_PS);
   }
 
   private static void mixing(List<Figure> figures, PitMixing mixing) {

@@ -1,7 +1,9 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -11,13 +13,12 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
-import sandslurry.material.Slurry;
-import sandslurry.pump.DeratingSpread;
+import sandslurry.design.PumpSpec.RunningPump;
 import sandslurry.pump.DutyPoints;
 import sandslurry.pump.MotorPower;
 import sandslurry.pump.PistonPump;
+import sandslurry.pump.PumpCurve;
 import sandslurry.pump.PumpGroup;
-import sandslurry.pump.SolidsDerating;
 import sandslurry.pump.SolidsDeratings;
 import sandslurry.units.Measure;
 
@@ -39,20 +40,23 @@ final class PumpEvaluation {
   private final double sandFraction;
   private final double mixtureDensity;
   private final double sandDensity;
-  private final double designFlow;
-  private final Slurry slurry;
+  private final PumpInLiquid liquid;
   private final PumpSpec spec;
   private final Change change;
+  private final Map<Double, Double> systemHeads;
 
   /**
    * What differs from the design.
    *
-   * @param group the pumps that run, in clear water; those of the design when empty
-   * @param severest whether the severest derating of the catalogue is taken
-   * @param slip share of the flow of a piston pump that wear takes
+   * @param pumps the rotodynamic pumps that run; those of the design when empty
+   * @param choice which corrections of rotodynamic pumps are believed
+   * @param worn share that wear takes, of the head of rotodynamic pumps without a share of their
+   *     own and of the flow of a piston pump; empty when nothing is worn
    */
-  record Change(Optional<PumpGroup> group, boolean severest, double slip) {
-    static final Change NONE = new Change(Optional.empty(), false, 0);
+  record Change(
+      Optional<List<RunningPump>> pumps, PumpInLiquid.Choice choice, OptionalDouble worn) {
+    static final Change NONE =
+        new Change(Optional.empty(), PumpInLiquid.Choice.RULE, OptionalDouble.empty());
   }
 
   PumpEvaluation(Design design, Materials materials, LineModel line) {
@@ -60,14 +64,29 @@ final class PumpEvaluation {
   }
 
   PumpEvaluation(Design design, Materials materials, LineModel line, Change change) {
+    this(design, materials, line, change, new HashMap<>());
+  }
+
+  /**
+   * One of several evaluations on one line.
+   *
+   * @param systemHeads heads of the line by flow that the others have worked out; this one adds its
+   */
+  PumpEvaluation(
+      Design design,
+      Materials materials,
+      LineModel line,
+      Change change,
+      Map<Double, Double> systemHeads) {
     this.change = change;
     this.line = line;
+    this.systemHeads = systemHeads;
     this.spec = design.pump().orElseThrow();
-    this.designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     this.sandFraction = materials.sandFraction(designFlow);
     this.mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
     this.sandDensity = materials.sandDensityKgM3();
-    this.slurry = line.runs(designFlow, sandFraction).get(0).slurry();
+    this.liquid = new PumpInLiquid(line.runs(designFlow, sandFraction).get(0));
   }
 
   PumpResult result() {
@@ -76,50 +95,50 @@ final class PumpEvaluation {
         : piston((PistonSpec) spec);
   }
 
-  SolidsDeratings.Derating derating(RotodynamicSpec pump) {
-    return change.severest()
-        ? DeratingSpread.of(slurry, impeller(pump)).mostSevere()
-        : SolidsDeratings.governing(slurry, impeller(pump));
+  PumpInLiquid liquid() {
+    return liquid;
   }
 
-  /** The pumps that run, with what the sand takes; nothing when it takes all. */
+  PumpInLiquid.Choice choice() {
+    return change.choice();
+  }
+
+  /** The pumps that run. */
+  List<RunningPump> pumps(RotodynamicSpec pump) {
+    return change.pumps().orElseGet(pump::pumps);
+  }
+
+  /** The pumps that run, with what sand and liquid take; nothing when they take all. */
   Optional<PumpGroup> derated(RotodynamicSpec pump) {
-    SolidsDeratings.Derating derating = derating(pump);
-    double head = derating.headRatio().value();
-    double efficiency = derating.efficiencyRatio().value();
-    return head > 0 && efficiency > 0
-        ? Optional.of(clear(pump).derated(head, efficiency))
-        : Optional.empty();
+    List<PumpCurve> curves = new ArrayList<>();
+    for (RunningPump each : pumps(pump)) {
+      Optional<PumpCurve> curve = liquid.curve(each, change.worn(), change.choice());
+      if (curve.isEmpty()) {
+        return Optional.empty();
+      }
+      curves.add(curve.get());
+    }
+    return PumpGroup.of(pump.station().arrangement(), curves);
   }
 
-  private PumpGroup clear(RotodynamicSpec pump) {
-    return change.group().orElseGet(pump::running);
-  }
-
-  private static OptionalDouble impeller(RotodynamicSpec pump) {
-    return pump.impeller().isPresent()
-        ? OptionalDouble.of(Measure.LENGTH.si(pump.impeller().get()))
-        : OptionalDouble.empty();
+  private double systemHead(double flow) {
+    return systemHeads.computeIfAbsent(flow, q -> line.systemHeadM(q, sandFraction));
   }
 
   private PumpResult rotodynamic(RotodynamicSpec pump) {
-    SolidsDeratings.Derating derating = derating(pump);
-    double headRatio = derating.headRatio().value();
-    double efficiencyRatio = derating.efficiencyRatio().value();
-    PumpGroup clear = clear(pump);
-    if (!(headRatio > 0 && efficiencyRatio > 0)) {
-      return stalled(pump, clear, derating);
+    SolidsDeratings.Derating derating = liquid.derating(pumps(pump).get(0), change.choice());
+    Optional<PumpGroup> corrected = derated(pump);
+    if (corrected.isEmpty()) {
+      return stalled(pump, derating);
     }
-    PumpGroup curve = clear.derated(headRatio, efficiencyRatio);
+    PumpGroup curve = corrected.get();
     double greatest = curve.greatestFlowM3ps();
     double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
-    DutyPoints found =
-        DutyPoints.find(
-            curve::headM, flow -> line.systemHeadM(flow, sandFraction), least, greatest);
-    double drive = Measure.FRACTION.si(pump.driveEfficiency());
+    DutyPoints found = DutyPoints.find(curve::headM, this::systemHead, least, greatest);
     List<PumpResult.Duty> duties = new ArrayList<>();
     for (DutyPoints.DutyPoint point : found.points()) {
       double efficiency = efficiency(curve, point.flowM3ps());
+      double drive = drive(pumps(pump), curve.parts(point.flowM3ps()));
       duties.add(duty(point.flowM3ps(), point.headM(), point.meeting(), efficiency, drive));
     }
     List<PumpResult.CurvePoint> shown = new ArrayList<>();
@@ -134,9 +153,25 @@ final class PumpEvaluation {
         absence(found, curve),
         shown,
         deratings(pump),
-        Measure.FRACTION.of(headRatio),
-        Measure.FRACTION.of(efficiencyRatio),
-        blockedPressure(clear));
+        Measure.FRACTION.of(derating.headRatio().value()),
+        Measure.FRACTION.of(derating.efficiencyRatio().value()),
+        viscous(pump),
+        blockedPressure(pump));
+  }
+
+  /** Efficiency of all drives together: power at the shafts over power drawn. */
+  static double drive(List<RunningPump> pumps, List<PumpGroup.Part> parts) {
+    double shaft = 0;
+    double drawn = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      PumpGroup.Part part = parts.get(i);
+      if (part.flowM3ps() > 0 && part.efficiency() > 0) {
+        double share = part.flowM3ps() * Math.max(part.headM(), 0) / part.efficiency();
+        shaft += share;
+        drawn += share / Measure.FRACTION.si(pumps.get(i).driveEfficiency());
+      }
+    }
+    return drawn > 0 ? shaft / drawn : Measure.FRACTION.si(pumps.get(0).driveEfficiency());
   }
 
   /** Where no pump has head left, no power is given, and that of the best pump stands for all. */
@@ -151,9 +186,7 @@ final class PumpEvaluation {
   private Optional<String> absence(DutyPoints found, PumpGroup curve) {
     double end = curve.greatestFlowM3ps();
     boolean beyond =
-        found.stable().isEmpty()
-            && !found.points().isEmpty()
-            && curve.headM(end) > line.systemHeadM(end, sandFraction);
+        found.stable().isEmpty() && !found.points().isEmpty() && curve.headM(end) > systemHead(end);
     return beyond
         ? Optional.of(
             "where its curve ends the pump still has more head than the line needs: the stable flow"
@@ -161,34 +194,53 @@ final class PumpEvaluation {
         : found.absence().map(DutyPoints.Absence::words);
   }
 
-  /** A pump of which the derating, far out of its range, leaves no head or no efficiency. */
-  private PumpResult stalled(
-      RotodynamicSpec pump, PumpGroup clear, SolidsDeratings.Derating derating) {
+  /** Pumps of which the corrections, far out of their range, leave no head or no efficiency. */
+  private PumpResult stalled(RotodynamicSpec pump, SolidsDeratings.Derating derating) {
+    boolean bySand = !(derating.headRatio().value() > 0 && derating.efficiencyRatio().value() > 0);
     return new PumpResult(
         List.of(),
         Optional.of(
-            "by "
-                + derating.model().name()
-                + " this sand, at this concentration, takes all of the head or efficiency of the"
-                + " pump"),
+            bySand
+                ? "by "
+                    + derating.model().name()
+                    + " this sand, at this concentration, takes all of the head or efficiency of"
+                    + " the pump"
+                : "what sand and liquid take leaves a pump no head or no efficiency, or the pumps no"
+                    + " flow in common"),
         List.of(),
         deratings(pump),
         Measure.FRACTION.of(Math.max(0, derating.headRatio().value())),
         Measure.FRACTION.of(Math.max(0, derating.efficiencyRatio().value())),
-        blockedPressure(clear));
+        viscous(pump),
+        blockedPressure(pump));
   }
 
   private List<ModelValue> deratings(RotodynamicSpec pump) {
-    List<ModelValue> deratings = new ArrayList<>();
-    for (SolidsDerating model : SolidsDeratings.all()) {
-      if (!model.needsImpellerDiameter() || pump.impeller().isPresent()) {
-        deratings.add(new ModelValue(model, model.headRatio(slurry, impeller(pump))));
-      }
-    }
-    return deratings;
+    RunningPump first = pumps(pump).get(0);
+    return liquid.deratings(List.of(first)).stream()
+        .map(
+            model ->
+                new ModelValue(
+                    model, model.headRatio(liquid.slurry(), PumpInLiquid.impeller(first))))
+        .toList();
   }
 
-  private Quantity<Pressure> blockedPressure(PumpGroup clear) {
+  private List<PumpResult.Viscous> viscous(RotodynamicSpec pump) {
+    RunningPump first = pumps(pump).get(0);
+    Optional<PumpInLiquid.Seen> believed = liquid.viscosity(first, change.choice());
+    return liquid.viscosities(first).stream()
+        .map(
+            seen ->
+                new PumpResult.Viscous(
+                    seen.which(),
+                    seen.viscosityPaS(),
+                    seen.correction(),
+                    believed.map(b -> b.which() == seen.which()).orElse(false)))
+        .toList();
+  }
+
+  private Quantity<Pressure> blockedPressure(RotodynamicSpec pump) {
+    PumpGroup clear = pump.clear(pumps(pump));
     return Measure.PRESSURE.of(
         line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity));
   }
@@ -199,12 +251,13 @@ final class PumpEvaluation {
             Measure.VOLUME.si(spec.displacement()),
             Measure.FRACTION.si(spec.volumetricEfficiency()),
             Measure.PRESSURE.si(spec.pressureLimit()));
-    double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate())) * (1 - change.slip());
+    double flow =
+        pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate())) * (1 - change.worn().orElse(0));
     double head = line.systemHeadM(flow, sandFraction);
     double efficiency =
         Measure.FRACTION.si(spec.mechanicalEfficiency())
             * Measure.FRACTION.si(spec.volumetricEfficiency())
-            * (1 - change.slip());
+            * (1 - change.worn().orElse(0));
     PumpResult.Duty duty =
         duty(
             flow,
@@ -224,6 +277,7 @@ final class PumpEvaluation {
         List.of(),
         Measure.FRACTION.of(1),
         Measure.FRACTION.of(1),
+        List.of(),
         spec.pressureLimit());
   }
 

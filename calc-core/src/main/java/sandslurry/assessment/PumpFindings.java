@@ -59,9 +59,13 @@ final class PumpFindings extends FindingWriter {
                 : design.flow().orElseThrow().maximum());
   }
 
+  private double head(double flow) {
+    return line.systemHeadM(flow, materials.sandFraction(flow));
+  }
+
   private String need(double flow) {
     double fraction = materials.sandFraction(flow);
-    double head = line.systemHeadM(flow, fraction);
+    double head = head(flow);
     double pressure = head * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
     return show(Kind.HEAD, head)
         + " of mixture ("
@@ -122,7 +126,10 @@ final class PumpFindings extends FindingWriter {
             ? "Choose a pump with a pressure limit above that, now "
                 + units.show(Kind.PRESSURE, piston.pressureLimit())
                 + ", or a larger pipe if its velocity stays above the deposition limit."
-            : "Choose a pump that gives that head, or give more points of the pump curve.");
+            : head(flow(FlowCase.DESIGN)) < 0
+                ? "Gravity drives more than that flow by itself: leave the pump out, or hold the line"
+                    + " back with a valve at its end."
+                : "Choose a pump that gives that head, or give more points of the pump curve.");
   }
 
   private void several() {

@@ -8,6 +8,8 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import sandslurry.pump.DutyPoints.Meeting;
+import sandslurry.pump.RepresentativeViscosity;
+import sandslurry.pump.ViscousCorrection;
 import sandslurry.units.SpecificEnergy;
 import si.uom.quantity.VolumetricFlowRate;
 
@@ -21,6 +23,7 @@ import si.uom.quantity.VolumetricFlowRate;
  * @param deratings head ratios by every derating method; empty for a piston pump
  * @param headRatio head with solids over head without, as used
  * @param efficiencyRatio efficiency with solids over efficiency without, as used
+ * @param viscous what the liquid takes by every representative viscosity; empty for a piston pump
  * @param shutOffPressure gauge pressure at the line start when the line is blocked
  */
 public record PumpResult(
@@ -30,12 +33,14 @@ public record PumpResult(
     List<ModelValue> deratings,
     Quantity<Dimensionless> headRatio,
     Quantity<Dimensionless> efficiencyRatio,
+    List<Viscous> viscous,
     Quantity<Pressure> shutOffPressure) {
   /** Copies the lists. */
   public PumpResult {
     duties = List.copyOf(duties);
     curve = List.copyOf(curve);
     deratings = List.copyOf(deratings);
+    viscous = List.copyOf(viscous);
   }
 
   /**
@@ -46,6 +51,29 @@ public record PumpResult(
   public Optional<Duty> governing() {
     return duties.stream().filter(d -> d.meeting() == Meeting.STABLE).reduce((a, b) -> b);
   }
+
+  /**
+   * The viscosity that is believed.
+   *
+   * @return that by which the pump is judged; empty for a piston pump
+   */
+  public Optional<Viscous> believed() {
+    return viscous.stream().filter(Viscous::believed).findFirst();
+  }
+
+  /**
+   * One viscosity by which the liquid may stand in the first pump.
+   *
+   * @param which which viscosity it is
+   * @param viscosityPaS its value [Pa.s]
+   * @param correction what it takes from the pump
+   * @param believed whether the pump is judged by it
+   */
+  public record Viscous(
+      RepresentativeViscosity which,
+      double viscosityPaS,
+      ViscousCorrection correction,
+      boolean believed) {}
 
   /**
    * A point of the pump curve with solids.

@@ -7,13 +7,18 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.LineEvaluation.State;
 import sandslurry.assessment.ServiceResult.Day;
 import sandslurry.assessment.ServiceResult.GravityRun;
+import sandslurry.assessment.ServiceResult.LowWave;
+import sandslurry.assessment.ServiceResult.PenFeed;
 import sandslurry.assessment.ServiceResult.Point;
 import sandslurry.assessment.ServiceResult.Pulsation;
 import sandslurry.assessment.ServiceResult.Pulse;
 import sandslurry.assessment.ServiceResult.Screw;
+import sandslurry.assessment.ServiceResult.SlowStop;
 import sandslurry.assessment.ServiceResult.StateResult;
 import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.assessment.ServiceResult.Vessel;
 import sandslurry.assessment.StatesEvaluation.Evaluated;
+import sandslurry.circuit.PenLoad;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
@@ -25,13 +30,16 @@ import sandslurry.design.ServiceSpec.OperationSpec;
 import sandslurry.design.ServiceSpec.ScrewSpec;
 import sandslurry.material.Liquid;
 import sandslurry.material.Vehicle;
+import sandslurry.material.Water;
 import sandslurry.pipe.GassyLiquid;
 import sandslurry.pipe.Joukowsky1898;
-import sandslurry.pump.CrankDrive;
+import sandslurry.pump.AirVessel;
 import sandslurry.pump.DailyDuty;
 import sandslurry.pump.FlowRipple;
 import sandslurry.pump.ReliefWindow;
 import sandslurry.pump.ScrewConveyor;
+import sandslurry.pump.StandardAtmosphere;
+import sandslurry.pump.StrokeDrive;
 import sandslurry.separation.PartFullPipe;
 import sandslurry.separation.PartFullPipe.PartFullFlow;
 import sandslurry.separation.ScourModels;
@@ -61,12 +69,13 @@ final class ServiceEvaluation {
     this.result =
         new ServiceResult(
             List.of(),
+            List.of(),
             Optional.empty(),
             Optional.empty(),
             List.of(),
             Optional.empty(),
-            Optional.empty(),
-            design.service().screw().map(ServiceEvaluation::screw),
+            List.of(),
+            design.service().screw().map(this::screw),
             design.service().gravityRun().map(this::gravityRun));
   }
 
@@ -88,12 +97,13 @@ final class ServiceEvaluation {
     this.result =
         new ServiceResult(
             all,
+            evaluation.band(),
             evaluation.governing().map(Evaluated::result),
             pulsation,
             design.pump().isPresent() ? surges(base, pulsation) : List.of(),
             new StopEvaluation(design, materials, model).result(),
-            day(all),
-            design.service().screw().map(ServiceEvaluation::screw),
+            days(all),
+            design.service().screw().map(this::screw),
             design.service().gravityRun().map(this::gravityRun));
   }
 
@@ -118,11 +128,16 @@ final class ServiceEvaluation {
       return Optional.empty();
     }
     PulsationSpec pulsation = spec.pulsation().get();
-    CrankDrive drive = pulsation.drive();
-    double passed = Measure.FRACTION.si(pulsation.passed());
+    StrokeDrive drive = pulsation.drive(spec.strokeRate());
     double rate = Measure.FREQUENCY.si(spec.strokeRate());
-    FlowRipple ripple = drive.ripple().damped(passed);
     State state = duty.get();
+    Optional<Vessel> vessel =
+        pulsation.vesselGas().map(gas -> vessel(Measure.VOLUME.si(gas), state, drive, rate));
+    double passed =
+        vessel
+            .map(ServiceEvaluation::passed)
+            .orElseGet(() -> Measure.FRACTION.si(pulsation.passed()));
+    FlowRipple ripple = drive.ripple().damped(passed);
     double density = materials.mixtureDensityKgM3(state.sandFraction());
     double acceleration = 0;
     for (RunPoint run : state.runs()) {
@@ -158,7 +173,43 @@ final class ServiceEvaluation {
             weakest.isPresent()
                 ? ReliefWindow.of(Math.max(peak, 0), weakest.getAsDouble())
                 : Optional.empty(),
-            pulses));
+            pulses,
+            passed,
+            vessel));
+  }
+
+  private Vessel vessel(double gas, State state, StrokeDrive drive, double rate) {
+    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double inertance = 0;
+    for (RunPoint run : state.runs()) {
+      inertance += density * Measure.LENGTH.si(run.run().length()) / run.mean().areaM2();
+    }
+    // A line that runs by itself may start below the air: then the gas is at the pressure of that.
+    double absolute = Math.max(startPressurePa(state), 0) + airPa();
+    AirVessel vessel = new AirVessel(gas, absolute, AirVessel.FAST);
+    double swells = drive.pulsesPerCycle() * rate;
+    return new Vessel(
+        gas,
+        absolute,
+        inertance,
+        swells,
+        vessel.ownFrequencyPs(inertance),
+        vessel.passedShare(inertance, swells).isPresent(),
+        drive.surplusShare() * state.flowM3ps() / rate,
+        AirVessel.gasForM3(absolute, AirVessel.FAST, inertance, swells, Vessel.GOOD_SHARE));
+  }
+
+  /** A vessel that does not damp is taken to let all through; its finding says that it is worse. */
+  private static double passed(Vessel vessel) {
+    return new AirVessel(vessel.gasM3(), vessel.absolutePa(), AirVessel.FAST)
+        .passedShare(vessel.inertanceKgM4(), vessel.swellsPs())
+        .orElse(1);
+  }
+
+  private double airPa() {
+    double altitude =
+        design.service().suction().map(s -> Measure.LENGTH.si(s.altitude())).orElse(0.0);
+    return new StandardAtmosphere().pressurePa(altitude).value();
   }
 
   private double startPressurePa(State state) {
@@ -175,7 +226,7 @@ final class ServiceEvaluation {
         : Math.sqrt(GassyLiquid.WATER_MODULUS_PA / density);
   }
 
-  private static Pulse pulse(RunPoint run, CrankDrive drive, double passed, double rate) {
+  private static Pulse pulse(RunPoint run, StrokeDrive drive, double passed, double rate) {
     double limit = run.deposition().orElseThrow().limitMps();
     FlowRipple ripple = drive.ripple().damped(passed);
     int below = 0;
@@ -207,13 +258,23 @@ final class ServiceEvaluation {
         limit,
         (double) below / CYCLE_STEPS,
         pause,
-        fall * pause);
+        fall * pause,
+        run.largest().diameterM(),
+        fall > 0 ? OptionalDouble.of(run.largest().diameterM() / fall) : OptionalDouble.empty(),
+        ripple.greatestVelocityMps(run.leastVelocityMps()),
+        run.deposition().orElseThrow().velocityToPassMps());
   }
 
-  /** Every run at its fastest, stopped at once. */
+  /** Every run at its fastest, stopped at once, and in the time given. */
   private List<Surge> surges(List<State> base, Optional<Pulsation> pulsation) {
     List<Surge> surges = new ArrayList<>();
     List<RunSpec> runs = model.orElseThrow().route().runs();
+    Optional<Double> stopS =
+        design
+            .service()
+            .operation()
+            .flatMap(OperationSpec::stopTime)
+            .map(time -> Measure.TIME.si(time));
     double column = runs.stream().mapToDouble(r -> Measure.LENGTH.si(r.length())).sum();
     double pulse =
         pulsation
@@ -251,9 +312,20 @@ final class ServiceEvaluation {
                     + (state.flowCase() == FlowCase.DUTY ? pulse : 0));
       }
       double surge = JOUKOWSKY.surgePa(run.pipe().get(), density, velocity);
+      double wave = JOUKOWSKY.waveSpeedMps(run.pipe().get(), density);
+      Optional<SlowStop> slow = Optional.empty();
+      if (stopS.isPresent()) {
+        slow =
+            Optional.of(
+                new SlowStop(
+                    stopS.get(),
+                    JOUKOWSKY.returnTimeS(column, wave),
+                    JOUKOWSKY.stopPa(density, wave, velocity, column, stopS.get())));
+      }
+      double judged = slow.map(SlowStop::surgePa).orElse(surge);
       OptionalDouble rating = run.ratingPa(materials.carrier().temperatureK());
       OptionalDouble stop = OptionalDouble.empty();
-      if (rating.isPresent() && working + surge > rating.getAsDouble()) {
+      if (rating.isPresent() && working + judged > rating.getAsDouble()) {
         double room = rating.getAsDouble() - working;
         stop =
             room > 0
@@ -263,54 +335,94 @@ final class ServiceEvaluation {
       surges.add(
           new Surge(
               run.name(),
-              JOUKOWSKY.waveSpeedMps(run.pipe().get(), density),
+              wave,
               velocity,
               surge,
               working,
               rating,
-              stop));
+              stop,
+              slow,
+              low(base, i, velocity > 0 ? judged / velocity : 0)));
     }
     return surges;
   }
 
-  /** Of the states in which the pumps set the flow, the one that takes longest. */
-  private Optional<Day> day(List<StateResult> all) {
-    Optional<OperationSpec> operation = design.service().operation();
-    if (operation.isEmpty() || operation.get().dailyVolume().isEmpty()) {
-      return Optional.empty();
-    }
-    StateResult chosen = null;
-    for (StateResult state : all) {
-      boolean duty = state.name().equals(FlowCase.DUTY.words());
-      boolean held = state.name().startsWith(FlowCase.DESIGN.words());
-      if (state.point().isPresent() && (duty || held && chosen == null)) {
-        chosen = state;
+  /**
+   * The low half of the wave at the worse of the ends of a run. The outlet keeps its pressure.
+   *
+   * @param perVelocity pressure lost for each m/s stopped [Pa s/m]
+   */
+  private LowWave low(List<State> base, int index, double perVelocity) {
+    List<RunSpec> runs = model.orElseThrow().route().runs();
+    double vapour = Water.vapourPressurePa(materials.carrier().temperatureK()) - airPa();
+    LowWave lowest = null;
+    for (int joint = index; joint <= index + 1 && joint < runs.size(); joint++) {
+      double elevation = 0;
+      for (int i = 0; i < joint; i++) {
+        elevation += Measure.LENGTH.si(runs.get(i).rise());
+      }
+      boolean high =
+          joint > 0
+              && Measure.LENGTH.si(runs.get(joint - 1).rise()) > 0
+              && Measure.LENGTH.si(runs.get(joint).rise()) < 0;
+      for (State state : base) {
+        RunPoint run = state.runs().get(joint);
+        double steady =
+            materials.mixtureDensityKgM3(state.sandFraction())
+                * Physics.GRAVITY
+                * (model.orElseThrow().totalHeadsM(state.runs()).get(joint)
+                    - elevation
+                    - run.velocityHeadM());
+        double drop = perVelocity * state.runs().get(index).velocityMps();
+        if (lowest == null || steady - drop < lowest.lowestPa()) {
+          lowest = new LowWave(elevation, high, steady, steady - drop, vapour);
+        }
       }
     }
-    if (chosen == null) {
-      return Optional.empty();
+    return lowest;
+  }
+
+  /** A day in every state in which the pumps move the mixture; their duty stands for all. */
+  private List<Day> days(List<StateResult> all) {
+    Optional<OperationSpec> operation = design.service().operation();
+    if (operation.isEmpty() || operation.get().dailyVolume().isEmpty()) {
+      return List.of();
     }
-    Point point = chosen.point().orElseThrow();
-    double daily = Measure.VOLUME.si(operation.get().dailyVolume().get());
-    Optional<Double> batch = operation.get().batchVolume().map(Measure.VOLUME::si);
+    List<Day> days = new ArrayList<>();
+    for (StateResult state : all) {
+      if (state.point().map(Point::driven).orElse(false) && !StatesEvaluation.isFlush(state)) {
+        days.add(day(state, operation.get()));
+      }
+    }
+    if (days.isEmpty()) {
+      all.stream()
+          .filter(s -> s.point().isPresent() && s.name().startsWith(FlowCase.DESIGN.words()))
+          .findFirst()
+          .ifPresent(held -> days.add(day(held, operation.get())));
+    }
+    return days;
+  }
+
+  private Day day(StateResult state, OperationSpec operation) {
+    Point point = state.point().orElseThrow();
+    double daily = Measure.VOLUME.si(operation.dailyVolume().orElseThrow());
+    Optional<Double> batch = operation.batchVolume().map(Measure.VOLUME::si);
     DailyDuty duty = new DailyDuty(daily, batch.orElse(daily), point.flowM3ps());
     double sandPerVolume = point.sandFraction() * materials.sandDensityKgM3();
     double input = point.inputW().orElse(0);
-    return Optional.of(
-        new Day(
-            chosen.name(),
-            duty.runningS(),
-            batch.isPresent()
-                ? OptionalDouble.of(duty.greatestStartRatePs())
-                : OptionalDouble.empty(),
-            duty.energyJ(input),
-            daily * sandPerVolume,
-            point.inputW().isPresent()
-                ? duty.energyPerSandJpKg(input, sandPerVolume)
-                : OptionalDouble.empty()));
+    return new Day(
+        state.name(),
+        duty.runningS(),
+        batch.isPresent() ? OptionalDouble.of(duty.greatestStartRatePs()) : OptionalDouble.empty(),
+        duty.energyJ(input),
+        daily * sandPerVolume,
+        point.inputW().isPresent()
+            ? duty.energyPerSandJpKg(input, sandPerVolume)
+            : OptionalDouble.empty(),
+        point.wear());
   }
 
-  private static Screw screw(ScrewSpec spec) {
+  private Screw screw(ScrewSpec spec) {
     ScrewConveyor screw =
         new ScrewConveyor(
             Measure.LENGTH.si(spec.diameter()),
@@ -318,15 +430,30 @@ final class ServiceEvaluation {
             Measure.LENGTH.si(spec.pitch()),
             Math.atan(Measure.FRACTION.si(spec.slope())));
     double turns = Measure.FREQUENCY.si(spec.speed());
-    double load = Measure.FLOW.si(spec.load());
+    Optional<PenFeed> pens = spec.scrapeTime().map(time -> pens(Measure.TIME.si(time)));
+    double load =
+        spec.load().map(l -> Measure.FLOW.si(l)).orElseGet(() -> pens.orElseThrow().loadM3ps());
+    double bulk =
+        spec.bulkDensity()
+            .map(d -> Measure.DENSITY.si(d))
+            .orElseGet(() -> pens.orElseThrow().densityKgM3());
     Estimate loading = screw.loading(load, turns);
     return new Screw(
         loading,
         screw.capacityM3ps(turns, ScrewConveyor.ABRASIVE_LOADING).value(),
         screw.powerW(
-            load * Measure.DENSITY.si(spec.bulkDensity()),
-            Measure.LENGTH.si(spec.length()),
-            ScrewConveyor.ABRASIVE_RESISTANCE));
+            load * bulk, Measure.LENGTH.si(spec.length()), ScrewConveyor.ABRASIVE_RESISTANCE),
+        load,
+        bulk,
+        spec.load().isPresent(),
+        pens);
+  }
+
+  /** All pens scraped at once: the most that the screw can be asked for. */
+  private PenFeed pens(double scrapeS) {
+    PlantModel plant = new PlantModel(design);
+    PenLoad load = PenLoad.sum("all pens", plant.spec().pens().stream().map(plant::load).toList());
+    return new PenFeed(load.volumePerBatchM3().high(), scrapeS, load.densityKgM3().base());
   }
 
   private GravityRun gravityRun(GravityRunSpec spec) {

@@ -5,21 +5,29 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
+import sandslurry.assessment.ServiceResult.LowWave;
+import sandslurry.assessment.ServiceResult.OverBed;
+import sandslurry.assessment.ServiceResult.PenFeed;
+import sandslurry.assessment.ServiceResult.Plug;
 import sandslurry.assessment.ServiceResult.Point;
 import sandslurry.assessment.ServiceResult.Pulsation;
 import sandslurry.assessment.ServiceResult.Pulse;
 import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.Screw;
+import sandslurry.assessment.ServiceResult.SlowStop;
 import sandslurry.assessment.ServiceResult.StateResult;
 import sandslurry.assessment.ServiceResult.Stop;
 import sandslurry.assessment.ServiceResult.StoppedRun;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
 import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.assessment.ServiceResult.Vessel;
 import sandslurry.assessment.StatesEvaluation.Evaluated;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.MotorSpec;
@@ -29,6 +37,7 @@ import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.ServiceSpec.GravityRunSpec;
 import sandslurry.design.ServiceSpec.ScrewSpec;
+import sandslurry.pump.MotorStarts;
 import sandslurry.pump.OperatingRegion;
 import sandslurry.pump.ReliefWindow;
 import sandslurry.pump.ScrewConveyor;
@@ -37,7 +46,6 @@ import sandslurry.separation.PartFullPipe.PartFullFlow;
 import sandslurry.separation.SelfCleansing;
 import sandslurry.transport.StoppedLine;
 import sandslurry.transport.StoppedLine.Flush;
-import sandslurry.transport.StoppedLine.Restart;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -55,6 +63,9 @@ final class ServiceFindings extends FindingWriter {
 
   /** Share of its depth up to which a gravity pipe is designed (common practice, no source). */
   private static final double GRAVITY_DEPTH = 0.75;
+
+  /** Loads that differ by no more than this are the same (a choice of this program). */
+  private static final double SAME_LOAD = 0.1;
 
   /** A time up to this is told in seconds. */
   private static final double SHORT_S = 120;
@@ -305,6 +316,7 @@ final class ServiceFindings extends FindingWriter {
       SuctionPoint point = sand.value();
       boolean good = point.severity() == Severity.PASS;
       double pass = point.toPassMps().orElse(point.velocityMps());
+      boolean slow = point.velocityMps() < pass;
       double bore = Measure.LENGTH.si(design.service().suction().orElseThrow().run().largestBore());
       add(
           point.severity(),
@@ -312,23 +324,29 @@ final class ServiceFindings extends FindingWriter {
           "suction",
           good
               ? "Sand stays in motion in the suction line in every state."
-              : "Sand may settle in the suction line.",
+              : slow || point.toPassMps().isEmpty()
+                  ? "Sand may settle in the suction line."
+                  : "Whether sand stays in motion in the suction line is not known: its bore, slope or"
+                      + " sand lies outside what the governing correlations were published for.",
           "In the state \""
               + sand.state().name()
               + "\" the velocity is "
               + show(Kind.VELOCITY, point.velocityMps())
               + (point.toPassMps().isPresent()
-                  ? "; to pass it needs " + show(Kind.VELOCITY, pass)
+                  ? (slow ? "; to pass it needs " : "; the correlations ask for up to ")
+                      + show(Kind.VELOCITY, pass)
                   : ", and the flow is not turbulent")
               + ".",
           good
               ? ""
-              : point.toPassMps().isPresent()
+              : slow
                   ? "Take a bore of about "
                       + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
                       + " or less, and check the NPSH again, or keep the line short and steep"
                       + " towards the pump."
-                  : "Keep the suction short, and dilute before the pump.");
+                  : point.toPassMps().isPresent()
+                      ? "Keep the suction short and let it fall towards the pump."
+                      : "Keep the suction short, and dilute before the pump.");
     }
   }
 
@@ -340,7 +358,7 @@ final class ServiceFindings extends FindingWriter {
             known,
             f ->
                 f.value().availableM()
-                    - StatesEvaluation.MARGIN.neededM(f.value().requiredM().getAsDouble()));
+                    - f.value().margin().neededM(f.value().requiredM().getAsDouble()));
     if (known.size() < all.size()) {
       Found<SuctionPoint> unknown =
           all.stream().filter(f -> f.value().requiredM().isEmpty()).findFirst().orElseThrow();
@@ -363,7 +381,7 @@ final class ServiceFindings extends FindingWriter {
     }
     SuctionPoint point = scant.get().value();
     double required = point.requiredM().getAsDouble();
-    double needed = StatesEvaluation.MARGIN.neededM(required);
+    double needed = point.margin().neededM(required);
     Severity severity =
         point.availableM() < required
             ? Severity.FAIL
@@ -450,35 +468,90 @@ final class ServiceFindings extends FindingWriter {
     }
   }
 
+  private void pulse(Pulse pulse) {
+    boolean settles = pulse.settles();
+    boolean brief = pulse.brief();
+    add(
+        !settles ? Severity.PASS : brief ? Severity.NOTE : Severity.CAUTION,
+        Topic.PLUGGING,
+        pulse.run(),
+        !settles
+            ? "The flow pulses, but stays above the deposition limit."
+            : brief
+                ? "The flow pulses, but its pauses are too short for a bed."
+                : "The flow pulses: in its pauses the sand of this run settles.",
+        "Within a stroke the velocity falls to "
+            + show(Kind.VELOCITY, pulse.leastMps())
+            + "; the limit is "
+            + show(Kind.VELOCITY, pulse.limitMps())
+            + (settles
+                ? ", and it is below that for "
+                    + show(Kind.PERCENT, pulse.belowShare())
+                    + " of the time, up to "
+                    + show(Kind.TIME, pulse.longestS())
+                    + " on end, in which the coarse sand would fall "
+                    + show(Kind.BORE, pulse.fallM())
+                    + " in still liquid"
+                    + (pulse.settlingS().isPresent()
+                        ? ", through the whole bore in " + duration(pulse.settlingS().getAsDouble())
+                        : "")
+                    + ". The stroke that follows reaches "
+                    + show(Kind.VELOCITY, pulse.greatestMps())
+                    + (pulse.greatestMps() >= pulse.toPassMps()
+                        ? ", enough to lift"
+                        : ", not enough to lift with margin")
+                    + " what has sunk ("
+                    + show(Kind.VELOCITY, pulse.toPassMps())
+                    + ")"
+                : "")
+            + ".",
+        settles && !brief
+            ? "Fit an air vessel near the pump that lets less of the swing through, shorten the"
+                + " pauses, or take a pump with more cylinders."
+            : "");
+  }
+
+  private void vessel(Vessel vessel, Pulsation pulsation) {
+    String why =
+        "With "
+            + show(Kind.VOLUME, vessel.gasM3())
+            + " of gas at "
+            + show(Kind.PRESSURE, vessel.absolutePa())
+            + " absolute, gas and line swing "
+            + show(Kind.FREQUENCY, vessel.ownPs())
+            + " by themselves; the flow swells "
+            + show(Kind.FREQUENCY, vessel.swellsPs())
+            + ", by "
+            + show(Kind.VOLUME, vessel.storedM3())
+            + " at a time. ";
+    boolean room = vessel.storedM3() < vessel.gasM3();
+    boolean good = vessel.damps() && room && pulsation.passed() <= Vessel.GOOD_SHARE;
+    add(
+        good ? Severity.PASS : Severity.CAUTION,
+        Topic.PRESSURE,
+        "air vessel",
+        good
+            ? "The air vessel takes the pulse out of the line while its gas lasts."
+            : vessel.damps() && room
+                ? "The air vessel leaves much of the pulse in the line."
+                : "The air vessel does not damp: gas and line swing with the pump or against it.",
+        why
+            + (vessel.damps()
+                ? "It lets " + show(Kind.PERCENT, pulsation.passed()) + " of the swing through."
+                : "No damping is credited; the swing may be greater than without it."),
+        good
+            ? ""
+            : "Take "
+                + show(
+                    Kind.VOLUME,
+                    Math.max(vessel.goodGasM3(), vessel.storedM3() / Vessel.GOOD_SHARE))
+                + " of gas at that pressure, check it every day, and have it made and set by its"
+                + " maker: an air vessel is a pressure vessel.");
+  }
+
   private void pulsation(Pulsation pulsation) {
-    for (Pulse pulse : pulsation.runs()) {
-      boolean settles = pulse.leastMps() < pulse.limitMps();
-      add(
-          settles ? Severity.CAUTION : Severity.PASS,
-          Topic.PLUGGING,
-          pulse.run(),
-          settles
-              ? "The flow pulses: in its pauses the sand of this run settles."
-              : "The flow pulses, but stays above the deposition limit.",
-          "Within a stroke the velocity falls to "
-              + show(Kind.VELOCITY, pulse.leastMps())
-              + "; the limit is "
-              + show(Kind.VELOCITY, pulse.limitMps())
-              + (settles
-                  ? ", and it is below that for "
-                      + show(Kind.PERCENT, pulse.belowShare())
-                      + " of the time, up to "
-                      + show(Kind.TIME, pulse.longestS())
-                      + " on end, in which the coarse sand would fall "
-                      + show(Kind.BORE, pulse.fallM())
-                      + " in still liquid"
-                  : "")
-              + ".",
-          settles
-              ? "Fit an air vessel near the pump that lets less of the swing through, or take a pump"
-                  + " with more cylinders."
-              : "");
-    }
+    pulsation.runs().forEach(this::pulse);
+    pulsation.vessel().ifPresent(vessel -> vessel(vessel, pulsation));
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
     double limit = Measure.PRESSURE.si(spec.pressureLimit());
     String why =
@@ -541,42 +614,91 @@ final class ServiceFindings extends FindingWriter {
             + show(Kind.PRESSURE, surge.surgePa())
             + " (wave speed "
             + show(Kind.VELOCITY, surge.waveMps())
-            + ", no gas) over "
+            + ", no gas)"
+            + surge.slow().map(this::slow).orElse("")
+            + " over "
             + show(Kind.PRESSURE, surge.workingPa())
             + (surge.ratingPa().isPresent()
                 ? "; the rating is " + show(Kind.PRESSURE, surge.ratingPa().getAsDouble())
                 : "; no rating is known")
             + ".";
+    String stop = surge.slow().isPresent() ? "stop in the time given" : "sudden stop";
     if (surge.ratingPa().isEmpty()) {
       add(
           Severity.NOTE,
           Topic.PRESSURE,
           surge.run(),
-          "The surge of a sudden stop could not be judged.",
+          "The surge of a " + stop + " could not be judged.",
           why,
           "");
+    } else {
+      boolean over = surge.workingPa() + surge.judgedPa() > surge.ratingPa().getAsDouble();
+      add(
+          over ? Severity.CAUTION : Severity.PASS,
+          Topic.PRESSURE,
+          surge.run(),
+          over
+              ? "The surge of a " + stop + " can exceed the rating of this pipe."
+              : "The surge of a " + stop + " stays within the rating.",
+          why,
+          over
+              ? (surge.stopS().isPresent()
+                      ? "Stop the flow evenly over "
+                          + show(Kind.TIME, surge.stopS().getAsDouble())
+                          + " or more; or fit"
+                      : "Fit")
+                  + " a class rated "
+                  + show(Kind.PRESSURE, surge.workingPa() + surge.judgedPa())
+                  + " or more; have the surge analysed with the check valve and the trip of the"
+                  + " pump."
+              : "");
+    }
+    lowWave(surge);
+  }
+
+  private String slow(SlowStop slow) {
+    return ", in "
+        + show(Kind.TIME, slow.timeS())
+        + " evenly by "
+        + show(Kind.PRESSURE, slow.surgePa())
+        + (slow.timeS() > slow.returnS()
+            ? " (Michaud's rule)"
+            : " as well, for the wave takes " + show(Kind.TIME, slow.returnS()) + " to return")
+        + ",";
+  }
+
+  /**
+   * Every sudden stop of a pump has a low half of its wave, so it is a caution only where it was
+   * asked for by a time, or where columns part in a high point of the line and come together there.
+   */
+  private void lowWave(Surge surge) {
+    LowWave low = surge.lowest();
+    if (!low.parts()) {
       return;
     }
-    boolean over = surge.workingPa() + surge.surgePa() > surge.ratingPa().getAsDouble();
+    boolean asked = surge.slow().isPresent();
     add(
-        over ? Severity.CAUTION : Severity.PASS,
+        asked || low.highPoint() ? Severity.CAUTION : Severity.NOTE,
         Topic.PRESSURE,
         surge.run(),
-        over
-            ? "The surge of a sudden stop can exceed the rating of this pipe."
-            : "The surge of a sudden stop stays within the rating.",
-        why,
-        over
-            ? (surge.stopS().isPresent()
-                    ? "Stop the flow evenly over "
-                        + show(Kind.TIME, surge.stopS().getAsDouble())
-                        + " or more; or fit"
-                    : "Fit")
-                + " a class rated "
-                + show(Kind.PRESSURE, surge.workingPa() + surge.surgePa())
-                + " or more; have the surge analysed with the check valve and the trip of the"
-                + " pump."
-            : "");
+        low.highPoint()
+            ? "When the flow is cut off the column of liquid can part at a high point of the line."
+            : "When the flow is cut off the column of liquid can part.",
+        "At "
+            + show(Kind.LENGTH, low.elevationM())
+            + " above the start the pressure is "
+            + show(Kind.PRESSURE, low.steadyPa())
+            + "; the low half of the wave of "
+            + (asked ? "a stop in the time given" : "a sudden stop")
+            + " would take it to "
+            + show(Kind.PRESSURE, low.lowestPa())
+            + ", and the liquid boils at "
+            + show(Kind.PRESSURE, low.vapourPa())
+            + ". Columns that come together again strike harder than the stop, and a vacuum can"
+            + " flatten a thin pipe or suck in a gasket.",
+        "Slow the stop down (flywheel, slow valve), keep high points out of the line or vent them"
+            + " with a valve that manure does not clog, fit pipe that bears full vacuum, and have"
+            + " the surge analysed.");
   }
 
   private void stop(Stop stop) {
@@ -609,6 +731,7 @@ final class ServiceFindings extends FindingWriter {
             + ".",
         "Flush before every stop that lasts longer than that.");
     stop.runs().forEach(this::rising);
+    stop.plugs().forEach(this::plug);
     restart(stop);
     flush(stop);
   }
@@ -624,7 +747,6 @@ final class ServiceFindings extends FindingWriter {
               .filter(r -> r.name().equals(run.run()))
               .findFirst()
               .orElseThrow();
-      double bores = run.plugM() / Measure.LENGTH.si(spec.meanBore());
       add(
           Severity.CAUTION,
           Topic.PLUGGING,
@@ -641,13 +763,9 @@ final class ServiceFindings extends FindingWriter {
               + Math.round(Math.toDegrees(RunPoint.SLIDES_RAD))
               + " (common practice, no source), and packs "
               + show(Kind.LENGTH, run.plugM())
-              + " at the foot, "
-              + Math.round(bores)
-              + " bores"
-              + (bores > Restart.PUMPABLE_PLUG_BORES
-                  ? ", more than any pump can be counted on to push out"
-                  : "")
-              + ".",
+              + " of its bore full at the foot, within "
+              + duration(run.settlingS().getAsDouble())
+              + " or more.",
           "Flush before stopping and fit a drain and clean-out at the foot.");
     } else if (Math.tan(run.slopeRad()) > FLAT) {
       add(
@@ -666,36 +784,77 @@ final class ServiceFindings extends FindingWriter {
     }
   }
 
+  private void plug(Plug plug) {
+    boolean moves = plug.movable();
+    add(
+        Severity.CAUTION,
+        Topic.STOP,
+        plug.where(),
+        moves
+            ? "Stopped full, the sand packs here over the whole section."
+            : "Stopped full, the sand packs here to a plug longer than the pressure there is can be"
+                + " counted on to move.",
+        "The plug is "
+            + show(Kind.LENGTH, plug.parts().lengthM())
+            + " long, "
+            + Math.round(plug.parts().lengthM() / plug.boreM())
+            + " bores. Beside its weight it takes "
+            + show(Kind.PRESSURE, plug.frictionPa())
+            + " when liquid seeps through it, and "
+            + (plug.wedgedPa().isPresent()
+                ? show(Kind.PRESSURE, plug.wedgedPa().getAsDouble())
+                : "more than any pump has")
+            + " when it is pushed like a cork and wedges itself, the face sealed by fibre"
+            + (plug.movableM().isPresent()
+                ? "; pushed like that the pressure left for it moves "
+                    + show(Kind.LENGTH, plug.movableM().getAsDouble())
+                : "")
+            + ". Both are balances of forces; nobody measured plugs of manured sand. Pushing harder"
+            + " on a plug that is too long only wedges it.",
+        "Flush before every stop, and fit a drain and a clean-out here.");
+  }
+
   private void restart(Stop stop) {
     boolean pump = design.pump().isPresent();
     double low = stop.staticPa() + stop.restart().lowPa();
-    double high = stop.staticPa() + stop.restart().highPa();
+    OptionalDouble friction = stop.restart().highPa();
+    double high =
+        friction.isPresent() ? stop.staticPa() + friction.getAsDouble() : Double.POSITIVE_INFINITY;
     boolean enough = stop.availablePa() >= high;
     boolean never = pump && stop.availablePa() < low;
     boolean burst = pump && stop.weakestPa().isPresent() && high > stop.weakestPa().getAsDouble();
+    boolean wedges = pump && stop.plugs().stream().anyMatch(plug -> !plug.movable());
     add(
-        never || burst ? Severity.CAUTION : Severity.NOTE,
+        never || burst || wedges ? Severity.CAUTION : Severity.NOTE,
         Topic.STOP,
         "line",
         !pump
             ? "No pump is given that could be held against the pressure that restarting takes."
             : never
                 ? "Stopped full and settled, the line cannot be started again by what drives it."
-                : enough
-                    ? burst
-                        ? "To restart the settled line may take more than its pipe is rated for."
-                        : "What drives the line can be expected to move its settled bed."
-                    : "Whether what drives the line moves its settled bed is uncertain.",
+                : wedges
+                    ? "Stopped full and settled, the line may be lost to pumping: a plug may wedge."
+                    : enough
+                        ? burst
+                            ? "To restart the settled line may take more than its pipe is rated for."
+                            : "What drives the line can be expected to move its settled bed."
+                        : "Whether what drives the line moves its settled bed is uncertain.",
         "To start it may take "
             + show(Kind.PRESSURE, low)
-            + " to "
-            + show(Kind.PRESSURE, high)
+            + (friction.isPresent()
+                ? " to " + show(Kind.PRESSURE, high)
+                : " or, with a plug that wedges, more than any pump has")
             + ", static pressure included (sliding bed "
             + show(Kind.PRESSURE, stop.restart().slidingBedPa())
             + ", yield "
             + show(Kind.PRESSURE, stop.restart().yieldPa())
             + ", plug "
             + show(Kind.PRESSURE, stop.restart().plugPa())
+            + (stop.plugs().isEmpty() || stop.restart().wedgedPa().isEmpty()
+                ? ""
+                : " seeping to "
+                    + show(Kind.PRESSURE, stop.restart().wedgedPa().getAsDouble())
+                    + " wedged")
             + "; known to a factor of about 2 at best)"
             + (pump ? "; there is " + show(Kind.PRESSURE, stop.availablePa()) : "")
             + (stop.weakestPa().isPresent()
@@ -703,7 +862,7 @@ final class ServiceFindings extends FindingWriter {
                     + show(Kind.PRESSURE, stop.weakestPa().getAsDouble())
                 : "")
             + ".",
-        enough && !burst
+        enough && !burst && !wedges
             ? ""
             : "Never stop it full: flush first, and have a second way to flush when the power fails.");
   }
@@ -730,8 +889,7 @@ final class ServiceFindings extends FindingWriter {
             + ", "
             + Math.round(StoppedLine.FLUSH_LINE_VOLUMES)
             + " volumes of the line (common practice, no source)";
-    OptionalDouble supply = stop.supplyFlowM3ps();
-    if (supply.isEmpty()) {
+    if (stop.supply().isEmpty()) {
       add(
           Severity.NOTE,
           Topic.STOP,
@@ -741,37 +899,101 @@ final class ServiceFindings extends FindingWriter {
           "");
       return;
     }
+    FlushFlow supply = stop.supply().get();
     double volume = stop.supplyVolumeM3().orElse(flush.volumeM3());
-    boolean given = flush.givenBy(supply.getAsDouble(), volume);
+    boolean before = flush.givenBy(supply.loadedM3ps().orElse(0), volume);
+    boolean bed = before && supply.wearsBedOff();
+    boolean lies = stop.runs().stream().anyMatch(run -> run.settlingS().isPresent());
+    boolean all = bed && stop.plugs().isEmpty() || before && !lies;
     add(
-        given ? Severity.PASS : Severity.CAUTION,
+        all ? Severity.PASS : Severity.CAUTION,
         Topic.STOP,
         "flush",
-        given
+        all
             ? "The supply of the flush can clear the line."
-            : "The supply of the flush cannot clear the line.",
-        need
-            + "; the supply gives "
-            + show(Kind.FLOW, supply.getAsDouble())
-            + (stop.supplyVolumeM3().isPresent() ? " and holds " + show(Kind.VOLUME, volume) : "")
-            + ". That the supply gives its flow against the line is taken as given.",
-        given
+            : before
+                ? stop.plugs().isEmpty()
+                    ? "The supply can flush the line before a stop, but not the bed that a stop"
+                        + " without a flush leaves."
+                    : "The supply can flush the line before a stop, but no flush clears the sand"
+                        + " that a stop without one packs full."
+                : "The supply of the flush cannot clear the line.",
+        need + "; " + gives(supply) + held(stop, volume) + ".",
+        all
             ? ""
-            : "Provide "
-                + show(Kind.FLOW, flush.flowM3ps())
-                + " and "
-                + show(Kind.VOLUME, flush.volumeM3())
-                + ", with an air gap or an approved backflow preventer.");
+            : before
+                ? "Flush before every stop, by power of its own when the mains fail, and fit drains"
+                    + " and clean-outs where the sand packs."
+                : "Provide "
+                    + show(Kind.FLOW, flush.flowM3ps())
+                    + " and "
+                    + show(Kind.VOLUME, flush.volumeM3())
+                    + ", with an air gap or an approved backflow preventer.");
+  }
+
+  private String held(Stop stop, double volume) {
+    if (stop.supplyVolumeM3().isEmpty()) {
+      return "";
+    }
+    double loaded = stop.supply().orElseThrow().loadedM3ps().orElse(0);
+    return ". It holds "
+        + show(Kind.VOLUME, volume)
+        + (loaded > 0 ? ", which lasts " + duration(volume / loaded) : "");
+  }
+
+  private String gives(FlushFlow supply) {
+    OverBed slowest =
+        supply.runs().stream()
+            .min(
+                Comparator.comparingDouble(
+                    run -> run.velocityMps() / run.clearingMps().orElse(Double.MAX_VALUE)))
+            .orElseThrow();
+    String bed =
+        slowest.velocityMps() > 0
+            ? "over the settled bed it runs at "
+                + show(Kind.VELOCITY, slowest.velocityMps())
+                + " in "
+                + slowest.run()
+                + (slowest.clearingMps().isPresent()
+                    ? ", where the empty pipe needs "
+                        + show(Kind.VELOCITY, slowest.clearingMps().getAsDouble())
+                    : "")
+            : "over the settled bed nothing flows";
+    if (!supply.solved()) {
+      return "the supply gives "
+          + show(Kind.FLOW, supply.cleanM3ps().orElse(0))
+          + ", taken as given against the line; "
+          + bed;
+    }
+    return "the supply gives "
+        + given(supply.cleanM3ps())
+        + " into the clean line, "
+        + given(supply.loadedM3ps())
+        + " while the line is full of this sand and "
+        + given(supply.bedM3ps())
+        + " with the sand settled; "
+        + bed;
+  }
+
+  private String given(OptionalDouble flow) {
+    return flow.isPresent() ? show(Kind.FLOW, flow.getAsDouble()) : "nothing";
   }
 
   private void day(Day day) {
     double most = InUnit.ofDays(1);
     boolean fits = day.runningS() <= most;
+    Day longest =
+        result.days().stream().max(Comparator.comparingDouble(Day::runningS)).orElseThrow();
+    boolean allFit = longest.runningS() <= most;
     add(
-        fits ? Severity.PASS : Severity.FAIL,
+        allFit ? Severity.PASS : fits ? Severity.CAUTION : Severity.FAIL,
         Topic.DAY,
         "pump",
-        fits ? "The day's volume is moved within a day." : "A day is too short for its volume.",
+        allFit
+            ? "The day's volume is moved within a day."
+            : fits
+                ? "In its worst state the pump does not move the day's volume within a day."
+                : "A day is too short for its volume.",
         "In the state \""
             + day.state()
             + "\" it takes "
@@ -789,8 +1011,76 @@ final class ServiceFindings extends FindingWriter {
                     + show(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg().getAsDouble())
                     + " of sand"
                 : "")
+            + (longest == day
+                ? ""
+                : ". Longest it takes in the state \""
+                    + longest.state()
+                    + "\": "
+                    + show(Kind.HOURS, longest.runningS())
+                    + " and "
+                    + show(Kind.ENERGY, longest.energyJ()))
             + ".",
-        fits ? "" : "Pump " + show(Kind.PERCENT, day.runningS() / most) + " of this flow.");
+        allFit
+            ? ""
+            : "Pump " + show(Kind.PERCENT, longest.runningS() / most) + " of its flow there.");
+    starts();
+  }
+
+  /** The fullest flow starts most often. */
+  private void starts() {
+    Optional<Day> often =
+        result.days().stream()
+            .filter(d -> d.startsPs().isPresent())
+            .max(Comparator.comparingDouble(d -> d.startsPs().getAsDouble()));
+    if (often.isEmpty()) {
+      return;
+    }
+    double starts = often.get().startsPs().getAsDouble();
+    OptionalInt typed = design.service().operation().orElseThrow().mostStartsPerHour();
+    Optional<MotorSpec> motor = design.pump().flatMap(p -> p.motor());
+    OptionalDouble limit =
+        typed.isPresent()
+            ? OptionalDouble.of(typed.getAsInt() / InUnit.ofHours(1))
+            : motor.isPresent()
+                ? MotorStarts.mostPs(Measure.POWER.si(motor.get().rating()))
+                : OptionalDouble.empty();
+    String why =
+        "At an inflow of half its flow, in the state \""
+            + often.get().state()
+            + "\", a pump on its own starts "
+            + show(Kind.STARTS, starts)
+            + "; ";
+    if (limit.isEmpty()) {
+      add(
+          Severity.NOTE,
+          Topic.DAY,
+          "starts",
+          "The starts of the pump were not judged.",
+          why + "how many motor and starter bear is not given, nor a rating that would tell.",
+          "");
+      return;
+    }
+    boolean many = starts > limit.getAsDouble();
+    double batch =
+        Measure.VOLUME.si(design.service().operation().orElseThrow().batchVolume().orElseThrow());
+    add(
+        many ? Severity.CAUTION : Severity.PASS,
+        Topic.DAY,
+        "starts",
+        many
+            ? "The pump may start more often than motor and starter bear."
+            : "The pump starts no more often than motor and starter bear.",
+        why
+            + show(Kind.STARTS, limit.getAsDouble())
+            + (typed.isPresent()
+                ? " are given as the most."
+                : " is the most by the table for its motor (U.S. Army EI 11C201, 1997); the maker's"
+                    + " figure comes first."),
+        many
+            ? "Take a batch of "
+                + show(Kind.VOLUME, batch * starts / limit.getAsDouble())
+                + " or more between start and stop."
+            : "");
   }
 
   private void screw(Screw screw) {
@@ -815,7 +1105,8 @@ final class ServiceFindings extends FindingWriter {
                     ? "The screw lies outside the range of the relation for its capacity."
                     : "The screw carries its load.",
         "The load of "
-            + show(Kind.FLOW, Measure.FLOW.si(spec.load()))
+            + show(Kind.FLOW, screw.loadM3ps())
+            + (screw.typed() ? "" : ", that of the pens,")
             + " fills its trough to "
             + show(Kind.PERCENT, loading)
             + "; for abrasive material "
@@ -831,6 +1122,46 @@ final class ServiceFindings extends FindingWriter {
                     Kind.FREQUENCY,
                     Measure.FREQUENCY.si(spec.speed()) * loading / ScrewConveyor.ABRASIVE_LOADING)
                 + " (wear grows with speed) or a larger screw."
+            : "");
+    screw.pens().ifPresent(pens -> pens(screw, pens));
+  }
+
+  /** The load that was typed beside that of the pens. */
+  private void pens(Screw screw, PenFeed pens) {
+    String why =
+        "All pens scraped at once bring "
+            + show(Kind.VOLUME, pens.batchM3())
+            + " at most; in "
+            + duration(pens.scrapeS())
+            + " that is "
+            + show(Kind.FLOW, pens.loadM3ps());
+    if (!screw.typed()) {
+      add(
+          Severity.NOTE,
+          Topic.FEED,
+          "screw",
+          "The load of the screw is that of the pens.",
+          why + ", at " + show(Kind.DENSITY, screw.densityKgM3()) + ".",
+          "");
+      return;
+    }
+    double ratio = screw.loadM3ps() / pens.loadM3ps();
+    boolean less = ratio < 1 - SAME_LOAD;
+    boolean same = Math.abs(ratio - 1) <= SAME_LOAD;
+    add(
+        less ? Severity.CAUTION : Severity.NOTE,
+        Topic.FEED,
+        "screw",
+        less
+            ? "The load typed for the screw is less than the pens bring."
+            : same
+                ? "The load typed for the screw is that of the pens."
+                : "The load typed for the screw is more than the pens bring.",
+        why + "; " + show(Kind.FLOW, screw.loadM3ps()) + " was typed.",
+        less
+            ? "Leave the load out, and it is that of the pens; or scrape over "
+                + duration(pens.batchM3() / screw.loadM3ps())
+                + "."
             : "");
   }
 

@@ -1,22 +1,30 @@
 package sandslurry.assessment;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
+import sandslurry.design.PumpSpec.MotorSpec;
 import sandslurry.pump.FlowRipple;
 import sandslurry.pump.OperatingRegion;
 import sandslurry.pump.ReliefWindow;
+import sandslurry.pump.RepresentativeViscosity;
+import sandslurry.pump.SuctionEnergy;
+import sandslurry.pump.SuctionMargin;
 import sandslurry.pump.WearIndex;
 import sandslurry.separation.PartFullPipe.PartFullFlow;
 import sandslurry.separation.SelfCleansing;
 import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.PackedPlug;
 import sandslurry.transport.StoppedLine;
 
 /**
  * What came of a line in service beside its design state, in plain SI.
  *
  * @param states every state in which the line was judged
+ * @param dutyBand the duty of rotodynamic pumps by every correction for sand and liquid; empty when
+ *     none makes a difference
  * @param governing the state that stands worst; empty when none was judged
  * @param pulsation the pulsing of a piston pump whose cylinders are known
  * @param surges the surge in every standard run when the flow is stopped at once
@@ -27,18 +35,68 @@ import sandslurry.transport.StoppedLine;
  */
 public record ServiceResult(
     List<StateResult> states,
+    List<DutyRow> dutyBand,
     Optional<StateResult> governing,
     Optional<Pulsation> pulsation,
     List<Surge> surges,
     Optional<Stop> stop,
-    Optional<Day> day,
+    List<Day> days,
     Optional<Screw> screw,
     Optional<GravityRun> gravityRun) {
   /** Copies the lists. */
   public ServiceResult {
     states = List.copyOf(states);
+    dutyBand = List.copyOf(dutyBand);
     surges = List.copyOf(surges);
+    days = List.copyOf(days);
   }
+
+  /**
+   * The day of pumping that stands for all.
+   *
+   * @return the first of them; empty when no daily volume is given
+   */
+  public Optional<Day> day() {
+    return days.stream().findFirst();
+  }
+
+  /**
+   * The correction by which the pumps drive least.
+   *
+   * @return the row without a duty, or that of the least flow; empty without a band
+   */
+  public Optional<DutyRow> leastDuty() {
+    return dutyBand.stream().min(Comparator.comparingDouble(row -> row.flowM3ps().orElse(-1)));
+  }
+
+  /**
+   * The duty of rotodynamic pumps, as designed, by one correction for sand and liquid.
+   *
+   * @param solids the derating for sand; empty without sand
+   * @param viscosity the representative viscosity of the liquid
+   * @param headRatio head with sand over head without, of the first pump
+   * @param viscousRatio head and flow in the liquid over those in water, of the first pump at its
+   *     best point
+   * @param viscousEfficiencyRatio efficiency in the liquid over that in water, of the first pump
+   * @param flowM3ps flow of the duty; empty when there is no stable one [m3/s]
+   * @param run the run that stands worst at that flow
+   * @param velocityMps its velocity in the largest bore [m/s]
+   * @param toPassMps the velocity that it needs to pass; empty when not turbulent [m/s]
+   * @param severity how its sand stands
+   * @param believed whether the pump is judged by this correction
+   */
+  public record DutyRow(
+      Optional<String> solids,
+      Optional<RepresentativeViscosity> viscosity,
+      double headRatio,
+      double viscousRatio,
+      double viscousEfficiencyRatio,
+      OptionalDouble flowM3ps,
+      Optional<String> run,
+      OptionalDouble velocityMps,
+      OptionalDouble toPassMps,
+      Severity severity,
+      boolean believed) {}
 
   /**
    * The line in one state.
@@ -108,7 +166,9 @@ public record ServiceResult(
    * @param headM its head [m]
    * @param efficiency its efficiency; 0 when shut
    * @param shaftW power at its shaft [W]
+   * @param specificSpeed its specific speed, metric; empty for a piston pump
    * @param region where it may work; empty for a piston pump
+   * @param motor its motor, when known
    * @param suction its suction side, when the design has one
    */
   public record PumpPoint(
@@ -117,7 +177,9 @@ public record ServiceResult(
       double headM,
       double efficiency,
       double shaftW,
+      OptionalDouble specificSpeed,
       Optional<OperatingRegion> region,
+      Optional<MotorSpec> motor,
       Optional<SuctionPoint> suction) {}
 
   /**
@@ -127,7 +189,11 @@ public record ServiceResult(
    * @param lossM head lost on the way [m]
    * @param accelerationM head that the pulsing of a piston pump takes [m]
    * @param availableM NPSH available [m]
-   * @param requiredM NPSH required; empty when no points reach this flow [m]
+   * @param requiredM NPSH required in this liquid; empty when no points reach this flow [m]
+   * @param viscousRatio NPSH required in this liquid over that in water
+   * @param specificSpeed suction specific speed, metric; empty when it is not known
+   * @param energy suction energy; empty when it is not known
+   * @param margin what must be left over
    * @param velocityMps velocity in the largest bore [m/s]
    * @param toPassMps the velocity that keeps its sand moving; empty without sand [m/s]
    * @param severity how it stands as far as sand goes
@@ -138,6 +204,10 @@ public record ServiceResult(
       double accelerationM,
       double availableM,
       OptionalDouble requiredM,
+      double viscousRatio,
+      OptionalDouble specificSpeed,
+      Optional<SuctionEnergy> energy,
+      SuctionMargin margin,
       double velocityMps,
       OptionalDouble toPassMps,
       Severity severity) {}
@@ -151,6 +221,8 @@ public record ServiceResult(
    * @param weakestPa rating of the weakest run; empty when none is known [Pa]
    * @param relief where the relief may be set; empty when no setting fits, or no rating is known
    * @param runs each run in which sand may settle
+   * @param passed share of the swing of the pump that enters the line
+   * @param vessel the air vessel, when its gas is given
    */
   public record Pulsation(
       FlowRipple ripple,
@@ -158,11 +230,38 @@ public record ServiceResult(
       double peakPa,
       OptionalDouble weakestPa,
       Optional<ReliefWindow> relief,
-      List<Pulse> runs) {
+      List<Pulse> runs,
+      double passed,
+      Optional<Vessel> vessel) {
     /** Copies the list. */
     public Pulsation {
       runs = List.copyOf(runs);
     }
+  }
+
+  /**
+   * An air vessel.
+   *
+   * @param gasM3 its gas at the pressure of the line [m3]
+   * @param absolutePa that pressure [Pa]
+   * @param inertanceKgM4 inertance of the line [kg/m4]
+   * @param swellsPs swells of the flow per second [1/s]
+   * @param ownPs frequency of gas and line [1/s]
+   * @param damps whether it damps at all
+   * @param storedM3 volume of a swell above the mean [m3]
+   * @param goodGasM3 gas that would let {@value #GOOD_SHARE} of the swing through [m3]
+   */
+  public record Vessel(
+      double gasM3,
+      double absolutePa,
+      double inertanceKgM4,
+      double swellsPs,
+      double ownPs,
+      boolean damps,
+      double storedM3,
+      double goodGasM3) {
+    /** Share of the swing that a good vessel leaves (common practice, no source). */
+    public static final double GOOD_SHARE = 0.05;
   }
 
   /**
@@ -174,6 +273,12 @@ public record ServiceResult(
    * @param belowShare share of the cycle below the limit
    * @param longestS the longest time without a break below the limit [s]
    * @param fallM how far the coarse sand falls in that time in still liquid [m]
+   * @param boreM the bore [m]
+   * @param settlingS time in which the coarse sand falls through the bore; empty when it does not
+   *     [s]
+   * @param greatestMps greatest velocity within a cycle, which must lift again what has settled
+   *     [m/s]
+   * @param toPassMps velocity that keeps sand moving with margin [m/s]
    */
   public record Pulse(
       String run,
@@ -181,7 +286,32 @@ public record ServiceResult(
       double limitMps,
       double belowShare,
       double longestS,
-      double fallM) {}
+      double fallM,
+      double boreM,
+      OptionalDouble settlingS,
+      double greatestMps,
+      double toPassMps) {
+    /** A fall up to this share of the bore lays no bed (a choice of this program, no source). */
+    public static final double SHORT_FALL = 0.05;
+
+    /**
+     * Says whether sand settles in the pauses.
+     *
+     * @return true when the velocity falls below the limit
+     */
+    public boolean settles() {
+      return leastMps < limitMps;
+    }
+
+    /**
+     * Says whether the pauses are so short that no bed forms and the stroke lifts what has sunk.
+     *
+     * @return true when both hold
+     */
+    public boolean brief() {
+      return fallM <= SHORT_FALL * boreM && greatestMps >= toPassMps;
+    }
+  }
 
   /**
    * The surge in a run.
@@ -194,6 +324,8 @@ public record ServiceResult(
    * @param ratingPa rating; empty when none is known [Pa]
    * @param stopS even time of stopping that would keep the rating; empty when none is needed or
    *     helps [s]
+   * @param slow the stop in the time given, when one is
+   * @param lowest the low half of the wave
    */
   public record Surge(
       String run,
@@ -202,7 +334,48 @@ public record ServiceResult(
       double surgePa,
       double workingPa,
       OptionalDouble ratingPa,
-      OptionalDouble stopS) {}
+      OptionalDouble stopS,
+      Optional<SlowStop> slow,
+      LowWave lowest) {
+    /**
+     * The rise that the run is judged by.
+     *
+     * @return that of the stop in the time given, or else of a sudden one [Pa]
+     */
+    public double judgedPa() {
+      return slow.map(SlowStop::surgePa).orElse(surgePa);
+    }
+  }
+
+  /**
+   * A stop that takes time.
+   *
+   * @param timeS the time given [s]
+   * @param returnS time of the wave to the end of the line and back [s]
+   * @param surgePa pressure rise [Pa]
+   */
+  public record SlowStop(double timeS, double returnS, double surgePa) {}
+
+  /**
+   * The low half of the wave at the end of a run where the pressure is least.
+   *
+   * @param elevationM height of that place above the start of the line [m]
+   * @param highPoint whether the line lies lower on both sides of it
+   * @param steadyPa gauge pressure there before the stop [Pa]
+   * @param lowestPa gauge pressure that the wave would bring [Pa]
+   * @param vapourPa gauge pressure at which the liquid boils [Pa]
+   */
+  public record LowWave(
+      double elevationM, boolean highPoint, double steadyPa, double lowestPa, double vapourPa) {
+    /**
+     * Says whether the column parts.
+     *
+     * @return true when the wave would go below the vapour pressure
+     */
+    public boolean parts() {
+      return lowestPa < vapourPa;
+    }
+  }
 
   /**
    * The line stopped full.
@@ -211,12 +384,14 @@ public record ServiceResult(
    * @param sandKg sand in the line [kg]
    * @param volumeM3 volume of the line [m3]
    * @param runs each run
-   * @param restart what friction, yield and plug hold it with
-   * @param staticPa static pressure at its start [Pa]
+   * @param plugs what packs at low points and feet of steep runs
+   * @param restart what friction, yield and plugs hold it with
+   * @param staticPa static pressure at its start, with the sand of climbing runs; that of falling
+   *     ones is not taken to help [Pa]
    * @param availablePa pressure that the pump, or without one the pit, has at its start [Pa]
    * @param weakestPa rating of the weakest run; empty when none is known [Pa]
    * @param flush what a flush with water takes; empty when no flow clears
-   * @param supplyFlowM3ps flow of the supply of the flush, when given [m3/s]
+   * @param supply what the supply of the flush gives, when there is one
    * @param supplyVolumeM3 volume of the supply, when given [m3]
    */
   public record Stop(
@@ -224,18 +399,91 @@ public record ServiceResult(
       double sandKg,
       double volumeM3,
       List<StoppedRun> runs,
+      List<Plug> plugs,
       StoppedLine.Restart restart,
       double staticPa,
       double availablePa,
       OptionalDouble weakestPa,
       Optional<StoppedLine.Flush> flush,
-      OptionalDouble supplyFlowM3ps,
+      Optional<FlushFlow> supply,
       OptionalDouble supplyVolumeM3) {
-    /** Copies the list. */
+    /** Copies the lists. */
     public Stop {
       runs = List.copyOf(runs);
+      plugs = List.copyOf(plugs);
     }
   }
+
+  /**
+   * Sand packed full at a low point, or at the foot of a run.
+   *
+   * @param where where it lies
+   * @param parts the plug, in the order of flow
+   * @param boreM the least bore that it fills [m]
+   * @param frictionPa pressure beyond its weight that moves it when liquid seeps through [Pa]
+   * @param wedgedPa the same when it is pushed like a cork; empty when beyond any pump [Pa]
+   * @param movableM length beyond which the pressure left for it does not move it like a cork;
+   *     empty without a pump, or where it slides by itself [m]
+   */
+  public record Plug(
+      String where,
+      PackedPlug parts,
+      double boreM,
+      double frictionPa,
+      OptionalDouble wedgedPa,
+      OptionalDouble movableM) {
+    /**
+     * Says whether the pressure left for it moves it however it is pushed.
+     *
+     * @return false when it is longer than that pressure moves like a cork
+     */
+    public boolean movable() {
+      return movableM.isEmpty() || parts.lengthM() <= movableM.getAsDouble();
+    }
+  }
+
+  /**
+   * What the supply of a flush gives.
+   *
+   * @param solved whether it was worked out against the line, and not taken as given
+   * @param cleanM3ps flow into the clean line; empty when none [m3/s]
+   * @param loadedM3ps flow while the line is full of its sand; empty when none [m3/s]
+   * @param bedM3ps flow over the settled bed; empty when none [m3/s]
+   * @param runs the way over the bed in each run
+   */
+  public record FlushFlow(
+      boolean solved,
+      OptionalDouble cleanM3ps,
+      OptionalDouble loadedM3ps,
+      OptionalDouble bedM3ps,
+      List<OverBed> runs) {
+    /** Copies the list. */
+    public FlushFlow {
+      runs = List.copyOf(runs);
+    }
+
+    /**
+     * Says whether the water over the bed is as fast in every run as it must be in the empty pipe.
+     *
+     * @return true if it is
+     */
+    public boolean wearsBedOff() {
+      return runs.stream()
+          .allMatch(
+              run ->
+                  run.clearingMps().isPresent()
+                      && run.velocityMps() >= run.clearingMps().getAsDouble());
+    }
+  }
+
+  /**
+   * The way of a flush over the bed of a run.
+   *
+   * @param run its name
+   * @param velocityMps velocity in the section that the bed leaves; 0 when nothing flows [m/s]
+   * @param clearingMps velocity that carries off a bed; empty when none was found [m/s]
+   */
+  public record OverBed(String run, double velocityMps, OptionalDouble clearingMps) {}
 
   /**
    * A run that has stopped.
@@ -243,7 +491,8 @@ public record ServiceResult(
    * @param run its name
    * @param bedM depth of the bed [m]
    * @param bedShare share of the section that it takes
-   * @param settlingS time until the finest sand lies; empty when the liquid holds it [s]
+   * @param settlingS time until the finest sand lies, on the floor or, where it slides, at the
+   *     foot; empty when the liquid holds it [s]
    * @param slopeRad slope of the run, without sign [rad]
    * @param slideRad slope above which the bed slides [rad]
    * @param plugM length packed full at the foot, 0 when nothing slides [m]
@@ -268,6 +517,7 @@ public record ServiceResult(
    * @param energyJ energy drawn [J]
    * @param sandKg sand moved [kg]
    * @param energyPerSandJpKg energy drawn per sand moved; empty without sand [J/kg]
+   * @param wear rate of wear of the line against that at the design flow
    */
   public record Day(
       String state,
@@ -275,7 +525,8 @@ public record ServiceResult(
       OptionalDouble startsPs,
       double energyJ,
       double sandKg,
-      OptionalDouble energyPerSandJpKg) {}
+      OptionalDouble energyPerSandJpKg,
+      WearIndex wear) {}
 
   /**
    * The screw conveyor.
@@ -283,8 +534,37 @@ public record ServiceResult(
    * @param loading filling of the trough that the load asks
    * @param capacityM3ps capacity at the filling for abrasive material [m3/s]
    * @param powerW power at its shaft [W]
+   * @param loadM3ps the load that it is judged by [m3/s]
+   * @param densityKgM3 mass of the material over its volume [kg/m3]
+   * @param typed whether that load was typed
+   * @param pens the load of the pens, when there are some and the time of scraping is given
    */
-  public record Screw(Estimate loading, double capacityM3ps, double powerW) {}
+  public record Screw(
+      Estimate loading,
+      double capacityM3ps,
+      double powerW,
+      double loadM3ps,
+      double densityKgM3,
+      boolean typed,
+      Optional<PenFeed> pens) {}
+
+  /**
+   * What the pens bring to the screw.
+   *
+   * @param batchM3 volume scraped at once from all pens, at its greatest [m3]
+   * @param scrapeS time in which it comes [s]
+   * @param densityKgM3 its density [kg/m3]
+   */
+  public record PenFeed(double batchM3, double scrapeS, double densityKgM3) {
+    /**
+     * The load.
+     *
+     * @return batch over time [m3/s]
+     */
+    public double loadM3ps() {
+      return batchM3 / scrapeS;
+    }
+  }
 
   /**
    * The gravity pipe.

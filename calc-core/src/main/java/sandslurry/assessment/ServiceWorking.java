@@ -5,7 +5,10 @@ import static sandslurry.assessment.Working.in;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
+import sandslurry.assessment.ServiceResult.OverBed;
+import sandslurry.assessment.ServiceResult.Plug;
 import sandslurry.assessment.ServiceResult.Point;
 import sandslurry.assessment.ServiceResult.Pulsation;
 import sandslurry.assessment.ServiceResult.Pulse;
@@ -16,6 +19,7 @@ import sandslurry.assessment.ServiceResult.Stop;
 import sandslurry.assessment.ServiceResult.StoppedRun;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
 import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.assessment.ServiceResult.Vessel;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
@@ -31,6 +35,7 @@ import sandslurry.pump.StandardAtmosphere;
 import sandslurry.pump.WearIndex;
 import sandslurry.separation.PartFullPipe.PartFullFlow;
 import sandslurry.separation.SelfCleansing;
+import sandslurry.transport.PackedPlug;
 import sandslurry.transport.StoppedLine;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -51,7 +56,7 @@ final class ServiceWorking {
     result.pulsation().ifPresent(p -> steps.addAll(pulsation(design, p)));
     result.surges().forEach(s -> steps.addAll(surge(design, s)));
     result.stop().ifPresent(s -> steps.addAll(stop(design, materials, s)));
-    result.day().ifPresent(d -> steps.addAll(day(design, result, d)));
+    result.days().forEach(d -> steps.addAll(day(design, result, d)));
     result.screw().ifPresent(s -> steps.addAll(screw(design, s)));
     result.gravityRun().ifPresent(g -> steps.addAll(gravityRun(design, materials, g)));
     return steps;
@@ -87,7 +92,7 @@ final class ServiceWorking {
         "W = (Q / Q_design)^" + WearIndex.LOW_POWER,
         Kind.NUMBER,
         Math.pow(point.flowM3ps() / designFlow, WearIndex.LOW_POWER),
-        "general experience with slurries, powers 2.5 to 3; from memory, unverified",
+        WearIndex.SOURCE,
         in("Q", Kind.FLOW, point.flowM3ps()),
         in("Q_design", Kind.FLOW, designFlow));
     w.step(
@@ -165,12 +170,12 @@ final class ServiceWorking {
           "NPSH that must be available to " + pump.name(),
           "NPSH = max(R NPSHr, NPSHr + M)",
           Kind.HEAD,
-          StatesEvaluation.MARGIN.neededM(required),
+          suction.margin().neededM(required),
           "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified; NPSHr by the"
               + " maker's points, at another speed as its square",
           in("NPSHr", Kind.HEAD, required),
-          in("R", Kind.NUMBER, StatesEvaluation.MARGIN.leastRatio()),
-          in("M", Kind.HEAD, StatesEvaluation.MARGIN.leastDifferenceM()));
+          in("R", Kind.NUMBER, suction.margin().leastRatio()),
+          in("M", Kind.HEAD, suction.margin().leastDifferenceM()));
     }
   }
 
@@ -178,19 +183,29 @@ final class ServiceWorking {
     Working w = new Working("pulsation");
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
     int cylinders = spec.pulsation().orElseThrow().cylinders();
-    double passed = Measure.FRACTION.si(spec.pulsation().orElseThrow().passed());
+    double passed = pulsation.passed();
+    boolean rams = spec.pulsation().orElseThrow().rams().isPresent();
     double crank = Measure.FRACTION.si(spec.pulsation().orElseThrow().rodToCrank());
-    String source = "kinematics of the crank";
+    String source = rams ? "definition of the motion" : "kinematics of the crank";
+    pulsation.vessel().ifPresent(vessel -> vessel(w, vessel, pulsation));
     w.step(
         "q_least",
         "least flow in the line over the mean flow",
-        "q = 1 - k (1 - q_pump); q_pump = sum over the cylinders of sin f + sin f cos f /"
-            + " sqrt(L^2 - sin^2 f), over its mean",
+        rams
+            ? "q = 1 - k (1 - q_pump); q_pump level in a stroke, rising and falling over the"
+                + " changeover, 0 in the dwell, over its mean"
+            : "q = 1 - k (1 - q_pump); q_pump = sum over the cylinders of sin f + sin f cos f /"
+                + " sqrt(L^2 - sin^2 f), over its mean",
         Kind.NUMBER,
         pulsation.ripple().leastRatio(),
         source,
         in("cylinders", Kind.NUMBER, cylinders),
-        in("L", Kind.NUMBER, crank),
+        rams
+            ? in(
+                "dwell",
+                Kind.TIME,
+                Measure.TIME.si(spec.pulsation().orElseThrow().rams().orElseThrow().dwell()))
+            : in("L", Kind.NUMBER, crank),
         in("k", Kind.NUMBER, passed));
     w.step(
         "q_most",
@@ -202,7 +217,7 @@ final class ServiceWorking {
     w.step(
         "h_a",
         "head that speeds up the line at the worst moment",
-        "h_a = sum of (L/g) V omega |dq/df|, at most a dV/g of the whole swing",
+        "h_a = k sum of (L/g) V |dq/dt|, at most a dV/g of the whole swing",
         Kind.HEAD,
         pulsation.accelerationM(),
         source + "; Joukowsky 1898",
@@ -257,6 +272,28 @@ final class ServiceWorking {
     return w.steps();
   }
 
+  private static void vessel(Working w, Vessel vessel, Pulsation pulsation) {
+    w.step(
+        "f_0",
+        "frequency at which the gas of the vessel and the line swing",
+        "f_0 = sqrt(n p / (V I)) / (2 pi), I = sum of rho L / A",
+        Kind.FREQUENCY,
+        vessel.ownPs(),
+        "balance of forces on a rigid column and a gas, n = 1.4",
+        in("p", Kind.PRESSURE, vessel.absolutePa()),
+        in("V", Kind.VOLUME, vessel.gasM3()),
+        in("I", Kind.NUMBER, vessel.inertanceKgM4()));
+    w.step(
+        "k",
+        "share of the swing that the vessel lets through",
+        vessel.damps() ? "k = 1 / ((f / f_0)^2 - 1)" : "k = 1, because f is not above 1.41 f_0",
+        Kind.PERCENT,
+        pulsation.passed(),
+        "the same balance",
+        in("f", Kind.FREQUENCY, vessel.swellsPs()),
+        in("f_0", Kind.FREQUENCY, vessel.ownPs()));
+  }
+
   private static RunSpec run(Design design, String name) {
     return design.route().orElseThrow().runs().stream()
         .filter(r -> r.name().equals(name))
@@ -285,10 +322,32 @@ final class ServiceWorking {
         "greatest pressure with it",
         "p = p_working + dp",
         Kind.PRESSURE,
-        surge.workingPa() + surge.surgePa(),
+        surge.workingPa() + surge.judgedPa(),
         DEFINITION,
         in("p_working", Kind.PRESSURE, surge.workingPa()),
-        in("dp", Kind.PRESSURE, surge.surgePa()));
+        in("dp", Kind.PRESSURE, surge.judgedPa()));
+    surge
+        .slow()
+        .ifPresent(
+            slow ->
+                w.step(
+                    "dp_T",
+                    "surge of a stop in the time given",
+                    "dp_T = dp for T <= 2 L/a, else dp (2 L/a) / T",
+                    Kind.PRESSURE,
+                    slow.surgePa(),
+                    "Michaud 1878, from memory, unverified; an even stop",
+                    in("T", Kind.TIME, slow.timeS()),
+                    in("2L/a", Kind.TIME, slow.returnS())));
+    w.step(
+        "p_least",
+        "gauge pressure that the low half of the wave would bring",
+        "p_least = p_steady - dp",
+        Kind.PRESSURE,
+        surge.lowest().lowestPa(),
+        "Joukowsky 1898",
+        in("p_steady", Kind.PRESSURE, surge.lowest().steadyPa()),
+        in("p_vapour", Kind.PRESSURE, surge.lowest().vapourPa()));
     if (surge.stopS().isPresent()) {
       w.step(
           "T",
@@ -339,7 +398,18 @@ final class ServiceWorking {
           in("D", Kind.BORE, Measure.LENGTH.si(spec.meanBore())));
       run.settlingS()
           .ifPresent(
-              t ->
+              t -> {
+                if (run.plugM() > 0) {
+                  w.step(
+                      "t",
+                      "least time until the finest sand lies at the foot of " + run.run(),
+                      "t = A L (1 - C_t/C_b) / (w (D L cos theta + A sin theta))",
+                      Kind.TIME,
+                      t,
+                      "Ponder 1925; Nakamura and Kuroda 1937",
+                      in("D", Kind.BORE, Measure.LENGTH.si(spec.meanBore())),
+                      in("L", Kind.LENGTH, Measure.LENGTH.si(spec.length())));
+                } else {
                   w.step(
                       "t",
                       "time until the finest sand lies in " + run.run(),
@@ -349,7 +419,9 @@ final class ServiceWorking {
                       "settling velocity at rest, hindered",
                       in("D", Kind.BORE, Measure.LENGTH.si(spec.meanBore())),
                       in("y", Kind.BORE, run.bedM()),
-                      in("w", Kind.FALL, (Measure.LENGTH.si(spec.meanBore()) - run.bedM()) / t)));
+                      in("w", Kind.FALL, (Measure.LENGTH.si(spec.meanBore()) - run.bedM()) / t));
+                }
+              });
       w.step(
           "S_slide",
           "slope on which the bed slides in " + run.run(),
@@ -381,15 +453,47 @@ final class ServiceWorking {
         "balance of forces; the stress after rest is higher",
         in("tau_y", Kind.STRESS, yieldPa),
         in("L", Kind.LENGTH, length));
-    w.step(
-        "p_plug",
-        "pressure that drags what is packed at the foot of steep runs",
-        "p_plug = sum of 2 mu g (rho_s - rho) C_b L_plug",
-        Kind.PRESSURE,
-        stop.restart().plugPa(),
-        WILSON,
-        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
-        in("L_plug", Kind.LENGTH, stop.runs().stream().mapToDouble(StoppedRun::plugM).sum()));
+    for (Plug plug : stop.plugs()) {
+      double weight =
+          Physics.GRAVITY
+              * (materials.sandDensityKgM3() - liquid)
+              * StoppedLine.BED_VOLUME_FRACTION;
+      w.step(
+          "p_plug",
+          "pressure beyond its weight that drags the plug at " + plug.where() + ", liquid seeping",
+          "p_plug = sum of w_s (2 mu cos theta + sin theta) L, less the weight of climbing parts",
+          Kind.PRESSURE,
+          plug.frictionPa(),
+          WILSON,
+          in("w_s", Kind.PRESSURE_GRADIENT, weight),
+          in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
+          in("L", Kind.LENGTH, plug.parts().lengthM()));
+      plug.wedgedPa()
+          .ifPresent(
+              wedged ->
+                  w.step(
+                      "p_wedge",
+                      "the same when it is pushed like a cork",
+                      "-d sigma/dx = (4 mu k/D) sigma + w_s (2 mu cos theta + sin theta), sigma = 0"
+                          + " at its far end, less the weight of climbing parts",
+                      Kind.PRESSURE,
+                      wedged,
+                      "Janssen 1895, friction reversed; k by Jaky 1944, from memory, unverified",
+                      in("k", Kind.NUMBER, PackedPlug.STRESS_RATIO),
+                      in("D", Kind.BORE, plug.boreM())));
+      plug.movableM()
+          .ifPresent(
+              most ->
+                  w.step(
+                      "L_most",
+                      "the longest plug that the pressure left for it moves like a cork",
+                      "L_most = D/(4 mu k) ln(1 + 4 mu k p / (w D))",
+                      Kind.LENGTH,
+                      most,
+                      "the same balance",
+                      in("p_available", Kind.PRESSURE, stop.availablePa()),
+                      in("p_static", Kind.PRESSURE, stop.staticPa())));
+    }
     w.step(
         "p_low",
         "the least that restarting can take",
@@ -398,14 +502,19 @@ final class ServiceWorking {
         stop.staticPa() + stop.restart().lowPa(),
         "judgement of this program",
         in("p_static", Kind.PRESSURE, stop.staticPa()));
-    w.step(
-        "p_high",
-        "as much as restarting may take",
-        "p_high = p_static + 2 (p_bed + p_yield + p_plug)",
-        Kind.PRESSURE,
-        stop.staticPa() + stop.restart().highPa(),
-        "judgement of this program",
-        in("p_static", Kind.PRESSURE, stop.staticPa()));
+    stop.restart()
+        .highPa()
+        .ifPresent(
+            high ->
+                w.step(
+                    "p_high",
+                    "as much as restarting may take",
+                    "p_high = p_static + 2 (p_bed + p_yield) + max(2 p_plug, p_wedge)",
+                    Kind.PRESSURE,
+                    stop.staticPa() + high,
+                    "judgement of this program",
+                    in("p_static", Kind.PRESSURE, stop.staticPa())));
+    stop.supply().ifPresent(supply -> supply(w, supply));
     stop.flush()
         .ifPresent(
             flush -> {
@@ -429,8 +538,59 @@ final class ServiceWorking {
     return w.steps();
   }
 
+  private static void supply(Working w, FlushFlow supply) {
+    if (supply.solved()) {
+      String source = "solved by scan and Brent's method";
+      supply
+          .cleanM3ps()
+          .ifPresent(
+              q ->
+                  w.step(
+                      "Q_clean",
+                      "flow of the supply into the clean line",
+                      "H_supply(Q) = H_line(Q)",
+                      Kind.FLOW,
+                      q,
+                      source));
+      supply
+          .loadedM3ps()
+          .ifPresent(
+              q ->
+                  w.step(
+                      "Q_full",
+                      "flow of the supply while the line is full of its sand in water",
+                      "H_supply(Q) = H_line(Q, C_t) rho_m / rho",
+                      Kind.FLOW,
+                      q,
+                      source));
+      supply
+          .bedM3ps()
+          .ifPresent(
+              q ->
+                  w.step(
+                      "Q_bed",
+                      "flow of the supply over the settled bed",
+                      "H_supply(Q) = H_line(Q), friction by the hydraulic diameter of what the bed"
+                          + " leaves, as rough as the larger of wall and d85",
+                      Kind.FLOW,
+                      q,
+                      source));
+    }
+    for (OverBed over : supply.runs()) {
+      if (over.velocityMps() > 0) {
+        w.step(
+            "V_bed",
+            "velocity of the flush over the bed in " + over.run(),
+            "V = Q_bed / (A - A_bed)",
+            Kind.VELOCITY,
+            over.velocityMps(),
+            DEFINITION);
+      }
+    }
+  }
+
   private static List<Step> day(Design design, ServiceResult result, Day day) {
-    Working w = new Working("day");
+    Working w = new Working(day == result.days().get(0) ? "day" : "day: " + day.state());
     Point point =
         result.states().stream()
             .filter(s -> s.name().equals(day.state()))
@@ -499,6 +659,19 @@ final class ServiceWorking {
   private static List<Step> screw(Design design, Screw screw) {
     Working w = new Working("screw");
     ScrewSpec spec = design.service().screw().orElseThrow();
+    screw
+        .pens()
+        .ifPresent(
+            pens ->
+                w.step(
+                    "Q_pens",
+                    "load that the pens bring",
+                    "Q_pens = B / t",
+                    Kind.FLOW,
+                    pens.loadM3ps(),
+                    "balance of the pens, at its greatest",
+                    in("B", Kind.VOLUME, pens.batchM3()),
+                    in("t", Kind.TIME, pens.scrapeS())));
     w.step(
         "phi",
         "filling of the trough that the load asks",
@@ -506,7 +679,7 @@ final class ServiceWorking {
         Kind.PERCENT,
         screw.loading().value(),
         ScrewConveyor.SOURCE.toString(),
-        in("Q", Kind.FLOW, Measure.FLOW.si(spec.load())),
+        in("Q", Kind.FLOW, screw.loadM3ps()),
         in("D", Kind.BORE, Measure.LENGTH.si(spec.diameter())),
         in("d", Kind.BORE, Measure.LENGTH.si(spec.shaft())),
         in("S", Kind.BORE, Measure.LENGTH.si(spec.pitch())),
@@ -519,10 +692,7 @@ final class ServiceWorking {
         Kind.POWER,
         screw.powerW(),
         ScrewConveyor.SOURCE + "; from memory, unverified",
-        in(
-            "m",
-            Kind.MASS_FLOW,
-            Measure.FLOW.si(spec.load()) * Measure.DENSITY.si(spec.bulkDensity())),
+        in("m", Kind.MASS_FLOW, screw.loadM3ps() * screw.densityKgM3()),
         in("lambda", Kind.NUMBER, ScrewConveyor.ABRASIVE_RESISTANCE),
         in("L", Kind.LENGTH, Measure.LENGTH.si(spec.length())));
     return w.steps();

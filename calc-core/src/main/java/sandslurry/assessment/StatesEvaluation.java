@@ -1,8 +1,11 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -11,6 +14,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import sandslurry.assessment.LineEvaluation.State;
 import sandslurry.assessment.PumpEvaluation.Change;
+import sandslurry.assessment.ServiceResult.DutyRow;
 import sandslurry.assessment.ServiceResult.Point;
 import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.StateResult;
@@ -24,30 +28,37 @@ import sandslurry.design.PumpSpec.MotorSpec;
 import sandslurry.design.PumpSpec.OtherPumpSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.design.PumpSpec.RunningPump;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.ServiceSpec.StatesSpec;
 import sandslurry.material.Carriers;
+import sandslurry.pump.BestPoint;
 import sandslurry.pump.OperatingRegion;
 import sandslurry.pump.PumpCurve;
 import sandslurry.pump.PumpGroup;
-import sandslurry.pump.SuctionMargin;
+import sandslurry.pump.RepresentativeViscosity;
+import sandslurry.pump.SolidsDerating;
 import sandslurry.pump.WearIndex;
 import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
+import si.uom.quantity.VolumetricFlowRate;
 
 /** Evaluates the line in every state that it meets. */
 final class StatesEvaluation {
-  /** NPSH that must be left over in liquor with sand and gas. */
-  static final SuctionMargin MARGIN = SuctionMargin.SOLIDS;
+  /** The state that asks every derating for sand and believes the gravest. */
+  static final String MOST_HEAD = "sand takes most head by any method";
+
+  private static final String FLUSH = "flush with water";
 
   private final Design design;
   private final Materials materials;
   private final Optional<PumpResult> pump;
   private final UnitSystem units;
   private final List<Evaluated> all = new ArrayList<>();
+  private final List<DutyRow> band = new ArrayList<>();
 
   /** What a state changes of the design. */
   private record Variant(
@@ -55,11 +66,9 @@ final class StatesEvaluation {
       Optional<Quantity<Dimensionless>> solids,
       Optional<Quantity<Temperature>> temperature,
       Optional<Quantity<Length>> level,
-      double worn,
-      Optional<PumpGroup> group,
-      Optional<List<String>> names,
-      Optional<List<SuctionEvaluation.Required>> required,
-      boolean severest,
+      OptionalDouble worn,
+      Optional<List<RunningPump>> pumps,
+      PumpInLiquid.Choice choice,
       boolean flush) {
     static Variant named(String name) {
       return new Variant(
@@ -67,75 +76,43 @@ final class StatesEvaluation {
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          0,
+          OptionalDouble.empty(),
           Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          false,
+          PumpInLiquid.Choice.RULE,
           false);
     }
 
+    Variant called(String other) {
+      return new Variant(other, solids, temperature, level, worn, pumps, choice, flush);
+    }
+
     Variant withSolids(Quantity<Dimensionless> other) {
-      return new Variant(
-          name,
-          Optional.of(other),
-          temperature,
-          level,
-          worn,
-          group,
-          names,
-          required,
-          severest,
-          flush);
+      return new Variant(name, Optional.of(other), temperature, level, worn, pumps, choice, flush);
     }
 
     Variant withTemperature(Quantity<Temperature> other) {
-      return new Variant(
-          name, solids, Optional.of(other), level, worn, group, names, required, severest, flush);
+      return new Variant(name, solids, Optional.of(other), level, worn, pumps, choice, flush);
     }
 
     Variant withLevel(Quantity<Length> other) {
-      return new Variant(
-          name,
-          solids,
-          temperature,
-          Optional.of(other),
-          worn,
-          group,
-          names,
-          required,
-          severest,
-          flush);
+      return new Variant(name, solids, temperature, Optional.of(other), worn, pumps, choice, flush);
     }
 
     Variant withWear(double share) {
       return new Variant(
-          name, solids, temperature, level, share, group, names, required, severest, flush);
+          name, solids, temperature, level, OptionalDouble.of(share), pumps, choice, flush);
     }
 
-    Variant withPumps(
-        PumpGroup other, List<String> called, List<SuctionEvaluation.Required> needs) {
-      return new Variant(
-          name,
-          solids,
-          temperature,
-          level,
-          worn,
-          Optional.of(other),
-          Optional.of(called),
-          Optional.of(needs),
-          severest,
-          flush);
+    Variant withPumps(List<RunningPump> other) {
+      return new Variant(name, solids, temperature, level, worn, Optional.of(other), choice, flush);
     }
 
-    Variant withSeverestDerating() {
-      return new Variant(
-          name, solids, temperature, level, worn, group, names, required, true, flush);
+    Variant believing(PumpInLiquid.Choice other) {
+      return new Variant(name, solids, temperature, level, worn, pumps, other, flush);
     }
 
     Variant withWater() {
-      return new Variant(
-          name, solids, temperature, level, worn, group, names, required, severest, true);
+      return new Variant(name, solids, temperature, level, worn, pumps, choice, true);
     }
   }
 
@@ -195,44 +172,56 @@ final class StatesEvaluation {
   }
 
   private void others() {
-    StatesSpec none =
-        new StatesSpec(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            false);
-    StatesSpec spec = design.service().states().orElse(none);
+    StatesSpec spec = design.service().states().orElse(StatesSpec.NONE);
     double worn = spec.wornHead().map(Measure.FRACTION::si).orElse(0.0);
+    boolean wears = worn > 0 || oneWears();
     spec.thickest().ifPresent(s -> add(Variant.named("thickest liquor").withSolids(s)));
     spec.thinnest().ifPresent(s -> add(Variant.named("thinnest liquor").withSolids(s)));
     spec.coldest().ifPresent(t -> add(Variant.named("coldest").withTemperature(t)));
     spec.warmest().ifPresent(t -> add(Variant.named("warmest").withTemperature(t)));
+    spec.thickestCarrier().ifPresent(c -> add(Variant.named("thickest liquor"), with(c), none()));
+    spec.thinnestCarrier().ifPresent(c -> add(Variant.named("thinnest liquor"), with(c), none()));
+    spec.coldestCarrier().ifPresent(c -> add(Variant.named("coldest"), with(c), none()));
+    spec.warmestCarrier().ifPresent(c -> add(Variant.named("warmest"), with(c), none()));
+    spec.thickestSand().ifPresent(s -> add(Variant.named("most sand"), design, sand(s)));
+    spec.thinnestSand().ifPresent(s -> add(Variant.named("least sand"), design, sand(s)));
     spec.lowSourceLevel().ifPresent(l -> add(Variant.named("pit at its lowest").withLevel(l)));
     spec.highSourceLevel().ifPresent(l -> add(Variant.named("pit at its highest").withLevel(l)));
-    if (worn > 0) {
+    if (wears) {
       add(Variant.named(word() + " worn").withWear(worn));
     }
     boolean rotodynamic = design.pump().orElse(null) instanceof RotodynamicSpec;
     if (rotodynamic && design.service().states().isPresent() && sandThere()) {
-      add(Variant.named("sand takes most head by any method").withSeverestDerating());
+      add(Variant.named(MOST_HEAD).believing(PumpInLiquid.Choice.SEVEREST));
     }
-    Variant worst = together(spec, worn);
+    Variant worst =
+        together(
+            spec,
+            wears ? OptionalDouble.of(worn) : OptionalDouble.empty(),
+            rotodynamic && sandThere());
     if (worst != null) {
-      add(worst);
+      add(worst, worstDesign(spec), spec.thickestSand().map(this::sand).orElseGet(this::none));
     }
     if (spec.flushWater()) {
-      add(Variant.named("flush with water").withWater());
+      add(Variant.named(FLUSH).withWater());
     }
     if (rotodynamic) {
       stations((RotodynamicSpec) design.pump().orElseThrow(), worst);
     }
     if (design.service().states().isPresent() && design.pump().isPresent()) {
-      start(worn);
+      start(wears ? OptionalDouble.of(worn) : OptionalDouble.empty());
     }
+    if (rotodynamic) {
+      band((RotodynamicSpec) design.pump().orElseThrow());
+    }
+  }
+
+  /** Says whether a pump that runs has a share of wear of its own. */
+  private boolean oneWears() {
+    return design.pump().orElse(null) instanceof RotodynamicSpec spec
+        && spec.pumps().stream()
+            .flatMap(p -> p.wornHead().stream())
+            .anyMatch(share -> Measure.FRACTION.si(share) > 0);
   }
 
   private String word() {
@@ -245,14 +234,28 @@ final class StatesEvaluation {
     return materials.sandFraction(designFlow()) > 0;
   }
 
-  /** What takes flow, all at once; nothing when fewer than two such things are given. */
-  private static Variant together(StatesSpec spec, double worn) {
+  /**
+   * What takes flow, all at once, with the derating for sand that takes most head; nothing when
+   * fewer than two such things are given.
+   */
+  private static Variant together(StatesSpec spec, OptionalDouble worn, boolean derated) {
     List<String> given = new ArrayList<>();
-    spec.thickest().ifPresent(s -> given.add("thickest liquor"));
-    spec.coldest().ifPresent(t -> given.add("coldest"));
+    if (spec.thickest().isPresent() || spec.thickestCarrier().isPresent()) {
+      given.add("thickest liquor");
+    }
+    // Two liquids with numbers of their own cannot be one: the thickest goes before the coldest.
+    if (spec.coldest().isPresent()
+        || spec.coldestCarrier().isPresent() && spec.thickestCarrier().isEmpty()) {
+      given.add("coldest");
+    }
+    spec.thickestSand().ifPresent(s -> given.add("most sand"));
     spec.lowSourceLevel().ifPresent(l -> given.add("pit at its lowest"));
-    if (worn > 0) {
-      given.add("worn");
+    worn.ifPresent(share -> given.add("worn"));
+    if (given.size() < 2) {
+      return null;
+    }
+    if (derated) {
+      given.add("sand takes most head");
     }
     Variant worst = Variant.named(String.join(", ", given) + ", all together");
     if (spec.thickest().isPresent()) {
@@ -264,73 +267,175 @@ final class StatesEvaluation {
     if (spec.lowSourceLevel().isPresent()) {
       worst = worst.withLevel(spec.lowSourceLevel().get());
     }
-    if (worn > 0) {
-      worst = worst.withWear(worn);
+    if (worn.isPresent()) {
+      worst = worst.withWear(worn.getAsDouble());
     }
-    return given.size() < 2 ? null : worst;
+    return derated ? worst.believing(PumpInLiquid.Choice.SEVEREST) : worst;
   }
 
   /** One pump out of several, and the spare in the place of the first. */
   private void stations(RotodynamicSpec spec, Variant worst) {
-    List<String> names = spec.names();
-    List<SuctionEvaluation.Required> required =
-        spec.curves().stream().map(SuctionEvaluation.Required::of).toList();
-    if (names.size() > 1) {
-      for (int i = 0; i < names.size(); i++) {
+    List<RunningPump> pumps = spec.pumps();
+    if (pumps.size() > 1) {
+      for (int i = 0; i < pumps.size(); i++) {
         // Of pumps like the first, one stands for all.
         if (i == 0 || i >= spec.station().count()) {
-          add(
-              Variant.named("without " + names.get(i))
-                  .withPumps(spec.running().without(i), without(names, i), without(required, i)));
+          List<RunningPump> others = new ArrayList<>(pumps);
+          others.remove(i);
+          add(Variant.named("without " + pumps.get(i).name()).withPumps(others));
         }
       }
     }
     for (OtherPumpSpec spare : spec.spares()) {
-      List<String> called = new ArrayList<>(names);
-      called.set(0, spare.name());
-      List<SuctionEvaluation.Required> needs = new ArrayList<>(required);
-      needs.set(0, SuctionEvaluation.Required.of(spare.curve()));
-      PumpGroup group = spec.withSpare(spare);
-      add(Variant.named(spareName(spare)).withPumps(group, called, needs));
+      List<RunningPump> with = spec.withSpare(spare);
+      add(Variant.named(spareName(spare)).withPumps(with));
       if (worst != null) {
-        Variant both =
-            new Variant(
-                spareName(spare) + ", with the worst together",
-                worst.solids(),
-                worst.temperature(),
-                worst.level(),
-                worst.worn(),
-                Optional.of(group),
-                Optional.of(called),
-                Optional.of(needs),
-                false,
-                false);
-        add(both);
+        StatesSpec states = design.service().states().orElse(StatesSpec.NONE);
+        add(
+            worst.called(spareName(spare) + ", with the worst together").withPumps(with),
+            worstDesign(states),
+            states.thickestSand().map(this::sand).orElseGet(this::none));
       }
     }
+  }
+
+  /**
+   * The duty by every derating for sand and every viscosity of the liquid that makes a difference,
+   * all else as designed.
+   */
+  private void band(RotodynamicSpec spec) {
+    PumpInLiquid liquid =
+        new PumpEvaluation(design, materials, new LineModel(design, materials)).liquid();
+    List<RunningPump> pumps = spec.pumps();
+    boolean thick =
+        pumps.stream()
+            .flatMap(pump -> liquid.viscosities(pump).stream())
+            .anyMatch(seen -> !seen.correction().none());
+    if (!thick && !sandThere()) {
+      return;
+    }
+    List<Optional<SolidsDerating>> solids =
+        sandThere()
+            ? liquid.deratings(pumps).stream().map(Optional::of).toList()
+            : List.of(Optional.empty());
+    List<Optional<RepresentativeViscosity>> viscosities =
+        thick && !(liquid.newtonian())
+            ? Arrays.stream(RepresentativeViscosity.values()).map(Optional::of).toList()
+            : List.of(Optional.empty());
+    Map<Double, Double> heads = new HashMap<>();
+    for (Optional<SolidsDerating> model : solids) {
+      for (Optional<RepresentativeViscosity> viscosity : viscosities) {
+        PumpInLiquid.Choice choice = new PumpInLiquid.Choice(model, false, viscosity);
+        band.add(row(spec, choice, heads));
+      }
+    }
+  }
+
+  private DutyRow row(RotodynamicSpec spec, PumpInLiquid.Choice choice, Map<Double, Double> heads) {
+    LineModel model = new LineModel(design, materials);
+    PumpEvaluation evaluation =
+        new PumpEvaluation(
+            design,
+            materials,
+            model,
+            new Change(Optional.empty(), choice, OptionalDouble.empty()),
+            heads);
+    RunningPump first = spec.pumps().get(0);
+    PumpInLiquid liquid = evaluation.liquid();
+    Optional<PumpInLiquid.Seen> seen = liquid.viscosity(first, choice);
+    PumpResult result = evaluation.result();
+    OptionalDouble flow =
+        result
+            .governing()
+            .map(duty -> OptionalDouble.of(Measure.FLOW.si(duty.flow())))
+            .orElseGet(OptionalDouble::empty);
+    Optional<RunPoint> worst =
+        flow.isPresent() && materials.flows(flow.getAsDouble())
+            ? Optional.of(
+                worst(model.runs(flow.getAsDouble(), materials.sandFraction(flow.getAsDouble()))))
+            : Optional.empty();
+    List<Reason> reasons = new ArrayList<>();
+    worst.ifPresent(run -> sand(run, reasons));
+    return new DutyRow(
+        choice.solids().map(SolidsDerating::name),
+        choice.viscosity().or(() -> seen.map(PumpInLiquid.Seen::which)),
+        Measure.FRACTION.si(result.headRatio()),
+        seen.map(s -> s.correction().flowRatio()).orElse(1.0),
+        seen.map(s -> s.correction().efficiencyRatio()).orElse(1.0),
+        flow,
+        worst.map(run -> run.run().name()),
+        worst
+            .map(RunPoint::leastVelocityMps)
+            .map(OptionalDouble::of)
+            .orElseGet(OptionalDouble::empty),
+        worst
+            .flatMap(RunPoint::deposition)
+            .filter(d -> worst.get().regime() == Regime.TURBULENT)
+            .map(d -> OptionalDouble.of(d.velocityToPassMps()))
+            .orElseGet(OptionalDouble::empty),
+        worst.map(RunPoint::severity).orElse(Severity.FAIL),
+        choice
+                .solids()
+                .map(m -> m == liquid.derating(first, PumpInLiquid.Choice.RULE).model())
+                .orElse(true)
+            && choice
+                .viscosity()
+                .map(
+                    v ->
+                        liquid
+                            .viscosity(first, PumpInLiquid.Choice.RULE)
+                            .map(s -> s.which() == v)
+                            .orElse(true))
+                .orElse(true));
+  }
+
+  List<DutyRow> band() {
+    return band;
   }
 
   static String spareName(OtherPumpSpec spare) {
     return spare.name() + " for pump 1";
   }
 
-  private static <T> List<T> without(List<T> list, int index) {
-    List<T> others = new ArrayList<>(list);
-    others.remove(index);
-    return others;
-  }
-
   private double designFlow() {
     return Measure.FLOW.si(design.flow().orElseThrow().design());
   }
 
-  private void add(Variant variant) {
-    all.add(evaluate(variant));
+  static boolean isFlush(StateResult state) {
+    return state.name().equals(FLUSH);
   }
 
-  private Evaluated evaluate(Variant variant) {
-    Design changed = changed(variant);
+  private Design with(CarrierSpec carrier) {
+    return design.with(carrier, design.route());
+  }
+
+  private OptionalDouble sand(Quantity<Dimensionless> fraction) {
+    return OptionalDouble.of(Measure.FRACTION.si(fraction));
+  }
+
+  private OptionalDouble none() {
+    return OptionalDouble.empty();
+  }
+
+  private Design worstDesign(StatesSpec spec) {
+    return spec.thickestCarrier().or(spec::coldestCarrier).map(this::with).orElse(design);
+  }
+
+  private void add(Variant variant) {
+    add(variant, design, none());
+  }
+
+  /** A state of a design whose liquid or share of sand is another. */
+  private void add(Variant variant, Design from, OptionalDouble sandFraction) {
+    all.add(evaluate(variant, from, sandFraction));
+  }
+
+  private Evaluated evaluate(Variant variant, Design from, OptionalDouble sandFraction) {
+    Design changed = changed(variant, from);
     Materials inside = Materials.of(changed);
+    if (sandFraction.isPresent()) {
+      inside = inside.diluted(inside.carrier(), sandFraction.getAsDouble());
+    }
     if (variant.flush()) {
       double temperature = inside.carrier().temperatureK();
       inside = inside.diluted(Carriers.water(temperature), 0);
@@ -342,24 +447,16 @@ final class StatesEvaluation {
     if (design.pump().isEmpty()) {
       return at(variant, true, changed, inside, model, designFlow(), Optional.empty());
     }
-    Optional<PumpGroup> group =
-        design.pump().get() instanceof RotodynamicSpec spec
-            ? Optional.of(variant.group().orElseGet(spec::running))
-            : Optional.empty();
-    if (group.isPresent()) {
+    if (design.pump().get() instanceof RotodynamicSpec spec) {
       model =
           model.withSuctionLines(
-              ((RotodynamicSpec) design.pump().get()).station().arrangement()
-                      == PumpGroup.Arrangement.PARALLEL
-                  ? group.get().pumps().size()
+              spec.station().arrangement() == PumpGroup.Arrangement.PARALLEL
+                  ? variant.pumps().orElseGet(spec::pumps).size()
                   : 1);
     }
     PumpEvaluation evaluation =
         new PumpEvaluation(
-            changed,
-            inside,
-            model,
-            new Change(group.map(g -> g.worn(variant.worn())), variant.severest(), variant.worn()));
+            changed, inside, model, new Change(variant.pumps(), variant.choice(), variant.worn()));
     PumpResult result = evaluation.result();
     if (result.governing().isEmpty()) {
       return failed(
@@ -375,8 +472,8 @@ final class StatesEvaluation {
     return at(variant, true, changed, inside, model, flow, Optional.of(evaluation));
   }
 
-  private Design changed(Variant variant) {
-    CarrierSpec carrier = design.carrier();
+  private Design changed(Variant variant, Design from) {
+    CarrierSpec carrier = from.carrier();
     Quantity<Temperature> temperature = variant.temperature().orElse(carrier.temperature());
     if (carrier instanceof ManureSpec manure) {
       carrier = new ManureSpec(temperature, variant.solids().orElse(manure.totalSolids()));
@@ -411,10 +508,7 @@ final class StatesEvaluation {
       Optional<PumpEvaluation> evaluation) {
     double fraction = inside.sandFraction(flow);
     List<RunPoint> runs = model.runs(flow, fraction);
-    RunPoint worst =
-        runs.stream()
-            .max(Comparator.comparing(RunPoint::severity).thenComparingDouble(r -> -margin(r)))
-            .orElseThrow();
+    RunPoint worst = worst(runs);
     List<Reason> reasons = new ArrayList<>();
     sand(worst, reasons);
     double pressure = pressure(changed, inside, model, flow, reasons);
@@ -424,17 +518,19 @@ final class StatesEvaluation {
     double density = inside.mixtureDensityKgM3(fraction);
     List<PumpPoint> pumps = new ArrayList<>();
     Optional<PumpGroup> group = Optional.empty();
+    double drive = design.pump().map(p -> Measure.FRACTION.si(p.driveEfficiency())).orElse(1.0);
     if (evaluation.isPresent()) {
       if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
         group = evaluation.get().derated(spec);
-        pumps.addAll(rotodynamic(spec, variant, group.orElseThrow(), changed, inside, model, flow));
+        pumps.addAll(
+            rotodynamic(spec, evaluation.get(), group.orElseThrow(), changed, inside, model, flow));
+        drive = PumpEvaluation.drive(evaluation.get().pumps(spec), group.orElseThrow().parts(flow));
       } else {
         pumps.add(piston(variant, changed, inside, model, flow));
       }
       pumps.forEach(p -> judge(p, reasons));
     }
     double shaft = pumps.stream().mapToDouble(PumpPoint::shaftW).sum();
-    double drive = design.pump().map(p -> Measure.FRACTION.si(p.driveEfficiency())).orElse(1.0);
     reasons.sort(Comparator.comparing(Reason::severity).reversed());
     Severity severity = reasons.stream().map(Reason::severity).reduce(Severity.PASS, Severity::or);
     boolean driven = evaluation.isPresent();
@@ -476,6 +572,12 @@ final class StatesEvaluation {
         group,
         variant.flush(),
         margin(worst));
+  }
+
+  private static RunPoint worst(List<RunPoint> runs) {
+    return runs.stream()
+        .max(Comparator.comparing(RunPoint::severity).thenComparingDouble(r -> -margin(r)))
+        .orElseThrow();
   }
 
   private static double margin(RunPoint point) {
@@ -563,25 +665,22 @@ final class StatesEvaluation {
 
   private List<PumpPoint> rotodynamic(
       RotodynamicSpec spec,
-      Variant variant,
+      PumpEvaluation evaluation,
       PumpGroup group,
       Design changed,
       Materials inside,
       LineModel model,
       double flow) {
-    List<String> names = variant.names().orElseGet(spec::names);
-    List<SuctionEvaluation.Required> required =
-        variant
-            .required()
-            .orElseGet(() -> spec.curves().stream().map(SuctionEvaluation.Required::of).toList());
     double fraction = inside.sandFraction(flow);
     double density = inside.mixtureDensityKgM3(fraction);
     List<PumpGroup.Part> parts = group.parts(flow);
     List<PumpPoint> points = new ArrayList<>();
     boolean series = spec.station().arrangement() == PumpGroup.Arrangement.SERIES;
+    List<RunningPump> pumps = evaluation.pumps(spec);
     for (int i = 0; i < parts.size(); i++) {
       PumpGroup.Part part = parts.get(i);
       PumpCurve curve = group.pumps().get(i);
+      RunningPump pump = pumps.get(i);
       boolean runs = part.flowM3ps() > 0 && part.efficiency() > 0;
       double shaft =
           runs
@@ -591,41 +690,50 @@ final class StatesEvaluation {
                   * Math.max(part.headM(), 0)
                   / part.efficiency()
               : 0;
-      boolean bestKnown = curve.bestEfficiencyFlowM3ps() > 0;
-      Optional<OperatingRegion> region =
-          bestKnown ? Optional.of(region(spec, curve)) : Optional.empty();
+      Optional<BestPoint> best = PumpInLiquid.best(pump);
       // Of pumps in series only the first draws from the pit.
       boolean draws = part.flowM3ps() > 0 && !(series && i > 0);
       Optional<SuctionPoint> suction =
           draws
               ? SuctionEvaluation.at(
-                  changed, inside, model, part.flowM3ps(), fraction, required.get(i))
+                  changed,
+                  inside,
+                  model,
+                  part.flowM3ps(),
+                  fraction,
+                  SuctionEvaluation.Need.of(
+                      pump,
+                      evaluation
+                          .liquid()
+                          .viscosity(pump, evaluation.choice())
+                          .map(PumpInLiquid.Seen::correction)))
               : Optional.empty();
       points.add(
           new PumpPoint(
-              names.get(i),
+              pump.name(),
               part.flowM3ps(),
               part.headM(),
               part.efficiency(),
               shaft,
-              region,
+              best.isPresent()
+                  ? OptionalDouble.of(best.get().specificSpeed())
+                  : OptionalDouble.empty(),
+              best.map(b -> region(spec, curve, b)),
+              pump.motor(),
               suction));
     }
     return points;
   }
 
-  private static OperatingRegion region(RotodynamicSpec spec, PumpCurve curve) {
-    OperatingRegion common = OperatingRegion.of(curve);
-    if (spec.station().minimumFlow().isEmpty()) {
-      return common;
-    }
-    double least = Measure.FLOW.si(spec.station().minimumFlow().get()) / common.bestFlowM3ps();
-    return new OperatingRegion(
-        common.bestFlowM3ps(),
-        least,
-        Math.max(common.preferredLow(), least),
-        Math.max(common.preferredHigh(), least * (1 + 1e-9)),
-        Math.max(common.allowableHigh(), least * (1 + 1e-9)));
+  private static OperatingRegion region(RotodynamicSpec spec, PumpCurve curve, BestPoint best) {
+    return OperatingRegion.common(curve.bestEfficiencyFlowM3ps(), best.specificSpeed())
+        .within(flow(spec.station().minimumFlow()), flow(spec.station().maximumFlow()));
+  }
+
+  private static OptionalDouble flow(Optional<Quantity<VolumetricFlowRate>> given) {
+    return given.isPresent()
+        ? OptionalDouble.of(Measure.FLOW.si(given.get()))
+        : OptionalDouble.empty();
   }
 
   private PumpPoint piston(
@@ -636,7 +744,7 @@ final class StatesEvaluation {
     double efficiency =
         Measure.FRACTION.si(spec.mechanicalEfficiency())
             * Measure.FRACTION.si(spec.volumetricEfficiency())
-            * (1 - variant.worn());
+            * (1 - variant.worn().orElse(0));
     double shaft =
         inside.mixtureDensityKgM3(fraction)
             * Physics.GRAVITY
@@ -649,9 +757,11 @@ final class StatesEvaluation {
         head,
         efficiency,
         shaft,
+        OptionalDouble.empty(),
         Optional.empty(),
+        spec.motor(),
         SuctionEvaluation.at(
-            changed, inside, model, flow, fraction, SuctionEvaluation.Required.of(spec)));
+            changed, inside, model, flow, fraction, SuctionEvaluation.Need.of(spec)));
   }
 
   private void judge(PumpPoint pump, List<Reason> reasons) {
@@ -664,7 +774,7 @@ final class StatesEvaluation {
       region(pump, pump.region().get(), reasons);
     }
     pump.suction().ifPresent(suction -> suction(pump, suction, reasons));
-    design.pump().flatMap(p -> p.motor()).ifPresent(motor -> motor(pump, motor, reasons));
+    pump.motor().ifPresent(motor -> motor(pump, motor, reasons));
   }
 
   private void region(PumpPoint pump, OperatingRegion region, List<Reason> reasons) {
@@ -687,7 +797,7 @@ final class StatesEvaluation {
   private void suction(PumpPoint pump, SuctionPoint suction, List<Reason> reasons) {
     if (suction.requiredM().isPresent()) {
       double required = suction.requiredM().getAsDouble();
-      double needed = MARGIN.neededM(required);
+      double needed = suction.margin().neededM(required);
       if (suction.availableM() < needed) {
         boolean cavitates = suction.availableM() < required;
         reasons.add(
@@ -737,7 +847,7 @@ final class StatesEvaluation {
   }
 
   /** The line full and at rest: what the pump must lift and break before anything flows. */
-  private void start(double worn) {
+  private void start(OptionalDouble worn) {
     LineModel model = new LineModel(design, materials);
     double fraction = materials.sandFraction(designFlow());
     double weight = materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
@@ -757,7 +867,7 @@ final class StatesEvaluation {
                   design,
                   materials,
                   model,
-                  new Change(Optional.of(spec.running().worn(worn)), false, 0))
+                  new Change(Optional.empty(), PumpInLiquid.Choice.RULE, worn))
               .derated(spec);
       available = group.map(g -> g.headM(g.leastFlowM3ps())).orElse(0.0);
     } else {
@@ -770,7 +880,7 @@ final class StatesEvaluation {
             + units.show(Kind.HEAD, needed)
             + " of mixture before it moves, and "
             + word()
-            + (worn > 0 ? ", worn, " : " ")
+            + (worn.isPresent() ? ", worn, " : " ")
             + "can give "
             + units.show(Kind.HEAD, available);
     all.add(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.assessment.ServiceResult.Plug;
 import sandslurry.assessment.ServiceResult.Stop;
 import sandslurry.assessment.ServiceResult.StoppedRun;
 import sandslurry.correlation.Physics;
@@ -23,6 +24,7 @@ import sandslurry.pump.PumpGroup;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.ShearSettling;
+import sandslurry.transport.PackedPlug;
 import sandslurry.transport.StoppedLine;
 import sandslurry.transport.StoppedLine.Flush;
 import sandslurry.transport.StoppedLine.Restart;
@@ -70,6 +72,15 @@ final class StopEvaluation {
     return new LineModel(design, flushing);
   }
 
+  /** The velocity of water in the largest bore of a run that carries off a bed. */
+  static OptionalDouble clearingMps(LineModel water, RunSpec run) {
+    OptionalDouble clearing = water.leastSafeFlowM3ps(run);
+    return clearing.isPresent()
+        ? OptionalDouble.of(
+            bore(run, Measure.LENGTH.si(run.largestBore())).velocityMps(clearing.getAsDouble()))
+        : clearing;
+  }
+
   Optional<Stop> result() {
     if (!(fraction > 0)) {
       return Optional.empty();
@@ -86,62 +97,69 @@ final class StopEvaluation {
     List<StoppedRun> runs = new ArrayList<>();
     double sliding = 0;
     double yield = 0;
-    double plug = 0;
     double sand = 0;
+    double sandStatic = 0;
     double weakest = Double.POSITIVE_INFINITY;
     for (RunSpec run : model.route().runs()) {
       StoppedLine line = stopped(run, fraction);
-      double length = Measure.LENGTH.si(run.length());
-      double slope = Math.abs(Math.asin(Measure.LENGTH.si(run.rise()) / length));
+      double slope = Math.abs(angle(run));
       double slides = line.slideAngleRad(StoppedLine.SLIDING_FRICTION);
-      double packed =
-          lies && slope > Math.min(slides, RunPoint.SLIDES_RAD) ? line.plugLengthM(length) : 0;
+      double packed = lies && packs(run) ? line.plugLengthM(length(run)) : 0;
       Restart held =
           line.restart(
               materials.sandDensityKgM3(),
               density,
               StoppedLine.SLIDING_FRICTION,
               rheology.yieldStressPa(),
-              packed);
-      sliding += lies ? held.slidingBedPa() : 0;
+              0);
+      // Sand that is sure to have slid away leaves no bed behind.
+      sliding += lies && slope <= slides ? held.slidingBedPa() : 0;
       yield += held.yieldPa();
-      plug += held.plugPa();
       sand += line.sandMassKg(materials.sandDensityKgM3());
+      double rise = Measure.LENGTH.si(run.rise());
+      // Sand that lies does not help to push down a slope.
+      sandStatic += lies ? Math.max(rise, 0) : rise;
       weakest = Math.min(weakest, run.ratingPa(materials.carrier().temperatureK()).orElse(weakest));
-      OptionalDouble clearing = water.leastSafeFlowM3ps(run);
-      Bore largest = bore(run, Measure.LENGTH.si(run.largestBore()));
       runs.add(
           new StoppedRun(
               run.name(),
               line.bed().depthM(),
               fraction / StoppedLine.BED_VOLUME_FRACTION,
-              line.settlingTimeS(settling),
+              packed > 0
+                  ? line.slidingTimeS(settling, Math.min(slope, Math.PI / 2))
+                  : line.settlingTimeS(settling),
               slope,
               slides,
               packed,
-              clearing.isPresent()
-                  ? OptionalDouble.of(largest.velocityMps(clearing.getAsDouble()))
-                  : OptionalDouble.empty()));
+              clearingMps(water, run)));
     }
+    double clear = materials.mixtureDensityKgM3(0);
     double mixture = materials.mixtureDensityKgM3(fraction);
     double level = Measure.LENGTH.si(model.route().sourceLevel());
+    double lift = model.staticHeadM() + level;
+    double outlet = Measure.LENGTH.si(model.route().outletHead());
+    double resting = Physics.GRAVITY * (clear * lift + (mixture - clear) * (sandStatic + outlet));
+    double available = available(mixture, level);
+    List<Plug> plugs = lies ? plugs(density, available - resting) : List.of();
+    OptionalDouble wedged = OptionalDouble.of(0);
+    for (Plug plug : plugs) {
+      wedged =
+          wedged.isPresent() && plug.wedgedPa().isPresent()
+              ? OptionalDouble.of(wedged.getAsDouble() + plug.wedgedPa().getAsDouble())
+              : OptionalDouble.empty();
+    }
     OptionalDouble clearing = clearingFlowM3ps(design, materials, flow);
-    OperationSpec operation =
-        design
-            .service()
-            .operation()
-            .orElse(
-                new OperationSpec(
-                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
+    OperationSpec operation = design.service().operation().orElse(OperationSpec.NONE);
     return Optional.of(
         new Stop(
             fraction,
             sand,
             model.volumeM3(),
             runs,
-            new Restart(sliding, yield, plug),
-            mixture * Physics.GRAVITY * (model.staticHeadM() + level),
-            available(mixture, level),
+            plugs,
+            new Restart(sliding, yield, plugs.stream().mapToDouble(Plug::frictionPa).sum(), wedged),
+            resting,
+            available,
             Double.isInfinite(weakest) ? OptionalDouble.empty() : OptionalDouble.of(weakest),
             clearing.isPresent()
                 ? Optional.of(
@@ -149,13 +167,106 @@ final class StopEvaluation {
                         StoppedLine.FLUSH_LINE_VOLUMES * model.volumeM3(), clearing.getAsDouble()))
                 : Optional.empty(),
             operation
-                .flushFlow()
-                .map(q -> OptionalDouble.of(Measure.FLOW.si(q)))
-                .orElseGet(OptionalDouble::empty),
+                .flush()
+                .map(
+                    supply ->
+                        new FlushEvaluation(
+                                design,
+                                materials.diluted(
+                                    Carriers.water(materials.carrier().temperatureK()), fraction),
+                                water,
+                                fraction,
+                                lies)
+                            .result(supply)),
             operation
                 .flushVolume()
                 .map(v -> OptionalDouble.of(Measure.VOLUME.si(v)))
                 .orElseGet(OptionalDouble::empty)));
+  }
+
+  private static double length(RunSpec run) {
+    return Measure.LENGTH.si(run.length());
+  }
+
+  private static double angle(RunSpec run) {
+    return Math.asin(Measure.LENGTH.si(run.rise()) / length(run));
+  }
+
+  /** Whether the sand of a run may slide to its foot. */
+  private boolean packs(RunSpec run) {
+    double slides = stopped(run, fraction).slideAngleRad(StoppedLine.SLIDING_FRICTION);
+    return Math.abs(angle(run)) > Math.min(slides, RunPoint.SLIDES_RAD);
+  }
+
+  /** Neighbouring runs that fall and then climb lay their sand on one heap between them. */
+  private List<Plug> plugs(double liquidDensity, double left) {
+    List<Plug> plugs = new ArrayList<>();
+    List<RunSpec> runs = model.route().runs();
+    int i = 0;
+    while (i < runs.size()) {
+      if (!packs(runs.get(i))) {
+        i++;
+        continue;
+      }
+      boolean falls = angle(runs.get(i)) < 0;
+      int end = i + 1;
+      while (end < runs.size() && packs(runs.get(end)) && (angle(runs.get(end)) < 0) == falls) {
+        end++;
+      }
+      int climbs = end;
+      while (falls
+          && climbs < runs.size()
+          && packs(runs.get(climbs))
+          && angle(runs.get(climbs)) > 0) {
+        climbs++;
+      }
+      plugs.add(plug(runs.subList(i, climbs), end - i, i == 0, liquidDensity, left));
+      i = climbs;
+    }
+    return plugs;
+  }
+
+  private Plug plug(
+      List<RunSpec> runs, int before, boolean first, double liquidDensity, double left) {
+    boolean falls = angle(runs.get(0)) < 0;
+    boolean valley = before < runs.size();
+    List<PackedPlug.Part> parts = new ArrayList<>();
+    double least = Double.POSITIVE_INFINITY;
+    for (RunSpec run : runs) {
+      double bore = Measure.LENGTH.si(run.meanBore());
+      least = Math.min(least, bore);
+      parts.add(
+          new PackedPlug.Part(bore, stopped(run, fraction).plugLengthM(length(run)), angle(run)));
+    }
+    PackedPlug packed =
+        new PackedPlug(
+            parts,
+            Physics.GRAVITY
+                * (materials.sandDensityKgM3() - liquidDensity)
+                * StoppedLine.BED_VOLUME_FRACTION,
+            StoppedLine.SLIDING_FRICTION,
+            PackedPlug.STRESS_RATIO);
+    double weight = packed.climbingWeightPa();
+    double friction = Math.max(0, packed.seepingPa() - weight);
+    OptionalDouble wedged = packed.wedgedPa();
+    double steepest = parts.stream().mapToDouble(PackedPlug.Part::angleRad).max().orElseThrow();
+    String last = runs.get(before - 1).name();
+    return new Plug(
+        valley
+            ? "the low point between " + last + " and " + runs.get(before).name()
+            : falls
+                ? "the foot of " + last
+                : "the foot of " + runs.get(0).name() + (first ? ", at the start of the line" : ""),
+        packed,
+        least,
+        friction,
+        wedged.isPresent()
+            ? OptionalDouble.of(Math.max(friction, wedged.getAsDouble() - weight))
+            : wedged,
+        design.pump().isPresent()
+            // The weight of the sand that climbs is in the static pressure already.
+            ? packed.longestPushedM(least, steepest, Math.max(0, left + weight))
+            : OptionalDouble.empty());
   }
 
   static StoppedLine stopped(RunSpec run, double sandFraction) {

@@ -3,24 +3,100 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.CurveSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
+import sandslurry.design.PumpSpec.RunningPump;
+import sandslurry.material.Water;
+import sandslurry.pump.BestPoint;
 import sandslurry.pump.RequiredSuctionHead;
+import sandslurry.pump.SuctionEnergy;
 import sandslurry.pump.SuctionHead;
+import sandslurry.pump.SuctionMargin;
+import sandslurry.pump.ViscousCorrection;
 import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.units.Measure;
 
 /** The suction side of one pump. */
 final class SuctionEvaluation {
+  /** Temperature of the cold water against which a specific gravity is told. */
+  private static final double COLD_K = Measure.TEMPERATURE.entry("degC").toSi(15);
+
   private SuctionEvaluation() {}
 
-  /** NPSH that a pump requires at a flow; nothing where no points of its maker reach. */
-  interface Required {
-    OptionalDouble atM(double flowM3ps);
+  /**
+   * What a pump needs at its inlet.
+   *
+   * @param required NPSH required in water; nothing where no points of its maker reach
+   * @param viscousRatio NPSH required in the liquid over that in water
+   * @param best best point of the whole impeller in water, when known
+   * @param bestRequired NPSH required there in water, when known
+   */
+  record Need(
+      DoubleFunction<OptionalDouble> required,
+      double viscousRatio,
+      Optional<BestPoint> best,
+      OptionalDouble bestRequired) {
+    static Need of(RunningPump pump, Optional<ViscousCorrection> viscous) {
+      DoubleFunction<OptionalDouble> required = required(pump.curve());
+      // An impeller turned down keeps its eye, so the inlet is that of the whole impeller.
+      Optional<BestPoint> whole =
+          PumpInLiquid.best(pump.curve().clear(), Measure.FREQUENCY.si(pump.curve().speed()));
+      OptionalDouble atBest =
+          whole.isPresent() ? required.apply(whole.get().flowM3ps()) : OptionalDouble.empty();
+      double ratio =
+          atBest.isPresent() && viscous.isPresent()
+              ? viscous.get().suctionRatio(atBest.getAsDouble())
+              : 1;
+      return new Need(required, ratio, whole, atBest);
+    }
 
-    static Required of(CurveSpec curve) {
+    static Need of(PistonSpec pump) {
+      return new Need(
+          flow ->
+              pump.npsh().isPresent()
+                  ? OptionalDouble.of(Measure.LENGTH.si(pump.npsh().get()))
+                  : OptionalDouble.empty(),
+          1,
+          Optional.empty(),
+          OptionalDouble.empty());
+    }
+
+    OptionalDouble atM(double flowM3ps) {
+      OptionalDouble water = required.apply(flowM3ps);
+      return water.isPresent()
+          ? OptionalDouble.of(viscousRatio * water.getAsDouble())
+          : OptionalDouble.empty();
+    }
+
+    OptionalDouble specificSpeed() {
+      return best.isPresent() && bestRequired.isPresent()
+          ? OptionalDouble.of(best.get().suctionSpecificSpeed(bestRequired.getAsDouble()))
+          : OptionalDouble.empty();
+    }
+
+    Optional<SuctionEnergy> energy(double nozzleM, double densityKgM3) {
+      return best.isPresent() && bestRequired.isPresent()
+          ? Optional.of(
+              SuctionEnergy.of(
+                  nozzleM,
+                  best.get(),
+                  bestRequired.getAsDouble(),
+                  densityKgM3 / Water.densityKgM3(COLD_K)))
+          : Optional.empty();
+    }
+
+    /** The greater of what sand and gas ask for and what the inlet itself does. */
+    SuctionMargin margin(Optional<SuctionEnergy> energy) {
+      return energy.isPresent()
+          ? SuctionMargin.SOLIDS.or(
+              SuctionMargin.of(specificSpeed().getAsDouble(), energy.get().grade()))
+          : SuctionMargin.SOLIDS;
+    }
+
+    private static DoubleFunction<OptionalDouble> required(CurveSpec curve) {
       List<RequiredSuctionHead.Point> points =
           curve.points().stream()
               .filter(point -> point.npsh().isPresent())
@@ -44,13 +120,6 @@ final class SuctionEvaluation {
               // side.
               : OptionalDouble.of(head.requiredM(Math.max(flow, least)));
     }
-
-    static Required of(PistonSpec pump) {
-      return flow ->
-          pump.npsh().isPresent()
-              ? OptionalDouble.of(Measure.LENGTH.si(pump.npsh().get()))
-              : OptionalDouble.empty();
-    }
   }
 
   static Optional<SuctionPoint> at(
@@ -59,7 +128,7 @@ final class SuctionEvaluation {
       LineModel model,
       double flowM3ps,
       double sandFraction,
-      Required required) {
+      Need need) {
     if (design.service().suction().isEmpty()) {
       return Optional.empty();
     }
@@ -74,13 +143,20 @@ final class SuctionEvaluation {
                 flood,
                 Math.max(run.lossM(), 0) + acceleration)
             .value();
+    Optional<SuctionEnergy> energy =
+        need.energy(
+            Measure.LENGTH.si(run.run().meanBore()), materials.mixtureDensityKgM3(sandFraction));
     return Optional.of(
         new SuctionPoint(
             flood,
             run.lossM(),
             acceleration,
             available,
-            required.atM(flowM3ps),
+            need.atM(flowM3ps),
+            need.viscousRatio(),
+            need.specificSpeed(),
+            energy,
+            need.margin(energy),
             run.leastVelocityMps(),
             run.deposition()
                 .filter(d -> run.regime() == Regime.TURBULENT)
@@ -96,7 +172,7 @@ final class SuctionEvaluation {
         ? piston
             .pulsation()
             .get()
-            .drive()
+            .drive(piston.strokeRate())
             .accelerationHeadM(
                 Measure.LENGTH.si(run.run().length()),
                 run.velocityMps(),

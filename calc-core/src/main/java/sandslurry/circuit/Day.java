@@ -12,6 +12,7 @@ import java.util.Map;
  * @param timesS end of each step since midnight [s]
  * @param meanFlows every stream, its flow meant over the whole day
  * @param pits the pits by name
+ * @param units the units other than pits that divide their feed, by name
  * @param imbalance the worst of all constituents: what came in less what went out, spilled or was
  *     left, over what came in and was there
  * @param notes what the units say of their feeds, each once
@@ -21,6 +22,7 @@ public record Day(
     List<Double> timesS,
     Map<String, Stream> meanFlows,
     Map<String, PitDay> pits,
+    Map<String, UnitDay> units,
     double imbalance,
     List<String> notes) {
   /** Copies lists and maps. */
@@ -28,6 +30,7 @@ public record Day(
     timesS = List.copyOf(timesS);
     meanFlows = Collections.unmodifiableMap(new LinkedHashMap<>(meanFlows));
     pits = Collections.unmodifiableMap(new LinkedHashMap<>(pits));
+    units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
     notes = List.copyOf(notes);
   }
 }

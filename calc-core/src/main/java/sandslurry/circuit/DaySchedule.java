@@ -11,22 +11,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import sandslurry.units.InUnit;
 
 /**
  * A day of modes, one after the other, with pits that fill and empty.
  *
- * <p>In each step pumps take from the mixed contents that a pit has at the start of the step, what
- * stands above a weir runs over it, and all other units pass their feeds on at once, by the balance
- * of {@link Network} with the pits cut out. Then the pits take up what came. What stands above the
- * brim is spilled and counted. Each constituent is conserved whatever the length of the step;
- * levels are the more exact the shorter it is. What comes into a pit can be pumped from the next
- * step on.
+ * <p>In each step sand settles from the mixed contents that a pit has at the start of the step,
+ * pumps take from the rest, what stands above a weir runs over it, and all other units pass their
+ * feeds on at once, by the balance of {@link Network} with the pits cut out. Then the pits take up
+ * what came. What stands above the brim is spilled and counted. Each constituent is conserved
+ * whatever the length of the step; levels are the more exact the shorter it is. What comes into a
+ * pit can be pumped from the next step on.
  */
 public final class DaySchedule {
   private static final double HOUR_ROUNDING_S = 1e-6;
 
+  /** A batch is run in steps no longer than this, so that its peak is seen [s]. */
+  private static final double LONGEST_BATCH_STEP_S = 600;
+
   private final List<Period> periods;
+  private final Map<String, Batches> batches;
 
   /**
    * A mode and when it runs.
@@ -37,8 +42,9 @@ public final class DaySchedule {
    */
   public record Period(Mode mode, double fromS, double toS) {}
 
-  private DaySchedule(List<Period> periods) {
+  private DaySchedule(List<Period> periods, Map<String, Batches> batches) {
     this.periods = periods;
+    this.batches = batches;
   }
 
   /**
@@ -49,11 +55,24 @@ public final class DaySchedule {
    * @throws IllegalArgumentException if there are {@link #problems}; the message holds all
    */
   public static DaySchedule of(List<Period> periods) {
+    return of(periods, Map.of());
+  }
+
+  /**
+   * Makes a schedule in which some feeds come, and some pumps of pits run, in batches.
+   *
+   * @param periods periods that cover the day, in any order
+   * @param batches when they flow, by name of the stream: a feed of the modes or a stream pumped
+   *     from a pit; the flow that a mode gives is then its mean over the day
+   * @return the schedule
+   * @throws IllegalArgumentException if there are {@link #problems}; the message holds all
+   */
+  public static DaySchedule of(List<Period> periods, Map<String, Batches> batches) {
     List<String> problems = problems(periods);
     if (!problems.isEmpty()) {
       throw new IllegalArgumentException(String.join("; ", problems));
     }
-    return new DaySchedule(sorted(periods));
+    return new DaySchedule(sorted(periods), Map.copyOf(batches));
   }
 
   /**
@@ -141,13 +160,17 @@ public final class DaySchedule {
     return new Run(contents, longestStepS).days(days);
   }
 
+  /** A network and the batches that flow in it: balances are alike where these are the same. */
+  private record Pattern(Network network, Set<String> flowing) {}
+
   /** The state of a run. */
   private final class Run {
     private final Constituents constituents;
     private final double longestStepS;
     private final Map<String, Stream> held = new TreeMap<>();
     private final Map<Network, Network> cut = new HashMap<>();
-    private final Map<Network, SteadyBalance> earlier = new HashMap<>();
+    private final Map<Pattern, SteadyBalance> earlier = new HashMap<>();
+    private final Map<String, Stream> arrived = new HashMap<>();
 
     Run(Map<String, Stream> contents, double longestStepS) {
       Mode first = periods.get(0).mode();
@@ -175,54 +198,102 @@ public final class DaySchedule {
     }
 
     private Optional<NoSteadyState> run(Period period, Tally tally) {
-      double length = period.toS() - period.fromS();
-      int steps = (int) Math.ceil(length / longestStepS - 1e-9);
-      for (int step = 1; step <= steps; step++) {
-        Optional<NoSteadyState> failure = step(period.mode(), length / steps, tally);
-        if (failure.isPresent()) {
-          return failure;
+      List<Double> edges = edges(period);
+      for (int part = 1; part < edges.size(); part++) {
+        double from = edges.get(part - 1);
+        double length = edges.get(part) - from;
+        Map<String, Double> factors = new HashMap<>();
+        batches.forEach((name, batch) -> factors.put(name, batch.factor(from, from + length)));
+        boolean quiet = factors.values().stream().allMatch(factor -> factor == 0);
+        double longest = quiet ? longestStepS : Math.min(longestStepS, LONGEST_BATCH_STEP_S);
+        int steps = (int) Math.ceil(length / longest - 1e-9);
+        for (int step = 1; step <= steps; step++) {
+          Optional<NoSteadyState> failure =
+              step(
+                  period.mode(),
+                  factors,
+                  from + length * (step - 1) / steps,
+                  length / steps,
+                  tally);
+          if (failure.isPresent()) {
+            return failure;
+          }
+          tally.timesS.add(from + length * step / steps);
         }
-        tally.timesS.add(period.fromS() + length * step / steps);
       }
       return Optional.empty();
     }
 
-    private Optional<NoSteadyState> step(Mode mode, double stepS, Tally tally) {
-      Map<String, Stream> streams = new LinkedHashMap<>(mode.feeds());
+    /** The period cut where batches start and end. */
+    private List<Double> edges(Period period) {
+      TreeSet<Double> edges = new TreeSet<>(List.of(period.fromS(), period.toS()));
+      for (Batches batch : batches.values()) {
+        for (double edge : batch.edgesS()) {
+          if (edge > period.fromS() + HOUR_ROUNDING_S && edge < period.toS() - HOUR_ROUNDING_S) {
+            edges.add(edge);
+          }
+        }
+      }
+      List<Double> cuts = new ArrayList<>();
+      for (double edge : edges) {
+        if (cuts.isEmpty()
+            || edge - cuts.get(cuts.size() - 1) > HOUR_ROUNDING_S
+            || edge == period.toS()) {
+          cuts.add(edge);
+        }
+      }
+      return cuts;
+    }
+
+    private Optional<NoSteadyState> step(
+        Mode mode, Map<String, Double> factors, double fromS, double stepS, Tally tally) {
+      Map<String, Stream> streams = new LinkedHashMap<>();
+      mode.feeds()
+          .forEach((name, feed) -> streams.put(name, feed.times(factors.getOrDefault(name, 1.0))));
+      Map<String, Stream> given = new LinkedHashMap<>(streams);
       Network network = mode.network();
-      Map<String, Double> kept = new HashMap<>();
+      Map<String, Stream> kept = new HashMap<>();
       for (Pit pit : pits(network)) {
-        kept.put(pit.name(), draw(pit, stepS, streams, tally));
+        kept.put(pit.name(), draw(pit, factors, stepS, streams, tally));
       }
       Network rest = cut.computeIfAbsent(network, this::withoutPits);
       if (rest != null) {
         Map<String, Stream> feeds = new LinkedHashMap<>();
         rest.feedNames().forEach(name -> feeds.put(name, streams.get(name)));
-        SteadyState state = rest.solve(feeds, earlier.get(rest));
+        Set<String> flowing = new HashSet<>();
+        factors.forEach((name, factor) -> flowing.addAll(factor > 0 ? Set.of(name) : Set.of()));
+        Pattern pattern = new Pattern(rest, flowing);
+        SteadyState state = rest.solve(feeds, earlier.get(pattern));
         if (state instanceof NoSteadyState failure) {
           return Optional.of(failure);
         }
         SteadyBalance balance = (SteadyBalance) state;
-        earlier.put(rest, balance);
+        earlier.put(pattern, balance);
         streams.putAll(balance.streams());
         tally.notes.addAll(balance.notes());
+        for (Unit unit : rest.units()) {
+          if (unit.outlets().size() > 1) {
+            tally.unit(unit, balance, fromS, stepS);
+          }
+        }
       }
       for (Pit pit : pits(network)) {
-        List<Stream> all = new ArrayList<>();
-        all.add(held.get(pit.name()).times(kept.get(pit.name())));
-        pit.inlets().forEach(inlet -> all.add(streams.get(inlet).times(stepS)));
-        Stream full = Stream.mix(constituents, all);
+        List<Stream> in = new ArrayList<>();
+        pit.inlets().forEach(inlet -> in.add(streams.get(inlet).times(stepS)));
+        arrived.put(pit.name(), Stream.mix(constituents, in));
+        Stream full = kept.get(pit.name()).plus(arrived.get(pit.name()));
         double volume = full.volumeM3ps();
         double over = Math.max(0, volume - pit.capacityM3());
         Stream left = over > 0 ? full.times(1 - over / volume) : full;
         tally.pit(pit, volume, over, left);
         if (over > 0) {
           tally.out(full.times(over / volume));
+          arrived.computeIfPresent(pit.name(), (name, in2) -> in2.times(1 - over / volume));
         }
         held.put(pit.name(), left);
       }
       streams.forEach((name, stream) -> tally.flow(name, stream.times(stepS)));
-      mode.feeds().values().forEach(feed -> tally.in(feed.times(stepS)));
+      given.values().forEach(feed -> tally.in(feed.times(stepS)));
       network.productNames().forEach(name -> tally.out(streams.get(name).times(stepS)));
       for (Unit unit : network.units()) {
         if (unit.outlets().isEmpty() && !(unit instanceof Pit)) {
@@ -232,13 +303,25 @@ public final class DaySchedule {
       return Optional.empty();
     }
 
-    /** Takes from a pit what pumps and weir take in a step; returns the share that stays. */
-    private double draw(Pit pit, double stepS, Map<String, Stream> streams, Tally tally) {
+    /** Takes from a pit what settles, and what pumps and weir take in a step; returns the rest. */
+    private Stream draw(
+        Pit pit,
+        Map<String, Double> factors,
+        double stepS,
+        Map<String, Stream> streams,
+        Tally tally) {
       Stream contents = held.get(pit.name());
+      if (pit.floor().isPresent()) {
+        Stream before = contents;
+        Stream last = arrived.getOrDefault(pit.name(), constituents.nothing());
+        Stream settled = pit.floor().get().settled(before, last, stepS);
+        streams.put(pit.floor().get().stream(), settled.times(1 / stepS));
+        contents = less(before, settled);
+      }
       double volume = contents.volumeM3ps();
       double left = volume;
       for (Map.Entry<String, Double> pump : pit.draws().entrySet()) {
-        double wanted = pump.getValue() * stepS;
+        double wanted = pump.getValue() * factors.getOrDefault(pump.getKey(), 1.0) * stepS;
         double taken = Math.min(wanted, left);
         if (wanted - taken > 1e-12 * wanted) {
           tally.shortage(pit.name(), pump.getKey(), wanted - taken);
@@ -251,7 +334,15 @@ public final class DaySchedule {
         streams.put(pit.overflow().get(), part(contents, over, volume, stepS));
         left -= over;
       }
-      return volume > 0 ? Math.max(0, left / volume) : 0;
+      return volume > 0 ? contents.times(Math.max(0, left / volume)) : contents;
+    }
+
+    private Stream less(Stream all, Stream part) {
+      double[] masses = all.toArray();
+      for (int i = 0; i < masses.length; i++) {
+        masses[i] = Math.max(0, masses[i] - part.kgps(i));
+      }
+      return Stream.of(constituents, masses);
     }
 
     private Stream part(Stream contents, double taken, double volume, double stepS) {
@@ -278,6 +369,47 @@ public final class DaySchedule {
     }
   }
 
+  /** What one unit is fed and catches in a day. */
+  private static final class UnitTally {
+    private final String name;
+    private Stream peak;
+    private double peakAtS;
+    private double peakCaught;
+    private double volumeM3;
+    private double fedKg;
+    private double caughtKg;
+
+    UnitTally(String name) {
+      this.name = name;
+    }
+
+    void add(Stream feed, double caughtKgps, double fromS, double stepS) {
+      // A hair more than before is rounding, not another peak.
+      if (peak == null || feed.volumeM3ps() > peak.volumeM3ps() * (1 + 1e-9)) {
+        peak = feed;
+        peakAtS = fromS;
+        peakCaught = caughtKgps;
+      }
+      volumeM3 += feed.volumeM3ps() * stepS;
+      fedKg += feed.sandKgps() * stepS;
+      caughtKg += caughtKgps * stepS;
+    }
+
+    UnitDay day() {
+      return new UnitDay(
+          name,
+          volumeM3 / InUnit.ofDays(1),
+          peak,
+          peakAtS,
+          share(peakCaught, peak.sandKgps()),
+          share(caughtKg, fedKg));
+    }
+
+    private static double share(double caught, double fed) {
+      return fed > 0 ? Math.min(1, caught / fed) : 0;
+    }
+  }
+
   /** The account of one day. */
   private static final class Tally {
     private final int number;
@@ -290,6 +422,7 @@ public final class DaySchedule {
     private final Map<String, Double> spilled = new HashMap<>();
     private final Map<String, Map<String, Double>> shortages = new HashMap<>();
     private final Map<String, Stream> ends = new HashMap<>();
+    private final Map<String, UnitTally> units = new LinkedHashMap<>();
     private final double[] had;
     private final double[] in;
     private final double[] out;
@@ -328,6 +461,12 @@ public final class DaySchedule {
           .merge(stream, missingM3, Double::sum);
     }
 
+    void unit(Unit unit, SteadyBalance balance, double fromS, double stepS) {
+      Stream feed = balance.feed(unit.name());
+      double caught = balance.stream(unit.outlets().get(0)).sandKgps();
+      units.computeIfAbsent(unit.name(), UnitTally::new).add(feed, caught, fromS, stepS);
+    }
+
     void pit(Pit pit, double fullM3, double overM3, Stream left) {
       volumes.computeIfAbsent(pit.name(), name -> new ArrayList<>()).add(left.volumeM3ps());
       most.merge(pit.name(), fullM3, Math::max);
@@ -354,7 +493,9 @@ public final class DaySchedule {
                 shortages.getOrDefault(name, Map.of()),
                 ends.get(name)));
       }
-      return new Day(number, timesS, means, pits, imbalance(), List.copyOf(notes));
+      Map<String, UnitDay> unitDays = new LinkedHashMap<>();
+      units.forEach((name, unit) -> unitDays.put(name, unit.day()));
+      return new Day(number, timesS, means, pits, unitDays, imbalance(), List.copyOf(notes));
     }
 
     private double imbalance() {

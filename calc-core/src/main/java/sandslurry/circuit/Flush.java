@@ -1,6 +1,11 @@
 package sandslurry.circuit;
 
+import sandslurry.correlation.Physics;
+import sandslurry.material.Grain;
+import sandslurry.material.Liquid;
 import sandslurry.separation.OpenChannel;
+import sandslurry.separation.ScourModels;
+import sandslurry.units.InUnit;
 
 /**
  * A flush of an alley: uniform flow of a given depth for a given time.
@@ -18,6 +23,76 @@ public record Flush(OpenChannel alley, double depthM, double durationS) {
       throw new IllegalArgumentException(
           "depth and time must be > 0 but were " + depthM + " m and " + durationS + " s");
     }
+  }
+
+  /** Velocity of practice, 5 ft/s (WQ313) [m/s]. */
+  public static final double PRACTICE_VELOCITY_MPS = InUnit.ofFeet(5);
+
+  /** Depth of practice, 3 in (WQ313) [m]. */
+  public static final double PRACTICE_DEPTH_M = InUnit.ofFeet(0.25);
+
+  /** Least time of practice (WQ313) [s]. */
+  public static final double PRACTICE_TIME_S = 10;
+
+  /** Manning's n of a flushed alley under a normal load of manure (WQ314). */
+  public static final double ALLEY_MANNING = 0.02;
+
+  /**
+   * A tank let out into an alley.
+   *
+   * @param alley the alley, which needs a slope
+   * @param volumeM3 volume of one flush [m3]
+   * @param rateM3ps rate at which it is let out [m3/s]
+   * @return the flush: uniform flow of that rate for as long as the volume lasts
+   */
+  public static Flush released(OpenChannel alley, double volumeM3, double rateM3ps) {
+    if (!(volumeM3 > 0 && Double.isFinite(volumeM3)) || !(rateM3ps > 0)) {
+      throw new IllegalArgumentException(
+          "volume and rate must be > 0 but were " + volumeM3 + " m3 and " + rateM3ps + " m3/s");
+    }
+    return new Flush(alley, alley.normalDepthM(rateM3ps), volumeM3 / rateM3ps);
+  }
+
+  /**
+   * Length of the wave before it flattens.
+   *
+   * @return velocity times time [m]
+   */
+  public double waveM() {
+    return velocityMps() * durationS;
+  }
+
+  /**
+   * Tractive stress on the floor of the alley.
+   *
+   * @param densityKgM3 density of the liquid [kg/m3]
+   * @return ρ g R S [Pa]
+   */
+  public double stressPa(double densityKgM3) {
+    return densityKgM3 * Physics.GRAVITY * alley.hydraulicRadiusM(depthM) * alley.slope();
+  }
+
+  /**
+   * Tractive stress that moves a grain that lies on the floor, by the Shields curve.
+   *
+   * @param grain the grain, denser than the liquid
+   * @param liquid the liquid
+   * @return θ (ρs − ρ) g d [Pa]
+   */
+  public static double movingStressPa(Grain grain, Liquid liquid) {
+    return ScourModels.SHIELDS.shieldsNumber(grain, liquid).value()
+        * (grain.densityKgM3() - liquid.densityKgM3())
+        * Physics.GRAVITY
+        * grain.diameterM();
+  }
+
+  /**
+   * Shear velocity of the flow: grains that settle slower than this are carried up in it.
+   *
+   * @return √(g R S) [m/s]
+   */
+  public double shearVelocityMps() {
+    return Math.sqrt(Physics.GRAVITY * alley.hydraulicRadiusM(depthM) * alley.slope());
   }
 
   /**

@@ -9,6 +9,7 @@ import sandslurry.material.Liquid;
 import sandslurry.material.SizeClass;
 import sandslurry.material.Thomas1965;
 import sandslurry.material.Water;
+import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
 
 /**
@@ -51,7 +52,8 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
     if (!(solids <= Carriers.HIGHEST_TOTAL_SOLIDS)) {
       return Optional.empty();
     }
-    double viscosity = Carriers.manure(solids, temperatureK).liquidAt(shearRatePs).viscosityPaS();
+    double viscosity =
+        Carriers.manureRheology(solids, temperatureK).apparentViscosityPaS(shearRatePs);
     double thickening = THICKENING.relativeViscosity(stream.mineralFinesVolumeShare()).value();
     return feed(stream, runningShare, viscosity * thickening);
   }
@@ -66,6 +68,17 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
    */
   public Optional<UnitFeed> screening(Stream stream, double runningShare) {
     return feed(stream, runningShare, Water.viscosityPaS(temperatureK));
+  }
+
+  /**
+   * Organic matter as it settles in the liquor of a feed.
+   *
+   * @param organic how it settles in water
+   * @param feed the feed
+   * @return slowed by the viscosity of its liquor
+   */
+  public OrganicMatter slowed(OrganicMatter organic, UnitFeed feed) {
+    return organic.in(feed.liquid().viscosityPaS() / Water.viscosityPaS(temperatureK));
   }
 
   private Optional<UnitFeed> feed(Stream stream, double runningShare, double viscosityPaS) {

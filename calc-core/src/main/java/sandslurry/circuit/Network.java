@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -17,6 +18,8 @@ import java.util.function.UnaryOperator;
 import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.LinearSystem;
 import sandslurry.numeric.UnsolvedException;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
 
 /**
  * Units connected by streams of equal name, in any arrangement, recycles among them.
@@ -51,14 +54,17 @@ public final class Network {
    */
   private static final double AGREED = 1e-6;
 
+  private static final int NOBODY = -1;
   private static final int MOST_PASSES = 100;
   private static final int MOST_ROUNDS = 2000;
 
   private final List<Unit> units;
   private final List<String> feedNames;
   private final List<String> productNames;
-  private final Map<String, Integer> producer = new HashMap<>();
   private final Map<String, Integer> consumer = new HashMap<>();
+
+  /** The unit that takes each outlet of each unit, or {@link #NOBODY}. */
+  private final int[][] takers;
 
   private Network(List<Unit> units, Collection<String> feeds, Collection<String> products) {
     this.units = List.copyOf(units);
@@ -68,9 +74,13 @@ public final class Network {
       for (String inlet : units.get(u).inlets()) {
         consumer.put(inlet, u);
       }
-      for (String outlet : units.get(u).outlets()) {
-        producer.put(outlet, u);
-      }
+    }
+    this.takers = new int[units.size()][];
+    for (int u = 0; u < takers.length; u++) {
+      takers[u] =
+          units.get(u).outlets().stream()
+              .mapToInt(outlet -> consumer.getOrDefault(outlet, NOBODY))
+              .toArray();
     }
   }
 
@@ -265,7 +275,7 @@ public final class Network {
         }
         return result.converged() && agrees(result.state())
             ? balance(splits, balanced(splits), passes)
-            : unsettled(passes, result.change());
+            : unsettled(passes, splits, result.state());
       } catch (UnsolvedException e) {
         return tooSmall(e.getMessage());
       }
@@ -335,9 +345,13 @@ public final class Network {
       double[][] next = new double[units.size()][];
       for (int to = 0; to < next.length; to++) {
         next[to] = outside[to].clone();
-        for (int from = 0; from < next.length; from++) {
-          for (int i = 0; i < count; i++) {
-            next[to][i] += passed(splits, i, from, to) * state[from * count + i];
+      }
+      for (int from = 0; from < next.length; from++) {
+        double[][] shares = splits.get(from).shares();
+        for (int outlet = 0; outlet < shares.length; outlet++) {
+          int to = takers[from][outlet];
+          for (int i = 0; to != NOBODY && i < count; i++) {
+            next[to][i] += shares[outlet][i] * state[from * count + i];
           }
         }
       }
@@ -381,26 +395,31 @@ public final class Network {
       double[][] result = new double[units.size()][count];
       for (int i = 0; i < count; i++) {
         boolean[] reached = reached(splits, i);
-        List<Integer> active = new ArrayList<>();
+        int[] rows = new int[reached.length];
+        int n = 0;
         for (int u = 0; u < reached.length; u++) {
-          if (reached[u]) {
-            active.add(u);
-          }
+          rows[u] = reached[u] ? n++ : NOBODY;
         }
-        int n = active.size();
         double[][] matrix = new double[n][n];
         double[] right = new double[n];
-        for (int row = 0; row < n; row++) {
-          matrix[row][row] += 1;
-          right[row] = outside[active.get(row)][i];
-          for (int column = 0; column < n; column++) {
-            matrix[row][column] -= passed(splits, i, active.get(column), active.get(row));
+        for (int from = 0; from < rows.length; from++) {
+          if (!reached[from]) {
+            continue;
+          }
+          right[rows[from]] = outside[from][i];
+          matrix[rows[from]][rows[from]] += 1;
+          double[][] shares = splits.get(from).shares();
+          for (int outlet = 0; outlet < shares.length; outlet++) {
+            int to = takers[from][outlet];
+            if (to != NOBODY && reached[to]) {
+              matrix[rows[to]][rows[from]] -= shares[outlet][i];
+            }
           }
         }
         double[] flows = n == 0 ? right : flows(i, matrix, right);
-        for (int row = 0; row < n; row++) {
+        for (int u = 0; u < rows.length; u++) {
           // Rounding may leave a flow of nothing a hair below zero.
-          result[active.get(row)][i] = Math.max(0, flows[row]);
+          result[u][i] = reached[u] ? Math.max(0, flows[rows[u]]) : 0;
         }
       }
       return result;
@@ -415,19 +434,6 @@ public final class Network {
       }
     }
 
-    /** The share of a constituent that one unit passes to another. */
-    private double passed(List<Split> splits, int constituent, int from, int to) {
-      double share = 0;
-      List<String> outlets = units.get(from).outlets();
-      for (int outlet = 0; outlet < outlets.size(); outlet++) {
-        Integer taker = consumer.get(outlets.get(outlet));
-        if (taker != null && taker == to) {
-          share += splits.get(from).shares()[outlet][constituent];
-        }
-      }
-      return share;
-    }
-
     private boolean[] reached(List<Split> splits, int constituent) {
       boolean[] reached = new boolean[units.size()];
       Deque<Integer> next = new ArrayDeque<>();
@@ -439,8 +445,9 @@ public final class Network {
       }
       while (!next.isEmpty()) {
         int from = next.remove();
-        for (int to = 0; to < units.size(); to++) {
-          if (!reached[to] && passed(splits, constituent, from, to) > 0) {
+        for (int outlet = 0; outlet < takers[from].length; outlet++) {
+          int to = takers[from][outlet];
+          if (to != NOBODY && !reached[to] && splits.get(from).shares()[outlet][constituent] > 0) {
             reached[to] = true;
             next.add(to);
           }
@@ -465,11 +472,24 @@ public final class Network {
                       + " flows into "
                       + String.join(", ", trapped)
                       + " and no stream takes it out again. It piles up for as long as the plant"
-                      + " runs. Give it a way out: a purge, an overflow, or a separator that"
-                      + " catches it."));
+                      + " runs. "
+                      + said(splits, trapped)
+                      + "Give it a way out: a purge, an overflow, or a separator that catches"
+                      + " it."));
         }
       }
       return Optional.empty();
+    }
+
+    /** What units say of their feeds, such as a pump that is to take more than comes in. */
+    private String said(List<Split> splits, List<String> names) {
+      StringBuilder text = new StringBuilder();
+      for (int u = 0; u < units.size(); u++) {
+        if (names.contains(units.get(u).name())) {
+          splits.get(u).notes().forEach(note -> text.append(note).append(' '));
+        }
+      }
+      return text.toString();
     }
 
     /** The units that a constituent reaches and from which it reaches no way out. */
@@ -480,9 +500,7 @@ public final class Network {
       while (grew) {
         grew = false;
         for (int u = 0; u < free.length; u++) {
-          if (reached[u]
-              && !free[u]
-              && (leaves(splits, constituent, u) || leadsTo(splits, constituent, u, free))) {
+          if (reached[u] && !free[u] && escapes(splits, constituent, u, free)) {
             free[u] = true;
             grew = true;
           }
@@ -497,23 +515,14 @@ public final class Network {
       return trapped;
     }
 
-    private boolean leaves(List<Split> splits, int constituent, int unit) {
-      List<String> outlets = units.get(unit).outlets();
-      if (outlets.isEmpty()) {
+    /** Whether some of it leaves the plant from a unit, or reaches one from which some does. */
+    private boolean escapes(List<Split> splits, int constituent, int unit, boolean[] free) {
+      if (takers[unit].length == 0) {
         return true;
       }
-      for (int outlet = 0; outlet < outlets.size(); outlet++) {
-        if (!consumer.containsKey(outlets.get(outlet))
-            && splits.get(unit).shares()[outlet][constituent] > 0) {
-          return true;
-        }
-      }
-      return false;
-    }
-
-    private boolean leadsTo(List<Split> splits, int constituent, int unit, boolean[] goals) {
-      for (int goal = 0; goal < goals.length; goal++) {
-        if (goals[goal] && passed(splits, constituent, unit, goal) > 0) {
+      for (int outlet = 0; outlet < takers[unit].length; outlet++) {
+        int to = takers[unit][outlet];
+        if ((to == NOBODY || free[to]) && splits.get(unit).shares()[outlet][constituent] > 0) {
           return true;
         }
       }
@@ -532,15 +541,19 @@ public final class Network {
     private double change(double[] before, double[] after) {
       double worst = 0;
       for (int u = 0; u < units.size(); u++) {
-        double total = 0;
-        double most = 0;
-        for (int i = u * count; i < (u + 1) * count; i++) {
-          total += after[i];
-          most = Math.max(most, Math.abs(after[i] - before[i]));
-        }
-        worst = Math.max(worst, total > 0 ? most / total : most > 0 ? 1 : 0);
+        worst = Math.max(worst, change(u, before, after));
       }
       return worst;
+    }
+
+    private double change(int unit, double[] before, double[] after) {
+      double total = 0;
+      double most = 0;
+      for (int i = unit * count; i < (unit + 1) * count; i++) {
+        total += after[i];
+        most = Math.max(most, Math.abs(after[i] - before[i]));
+      }
+      return total > 0 ? most / total : most > 0 ? 1 : 0;
     }
 
     private SteadyState balance(List<Split> splits, double[][] flows, int passes) {
@@ -599,23 +612,40 @@ public final class Network {
           NoSteadyState.Reason.PURGE_TOO_SMALL,
           "",
           units.stream().map(Unit::name).toList(),
-          "There is no steady state that can be computed: a constituent circulates so many times"
-              + " before it leaves that its balance cannot be closed ("
+          "There is no steady state that can be computed: a constituent circulates among "
+              + String.join(", ", units.stream().map(Unit::name).toList())
+              + " so many times before it leaves that its balance cannot be closed ("
               + detail
               + "). Widen its way out.");
     }
 
-    private NoSteadyState unsettled(int passes, double change) {
+    /** Names the units whose feeds still change, the one that changes most first. */
+    private NoSteadyState unsettled(int passes, List<Split> splits, double[] state) {
+      double[] after = round(splits, state);
+      List<Integer> moving = new ArrayList<>();
+      for (int u = 0; u < units.size(); u++) {
+        if (change(u, state, after) > SETTLED) {
+          moving.add(u);
+        }
+      }
+      moving.sort(Comparator.comparingDouble(u -> -change(u, state, after)));
+      List<String> names =
+          (moving.isEmpty() ? units : moving.stream().map(units::get).toList())
+              .stream().map(Unit::name).toList();
       return new NoSteadyState(
           NoSteadyState.Reason.UNSETTLED,
           "",
-          units.stream().map(Unit::name).toList(),
+          names,
           "No steady state was found: after "
               + passes
-              + " passes the flows still change by "
-              + change
-              + " of the flow through a unit. What the units do with their feeds swings or drifts;"
-              + " look for a pump that takes more than comes in, or for a separator that stops when"
+              + " passes the feeds of "
+              + String.join(", ", names)
+              + " still change, the first by "
+              + UnitSystem.METRIC.show(
+                  Kind.PERCENT, moving.isEmpty() ? 0 : change(moving.get(0), state, after))
+              + " of the flow through it. What the units do with their feeds swings or drifts. "
+              + said(splits, names)
+              + "Look for a pump that takes more than comes in, or for a separator that stops when"
               + " the liquor thickens.");
     }
   }

@@ -27,6 +27,7 @@ import sandslurry.units.UnitSystem;
  * @param weirVolumeM3 volume up to the weir, or the capacity when there is none [m3]
  * @param capacityM3 volume up to the brim [m3]
  * @param startVolumeM3 volume at the start of a day [m3]
+ * @param floor what settles in it and stays; nothing does when it is left out
  */
 public record Pit(
     String name,
@@ -35,7 +36,8 @@ public record Pit(
     Optional<String> overflow,
     double weirVolumeM3,
     double capacityM3,
-    double startVolumeM3)
+    double startVolumeM3,
+    Optional<PitFloor> floor)
     implements Unit {
   /** Copies the lists and checks every bound. */
   public Pit {
@@ -60,33 +62,69 @@ public record Pit(
     }
   }
 
+  /**
+   * A pit in which nothing settles.
+   *
+   * @param name what it is called
+   * @param inlets names of the streams in
+   * @param draws names of the streams pumped out, with the flow of each pump [m3/s]
+   * @param overflow name of the stream that leaves over a weir, if there is one
+   * @param weirVolumeM3 volume up to the weir, or the capacity when there is none [m3]
+   * @param capacityM3 volume up to the brim [m3]
+   * @param startVolumeM3 volume at the start of a day [m3]
+   */
+  public Pit(
+      String name,
+      List<String> inlets,
+      Map<String, Double> draws,
+      Optional<String> overflow,
+      double weirVolumeM3,
+      double capacityM3,
+      double startVolumeM3) {
+    this(name, inlets, draws, overflow, weirVolumeM3, capacityM3, startVolumeM3, Optional.empty());
+  }
+
   @Override
   public List<String> outlets() {
     List<String> outlets = new ArrayList<>(draws.keySet());
     overflow.ifPresent(outlets::add);
+    floor.ifPresent(f -> outlets.add(f.stream()));
     return List.copyOf(outlets);
+  }
+
+  /** What of a feed does not settle. */
+  private Stream afloat(Stream feed, double[] kept) {
+    double[] flows = feed.toArray();
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] *= 1 - kept[i];
+    }
+    return Stream.of(feed.constituents(), flows);
+  }
+
+  private double[] kept(Stream feed) {
+    return floor.map(f -> f.kept(feed)).orElseGet(() -> new double[feed.constituents().count()]);
   }
 
   @Override
   public Split split(Stream feed) {
     double[][] shares = new double[outlets().size()][feed.constituents().count()];
     List<String> notes = new ArrayList<>();
-    double volume = feed.volumeM3ps();
+    double[] kept = kept(feed);
+    double volume = afloat(feed, kept).volumeM3ps();
+    int moving = shares.length - (floor.isPresent() ? 1 : 0);
     double left = 1;
     int outlet = 0;
     for (Map.Entry<String, Double> draw : draws.entrySet()) {
-      boolean follows = overflow.isEmpty() && outlet == shares.length - 1;
+      boolean follows = overflow.isEmpty() && outlet == moving - 1;
       double wanted = volume > 0 ? draw.getValue() / volume : 0;
       if (!follows && wanted > left) {
         notes.add(
             name
                 + ": the pump of \""
                 + draw.getKey()
-                + "\" is to take "
-                + UnitSystem.METRIC.show(Kind.FLOW, draw.getValue())
-                + " but only "
-                + UnitSystem.METRIC.show(Kind.FLOW, left * volume)
-                + " comes in for it.");
+                + "\" is to take more than comes in for it: it gets "
+                + UnitSystem.METRIC.show(Kind.PERCENT, left / wanted)
+                + " of its flow.");
       }
       double share = follows ? left : Math.min(wanted, left);
       Arrays.fill(shares[outlet], share);
@@ -96,17 +134,26 @@ public record Pit(
     if (overflow.isPresent()) {
       Arrays.fill(shares[outlet], left);
     }
+    for (int i = 0; i < kept.length; i++) {
+      for (int o = 0; o < moving; o++) {
+        shares[o][i] *= 1 - kept[i];
+      }
+      if (floor.isPresent()) {
+        shares[moving][i] = kept[i];
+      }
+    }
     return new Split(shares, notes);
   }
 
   /**
-   * What the pit holds in a steady balance, full to the weir with the mixture of its feed.
+   * What the pit holds in a steady balance, full to the weir with what of its feed does not settle.
    *
    * @param balance a balance of a network with this pit
    * @return the contents; flows are to be read as masses [kg]
    */
   public Stream atRest(SteadyBalance balance) {
-    Stream feed = balance.feed(name);
+    Stream mixed = balance.feed(name);
+    Stream feed = afloat(mixed, kept(mixed));
     double volume = feed.volumeM3ps();
     return volume > 0 ? feed.times(weirVolumeM3 / volume) : feed;
   }

@@ -12,6 +12,7 @@ import sandslurry.separation.DilutionBox;
 import sandslurry.separation.Hydrocyclone;
 import sandslurry.separation.HydrocycloneModel;
 import sandslurry.separation.LaneDeposit;
+import sandslurry.separation.LaneFilling;
 import sandslurry.separation.LaneReach;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.Outlook;
@@ -74,7 +75,7 @@ public final class SeparatorUnit implements Unit {
    * @param place where it stands; when the box is rinsed, one of the inlets must bring the rinse
    *     water
    * @param box the box
-   * @param organic how the fibre settles
+   * @param organic how the fibre settles in water; the liquor slows it
    * @param outlook which relation of the band
    * @param liquor how its liquor flows
    * @param shearRatePs shear rate at which the viscosity counts [1/s]
@@ -112,7 +113,7 @@ public final class SeparatorUnit implements Unit {
           if (feed.isEmpty()) {
             return nothingSettles(place, stream);
           }
-          BoxSand sand = box.evaluate(feed.get(), organic).sand(outlook);
+          BoxSand sand = box.evaluate(feed.get(), liquor.slowed(organic, feed.get())).sand(outlook);
           if (sand.screwLoad().isPresent() && sand.screwLoad().getAsDouble() > 1) {
             notes.add(
                 place.name()
@@ -131,7 +132,7 @@ public final class SeparatorUnit implements Unit {
    * @param place where it stands
    * @param reaches the reaches, from the inlet on
    * @param depositsM thickness of the deposit in each [m]
-   * @param organic how the fibre settles
+   * @param organic how the fibre settles in water; the liquor slows it
    * @param porosity porosity of the deposit
    * @param outlook which relation of the band
    * @param liquor how its liquor flows; its viscosity is taken at the shear rate 3 V/h of the first
@@ -160,8 +161,52 @@ public final class SeparatorUnit implements Unit {
               .map(
                   feed ->
                       divided(
-                          LaneDeposit.of(reaches, depositsM, feed, organic, porosity, outlook)
+                          LaneDeposit.of(
+                                  reaches,
+                                  depositsM,
+                                  feed,
+                                  liquor.slowed(organic, feed),
+                                  porosity,
+                                  outlook)
                               .partition()))
+              .orElseGet(() -> nothingSettles(place, stream));
+        });
+  }
+
+  /**
+   * A settling lane that fills and is cleaned again and again, with what it keeps meant from clean
+   * to clean-out.
+   *
+   * @param place where it stands
+   * @param reaches the reaches, from the inlet on
+   * @param leastRecovery share of the sand kept below which it is cleaned, above 0 to 1
+   * @param porosity porosity of the deposit
+   * @param outlook which relation of the band
+   * @param liquor how its liquor flows; its viscosity is taken at the shear rate 3 V/h of the first
+   *     reach filled by half
+   * @return the unit
+   */
+  public static SeparatorUnit fillingLane(
+      Place place,
+      List<LaneReach> reaches,
+      double leastRecovery,
+      double porosity,
+      Outlook outlook,
+      LiquorModel liquor) {
+    return new SeparatorUnit(
+        place,
+        stream -> {
+          double flow = stream.volumeM3ps() / place.runningShare();
+          if (!(flow > 0)) {
+            return nothingSettles(place, stream);
+          }
+          ChannelFlow channel = reaches.get(0).flow(flow, reaches.get(0).storageDepthM() / 2);
+          double shearRate = 3 * channel.velocityMps() / channel.depthM();
+          return liquor
+              .settling(stream, place.runningShare(), shearRate)
+              .map(
+                  feed ->
+                      divided(LaneFilling.mean(reaches, feed, porosity, outlook, leastRecovery)))
               .orElseGet(() -> nothingSettles(place, stream));
         });
   }

@@ -58,4 +58,51 @@ public record Design(
         plant,
         criteria);
   }
+
+  /**
+   * The same design with all that its line carries exchanged.
+   *
+   * @param otherSand the sand
+   * @param otherCarrier the liquid
+   * @param otherMixture how much sand the liquid brings
+   * @return the design
+   */
+  public Design carrying(Sand otherSand, CarrierSpec otherCarrier, MixtureSpec otherMixture) {
+    return new Design(
+        title,
+        units,
+        otherSand,
+        otherCarrier,
+        Optional.of(otherMixture),
+        dilution,
+        flow,
+        route,
+        pump,
+        lane,
+        service,
+        plant,
+        criteria);
+  }
+
+  /**
+   * The same design without its line and all that belongs to it.
+   *
+   * @return the design
+   */
+  public Design withoutLine() {
+    return new Design(
+        title,
+        units,
+        sand,
+        carrier,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        lane,
+        service.withoutLine(),
+        plant,
+        criteria);
+  }
 }

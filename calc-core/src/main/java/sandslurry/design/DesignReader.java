@@ -217,6 +217,9 @@ final class DesignReader {
         root.part("lane").flatMap(part -> lane(part, root.has("mixture"), line));
     ServiceSpec service = new ServiceReader(this).service(root, carrier);
     Optional<PlantSpec> plant = root.part("plant").flatMap(PlantReader::read);
+    mixture
+        .filter(MixtureSpec.OfStream.class::isInstance)
+        .ifPresent(m -> stream((MixtureSpec.OfStream) m, root, carrier, plant));
     Criteria criteria = criteria(root.part("criteria"));
     root.refuseUnknown();
     if (sand.isEmpty() || carrier.isEmpty() || !problems.isEmpty()) {
@@ -347,7 +350,7 @@ final class DesignReader {
     return Optional.empty();
   }
 
-  private Optional<CarrierSpec> carrier(Section part) {
+  Optional<CarrierSpec> carrier(Section part) {
     Optional<CarrierKind> kind = part.requiredChoice("kind", CARRIERS);
     Optional<Quantity<Temperature>> temperature = part.required("temperature", TEMPERATURE);
     if (kind.isEmpty()) {
@@ -531,14 +534,38 @@ final class DesignReader {
   }
 
   private Optional<MixtureSpec> mixture(Section part) {
-    part.exactlyOne("volumeFraction", "massFraction", "sandRate");
+    part.exactlyOne("volumeFraction", "massFraction", "sandRate", "stream");
     Optional<MixtureSpec> volume =
         part.optional("volumeFraction", VOLUME_FRACTION).map(MixtureSpec.ByVolume::new);
     Optional<MixtureSpec> mass =
         part.optional("massFraction", MASS_FRACTION).map(MixtureSpec.ByMass::new);
     Optional<MixtureSpec> rate = part.optional("sandRate", SAND_RATE).map(MixtureSpec.ByRate::new);
+    Optional<MixtureSpec> stream = part.text("stream").map(MixtureSpec.OfStream::new);
     part.refuseUnknown();
-    return volume.or(() -> mass).or(() -> rate);
+    return volume.or(() -> mass).or(() -> rate).or(() -> stream);
+  }
+
+  /** A line that carries a stream of the plant takes liquid and sand from there alone. */
+  private static void stream(
+      MixtureSpec.OfStream mixture,
+      Section root,
+      Optional<CarrierSpec> carrier,
+      Optional<PlantSpec> plant) {
+    Section part = root.part("mixture").orElseThrow();
+    if (!root.has("plant")) {
+      part.problem("stream", "needs a plant that has such a stream");
+    } else if (plant.isPresent() && !plant.get().streams().contains(mixture.stream())) {
+      part.problem(
+          "stream",
+          "is no stream of the plant; they are: " + String.join(", ", plant.get().streams()));
+    }
+    if (carrier.isPresent() && !(carrier.get() instanceof CarrierSpec.WaterSpec)) {
+      root.problem(
+          "carrier", "must be water, the water of the plant: the liquor comes from the stream");
+    }
+    if (root.has("lane")) {
+      root.problem("lane", "is a unit of the plant when the line carries a stream of the plant");
+    }
   }
 
   private Optional<FlowSpec> flow(Section part) {

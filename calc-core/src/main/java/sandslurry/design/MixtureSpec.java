@@ -4,7 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import si.uom.quantity.MassFlowRate;
 
-/** How much sand the carrier brings, in one of three ways. */
+/** How much sand the carrier brings, in one of four ways. */
 public sealed interface MixtureSpec {
   /**
    * By volume.
@@ -26,4 +26,11 @@ public sealed interface MixtureSpec {
    * @param rate mass of dry sand per time
    */
   record ByRate(Quantity<MassFlowRate> rate) implements MixtureSpec {}
+
+  /**
+   * By a stream of the plant: its liquor, its sand and the sizes of that sand, in every mode.
+   *
+   * @param stream name of the stream
+   */
+  record OfStream(String stream) implements MixtureSpec {}
 }

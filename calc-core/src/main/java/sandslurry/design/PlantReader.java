@@ -23,7 +23,10 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import sandslurry.circuit.Batches;
 import sandslurry.circuit.EnergyUse;
+import sandslurry.circuit.Flush;
+import sandslurry.circuit.GivenFloor;
 import sandslurry.circuit.ManureProduction;
 import sandslurry.circuit.ManureProductions;
 import sandslurry.circuit.ManureSolids;
@@ -41,6 +44,7 @@ import sandslurry.circuit.Unit;
 import sandslurry.design.PlantSpec.BoxSpec;
 import sandslurry.design.PlantSpec.CakeSpec;
 import sandslurry.design.PlantSpec.CycloneSpec;
+import sandslurry.design.PlantSpec.FlushSpec;
 import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.Mixer;
 import sandslurry.design.PlantSpec.ModeSpec;
@@ -110,6 +114,9 @@ final class PlantReader {
       Limits.of(Measure.FRACTION, "10 %", "100 %");
   private static final Limits<Length> RAIN = Limits.of(Measure.LENGTH, "0 mm", "2000 mm");
 
+  /** The published range of displacement washing, and its middle. */
+  private static final Range RINSED = new Range(0.35, 0.6, 0.86);
+
   private static final Map<String, ManureProduction> PRODUCTIONS =
       named(ManureProductions.all().toArray(ManureProduction[]::new), ManureProduction::id);
   private static final Map<String, HydrocycloneModel> CYCLONES =
@@ -124,6 +131,23 @@ final class PlantReader {
           },
           kind -> kind);
 
+  private static final String SETTLING =
+      "a storage that gives liquor back needs the share of these that settles in it";
+
+  /** How long a scraping lasts unless it is given: common practice, no source. */
+  private static final double SCRAPING_S = 1800;
+
+  private static final Limits<Volume> FLUSH = Limits.of(Measure.VOLUME, "0.1 m3", "1000 m3");
+  private static final Limits<VolumetricFlowRate> RELEASE =
+      Limits.of(Measure.FLOW, "0.001 m3/s", "10 m3/s");
+  private static final Limits<Dimensionless> ALLEY_SLOPE =
+      Limits.of(Measure.FRACTION, "0.1 %", "10 %");
+  private static final Limits<Length> STACK = Limits.of(Measure.LENGTH, "0.3 m", "10 m");
+
+  /** Units that a part of the file makes besides its own: a flush, the pool of a storage. */
+  private final List<UnitSpec> besides = new ArrayList<>();
+
+  private final List<String> dugOut = new ArrayList<>();
   private final List<Section> unitParts = new ArrayList<>();
   private final List<Ports> ports = new ArrayList<>();
 
@@ -171,16 +195,26 @@ final class PlantReader {
     if (parts.isEmpty()) {
       part.problem("units", "a plant needs one unit or more");
     }
-    List<UnitSpec> units = all(parts, this::unit);
+    List<UnitSpec> units = new ArrayList<>(besides);
+    for (Section entry : parts) {
+      besides.clear();
+      Optional<UnitSpec> unit = unit(entry);
+      units.addAll(besides);
+      unit.ifPresent(units::add);
+    }
     List<Section> productParts = part.list("products");
     List<Product> products = all(productParts, this::product);
     List<Section> modeParts = part.list("modes");
     List<ModeSpec> modes = all(modeParts, this::mode);
     List<EnergyUse> machines = all(part.list("machines"), this::machine);
     Optional<PlantSpec.Targets> targets = targets(part.part("targets"), part);
+    Optional<PlantSpec.Accounting> accounting = new AccountingReader(part).accounting();
     part.refuseUnknown();
     if (!parts.isEmpty() && !penParts.isEmpty()) {
       connections(part, pens, waters, products);
+    }
+    if (pens.size() == penParts.size()) {
+      flushWaters(penParts, pens, units, waters);
     }
     if (modes.size() == modeParts.size()) {
       modes(modeParts, modes, units, waters, part);
@@ -189,7 +223,8 @@ final class PlantReader {
         || coating.isEmpty()
         || porosity.isEmpty()
         || rebedded.isEmpty()
-        || targets.isEmpty()) {
+        || targets.isEmpty()
+        || accounting.isEmpty()) {
       return Optional.empty();
     }
     List<ModeSpec> day =
@@ -207,7 +242,8 @@ final class PlantReader {
             day,
             machines,
             rebedded.get(),
-            targets.get()));
+            targets.get(),
+            accounting.get()));
   }
 
   private static <T> List<T> all(List<Section> parts, Function<Section, Optional<T>> reader) {
@@ -260,8 +296,18 @@ final class PlantReader {
   /** A value or a group of the least, the expected and the greatest. */
   private static <Q extends Quantity<Q>> Optional<Range> range(
       Section part, String field, Limits<Q> limits, String standard) {
+    return range(
+        part, field, limits, Range.of(limits.measure().si(limits.measure().parse(standard))));
+  }
+
+  /** The same with a default that has a width of its own. */
+  static <Q extends Quantity<Q>> Optional<Range> range(
+      Section part, String field, Limits<Q> limits, Range standard) {
+    if (!part.has(field)) {
+      return Optional.of(standard);
+    }
     if (!part.isGroup(field)) {
-      return si(part, field, limits, standard).map(Range::of);
+      return si(part, field, limits).map(Range::of);
     }
     Section group = part.part(field).orElseThrow();
     Optional<Double> low = si(group, "low", limits);
@@ -292,7 +338,35 @@ final class PlantReader {
     Optional<Range> sand = range(part, "sandPerStall", STALL_SAND, "0 kg/d");
     Optional<Range> water = range(part, "water", WATER, "0 m3/d");
     Optional<Double> interval = si(part, "scrapeInterval", INTERVAL, "8 h");
+    OptionalDouble first = may(part, "firstScraping", CLOCK);
+    OptionalDouble lasts = may(part, "scrapeDuration", RUNNING);
+    boolean flushed = part.has("flush");
+    Optional<FlushSpec> flush =
+        flushed
+            ? part.part("flush").flatMap(p -> flush(p, name.orElse(""), stream.orElse("")))
+            : Optional.empty();
     part.refuseUnknown();
+    Optional<Batches> batches = Optional.empty();
+    if (first.isPresent() && interval.isPresent()) {
+      double standard =
+          flush.map(f -> f.flush().durationS()).orElse(Math.min(SCRAPING_S, interval.get()));
+      batches =
+          built(
+              part,
+              "firstScraping",
+              () ->
+                  new Batches(
+                      first.getAsDouble() % InUnit.ofDays(1),
+                      interval.get(),
+                      lasts.orElse(standard)));
+      if (batches.isEmpty()) {
+        return Optional.empty();
+      }
+    }
+    if (flushed && flush.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Batches> when = batches;
     if (cows.isPresent()
         && others.size() == OtherCattle.values().length
         && !(cows.get() > 0)
@@ -317,7 +391,71 @@ final class PlantReader {
                     sand.get(),
                     water.get(),
                     InUnit.ofDays(1) / interval.get()),
-                stream.get()));
+                flush.isPresent() ? scraped(name.get()) : stream.get(),
+                when,
+                flush));
+  }
+
+  /** The manure of a flushed pen before the water comes to it. */
+  private static String scraped(String pen) {
+    return "manure of " + pen;
+  }
+
+  private Optional<FlushSpec> flush(Section part, String pen, String stream) {
+    Optional<String> water = name(part, "in", "the stream of flush water");
+    Optional<Double> volume = si(part, "volume", FLUSH);
+    Optional<Double> rate = si(part, "rate", RELEASE);
+    Optional<Double> length = si(part, "length", SIDE);
+    Optional<Double> width = si(part, "width", SIDE);
+    Optional<Double> slope = si(part, "slope", ALLEY_SLOPE);
+    Optional<Double> manning = si(part, "manning", MANNING, String.valueOf(Flush.ALLEY_MANNING));
+    part.refuseUnknown();
+    if (pen.isEmpty() || stream.isEmpty() || water.isEmpty()) {
+      return Optional.empty();
+    }
+    String unit = "Flush of " + pen;
+    List<String> in = List.of(scraped(pen), water.get());
+    ports(part, unit, in, List.of(stream));
+    if (!there(volume, rate, length, width, slope, manning)) {
+      return Optional.empty();
+    }
+    besides.add(new SplitterSpec(Splitter.mixing(unit, in, stream), "flush"));
+    return Optional.of(
+        new FlushSpec(
+            unit,
+            water.get(),
+            new OpenChannel(width.get(), slope.get(), manning.get()),
+            length.get(),
+            volume.get(),
+            rate.get()));
+  }
+
+  /** Flush water must be something that can be let out in batches. */
+  private static void flushWaters(
+      List<Section> parts, List<PenSpec> pens, List<UnitSpec> units, List<WaterSpec> waters) {
+    Set<String> known = settable(units, waters);
+    for (int i = 0; i < pens.size(); i++) {
+      Optional<FlushSpec> flush = pens.get(i).flush();
+      if (flush.isPresent() && !known.contains(flush.get().water())) {
+        parts
+            .get(i)
+            .problem(
+                "flush",
+                "\"in\" must be fresh water or pumped from a pit or a storage; those are: "
+                    + known.stream().sorted().collect(Collectors.joining(", ")));
+      }
+    }
+  }
+
+  private static Set<String> settable(List<UnitSpec> units, List<WaterSpec> waters) {
+    Set<String> settable = new HashSet<>();
+    waters.forEach(water -> settable.add(water.stream()));
+    for (UnitSpec unit : units) {
+      if (unit instanceof PitSpec pit) {
+        settable.addAll(pit.pit().draws().keySet());
+      }
+    }
+    return settable;
   }
 
   private Optional<WaterSpec> water(Section part) {
@@ -379,8 +517,9 @@ final class PlantReader {
     Optional<Double> moisture = si(part, "bedMoisture", SHARE, "20 %");
     OptionalDouble liquor = may(part, "liquorSolids", LIQUOR);
     OptionalDouble storage = may(part, "storage", WAIT);
+    Optional<Optional<PlantSpec.WantedGradation>> gradation = AccountingReader.wanted(part);
     part.refuseUnknown();
-    return there(capture, organic, moisture)
+    return there(capture, organic, moisture, gradation)
         ? Optional.of(
             new PlantSpec.Targets(
                 capture.get(),
@@ -389,7 +528,8 @@ final class PlantReader {
                 liquor,
                 storage.isPresent()
                     ? OptionalDouble.of(InUnit.days(storage.getAsDouble()))
-                    : OptionalDouble.empty()))
+                    : OptionalDouble.empty(),
+                gradation.get()))
         : Optional.empty();
   }
 
@@ -448,7 +588,7 @@ final class PlantReader {
     Optional<Double> effective = si(part, "effectiveShare", POSITIVE_SHARE, "100 %");
     Optional<Double> moisture = si(part, "sandMoisture", MOST_SHARE, "18 %");
     Optional<Double> rinse = si(part, "rinsePoreVolumes", PORE_VOLUMES, "0");
-    Optional<Double> rinsed = si(part, "rinseEfficiency", MOST_SHARE, "60 %");
+    Optional<Range> rinsed = range(part, "rinseEfficiency", MOST_SHARE, RINSED);
     OptionalDouble screw = may(part, "screwCapacity", WATER);
     Optional<Double> porosity = si(part, "porosity", MOST_SHARE, "45 %");
     Optional<Double> shear = si(part, "shearRate", SHEAR, "10 1/s");
@@ -472,9 +612,10 @@ final class PlantReader {
                     effective.get(),
                     moisture.get(),
                     rinse.get(),
-                    rinsed.get(),
+                    rinsed.get().base(),
                     screw,
                     porosity.get()),
+                rinsed.get(),
                 shear.get()));
   }
 
@@ -487,12 +628,15 @@ final class PlantReader {
       part.problem("reaches", "a lane needs one reach or more");
     }
     List<LaneReach> reaches = all(entries, this::reach);
-    Optional<Double> full = si(part, "filled", MOST_SHARE, "50 %");
+    OptionalDouble full = may(part, "filled", MOST_SHARE);
     Optional<Integer> lanes = part.has("lanes") ? part.count("lanes", 1, 20) : Optional.of(1);
     Optional<Double> drain = si(part, "drainTime", WAIT, "3 d");
     Optional<Double> dig = si(part, "digTime", WAIT, "0.5 d");
+    OptionalDouble path = may(part, "drainPath", SIDE);
+    Optional<Double> stack = si(part, "stackTime", WAIT, "14 d");
+    Optional<Double> height = si(part, "stackHeight", STACK, "1.5 m");
     Optional<Double> share = runningShare(part);
-    return there(full, lanes, drain, dig, share) && reaches.size() == entries.size()
+    return there(lanes, drain, dig, stack, height, share) && reaches.size() == entries.size()
         ? Optional.of(
             new LaneUnitSpec(
                 name,
@@ -501,10 +645,13 @@ final class PlantReader {
                 over,
                 share.get(),
                 reaches,
-                full.get(),
+                full,
                 lanes.get(),
                 drain.get(),
-                dig.get()))
+                dig.get(),
+                path.orElse(reaches.stream().mapToDouble(LaneReach::lengthM).sum()),
+                stack.get(),
+                height.get()))
         : Optional.empty();
   }
 
@@ -618,22 +765,17 @@ final class PlantReader {
     }
     ports(part, name, in, names);
     return shares.size() == entries.size() && !entries.isEmpty()
-        ? built(part, "outlets", () -> new SplitterSpec(new Splitter(name, in, names, shares)))
+        ? built(
+            part,
+            "outlets",
+            () -> new SplitterSpec(new Splitter(name, in, names, shares), "splitter"))
         : Optional.empty();
   }
 
   private Optional<UnitSpec> pit(Section part, String name, List<String> in) {
     Map<String, Double> draws = new LinkedHashMap<>();
     List<Section> entries = part.list("pumps");
-    for (Section entry : entries) {
-      String stream = outlet(entry, "stream", "the stream that is pumped");
-      Optional<Double> flow = si(entry, "flow", WATER);
-      entry.refuseUnknown();
-      if (draws.containsKey(stream)) {
-        entry.problem("stream", "another pump of this pit has this stream");
-      }
-      flow.ifPresent(f -> draws.put(stream, f));
-    }
+    entries.forEach(entry -> pump(entry, draws));
     Optional<String> overflow =
         part.has("overflow")
             ? Optional.of(outlet(part, "overflow", "the stream over the weir"))
@@ -643,12 +785,15 @@ final class PlantReader {
     }
     List<String> out = new ArrayList<>(draws.keySet());
     overflow.ifPresent(out::add);
+    out.add(PitSpec.settledIn(name));
+    dugOut.add(PitSpec.settledIn(name));
     ports(part, name, in, out);
+    Optional<Double> depth = si(part, "depth", DEPTH, "3 m");
     Optional<Double> capacity = si(part, "capacity", PIT);
     OptionalDouble weir = may(part, "weirVolume", PIT);
     OptionalDouble start = may(part, "startVolume", CONTENTS);
     Optional<Mixer> mixer = part.part("mixer").flatMap(this::mixer);
-    if (capacity.isEmpty() || draws.size() < entries.size()) {
+    if (capacity.isEmpty() || depth.isEmpty() || draws.size() < entries.size()) {
       return Optional.empty();
     }
     if (overflow.isPresent() && !part.has("weirVolume")) {
@@ -666,7 +811,19 @@ final class PlantReader {
         () ->
             new PitSpec(
                 new Pit(name, in, draws, overflow, full, capacity.get(), start.orElse(full)),
-                mixer));
+                mixer,
+                capacity.get() / depth.get(),
+                Optional.empty()));
+  }
+
+  private void pump(Section entry, Map<String, Double> draws) {
+    String stream = outlet(entry, "stream", "the stream that is pumped");
+    Optional<Double> flow = si(entry, "flow", WATER);
+    entry.refuseUnknown();
+    if (draws.containsKey(stream)) {
+      entry.problem("stream", "another pump of this pit has this stream");
+    }
+    flow.ifPresent(f -> draws.put(stream, f));
   }
 
   private Optional<Mixer> mixer(Section part) {
@@ -695,7 +852,30 @@ final class PlantReader {
   }
 
   private Optional<UnitSpec> storage(Section part, String name, List<String> in) {
-    ports(part, name, in, List.of());
+    Map<String, Double> draws = new LinkedHashMap<>();
+    List<Section> pumps = part.list("pumps");
+    pumps.forEach(entry -> pump(entry, draws));
+    boolean recycles = !pumps.isEmpty();
+    String pool = "Pool of " + name;
+    String settles = PitSpec.settledIn(name);
+    String stays = "stays in " + name;
+    if (recycles) {
+      List<String> out = new ArrayList<>(draws.keySet());
+      out.addAll(List.of(stays, settles));
+      ports(part, pool, in, out);
+    }
+    List<String> kept = recycles ? List.of(settles, stays) : in;
+    ports(part, name, kept, List.of());
+    Optional<Double> sand = si(part, "sandSettling", SHARE, "100 %");
+    OptionalDouble fibre = may(part, "fibreSettling", SHARE);
+    OptionalDouble fines = may(part, "finesSettling", SHARE);
+    OptionalDouble held = may(part, "poolVolume", PIT);
+    if (recycles && !part.has("fibreSettling")) {
+      part.problem("fibreSettling", "is missing: " + SETTLING);
+    }
+    if (recycles && !part.has("finesSettling")) {
+      part.problem("finesSettling", "is missing: " + SETTLING);
+    }
     Optional<Double> length = si(part, "floorLength", SIDE);
     Optional<Double> width = si(part, "floorWidth", SIDE);
     Optional<Double> side = si(part, "sideSlope", SIDE_SLOPE, "0");
@@ -716,18 +896,34 @@ final class PlantReader {
       part.problem("freeboard", "must be below the depth");
       return Optional.empty();
     }
+    Pond pond = new Pond(length.get(), width.get(), side.get(), depth.get());
+    if (recycles) {
+      if (sand.isEmpty() || fibre.isEmpty() || fines.isEmpty() || draws.size() < pumps.size()) {
+        return Optional.empty();
+      }
+      double full = held.orElse(pond.volumeM3() / 2);
+      Optional<PitSpec> spec =
+          built(
+              part,
+              "poolVolume",
+              () ->
+                  new PitSpec(
+                      new Pit(pool, in, draws, Optional.of(stays), full, pond.volumeM3(), full),
+                      Optional.empty(),
+                      pond.areaM2(depth.get()),
+                      Optional.of(
+                          new GivenFloor(
+                              settles, sand.get(), fibre.getAsDouble(), fines.getAsDouble()))));
+      if (spec.isEmpty()) {
+        return Optional.empty();
+      }
+      besides.add(spec.get());
+    }
     return built(
         part,
         "depth",
         () ->
-            new StorageSpec(
-                name,
-                in,
-                new Pond(length.get(), width.get(), side.get(), depth.get()),
-                months,
-                storm.get(),
-                freeboard.get(),
-                settled.get()));
+            new StorageSpec(name, kept, pond, months, storm.get(), freeboard.get(), settled.get()));
   }
 
   private Optional<StorageAccount.Month> month(Section part) {
@@ -754,6 +950,7 @@ final class PlantReader {
         name -> plant.problem("pens", "the stream \"" + name + "\" is fed by more than one"));
     Set<String> leaving = new LinkedHashSet<>();
     products.forEach(product -> leaving.add(product.stream()));
+    leaving.addAll(dugOut);
     for (String problem : Network.problems(ports, feeds, leaving)) {
       // A blank name has been told where it stands.
       if (problem.contains("has no name") || problem.contains("\"\"")) {
@@ -783,13 +980,7 @@ final class PlantReader {
       List<UnitSpec> units,
       List<WaterSpec> waters,
       Section plant) {
-    Set<String> settable = new HashSet<>();
-    waters.forEach(water -> settable.add(water.stream()));
-    for (UnitSpec unit : units) {
-      if (unit instanceof PitSpec pit) {
-        settable.addAll(pit.pit().draws().keySet());
-      }
-    }
+    Set<String> settable = settable(units, waters);
     Map<String, Integer> names = new HashMap<>();
     for (int i = 0; i < modes.size(); i++) {
       ModeSpec mode = modes.get(i);

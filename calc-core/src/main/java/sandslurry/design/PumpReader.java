@@ -13,6 +13,7 @@ import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import sandslurry.design.PumpSpec.CurveSpec;
 import sandslurry.design.PumpSpec.MotorSpec;
@@ -20,15 +21,17 @@ import sandslurry.design.PumpSpec.OtherPumpSpec;
 import sandslurry.design.PumpSpec.PulsationSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.PumpSpec.StationSpec;
+import sandslurry.pump.HydraulicDrive;
 import sandslurry.pump.PumpGroup.Arrangement;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 import si.uom.quantity.VolumetricFlowRate;
 
 /** Reads the pumps of a design. */
 final class PumpReader {
-  private static final Limits<VolumetricFlowRate> CURVE_FLOW =
-      Limits.of(Measure.FLOW, "0 L/s", "2000 L/s");
-  private static final Limits<Length> CURVE_HEAD = Limits.of(Measure.LENGTH, "0 m", "500 m");
+  static final Limits<VolumetricFlowRate> CURVE_FLOW = Limits.of(Measure.FLOW, "0 L/s", "2000 L/s");
+  static final Limits<Length> CURVE_HEAD = Limits.of(Measure.LENGTH, "0 m", "500 m");
   private static final Limits<Dimensionless> CURVE_EFFICIENCY =
       Limits.of(Measure.FRACTION, "0 %", "95 %");
   private static final Limits<Frequency> SPEED = Limits.of(Measure.FREQUENCY, "50 rpm", "6000 rpm");
@@ -39,8 +42,9 @@ final class PumpReader {
   private static final Limits<Frequency> STROKES =
       Limits.of(Measure.FREQUENCY, "0.5 1/min", "300 1/min");
   private static final Limits<Dimensionless> TRIM = Limits.of(Measure.FRACTION, "75 %", "100 %");
-  private static final Limits<VolumetricFlowRate> MINIMUM_FLOW =
+  private static final Limits<VolumetricFlowRate> ALLOWED_FLOW =
       Limits.of(Measure.FLOW, "0.01 L/s", "2000 L/s");
+  private static final Limits<Dimensionless> WORN = Limits.of(Measure.FRACTION, "0 %", "50 %");
   private static final Limits<Length> NPSH = Limits.of(Measure.LENGTH, "0.1 m", "30 m");
   private static final Limits<Power> MOTOR = Limits.of(Measure.POWER, "0.1 kW", "2000 kW");
   private static final Limits<Dimensionless> SERVICE_FACTOR =
@@ -48,6 +52,19 @@ final class PumpReader {
   private static final Limits<Dimensionless> ROD_SHARE = Limits.of(Measure.FRACTION, "0 %", "80 %");
   private static final Limits<Dimensionless> ROD_TO_CRANK = Limits.of(Measure.FRACTION, "2", "100");
   private static final Limits<Dimensionless> PASSED = Limits.of(Measure.FRACTION, "0 %", "100 %");
+  private static final Limits<Volume> VESSEL = Limits.of(Measure.VOLUME, "0.1 L", "20000 L");
+  private static final Limits<Time> DWELL = Limits.of(Measure.TIME, "0 s", "60 s");
+  private static final Limits<Time> CHANGEOVER = Limits.of(Measure.TIME, "0.01 s", "60 s");
+  private static final List<String> PULSING =
+      List.of(
+          "acting",
+          "rodShare",
+          "rodToCrank",
+          "pulsationPassed",
+          "vesselGas",
+          "cylinderDrive",
+          "dwell",
+          "changeover");
   private static final int MOST_PUMPS = 6;
   private static final int MOST_CYLINDERS = 9;
 
@@ -56,18 +73,16 @@ final class PumpReader {
   private static final Map<String, Boolean> ACTING =
       DesignReader.named(new Boolean[] {false, true}, both -> both ? "double" : "single");
 
+  private static final Map<String, Boolean> DRIVES =
+      DesignReader.named(new Boolean[] {false, true}, ram -> ram ? "hydraulic" : "crank");
+
   private PumpReader() {}
 
   static Optional<PumpSpec> pump(Section part) {
     Map<String, String> kinds = DesignReader.named(new String[] {"rotodynamic", "piston"}, k -> k);
     Optional<String> kind = part.requiredChoice("kind", kinds);
     Optional<Quantity<Dimensionless>> drive = part.orDefault("driveEfficiency", EFFICIENCY, "90 %");
-    Optional<Quantity<Power>> rating = part.optional("motorRating", MOTOR);
-    Optional<Quantity<Dimensionless>> factor = part.orDefault("serviceFactor", SERVICE_FACTOR, "1");
-    Optional<MotorSpec> motor =
-        rating.isPresent() && factor.isPresent()
-            ? Optional.of(new MotorSpec(rating.get(), factor.get()))
-            : Optional.empty();
+    Optional<MotorSpec> motor = motor(part);
     if (kind.isEmpty()) {
       return Optional.empty();
     }
@@ -81,6 +96,14 @@ final class PumpReader {
     return pump;
   }
 
+  private static Optional<MotorSpec> motor(Section part) {
+    Optional<Quantity<Power>> rating = part.optional("motorRating", MOTOR);
+    Optional<Quantity<Dimensionless>> factor = part.orDefault("serviceFactor", SERVICE_FACTOR, "1");
+    return rating.isPresent() && factor.isPresent()
+        ? Optional.of(new MotorSpec(rating.get(), factor.get()))
+        : Optional.empty();
+  }
+
   private static Optional<PumpSpec> rotodynamic(
       Section part, Quantity<Dimensionless> drive, Optional<MotorSpec> motor) {
     Optional<CurveSpec> curve = curve(part);
@@ -92,7 +115,15 @@ final class PumpReader {
             ? part.choice("arrangement", ARRANGEMENTS)
             : Optional.of(Arrangement.PARALLEL);
     Optional<Quantity<Dimensionless>> trim = part.orDefault("trim", TRIM, "100 %");
-    Optional<Quantity<VolumetricFlowRate>> least = part.optional("minimumFlow", MINIMUM_FLOW);
+    Optional<Quantity<VolumetricFlowRate>> least = part.optional("minimumFlow", ALLOWED_FLOW);
+    Optional<Quantity<VolumetricFlowRate>> most = part.optional("maximumFlow", ALLOWED_FLOW);
+    boolean ordered =
+        least.isEmpty()
+            || most.isEmpty()
+            || Measure.FLOW.si(most.get()) > Measure.FLOW.si(least.get());
+    if (!ordered) {
+      part.problem("maximumFlow", "must be above \"minimumFlow\"");
+    }
     List<Section> rows = part.list("others");
     List<OtherPumpSpec> others = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
@@ -111,6 +142,7 @@ final class PumpReader {
         || count.isEmpty()
         || arrangement.isEmpty()
         || trim.isEmpty()
+        || !ordered
         || others.size() < rows.size()) {
       return Optional.empty();
     }
@@ -120,7 +152,7 @@ final class PumpReader {
             impeller,
             drive,
             motor,
-            new StationSpec(count.get(), arrangement.get(), trim.get(), least, others));
+            new StationSpec(count.get(), arrangement.get(), trim.get(), least, most, others));
     return together(part, pump) ? Optional.of(pump) : Optional.empty();
   }
 
@@ -128,7 +160,7 @@ final class PumpReader {
   private static boolean together(Section part, RotodynamicSpec pump) {
     try {
       pump.running();
-      pump.spares().forEach(pump::withSpare);
+      pump.spares().forEach(spare -> pump.clear(pump.withSpare(spare)));
       return true;
     } catch (IllegalArgumentException e) {
       part.problem(pump.station().others().isEmpty() ? "curve" : "others", e.getMessage());
@@ -143,9 +175,14 @@ final class PumpReader {
         row.has("standby")
             ? row.choice("standby", DesignReader.YES_NO)
             : Optional.of(Boolean.FALSE);
+    Optional<Quantity<Length>> impeller = row.optional("impeller", IMPELLER);
+    Optional<Quantity<Dimensionless>> worn = row.optional("wornHead", WORN);
+    Optional<Quantity<Dimensionless>> drive = row.optional("driveEfficiency", EFFICIENCY);
+    Optional<MotorSpec> motor = motor(row);
     row.refuseUnknown();
     return curve.isPresent() && standby.isPresent()
-        ? Optional.of(new OtherPumpSpec(name, curve.get(), standby.get()))
+        ? Optional.of(
+            new OtherPumpSpec(name, curve.get(), standby.get(), impeller, worn, drive, motor))
         : Optional.empty();
   }
 
@@ -215,7 +252,7 @@ final class PumpReader {
         part.orDefault("mechanicalEfficiency", EFFICIENCY, "85 %");
     Optional<Quantity<Pressure>> limit = part.required("pressureLimit", DesignReader.RATING);
     Optional<Quantity<Length>> npsh = part.optional("npsh", NPSH);
-    Optional<PulsationSpec> pulsation = pulsation(part);
+    Optional<PulsationSpec> pulsation = pulsation(part, strokes);
     return displacement.isPresent()
             && strokes.isPresent()
             && volumetric.isPresent()
@@ -235,27 +272,82 @@ final class PumpReader {
         : Optional.empty();
   }
 
-  private static Optional<PulsationSpec> pulsation(Section part) {
+  private static Optional<PulsationSpec> pulsation(
+      Section part, Optional<Quantity<Frequency>> strokes) {
     Optional<Integer> cylinders = part.count("cylinders", 1, MOST_CYLINDERS);
     Optional<Boolean> acting =
         part.has("acting") ? part.choice("acting", ACTING) : Optional.of(Boolean.FALSE);
     Optional<Quantity<Dimensionless>> rod = part.orDefault("rodShare", ROD_SHARE, "0 %");
     Optional<Quantity<Dimensionless>> crank = part.orDefault("rodToCrank", ROD_TO_CRANK, "6");
     Optional<Quantity<Dimensionless>> passed = part.orDefault("pulsationPassed", PASSED, "100 %");
+    Optional<Quantity<Volume>> gas = part.optional("vesselGas", VESSEL);
+    Optional<Boolean> hydraulic =
+        part.has("cylinderDrive")
+            ? part.choice("cylinderDrive", DRIVES)
+            : Optional.of(Boolean.FALSE);
+    Optional<Quantity<Time>> dwell = part.orDefault("dwell", DWELL, "0 s");
+    Optional<Quantity<Time>> changeover = part.orDefault("changeover", CHANGEOVER, "0.1 s");
     if (!part.has("cylinders")) {
-      for (String field : List.of("acting", "rodShare", "rodToCrank", "pulsationPassed")) {
+      for (String field : PULSING) {
         if (part.has(field)) {
           part.problem(field, "says nothing without \"cylinders\"");
         }
       }
     }
-    return cylinders.isPresent()
-            && acting.isPresent()
-            && rod.isPresent()
-            && crank.isPresent()
-            && passed.isPresent()
-        ? Optional.of(
-            new PulsationSpec(cylinders.get(), acting.get(), rod.get(), crank.get(), passed.get()))
-        : Optional.empty();
+    if (part.has("pulsationPassed") && part.has("vesselGas")) {
+      part.problem("vesselGas", "gives what \"pulsationPassed\" says too: give one of them");
+    }
+    boolean ram = hydraulic.orElse(false);
+    for (String field : ram ? List.of("rodToCrank") : List.of("dwell", "changeover")) {
+      if (part.has(field)) {
+        part.problem(
+            field, ram ? "belongs to a crank" : "belongs to a pump driven by hydraulic cylinders");
+      }
+    }
+    if (cylinders.isEmpty()
+        || acting.isEmpty()
+        || rod.isEmpty()
+        || crank.isEmpty()
+        || passed.isEmpty()
+        || dwell.isEmpty()
+        || changeover.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<PumpSpec.RamSpec> rams =
+        ram ? Optional.of(new PumpSpec.RamSpec(dwell.get(), changeover.get())) : Optional.empty();
+    if (ram && !rams(part, cylinders.get(), acting.get(), rams.get(), strokes)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new PulsationSpec(
+            cylinders.get(), acting.get(), rod.get(), crank.get(), passed.get(), gas, rams));
+  }
+
+  /** Says whether the cylinders find the time for their strokes between the pauses. */
+  private static boolean rams(
+      Section part,
+      int cylinders,
+      boolean doubleActing,
+      PumpSpec.RamSpec rams,
+      Optional<Quantity<Frequency>> strokes) {
+    if (cylinders > 2 || cylinders == 2 && doubleActing) {
+      part.problem(
+          "cylinders",
+          "of a pump driven by hydraulic cylinders must be one, or two that act singly by turns");
+      return false;
+    }
+    if (strokes.isPresent()) {
+      double rate = Measure.FREQUENCY.si(strokes.get());
+      if (!HydraulicDrive.fits(
+          Measure.TIME.si(rams.dwell()) * rate, Measure.TIME.si(rams.changeover()) * rate)) {
+        part.problem(
+            "dwell",
+            "and twice the changeover leave no time for the strokes: together they may take half a"
+                + " cycle, "
+                + UnitSystem.METRIC.show(Kind.TIME, HydraulicDrive.STROKE / rate));
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,7 +1,6 @@
 package sandslurry.design;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -10,10 +9,13 @@ import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import sandslurry.pump.CrankDrive;
+import sandslurry.pump.HydraulicDrive;
 import sandslurry.pump.PumpCurve;
 import sandslurry.pump.PumpGroup;
+import sandslurry.pump.StrokeDrive;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 
@@ -83,13 +85,46 @@ public sealed interface PumpSpec {
   }
 
   /**
-   * One more pump, unlike the first, with the impeller of the first as far as sand goes.
+   * One more pump, unlike the first. What is not given of it is as of the first pump.
    *
    * @param name what it is called in the report
    * @param curve its curve
    * @param standby true for a spare that takes the place of the first pump
+   * @param impeller diameter of its impeller, when given
+   * @param wornHead share of head that it has lost when worn, when given
+   * @param driveEfficiency efficiency of its motor and drive, when given
+   * @param motor its motor, when given
    */
-  record OtherPumpSpec(String name, CurveSpec curve, boolean standby) {}
+  record OtherPumpSpec(
+      String name,
+      CurveSpec curve,
+      boolean standby,
+      Optional<Quantity<Length>> impeller,
+      Optional<Quantity<Dimensionless>> wornHead,
+      Optional<Quantity<Dimensionless>> driveEfficiency,
+      Optional<MotorSpec> motor) {}
+
+  /**
+   * One pump that runs, with all that holds for it.
+   *
+   * @param name what it is called in the report
+   * @param curve its curve as given
+   * @param clear its curve for clear water, trimmed, at the speed driven
+   * @param impeller diameter of its impeller, when known
+   * @param impellerOfFirst true when that is the diameter of the first pump, for want of its own
+   * @param wornHead share of head that it has lost when worn, when that is its own
+   * @param driveEfficiency efficiency of its motor and drive
+   * @param motor its motor, when known
+   */
+  record RunningPump(
+      String name,
+      CurveSpec curve,
+      PumpCurve clear,
+      Optional<Quantity<Length>> impeller,
+      boolean impellerOfFirst,
+      Optional<Quantity<Dimensionless>> wornHead,
+      Quantity<Dimensionless> driveEfficiency,
+      Optional<MotorSpec> motor) {}
 
   /**
    * How several pumps stand together.
@@ -98,6 +133,7 @@ public sealed interface PumpSpec {
    * @param arrangement how they and the others work together
    * @param trim diameter of the impeller of the first pumps over that of their curve
    * @param minimumFlow least flow that the maker allows through one pump, when known
+   * @param maximumFlow greatest flow that the maker allows through one pump, when known
    * @param others the other pumps
    */
   record StationSpec(
@@ -105,6 +141,7 @@ public sealed interface PumpSpec {
       PumpGroup.Arrangement arrangement,
       Quantity<Dimensionless> trim,
       Optional<Quantity<VolumetricFlowRate>> minimumFlow,
+      Optional<Quantity<VolumetricFlowRate>> maximumFlow,
       List<OtherPumpSpec> others) {
     /** Copies the list. */
     public StationSpec {
@@ -138,40 +175,83 @@ public sealed interface PumpSpec {
     }
 
     /**
+     * The pumps that run.
+     *
+     * @return each with what holds for it, the first pumps first
+     */
+    public List<RunningPump> pumps() {
+      List<RunningPump> pumps = new ArrayList<>();
+      for (int i = 0; i < station.count(); i++) {
+        pumps.add(
+            new RunningPump(
+                "pump " + (i + 1),
+                first,
+                clearCurve(),
+                impeller,
+                false,
+                Optional.empty(),
+                driveEfficiency,
+                motor));
+      }
+      others(false).forEach(other -> pumps.add(running(other)));
+      return pumps;
+    }
+
+    /**
+     * The pumps that run when a spare stands in for the first.
+     *
+     * @param spare the spare
+     * @return each with what holds for it
+     */
+    public List<RunningPump> withSpare(OtherPumpSpec spare) {
+      List<RunningPump> pumps = pumps();
+      pumps.set(0, running(spare));
+      return pumps;
+    }
+
+    private RunningPump running(OtherPumpSpec other) {
+      return new RunningPump(
+          other.name(),
+          other.curve(),
+          other.curve().clear(),
+          other.impeller().isPresent() ? other.impeller() : impeller,
+          other.impeller().isEmpty(),
+          other.wornHead(),
+          other.driveEfficiency().orElse(driveEfficiency),
+          other.motor().isPresent() ? other.motor() : motor);
+    }
+
+    /**
      * The pumps that run, in clear water.
      *
      * @return the group
      * @throws IllegalArgumentException if their curves have no range of flow in common
      */
     public PumpGroup running() {
-      List<PumpCurve> curves = new ArrayList<>(Collections.nCopies(station.count(), clearCurve()));
-      others(false).forEach(other -> curves.add(other.curve().clear()));
-      return group(curves);
+      return clear(pumps());
     }
 
     /**
-     * The names of the pumps that run, in the order of {@link #running}.
+     * Pumps of this station in clear water.
+     *
+     * @param pumps the pumps
+     * @return the group
+     * @throws IllegalArgumentException if their curves have no range of flow in common
+     */
+    public PumpGroup clear(List<RunningPump> pumps) {
+      List<PumpCurve> curves = pumps.stream().map(RunningPump::clear).toList();
+      return station.arrangement() == PumpGroup.Arrangement.SERIES
+          ? PumpGroup.series(curves)
+          : PumpGroup.parallel(curves);
+    }
+
+    /**
+     * The names of the pumps that run, in the order of {@link #pumps}.
      *
      * @return one name for each pump
      */
     public List<String> names() {
-      List<String> names = new ArrayList<>();
-      for (int i = 0; i < station.count(); i++) {
-        names.add("pump " + (i + 1));
-      }
-      others(false).forEach(other -> names.add(other.name()));
-      return names;
-    }
-
-    /**
-     * The curves of the pumps that run as they were given, in the order of {@link #running}.
-     *
-     * @return one curve for each pump
-     */
-    public List<CurveSpec> curves() {
-      List<CurveSpec> curves = new ArrayList<>(Collections.nCopies(station.count(), first));
-      others(false).forEach(other -> curves.add(other.curve()));
-      return curves;
+      return pumps().stream().map(RunningPump::name).toList();
     }
 
     /**
@@ -183,26 +263,8 @@ public sealed interface PumpSpec {
       return others(true);
     }
 
-    /**
-     * The pumps that run when a spare stands in for the first.
-     *
-     * @param spare the spare
-     * @return the group, in clear water
-     */
-    public PumpGroup withSpare(OtherPumpSpec spare) {
-      List<PumpCurve> curves = new ArrayList<>(running().pumps());
-      curves.set(0, spare.curve().clear());
-      return group(curves);
-    }
-
     private List<OtherPumpSpec> others(boolean standby) {
       return station.others().stream().filter(other -> other.standby() == standby).toList();
-    }
-
-    private PumpGroup group(List<PumpCurve> curves) {
-      return station.arrangement() == PumpGroup.Arrangement.SERIES
-          ? PumpGroup.series(curves)
-          : PumpGroup.parallel(curves);
     }
   }
 
@@ -253,24 +315,43 @@ public sealed interface PumpSpec {
    * @param rodShare cross-section of the rod over that of the piston, 0 for single acting
    * @param rodToCrank length of the connecting rod over the crank radius
    * @param passed share of the swing of flow that an air vessel lets into the line; 1 without one
+   * @param vesselGas gas in an air vessel at the pressure of the line, when the share is to be
+   *     worked out from it
+   * @param rams hydraulic cylinders that drive the pistons; absent for a crank
    */
   record PulsationSpec(
       int cylinders,
       boolean doubleActing,
       Quantity<Dimensionless> rodShare,
       Quantity<Dimensionless> rodToCrank,
-      Quantity<Dimensionless> passed) {
+      Quantity<Dimensionless> passed,
+      Optional<Quantity<Volume>> vesselGas,
+      Optional<RamSpec> rams) {
     /**
      * The drive.
      *
-     * @return its kinematics
+     * @param strokeRate cycles per time
+     * @return how it moves the pistons
      */
-    public CrankDrive drive() {
-      return new CrankDrive(
-          cylinders,
-          doubleActing,
-          doubleActing ? Measure.FRACTION.si(rodShare) : 0,
-          Measure.FRACTION.si(rodToCrank));
+    public StrokeDrive drive(Quantity<Frequency> strokeRate) {
+      double rod = doubleActing ? Measure.FRACTION.si(rodShare) : 0;
+      if (rams.isPresent()) {
+        return new HydraulicDrive(
+            cylinders,
+            doubleActing,
+            rod,
+            Measure.TIME.si(rams.get().dwell()) * Measure.FREQUENCY.si(strokeRate),
+            Measure.TIME.si(rams.get().changeover()) * Measure.FREQUENCY.si(strokeRate));
+      }
+      return new CrankDrive(cylinders, doubleActing, rod, Measure.FRACTION.si(rodToCrank));
     }
   }
+
+  /**
+   * Hydraulic cylinders that push the pistons at constant speed.
+   *
+   * @param dwell time at each end of a stroke in which nothing is pushed
+   * @param changeover time in which the flow starts or stops there
+   */
+  record RamSpec(Quantity<Time> dwell, Quantity<Time> changeover) {}
 }

@@ -45,11 +45,11 @@ public record Bingham(double yieldStressPa, double plasticViscosityPaS) implemen
   }
 
   @Override
-  public String describe() {
+  public String describe(UnitSystem units) {
     return String.format(
         Locale.ROOT,
         "Bingham, yield stress %.4g Pa, plastic viscosity %s",
         yieldStressPa,
-        UnitSystem.METRIC.show(Kind.VISCOSITY, plasticViscosityPaS));
+        units.show(Kind.VISCOSITY, plasticViscosityPaS));
   }
 }

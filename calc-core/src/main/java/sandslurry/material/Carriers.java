@@ -103,33 +103,14 @@ public final class Carriers {
    * @throws IllegalArgumentException if total solids lie outside 0 to 13 % or water is not liquid
    */
   public static Carrier manure(double totalSolids, double temperatureK) {
-    if (!(totalSolids >= 0 && totalSolids <= HIGHEST_TOTAL_SOLIDS)) {
-      throw new IllegalArgumentException(
-          "sand-free total solids must lie in 0 % to "
-              + percent(HIGHEST_TOTAL_SOLIDS)
-              + " but were "
-              + (Double.isFinite(totalSolids) ? percent(totalSolids) : "" + totalSolids)
-              + ": thicker manure is no liquid whose power law was measured");
-    }
+    Rheology rheology = manureRheology(totalSolids, temperatureK);
     Liquid water = Water.at(temperatureK);
-    double waterAtMeasured = Water.viscosityPaS(MEASURED_K);
-    double thinning = water.viscosityPaS() / waterAtMeasured;
     List<String> notes = new ArrayList<>();
-    Rheology rheology = new Newtonian(water.viscosityPaS());
     Optional<Bound> shearRates = Optional.empty();
     if (totalSolids > 0) {
-      Row low = new Row(0, waterAtMeasured, 1, 0, 0);
-      Row high = TABLE.get(0);
-      for (int i = 1; i < TABLE.size() && totalSolids > high.totalSolids(); i++) {
-        low = high;
-        high = TABLE.get(i);
-      }
-      double t = (totalSolids - low.totalSolids()) / (high.totalSolids() - low.totalSolids());
-      double logConsistency =
-          (1 - t) * Math.log(low.consistency()) + t * Math.log(high.consistency());
-      double index = (1 - t) * low.index() + t * high.index();
-      rheology = new PowerLaw(thinning * Math.exp(logConsistency), index);
-      shearRates = Optional.of(measuredShearRates(low, high));
+      Row high = upperRow(totalSolids);
+      shearRates = Optional.of(measuredShearRates(lowerRow(high), high));
+      double thinning = water.viscosityPaS() / Water.viscosityPaS(MEASURED_K);
       notes.addAll(rheologyNotes(totalSolids, temperatureK, thinning));
     }
     notes.add(
@@ -154,6 +135,53 @@ public final class Carriers {
         totalSolids > 0 ? FARM_SCATTER : 1,
         notes,
         excesses);
+  }
+
+  /**
+   * The flow curve of dairy manure liquor, as of {@link #manure} without its notes: for balances
+   * that ask for it thousands of times.
+   *
+   * @param totalSolids dry matter without sand over mass without sand
+   * @param temperatureK temperature [K]
+   * @return the power law, or water without solids
+   * @throws IllegalArgumentException if total solids lie outside 0 to 13 % or water is not liquid
+   */
+  public static Rheology manureRheology(double totalSolids, double temperatureK) {
+    if (!(totalSolids >= 0 && totalSolids <= HIGHEST_TOTAL_SOLIDS)) {
+      throw new IllegalArgumentException(
+          "sand-free total solids must lie in 0 % to "
+              + percent(HIGHEST_TOTAL_SOLIDS)
+              + " but were "
+              + (Double.isFinite(totalSolids) ? percent(totalSolids) : "" + totalSolids)
+              + ": thicker manure is no liquid whose power law was measured");
+    }
+    double waterViscosity = Water.viscosityPaS(temperatureK);
+    if (!(totalSolids > 0)) {
+      return new Newtonian(waterViscosity);
+    }
+    double thinning = waterViscosity / Water.viscosityPaS(MEASURED_K);
+    Row high = upperRow(totalSolids);
+    Row low = lowerRow(high);
+    double t = (totalSolids - low.totalSolids()) / (high.totalSolids() - low.totalSolids());
+    double logConsistency =
+        (1 - t) * Math.log(low.consistency()) + t * Math.log(high.consistency());
+    double index = (1 - t) * low.index() + t * high.index();
+    return new PowerLaw(thinning * Math.exp(logConsistency), index);
+  }
+
+  /** The first row with as much total solids or more; above the table its last. */
+  private static Row upperRow(double totalSolids) {
+    int i = 0;
+    while (i < TABLE.size() - 1 && totalSolids > TABLE.get(i).totalSolids()) {
+      i++;
+    }
+    return TABLE.get(i);
+  }
+
+  /** The row before another; before the first stands water. */
+  private static Row lowerRow(Row high) {
+    int i = TABLE.indexOf(high);
+    return i > 0 ? TABLE.get(i - 1) : new Row(0, Water.viscosityPaS(MEASURED_K), 1, 0, 0);
   }
 
   /**

@@ -1,6 +1,7 @@
 package sandslurry.material;
 
 import java.util.Locale;
+import sandslurry.units.UnitSystem;
 
 /**
  * A liquid with a yield stress that thins with shear beyond it: τ = τy + K γ̇ⁿ.
@@ -37,7 +38,7 @@ public record HerschelBulkley(double yieldStressPa, double consistency, double i
   }
 
   @Override
-  public String describe() {
+  public String describe(UnitSystem units) {
     return String.format(
         Locale.ROOT,
         "Herschel-Bulkley, yield stress %.4g Pa, K = %.4g Pa.s^n, n = %.3f",

@@ -47,7 +47,7 @@ public record Newtonian(double viscosityPaS) implements Rheology {
   }
 
   @Override
-  public String describe() {
-    return "Newtonian, " + UnitSystem.METRIC.show(Kind.VISCOSITY, viscosityPaS);
+  public String describe(UnitSystem units) {
+    return "Newtonian, " + units.show(Kind.VISCOSITY, viscosityPaS);
   }
 }

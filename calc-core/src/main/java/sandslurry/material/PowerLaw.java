@@ -1,6 +1,7 @@
 package sandslurry.material;
 
 import java.util.Locale;
+import sandslurry.units.UnitSystem;
 
 /**
  * A shear-thinning liquid by the law of Ostwald and de Waele: τ = K γ̇ⁿ.
@@ -33,7 +34,7 @@ public record PowerLaw(double consistency, double index) implements Rheology {
   }
 
   @Override
-  public String describe() {
+  public String describe(UnitSystem units) {
     return String.format(Locale.ROOT, "power law, K = %.4g Pa.s^n, n = %.3f", consistency, index);
   }
 }

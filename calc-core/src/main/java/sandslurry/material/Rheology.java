@@ -1,5 +1,7 @@
 package sandslurry.material;
 
+import sandslurry.units.UnitSystem;
+
 /**
  * How a liquid resists shear: shear stress against shear rate, free of sand.
  *
@@ -92,7 +94,8 @@ public sealed interface Rheology permits Newtonian, PowerLaw, Bingham, HerschelB
   /**
    * The law and its parameters in words.
    *
+   * @param units units in which a viscosity is written; stresses and consistencies are in SI
    * @return for example "power law, K = 0.192 Pa.s^n, n = 0.562"
    */
-  String describe();
+  String describe(UnitSystem units);
 }

@@ -16,7 +16,7 @@ import sandslurry.correlation.Physics;
  * The sum runs over the cylinders, whose cranks stand evenly apart: 360°/z, but 180°/z for an even
  * number of double-acting ones (90° for two). Suction and discharge mirror each other in time, so
  * their ripple and their greatest acceleration are the same. With an infinite rod the motion is a
- * sine. A pump driven by a hydraulic cylinder has no crank: see {@link FlowRipple#constantSpeed}.
+ * sine. A pump driven by a hydraulic cylinder has no crank: see {@link HydraulicDrive}.
  *
  * @param cylinders z, at least 1
  * @param doubleActing true if both sides of a piston pump
@@ -24,7 +24,8 @@ import sandslurry.correlation.Physics;
  * @param rodToCrank λ, above 1; infinite for a sine
  */
 public record CrankDrive(
-    int cylinders, boolean doubleActing, double rodAreaShare, double rodToCrank) {
+    int cylinders, boolean doubleActing, double rodAreaShare, double rodToCrank)
+    implements StrokeDrive {
   /** A common length of connecting rod over crank radius (common practice, no source). */
   public static final double COMMON_ROD_TO_CRANK = 6;
 
@@ -48,12 +49,7 @@ public record CrankDrive(
     }
   }
 
-  /**
-   * Momentary flow.
-   *
-   * @param angleRad φ of the first crank [rad]
-   * @return q, flow over mean flow
-   */
+  @Override
   public double relativeFlow(double angleRad) {
     double sum = 0;
     for (int i = 0; i < cylinders; i++) {
@@ -64,11 +60,7 @@ public record CrankDrive(
     return sum / mean();
   }
 
-  /**
-   * Least and greatest momentary flow.
-   *
-   * @return the ripple, to 1e-6
-   */
+  @Override
   public FlowRipple ripple() {
     double least = 1;
     double greatest = 1;
@@ -112,6 +104,7 @@ public record CrankDrive(
    * @param cyclesPerSecond turns of the crank per second, not negative [1/s]
    * @return h, in metres of the liquid [m]
    */
+  @Override
   public double accelerationHeadM(double lengthM, double meanVelocityMps, double cyclesPerSecond) {
     AccelerationHead.requireLine(lengthM, meanVelocityMps, cyclesPerSecond);
     return lengthM
@@ -121,6 +114,12 @@ public record CrankDrive(
         * Math.PI
         * cyclesPerSecond
         * greatestAccelerationPerRad();
+  }
+
+  /** That of the cylinders; twice as many when both sides pump. */
+  @Override
+  public int pulsesPerCycle() {
+    return doubleActing ? 2 * cylinders : cylinders;
   }
 
   private double slope(double angleRad) {

@@ -20,22 +20,6 @@ public record FlowRipple(double leastRatio, double greatestRatio) {
   }
 
   /**
-   * A ram that pushes at constant speed and stands for the line the rest of the cycle, as a single
-   * hydraulic ram does when it draws back.
-   *
-   * @param pushingShare time of pushing over time of the cycle, above 0 to 1
-   * @return the ripple; without a pause there is none
-   */
-  public static FlowRipple constantSpeed(double pushingShare) {
-    if (!(pushingShare > 0 && pushingShare <= 1)) {
-      throw new IllegalArgumentException(
-          "the share of the cycle that pushes lies above 0 and at most at 1 but was "
-              + pushingShare);
-    }
-    return new FlowRipple(pushingShare == 1 ? 1 : 0, 1 / pushingShare);
-  }
-
-  /**
    * What is left of the ripple behind an air vessel.
    *
    * @param residualShare share of the swing that the vessel lets through, 0 to 1

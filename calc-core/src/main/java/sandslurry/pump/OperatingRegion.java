@@ -1,12 +1,17 @@
 package sandslurry.pump;
 
+import java.util.OptionalDouble;
+
 /**
  * Where on its curve a pump may work, by shares of the flow at its best efficiency.
  *
- * <p>ANSI/HI 9.6.3 defines a preferred region, 70 to 120 % for pumps of low specific speed and 80
- * to 115 % for others (numbers from memory, unverified), and an allowable region, which only the
- * maker can state. Below the allowable region the liquid recirculates in the impeller, shakes shaft
- * and seal, and sand is milled; above it the pump may cavitate and the motor be overloaded.
+ * <p>ANSI/HI 9.6.3 defines a preferred region by the specific speed: 70 to 120 % up to {@value
+ * #HIGH_SPECIFIC_SPEED} metric (4500 US), read in a trade article on its 2012 edition and in the
+ * open Engineering Data Library of the Hydraulic Institute; 80 to 115 % above, of which the lower
+ * end was read there too and the upper is from memory, unverified (two trade articles say 110 and
+ * 120 %). It also defines an allowable region, which only the maker can state. Below the allowable
+ * region the liquid recirculates in the impeller, shakes shaft and seal, and sand is milled; above
+ * it the pump may cavitate and the motor be overloaded.
  *
  * @param bestFlowM3ps flow at the best efficiency [m3/s]
  * @param allowableLow least allowable flow over the best; with it times the best flow as minimum
@@ -21,6 +26,17 @@ public record OperatingRegion(
     double preferredLow,
     double preferredHigh,
     double allowableHigh) {
+  private static final double HAIR = 1e-9;
+
+  /** Specific speed, metric, above which the preferred region is narrower: 4500 US over 51.6. */
+  public static final double HIGH_SPECIFIC_SPEED = 87.2;
+
+  /** Least preferred flow over the best at a high specific speed. */
+  public static final double NARROW_LOW = 0.8;
+
+  /** Greatest preferred flow over the best at a high specific speed (from memory, unverified). */
+  public static final double NARROW_HIGH = 1.15;
+
   /** Least preferred flow of ANSI/HI 9.6.3 over the best, low specific speed. */
   public static final double PREFERRED_LOW = 0.7;
 
@@ -57,17 +73,47 @@ public record OperatingRegion(
   /**
    * The region of a pump whose maker has stated none.
    *
-   * @param curve the curve, of clear liquid or with solids
-   * @return the region about {@link PumpCurve#bestEfficiencyFlowM3ps}
-   * @throws IllegalArgumentException if the curve has its best efficiency at no flow
+   * @param bestFlowM3ps flow at the best efficiency in the liquid pumped, positive [m3/s]
+   * @param specificSpeed specific speed in water, metric, see {@link BestPoint#specificSpeed}
+   * @return the region
    */
-  public static OperatingRegion of(PumpCurve curve) {
+  public static OperatingRegion common(double bestFlowM3ps, double specificSpeed) {
+    boolean narrow = specificSpeed > HIGH_SPECIFIC_SPEED;
     return new OperatingRegion(
-        curve.bestEfficiencyFlowM3ps(),
+        bestFlowM3ps,
         ALLOWABLE_LOW,
-        PREFERRED_LOW,
-        PREFERRED_HIGH,
+        narrow ? NARROW_LOW : PREFERRED_LOW,
+        narrow ? NARROW_HIGH : PREFERRED_HIGH,
         ALLOWABLE_HIGH);
+  }
+
+  /**
+   * The region with the limits that the maker allows. Where the maker allows less than is
+   * preferred, the preferred region shrinks with it.
+   *
+   * @param leastM3ps least flow allowed, if known, not negative [m3/s]
+   * @param mostM3ps greatest flow allowed, if known, above the least [m3/s]
+   * @return the region
+   */
+  public OperatingRegion within(OptionalDouble leastM3ps, OptionalDouble mostM3ps) {
+    double low = leastM3ps.isPresent() ? leastM3ps.getAsDouble() / bestFlowM3ps : allowableLow;
+    double high = mostM3ps.isPresent() ? mostM3ps.getAsDouble() / bestFlowM3ps : allowableHigh;
+    if (!(high > low)) {
+      if (mostM3ps.isPresent() && leastM3ps.isPresent()) {
+        throw new IllegalArgumentException(
+            "the greatest flow allowed must be above the least, but they are "
+                + mostM3ps.getAsDouble()
+                + " and "
+                + leastM3ps.getAsDouble()
+                + " m3/s");
+      }
+      // A stated limit beyond the customary other one moves that one along.
+      low = leastM3ps.isPresent() ? low : Math.min(low, high * (1 - HAIR));
+      high = mostM3ps.isPresent() ? high : Math.max(high, low * (1 + HAIR));
+    }
+    double from = Math.min(Math.max(preferredLow, low), high * (1 - HAIR));
+    double to = Math.max(Math.min(preferredHigh, high), from * (1 + HAIR));
+    return new OperatingRegion(bestFlowM3ps, Math.min(low, from), from, to, Math.max(high, to));
   }
 
   /**

@@ -1,5 +1,6 @@
 package sandslurry.pump;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import sandslurry.correlation.Bound;
@@ -22,6 +23,9 @@ public final class PumpCurve {
 
   /** Least diameter that {@link #trimmed} allows, over the greatest diameter. */
   public static final double LEAST_TRIM = 0.75;
+
+  /** Places between two points at which a viscous correction is taken. */
+  private static final int VISCOUS_STEPS = 8;
 
   /** Trims for which the laws of diameter serve (common practice, no source). */
   public static final Bound SMALL_TRIM = new Bound("trimmed diameter", Kind.PERCENT, 0.9, 1);
@@ -231,6 +235,46 @@ public final class PumpCurve {
     }
     return new PumpCurve(
         head, efficiency, flowScale, headScale * headRatio, efficiencyScale * efficiencyRatio);
+  }
+
+  /**
+   * The curve of the pump in a viscous liquid. Between two points the correction is taken at eight
+   * places, so that the corrected curve follows the curve for water and not only its points. A
+   * curve that the correction takes to no head ends there.
+   *
+   * <p>A viscous curve does not follow the laws of speed: correct after {@link #atSpeed}. Scaling
+   * the corrected curve to a higher speed errs on the safe side, because a faster pump loses less.
+   *
+   * @param correction the correction for this curve, at its speed, with efficiency left
+   * @return the curve in the liquid; this curve itself when nothing changes
+   * @throws IllegalArgumentException if the correction leaves no head where the curve begins
+   */
+  public PumpCurve viscous(ViscousCorrection correction) {
+    if (correction.none()) {
+      return this;
+    }
+    double end = correction.endOfHeadM3ps();
+    List<Point> corrected = new ArrayList<>();
+    double[] flows = pointFlowsM3ps();
+    for (int i = 0; i < flows.length; i++) {
+      for (int k = 0; k < (i == flows.length - 1 ? 1 : VISCOUS_STEPS); k++) {
+        double water = k == 0 ? flows[i] : flows[i] + (flows[i + 1] - flows[i]) * k / VISCOUS_STEPS;
+        if (water < end) {
+          corrected.add(corrected(correction, water));
+        }
+      }
+    }
+    if (end < flows[flows.length - 1]) {
+      corrected.add(corrected(correction, end));
+    }
+    return through(corrected);
+  }
+
+  private Point corrected(ViscousCorrection correction, double waterFlowM3ps) {
+    return new Point(
+        correction.flowRatio() * waterFlowM3ps,
+        Math.max(0, correction.headRatio(waterFlowM3ps)) * headM(waterFlowM3ps),
+        correction.efficiencyRatio() * efficiency(waterFlowM3ps));
   }
 
   private double abscissa(double flowM3ps) {

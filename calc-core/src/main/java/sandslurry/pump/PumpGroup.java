@@ -3,6 +3,7 @@ package sandslurry.pump;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import sandslurry.numeric.Roots;
@@ -65,12 +66,28 @@ public final class PumpGroup {
       this.leastFlow = Arrays.stream(leastFlows()).sum();
       this.greatestFlow = Arrays.stream(flowsAt(lowHead)).sum();
     }
-    if (!(greatestFlow > leastFlow)) {
-      throw new IllegalArgumentException(
-          "the curves of the pumps "
-              + this.arrangement.words()
-              + " have no range of flow in common");
-    }
+  }
+
+  /**
+   * Pumps that work together, if they can.
+   *
+   * @param arrangement how they are joined
+   * @param pumps one or more
+   * @return the group; empty when the curves have no range of flow in common
+   */
+  public static Optional<PumpGroup> of(Arrangement arrangement, List<PumpCurve> pumps) {
+    PumpGroup group = new PumpGroup(arrangement, pumps);
+    return group.greatestFlow > group.leastFlow ? Optional.of(group) : Optional.empty();
+  }
+
+  private static PumpGroup fitting(Arrangement arrangement, List<PumpCurve> pumps) {
+    return of(arrangement, pumps)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "the curves of the pumps "
+                        + arrangement.words()
+                        + " have no range of flow in common"));
   }
 
   /**
@@ -81,7 +98,7 @@ public final class PumpGroup {
    * @throws IllegalArgumentException if the curves have no flow in common
    */
   public static PumpGroup series(List<PumpCurve> pumps) {
-    return new PumpGroup(Arrangement.SERIES, pumps);
+    return fitting(Arrangement.SERIES, pumps);
   }
 
   /**
@@ -92,7 +109,7 @@ public final class PumpGroup {
    * @throws IllegalArgumentException if the curves have no range of head in common
    */
   public static PumpGroup parallel(List<PumpCurve> pumps) {
-    return new PumpGroup(Arrangement.PARALLEL, pumps);
+    return fitting(Arrangement.PARALLEL, pumps);
   }
 
   /** How pumps are joined. */
@@ -270,7 +287,7 @@ public final class PumpGroup {
   public PumpGroup without(int index) {
     List<PumpCurve> others = new ArrayList<>(pumps);
     others.remove(index);
-    return new PumpGroup(arrangement, others);
+    return fitting(arrangement, others);
   }
 
   /**
@@ -318,7 +335,7 @@ public final class PumpGroup {
   }
 
   private PumpGroup each(UnaryOperator<PumpCurve> change) {
-    return new PumpGroup(arrangement, pumps.stream().map(change).toList());
+    return fitting(arrangement, pumps.stream().map(change).toList());
   }
 
   private double within(double flow) {

@@ -22,6 +22,48 @@ public record SuctionMargin(double leastRatio, double leastDifferenceM) {
   /** Liquor with sand and gas: the wide end of 1.2 to 1.5 (from memory, unverified), and 1 m. */
   public static final SuctionMargin SOLIDS = new SuctionMargin(1.5, 1);
 
+  /**
+   * Pump of high suction energy in water or wastewater, by ANSI/HI 9.6.1-1998 (from memory,
+   * unverified).
+   */
+  public static final SuctionMargin HIGH_ENERGY = new SuctionMargin(1.3, 1.5);
+
+  /** The same, of very high suction energy (from memory, unverified). */
+  public static final SuctionMargin VERY_HIGH_ENERGY = new SuctionMargin(2, 1.5);
+
+  /** Suction specific speed, metric, above which water and wastewater ask for more margin. */
+  public static final double HIGH_SUCTION_SPECIFIC_SPEED = 145;
+
+  /**
+   * What a pump asks for in water and wastewater.
+   *
+   * @param suctionSpecificSpeed metric, see {@link BestPoint#suctionSpecificSpeed}
+   * @param energy how hard its inlet works
+   * @return the greater of what both ask for
+   */
+  public static SuctionMargin of(double suctionSpecificSpeed, SuctionEnergy.Grade energy) {
+    SuctionMargin bySpeed =
+        suctionSpecificSpeed > HIGH_SUCTION_SPECIFIC_SPEED
+            ? WASTEWATER_HIGH_SUCTION_SPEED
+            : WASTEWATER;
+    return switch (energy) {
+      case LOW -> bySpeed;
+      case HIGH -> bySpeed.or(HIGH_ENERGY);
+      case VERY_HIGH -> bySpeed.or(VERY_HIGH_ENERGY);
+    };
+  }
+
+  /**
+   * Both margins at once.
+   *
+   * @param other another margin
+   * @return a margin that is kept when both are
+   */
+  public SuctionMargin or(SuctionMargin other) {
+    return new SuctionMargin(
+        Math.max(leastRatio, other.leastRatio), Math.max(leastDifferenceM, other.leastDifferenceM));
+  }
+
   /** Checks the bounds. */
   public SuctionMargin {
     if (!(leastRatio >= 1 && Double.isFinite(leastRatio))

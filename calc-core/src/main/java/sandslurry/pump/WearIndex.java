@@ -3,21 +3,25 @@ package sandslurry.pump;
 /**
  * Rate of erosive wear relative to a design state: by how much faster, never how fast.
  *
- * <pre>index = (V/V_design)ⁿ,   n = 2.5 to 3</pre>
+ * <pre>index = (V/V_design)ⁿ,   n = 2 to 3.5</pre>
  *
- * <p>The range of the power n is general experience with slurries (from memory, unverified; a
- * journal article of 2019 seen in excerpt takes 3). No reliable figures exist for the wear itself.
- * For a pump at another speed take the ratio of the speeds.
+ * <p>The range of the power n is that of Wiedenroth (1984) for the abrasive wear of a given slurry,
+ * as quoted at pumpandflow.com.au/rules-of-thumb (read). No reliable figures exist for the wear
+ * itself. For a pump at another speed take the ratio of the speeds.
  *
  * @param low the lower of the two values
  * @param high the higher of the two values
  */
 public record WearIndex(double low, double high) {
+  /** Where the range of the power comes from. */
+  public static final String SOURCE =
+      "Wiedenroth (1984), power 2 to 3.5, as quoted at pumpandflow.com.au/rules-of-thumb";
+
   /** Lower power. */
-  public static final double LOW_POWER = 2.5;
+  public static final double LOW_POWER = 2;
 
   /** Higher power. */
-  public static final double HIGH_POWER = 3;
+  public static final double HIGH_POWER = 3.5;
 
   /**
    * The index of a state.

@@ -50,7 +50,10 @@ final class MaterialSection extends SectionWriter {
         row(
             "density of the carrier",
             units.show(Kind.DENSITY, assessment.carrier().densityKgM3())));
-    rows.add(row("rheology of the carrier", assessment.carrier().rheology().describe()));
+    rows.add(
+        row(
+            "rheology of the carrier",
+            assessment.carrier().rheology().describe(assessment.design().units())));
     add(new Block.Table(List.of("what", "value"), rows));
     assessment
         .line()

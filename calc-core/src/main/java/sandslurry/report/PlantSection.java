@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import sandslurry.assessment.Figure;
 import sandslurry.assessment.PlantResult;
-import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.circuit.Day;
@@ -16,12 +15,10 @@ import sandslurry.circuit.Liquor;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.PitDay;
 import sandslurry.circuit.Range;
-import sandslurry.circuit.SandAccount;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
-import sandslurry.material.SizeClass;
 import sandslurry.separation.LaneTrade;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -57,8 +54,9 @@ public final class PlantSection extends SectionWriter {
     section.units();
     section.trades();
     section.days();
-    result.accounts().ifPresent(section::accounts);
-    return section.blocks();
+    List<Block> blocks = new ArrayList<>(section.blocks());
+    result.accounts().ifPresent(a -> blocks.addAll(PlantAccountsSection.of(a, units)));
+    return List.copyOf(blocks);
   }
 
   private String number(Kind<?> kind, Range range) {
@@ -431,60 +429,5 @@ public final class PlantSection extends SectionWriter {
       }
     }
     return flushed > 0 ? caught / flushed : 0;
-  }
-
-  private void accounts(Accounts accounts) {
-    heading(2, "Accounts");
-    paragraph(
-        "Over a day in which each mode is at its own steady state, weighted by its hours. The range"
-            + " in brackets is over all ends of the inputs that are ranges, and from the cautious to"
-            + " the hopeful relation of the settling units.");
-    accounts
-        .groups()
-        .forEach(
-            (heading, figures) -> {
-              List<List<String>> rows = new ArrayList<>();
-              figures.forEach(figure -> rows.add(List.of(figure.what(), figure.shown(units))));
-              table(List.of(heading, "value"), rows);
-            });
-    classes(accounts);
-  }
-
-  private void classes(Accounts accounts) {
-    SandAccount sand = accounts.sand();
-    List<SizeClass> bought = sand.bedded().constituents().sandClasses();
-    List<SizeClass> circulating = accounts.cycle().bedded();
-    List<List<String>> rows = new ArrayList<>();
-    for (int k = 0; k < bought.size(); k++) {
-      double lost = 0;
-      for (Stream stream : sand.lost().values()) {
-        lost += stream.sandKgps(k);
-      }
-      rows.add(
-          List.of(
-              number(Kind.GRAIN, bought.get(k).lowM())
-                  + " to "
-                  + number(Kind.GRAIN, bought.get(k).highM()),
-              number(Kind.MASS_PER_DAY, sand.flushed().sandKgps(k)),
-              number(Kind.MASS_PER_DAY, sand.recovered().sandKgps(k)),
-              number(Kind.MASS_PER_DAY, lost),
-              number(Kind.PERCENT, sand.recoveryOfFlushed(k)),
-              number(Kind.PERCENT, bought.get(k).massFraction()),
-              number(Kind.PERCENT, circulating.get(k).massFraction())));
-    }
-    table(
-        List.of(
-            head("class", Kind.GRAIN),
-            head("flushed", Kind.MASS_PER_DAY),
-            head("recovered", Kind.MASS_PER_DAY),
-            head("lost", Kind.MASS_PER_DAY),
-            "recovery [%]",
-            "of the sand bought [%]",
-            "of that which circulates [%]"),
-        rows);
-    paragraph(
-        "The sand that circulates coarsens, because fine grains are lost; its shares are those at"
-            + " rest, with the recovery of each class as it is for the sand bought. Where a class"
-            + " comes back almost whole, that rest is years away.");
   }
 }

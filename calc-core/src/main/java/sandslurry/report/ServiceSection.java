@@ -7,9 +7,12 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.ServiceResult;
 import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
+import sandslurry.assessment.ServiceResult.Plug;
 import sandslurry.assessment.ServiceResult.Point;
 import sandslurry.assessment.ServiceResult.Pulsation;
+import sandslurry.assessment.ServiceResult.Pulse;
 import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.Screw;
 import sandslurry.assessment.ServiceResult.StateResult;
@@ -17,6 +20,7 @@ import sandslurry.assessment.ServiceResult.Stop;
 import sandslurry.assessment.ServiceResult.StoppedRun;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
 import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.pump.WearIndex;
 import sandslurry.units.Kind;
 
 /** What the report says of a line in service beside its design state. */
@@ -37,7 +41,7 @@ final class ServiceSection extends SectionWriter {
     section.result.pulsation().ifPresent(section::pulsation);
     section.surges();
     section.result.stop().ifPresent(section::stop);
-    section.result.day().ifPresent(section::day);
+    section.days();
     section.result.screw().ifPresent(section::screw);
     section.result.gravityRun().ifPresent(section::gravityRun);
     return section.blocks();
@@ -68,7 +72,7 @@ final class ServiceSection extends SectionWriter {
               number(Kind.VELOCITY, point.toPassMps()),
               number(Kind.PRESSURE, point.pressurePa()),
               number(Kind.POWER, point.inputW()),
-              wear(point),
+              wear(point.wear()),
               state.severity().name()));
     }
     add(
@@ -88,7 +92,7 @@ final class ServiceSection extends SectionWriter {
         "Velocity, limit and velocity to pass are those of the run that stands worst in that state;"
             + " a dash under limit means that there is no sand or that the flow is not turbulent."
             + " Pressure is the greatest in the line, power that of all drives, wear relative to the"
-            + " design flow as flow to the power 2.5 to 3. \"Held by control\" means that the flow"
+            + " design flow as flow to the power 2 to 3.5. \"Held by control\" means that the flow"
             + " is given, whatever the pump drives by itself. Each state changes one thing of the"
             + " design unless it says otherwise. "
             + result
@@ -105,9 +109,9 @@ final class ServiceSection extends SectionWriter {
     }
   }
 
-  private String wear(Point point) {
-    String low = String.format(Locale.ROOT, "%.2f", point.wear().low());
-    String high = String.format(Locale.ROOT, "%.2f", point.wear().high());
+  private static String wear(WearIndex wear) {
+    String low = String.format(Locale.ROOT, "%.2f", wear.low());
+    String high = String.format(Locale.ROOT, "%.2f", wear.high());
     return low.equals(high) ? low : low + " to " + high;
   }
 
@@ -199,6 +203,39 @@ final class ServiceSection extends SectionWriter {
 
   private void pulsation(Pulsation pulsation) {
     heading(1, "Pulsation of the piston pump");
+    pulsation
+        .vessel()
+        .ifPresent(
+            vessel ->
+                paragraph(
+                    "The air vessel lets "
+                        + units.show(Kind.PERCENT, pulsation.passed())
+                        + " of the swing into the line"
+                        + (vessel.damps() ? "" : ", or more: it does not damp")
+                        + "."));
+    if (!pulsation.runs().isEmpty()) {
+      List<List<String>> rows = new ArrayList<>();
+      for (Pulse pulse : pulsation.runs()) {
+        rows.add(
+            List.of(
+                pulse.run(),
+                number(Kind.VELOCITY, pulse.leastMps()),
+                number(Kind.VELOCITY, pulse.greatestMps()),
+                number(Kind.VELOCITY, pulse.limitMps()),
+                number(Kind.TIME, pulse.longestS()),
+                number(Kind.TIME, pulse.settlingS())));
+      }
+      add(
+          new Block.Table(
+              List.of(
+                  "run",
+                  head("least", Kind.VELOCITY),
+                  "greatest",
+                  "limit",
+                  head("longest below it", Kind.TIME),
+                  "to settle"),
+              rows));
+    }
     paragraph(
         "The flow in the line runs from "
             + units.show(Kind.NUMBER, pulsation.ripple().leastRatio())
@@ -225,7 +262,7 @@ final class ServiceSection extends SectionWriter {
     if (result.surges().isEmpty()) {
       return;
     }
-    heading(1, "Surge of a sudden stop");
+    heading(1, "Surge of a stop");
     List<List<String>> rows = new ArrayList<>();
     for (Surge surge : result.surges()) {
       rows.add(
@@ -234,9 +271,12 @@ final class ServiceSection extends SectionWriter {
               number(Kind.VELOCITY, surge.velocityMps()),
               number(Kind.VELOCITY, surge.waveMps()),
               number(Kind.PRESSURE, surge.surgePa()),
+              surge.slow().map(slow -> number(Kind.PRESSURE, slow.surgePa())).orElse("-"),
               number(Kind.PRESSURE, surge.workingPa()),
-              number(Kind.PRESSURE, surge.workingPa() + surge.surgePa()),
-              number(Kind.PRESSURE, surge.ratingPa())));
+              number(Kind.PRESSURE, surge.workingPa() + surge.judgedPa()),
+              number(Kind.PRESSURE, surge.ratingPa()),
+              number(Kind.PRESSURE, surge.lowest().lowestPa())
+                  + (surge.lowest().parts() ? " parts" : "")));
     }
     add(
         new Block.Table(
@@ -245,15 +285,20 @@ final class ServiceSection extends SectionWriter {
                 head("velocity", Kind.VELOCITY),
                 "wave speed",
                 head("surge", Kind.PRESSURE),
+                "in the time given",
                 "working",
                 "together",
-                "rating"),
+                "rating",
+                "low half"),
             rows));
     paragraph(
         "Joukowsky's formula for a flow that stops within the run of the wave to and fro, in liquid"
             + " without gas, with the short-term modulus of the pipe. It bounds the rise from a"
             + " valve that shuts or a plug that forms; columns that part and come together, and"
-            + " pockets of air, can exceed it. It is no surge analysis.");
+            + " pockets of air, can exceed it. A stop in a given time is taken as even (Michaud's"
+            + " rule). The low half of the wave is worked out at both ends of a run; \"parts\" says"
+            + " that it would go below the vapour pressure, where the columns part. It is no surge"
+            + " analysis.");
   }
 
   private void stop(Stop stop) {
@@ -290,8 +335,11 @@ final class ServiceSection extends SectionWriter {
             + units.show(Kind.VOLUME, stop.volumeM3())
             + ". A dash under the time means that the liquid holds the sand. To start it may take "
             + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().lowPa())
-            + " to "
-            + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().highPa())
+            + (stop.restart().highPa().isPresent()
+                ? " to "
+                    + units.show(
+                        Kind.PRESSURE, stop.staticPa() + stop.restart().highPa().getAsDouble())
+                : " or, if a plug wedges, more than any pump has,")
             + " with the static pressure"
             + (assessment.design().pump().isPresent()
                 ? "; what drives it has "
@@ -311,31 +359,99 @@ final class ServiceSection extends SectionWriter {
                             + units.show(Kind.VOLUME, f.volumeM3())
                             + ".")
                 .orElse("No flow of water was found that clears it."));
+    plugs(stop);
+    stop.supply().ifPresent(this::supply);
+  }
+
+  private void plugs(Stop stop) {
+    if (stop.plugs().isEmpty()) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (Plug plug : stop.plugs()) {
+      rows.add(
+          List.of(
+              plug.where(),
+              number(Kind.LENGTH, plug.parts().lengthM()),
+              number(Kind.PRESSURE, plug.parts().climbingWeightPa()),
+              number(Kind.PRESSURE, plug.frictionPa()),
+              plug.wedgedPa().isPresent()
+                  ? number(Kind.PRESSURE, plug.wedgedPa().getAsDouble())
+                  : "beyond any pump",
+              number(Kind.LENGTH, plug.movableM())));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "packed full at",
+                head("length", Kind.LENGTH),
+                head("weight", Kind.PRESSURE),
+                "friction, seeping",
+                "wedged",
+                head("moved at most", Kind.LENGTH)),
+            rows));
+    paragraph(
+        "The weight is that along climbing pipe and part of the static pressure. Seeping: liquid"
+            + " drags every grain. Wedged: pushed like a cork, the face sealed by fibre, which grows"
+            + " exponentially with length over bore. The last column is the longest plug that the"
+            + " pressure left for it moves like a cork. Never clear a plug by more pressure, nor by"
+            + " compressed air.");
+  }
+
+  private void supply(FlushFlow supply) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(supply.solved() ? "into the clean line" : "as given", flow(supply.cleanM3ps())));
+    if (supply.solved()) {
+      rows.add(List.of("while the line is full of its sand", flow(supply.loadedM3ps())));
+      rows.add(List.of("over the settled bed", flow(supply.bedM3ps())));
+    }
+    add(new Block.Table(List.of("the supply of the flush gives", "flow"), rows));
+  }
+
+  private String flow(OptionalDouble flow) {
+    return flow.isPresent() ? units.show(Kind.FLOW, flow.getAsDouble()) : "nothing";
   }
 
   private static String degrees(double angleRad) {
     return String.format(Locale.ROOT, "%.0f", Math.toDegrees(angleRad));
   }
 
-  private void day(Day day) {
+  private void days() {
+    if (result.days().isEmpty()) {
+      return;
+    }
     heading(1, "A day of pumping");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("state", day.state()));
-    rows.add(List.of("running", units.show(Kind.HOURS, day.runningS())));
-    if (day.startsPs().isPresent()) {
-      rows.add(List.of("starts, at most", units.show(Kind.STARTS, day.startsPs().getAsDouble())));
-    }
-    if (day.energyJ() > 0) {
-      rows.add(List.of("energy", units.show(Kind.ENERGY, day.energyJ())));
-    }
-    rows.add(List.of("sand moved", units.show(Kind.MASS, day.sandKg())));
-    if (day.energyPerSandJpKg().isPresent()) {
+    for (Day day : result.days()) {
       rows.add(
           List.of(
-              "energy per sand",
-              units.show(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg().getAsDouble())));
+              day.state(),
+              number(Kind.HOURS, day.runningS()),
+              number(Kind.STARTS, day.startsPs()),
+              day.energyJ() > 0 ? number(Kind.ENERGY, day.energyJ()) : "-",
+              number(Kind.MASS, day.sandKg()),
+              number(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg()),
+              wear(day.wear())));
     }
-    add(new Block.Table(List.of("what", "value a day"), rows));
+    add(
+        new Block.Table(
+            List.of(
+                "state",
+                head("running", Kind.HOURS),
+                head("starts", Kind.STARTS),
+                head("energy", Kind.ENERGY),
+                head("sand", Kind.MASS),
+                head("per sand", Kind.SPECIFIC_ENERGY),
+                "wear"),
+            rows));
+    paragraph(
+        "Each state as if it lasted all day. Starts are those at an inflow of half the flow, the"
+            + " most. Wear is the rate against the design flow, flow to the power "
+            + WearIndex.LOW_POWER
+            + " to "
+            + Math.round(WearIndex.HIGH_POWER)
+            + " (general experience; from memory, unverified).");
   }
 
   private void screw(Screw screw) {
@@ -344,6 +460,9 @@ final class ServiceSection extends SectionWriter {
         new Block.Table(
             List.of("what", "value"),
             List.of(
+                List.of(
+                    screw.typed() ? "load" : "load, that of the pens",
+                    units.show(Kind.FLOW, screw.loadM3ps())),
                 List.of("filling of the trough", units.show(Kind.PERCENT, screw.loading().value())),
                 List.of(
                     "capacity at 15 %, for abrasive material",

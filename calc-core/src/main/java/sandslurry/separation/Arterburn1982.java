@@ -18,8 +18,10 @@ import sandslurry.units.Kind;
  * no value: from 50 % on the value of 50 % is given and reported as outside.
  *
  * <p>Source: Arterburn (1982), The sizing and selection of hydrocyclones, in Mular and Jergensen,
- * Design and Installation of Comminution Circuits, AIME; coefficients from memory, unverified; that
- * the practical cuts run from 40 to 400 µm was read at scribd.com/document/484134904.
+ * Design and Installation of Comminution Circuits, AIME. The coefficients were read, solved for the
+ * diameter, in the documentation of a public set of mineral-processing spreadsheet functions
+ * (Dr-Alireza-Ghasemi/mineral-processing-functions, CYCLONE.SIZE); that the practical cuts run from
+ * 40 to 400 µm at scribd.com/document/484134904.
  */
 public final class Arterburn1982 implements CutSizeModel {
   private static final Bound CUT = new Bound("cut size", Kind.GRAIN, 40e-6, 400e-6);
@@ -71,7 +73,7 @@ public final class Arterburn1982 implements CutSizeModel {
         "Arterburn",
         1982,
         "in Mular and Jergensen, Design and Installation of Comminution Circuits, AIME;"
-            + " coefficients from memory, unverified");
+            + " coefficients seen in a public set of spreadsheet functions");
   }
 
   @Override

@@ -1,6 +1,7 @@
 package sandslurry.separation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,10 +20,19 @@ import java.util.OptionalDouble;
  * @param end why it ended
  * @param depositedKg dry sand in the lane at the end, by class [kg]
  * @param fedKg dry sand fed until then, by class [kg]
+ * @param partition shares of all that was fed between clean and the end that stayed; at once, those
+ *     of the clean lane, when it is time to end at the start
  */
 public record LaneFilling(
-    List<Point> points, End end, List<Double> depositedKg, List<Double> fedKg) {
+    List<Point> points,
+    End end,
+    List<Double> depositedKg,
+    List<Double> fedKg,
+    Partition partition) {
   private static final int STEPS = 100;
+
+  /** Steps in which {@link #mean} fills a reach, each judged in its middle. */
+  private static final int COARSE = 5;
 
   /** Copies the lists. */
   public LaneFilling {
@@ -82,10 +92,48 @@ public record LaneFilling(
       double porosity,
       Outlook outlook,
       double leastRecovery) {
+    return filled(reaches, feed, runningShare, porosity, outlook, leastRecovery, STEPS, false);
+  }
+
+  /**
+   * What a lane keeps, meant from clean to clean-out, by few steps: each is judged in its middle,
+   * and the last is cut where the share kept reaches the least, so that the result moves evenly
+   * with the feed. It differs from {@link #of} by about a hundredth.
+   *
+   * @param reaches the reaches, from the inlet on
+   * @param feed what enters while the lane runs
+   * @param porosity share of the deposit that is not sand, 0 to below 1
+   * @param outlook which relation of the band
+   * @param leastRecovery share kept below which the lane is cleaned, above 0 to 1
+   * @return shares of the feed that stay
+   */
+  public static Partition mean(
+      List<LaneReach> reaches,
+      UnitFeed feed,
+      double porosity,
+      Outlook outlook,
+      double leastRecovery) {
+    return filled(reaches, feed, 1, porosity, outlook, leastRecovery, COARSE, true).partition();
+  }
+
+  private static LaneFilling filled(
+      List<LaneReach> reaches,
+      UnitFeed feed,
+      double runningShare,
+      double porosity,
+      Outlook outlook,
+      double leastRecovery,
+      int steps,
+      boolean middle) {
     aboveNought("the share of the day", runningShare);
     aboveNought("the least share kept", leastRecovery);
     double[] deposits = new double[reaches.size()];
     double[] keptKg = new double[feed.sizesM().size()];
+    double[] lastKg = new double[keptKg.length];
+    double fibreS = 0;
+    double lastFibreS = 0;
+    double lastStepS = 0;
+    boolean jumped = false;
     List<Point> points = new ArrayList<>();
     double time = 0;
     while (true) {
@@ -95,33 +143,110 @@ public record LaneFilling(
       points.add(point(time, deposits, now, recovery));
       End end = end(reaches, deposits, feed, recovery, leastRecovery);
       if (end != null) {
-        return new LaneFilling(points, end, boxed(keptKg), fed(feed, time * runningShare));
-      }
-      double[] rises = new double[deposits.length];
-      double step = Double.POSITIVE_INFINITY;
-      for (int i = 0; i < rises.length; i++) {
-        LaneReach reach = reaches.get(i);
-        double kept = now.keptKgps().get(i).stream().mapToDouble(Double::doubleValue).sum();
-        double solidM3 = reach.areaM2() * (1 - porosity) * feed.sandDensityKgM3();
-        rises[i] = kept * runningShare / solidM3;
-        double room = reach.storageDepthM() - deposits[i];
-        if (rises[i] > 0 && room > 0) {
-          step = Math.min(step, Math.min(room, reach.storageDepthM() / STEPS) / rises[i]);
+        if (middle && end == End.KEEPS_TOO_LITTLE && points.size() > 1 && !jumped) {
+          double before = points.get(points.size() - 2).recovery();
+          double cut = 1 - (before - leastRecovery) / (before - recovery);
+          time -= cut * lastStepS;
+          fibreS -= cut * lastFibreS;
+          for (int k = 0; k < keptKg.length; k++) {
+            keptKg[k] -= cut * lastKg[k];
+          }
         }
+        Partition partition =
+            time > 0
+                ? partition(feed, keptKg, fibreS / time, time * runningShare, porosity)
+                : now.partition();
+        return new LaneFilling(
+            points, end, boxed(keptKg), fed(feed, time * runningShare), partition);
       }
+      LaneDeposit rate = now;
+      double step = step(reaches, deposits, now, feed, runningShare, porosity, steps);
+      if (middle && Double.isFinite(step)) {
+        double[] half = deposits.clone();
+        double[] rises = rises(reaches, now, feed, runningShare, porosity);
+        for (int i = 0; i < half.length; i++) {
+          half[i] = Math.min(half[i] + rises[i] * step / 2, half[i] / 2 + storage(reaches, i) / 2);
+        }
+        rate = LaneDeposit.of(reaches, boxed(half), feed, OrganicMatter.FEEDLOT, porosity, outlook);
+        step = step(reaches, deposits, rate, feed, runningShare, porosity, steps);
+      }
+      double[] rises = rises(reaches, rate, feed, runningShare, porosity);
+      lastStepS = step;
+      lastFibreS = rate.partition().fibre() * step;
+      fibreS += lastFibreS;
+      Arrays.fill(lastKg, 0);
+      jumped = false;
       for (int i = 0; i < rises.length; i++) {
-        double storage = reaches.get(i).storageDepthM();
+        double storage = storage(reaches, i);
+        boolean had = deposits[i] < storage;
         deposits[i] += rises[i] * step;
         // The last step lands on the storage depth but for rounding.
         if (deposits[i] > storage * (1 - 1e-9)) {
           deposits[i] = storage;
+          jumped |= had;
         }
         for (int k = 0; k < keptKg.length; k++) {
-          keptKg[k] += now.keptKgps().get(i).get(k) * runningShare * step;
+          double kept = rate.keptKgps().get(i).get(k) * runningShare * step;
+          lastKg[k] += kept;
+          keptKg[k] += kept;
         }
       }
       time += step;
     }
+  }
+
+  private static double storage(List<LaneReach> reaches, int reach) {
+    return reaches.get(reach).storageDepthM();
+  }
+
+  /** How fast the deposit of each reach rises, hours of rest included [m/s]. */
+  private static double[] rises(
+      List<LaneReach> reaches,
+      LaneDeposit now,
+      UnitFeed feed,
+      double runningShare,
+      double porosity) {
+    double[] rises = new double[reaches.size()];
+    for (int i = 0; i < rises.length; i++) {
+      double kept = now.keptKgps().get(i).stream().mapToDouble(Double::doubleValue).sum();
+      double solidM3 = reaches.get(i).areaM2() * (1 - porosity) * feed.sandDensityKgM3();
+      rises[i] = kept * runningShare / solidM3;
+    }
+    return rises;
+  }
+
+  /** Time in which the first reach fills by one of the steps, or to the top. */
+  private static double step(
+      List<LaneReach> reaches,
+      double[] deposits,
+      LaneDeposit now,
+      UnitFeed feed,
+      double runningShare,
+      double porosity,
+      int steps) {
+    double[] rises = rises(reaches, now, feed, runningShare, porosity);
+    double step = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < rises.length; i++) {
+      double room = storage(reaches, i) - deposits[i];
+      if (rises[i] > 0 && room > 0) {
+        step = Math.min(step, Math.min(room, storage(reaches, i) / steps) / rises[i]);
+      }
+    }
+    return step;
+  }
+
+  private static Partition partition(
+      UnitFeed feed, double[] keptKg, double fibre, double runningS, double porosity) {
+    List<Double> sand = new ArrayList<>();
+    double all = 0;
+    for (int k = 0; k < keptKg.length; k++) {
+      double fed = feed.sandKgps().get(k) * runningS;
+      sand.add(fed > 0 ? Numbers.rounded(keptKg[k] / fed) : 0);
+      all += keptKg[k];
+    }
+    double pores = all / feed.sandDensityKgM3() * porosity / (1 - porosity);
+    double liquor = Numbers.rounded(pores / (feed.liquidM3ps() * runningS));
+    return new Partition(sand, liquor, liquor, liquor, Numbers.rounded(fibre));
   }
 
   private static void aboveNought(String what, double share) {
@@ -191,5 +316,15 @@ public record LaneFilling(
     double fed = fedKg.stream().mapToDouble(Double::doubleValue).sum();
     double kept = depositedKg.stream().mapToDouble(Double::doubleValue).sum();
     return fed > 0 ? Numbers.rounded(kept / fed) : 0;
+  }
+
+  /**
+   * Share of the sand fed that the lane still keeps just before it is cleaned.
+   *
+   * @return the share; 0 when a lane keeps nothing even clean
+   */
+  public double lastRecovery() {
+    int last = points.size() - 1;
+    return points.get(end == End.FULL && last > 0 ? last - 1 : last).recovery();
   }
 }

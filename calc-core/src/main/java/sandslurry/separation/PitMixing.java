@@ -65,6 +65,24 @@ public record PitMixing(
   }
 
   /**
+   * The part of a class that a mixer does not hold up: 1 at rest, 0 from the just-suspended speed
+   * on, and between them the share of the power that is lacking, 1 − (N/Njs)³. The ramp is ours; no
+   * published relation is used for it.
+   *
+   * @param speedRps speed of the mixer [1/s]
+   * @param justSuspendedRps just-suspended speed of the class, 0 when there is nothing to suspend
+   * @return the part, 0 to 1
+   */
+  public static double heldDown(double speedRps, double justSuspendedRps) {
+    Numbers.notNegative("the speed", speedRps, "1/s");
+    if (speedRps >= justSuspendedRps) {
+      return speedRps > 0 ? 0 : 1;
+    }
+    double ratio = speedRps / justSuspendedRps;
+    return 1 - ratio * ratio * ratio;
+  }
+
+  /**
    * Speed over the highest of the just-suspended speeds.
    *
    * @return below 1: some sand stays on the floor; above 1: all is carried and each tenth more

@@ -80,6 +80,26 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
   }
 
   /**
+   * Width of the ground under a windrow.
+   *
+   * @param heightM its height [m]
+   * @return 2 h/tan φ; that of a cone when the sand does not reach that height [m]
+   */
+  public double footWidthM(double heightM) {
+    return Math.min(2 * heightM / Math.tan(reposeRad), coneDiameterM());
+  }
+
+  /**
+   * Length of the ground under a windrow, its two round ends counted in.
+   *
+   * @param heightM its height [m]
+   * @return length of the ridge and one width [m]
+   */
+  public double footLengthM(double heightM) {
+    return windrowLengthM(heightM) + footWidthM(heightM);
+  }
+
+  /**
    * Bulk density of the stack.
    *
    * @param moisture water over all mass, 0 to below 1

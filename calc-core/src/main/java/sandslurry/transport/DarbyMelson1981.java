@@ -90,8 +90,8 @@ public final class DarbyMelson1981 implements TurbulentFrictionModel {
     return new Citation(
         "Darby and Melson",
         1981,
-        "Chemical Engineering 88(26):59-61; from memory, unverified, except for the form, seen in a"
-            + " public code after Darby (2001)");
+        "Chemical Engineering 88(26):59-61; constants seen in two public codes after Darby, which"
+            + " have -1.47 for the -1.378 that is from memory, unverified");
   }
 
   @Override

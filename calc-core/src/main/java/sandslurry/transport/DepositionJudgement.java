@@ -53,6 +53,16 @@ public record DepositionJudgement(
   }
 
   /**
+   * Whether a governing correlation within its published range stands behind the limit.
+   *
+   * @return false when the limit is but the largest of values out of range
+   */
+  public boolean governed() {
+    return entries.stream()
+        .anyMatch(e -> e.role() == DepositionVelocities.Role.GOVERNING && e.estimate().inRange());
+  }
+
+  /**
    * One correlation in the judgement.
    *
    * @param model the correlation

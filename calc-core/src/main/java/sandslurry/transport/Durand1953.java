@@ -73,7 +73,7 @@ public final class Durand1953 implements DepositionVelocityModel {
         1953,
         "Proceedings of the Minnesota International Hydraulics Convention, 89-103; closed form of"
             + " F_L by Schiller and Herbich (1991) in Handbook of Dredging Engineering, McGraw-Hill,"
-            + " coefficients from memory, unverified");
+            + " coefficients seen in an open notebook that works an example of Abulnaga (2002)");
   }
 
   @Override

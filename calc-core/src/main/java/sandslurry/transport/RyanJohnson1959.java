@@ -99,7 +99,8 @@ public final class RyanJohnson1959 implements TransitionCriterion {
     return new Citation(
         "Ryan and Johnson",
         1959,
-        "AIChE Journal 5:433-435; from memory, unverified; extended to a yield stress here");
+        "AIChE Journal 5:433-435; closed form for a power law seen in an open library of engineering"
+            + " rheology; extended to a yield stress here");
   }
 
   @Override

@@ -2,6 +2,7 @@ package sandslurry.transport;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.correlation.Physics;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.CircularSegment;
 
@@ -108,6 +109,41 @@ public record StoppedLine(
   }
 
   /**
+   * Time until the sand lies, in a run of any slope: on its floor, or, where it slides, at its
+   * foot.
+   *
+   * <pre>t = A L (1 − C/Cb) / (w (D L cos θ + A sin θ))</pre>
+   *
+   * <p>Clear liquid forms under every wall that looks down, at w times the level area of pipe that
+   * the grains fall on (Ponder 1925; Nakamura and Kuroda 1937, Keijo Journal of Medicine 8:256, in
+   * the form that Kinosita 1949 prints for a rectangular vessel). So sand reaches the foot of a
+   * steep run many times sooner than by falling along it. The theory lets the sand slide at once,
+   * and neglects that the bed takes room: it gives the least time. Upright, it is the length over w
+   * but for the room of the packed sand; level, the mean depth of the pipe over w.
+   *
+   * @param settlingMps w, hindered; 0 if the liquid holds the sand [m/s]
+   * @param slopeRad θ, 0 to 90 degrees [rad]
+   * @return t; nothing when the sand does not settle [s]
+   */
+  public OptionalDouble slidingTimeS(double settlingMps, double slopeRad) {
+    if (!(settlingMps >= 0 && Double.isFinite(settlingMps))
+        || !(slopeRad >= 0 && slopeRad <= Math.PI / 2)) {
+      throw new IllegalArgumentException(
+          "settling needs a velocity >= 0 and a slope of 0 to the vertical but has "
+              + settlingMps
+              + " m/s and "
+              + slopeRad
+              + " rad");
+    }
+    double level =
+        bore.diameterM() * lengthM * Math.cos(slopeRad) + bore.areaM2() * Math.sin(slopeRad);
+    return settlingMps == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            lineVolumeM3() * (1 - volumeFraction / bedVolumeFraction) / (settlingMps * level));
+  }
+
+  /**
    * The slope above which the settled bed slides down the line and gathers at the foot.
    *
    * @param slidingFriction μ, positive, see {@link #SLIDING_FRICTION}
@@ -179,11 +215,17 @@ public record StoppedLine(
                     liquidDensityKgM3,
                     slidingFriction,
                     bedVolumeFraction);
-    double plug =
-        plugLengthM
-            * LaminarTransport.slidingGradientPaPm(
-                bore, 1, sandDensityKgM3, liquidDensityKgM3, slidingFriction, bedVolumeFraction);
-    return new Restart(sliding, 4 * restYieldStressPa / bore.diameterM() * lengthM, plug);
+    PackedPlug plug =
+        new PackedPlug(
+            List.of(new PackedPlug.Part(bore.diameterM(), plugLengthM, 0)),
+            Physics.GRAVITY * (sandDensityKgM3 - liquidDensityKgM3) * bedVolumeFraction,
+            slidingFriction,
+            PackedPlug.STRESS_RATIO);
+    return new Restart(
+        sliding,
+        4 * restYieldStressPa / bore.diameterM() * lengthM,
+        plug.seepingPa(),
+        plug.wedgedPa());
   }
 
   /**
@@ -218,28 +260,26 @@ public record StoppedLine(
    *       liquid over a shallow bed moves at less and carries it off grain by grain.
    *   <li><b>yield</b>: 4 τ/D along the line, the gradient at which a liquid of yield stress τ
    *       begins to move, its structure rebuilt by rest.
-   *   <li><b>plug</b>: the same balance for the full section, 2 μ g (ρs − ρ) Cb, along the part
-   *       that is packed full. It assumes that liquid seeps through and drags every grain. A plug
-   *       that is pushed from behind like a cork wedges itself, with a force that grows by e with
-   *       every few bores of length: no pressure of any pump moves that. So a plug of more than a
-   *       few bores must be taken to be lost to pumping.
+   *   <li><b>plug</b>: what is packed full at low points and feet of risers, {@link PackedPlug}: at
+   *       the least when liquid seeps through it and drags every grain, at the most when it is
+   *       pushed from behind like a cork and wedges itself.
    * </ul>
    *
-   * <p>The least that can be needed is the greatest of the three; as much as {@value #UNCERTAINTY}
-   * times their sum may be, which is by how much the balance and the rule of thumb of {@link
-   * LaminarTransport} part. That factor is a judgement of this program; no measurements with manure
-   * were found.
+   * <p>The least that can be needed is the greatest of the three, with the plug seeping. As much as
+   * {@value #UNCERTAINTY} times their sum may be, which is by how much the balance and the rule of
+   * thumb of {@link LaminarTransport} part, or with the plug wedged if that is more. That factor is
+   * a judgement of this program; no measurements with manure were found. A plug that is wedged may
+   * take more than any pump has: then there is no pressure that can be counted on.
    *
    * @param slidingBedPa pressure to slide the bed [Pa]
    * @param yieldPa pressure to break the yield stress [Pa]
-   * @param plugPa pressure to drag the plug [Pa]
+   * @param plugPa pressure to drag the plug with liquid that seeps through [Pa]
+   * @param wedgedPa pressure to push the plug like a cork; empty when beyond any pump [Pa]
    */
-  public record Restart(double slidingBedPa, double yieldPa, double plugPa) {
+  public record Restart(
+      double slidingBedPa, double yieldPa, double plugPa, OptionalDouble wedgedPa) {
     /** What the sum of the estimates may be wrong by. */
     public static final double UNCERTAINTY = 2;
-
-    /** A plug longer than this many bores must be taken to be lost to pumping. */
-    public static final double PUMPABLE_PLUG_BORES = 5;
 
     /**
      * The least that can be needed.
@@ -253,10 +293,15 @@ public record StoppedLine(
     /**
      * As much as may be needed.
      *
-     * @return {@value #UNCERTAINTY} times the sum of the three [Pa]
+     * @return the greater of {@value #UNCERTAINTY} times the sum with the plug seeping, and that of
+     *     bed and yield with the plug wedged; empty when a wedged plug is beyond any pump [Pa]
      */
-    public double highPa() {
-      return UNCERTAINTY * List.of(slidingBedPa, yieldPa, plugPa).stream().reduce(0.0, Double::sum);
+    public OptionalDouble highPa() {
+      if (wedgedPa.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      double others = UNCERTAINTY * (slidingBedPa + yieldPa);
+      return OptionalDouble.of(others + Math.max(UNCERTAINTY * plugPa, wedgedPa.getAsDouble()));
     }
   }
 

@@ -11,6 +11,9 @@ public final class InUnit {
   private static final UnitEntry<?> INCH = Measure.LENGTH.entry("in");
   private static final UnitEntry<?> FOOT = Measure.LENGTH.entry("ft");
   private static final UnitEntry<?> LITRE_PER_MINUTE = Measure.FLOW.entry("L/min");
+  private static final UnitEntry<?> CUBIC_METRE_PER_HOUR = Measure.FLOW.entry("m3/h");
+  private static final UnitEntry<?> GALLON_PER_MINUTE = Measure.FLOW.entry("gal/min");
+  private static final UnitEntry<?> CENTISTOKES = Measure.KINEMATIC_VISCOSITY.entry("mm2/s");
   private static final UnitEntry<?> CENTIPOISE = Measure.VISCOSITY.entry("cP");
   private static final UnitEntry<?> GRAM_PER_CUBIC_CENTIMETRE = Measure.DENSITY.entry("g/cm3");
   private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
@@ -18,6 +21,7 @@ public final class InUnit {
   private static final UnitEntry<?> PER_MINUTE = Measure.FREQUENCY.entry("1/min");
   private static final UnitEntry<?> KILOGRAM_PER_DAY = Measure.MASS_FLOW.entry("kg/d");
   private static final UnitEntry<?> DAY = Measure.TIME.entry("d");
+  private static final UnitEntry<?> HOUR = Measure.TIME.entry("h");
   private static final UnitEntry<?> PERCENT = Measure.FRACTION.entry("%");
 
   private InUnit() {}
@@ -73,6 +77,16 @@ public final class InUnit {
   }
 
   /**
+   * The SI value of a length in feet.
+   *
+   * @param feet a length [ft]
+   * @return the length [m]
+   */
+  public static double ofFeet(double feet) {
+    return FOOT.toSi(feet);
+  }
+
+  /**
    * Litres per minute.
    *
    * @param cubicMetresPerSecond a flow [m3/s]
@@ -80,6 +94,36 @@ public final class InUnit {
    */
   public static double litresPerMinute(double cubicMetresPerSecond) {
     return LITRE_PER_MINUTE.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * Cubic metres per hour.
+   *
+   * @param cubicMetresPerSecond a flow [m3/s]
+   * @return the flow [m3/h]
+   */
+  public static double cubicMetresPerHour(double cubicMetresPerSecond) {
+    return CUBIC_METRE_PER_HOUR.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * US gallons per minute.
+   *
+   * @param cubicMetresPerSecond a flow [m3/s]
+   * @return the flow [gal/min]
+   */
+  public static double gallonsPerMinute(double cubicMetresPerSecond) {
+    return GALLON_PER_MINUTE.fromSi(cubicMetresPerSecond);
+  }
+
+  /**
+   * Centistokes, which is the square millimetre per second.
+   *
+   * @param squareMetresPerSecond a kinematic viscosity [m2/s]
+   * @return the kinematic viscosity [mm2/s]
+   */
+  public static double centistokes(double squareMetresPerSecond) {
+    return CENTISTOKES.fromSi(squareMetresPerSecond);
   }
 
   /**
@@ -180,5 +224,15 @@ public final class InUnit {
    */
   public static double ofDays(double days) {
     return DAY.toSi(days);
+  }
+
+  /**
+   * The SI value of a time in hours.
+   *
+   * @param hours a time [h]
+   * @return the time [s]
+   */
+  public static double ofHours(double hours) {
+    return HOUR.toSi(hours);
   }
 }

@@ -72,6 +72,19 @@ public final class RandomDesigns {
     return new RandomDesigns(seed, 0, false).plausible();
   }
 
+  /**
+   * A line with the odd turns that real ones take: one to three runs of unlike bore, level, steep
+   * or falling; sand up to gravel and up to 30 % of the volume; carriers from water to thick liquor
+   * with a yield stress; flows from far too low to ample.
+   *
+   * @param seed any number
+   * @param us true to type it in US customary units, false in SI
+   * @return the text of a design file without problems
+   */
+  public static String oddLine(long seed, boolean us) {
+    return new RandomDesigns(seed, 0, us).odd();
+  }
+
   private double between(double low, double high) {
     double p = random.nextDouble();
     double share = random.nextDouble();
@@ -410,5 +423,68 @@ public final class RandomDesigns {
         + ", \"pipe\": {\"system\": \"ASTM D1785\", \"size\": \""
         + sizes[size]
         + "\", \"class\": \"Sch 40\"}}]}}";
+  }
+
+  private String odd() {
+    double bore = between(0.05, 0.3);
+    double flow = between(0.3, 4) * Math.PI / 4 * bore * bore;
+    double d50 = between(1e-4, 2e-3);
+    String carrier =
+        switch (random.nextInt(4)) {
+          case 0 -> "\"kind\": \"water\"";
+          case 1 -> "\"kind\": \"manure\", " + field("totalSolids", Measure.FRACTION, 0.01, 0.12);
+          case 2 ->
+              "\"kind\": \"measured\", \"density\": \"1020 kg/m3\", "
+                  + field("viscosity", Measure.VISCOSITY, 1e-3, 0.5);
+          default ->
+              "\"kind\": \"rheology\", \"law\": \"Herschel-Bulkley\","
+                  + " \"density\": \"1030 kg/m3\", \"yieldStress\": \""
+                  + between(0.05, 60)
+                  + " Pa\", \"consistency\": "
+                  + between(0.01, 20)
+                  + ", \"index\": "
+                  + between(0.3, 0.9);
+        };
+    int count = 1 + random.nextInt(3);
+    StringBuilder runs = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      double length = between(3, 400);
+      double slope =
+          switch (random.nextInt(4)) {
+            case 0 -> 0;
+            case 1 -> between(-0.9, 0.9);
+            default -> between(-0.1, 0.1);
+          };
+      runs.append(i == 0 ? "{" : ", {")
+          .append(field("length", Measure.LENGTH, length))
+          .append(", ")
+          .append(field("rise", Measure.LENGTH, Math.max(-100, Math.min(100, slope * length))))
+          .append(", ")
+          .append(field("bore", Measure.LENGTH, bore * (i == 0 ? 1 : between(0.8, 1.6))))
+          .append(", ")
+          .append(field("roughness", Measure.LENGTH, 2e-6, 2e-4))
+          .append("}");
+    }
+    return "{ \"formatVersion\": 1, \"units\": \""
+        + (us ? "US" : "metric")
+        + "\", \"sand\": {"
+        + field("d50", Measure.LENGTH, d50)
+        + ", "
+        + field("d85", Measure.LENGTH, Math.min(0.02, d50 * between(1.1, 10)))
+        + "}, \"carrier\": {"
+        + field("temperature", Measure.TEMPERATURE, 274, 303)
+        + ", "
+        + carrier
+        + "}, \"mixture\": {"
+        + field("volumeFraction", Measure.FRACTION, 0.001, 0.3)
+        + "}, \"flow\": {"
+        + field("minimum", Measure.FLOW, flow * between(0.6, 1))
+        + ", "
+        + field("design", Measure.FLOW, flow)
+        + ", "
+        + field("maximum", Measure.FLOW, flow * between(1, 1.4))
+        + "}, \"route\": { \"sourceLevel\": \"1 m\", \"runs\": ["
+        + runs
+        + "]}}";
   }
 }

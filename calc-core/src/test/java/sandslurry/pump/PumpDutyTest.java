@@ -93,10 +93,10 @@ class PumpDutyTest {
   void wearIsOneAtTheDesignStateAndItsValuesAreInOrderOnBothSides() {
     assertThat(WearIndex.of(2, 2)).isEqualTo(new WearIndex(1, 1));
     WearIndex fast = WearIndex.of(4, 2);
-    assertThat(fast.low()).isCloseTo(Math.pow(2, 2.5), within(1e-12));
-    assertThat(fast.high()).isCloseTo(8, within(1e-12));
+    assertThat(fast.low()).isCloseTo(4, within(1e-12));
+    assertThat(fast.high()).isCloseTo(Math.pow(2, 3.5), within(1e-12));
     WearIndex slow = WearIndex.of(1, 2);
-    assertThat(slow.low()).isCloseTo(0.125, within(1e-12));
+    assertThat(slow.low()).isCloseTo(Math.pow(2, -3.5), within(1e-12));
     assertThat(slow.high()).isGreaterThan(slow.low());
   }
 

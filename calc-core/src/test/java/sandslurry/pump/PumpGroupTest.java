@@ -93,7 +93,7 @@ class PumpGroupTest {
   @Test
   void theBestEfficiencyIsAPointAndTheRegionsLieAboutIt() {
     assertThat(strong.bestEfficiencyFlowM3ps()).isEqualTo(0.02);
-    OperatingRegion region = OperatingRegion.of(strong);
+    OperatingRegion region = OperatingRegion.common(strong.bestEfficiencyFlowM3ps(), 30);
     assertThat(region.place(0.0099)).isEqualTo(Place.BELOW_ALLOWABLE);
     assertThat(region.place(0.0139)).isEqualTo(Place.BELOW_PREFERRED);
     assertThat(region.place(0.014)).isEqualTo(Place.PREFERRED);

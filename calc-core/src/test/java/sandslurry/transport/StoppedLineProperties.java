@@ -46,7 +46,10 @@ class StoppedLineProperties {
       @ForAll @DoubleRange(min = 0, max = 90) @Scale(8) double plug) {
     StoppedLine.Restart restart = line(fraction).restart(2650, 1010, 0.4, yield, plug);
     assertThat(restart.lowPa()).isFinite().isNotNegative();
-    assertThat(restart.highPa()).isFinite().isGreaterThanOrEqualTo(2 * restart.lowPa());
+    // A long plug may wedge beyond any pump; where it does not, the ends are in order.
+    assertThat(restart.highPa().orElse(1e12))
+        .isFinite()
+        .isGreaterThanOrEqualTo(2 * restart.lowPa());
   }
 
   @Property

@@ -10,7 +10,8 @@ final class MixtureSection {
       List.of(
           new Choice("volumeFraction", "sand by volume of mixture"),
           new Choice("massFraction", "sand by mass of mixture"),
-          new Choice("sandRate", "sand fed at a rate"));
+          new Choice("sandRate", "sand fed at a rate"),
+          new Choice("stream", "stream of the plant"));
 
   private String chosen = KINDS.get(0).value();
 
@@ -63,6 +64,14 @@ final class MixtureSection {
     section.textWhen(
         is("sandRate"),
         FieldSpec.needed("Sand fed", "sandRate", "2.5 kg/s", "330 lb/min"),
+        "volumeFraction");
+    section.textWhen(
+        is("stream"),
+        FieldSpec.needed("Name of the stream", "stream", "diluted"),
+        "volumeFraction");
+    section.textWhen(
+        is("stream"),
+        FieldSpec.needed("Stream of the plant", "stream", "diluted"),
         "volumeFraction");
     return section;
   }

@@ -132,7 +132,10 @@ final class UnitEditor {
     standard(box, "Effective surface", "effectiveShare", "100 %", "80 %");
     standard(box, "Moisture of raked sand", "sandMoisture", "18 %", "18 %");
     standard(box, "Rinse, pore volumes", "rinsePoreVolumes", "0", "1.5");
-    standard(box, "Rinse efficiency", "rinseEfficiency", "60 %", "60 %");
+    section.rangeWhen(
+        box,
+        FieldSpec.optional(
+            "Rinse efficiency", "rinseEfficiency", "default: 60 %, 35 to 86", "60 %"));
     optional(box, "Screw capacity, bulk", "screwCapacity", "not checked", "3 m3/h", "100 ft3/h");
     standard(box, "Porosity of raked sand", "porosity", "45 %", "45 %");
     standard(box, "Shear rate of viscosity", "shearRate", "10 1/s", "10 1/s");
@@ -153,10 +156,13 @@ final class UnitEditor {
                     document.text(reach + "/length") + " by " + document.text(reach + "/width")),
             this::reach),
         lane);
-    standard(lane, "Judged when filled to", "filled", "50 %", "50 %");
+    optional(lane, "Judged when filled to", "filled", "clean to clean-out", "50 %");
     standard(lane, "Lanes in turn", "lanes", "1", "2");
     standard(lane, "Time to drain", "drainTime", "3 d", "3 d");
+    optional(lane, "Longest way to a drain", "drainPath", "default: all reaches", "3 m", "10 ft");
     standard(lane, "Time to dig out", "digTime", "0.5 d", "0.5 d");
+    standard(lane, "Time in the stack", "stackTime", "14 d", "28 d");
+    standard(lane, "Height of the stack", "stackHeight", "1.5 m", "1.5 m", "5 ft");
   }
 
   private InputSection reach(Supplier<String> reach) {
@@ -241,6 +247,7 @@ final class UnitEditor {
         "10000 gal");
     optional(
         pit, "Volume at the start", "startVolume", "default: to the weir", "40 m3", "10000 gal");
+    standard(pit, "Depth to the brim", "depth", "3 m", "3 m", "10 ft");
     Predicate<DesignDocument> mixed = pit.and(d -> d.has(unit.get() + "/mixer"));
     section.showWhen(
         pit,
@@ -272,6 +279,27 @@ final class UnitEditor {
     needed(storage, "Floor width", "floorWidth", "40 m", "130 ft");
     standard(storage, "Side slope, run to rise", "sideSlope", "0", "2");
     needed(storage, "Depth to the top", "depth", "4 m", "13 ft");
+    table(
+        storage,
+        "Pumps that give liquor back",
+        "pumps",
+        "pump",
+        "stream",
+        "Stream",
+        "flow",
+        "Flow");
+    standard(storage, "Sand that settles", "sandSettling", "100 %", "100 %");
+    Predicate<DesignDocument> pumped =
+        storage.and(
+            document ->
+                document.has(unit.get() + "/pumps")
+                    || document.has(unit.get() + "/fibreSettling")
+                    || document.has(unit.get() + "/finesSettling")
+                    || document.has(unit.get() + "/poolVolume"));
+    needed(pumped, "Fibre that settles", "fibreSettling", "60 %");
+    needed(pumped, "Fines that settle", "finesSettling", "40 %");
+    optional(
+        pumped, "Volume while pumped", "poolVolume", "default: half", "5000 m3", "1000000 gal");
     standard(storage, "Design storm", "storm", "0 mm", "130 mm", "5 in");
     standard(storage, "Freeboard", "freeboard", "0.3 m", "0.3 m", "1 ft");
     standard(storage, "Settled sand, in bulk", "settledSand", "0 m3", "100 m3", "3500 ft3");

@@ -144,4 +144,22 @@ class HydrocycloneReferenceTest {
           .isCloseTo(base * 1e-6, withinPercentage(0.3));
     }
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    // CYCLONE.SIZE of the same public set of spreadsheet functions (documentation read) solves
+    // Arterburn's rule for the diameter [cm]: D = exp(ln(P^0.28 (rho - 1)^0.5 (53 - C)^1.43 d)/0.66
+    // - 12.358), d the cut, which it takes as (-3.162 ln(per cent passing) + 15.1) times the size.
+    // Worked out from its formula: dp [kPa], rho [g/cm3], solids by mass [%], d [um], D [cm]. Its
+    // one constant 12.358 holds all of ours; five digits of a logarithm over 0.66 are 0.04 %.
+    "100, 2.70, 45, 62.2015891, 36.83904641",
+    "69,  2.65, 20, 65.3701367, 78.94655437",
+  })
+  void arterburnsRuleIsThatOfAPublicSetOfSpreadsheetFunctions(
+      double kilopascals, double density, double percent, double cut, double centimetres) {
+    double fraction = percent / density / (percent / density + 100 - percent);
+    CycloneFeed feed = new CycloneFeed(0.01, WATER, fraction, 1000 * density);
+    assertThat(new Arterburn1982().cutSizeM(centimetres / 100, feed, 1000 * kilopascals).value())
+        .isCloseTo(cut * 1e-6, withinPercentage(0.05));
+  }
 }

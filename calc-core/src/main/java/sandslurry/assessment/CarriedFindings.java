@@ -1,0 +1,220 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.circuit.Stream;
+import sandslurry.design.Design;
+import sandslurry.design.FlowSpec;
+import sandslurry.design.MixtureSpec;
+import sandslurry.material.Carriers;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** What is to be said of a line that carries a stream of the plant. */
+final class CarriedFindings extends FindingWriter {
+  /**
+   * The graver of two assessments of one line in different modes: by verdict, then by the velocity
+   * over that which passes, in the run and at the flow where that is least.
+   */
+  private static final Comparator<Assessment> GRAVER =
+      Comparator.comparing(Assessment::verdict)
+          .thenComparing(Comparator.comparingDouble(CarriedFindings::margin).reversed());
+
+  private final MixtureSpec.OfStream mixture;
+  private final FlowSpec flow;
+
+  CarriedFindings(Design design, MixtureSpec.OfStream mixture) {
+    super(design.units());
+    this.mixture = mixture;
+    this.flow = design.flow().orElseThrow();
+  }
+
+  private static double margin(Assessment assessment) {
+    return assessment.line().stream()
+        .flatMap(line -> line.states().stream())
+        .flatMap(state -> state.runs().stream())
+        .filter(run -> run.deposition().isPresent())
+        .mapToDouble(
+            run ->
+                Measure.SPEED.si(run.leastVelocity())
+                    / run.deposition().orElseThrow().velocityToPassMps())
+        .min()
+        .orElse(Double.MAX_VALUE);
+  }
+
+  /** The mode in which the line stands worst. */
+  static CarriedStream governing(Map<CarriedStream, Assessment> judged) {
+    return judged.entrySet().stream()
+        .max(Map.Entry.comparingByValue(GRAVER))
+        .orElseThrow()
+        .getKey();
+  }
+
+  /**
+   * Says which mode is shown, what stands worse in another, and whether the line takes what the
+   * plant sends.
+   *
+   * @param modes the stream in every mode
+   * @param judged the line in every mode in which it can be judged
+   */
+  List<Finding> of(List<CarriedStream> modes, Map<CarriedStream, Assessment> judged) {
+    if (!judged.isEmpty()) {
+      CarriedStream shown = governing(judged);
+      shown(shown, judged);
+      judged.forEach(
+          (mode, there) -> {
+            if (mode != shown) {
+              worse(mode, there, judged.get(shown));
+            }
+          });
+    }
+    modes.forEach(this::unknown);
+    if (modes.stream().allMatch(mode -> mode.stream().isPresent())) {
+      takes(modes);
+    }
+    return findings;
+  }
+
+  private void shown(CarriedStream shown, Map<CarriedStream, Assessment> judged) {
+    Stream stream = shown.stream().orElseThrow();
+    add(
+        Severity.NOTE,
+        Topic.DATA,
+        "line",
+        "The line carries the stream \""
+            + mixture.stream()
+            + "\" as it is in the mode \""
+            + shown.mode().name()
+            + "\""
+            + (judged.size() > 1 ? ", where the line stands worst." : "."),
+        "It holds "
+            + show(Kind.PERCENT, stream.sandVolumeShare())
+            + " sand by volume in liquor of "
+            + show(Kind.PERCENT, stream.totalSolids())
+            + " solids"
+            + (judged.size() > 1
+                ? judged.entrySet().stream()
+                    .filter(entry -> entry.getKey() != shown)
+                    .map(
+                        entry ->
+                            "; the verdict is "
+                                + entry.getValue().verdict()
+                                + " in the mode \""
+                                + entry.getKey().mode().name()
+                                + "\", with "
+                                + show(
+                                    Kind.PERCENT,
+                                    entry.getKey().stream().orElseThrow().sandVolumeShare())
+                                + " and "
+                                + show(
+                                    Kind.PERCENT,
+                                    entry.getKey().stream().orElseThrow().totalSolids()))
+                    .collect(Collectors.joining())
+                : "")
+            + ".",
+        "");
+  }
+
+  /** No part of the line may look better than it is because another mode is shown. */
+  private void worse(CarriedStream mode, Assessment there, Assessment shown) {
+    for (Topic topic : Topic.values()) {
+      Severity here = worst(shown, topic);
+      for (Finding finding : there.findings()) {
+        if (finding.topic() == topic && finding.severity().compareTo(here) > 0) {
+          add(
+              finding.severity(),
+              topic,
+              finding.element() + ", mode \"" + mode.mode().name() + "\"",
+              finding.what(),
+              finding.why(),
+              finding.cure());
+        }
+      }
+    }
+  }
+
+  private static Severity worst(Assessment assessment, Topic topic) {
+    return assessment.findings().stream()
+        .filter(f -> f.topic() == topic)
+        .map(Finding::severity)
+        .reduce(Severity.PASS, Severity::or);
+  }
+
+  private void unknown(CarriedStream mode) {
+    String name = "\"" + mode.mode().name() + "\"";
+    if (mode.stream().isEmpty()) {
+      add(
+          Severity.FAIL,
+          Topic.PLUGGING,
+          "line",
+          "In the mode " + name + " the line cannot be judged.",
+          "The plant has no steady state there, so nobody knows what the stream carries.",
+          "Mend the plant first.");
+    } else if (mode.flowM3ps() > 0 && !mode.known()) {
+      add(
+          Severity.FAIL,
+          Topic.PLUGGING,
+          "line",
+          "In the mode " + name + " the liquor is thicker than any whose flow was measured.",
+          "It has "
+              + show(Kind.PERCENT, CarriedStream.solids(mode.stream().orElseThrow()))
+              + " solids without sand; the table of flow curves ends at "
+              + show(Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
+              + ".",
+          "Dilute before the line, or measure the liquor and judge the line by its own rheology.");
+    }
+  }
+
+  /** The line runs part of the time: as long as it takes to move what the plant sends. */
+  private void takes(List<CarriedStream> modes) {
+    double design = Measure.FLOW.si(flow.design());
+    double most = Measure.FLOW.si(flow.maximum());
+    List<CarriedStream> tooMuch = new ArrayList<>();
+    double seconds = 0;
+    double volume = 0;
+    for (CarriedStream mode : modes) {
+      double lasts = mode.mode().toS() - mode.mode().fromS();
+      seconds += lasts * mode.flowM3ps() / design;
+      volume += lasts * mode.flowM3ps();
+      if (mode.flowM3ps() > most) {
+        tooMuch.add(mode);
+      }
+    }
+    if (!tooMuch.isEmpty()) {
+      add(
+          Severity.FAIL,
+          Topic.DAY,
+          "line",
+          "The plant sends more than the line takes.",
+          tooMuch.stream()
+                  .map(
+                      mode ->
+                          "In the mode \""
+                              + mode.mode().name()
+                              + "\" the mean flow is "
+                              + show(Kind.FLOW, mode.flowM3ps()))
+                  .collect(Collectors.joining("; "))
+              + "; the line runs at "
+              + show(Kind.FLOW, most)
+              + " at most.",
+          "Give the line more flow, or send it less.");
+      return;
+    }
+    add(
+        Severity.PASS,
+        Topic.DAY,
+        "line",
+        "The line takes what the plant sends.",
+        "That is "
+            + show(Kind.VOLUME, volume)
+            + " a day; at the design flow the line runs "
+            + show(Kind.HOURS, seconds)
+            + " of the day and stands still for the rest, so it must be flushed before each stop or"
+            + " start against its bed.",
+        "");
+  }
+}

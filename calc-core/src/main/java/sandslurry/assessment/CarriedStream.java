@@ -1,0 +1,118 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sandslurry.circuit.Constituents;
+import sandslurry.circuit.Stream;
+import sandslurry.design.CarrierSpec;
+import sandslurry.design.CarrierSpec.ManureSpec;
+import sandslurry.design.Design;
+import sandslurry.design.MixtureSpec;
+import sandslurry.design.PlantSpec.ModeSpec;
+import sandslurry.design.Sand;
+import sandslurry.material.Carriers;
+import sandslurry.material.Gradation;
+import sandslurry.material.SievePoint;
+import sandslurry.material.SizeClass;
+import sandslurry.units.Measure;
+
+/**
+ * The stream of the plant that a line carries, as it is in one mode at the mode's steady state.
+ *
+ * @param mode the mode
+ * @param stream what flows on the mean of the mode; empty when the mode has no steady state
+ */
+record CarriedStream(ModeSpec mode, Optional<Stream> stream) {
+  /** What passes the finest boundary lies between it and half of it, as in any sieve analysis. */
+  private static final double FINEST_M = Gradation.FINES_BOUNDARY_M / 2;
+
+  /**
+   * Looks the stream up in every mode.
+   *
+   * @param mixture the stream
+   * @param plant what came of the plant
+   */
+  static List<CarriedStream> of(MixtureSpec.OfStream mixture, PlantResult plant) {
+    return plant.modes().stream()
+        .map(
+            mode ->
+                new CarriedStream(
+                    mode.mode(), mode.balance().map(b -> b.streams().get(mixture.stream()))))
+        .toList();
+  }
+
+  /** Mean flow of the mode [m3/s]; 0 without a steady state. */
+  double flowM3ps() {
+    return stream.map(Stream::volumeM3ps).orElse(0.0);
+  }
+
+  /** Says whether the liquor is one whose flow curve is known. */
+  boolean known() {
+    return stream.map(s -> solids(s) <= Carriers.HIGHEST_TOTAL_SOLIDS).orElse(false);
+  }
+
+  /**
+   * Solids of the liquor. Mineral fines come with the sand and thicken the liquor besides; without
+   * sand there is nothing that they could come with, and they count as solids.
+   */
+  static double solids(Stream stream) {
+    return stream.sandKgps() > 0 ? stream.manureTotalSolids() : stream.totalSolids();
+  }
+
+  /**
+   * The design whose line carries this.
+   *
+   * @param design the design that names the stream
+   * @return the same with the liquor, sand and sizes of the stream; empty when nothing flows or the
+   *     liquor is not {@link #known}
+   */
+  Optional<Design> in(Design design) {
+    if (!(flowM3ps() > 0) || !known()) {
+      return Optional.empty();
+    }
+    Stream flows = stream.orElseThrow();
+    Constituents constituents = flows.constituents();
+    double mineral = flows.sandKgps() + flows.kgps(Constituents.MINERAL_FINES);
+    double share =
+        flows.sandKgps() > 0 ? mineral / constituents.sandDensityKgM3() / flows.volumeM3ps() : 0;
+    String name = ((MixtureSpec.OfStream) design.mixture().orElseThrow()).stream();
+    return Optional.of(
+        design.carrying(
+            flows.sandKgps() > 0
+                ? new Sand(
+                    "sand of the stream \"" + name + "\" in the mode \"" + mode.name() + "\"",
+                    gradation(flows, mineral),
+                    design.sand().density(),
+                    design.sand().shape())
+                : design.sand(),
+            carrier(design, flows),
+            new MixtureSpec.ByVolume(Measure.FRACTION.of(share))));
+  }
+
+  private static CarrierSpec carrier(Design design, Stream flows) {
+    double solids = solids(flows);
+    return solids > 0
+        ? new ManureSpec(design.carrier().temperature(), Measure.FRACTION.of(solids))
+        : design.carrier();
+  }
+
+  /** All mineral grains of the stream, its mineral fines among them. */
+  private static Gradation gradation(Stream flows, double mineralKgps) {
+    List<SievePoint> points = new ArrayList<>();
+    double passing = flows.kgps(Constituents.MINERAL_FINES) / mineralKgps;
+    points.add(new SievePoint(FINEST_M, 0));
+    double last = Gradation.FINES_BOUNDARY_M;
+    points.add(new SievePoint(last, passing));
+    for (SizeClass size : flows.sandClasses()) {
+      if (size.lowM() > last * (1 + 1e-9)) {
+        points.add(new SievePoint(size.lowM(), passing));
+      }
+      passing = Math.min(1, passing + size.massFraction() * flows.sandKgps() / mineralKgps);
+      last = size.highM();
+      points.add(new SievePoint(last, passing));
+    }
+    points.set(points.size() - 1, new SievePoint(last, 1));
+    return Gradation.of(points);
+  }
+}

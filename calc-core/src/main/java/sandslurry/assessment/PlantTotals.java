@@ -1,0 +1,94 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import sandslurry.assessment.PlantResult.LiquorLimit;
+import sandslurry.circuit.Liquor;
+import sandslurry.circuit.Stream;
+import sandslurry.design.PlantSpec;
+import sandslurry.design.PlantSpec.PitSpec;
+import sandslurry.design.PlantSpec.Product;
+import sandslurry.design.PlantSpec.StorageSpec;
+import sandslurry.design.PlantSpec.Use;
+
+/** The streams of a plant put together by what they are for. */
+final class PlantTotals {
+  private final PlantModel model;
+  private final PlantSpec spec;
+
+  PlantTotals(PlantModel model) {
+    this.model = model;
+    this.spec = model.spec();
+  }
+
+  Stream sum(Map<String, Stream> streams, List<String> names) {
+    return Stream.mix(model.constituents(), names.stream().map(streams::get).toList());
+  }
+
+  List<String> feeds() {
+    List<String> names = new ArrayList<>();
+    spec.pens().forEach(pen -> names.add(pen.stream()));
+    spec.waters().forEach(water -> names.add(water.stream()));
+    return names;
+  }
+
+  List<String> products(Use use) {
+    return spec.products().stream().filter(p -> p.use() == use).map(Product::stream).toList();
+  }
+
+  List<StorageSpec> storages() {
+    return spec.units().stream()
+        .filter(StorageSpec.class::isInstance)
+        .map(StorageSpec.class::cast)
+        .toList();
+  }
+
+  /** The liquor that leaves for good; a plant without a storage sends it away as waste. */
+  List<String> surplus() {
+    List<String> names = new ArrayList<>();
+    storages().forEach(storage -> names.addAll(storage.inlets()));
+    names.removeAll(settled());
+    return names.isEmpty() ? products(Use.WASTE) : names;
+  }
+
+  /** What settles in pits, and in storages from which liquor is pumped back. */
+  List<String> settled() {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
+  }
+
+  LiquorLimit limit(Map<String, Stream> streams) {
+    Stream in = sum(streams, feeds());
+    List<String> surplus = surplus();
+    double solids = in.solidsKgps();
+    double water = in.waterKgps();
+    for (Product product : spec.products()) {
+      if (!surplus.contains(product.stream())) {
+        solids -= streams.get(product.stream()).solidsKgps();
+        water -= streams.get(product.stream()).waterKgps();
+      }
+    }
+    Stream settled = sum(streams, settled());
+    solids -= settled.solidsKgps();
+    water -= settled.waterKgps();
+    double notCaught = Math.max(0, solids);
+    double net = Math.max(0, water);
+    Stream leaves = sum(streams, surplus);
+    return new LiquorLimit(
+        notCaught,
+        net,
+        Liquor.limit(notCaught, net),
+        leaves.totalSolids(),
+        leaves.dissolvedShare(),
+        capture(streams));
+  }
+
+  double capture(Map<String, Stream> streams) {
+    double flushed = sum(streams, feeds()).sandKgps();
+    double recovered = sum(streams, products(Use.BEDDING)).sandKgps();
+    return flushed > 0 ? recovered / flushed : 0;
+  }
+}

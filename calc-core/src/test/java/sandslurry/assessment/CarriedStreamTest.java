@@ -1,0 +1,190 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.circuit.Constituents;
+import sandslurry.circuit.Stream;
+import sandslurry.design.Design;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Documents;
+import sandslurry.design.MixtureSpec;
+import sandslurry.material.Gradation;
+import sandslurry.report.Report;
+import sandslurry.report.TextView;
+import sandslurry.units.Measure;
+
+/** A line that carries a stream of the plant. */
+class CarriedStreamTest {
+  private static DesignDocument line(String stream) {
+    return Documents.plant()
+        .with("/mixture/stream", stream)
+        .with("/flow/minimum", "20 L/s")
+        .with("/flow/design", "22 L/s")
+        .with("/route/runs/0/pipe/system", "ASTM D1785")
+        .with("/route/runs/0/pipe/size", "4 in")
+        .with("/route/runs/0/pipe/class", "Sch 40")
+        .with("/route/runs/0/length", "90 m");
+  }
+
+  private static Assessment assess(DesignDocument document) {
+    Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
+    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN");
+    return assessment;
+  }
+
+  private static List<CarriedStream> modes(DesignDocument document, Assessment assessment) {
+    Design design = document.read().design().orElseThrow();
+    return CarriedStream.of(
+        (MixtureSpec.OfStream) design.mixture().orElseThrow(), assessment.plant().orElseThrow());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"from box", "from lane", "underflow", "recycle", "manure"})
+  void theLineCarriesThatMuchSandOfThatSizeInThatLiquor(String stream) {
+    DesignDocument document = line(stream);
+    for (CarriedStream mode : modes(document, assess(document))) {
+      if (!(mode.flowM3ps() > 0)) {
+        continue;
+      }
+      Stream flows = mode.stream().orElseThrow();
+      Materials materials =
+          Materials.of(mode.in(document.read().design().orElseThrow()).orElseThrow());
+      double share = materials.sandFraction(1);
+      if (!(flows.sandKgps() > 0)) {
+        assertThat(share).isZero();
+        assertThat(materials.carrier().totalSolids().orElseThrow())
+            .isCloseTo(flows.totalSolids(), within(1e-12));
+        continue;
+      }
+      double mineral = flows.sandKgps() + flows.kgps(Constituents.MINERAL_FINES);
+      assertThat(share * materials.sandDensityKgM3() * flows.volumeM3ps())
+          .isCloseTo(mineral, within(1e-9 * mineral));
+      assertThat(materials.finesShare())
+          .isCloseTo(flows.kgps(Constituents.MINERAL_FINES) / mineral, within(1e-9));
+      assertThat(materials.mixtureDensityKgM3(share))
+          .isCloseTo(flows.densityKgM3(), within(1e-3 * flows.densityKgM3()));
+      assertThat(materials.carrier().totalSolids().orElseThrow())
+          .isCloseTo(flows.manureTotalSolids(), within(1e-12));
+      double passing = 0;
+      for (var size : flows.sandClasses()) {
+        passing += size.massFraction();
+        assertThat(materials.coarse().fractionPassing(size.highM()))
+            .isCloseTo(passing, within(1e-9));
+      }
+      assertThat(materials.coarse().fractionPassing(Gradation.FINES_BOUNDARY_M)).isZero();
+    }
+  }
+
+  @Test
+  void nothingIsBetterThanInTheWorstMode() {
+    DesignDocument document = line("from box");
+    Assessment whole = assess(document);
+    List<CarriedStream> modes = modes(document, whole);
+    assertThat(modes).hasSize(2);
+    for (CarriedStream mode : modes) {
+      Design alone = mode.in(document.read().design().orElseThrow()).orElseThrow();
+      for (Finding finding : Evaluation.line(alone).findings()) {
+        assertThat(whole.findings())
+            .filteredOn(f -> f.topic() == finding.topic())
+            .anyMatch(f -> f.severity().compareTo(finding.severity()) >= 0);
+      }
+    }
+  }
+
+  @Test
+  void aLineThatTakesLessThanThePlantSendsFails() {
+    Assessment assessment =
+        assess(line("from box").without("/flow/minimum").with("/flow/design", "1.5 L/s"));
+    assertThat(assessment.findings())
+        .anySatisfy(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.FAIL);
+              assertThat(f.topic()).isEqualTo(Topic.DAY);
+              assertThat(f.what()).isEqualTo("The plant sends more than the line takes.");
+            });
+  }
+
+  @Test
+  void theHoursOfTheLineMoveWhatThePlantSends() {
+    DesignDocument document = line("from box");
+    Assessment assessment = assess(document);
+    double volume =
+        modes(document, assessment).stream()
+            .mapToDouble(m -> (m.mode().toS() - m.mode().fromS()) * m.flowM3ps())
+            .sum();
+    double hours =
+        Measure.TIME
+            .of(volume / 0.022, "s")
+            .to(Measure.TIME.of(1, "h").getUnit())
+            .getValue()
+            .doubleValue();
+    assertThat(assessment.findings())
+        .anySatisfy(
+            f ->
+                assertThat(f.why())
+                    .contains("the line runs " + String.format("%.3g", hours) + " h of the day"));
+  }
+
+  @Test
+  void aCakeIsNoLiquorThatALineCouldBeJudgedWith() {
+    Assessment assessment = assess(line("fibre"));
+    assertThat(assessment.line()).isEmpty();
+    assertThat(assessment.verdict()).isEqualTo(Severity.FAIL);
+    assertThat(assessment.findings().get(0).what())
+        .contains("thicker than any whose flow was measured");
+  }
+
+  @Test
+  void aPlantWithoutASteadyStateLeavesTheLineUnjudgedAndFailed() {
+    DesignDocument document =
+        line("from box")
+            .without("/plant/units/6/overflow")
+            .with("/plant/units/5/outlets/0/share", "100 %")
+            .with("/plant/units/5/outlets/1/share", "0 %")
+            .with("/plant/units/7/in", "bleed")
+            .without("/plant/modes");
+    Assessment assessment = assess(document);
+    assertThat(assessment.plant().orElseThrow().main().failure()).isPresent();
+    assertThat(assessment.line()).isEmpty();
+    assertThat(assessment.findings())
+        .anySatisfy(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.FAIL);
+              assertThat(f.topic()).isEqualTo(Topic.PLUGGING);
+              assertThat(f.what()).endsWith("the line cannot be judged.");
+            });
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /mixture/stream    | nowhere | is no stream of the plant; they are: manure, dry, wash
+          /carrier/kind      | manure  | must be water, the water of the plant
+          """)
+  void whatDoesNotFitIsRefused(String pointer, String value, String message) {
+    DesignDocument document = line("from box").with(pointer, value);
+    if (value.equals("manure")) {
+      document = document.with("/carrier/totalSolids", "3 %");
+    }
+    assertThat(document.read().problems()).hasSize(1);
+    assertThat(document.read().problems().get(0).message()).startsWith(message);
+  }
+
+  @Test
+  void aStreamNeedsAPlant() {
+    DesignDocument document =
+        Documents.line().without("/mixture").with("/mixture/stream", "from box");
+    assertThat(document.read().problems()).hasSize(1);
+    assertThat(document.read().problems().get(0).message())
+        .isEqualTo("needs a plant that has such a stream");
+  }
+}

@@ -1,0 +1,209 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Documents;
+import sandslurry.design.RandomDesigns;
+import sandslurry.design.Reading;
+import sandslurry.material.Slurry;
+import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.DepositionVelocities;
+import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.transport.DepositionVelocityModel;
+import sandslurry.transport.SandCarriage.Support;
+import sandslurry.transport.WilsonTse1984;
+import sandslurry.units.Measure;
+
+/**
+ * A hunt for designs that pass and would plug, over lines with the odd turns that real ones take.
+ * What must hold is worked out from the correlations themselves and not from the rule under test.
+ */
+class FalsePassProperties {
+  private static final double MARGIN_FRACTION = 0.15;
+  private static final double MARGIN_MPS = 0.3;
+
+  private static DesignDocument odd(long seed) {
+    return Documents.parse(RandomDesigns.oddLine(seed, false));
+  }
+
+  private static Design design(DesignDocument document) {
+    Reading reading = document.read();
+    assertThat(reading.problems()).isEmpty();
+    return reading.design().orElseThrow();
+  }
+
+  private static Assessment assess(DesignDocument document) {
+    return Evaluation.assess(design(document));
+  }
+
+  /** How the runs stand as far as sand goes, by their names. */
+  private static Map<String, Severity> plugging(Assessment assessment) {
+    Map<String, Severity> byRun = new TreeMap<>();
+    for (Finding finding : assessment.findings()) {
+      if (finding.topic() == Topic.PLUGGING) {
+        byRun.merge(finding.element(), finding.severity(), Severity::or);
+      }
+    }
+    return byRun;
+  }
+
+  @Property(tries = 250)
+  void aRunThatPassesIsFastEnoughForTheCoarsestSizeByEveryModelInItsRange(@ForAll long seed) {
+    Design design = design(odd(seed));
+    Assessment assessment = Evaluation.assess(design);
+    Map<String, Severity> plugging = plugging(assessment);
+    Materials materials = Materials.of(design);
+    LineModel model = new LineModel(design, materials);
+    for (LineState state : assessment.line().orElseThrow().states()) {
+      double fraction = Measure.FRACTION.si(state.sandFraction());
+      for (RunPoint run : model.runs(Measure.FLOW.si(state.flow()), fraction)) {
+        if (plugging.get(run.run().name()) != Severity.PASS || run.slurry().volumeFraction() == 0) {
+          continue;
+        }
+        if (run.regime() != Regime.TURBULENT) {
+          assertThat(run.regime()).isEqualTo(Regime.LAMINAR);
+          assertThat(run.carriage().orElseThrow().support())
+              .isEqualTo(Support.CARRIED_BY_YIELD_STRESS);
+          assertThat(run.rheology().yieldStressPa()).isPositive();
+          continue;
+        }
+        assertThat(wanted(run, run.slurry().d85M())).isLessThanOrEqualTo(run.leastVelocityMps());
+        assertThat(wanted(run, run.slurry().d50M())).isLessThanOrEqualTo(run.leastVelocityMps());
+      }
+    }
+  }
+
+  /** The most that any correlation in its range asks for sand of one size, with the margin. */
+  private static double wanted(RunPoint run, double sizeM) {
+    Slurry slurry = run.slurry().ofUniformSize(sizeM);
+    double upward =
+        new WilsonTse1984().durandIncrement(run.angleRad()).value()
+            * Math.sqrt(
+                2 * Physics.GRAVITY * run.largest().diameterM() * (slurry.densityRatio() - 1));
+    double most = 0;
+    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+      Estimate estimate = model.velocityMps(slurry, run.largest());
+      double limit = estimate.value() + upward;
+      Role role = DepositionVelocities.defaultRole(model);
+      if (role == Role.GOVERNING && estimate.inRange()) {
+        most = Math.max(most, Math.max(limit * (1 + MARGIN_FRACTION), limit + MARGIN_MPS));
+      } else if (role == Role.COUNTED && estimate.inRange()) {
+        most = Math.max(most, limit);
+      }
+    }
+    return most * (1 - 1e-12);
+  }
+
+  @Property(tries = 120)
+  void moreSandCoarserSandOrAWiderPipeMendsNoPlug(
+      @ForAll long seed, @ForAll @DoubleRange(min = 1.05, max = 3) double factor) {
+    DesignDocument document = odd(seed);
+    Assessment before = assess(document);
+    double fraction = number(document, "/mixture/volumeFraction");
+    double coarse = Measure.LENGTH.si(Measure.LENGTH.parse(document.text("/sand/d85")));
+    DesignDocument wider = document;
+    for (int i = 0; i < document.size("/route/runs"); i++) {
+      String bore = "/route/runs/" + i + "/bore";
+      wider =
+          wider.with(
+              bore,
+              Math.min(1.2, factor * Measure.LENGTH.si(Measure.LENGTH.parse(document.text(bore))))
+                  + " m");
+    }
+    for (DesignDocument worse :
+        List.of(
+            document.with("/mixture/volumeFraction", "" + Math.min(0.4, factor * fraction)),
+            document.with("/sand/d85", Math.min(0.025, factor * coarse) + " m"),
+            wider)) {
+      Map<String, Severity> after = plugging(assess(worse));
+      plugging(before)
+          .forEach(
+              (run, severity) -> {
+                if (severity == Severity.FAIL) {
+                  assertThat(after.get(run)).as(run).isGreaterThan(Severity.PASS);
+                }
+              });
+    }
+  }
+
+  private static double number(DesignDocument document, String field) {
+    return Measure.FRACTION.si(Measure.FRACTION.parse(document.text(field)));
+  }
+
+  @Property(tries = 120)
+  void aLowerLeastFlowMendsNoPlug(
+      @ForAll long seed, @ForAll @DoubleRange(min = 0.1, max = 1) double factor) {
+    DesignDocument document = odd(seed);
+    double least = Measure.FLOW.si(Measure.FLOW.parse(document.text("/flow/minimum")));
+    Map<String, Severity> after =
+        plugging(
+            assess(document.with("/flow/minimum", Math.max(5.1e-5, factor * least) + " m3/s")));
+    plugging(assess(document))
+        .forEach(
+            (run, severity) -> {
+              if (severity == Severity.FAIL) {
+                assertThat(after.get(run)).as(run).isGreaterThan(Severity.PASS);
+              }
+            });
+  }
+
+  @Property(tries = 60)
+  void theSameLineTypedInUsUnitsIsJudgedTheSame(@ForAll long seed) {
+    Assessment metric = assess(odd(seed));
+    Assessment us = assess(Documents.parse(RandomDesigns.oddLine(seed, true)));
+    assertThat(us.verdict()).isEqualTo(metric.verdict());
+    assertThat(us.findings())
+        .extracting(Finding::severity, Finding::topic, Finding::element, Finding::what)
+        .containsExactlyElementsOf(
+            metric.findings().stream()
+                .map(f -> tuple(f.severity(), f.topic(), f.element(), f.what()))
+                .toList());
+    List<LineState> states = metric.line().orElseThrow().states();
+    for (int s = 0; s < states.size(); s++) {
+      for (int r = 0; r < states.get(s).runs().size(); r++) {
+        RunState one = states.get(s).runs().get(r);
+        RunState other = us.line().orElseThrow().states().get(s).runs().get(r);
+        assertThat(other.severity()).isEqualTo(one.severity());
+        same(
+            one.deposition().orElseThrow().velocityToPassMps(),
+            other.deposition().orElseThrow().velocityToPassMps());
+        same(Measure.SPEED.si(one.leastVelocity()), Measure.SPEED.si(other.leastVelocity()));
+        same(Measure.PRESSURE.si(one.friction()), Measure.PRESSURE.si(other.friction()));
+      }
+    }
+  }
+
+  private static void same(double one, double other) {
+    assertThat(other).isCloseTo(one, within(1e-9 * Math.abs(one)));
+  }
+
+  @Property(tries = 80)
+  void theGoverningStateIsTheWorstAndTheVerdictIsNoBetter(@ForAll long seed) {
+    Assessment assessment = assess(odd(seed).with("/states/flushWater", "yes"));
+    ServiceResult service = assessment.service();
+    Severity worst =
+        service.states().stream()
+            .map(ServiceResult.StateResult::severity)
+            .reduce(Severity.NOTE, Severity::or);
+    assertThat(service.governing().orElseThrow().severity()).isEqualTo(worst);
+    assertThat(assessment.verdict()).isGreaterThanOrEqualTo(worst);
+    for (ServiceResult.StateResult state : service.states()) {
+      assertThat(state.reasons().isEmpty())
+          .as(state.name() + " " + state.reasons())
+          .isEqualTo(state.severity() == Severity.PASS);
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Documents;
+
+/** Designs that are odd but possible: what the report says of them must be true. */
+class OddDesignsTest {
+  private static DesignDocument line() {
+    return Documents.parse(
+        """
+        {
+          "formatVersion": 1,
+          "sand": { "gradation": "ASTM C144" },
+          "carrier": { "kind": "water", "temperature": "10 degC" },
+          "mixture": { "volumeFraction": "3 %" },
+          "flow": { "minimum": "22 L/s", "design": "24 L/s", "maximum": "26 L/s" },
+          "route": {
+            "sourceLevel": "1 m",
+            "runs": [
+              {
+                "name": "run", "bore": "100 mm", "roughness": "0.05 mm", "rating": "10 bar",
+                "length": "60 m", "rise": "0 m"
+              }
+            ]
+          }
+        }
+        """);
+  }
+
+  private static List<Finding> findings(DesignDocument document) {
+    assertThat(document.read().problems()).isEmpty();
+    return Evaluation.assess(document.read().design().orElseThrow()).findings();
+  }
+
+  private static Finding one(List<Finding> findings, String part) {
+    return findings.stream()
+        .filter(f -> f.what().contains(part))
+        .reduce(
+            (a, b) -> {
+              throw new AssertionError("twice: " + part);
+            })
+        .orElseThrow(() -> new AssertionError(part + " is not among " + findings));
+  }
+
+  @Test
+  void stonesAsWideAsThePipeFailAndThoseOfAThirdOfItAreACaution() {
+    DesignDocument stones =
+        line().without("/sand/gradation").with("/sand/d50", "0.6 mm").with("/sand/d85", "6 mm");
+    Finding blocks = one(findings(stones.with("/route/runs/0/bore", "60 mm")), "do not go through");
+    assertThat(blocks.severity()).isEqualTo(Severity.FAIL);
+    assertThat(blocks.topic()).isEqualTo(Topic.PLUGGING);
+    Finding locks = one(findings(stones.with("/route/runs/0/bore", "200 mm")), "lock across it");
+    assertThat(locks.severity()).isEqualTo(Severity.CAUTION);
+    assertThat(findings(line())).noneMatch(f -> f.what().contains("largest grains"));
+  }
+
+  @Test
+  void aLineThatFallsMoreThanItLosesIsToldThatGravityDrivesIt() {
+    Finding gravity =
+        one(findings(line().with("/route/runs/0/rise", "-9 m")), "Gravity drives more");
+    assertThat(gravity.severity()).isEqualTo(Severity.CAUTION);
+    assertThat(findings(line().with("/route/runs/0/rise", "-2 m")))
+        .noneMatch(f -> f.what().contains("Gravity drives"));
+  }
+
+  @Test
+  void aPumpOnALineThatFallsIsNotToBeReplacedByOneOfNegativeHead() {
+    DesignDocument falling = Documents.line().with("/route/runs/0/rise", "-60 ft");
+    Finding none = one(findings(falling), "do not meet");
+    assertThat(none.cure()).startsWith("Gravity drives more").doesNotContain("gives that head");
+  }
+
+  @Test
+  void whereAirIsDrawnInTheReportSaysThatTheRunBelowFlowsPartFull() {
+    assertThat(one(findings(line().with("/route/runs/0/rise", "-9 m")), "There is a vacuum").why())
+        .contains("part full");
+  }
+
+  @Test
+  void withoutAGoverningCorrelationInItsRangeNobodyKnowsThatSandSettles() {
+    DesignDocument fine =
+        line()
+            .without("/sand/gradation")
+            .with("/sand/d50", "0.09 mm")
+            .with("/sand/d85", "0.12 mm")
+            .with("/flow/minimum", "14 L/s");
+    Finding finding = one(findings(fine), "no governing correlation is within its published range");
+    assertThat(finding.severity()).isEqualTo(Severity.FAIL);
+    assertThat(finding.what()).startsWith("Sand may settle");
+    assertThat(finding.why()).contains("Out of range: ");
+    assertThat(one(findings(line().with("/flow/minimum", "12 L/s")), "Sand settles").severity())
+        .isEqualTo(Severity.FAIL);
+  }
+
+  @Test
+  void aSteepSuctionThatIsFastEnoughIsNotToldToTakeAWiderPipe() {
+    DesignDocument steep =
+        Documents.line()
+            .with("/suction/altitude", "0 m")
+            .with("/suction/bore", "4 in")
+            .with("/suction/roughness", "0.05 mm")
+            .with("/suction/length", "8 m")
+            .with("/suction/rise", "6 m");
+    Finding suction =
+        findings(steep).stream()
+            .filter(f -> f.topic() == Topic.PLUGGING && f.element().equals("suction"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(suction.severity()).isEqualTo(Severity.CAUTION);
+    assertThat(suction.what()).contains("is not known");
+    assertThat(suction.cure()).doesNotContain("bore");
+  }
+}
