@@ -129,7 +129,7 @@ final class InputSection implements Row {
     ends.add(new JLabel("to"));
     ends.add(range.high().field(), "wmin 40lp");
     panel.add(range.low().label());
-    panel.add(ends, "wmin 0");
+    panel.add(ends, "width 0:120lp");
     rows.add(range.low());
     rows.add(range.high());
     panel.add(range.low().problemLine().component(), "skip 1, growx, wmin 0");
