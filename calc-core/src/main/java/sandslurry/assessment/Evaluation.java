@@ -37,6 +37,11 @@ public final class Evaluation {
               PlantResult whole = p.withLine(result.orElseThrow(), withoutPlant);
               return withoutPlant.with(
                   whole,
+                  whole
+                      .main()
+                      .balance()
+                      .map(balance -> LaneCourses.of(p.model(), balance))
+                      .orElse(Map.of()),
                   new PlantFindings(design, p.model(), whole).all(),
                   PlantWorking.steps(p.model(), whole));
             })
@@ -122,6 +127,7 @@ public final class Evaluation {
     findings.addAll(new ServiceFindings(design, service).all());
     working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
+    Map<String, LaneCourse> courses = new LinkedHashMap<>();
     if (design.lane().isPresent()) {
       LaneEvaluation evaluation = new LaneEvaluation(design, materials);
       if (evaluation.flows()) {
@@ -129,6 +135,11 @@ public final class Evaluation {
         lane = Optional.of(result);
         findings.addAll(new LaneFindings(design, evaluation, result).all());
         working.addAll(LaneWorking.steps(design, evaluation, result));
+        if (whole) {
+          courses.put(
+              "Settling lane",
+              LaneCourses.of(design.lane().get(), evaluation, materials.carrier().totalSolids()));
+        }
       } else {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
@@ -154,6 +165,7 @@ public final class Evaluation {
         pump,
         service.result(),
         lane,
+        courses,
         Optional.empty(),
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))
