@@ -48,7 +48,7 @@ public final class Evaluation {
         .orElse(withoutPlant);
   }
 
-  /** A line that carries a stream of the plant stands as it does in its worst mode. */
+  /** A line that carries a stream of the plant stands as it does at its worst time. */
   private static Assessment ofStream(
       Design design, MixtureSpec.OfStream mixture, PlantResult plant) {
     List<CarriedStream> modes = CarriedStream.of(mixture, plant);
