@@ -93,6 +93,7 @@ final class PlantEvaluation {
     Mode built = model.mode(mode, Case.BASE);
     SteadyState state = built.steadyState();
     if (state instanceof SteadyBalance balance) {
+      model.remember(mode, balance);
       return new ModeResult(
           mode, state, sheet(balance), Optional.of(totals.limit(balance.streams())));
     }
@@ -191,7 +192,9 @@ final class PlantEvaluation {
 
   private OptionalInt settled(DayRun days) {
     Optional<Day> last = days.last();
-    if (last.isEmpty() || last.get().pits().isEmpty() || days.stopped().isPresent()) {
+    boolean pits =
+        spec.units().stream().anyMatch(u -> u instanceof PitSpec p && p.pool().isEmpty());
+    if (last.isEmpty() || !pits || days.stopped().isPresent()) {
       return OptionalInt.empty();
     }
     double limit = held(last.get());

@@ -40,6 +40,13 @@ class DesignFilePageTest {
     if (field.startsWith("/lane")) {
       return Documents.lane();
     }
+    if (field.startsWith("/plant/pens/0/flush")) {
+      return Documents.flushedPlant();
+    }
+    if (field.startsWith("/plant/units/7/pumps")) {
+      return Documents.plant()
+          .insert("/plant/units/7/pumps", 0, "{\"stream\": \"back\", \"flow\": \"1 m3/h\"}");
+    }
     if (field.startsWith("/plant")) {
       return Documents.plant();
     }

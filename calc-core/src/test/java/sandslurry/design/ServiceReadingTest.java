@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.units.Measure;
 
 /** Reading of several pumps, states, suction, a day, a screw and a gravity pipe. */
 class ServiceReadingTest {
@@ -110,6 +111,55 @@ class ServiceReadingTest {
         .singleElement()
         .extracting(Problem::field)
         .isEqualTo("/pump/others/1/name");
+  }
+
+  @Test
+  void anotherPumpHasWhatIsGivenOfItAndElseWhatTheFirstHas() {
+    String bare =
+        "{\"name\": \"B\", \"curveSpeed\": \"1750 rpm\", \"curve\": ["
+            + "{\"flow\": \"0 gpm\", \"head\": \"90 ft\", \"efficiency\": \"0 %\"},"
+            + "{\"flow\": \"300 gpm\", \"head\": \"80 ft\", \"efficiency\": \"45 %\"},"
+            + "{\"flow\": \"600 gpm\", \"head\": \"55 ft\", \"efficiency\": \"45 %\"}]}";
+    DesignDocument two =
+        Documents.line()
+            .with("/pump/impeller", "12 in")
+            .with("/pump/motorRating", "25 hp")
+            .with("/pump/driveEfficiency", "88 %")
+            .insert("/pump/others", 0, bare);
+    PumpSpec.RunningPump as = second(two);
+    assertThat(as.impellerOfFirst()).isTrue();
+    assertThat(Measure.LENGTH.write(as.impeller().orElseThrow())).isEqualTo("12 in");
+    assertThat(Measure.FRACTION.si(as.driveEfficiency())).isEqualTo(0.88);
+    assertThat(Measure.POWER.write(as.motor().orElseThrow().rating())).isEqualTo("25 hp");
+    assertThat(as.wornHead()).isEmpty();
+    DesignDocument given =
+        two.with("/pump/others/0/impeller", "10 in")
+            .with("/pump/others/0/wornHead", "15 %")
+            .with("/pump/others/0/driveEfficiency", "80 %")
+            .with("/pump/others/0/motorRating", "15 hp")
+            .with("/pump/others/0/serviceFactor", "1.15");
+    PumpSpec.RunningPump own = second(given);
+    assertThat(own.impellerOfFirst()).isFalse();
+    assertThat(Measure.LENGTH.write(own.impeller().orElseThrow())).isEqualTo("10 in");
+    assertThat(Measure.FRACTION.si(own.wornHead().orElseThrow())).isEqualTo(0.15);
+    assertThat(Measure.FRACTION.si(own.driveEfficiency())).isEqualTo(0.8);
+    assertThat(Measure.FRACTION.si(own.motor().orElseThrow().serviceFactor())).isEqualTo(1.15);
+  }
+
+  private static PumpSpec.RunningPump second(DesignDocument document) {
+    assertThat(document.read().problems()).isEmpty();
+    PumpSpec pump = document.read().design().orElseThrow().pump().orElseThrow();
+    return ((PumpSpec.RotodynamicSpec) pump).pumps().get(1);
+  }
+
+  @Test
+  void theGreatestFlowOfAPumpLiesAboveItsLeast() {
+    DesignDocument line = Documents.line().with("/pump/minimumFlow", "100 gpm");
+    assertThat(line.with("/pump/maximumFlow", "500 gpm").read().problems()).isEmpty();
+    assertThat(line.with("/pump/maximumFlow", "100 gpm").read().problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/pump/maximumFlow");
   }
 
   private static DesignDocument piston() {
