@@ -30,7 +30,8 @@ import sandslurry.transport.StoppedLine;
  * @param pulsation the pulsing of a piston pump whose cylinders are known
  * @param surges the surge in every standard run when the flow is stopped at once
  * @param stop the line stopped full of sand
- * @param days a day of pumping by the state that it was worked out for
+ * @param days a day of pumping in each state in which the pumps set the flow, the one that it is
+ *     judged by first; only a held flow when there is no such state
  * @param screw the screw conveyor
  * @param gravityRun the gravity pipe
  */
