@@ -49,8 +49,8 @@ import si.uom.quantity.VolumetricFlowRate;
 
 /** Evaluates the line in every state that it meets. */
 final class StatesEvaluation {
-  /** The state that asks every derating for sand and believes the gravest. */
-  static final String MOST_HEAD = "sand takes most head by any method";
+  private static final String NO_GROUND =
+      "fast enough by what is reckoned, but the correlations disagree or are out of their range";
 
   private static final String FLUSH = "flush with water";
 
@@ -193,7 +193,7 @@ final class StatesEvaluation {
     }
     boolean rotodynamic = design.pump().orElse(null) instanceof RotodynamicSpec;
     if (rotodynamic && design.service().states().isPresent() && sandThere()) {
-      add(Variant.named(MOST_HEAD).believing(PumpInLiquid.Choice.SEVEREST));
+      add(Variant.named(ServiceResult.LEAST_STATE).believing(PumpInLiquid.Choice.SEVEREST));
     }
     Variant worst =
         together(
@@ -541,7 +541,9 @@ final class StatesEvaluation {
             fraction,
             density,
             inside.carrier().temperatureK(),
-            model.systemHeadM(runs),
+            group.isPresent()
+                ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flow))
+                : model.systemHeadM(runs),
             worst.run().name(),
             worst.regime(),
             worst.leastVelocityMps(),
@@ -600,18 +602,11 @@ final class StatesEvaluation {
     DepositionJudgement judged = worst.deposition().orElseThrow();
     double limit = judged.limitMps();
     double pass = judged.velocityToPassMps();
-    boolean below = worst.leastVelocityMps() < limit;
     if (worst.leastVelocityMps() >= pass) {
-      reasons.add(
-          new Reason(
-              worst.severity(),
-              "no governing correlation is within its range in "
-                  + name
-                  + ": whether "
-                  + units.show(Kind.VELOCITY, worst.leastVelocityMps())
-                  + " is enough is not known"));
+      reasons.add(new Reason(worst.severity(), "sand in " + name + ": " + NO_GROUND));
       return;
     }
+    boolean below = worst.leastVelocityMps() < limit;
     reasons.add(
         new Reason(
             worst.severity(),
@@ -722,6 +717,7 @@ final class StatesEvaluation {
               part.flowM3ps(),
               part.headM(),
               part.efficiency(),
+              curve.headM(curve.leastFlowM3ps()),
               shaft,
               best.isPresent()
                   ? OptionalDouble.of(best.get().specificSpeed())
@@ -764,6 +760,7 @@ final class StatesEvaluation {
         flow,
         head,
         efficiency,
+        head,
         shaft,
         OptionalDouble.empty(),
         Optional.empty(),
@@ -830,9 +827,12 @@ final class StatesEvaluation {
                   + pump.name()
                   + ": "
                   + units.show(Kind.VELOCITY, suction.velocityMps())
-                  + (suction.toPassMps().isPresent()
-                      ? " against " + units.show(Kind.VELOCITY, suction.toPassMps().getAsDouble())
-                      : ", not turbulent")));
+                  + (suction.fastEnough()
+                      ? ", " + NO_GROUND
+                      : suction.toPassMps().isPresent()
+                          ? " against "
+                              + units.show(Kind.VELOCITY, suction.toPassMps().getAsDouble())
+                          : ", not turbulent")));
     }
   }
 
