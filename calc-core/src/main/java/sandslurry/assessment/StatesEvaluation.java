@@ -602,18 +602,11 @@ final class StatesEvaluation {
     DepositionJudgement judged = worst.deposition().orElseThrow();
     double limit = judged.limitMps();
     double pass = judged.velocityToPassMps();
-    boolean below = worst.leastVelocityMps() < limit;
     if (worst.leastVelocityMps() >= pass) {
-      reasons.add(
-          new Reason(
-              worst.severity(),
-              "no governing correlation is within its range in "
-                  + name
-                  + ": whether "
-                  + units.show(Kind.VELOCITY, worst.leastVelocityMps())
-                  + " is enough is not known"));
+      reasons.add(new Reason(worst.severity(), "sand in " + name + ": " + NO_GROUND));
       return;
     }
+    boolean below = worst.leastVelocityMps() < limit;
     reasons.add(
         new Reason(
             worst.severity(),

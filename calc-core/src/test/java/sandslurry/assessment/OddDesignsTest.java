@@ -164,7 +164,7 @@ class OddDesignsTest {
     assertThat(service.governing().orElseThrow().severity()).isEqualTo(Severity.CAUTION);
     assertThat(service.states())
         .flatExtracting(ServiceResult.StateResult::reasons)
-        .anyMatch(reason -> reason.contains("is not known"))
+        .anyMatch(reason -> reason.contains("out of their range"))
         .noneMatch(reason -> reason.contains("lacks margin"));
   }
 }
