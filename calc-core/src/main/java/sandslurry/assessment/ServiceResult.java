@@ -30,7 +30,7 @@ import sandslurry.transport.StoppedLine;
  * @param pulsation the pulsing of a piston pump whose cylinders are known
  * @param surges the surge in every standard run when the flow is stopped at once
  * @param stop the line stopped full of sand
- * @param day a day of pumping
+ * @param days a day of pumping in every state that has one
  * @param screw the screw conveyor
  * @param gravityRun the gravity pipe
  */
