@@ -2,7 +2,9 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.Design;
 import sandslurry.material.Carrier;
@@ -19,6 +21,7 @@ import sandslurry.separation.LaneResult;
  * @param pump the pump, when there is one
  * @param service what the line meets beside its design state
  * @param lane the settling lane, when there is one
+ * @param lanes the course of each lane, that of the design itself and those of its plant, by name
  * @param plant the plant from the pens to the storage, when there is one
  * @param fit the fit of the carrier's rheology, when viscometer readings were given
  * @param dilution what dilution does to the line, when the design asks for it
@@ -36,6 +39,7 @@ public record Assessment(
     Optional<PumpResult> pump,
     ServiceResult service,
     Optional<LaneResult> lane,
+    Map<String, LaneCourse> lanes,
     Optional<PlantResult> plant,
     Optional<RheogramFit> fit,
     Optional<DilutionCurve> dilution,
@@ -48,6 +52,7 @@ public record Assessment(
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
+    lanes = PlantMaps.ordered(lanes);
   }
 
   /**
@@ -57,30 +62,38 @@ public record Assessment(
    * @return both
    */
   Assessment with(List<Finding> more) {
-    return with(plant, more, List.of());
+    return with(plant, Map.of(), more, List.of());
   }
 
   /**
    * This with what came of the plant.
    *
    * @param result the plant
+   * @param courses the courses of its lanes
    * @param more its findings
    * @param steps its working
    * @return both
    */
-  Assessment with(PlantResult result, List<Finding> more, List<Step> steps) {
-    return with(Optional.of(result), more, steps);
+  Assessment with(
+      PlantResult result, Map<String, LaneCourse> courses, List<Finding> more, List<Step> steps) {
+    return with(Optional.of(result), courses, more, steps);
   }
 
-  private Assessment with(Optional<PlantResult> result, List<Finding> more, List<Step> steps) {
+  private Assessment with(
+      Optional<PlantResult> result,
+      Map<String, LaneCourse> courses,
+      List<Finding> more,
+      List<Step> steps) {
+    Map<String, LaneCourse> allLanes = new LinkedHashMap<>(lanes);
+    allLanes.putAll(courses);
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(more);
     all.sort(Comparator.comparing(Finding::severity).reversed());
     List<Step> allSteps = new ArrayList<>(working);
     allSteps.addAll(steps);
     return new Assessment(
-        design, carrier, settling, line, pump, service, lane, result, fit, dilution, band, all,
-        cautions, allSteps);
+        design, carrier, settling, line, pump, service, lane, allLanes, result, fit, dilution, band,
+        all, cautions, allSteps);
   }
 
   /**

@@ -33,15 +33,22 @@ public final class Evaluation {
             : line(design);
     return plant
         .map(
-            p ->
-                withoutPlant.with(
-                    result.orElseThrow(),
-                    new PlantFindings(design, p.model(), result.orElseThrow()).all(),
-                    PlantWorking.steps(p.model(), result.orElseThrow())))
+            p -> {
+              PlantResult whole = p.withLine(result.orElseThrow(), withoutPlant);
+              return withoutPlant.with(
+                  whole,
+                  whole
+                      .main()
+                      .balance()
+                      .map(balance -> LaneCourses.of(p.model(), balance))
+                      .orElse(Map.of()),
+                  new PlantFindings(design, p.model(), whole).all(),
+                  PlantWorking.steps(p.model(), whole));
+            })
         .orElse(withoutPlant);
   }
 
-  /** A line that carries a stream of the plant stands as it does in its worst mode. */
+  /** A line that carries a stream of the plant stands as it does at its worst time. */
   private static Assessment ofStream(
       Design design, MixtureSpec.OfStream mixture, PlantResult plant) {
     List<CarriedStream> modes = CarriedStream.of(mixture, plant);
@@ -120,6 +127,7 @@ public final class Evaluation {
     findings.addAll(new ServiceFindings(design, service).all());
     working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
+    Map<String, LaneCourse> courses = new LinkedHashMap<>();
     if (design.lane().isPresent()) {
       LaneEvaluation evaluation = new LaneEvaluation(design, materials);
       if (evaluation.flows()) {
@@ -127,6 +135,11 @@ public final class Evaluation {
         lane = Optional.of(result);
         findings.addAll(new LaneFindings(design, evaluation, result).all());
         working.addAll(LaneWorking.steps(design, evaluation, result));
+        if (whole) {
+          courses.put(
+              "Settling lane",
+              LaneCourses.of(design.lane().get(), evaluation, materials.carrier().totalSolids()));
+        }
       } else {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
       }
@@ -152,6 +165,7 @@ public final class Evaluation {
         pump,
         service.result(),
         lane,
+        courses,
         Optional.empty(),
         design.carrier() instanceof ReadingsSpec readings
             ? Optional.of(DesignCarrier.fit(readings))
@@ -159,7 +173,7 @@ public final class Evaluation {
         dilution,
         band,
         findings,
-        SafetyCautions.of(design),
+        SafetyCautions.of(design, service.result()),
         working);
   }
 

@@ -1,13 +1,16 @@
 package sandslurry.assessment;
 
 import java.util.OptionalDouble;
+import sandslurry.circuit.ManureSolids;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
+import sandslurry.material.SizeClass;
 import sandslurry.material.Vehicle;
 import sandslurry.separation.LaneFeed;
 import sandslurry.separation.LaneResult;
 import sandslurry.separation.OpenChannel;
 import sandslurry.separation.SettlingLane;
+import sandslurry.separation.UnitFeed;
 import sandslurry.units.Measure;
 
 /** Evaluates the settling lane of a design. */
@@ -82,5 +85,24 @@ final class LaneEvaluation {
         design.sand().shape(),
         materials.gradation().classes(),
         Measure.FRACTION.si(spec.coatingFactor()));
+  }
+
+  /** The feed with its organic matter, as the trade of sand against organic matter sees it. */
+  UnitFeed unitFeed(ManureSolids solids, double totalSolids) {
+    LaneFeed feed = feed();
+    double liquidM3ps = feed.flowM3ps() * (1 - feed.volumeFraction());
+    double solidsKgps = totalSolids * liquidM3ps * feed.liquid().densityKgM3();
+    double sandKgps = feed.flowM3ps() * feed.volumeFraction() * feed.sandDensityKgM3();
+    return new UnitFeed(
+        liquidM3ps,
+        feed.liquid(),
+        totalSolids * solids.finesShare(),
+        totalSolids * solids.dissolvedShare(),
+        solidsKgps * solids.fibreShare(),
+        feed.sandDensityKgM3(),
+        feed.shape(),
+        feed.classes().stream().map(SizeClass::meanM).toList(),
+        feed.classes().stream().map(c -> sandKgps * c.massFraction()).toList(),
+        feed.settlingFactor());
   }
 }

@@ -3,11 +3,14 @@ package sandslurry.report;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.LaneCourse;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
 import sandslurry.separation.CaughtSize;
 import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneFilling;
 import sandslurry.separation.LaneResult;
+import sandslurry.separation.LaneTrade;
 import sandslurry.units.Kind;
 
 /** The settling lane. */
@@ -24,6 +27,10 @@ final class LaneSection extends SectionWriter {
   static List<Block> of(Assessment assessment) {
     LaneSection section = new LaneSection(assessment);
     assessment.lane().ifPresent(section::lane);
+    if (assessment.lane().isPresent()) {
+      // The lanes of a plant are told with the plant.
+      assessment.lanes().values().stream().findFirst().ifPresent(section::course);
+    }
     return section.blocks();
   }
 
@@ -123,6 +130,77 @@ final class LaneSection extends SectionWriter {
         "Ideal: plug flow (Hazen), an upper bound. Turbulent: Camp and Dobbins. Mixed: Vetter, a"
             + " lower bound. Stokes' law gives times that are too short for sand and is shown to"
             + " say so.");
+  }
+
+  private void course(LaneCourse course) {
+    heading(2, "The trade: sand against organic matter");
+    boolean known = course.organicMatterKnown();
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 2; i < course.trade().size(); i += 3) {
+      LaneTrade point = course.trade().get(i);
+      rows.add(trade(number(Kind.VELOCITY, point.velocityMps()), point, known));
+    }
+    rows.add(
+        trade(number(Kind.VELOCITY, course.own().velocityMps()) + ", now", course.own(), known));
+    table(
+        List.of(
+            head("velocity", Kind.VELOCITY),
+            head("depth for it", Kind.BORE),
+            "sand kept [%]",
+            "fibre kept [%]",
+            "not sand in the dry deposit [%]"),
+        rows);
+    paragraph(
+        "A slower lane keeps more sand and more fibre. Width, length and flow stay; the depth is what"
+            + " a weir would have to hold. These are likely values, where what"
+            + " turbulence holds up is lost again; the table above bounds them."
+            + (known
+                ? ""
+                : " The carrier is given without its solids, so the organic matter is not known."));
+    heading(2, "How it fills");
+    List<List<String>> moments = new ArrayList<>();
+    List<LaneFilling.Point> points = course.filling().points();
+    int step = Math.max(1, points.size() / 10);
+    for (int i = 0; i < points.size(); i += step) {
+      moments.add(moment(points.get(i)));
+    }
+    if ((points.size() - 1) % step != 0) {
+      moments.add(moment(points.get(points.size() - 1)));
+    }
+    table(
+        List.of(
+            head("time", Kind.DAYS),
+            head("deposit", Kind.BORE),
+            head("water above it", Kind.BORE),
+            head("velocity", Kind.VELOCITY),
+            "sand kept [%]"),
+        moments);
+    paragraph(
+        "The deposit is spread evenly, as it would be after levelling; a real one is a wedge from the"
+            + " inlet. "
+            + switch (course.filling().end()) {
+              case FULL -> "It ends when the storage depth is full.";
+              case KEEPS_TOO_LITTLE -> "It ends when the lane keeps less than half of its sand.";
+              case NO_SAND -> "No sand is fed.";
+            });
+  }
+
+  private List<String> trade(String velocity, LaneTrade point, boolean organicMatterKnown) {
+    return List.of(
+        velocity,
+        number(Kind.BORE, point.depthM()),
+        number(Kind.PERCENT, point.sandRecovery()),
+        number(Kind.PERCENT, point.fibreRetained()),
+        organicMatterKnown ? number(Kind.PERCENT, point.foreignMatter()) : "not known");
+  }
+
+  private List<String> moment(LaneFilling.Point point) {
+    return List.of(
+        number(Kind.DAYS, point.timeS()),
+        number(Kind.BORE, point.depositsM().get(0)),
+        number(Kind.BORE, point.depthsM().get(0)),
+        number(Kind.VELOCITY, point.velocitiesMps().get(0)),
+        number(Kind.PERCENT, point.recovery()));
   }
 
   private String caught(CaughtSize size) {

@@ -14,6 +14,9 @@ import sandslurry.assessment.Severity;
  * @param bars the bars; a chart has curves or bars
  * @param levels named values of the vertical axis
  * @param bands named stretches of the horizontal axis behind curves
+ * @param shares whether the vertical axis goes from 0 to 100
+ * @param right what stands on a second vertical axis, with the unit; empty without one
+ * @param rightSeries the curves that belong to it
  */
 record ChartData(
     String title,
@@ -23,21 +26,56 @@ record ChartData(
     List<Series> series,
     List<Bar> bars,
     List<Level> levels,
-    List<Band> bands) {
+    List<Band> bands,
+    boolean shares,
+    String right,
+    List<Series> rightSeries) {
   /** End of the name of a group whose bars are hatched. */
   static final String HATCHED = ", out of range";
 
   static ChartData lines(String title, String x, String y, boolean logX, List<Series> series) {
-    return new ChartData(title, x, y, logX, List.copyOf(series), List.of(), List.of(), List.of());
+    return new ChartData(
+        title, x, y, logX, series, List.of(), List.of(), List.of(), false, "", List.of());
   }
 
   static ChartData bars(String title, String x, String y, List<Bar> bars, List<Level> levels) {
     return new ChartData(
-        title, x, y, false, List.of(), List.copyOf(bars), List.copyOf(levels), List.of());
+        title, x, y, false, List.of(), bars, levels, List.of(), false, "", List.of());
   }
 
-  ChartData withBands(List<Band> bands) {
-    return new ChartData(title, x, y, logX, series, bars, levels, List.copyOf(bands));
+  /** Copies the lists. */
+  ChartData {
+    series = List.copyOf(series);
+    bars = List.copyOf(bars);
+    levels = List.copyOf(levels);
+    bands = List.copyOf(bands);
+    rightSeries = List.copyOf(rightSeries);
+  }
+
+  ChartData withBands(List<Band> stretches) {
+    return new ChartData(
+        title, x, y, logX, series, bars, levels, stretches, shares, right, rightSeries);
+  }
+
+  /** With the whole of the vertical axis from 0 to 100 per cent. */
+  ChartData withShares() {
+    return new ChartData(title, x, y, logX, series, bars, levels, bands, true, right, rightSeries);
+  }
+
+  /** With a second vertical axis for curves of their own; without curves it stays away. */
+  ChartData withRight(String axis, List<Series> curves) {
+    return new ChartData(
+        title,
+        x,
+        y,
+        logX,
+        series,
+        bars,
+        levels,
+        bands,
+        shares,
+        curves.isEmpty() ? "" : axis,
+        curves);
   }
 
   /** How a curve is painted; never by colour alone. */

@@ -113,35 +113,25 @@ final class ChartPainter {
   }
 
   private static JFreeChart curves(ChartData data) {
-    XYSeriesCollection set = new XYSeriesCollection();
-    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
-    for (int i = 0; i < data.series().size(); i++) {
-      ChartData.Series series = data.series().get(i);
-      XYSeries points = new XYSeries(series.name(), false);
-      series.points().forEach(p -> points.add(p.x(), p.y()));
-      set.addSeries(points);
-      boolean only = series.style() == ChartData.Style.POINTS;
-      renderer.setSeriesLinesVisible(i, !only);
-      renderer.setSeriesShapesVisible(i, only || series.style() == ChartData.Style.MARKED);
-      renderer.setSeriesShape(i, shape(i));
-      renderer.setSeriesStroke(i, strokeOf(series.style()));
-      renderer.setSeriesPaint(i, PALETTE[i % PALETTE.length]);
-    }
-    renderer.setDrawSeriesLineAsPath(true);
-    renderer.setLegendLine(LEGEND_LINE);
     JFreeChart chart =
         themed(
             ChartFactory.createXYLineChart(
                 data.title(),
                 data.x(),
                 data.y(),
-                set,
+                dataset(data.series()),
                 PlotOrientation.VERTICAL,
                 true,
                 false,
                 false));
     XYPlot plot = chart.getXYPlot();
-    plot.setRenderer(renderer);
+    plot.setRenderer(renderer(data.series(), 0));
+    if (data.shares()) {
+      plot.getRangeAxis().setRange(0, 102);
+    }
+    if (!data.right().isEmpty()) {
+      addRight(plot, data);
+    }
     addBands(plot, data);
     if (data.logX()) {
       LogAxis axis = new LogAxis(data.x());
@@ -152,6 +142,44 @@ final class ChartPainter {
       plot.setDomainAxis(axis);
     }
     return chart;
+  }
+
+  private static XYSeriesCollection dataset(List<ChartData.Series> curves) {
+    XYSeriesCollection set = new XYSeriesCollection();
+    for (ChartData.Series series : curves) {
+      XYSeries points = new XYSeries(series.name(), false);
+      series.points().forEach(p -> points.add(p.x(), p.y()));
+      set.addSeries(points);
+    }
+    return set;
+  }
+
+  /** How curves are painted; those of a second axis go on where the first ended. */
+  private static XYLineAndShapeRenderer renderer(List<ChartData.Series> curves, int first) {
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+    for (int i = 0; i < curves.size(); i++) {
+      ChartData.Style style = curves.get(i).style();
+      boolean only = style == ChartData.Style.POINTS;
+      renderer.setSeriesLinesVisible(i, !only);
+      renderer.setSeriesShapesVisible(i, only || style == ChartData.Style.MARKED);
+      renderer.setSeriesShape(i, shape(first + i));
+      renderer.setSeriesStroke(i, strokeOf(style));
+      renderer.setSeriesPaint(i, PALETTE[(first + i) % PALETTE.length]);
+    }
+    renderer.setDrawSeriesLineAsPath(true);
+    renderer.setLegendLine(LEGEND_LINE);
+    return renderer;
+  }
+
+  private static void addRight(XYPlot plot, ChartData data) {
+    NumberAxis axis = new NumberAxis(data.right());
+    axis.setLabelFont(plot.getRangeAxis().getLabelFont());
+    axis.setTickLabelFont(plot.getRangeAxis().getTickLabelFont());
+    plot.setRangeAxis(1, axis);
+    plot.setDataset(1, dataset(data.rightSeries()));
+    plot.setRenderer(1, renderer(data.rightSeries(), data.series().size()));
+    plot.mapDatasetToRangeAxis(1, 1);
+    axis.setAutoRangeIncludesZero(true);
   }
 
   /** Tinted stretches behind the curves, each with its words written upwards. */

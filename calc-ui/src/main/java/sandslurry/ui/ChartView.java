@@ -80,16 +80,20 @@ final class ChartView {
   private static DefaultTableModel numbers(ChartData data) {
     boolean curves = data.bars().isEmpty();
     DefaultTableModel rows =
-        new DefaultTableModel(
-            curves
-                ? new String[] {"curve", data.x(), data.y()}
-                : new String[] {"part", data.x(), data.y()},
-            0);
-    data.series()
-        .forEach(
-            s ->
-                s.points()
-                    .forEach(p -> rows.addRow(new Object[] {s.name(), text(p.x()), text(p.y())})));
+        new DefaultTableModel(new String[] {curves ? "curve" : "part", data.x(), data.y()}, 0);
+    if (!data.right().isEmpty()) {
+      rows.addColumn(data.right());
+    }
+    for (ChartData.Series series : data.series()) {
+      series
+          .points()
+          .forEach(p -> rows.addRow(new Object[] {series.name(), text(p.x()), text(p.y())}));
+    }
+    for (ChartData.Series series : data.rightSeries()) {
+      series
+          .points()
+          .forEach(p -> rows.addRow(new Object[] {series.name(), text(p.x()), "", text(p.y())}));
+    }
     data.bars().forEach(b -> rows.addRow(new Object[] {b.group(), b.name(), text(b.value())}));
     data.levels().forEach(l -> rows.addRow(new Object[] {"line", l.name(), text(l.value())}));
     return rows;

@@ -14,8 +14,6 @@ import sandslurry.assessment.PumpResult;
 import sandslurry.assessment.RunState;
 import sandslurry.assessment.Severity;
 import sandslurry.design.Design;
-import sandslurry.separation.LaneClass;
-import sandslurry.separation.LaneResult;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.DepositionVelocities.Role;
 import sandslurry.ui.ChartData.Band;
@@ -227,43 +225,5 @@ final class Charts {
       }
     }
     return bands;
-  }
-
-  /** What the lane catches of every grain size. */
-  Optional<ChartData> laneCapture() {
-    if (assessment.lane().isEmpty()) {
-      return Optional.empty();
-    }
-    LaneResult lane = assessment.lane().get();
-    List<Point> ideal = new ArrayList<>();
-    List<Point> turbulent = new ArrayList<>();
-    List<Point> mixed = new ArrayList<>();
-    List<Point> scoured = new ArrayList<>();
-    for (LaneClass grains : lane.classes()) {
-      double size = Kind.GRAIN.number(units, grains.size().meanM());
-      ideal.add(new Point(size, percent(grains.capture().ideal())));
-      turbulent.add(new Point(size, percent(grains.capture().campDobbins())));
-      mixed.add(new Point(size, percent(grains.capture().vetter())));
-      if (grains.scoured()) {
-        scoured.add(new Point(size, percent(grains.capture().campDobbins())));
-      }
-    }
-    List<Series> series = new ArrayList<>();
-    series.add(new Series("ideal, upper bound", Style.DASHED, ideal));
-    series.add(new Series("turbulent", Style.SOLID, turbulent));
-    series.add(new Series("mixed, lower bound", Style.DOTTED, mixed));
-    series.add(new Series("caught but scoured again", Style.POINTS, scoured));
-    series.removeIf(s -> s.points().isEmpty());
-    return Optional.of(
-        ChartData.lines(
-            "Capture in the settling lane",
-            axis("Grain size", Kind.GRAIN),
-            axis("Caught", Kind.PERCENT),
-            true,
-            series));
-  }
-
-  private double percent(double share) {
-    return Kind.PERCENT.number(units, share);
   }
 }

@@ -8,7 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
@@ -27,6 +30,7 @@ final class FormCommands {
   private final JFrame frame;
   private final InputsPanel inputs;
   private final ResultsPanel results;
+  private final Map<Command, BooleanSupplier> places = new LinkedHashMap<>();
   private Path folder = Path.of("").toAbsolutePath();
 
   private final Command startNew =
@@ -67,6 +71,13 @@ final class FormCommands {
     boolean there = model.outcome().state() == Outcome.State.DONE;
     print.setEnabled(there);
     saveReport.setEnabled(there);
+    places.forEach((command, isThere) -> command.setEnabled(isThere.getAsBoolean()));
+  }
+
+  /** A place that one can go to only while it is there. */
+  private Command place(Command command, BooleanSupplier there) {
+    places.put(command, there);
+    return command;
   }
 
   private void step(boolean forward) {
@@ -87,23 +98,31 @@ final class FormCommands {
     JMenu go = menu("Go to", 'G');
     int number = 1;
     for (InputSection section : inputs.sections()) {
+      // The second ten go by the same keys with the shift key.
+      String keys = "control " + (number > 10 ? "shift " : "") + number % 10;
+      number++;
       go.add(
-          new Command(
-              section.title(),
-              "control " + number++ % 10,
-              "Go to the inputs of this part",
-              () -> inputs.goTo(section)));
+          place(
+              new Command(
+                  section.title(),
+                  keys,
+                  "Go to the inputs of this part",
+                  () -> inputs.goTo(section)),
+              () -> section.panel().isVisible()));
     }
     go.addSeparator();
-    for (int i = 0; i < results.tabs().getTabCount(); i++) {
-      int tab = i;
+    for (int i = 0; i < results.titles().size(); i++) {
+      String title = results.titles().get(i);
       go.add(
-          new Command(
-              results.tabs().getTitleAt(i),
-              "alt " + (i + 1) % 10,
-              "Show this page of the results",
-              () -> results.tabs().setSelectedIndex(tab)));
+          place(
+              new Command(
+                  title,
+                  "alt " + (i + 1) % 10,
+                  "Show this page of the results",
+                  () -> results.open(title)),
+              () -> results.has(title)));
     }
+    refresh();
     JMenuBar bar = new JMenuBar();
     bar.add(file);
     bar.add(menu("Edit", 'E', undo, redo));

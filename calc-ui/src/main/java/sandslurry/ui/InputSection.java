@@ -112,20 +112,32 @@ final class InputSection implements Row {
     return row[0];
   }
 
-  /** A value that may have a range: a field, and two for its ends. */
-  void range(FieldSpec spec) {
+  /** A value that may have a range, asked for only at times: a field, and two for its ends. */
+  void rangeWhen(Predicate<DesignDocument> condition, FieldSpec spec) {
     RangeRow range = new RangeRow(model, pointer, spec);
-    add(range.base());
     JPanel ends = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]4lp[]4lp[grow,fill]"));
+    rows.add(
+        () -> {
+          boolean visible = condition.test(model.document());
+          range.base().setVisible(visible);
+          range.low().setVisible(visible);
+          range.high().setVisible(visible);
+          ends.setVisible(visible);
+        });
+    add(range.base());
     ends.add(range.low().field(), "wmin 40lp");
-    ends.add(range.between());
+    ends.add(new JLabel("to"));
     ends.add(range.high().field(), "wmin 40lp");
     panel.add(range.low().label());
-    panel.add(ends, "wmin 0");
+    panel.add(ends, "width 0:120lp");
     rows.add(range.low());
     rows.add(range.high());
     panel.add(range.low().problemLine().component(), "skip 1, growx, wmin 0");
     panel.add(range.high().problemLine().component(), "skip 1, growx, wmin 0");
+  }
+
+  void range(FieldSpec spec) {
+    rangeWhen(document -> true, spec);
   }
 
   ChoiceRow choice(
@@ -238,6 +250,7 @@ final class InputSection implements Row {
 
   /** A list whose entries are edited one at a time, shown only at times. */
   void list(ListEditor list, Predicate<DesignDocument> condition) {
+    first = first == null ? list.list() : first;
     wide(list.component());
     showWhen(condition, list.component());
     rows.add(list);

@@ -90,6 +90,10 @@ final class ListEditor implements Row {
     return panel;
   }
 
+  JComponent list() {
+    return list;
+  }
+
   private String entry() {
     return place.get() + "/" + selected;
   }

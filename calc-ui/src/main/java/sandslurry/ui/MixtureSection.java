@@ -69,6 +69,10 @@ final class MixtureSection {
         is("stream"),
         FieldSpec.needed("Name of the stream", "stream", "diluted"),
         "volumeFraction");
+    section.textWhen(
+        is("stream"),
+        FieldSpec.needed("Stream of the plant", "stream", "diluted"),
+        "volumeFraction");
     return section;
   }
 

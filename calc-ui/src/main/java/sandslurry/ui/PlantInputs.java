@@ -1,11 +1,13 @@
 package sandslurry.ui;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import sandslurry.circuit.ManureProductions;
 import sandslurry.design.DesignDocument;
+import sandslurry.material.StandardSand;
 
 /** The plant from the pens to the storage, in the order of the way that the manure takes. */
 final class PlantInputs {
@@ -13,11 +15,14 @@ final class PlantInputs {
   private static final Predicate<DesignDocument> THERE = document -> document.has(PLANT);
   private static final String EMPTY = "{\"pens\": [{}], \"units\": [{}]}";
 
+  private static final String SIEVES = "sieves";
+
   private PlantInputs() {}
 
   /** The sections of the plant; all but the first have something to show only when it is there. */
   static List<InputSection> of(FormModel model) {
-    return List.of(plant(model), pens(model), units(model), day(model), targets(model));
+    return List.of(
+        plant(model), pens(model), units(model), day(model), targets(model), prices(model));
   }
 
   private static InputSection plant(FormModel model) {
@@ -38,10 +43,18 @@ final class PlantInputs {
     section.textWhen(THERE, FieldSpec.standard("Fibre, of solids", "fibreShare", "54 %", "54 %"));
     section.textWhen(
         THERE, FieldSpec.standard("Fall of coated grains", "coatingFactor", "1", "0.8"));
-    section.textWhen(
-        THERE, FieldSpec.standard("Pores of settled sand", "porosity", "40 %", "40 %"));
+    section.textWhen(THERE, FieldSpec.standard("Porosity of sand", "porosity", "40 %", "40 %"));
     section.textWhen(
         THERE, FieldSpec.standard("Recovered sand bedded", "rebeddedShare", "100 %", "95 %"));
+    section.rangeWhen(
+        THERE, FieldSpec.standard("Bedded sand that comes", "sandReachingPlant", "100 %", "90 %"));
+    section.rangeWhen(
+        THERE,
+        FieldSpec.optional(
+            "Fibre that settles", "organicSettleableShare", "default: 55 %, 35 to 75", "50 %"));
+    section.rangeWhen(
+        THERE,
+        FieldSpec.standard("Its fall in water", "organicSettlingVelocity", "3 mm/s", "3 mm/s"));
     section.showWhen(
         THERE,
         section.note(
@@ -84,17 +97,46 @@ final class PlantInputs {
     section.text(FieldSpec.needed("Name", "name", "North pen"));
     section.text(FieldSpec.needed("Stream that it makes", "stream", "manure north"));
     section.text(FieldSpec.standard("Lactating cows", "cows", "0", "300"));
-    section.text(FieldSpec.standard("Milk of a cow", "milk", "36 kg/d", "36 kg/d", "80 lb/d"));
+    section.text(FieldSpec.standard("Milk a cow", "milk", "36 kg/d", "36 kg/d", "80 lb/d"));
     section.text(FieldSpec.standard("Dry cows", "dryCows", "0", "40"));
     section.text(FieldSpec.standard("Heifers", "heifers", "0", "60"));
     section.text(FieldSpec.standard("Calves", "calves", "0", "20"));
-    section.range(FieldSpec.standard("Manure over equation", "manureFactor", "1", "1"));
-    section.text(FieldSpec.standard("Stalls bedded with sand", "stalls", "0", "300"));
+    section.range(FieldSpec.standard("Manure, times equation", "manureFactor", "1", "1"));
+    section.text(FieldSpec.standard("Sand-bedded stalls", "stalls", "0", "300"));
     section.range(
-        FieldSpec.standard("Dry sand of a stall", "sandPerStall", "0 kg/d", "20 kg/d", "50 lb/d"));
+        FieldSpec.standard("Dry sand a stall", "sandPerStall", "0 kg/d", "20 kg/d", "50 lb/d"));
     section.range(FieldSpec.standard("Water of the pen", "water", "0 m3/d", "3 m3/d", "900 gal/d"));
-    section.text(FieldSpec.standard("Scraped or flushed every", "scrapeInterval", "8 h", "8 h"));
+    section.text(FieldSpec.standard("Scraping interval", "scrapeInterval", "8 h", "8 h"));
+    section.text(FieldSpec.optional("First one at", "firstScraping", "fed evenly all day", "5 h"));
+    section.textWhen(
+        document ->
+            document.has(pen.get() + "/firstScraping")
+                || document.has(pen.get() + "/scrapeDuration"),
+        FieldSpec.optional(
+            "Each comes within", "scrapeDuration", "default: 30 min, or the flush", "30 min"));
+    flush(section, pen);
     return section;
+  }
+
+  private static void flush(InputSection section, Supplier<String> pen) {
+    Supplier<String> flush = () -> pen.get() + "/flush";
+    Predicate<DesignDocument> there = document -> document.has(flush.get());
+    section.part(
+        "It is flushed instead of scraped",
+        "part flush",
+        there,
+        document -> document.withPart(flush.get(), "{}"),
+        document -> document.without(flush.get()));
+    section.textWhen(there, FieldSpec.needed("Stream of flush water", "flush/in", "flush water"));
+    section.textWhen(
+        there, FieldSpec.needed("Water of one flush", "flush/volume", "40 m3", "10000 gal"));
+    section.textWhen(
+        there, FieldSpec.needed("Rate of the flush", "flush/rate", "0.4 m3/s", "6500 gpm"));
+    section.textWhen(there, FieldSpec.needed("Alley length", "flush/length", "90 m", "300 ft"));
+    section.textWhen(there, FieldSpec.needed("Alley width", "flush/width", "3.6 m", "12 ft"));
+    section.textWhen(there, FieldSpec.needed("Alley slope", "flush/slope", "3 %"));
+    section.textWhen(
+        there, FieldSpec.standard("Alley, Manning's n", "flush/manning", "0.02", "0.02"));
   }
 
   private static InputSection units(FormModel model) {
@@ -120,7 +162,8 @@ final class PlantInputs {
             "product",
             List.of(
                 ListTable.Column.text("stream", "Stream"),
-                new ListTable.Column("use", "Use", List.of("bedding", "fibre", "waste")))),
+                new ListTable.Column(
+                    "use", "Use", List.of("bedding", "fibre", "settled", "waste")))),
         THERE);
     section.list(
         new ListEditor(
@@ -190,6 +233,67 @@ final class PlantInputs {
         THERE, FieldSpec.optional("Solids of liquor, most", "liquorSolids", "not judged", "3 %"));
     section.textWhen(
         THERE, FieldSpec.optional("Time of storage, least", "storage", "not judged", "180 d"));
+    gradation(section, model);
     return section;
+  }
+
+  private static void gradation(InputSection section, FormModel model) {
+    String place = PLANT + "/targets/gradation";
+    List<Choice> choices = new ArrayList<>();
+    choices.add(new Choice("", "not judged"));
+    for (StandardSand sand : StandardSand.values()) {
+      choices.add(new Choice(sand.id(), sand.label()));
+    }
+    choices.add(new Choice(SIEVES, "sieves of your own"));
+    Predicate<DesignDocument> own = document -> document.json(place).startsWith("[");
+    section.choiceWhen(
+        THERE,
+        section.choice(
+            "Gradation wanted",
+            () -> place,
+            () -> choices,
+            document -> own.test(document) ? SIEVES : document.text(place),
+            (document, value) ->
+                value.equals(SIEVES)
+                    ? document.without(place).insert(place, 0, "{}")
+                    : document.without(place).with(place, value)));
+    section.table(
+        "Sieves, with the least and the most that may pass",
+        new ListTable(
+            model,
+            () -> place,
+            "sieve",
+            List.of(
+                ListTable.Column.text("size", "Sieve opening"),
+                ListTable.Column.text("least", "Least passing"),
+                ListTable.Column.text("most", "Most passing"))),
+        own);
+  }
+
+  private static InputSection prices(FormModel model) {
+    InputSection section = new InputSection(model, "Prices of your own", PLANT + "/prices");
+    section.textWhen(THERE, FieldSpec.optional("Currency", "currency", "shown behind the sums"));
+    price(section, "Price of sand delivered", "sand", "12", "1 t", "1 ton");
+    price(section, "Price of hauling", "hauling", "4", "1 m3", "1000 gal");
+    price(section, "Price of electricity", "electricity", "0.15", "1 kWh");
+    price(section, "Price of water", "water", "1.2", "1 m3", "1000 gal");
+    section.showWhen(THERE, section.note("No price is assumed; the report says which is missing."));
+    return section;
+  }
+
+  private static void price(
+      InputSection section, String label, String field, String price, String... per) {
+    String place = PLANT + "/prices/" + field;
+    Predicate<DesignDocument> there = document -> document.has(place);
+    section.showWhen(
+        THERE,
+        section.part(
+            label,
+            "part price " + field,
+            there,
+            document -> document.withPart(place, "{}"),
+            document -> document.without(place)));
+    section.rangeWhen(there, FieldSpec.needed("Price", field + "/price", price));
+    section.textWhen(there, FieldSpec.needed("for", field + "/per", per));
   }
 }

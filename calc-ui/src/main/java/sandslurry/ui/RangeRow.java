@@ -3,7 +3,6 @@ package sandslurry.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import javax.swing.JLabel;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Problem;
 
@@ -15,7 +14,6 @@ final class RangeRow {
   private final TextRow base;
   private final TextRow low;
   private final TextRow high;
-  private final JLabel between = new JLabel("to");
 
   /**
    * Makes the fields.
@@ -86,9 +84,5 @@ final class RangeRow {
 
   TextRow high() {
     return high;
-  }
-
-  JLabel between() {
-    return between;
   }
 }

@@ -5,33 +5,34 @@ import java.awt.Font;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.event.HyperlinkEvent;
 import sandslurry.assessment.Assessment;
+import sandslurry.design.DesignDocument;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 
 /** Verdict, findings, charts, cautions and report: blank unless they belong to the inputs. */
 final class ResultsPanel {
-  private static final List<String> TABS =
-      List.of(
-          "Findings",
-          "States",
-          "Pump and line",
-          "Grade line",
-          "Deposition",
-          "Dilution",
-          "Lane",
-          "Plant",
-          "Safety",
-          "Report");
+  /**
+   * A page.
+   *
+   * @param title its title
+   * @param component what it shows
+   * @param there whether a design has that chapter; a page without a chapter stays away
+   */
+  private record Page(String title, JComponent component, Predicate<DesignDocument> there) {}
 
   private final FormModel model;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JTabbedPane tabs = new JTabbedPane();
+  private final List<Page> pages;
   private final VerdictBanner banner = new VerdictBanner();
   private final HtmlView findings = new HtmlView("findings", "Findings");
   private final HtmlView states = new HtmlView("states", "States");
@@ -39,7 +40,7 @@ final class ResultsPanel {
   private final ChartView gradeLine = new ChartView("grade chart", "Hydraulic grade line");
   private final DepositionView deposition = new DepositionView();
   private final ChartView dilution = new ChartView("dilution chart", "What dilution does");
-  private final ChartView lane = new ChartView("lane chart", "Capture in the settling lane");
+  private final LaneView lane = new LaneView();
   private final PlantView plant = new PlantView();
   private final HtmlView safety = new HtmlView("safety", "Safety cautions");
   private final JTextArea report = new JTextArea();
@@ -61,16 +62,23 @@ final class ResultsPanel {
             });
     tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
     Look.named(tabs, "results", "Results");
-    tabs.addTab(TABS.get(0), findings.component());
-    tabs.addTab(TABS.get(1), states.component());
-    tabs.addTab(TABS.get(2), systemCurve.component());
-    tabs.addTab(TABS.get(3), gradeLine.component());
-    tabs.addTab(TABS.get(4), deposition.component());
-    tabs.addTab(TABS.get(5), dilution.component());
-    tabs.addTab(TABS.get(6), lane.component());
-    tabs.addTab(TABS.get(7), plant.component());
-    tabs.addTab(TABS.get(8), safety.component());
-    tabs.addTab(TABS.get(9), reportScroll);
+    Predicate<DesignDocument> always = document -> true;
+    Predicate<DesignDocument> line = document -> document.has("/route");
+    this.pages =
+        List.of(
+            new Page("Findings", findings.component(), always),
+            new Page(
+                "States",
+                states.component(),
+                line.or(d -> d.has("/screw")).or(d -> d.has("/gravityRun"))),
+            new Page("Pump and line", systemCurve.component(), line),
+            new Page("Grade line", gradeLine.component(), line),
+            new Page("Deposition", deposition.component(), line),
+            new Page("Dilution", dilution.component(), document -> document.has("/dilution")),
+            new Page("Lane", lane.component(), ResultsPanel::hasLane),
+            new Page("Plant", plant.component(), document -> document.has("/plant")),
+            new Page("Safety", safety.component(), always),
+            new Page("Report", reportScroll, always));
     panel.add(banner.component(), BorderLayout.NORTH);
     panel.add(tabs, BorderLayout.CENTER);
     model.listen(this::refresh);
@@ -85,6 +93,40 @@ final class ResultsPanel {
     return tabs;
   }
 
+  private static boolean hasLane(DesignDocument document) {
+    return document.has("/lane")
+        || IntStream.range(0, document.size("/plant/units"))
+            .anyMatch(i -> document.text("/plant/units/" + i + "/kind").equalsIgnoreCase("lane"));
+  }
+
+  /** Every page there can be, shown or not. */
+  List<String> titles() {
+    return pages.stream().map(Page::title).toList();
+  }
+
+  boolean has(String title) {
+    return tabs.indexOfTab(title) >= 0;
+  }
+
+  void open(String title) {
+    if (has(title)) {
+      tabs.setSelectedIndex(tabs.indexOfTab(title));
+    }
+  }
+
+  /** Shows the pages of the chapters that the design has, and stays at the page that was open. */
+  private void turnPages() {
+    List<Page> wanted = pages.stream().filter(p -> p.there().test(model.document())).toList();
+    List<String> shown = IntStream.range(0, tabs.getTabCount()).mapToObj(tabs::getTitleAt).toList();
+    if (shown.equals(wanted.stream().map(Page::title).toList())) {
+      return;
+    }
+    String open = shown.isEmpty() ? "" : tabs.getTitleAt(tabs.getSelectedIndex());
+    tabs.removeAll();
+    wanted.forEach(page -> tabs.addTab(page.title(), page.component()));
+    tabs.setSelectedIndex(Math.max(0, tabs.indexOfTab(open)));
+  }
+
   /** The report as it is shown; nothing while there are no results. */
   Optional<String> reportText() {
     return model.outcome().assessment().map(ResultsPanel::text);
@@ -96,6 +138,7 @@ final class ResultsPanel {
 
   private void refresh() {
     banner.show(model);
+    turnPages();
     Outcome outcome = model.outcome();
     if (outcome.state() == Outcome.State.WORKING) {
       // The banner says so; the pages follow in a moment, so they are not emptied in between.
@@ -117,16 +160,21 @@ final class ResultsPanel {
     states.show(assessment.map(StatesPage::of).orElse(FindingsPage.plain(whyNot)));
     safety.show(assessment.map(FindingsPage::safety).orElse(FindingsPage.plain(whyNot)));
     Optional<Charts> charts = assessment.map(Charts::new);
-    String noLine = assessment.isPresent() ? "This design has no transfer line." : whyNot;
-    String noLane = assessment.isPresent() ? "This design has no settling lane." : whyNot;
+    String noLine = assessment.isPresent() ? "The mixture is too thick to flow." : whyNot;
     systemCurve.show(charts.flatMap(Charts::systemCurve), noLine);
     gradeLine.show(charts.flatMap(Charts::gradeLine), noLine);
     deposition.show(assessment.filter(a -> a.line().isPresent()), noLine);
     dilution.show(
         charts.flatMap(Charts::dilution),
-        assessment.isPresent() ? "This design does not look at dilution." : whyNot);
-    lane.show(charts.flatMap(Charts::laneCapture), noLane);
-    plant.show(assessment, assessment.isPresent() ? "This design has no plant." : whyNot);
+        assessment.isPresent()
+            ? "There is no curve: the mixture is too thick, or the line has no flow to dilute."
+            : whyNot);
+    lane.show(
+        assessment,
+        assessment.isPresent()
+            ? "The mixture is too thick to flow through the lane, or there is no steady state."
+            : whyNot);
+    plant.show(assessment, whyNot);
     showReport(reportText().orElse(whyNot));
   }
 

@@ -58,7 +58,7 @@ final class UnitEditor {
   private InputSection build() {
     section.text(FieldSpec.needed("Name", "name", "Box"));
     section.choice("Kind", "kind", KINDS, this::withKind);
-    section.text(FieldSpec.needed("Streams in, with commas", "in", "manure, recycle"));
+    section.text(FieldSpec.needed("Streams in, by commas", "in", "manure, recycle"));
     box();
     lane();
     cyclone();
@@ -124,17 +124,20 @@ final class UnitEditor {
 
   private void box() {
     Predicate<DesignDocument> box = is("box");
-    needed(is("box", "lane"), "Stream of sand", "sand", "sand");
-    needed(is("box", "lane"), "Stream over the end", "overflow", "box overflow");
+    needed(is("box", "lane"), "Sand stream", "sand", "sand");
+    needed(is("box", "lane"), "Overflow stream", "overflow", "box overflow");
     needed(box, "Length of surface", "length", "3 m", "10 ft");
     needed(box, "Width of surface", "width", "1.2 m", "4 ft");
-    standard(box, "Water above the screw", "waterDepth", "1 m", "1.2 m", "4 ft");
-    standard(box, "Surface that works", "effectiveShare", "100 %", "80 %");
-    standard(box, "Water in raked sand", "sandMoisture", "18 %", "18 %");
+    standard(box, "Water depth over screw", "waterDepth", "1 m", "1.2 m", "4 ft");
+    standard(box, "Effective surface", "effectiveShare", "100 %", "80 %");
+    standard(box, "Moisture of raked sand", "sandMoisture", "18 %", "18 %");
     standard(box, "Rinse, pore volumes", "rinsePoreVolumes", "0", "1.5");
-    standard(box, "One displaces", "rinseEfficiency", "60 %", "60 %");
-    optional(box, "Screw lifts, in bulk", "screwCapacity", "not checked", "3 m3/h", "100 ft3/h");
-    standard(box, "Pores of raked sand", "porosity", "45 %", "45 %");
+    section.rangeWhen(
+        box,
+        FieldSpec.optional(
+            "Rinse efficiency", "rinseEfficiency", "default: 60 %, 35 to 86", "60 %"));
+    optional(box, "Screw capacity, bulk", "screwCapacity", "not checked", "3 m3/h", "100 ft3/h");
+    standard(box, "Porosity of raked sand", "porosity", "45 %", "45 %");
     standard(box, "Shear rate of viscosity", "shearRate", "10 1/s", "10 1/s");
   }
 
@@ -153,10 +156,13 @@ final class UnitEditor {
                     document.text(reach + "/length") + " by " + document.text(reach + "/width")),
             this::reach),
         lane);
-    standard(lane, "Judged filled with sand", "filled", "50 %", "50 %");
-    standard(lane, "Such lanes in turn", "lanes", "1", "2");
+    optional(lane, "Judged when filled to", "filled", "clean to clean-out", "50 %");
+    standard(lane, "Lanes in turn", "lanes", "1", "2");
     standard(lane, "Time to drain", "drainTime", "3 d", "3 d");
+    optional(lane, "Longest way to a drain", "drainPath", "default: all reaches", "3 m", "10 ft");
     standard(lane, "Time to dig out", "digTime", "0.5 d", "0.5 d");
+    standard(lane, "Time in the stack", "stackTime", "14 d", "28 d");
+    standard(lane, "Height of the stack", "stackHeight", "1.5 m", "1.5 m", "5 ft");
   }
 
   private InputSection reach(Supplier<String> reach) {
@@ -167,36 +173,36 @@ final class UnitEditor {
     fields.text(FieldSpec.standard("Manning's n", "manning", "0.015", "0.015"));
     fields.text(
         FieldSpec.optional(
-            "Water held by a weir", "waterLevel", "default: normal depth", "200 mm", "8 in"));
+            "Weir level over floor", "waterLevel", "default: normal depth", "200 mm", "8 in"));
     fields.text(FieldSpec.needed("Depth kept for sand", "sandStorageDepth", "300 mm", "12 in"));
-    fields.text(FieldSpec.standard("Floor that works", "effectiveShare", "100 %", "80 %"));
+    fields.text(FieldSpec.standard("Effective floor", "effectiveShare", "100 %", "80 %"));
     return fields;
   }
 
   private void cyclone() {
     Predicate<DesignDocument> cyclone = is("cyclone");
-    needed(cyclone, "Stream below", "underflow", "underflow");
-    needed(cyclone, "Stream above", "overflow", "cyclone overflow");
+    needed(cyclone, "Underflow stream", "underflow", "underflow");
+    needed(cyclone, "Overflow stream", "overflow", "cyclone overflow");
     needed(cyclone, "Body diameter", "body", "250 mm", "10 in");
     needed(cyclone, "Apex diameter", "apex", "40 mm", "1.5 in");
     optional(cyclone, "Inlet, as a circle", "inlet", "default: 0.28 body", "70 mm", "3 in");
     optional(cyclone, "Vortex finder", "vortexFinder", "default: 0.34 body", "85 mm", "3.5 in");
     optional(cyclone, "Free vortex height", "freeVortex", "default: 4.6 body", "1.1 m", "4 ft");
-    standard(cyclone, "Side by side", "parallel", "1", "2");
+    standard(cyclone, "Cyclones in parallel", "parallel", "1", "2");
     section.choiceWhen(
         cyclone,
         "Cut and pressure by",
         "model",
         HydrocycloneModels.all().stream().map(m -> new Choice(m.id(), m.name())).toList());
     standard(cyclone, "Shear rate of viscosity", "shearRate", "200 1/s", "200 1/s");
-    standard(cyclone, "Feed pump with motor", "pumpEfficiency", "50 %", "50 %");
+    standard(cyclone, "Feed pump efficiency", "pumpEfficiency", "50 %", "50 %");
   }
 
   private void cakes() {
     Predicate<DesignDocument> screen = is("screen");
     Predicate<DesignDocument> fibre = is("fibreSeparator");
-    needed(screen.or(fibre), "Stream of cake", "cake", "fibre");
-    needed(screen.or(fibre), "Stream of liquid", "liquid", "pressed");
+    needed(screen.or(fibre), "Cake stream", "cake", "fibre");
+    needed(screen.or(fibre), "Liquid stream", "liquid", "pressed");
     needed(screen, "Opening", "opening", "10 mm", "0.4 in");
     optional(fibre, "Opening", "opening", "optional", "0.5 mm");
     standard(screen, "Fibre caught", "fibreCapture", "2 %", "2 %");
@@ -230,7 +236,7 @@ final class UnitEditor {
         "Stream",
         "flow",
         "Flow");
-    optional(pit, "Stream over the weir", "overflow", "none");
+    optional(pit, "Overflow stream", "overflow", "none");
     needed(pit, "Volume to the brim", "capacity", "60 m3", "16000 gal");
     optional(
         pit,
@@ -241,6 +247,7 @@ final class UnitEditor {
         "10000 gal");
     optional(
         pit, "Volume at the start", "startVolume", "default: to the weir", "40 m3", "10000 gal");
+    standard(pit, "Depth to the brim", "depth", "3 m", "3 m", "10 ft");
     Predicate<DesignDocument> mixed = pit.and(d -> d.has(unit.get() + "/mixer"));
     section.showWhen(
         pit,
@@ -270,11 +277,32 @@ final class UnitEditor {
     Predicate<DesignDocument> storage = is("storage");
     needed(storage, "Floor length", "floorLength", "60 m", "200 ft");
     needed(storage, "Floor width", "floorWidth", "40 m", "130 ft");
-    standard(storage, "Run over rise of sides", "sideSlope", "0", "2");
+    standard(storage, "Side slope, run to rise", "sideSlope", "0", "2");
     needed(storage, "Depth to the top", "depth", "4 m", "13 ft");
+    table(
+        storage,
+        "Pumps that give liquor back",
+        "pumps",
+        "pump",
+        "stream",
+        "Stream",
+        "flow",
+        "Flow");
+    standard(storage, "Sand that settles", "sandSettling", "100 %", "100 %");
+    Predicate<DesignDocument> pumped =
+        storage.and(
+            document ->
+                document.has(unit.get() + "/pumps")
+                    || document.has(unit.get() + "/fibreSettling")
+                    || document.has(unit.get() + "/finesSettling")
+                    || document.has(unit.get() + "/poolVolume"));
+    needed(pumped, "Fibre that settles", "fibreSettling", "60 %");
+    needed(pumped, "Fines that settle", "finesSettling", "40 %");
+    optional(
+        pumped, "Volume while pumped", "poolVolume", "default: half", "5000 m3", "1000000 gal");
     standard(storage, "Design storm", "storm", "0 mm", "130 mm", "5 in");
     standard(storage, "Freeboard", "freeboard", "0.3 m", "0.3 m", "1 ft");
-    standard(storage, "Sand on the floor, bulk", "settledSand", "0 m3", "100 m3", "3500 ft3");
+    standard(storage, "Settled sand, in bulk", "settledSand", "0 m3", "100 m3", "3500 ft3");
     table(
         storage,
         "Months of its year; one of 365 d will do",

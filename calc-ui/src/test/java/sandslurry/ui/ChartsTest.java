@@ -29,7 +29,9 @@ class ChartsTest {
         charts.gradeLine().orElseThrow(),
         charts.deposition(0, 0).orElseThrow(),
         charts.dilution().orElseThrow(),
-        charts.laneCapture().orElseThrow());
+        new LaneCharts(assessment).trade("Settling lane"),
+        new LaneCharts(assessment).capture("Settling lane"),
+        new LaneCharts(assessment).filling("Settling lane"));
   }
 
   @Test
@@ -61,6 +63,19 @@ class ChartsTest {
   }
 
   @Test
+  void theTradeShowsSandAgainstOrganicMatterWhereTheSolidsAreKnown() {
+    ChartData known = new LaneCharts(assess(diluted())).trade("Settling lane");
+    assertThat(known.right()).isEqualTo("Organic matter in the dry sand [%]");
+    assertThat(known.rightSeries().get(0).points()).hasSizeGreaterThan(7).allMatch(p -> p.y() > 0);
+    assertThat(known.series().get(0).points()).hasSizeGreaterThan(7);
+    assertThat(ChartPainter.chart(known).getXYPlot().getRangeAxisCount()).isEqualTo(2);
+
+    ChartData water = new LaneCharts(assess(Designs.everything())).trade("Settling lane");
+    assertThat(water.rightSeries()).isEmpty();
+    assertThat(water.title()).contains("not known");
+  }
+
+  @Test
   void theChartsFollowTheUnitsOfTheReport() {
     DesignDocument us = diluted().with("/units", "US");
     ChartData feet = all(assess(us)).get(1);
@@ -82,7 +97,7 @@ class ChartsTest {
     assertThat(lane.systemCurve()).isEmpty();
     assertThat(lane.gradeLine()).isEmpty();
     assertThat(lane.deposition(0, 0)).isEmpty();
-    assertThat(line.laneCapture()).isEmpty();
+    assertThat(assess(Designs.example("parlor-line.json")).lanes()).isEmpty();
     assertThat(line.dilution()).isEmpty();
   }
 }

@@ -26,14 +26,17 @@ class EveryFieldTest {
 
   /** Choices, which the page tells in words. */
   private static final Map<String, String> CHOICES =
-      Map.of(
-          "/plant/production", "asabe-d384",
-          "/plant/units/2/model", "plitt-1976",
-          "/plant/units/6/mixer/impeller", "pitched blade",
-          "/plant/units/6/overflow", "surplus",
-          "/pump/others/1/standby", "yes",
-          "/pump/others/1/name", "third",
-          "/pump/others/1/curve/2/head", "60 ft");
+      Map.ofEntries(
+          Map.entry("/plant/production", "asabe-d384"),
+          Map.entry("/plant/units/2/model", "plitt-1976"),
+          Map.entry("/plant/units/6/mixer/impeller", "pitched blade"),
+          Map.entry("/plant/units/6/overflow", "surplus"),
+          Map.entry("/plant/pens/0/flush/in", "flush water"),
+          Map.entry("/plant/prices/currency", "EUR"),
+          Map.entry("/plant/targets/gradation", "ASTM C33"),
+          Map.entry("/pump/others/1/standby", "yes"),
+          Map.entry("/pump/others/1/name", "third"),
+          Map.entry("/pump/others/1/curve/2/head", "60 ft"));
 
   @BeforeAll
   static void look() throws Exception {
@@ -71,6 +74,7 @@ class EveryFieldTest {
     designs.add(line.withPart("/route/runs/0", "{\"bore\": \"4 in\"}"));
     designs.add(line.withPart("/mixture", "{\"massFraction\": \"3 %\"}"));
     designs.add(line.withPart("/mixture", "{\"sandRate\": \"1 kg/s\"}"));
+    designs.add(line.withPart("/mixture", "{\"stream\": \"diluted\"}"));
     for (String kind : List.of("manure", "measured", "readings")) {
       designs.add(line.withPart("/carrier", "{\"kind\": \"" + kind + "\"}"));
     }

@@ -39,7 +39,7 @@ class FieldDefaultsTest {
       DesignDocument without = start.without(field.getKey());
       DesignDocument with = without.with(field.getKey(), field.getValue());
       if (without.read().design().isPresent()) {
-        assertThat(words(with)).as(field.getKey()).isEqualTo(words(without));
+        assertThat(words(with).equals(words(without))).as(field.getKey()).isTrue();
         checked++;
       }
     }

@@ -111,35 +111,53 @@ class PanelsTest {
   void theInputsArePaintedInANarrowWindowWithoutRunningOverTheEdge() throws Exception {
     onEventThread(
         () -> {
-          InputsPanel inputs = new InputsPanel(model());
-          paint(inputs.component(), 420, 5000);
-          for (JComponent component : all(inputs.component())) {
-            if (isShown(component) && component instanceof JTextField) {
-              int right =
-                  SwingUtilities.convertPoint(
-                          component, component.getWidth(), 0, inputs.component())
-                      .x;
-              assertThat(right).as(component.getName()).isLessThanOrEqualTo(420);
-              assertThat(component.getWidth()).as(component.getName()).isGreaterThan(100);
+          for (DesignDocument design : designs()) {
+            InputsPanel inputs = inputs(design);
+            paint(inputs.component(), 420, 9000);
+            for (JComponent component : all(inputs.component())) {
+              if (isShown(component)
+                  && (component instanceof JTextField || component instanceof JComboBox)) {
+                int right =
+                    SwingUtilities.convertPoint(
+                            component, component.getWidth(), 0, inputs.component())
+                        .x;
+                assertThat(right).as(component.getName()).isLessThanOrEqualTo(420);
+                assertThat(component.getWidth()).as(component.getName()).isGreaterThan(60);
+              }
             }
           }
           return null;
         });
   }
 
+  private static List<DesignDocument> designs() {
+    return List.of(Designs.everything(), Designs.example("closed-loop-dairy.json"));
+  }
+
+  private static InputsPanel inputs(DesignDocument design) {
+    FormModel model = new FormModel(Designs.NEVER);
+    model.startFrom(design);
+    return new InputsPanel(model);
+  }
+
   @Test
   void noLabelOfAFieldIsCutOff() throws Exception {
     onEventThread(
         () -> {
-          InputsPanel inputs = new InputsPanel(model());
-          paint(inputs.component(), 470, 5000);
-          for (JComponent component : all(inputs.component())) {
-            if (component instanceof JLabel label
-                && isShown(label)
-                && label.getLabelFor() != null) {
-              assertThat(label.getWidth())
-                  .as(label.getText())
-                  .isGreaterThanOrEqualTo(label.getPreferredSize().width);
+          for (DesignDocument design : designs()) {
+            InputsPanel inputs = inputs(design);
+            for (int unit = 0; unit < Math.max(1, design.size("/plant/units")); unit++) {
+              inputs.focus("/plant/units/" + unit);
+              paint(inputs.component(), 470, 9000);
+              for (JComponent component : all(inputs.component())) {
+                if (component instanceof JLabel label
+                    && isShown(label)
+                    && label.getLabelFor() != null) {
+                  assertThat(label.getWidth())
+                      .as(label.getText())
+                      .isGreaterThanOrEqualTo(label.getPreferredSize().width);
+                }
+              }
             }
           }
           return null;

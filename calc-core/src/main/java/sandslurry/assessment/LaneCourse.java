@@ -1,0 +1,41 @@
+package sandslurry.assessment;
+
+import java.util.List;
+import sandslurry.separation.LaneFilling;
+import sandslurry.separation.LaneTrade;
+
+/**
+ * What a settling lane is designed by: its trade against velocity, what it keeps of each grain
+ * size, and how it fills.
+ *
+ * @param trade sand and organic matter kept at each velocity, slowest first, in a clean lane
+ * @param own the point of the trade at which the lane runs when it is clean, at critical flow at
+ *     most
+ * @param organicMatterKnown false when the feed was described without solids, so that the organic
+ *     matter of the trade says nothing
+ * @param classes what it keeps of each grain size, finest first, at the filling at which the lane
+ *     is judged
+ * @param filling how it fills from clean to clean-out
+ */
+public record LaneCourse(
+    List<LaneTrade> trade,
+    LaneTrade own,
+    boolean organicMatterKnown,
+    List<KeptClass> classes,
+    LaneFilling filling) {
+  /** Copies the lists. */
+  public LaneCourse {
+    trade = List.copyOf(trade);
+    classes = List.copyOf(classes);
+  }
+
+  /**
+   * What is kept of one grain size.
+   *
+   * @param sizeM the size that stands for the class [m]
+   * @param cautious share kept where every grain that the flow moves is lost again
+   * @param likely share kept where what turbulence holds up is lost again
+   * @param hopeful share kept where nothing is lost again
+   */
+  public record KeptClass(double sizeM, double cautious, double likely, double hopeful) {}
+}

@@ -1,0 +1,191 @@
+package sandslurry.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.LaneCourse;
+import sandslurry.assessment.LaneCourse.KeptClass;
+import sandslurry.separation.LaneClass;
+import sandslurry.separation.LaneFilling;
+import sandslurry.separation.LaneTrade;
+import sandslurry.ui.ChartData.Point;
+import sandslurry.ui.ChartData.Series;
+import sandslurry.ui.ChartData.Style;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** The charts of the lanes of an assessment, in the units of its design. */
+final class LaneCharts {
+  private static final Style[] STYLES = {Style.DASHED, Style.DOTTED, Style.DASH_DOT};
+
+  private final Assessment assessment;
+  private final UnitSystem units;
+
+  LaneCharts(Assessment assessment) {
+    this.assessment = assessment;
+    this.units = assessment.design().units();
+  }
+
+  private String axis(String text, Kind<?> kind) {
+    return text + " [" + kind.symbol(units) + "]";
+  }
+
+  private double percent(double share) {
+    return Kind.PERCENT.number(units, share);
+  }
+
+  private static <T> Series series(String name, Style style, List<T> of, Function<T, Point> point) {
+    return new Series(name, style, of.stream().map(point).toList());
+  }
+
+  /** Sand kept, and what of the dry deposit is not sand, against the velocity in the lane. */
+  ChartData trade(String lane) {
+    LaneCourse course = assessment.lanes().get(lane);
+    List<Series> sand = new ArrayList<>();
+    List<Series> organic = new ArrayList<>();
+    sand.add(curve("sand kept", Style.SOLID, course.trade(), LaneTrade::sandRecovery));
+    sand.add(
+        curve(
+            "sand kept by this lane, clean",
+            Style.POINTS,
+            List.of(course.own()),
+            LaneTrade::sandRecovery));
+    if (course.organicMatterKnown()) {
+      sand.add(curve("fibre kept", Style.DOTTED, course.trade(), LaneTrade::fibreRetained));
+      organic.add(
+          curve(
+              "not sand, of the dry deposit (right)",
+              Style.DASHED,
+              course.trade(),
+              LaneTrade::foreignMatter));
+      organic.add(
+          curve(
+              "the same in this lane, clean (right)",
+              Style.POINTS,
+              List.of(course.own()),
+              LaneTrade::foreignMatter));
+    }
+    String title =
+        course.organicMatterKnown()
+            ? "What the lane keeps, and how clean the sand is"
+            : "Sand kept; the carrier is given without solids, so organic matter is not known";
+    return ChartData.lines(
+            title,
+            axis("Velocity in the clean lane", Kind.VELOCITY),
+            axis("Kept of what comes", Kind.PERCENT),
+            false,
+            sand)
+        .withShares()
+        .withRight(axis("Organic matter in the dry sand", Kind.PERCENT), organic);
+  }
+
+  private Series curve(
+      String name, Style style, List<LaneTrade> points, ToDoubleFunction<LaneTrade> share) {
+    return series(
+        name,
+        style,
+        points,
+        p ->
+            new Point(
+                Kind.VELOCITY.number(units, p.velocityMps()), percent(share.applyAsDouble(p))));
+  }
+
+  /** What the lane catches of every grain size. */
+  ChartData capture(String name) {
+    boolean own =
+        assessment.lane().isPresent() && assessment.lanes().keySet().iterator().next().equals(name);
+    List<Series> series = own ? ownCapture() : plantCapture(assessment.lanes().get(name));
+    series.removeIf(s -> s.points().isEmpty());
+    return ChartData.lines(
+            "Capture by grain size",
+            axis("Grain size", Kind.GRAIN),
+            axis("Caught", Kind.PERCENT),
+            true,
+            series)
+        .withShares();
+  }
+
+  private List<Series> ownCapture() {
+    List<LaneClass> classes = assessment.lane().orElseThrow().classes();
+    return new ArrayList<>(
+        List.of(
+            caught("ideal, upper bound", Style.DASHED, classes, c -> c.capture().ideal()),
+            caught("turbulent", Style.SOLID, classes, c -> c.capture().campDobbins()),
+            caught("mixed, lower bound", Style.DOTTED, classes, c -> c.capture().vetter()),
+            caught(
+                "caught but scoured again",
+                Style.POINTS,
+                classes.stream().filter(LaneClass::scoured).toList(),
+                c -> c.capture().campDobbins())));
+  }
+
+  private Series caught(
+      String name, Style style, List<LaneClass> classes, ToDoubleFunction<LaneClass> share) {
+    return series(
+        name,
+        style,
+        classes,
+        c ->
+            new Point(Kind.GRAIN.number(units, c.size().meanM()), percent(share.applyAsDouble(c))));
+  }
+
+  private List<Series> plantCapture(LaneCourse course) {
+    return new ArrayList<>(
+        List.of(
+            kept("hopeful: nothing is lost again", Style.DASHED, course, KeptClass::hopeful),
+            kept("likely", Style.SOLID, course, KeptClass::likely),
+            kept("cautious: what moves is lost", Style.DOTTED, course, KeptClass::cautious)));
+  }
+
+  private Series kept(
+      String name, Style style, LaneCourse course, ToDoubleFunction<KeptClass> share) {
+    return series(
+        name,
+        style,
+        course.classes(),
+        c -> new Point(Kind.GRAIN.number(units, c.sizeM()), percent(share.applyAsDouble(c))));
+  }
+
+  /** What the lane keeps as its deposit rises. */
+  ChartData filling(String name) {
+    LaneFilling filling = assessment.lanes().get(name).filling();
+    List<Series> kept =
+        List.of(
+            series(
+                "sand kept at that time",
+                Style.SOLID,
+                filling.points(),
+                p -> new Point(days(p), percent(p.recovery()))));
+    List<Series> deposits = new ArrayList<>();
+    int reaches = filling.points().get(0).depositsM().size();
+    for (int i = 0; i < reaches; i++) {
+      int reach = i;
+      deposits.add(
+          series(
+              "deposit" + (reaches == 1 ? "" : " in reach " + (i + 1)) + " (right)",
+              STYLES[i % STYLES.length],
+              filling.points(),
+              p -> new Point(days(p), Kind.BORE.number(units, p.depositsM().get(reach)))));
+    }
+    String over =
+        String.format(
+            Locale.ROOT,
+            "From clean to clean-out the lane keeps %s of its sand",
+            units.show(Kind.PERCENT, filling.meanRecovery()));
+    return ChartData.lines(
+            over,
+            axis("Time since it was clean", Kind.DAYS),
+            axis("Sand kept", Kind.PERCENT),
+            false,
+            kept)
+        .withShares()
+        .withRight(axis("Thickness of the deposit", Kind.BORE), deposits);
+  }
+
+  private double days(LaneFilling.Point point) {
+    return Kind.DAYS.number(units, point.timeS());
+  }
+}

@@ -1,0 +1,79 @@
+package sandslurry.ui;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import sandslurry.assessment.Assessment;
+
+/** The lanes of a design: the trade that a lane is designed by, its capture, and how it fills. */
+final class LaneView {
+  private static final List<String> PAGES =
+      List.of(
+          "sand against organic matter, by velocity",
+          "what is caught of each grain size",
+          "how it fills, and what it then keeps");
+
+  private final ChartView chart = new ChartView("lane chart", "Settling lane");
+  private final JComboBox<String> lane = new JComboBox<>();
+  private final JComboBox<String> page = new JComboBox<>(PAGES.toArray(String[]::new));
+  private Optional<Assessment> assessment = Optional.empty();
+  private String whyNot = "";
+  private boolean taking;
+
+  LaneView() {
+    JPanel above = new JPanel(new MigLayout("insets 6 10 2 10", "[]6lp[]16lp[]6lp[]"));
+    JLabel laneLabel = new JLabel("Lane");
+    JLabel pageLabel = new JLabel("Show");
+    laneLabel.setLabelFor(lane);
+    pageLabel.setLabelFor(page);
+    Look.named(lane, "lane shown", "Lane shown");
+    Look.named(page, "lane page", "What is shown of the lane");
+    above.add(laneLabel);
+    above.add(lane, "wmax 260lp");
+    above.add(pageLabel);
+    above.add(page);
+    chart.addAbove(above);
+    lane.addActionListener(event -> paint());
+    page.addActionListener(event -> paint());
+  }
+
+  JPanel component() {
+    return chart.component();
+  }
+
+  void show(Optional<Assessment> shown, String why) {
+    assessment = shown;
+    whyNot = why;
+    taking = true;
+    int selected = Math.max(0, lane.getSelectedIndex());
+    List<String> names = shown.map(a -> List.copyOf(a.lanes().keySet())).orElse(List.of());
+    lane.setModel(new DefaultComboBoxModel<>(names.toArray(String[]::new)));
+    lane.setSelectedIndex(Math.min(selected, names.size() - 1));
+    lane.setEnabled(!names.isEmpty());
+    page.setEnabled(!names.isEmpty());
+    taking = false;
+    paint();
+  }
+
+  private void paint() {
+    if (taking) {
+      return;
+    }
+    Optional<ChartData> data =
+        assessment.filter(a -> !a.lanes().isEmpty()).map(a -> chart(new LaneCharts(a)));
+    chart.show(data, whyNot);
+  }
+
+  private ChartData chart(LaneCharts charts) {
+    String name = (String) lane.getSelectedItem();
+    return switch (page.getSelectedIndex()) {
+      case 0 -> charts.trade(name);
+      case 1 -> charts.capture(name);
+      default -> charts.filling(name);
+    };
+  }
+}
