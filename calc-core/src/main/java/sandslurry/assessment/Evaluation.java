@@ -33,11 +33,13 @@ public final class Evaluation {
             : line(design);
     return plant
         .map(
-            p ->
-                withoutPlant.with(
-                    result.orElseThrow(),
-                    new PlantFindings(design, p.model(), result.orElseThrow()).all(),
-                    PlantWorking.steps(p.model(), result.orElseThrow())))
+            p -> {
+              PlantResult whole = p.withLine(result.orElseThrow(), withoutPlant);
+              return withoutPlant.with(
+                  whole,
+                  new PlantFindings(design, p.model(), whole).all(),
+                  PlantWorking.steps(p.model(), whole));
+            })
         .orElse(withoutPlant);
   }
 
@@ -159,7 +161,7 @@ public final class Evaluation {
         dilution,
         band,
         findings,
-        SafetyCautions.of(design),
+        SafetyCautions.of(design, service.result()),
         working);
   }
 

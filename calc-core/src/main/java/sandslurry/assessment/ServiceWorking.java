@@ -420,10 +420,11 @@ final class ServiceWorking {
                   w.step(
                       "t",
                       "least time until the finest sand lies at the foot of " + run.run(),
-                      "t = A L (1 - C_t/C_b) / (w (D L cos theta + A sin theta))",
+                      "t = A / (w D cos theta) ln[(L D cos theta + A/sin theta) / (L C_t/C_b D cos theta"
+                          + " + A/sin theta)]",
                       Kind.TIME,
                       t,
-                      "Ponder 1925; Nakamura and Kuroda 1937",
+                      "Ponder 1925; Nakamura and Kuroda 1937, by Kinosita 1949",
                       in("D", Kind.BORE, Measure.LENGTH.si(spec.meanBore())),
                       in("L", Kind.LENGTH, Measure.LENGTH.si(spec.length())));
                 } else {

@@ -522,8 +522,10 @@ final class ServiceSection extends SectionWriter {
             + " most. Wear is the rate against the design flow, flow to the power "
             + WearIndex.LOW_POWER
             + " to "
-            + Math.round(WearIndex.HIGH_POWER)
-            + " (general experience; from memory, unverified).");
+            + WearIndex.HIGH_POWER
+            + " ("
+            + WearIndex.SOURCE
+            + ").");
   }
 
   private void screw(Screw screw) {

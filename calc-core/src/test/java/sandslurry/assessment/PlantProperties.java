@@ -180,7 +180,16 @@ class PlantProperties {
       throws Exception {
     Random random = new Random(seed);
     boolean flushed = random.nextInt(4) == 0;
-    DesignDocument document = flushed ? Documents.flushedPlant() : Documents.plant();
+    DesignDocument document =
+        (flushed ? Documents.flushedPlant() : Documents.plant())
+            .insert("/plant/targets/gradation", 0, "{\"size\": \"0.3 mm\"}");
+    for (String price : List.of("sand 1 t", "hauling 1 m3", "electricity 1 kWh", "water 1 m3")) {
+      String[] words = price.split(" ", 2);
+      document =
+          document
+              .with("/plant/prices/" + words[0] + "/price", "2")
+              .with("/plant/prices/" + words[0] + "/per", words[1]);
+    }
     List<String[]> fields = fields();
     int rarity = 2 + random.nextInt(12);
     assertThat(fields).hasSizeGreaterThan(60);

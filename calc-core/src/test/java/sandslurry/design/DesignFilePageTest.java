@@ -47,6 +47,16 @@ class DesignFilePageTest {
       return Documents.plant()
           .insert("/plant/units/7/pumps", 0, "{\"stream\": \"back\", \"flow\": \"1 m3/h\"}");
     }
+    if (field.startsWith("/plant/targets/gradation")) {
+      return Documents.plant()
+          .insert("/plant/targets/gradation", 0, "{\"size\": \"0.3 mm\", \"most\": \"90 %\"}");
+    }
+    if (field.startsWith("/plant/prices")) {
+      String price = field.replaceAll("/[^/]*$", "");
+      return field.equals("/plant/prices")
+          ? Documents.plant()
+          : Documents.plant().with(price + "/price", "2").with(price + "/per", "1");
+    }
     if (field.startsWith("/plant")) {
       return Documents.plant();
     }
@@ -105,7 +115,10 @@ class DesignFilePageTest {
             "/pump/npsh",
             "/pump/rodShare",
             "/pump/rodToCrank",
-            "/pump/pulsationPassed")
+            "/pump/pulsationPassed",
+            "/pump/vesselGas",
+            "/pump/dwell",
+            "/pump/changeover")
         .contains(field)) {
       return line.without("/pump")
           .with("/pump/kind", "piston")
@@ -259,6 +272,8 @@ class DesignFilePageTest {
             Measure.SPEED,
             Measure.FLOW,
             Measure.MASS_FLOW,
+            Measure.MASS,
+            Measure.ENERGY,
             Measure.VOLUME,
             Measure.DENSITY,
             Measure.VISCOSITY,
