@@ -161,7 +161,7 @@ public final class Evaluation {
         dilution,
         band,
         findings,
-        SafetyCautions.of(design),
+        SafetyCautions.of(design, service.result()),
         working);
   }
 

@@ -152,8 +152,26 @@ final class LineModel {
   double systemHeadM(List<RunPoint> runs) {
     RunPoint first = runs.get(0);
     double flow = first.velocityMps() * first.mean().areaM2() / suctionLines;
-    double lost = suction(flow, first.sandFraction()).map(RunPoint::lossM).orElse(0.0);
-    return totalHeadsM(runs).get(0) + lost - Measure.LENGTH.si(route.sourceLevel());
+    return systemHeadM(runs, flow);
+  }
+
+  /** The same where one suction line has a flow of its own. */
+  double systemHeadM(List<RunPoint> runs, double suctionFlowM3ps) {
+    return deliveryHeadM(runs) + suctionLineLossM(suctionFlowM3ps, runs.get(0).sandFraction());
+  }
+
+  /** Head asked of a pump but for the loss in its suction line. */
+  double deliveryHeadM(List<RunPoint> runs) {
+    return totalHeadsM(runs).get(0) - Measure.LENGTH.si(route.sourceLevel());
+  }
+
+  boolean hasSuction() {
+    return suction.isPresent();
+  }
+
+  /** Head lost in the suction line of one pump, 0 without one. */
+  double suctionLineLossM(double flowM3ps, double sandFraction) {
+    return suction(flowM3ps, sandFraction).map(RunPoint::lossM).orElse(0.0);
   }
 
   /** Head that clear liquid at a flow of all pumps loses in the suction line of each. */

@@ -122,6 +122,7 @@ final class PlantEvaluation {
     Mode built = model.mode(mode, Case.BASE);
     SteadyState state = built.steadyState();
     if (state instanceof SteadyBalance balance) {
+      model.remember(mode, balance);
       return new ModeResult(
           mode, state, sheet(balance), Optional.of(totals.limit(balance.streams())));
     }
@@ -220,7 +221,9 @@ final class PlantEvaluation {
 
   private OptionalInt settled(DayRun days) {
     Optional<Day> last = days.last();
-    if (last.isEmpty() || last.get().pits().isEmpty() || days.stopped().isPresent()) {
+    boolean pits =
+        spec.units().stream().anyMatch(u -> u instanceof PitSpec p && p.pool().isEmpty());
+    if (last.isEmpty() || !pits || days.stopped().isPresent()) {
       return OptionalInt.empty();
     }
     double limit = held(last.get());

@@ -15,7 +15,10 @@ import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
 import sandslurry.assessment.PlantResult.SieveCheck;
+import sandslurry.assessment.PlantResult.Sized;
+import sandslurry.assessment.PlantResult.WaterSizing;
 import sandslurry.circuit.Day;
+import sandslurry.circuit.Flush;
 import sandslurry.circuit.Liquor;
 import sandslurry.circuit.ManureProduction;
 import sandslurry.circuit.ManureProductions;
@@ -26,11 +29,13 @@ import sandslurry.circuit.SandCirculation;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.StorageAccount;
 import sandslurry.circuit.Stream;
+import sandslurry.circuit.UnitDay;
 import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.BoxSpec;
 import sandslurry.design.PlantSpec.CycloneSpec;
+import sandslurry.design.PlantSpec.FlushSpec;
 import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.PitSpec;
@@ -38,6 +43,7 @@ import sandslurry.design.PlantSpec.UnitSpec;
 import sandslurry.separation.LaneFilling;
 import sandslurry.separation.LaneTurn;
 import sandslurry.separation.PitMixing;
+import sandslurry.separation.SandStack;
 import sandslurry.separation.UnitFeed;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -53,8 +59,6 @@ final class PlantFindings extends FindingWriter {
   /** Beyond this nothing is said of sand in a storage. */
   private static final double MOST_YEARS = 100;
 
-  private static final double YEAR_D = 365;
-
   /**
    * A lane that is dug more often than this is hardly run by anybody (common practice, no source).
    */
@@ -68,6 +72,20 @@ final class PlantFindings extends FindingWriter {
 
   /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
   private static final double SALTY = 0.01;
+
+  /** A flow that is this near its mean is no peak. */
+  private static final double NO_PEAK = 1.05;
+
+  /** Sand of a unit that its peaks must cost before it is worth a caution. */
+  private static final double PEAK_LOSS = 0.02;
+
+  /** A hundredth under what practice asks is what it asks. */
+  private static final double NEARLY = 0.99;
+
+  /** Less sand than this share does not count as settled in a pit. */
+  private static final double LITTLE = 1e-3;
+
+  private static final double YEAR_D = 365;
 
   private final PlantModel model;
   private final PlantSpec spec;
@@ -95,8 +113,10 @@ final class PlantFindings extends FindingWriter {
     notes();
     result.accounts().ifPresent(this::accounts);
     result.main().liquor().ifPresent(this::liquor);
+    water();
     days();
     batches();
+    peaks();
     result.main().balance().ifPresent(this::units);
     loads();
     return findings;
@@ -617,7 +637,9 @@ final class PlantFindings extends FindingWriter {
         add(
             Severity.PASS,
             pit.name(),
-            "The pit neither runs over nor empty in a day.",
+            pool(pit.name())
+                ? "The storage can give back what is pumped from it."
+                : "The pit neither runs over nor empty in a day.",
             "It holds "
                 + show(Kind.VOLUME, pit.leastM3())
                 + " to "
@@ -630,6 +652,12 @@ final class PlantFindings extends FindingWriter {
     }
   }
 
+  private boolean pool(String name) {
+    return spec.units().stream()
+        .anyMatch(
+            u -> u instanceof PitSpec pit && pit.name().equals(name) && pit.pool().isPresent());
+  }
+
   private double capacity(String name) {
     return spec.units().stream()
         .filter(PitSpec.class::isInstance)
@@ -640,11 +668,65 @@ final class PlantFindings extends FindingWriter {
         .capacityM3();
   }
 
-  /** Manure comes in batches, which the balance spreads over the day. */
+  /** Purge and fresh water, each sized on its own where the recovery misses its target. */
+  private void water() {
+    WaterSizing sizing = result.sizing();
+    if (!sizing.looked()) {
+      return;
+    }
+    boolean none = sizing.added().isEmpty() && sizing.replaced().isEmpty();
+    String target = show(Kind.PERCENT, spec.targets().sandCapture());
+    add(
+        none ? Severity.CAUTION : Severity.NOTE,
+        "purge and fresh water",
+        none
+            ? "No amount of purge or fresh water that can be had brings the sand recovery to its"
+                + " target."
+            : "Purge and fresh water, each sized on its own for the sand recovery wanted.",
+        "Fresh water added to what flows now: "
+            + sizing.added().map(this::sized).orElse("no amount that can be had brings " + target)
+            + ". Recycled liquor let go as a purge, with as much fresh water in its place: "
+            + sizing
+                .replaced()
+                .map(this::sized)
+                .orElse(
+                    "not even all of it, as far as water can be had, brings "
+                        + target
+                        + ", or nothing is recycled")
+            + ".",
+        none
+            ? "Widen the settling area, take coarser sand or catch more fibre and fines before"
+                + " liquor is recycled."
+            : "");
+  }
+
+  private String sized(Sized remedy) {
+    return show(Kind.FLOW, remedy.amountM3ps())
+        + " gives "
+        + show(Kind.PERCENT, remedy.capture())
+        + " recovery, liquor of "
+        + show(Kind.PERCENT, remedy.liquor())
+        + " solids and "
+        + show(Kind.FLOW, remedy.surplusM3ps())
+        + " to the storages instead of "
+        + show(Kind.FLOW, remedy.surplusBeforeM3ps());
+  }
+
+  /** Manure comes in batches; without times the balance spreads them over the day. */
   private void batches() {
     for (int i = 0; i < spec.pens().size(); i++) {
       PenSpec pen = spec.pens().get(i);
       PenLoad load = result.loads().get(i);
+      String fed =
+          pen.batches()
+              .map(
+                  batch ->
+                      " The schedule feeds it "
+                          + batch.perDay()
+                          + " times a day, for "
+                          + show(Kind.MINUTES, batch.durationS())
+                          + " each.")
+              .orElse(" The schedule feeds manure evenly over the day.");
       for (UnitSpec unit : spec.units()) {
         if (unit instanceof PitSpec pit && pit.inlets().contains(pen.stream())) {
           double room = pit.pit().capacityM3();
@@ -659,7 +741,8 @@ final class PlantFindings extends FindingWriter {
                   + show(Kind.VOLUME, load.volumePerBatchM3())
                   + "; the pit holds "
                   + show(Kind.VOLUME, room)
-                  + ". The schedule feeds manure evenly over the day.",
+                  + "."
+                  + fed,
               fits
                   ? ""
                   : "Scrape more often, or enlarge it by "
@@ -668,6 +751,262 @@ final class PlantFindings extends FindingWriter {
         }
       }
     }
+  }
+
+  /** What the peak of the batches does to the units that see it. */
+  private void peaks() {
+    boolean scheduled = spec.pens().stream().anyMatch(pen -> pen.batches().isPresent());
+    if (!scheduled || result.days().last().isEmpty()) {
+      return;
+    }
+    Day day = result.days().last().get();
+    Optional<SteadyBalance> balance = result.main().balance();
+    for (UnitSpec unit : spec.units()) {
+      UnitDay seen = day.units().get(unit.name());
+      boolean separates =
+          unit instanceof BoxSpec || unit instanceof LaneUnitSpec || unit instanceof CycloneSpec;
+      if (!separates
+          || seen == null
+          || seen.peakOverMean() < NO_PEAK
+          || !(seen.peakFeed().sandKgps() > 0)
+          || balance.isEmpty()) {
+        continue;
+      }
+      double fed = balance.get().feed(unit.name()).sandKgps();
+      double even =
+          fed > 0 ? Math.min(1, balance.get().stream(unit.outlets().get(0)).sandKgps() / fed) : 0;
+      boolean loses = seen.capture() < even - PEAK_LOSS;
+      add(
+          loses ? Severity.CAUTION : Severity.NOTE,
+          unit.name(),
+          loses
+              ? "At the peak of a batch it catches less than the mean flow of the day lets hope."
+              : "The peak of a batch costs it little or no sand.",
+          "The batches bring "
+              + show(Kind.FLOW, seen.peakFeed().volumeM3ps())
+              + " at "
+              + clock(seen.peakAtS())
+              + " h, "
+              + show(Kind.NUMBER, seen.peakOverMean())
+              + " times the mean. It then catches "
+              + show(Kind.PERCENT, seen.captureAtPeak())
+              + " of its sand, over the day, weighted by the sand, "
+              + show(Kind.PERCENT, seen.capture())
+              + "; in the balance of the longest mode "
+              + show(Kind.PERCENT, even)
+              + ".",
+          loses
+              ? "Buffer the batches in a pit before it, scrape slower or pens in turn, or give it"
+                  + " more area."
+              : "");
+    }
+    dayNotes(day);
+    double target = spec.targets().sandCapture();
+    double recovered = recovered(day);
+    boolean hoped =
+        result.accounts().map(accounts -> accounts.capture().base() >= target).orElse(false);
+    if (hoped && recovered < target) {
+      add(
+          Severity.CAUTION,
+          "sand recovery",
+          "By the schedule, with its batches, the plant recovers less sand than is asked for.",
+          "On day "
+              + day.number()
+              + " it recovers "
+              + show(Kind.PERCENT, recovered)
+              + "; asked for is "
+              + show(Kind.PERCENT, target)
+              + ", which an even feed would give.",
+          "Even the feed out: a pit before the first unit, slower scraping, or pens in turn.");
+    }
+  }
+
+  /** What units say in the course of a day and do not say at rest. */
+  private void dayNotes(Day day) {
+    Set<String> told = new LinkedHashSet<>();
+    result.modes().forEach(mode -> mode.balance().ifPresent(b -> told.addAll(b.notes())));
+    Set<String> units = new LinkedHashSet<>();
+    for (String note : day.notes()) {
+      String unit = element(note);
+      // Numbers in a note change from step to step: one of each unit is enough.
+      if (!told.contains(note) && units.add(unit)) {
+        add(
+            Severity.CAUTION,
+            unit,
+            unit.equals("plant") ? note : capital(note.substring(unit.length() + 1).strip()),
+            "It is so for a part of the day by schedule, when a batch comes or none does.",
+            "");
+      }
+    }
+  }
+
+  private double recovered(Day day) {
+    double flushed = 0;
+    double caught = 0;
+    for (PenSpec pen : spec.pens()) {
+      flushed += day.meanFlows().get(pen.stream()).sandKgps();
+    }
+    for (PlantSpec.Product product : spec.products()) {
+      if (product.use() == PlantSpec.Use.BEDDING) {
+        caught += day.meanFlows().get(product.stream()).sandKgps();
+      }
+    }
+    return flushed > 0 ? caught / flushed : 1;
+  }
+
+  private static String clock(double seconds) {
+    return String.format(java.util.Locale.ROOT, "%.1f", InUnit.days(seconds) * 24);
+  }
+
+  /** Whether a flush cleans its alley, carries its sand and is refilled in time. */
+  private void flush(PenSpec pen, SteadyBalance balance) {
+    FlushSpec spec = pen.flush().orElseThrow();
+    Flush flush = spec.flush();
+    List<String> lacking = new ArrayList<>();
+    List<String> cures = new ArrayList<>();
+    if (flush.velocityMps() < Flush.PRACTICE_VELOCITY_MPS * NEARLY) {
+      lacking.add("it is slower");
+      cures.add(
+          "a slope of "
+              + show(Kind.PERCENT, flush.slopeFor(Flush.PRACTICE_VELOCITY_MPS))
+              + " at this depth or a higher rate");
+    }
+    if (flush.depthM() < Flush.PRACTICE_DEPTH_M * NEARLY) {
+      lacking.add("it is shallower");
+      cures.add(
+          "a rate of "
+              + show(Kind.FLOW, rateForDepth(spec))
+              + ", which runs "
+              + show(Kind.BORE, Flush.PRACTICE_DEPTH_M)
+              + " deep");
+    }
+    if (flush.durationS() < Flush.PRACTICE_TIME_S * NEARLY) {
+      lacking.add("it is shorter");
+      cures.add(
+          show(Kind.VOLUME, spec.rateM3ps() * Flush.PRACTICE_TIME_S) + " a flush at this rate");
+    }
+    add(
+        lacking.isEmpty() ? Severity.PASS : Severity.CAUTION,
+        spec.unit(),
+        lacking.isEmpty()
+            ? "The flush is as fast, deep and long as practice asks."
+            : "The flush is less than practice asks: " + String.join(", ", lacking) + ".",
+        "It runs "
+            + show(Kind.VELOCITY, flush.velocityMps())
+            + ", "
+            + show(Kind.BORE, flush.depthM())
+            + " deep, for "
+            + show(Kind.TIME, flush.durationS())
+            + ", a wave of "
+            + show(Kind.LENGTH, flush.waveM())
+            + " in an alley of "
+            + show(Kind.LENGTH, spec.lengthM())
+            + ". University of Missouri Extension WQ313 asks for "
+            + show(Kind.VELOCITY, Flush.PRACTICE_VELOCITY_MPS)
+            + ", "
+            + show(Kind.BORE, Flush.PRACTICE_DEPTH_M)
+            + " and "
+            + show(Kind.TIME, Flush.PRACTICE_TIME_S)
+            + " at least.",
+        lacking.isEmpty() ? "" : "Give it " + String.join(", and ", cures) + ".");
+    double stress = flush.stressPa(PlantUnits.water(model).densityKgM3());
+    double needed = Flush.movingStressPa(PlantUnits.coarsest(model), PlantUnits.water(model));
+    boolean moved = stress >= needed;
+    add(
+        moved ? Severity.PASS : Severity.CAUTION,
+        spec.unit(),
+        moved
+            ? "The flush moves the coarsest sand along the alley."
+            : "The flush leaves the coarsest sand on the alley.",
+        "Its stress on the floor is "
+            + show(Kind.STRESS, stress)
+            + "; a grain of "
+            + show(Kind.GRAIN, PlantUnits.coarsest(model).diameterM())
+            + " moves from "
+            + show(Kind.STRESS, needed)
+            + " on (Shields curve, a clean floor in water). The balance takes all sand along"
+            + " with the flush. Along curbs, in grooves and behind a wave that is shorter than the"
+            + " alley sand stays all the same.",
+        moved ? "" : "Flush deeper or on more slope, or scrape the alley.");
+    double brought = PlantUnits.flushWaterM3(pen, balance);
+    boolean refilled = brought >= spec.volumeM3() * NEARLY;
+    boolean more = brought > spec.volumeM3() / NEARLY;
+    add(
+        refilled && !more ? Severity.PASS : Severity.CAUTION,
+        spec.unit(),
+        refilled
+            ? more
+                ? "More water flows to the flush than its tank lets out."
+                : "The water of a flush comes back before the next."
+            : "The water of a flush does not come back before the next.",
+        "A flush takes "
+            + show(Kind.VOLUME, spec.volumeM3())
+            + "; \""
+            + spec.water()
+            + "\" brings "
+            + show(Kind.VOLUME, brought)
+            + " from one to the next, "
+            + show(Kind.HOURS, pen.pen().scrapingIntervalS())
+            + " later. The balance counts what the stream brings.",
+        refilled && !more
+            ? ""
+            : "Set \""
+                + spec.water()
+                + "\" to "
+                + show(Kind.FLOW, spec.volumeM3() / pen.pen().scrapingIntervalS())
+                + ", or flush "
+                + (more ? "more" : "less")
+                + " often.");
+  }
+
+  /** The rate at which the alley runs as deep as practice asks [m3/s]. */
+  private static double rateForDepth(FlushSpec spec) {
+    return new Flush(spec.alley(), Flush.PRACTICE_DEPTH_M, Flush.PRACTICE_TIME_S).flowM3ps();
+  }
+
+  /** Sand that settles in a pit, and what the balance takes for granted about it. */
+  private void settled(PitSpec pit, SteadyBalance balance) {
+    Stream feed = balance.feed(pit.name());
+    if (!(feed.sandKgps() > 0) || pit.pool().isPresent()) {
+      return;
+    }
+    double settles = balance.stream(pit.settled()).sandKgps();
+    OptionalDouble fills = PlantUnits.fillsS(model, pit, balance);
+    if (fills.isEmpty() || settles / feed.sandKgps() < LITTLE) {
+      add(
+          Severity.NOTE,
+          pit.name(),
+          "The balance counts no sand as settled in this pit.",
+          pit.mixer().isPresent()
+              ? "Its mixer holds every class up while it runs, and is taken to lift again what has"
+                  + " settled meanwhile."
+              : "At its overflow rate of "
+                  + show(Kind.FALL, feed.volumeM3ps() / pit.areaM2())
+                  + " none falls out of its liquor.",
+          "");
+      return;
+    }
+    boolean soon = fills.getAsDouble() < InUnit.ofDays(YEAR_D);
+    add(
+        soon ? Severity.CAUTION : Severity.NOTE,
+        pit.name(),
+        "Sand settles in this pit and has to be dug out of it.",
+        show(Kind.PERCENT, Math.min(1, settles / feed.sandKgps()))
+            + " of its sand, "
+            + show(Kind.MASS_PER_DAY, settles)
+            + ", stays on the floor and takes a quarter of the pit in "
+            + show(Kind.DAYS, fills.getAsDouble())
+            + ". "
+            + (pit.mixer().isPresent()
+                ? "Its mixer does not hold all of it up."
+                : "No mixer is given: sand falls against an overflow rate of "
+                    + show(Kind.FALL, feed.volumeM3ps() / pit.areaM2())
+                    + ", which is the flow over the plan area (capacity over depth)."),
+        soon
+            ? "Catch more sand before it, mix it while it is pumped, or plan to dig it out within "
+                + show(Kind.DAYS, fills.getAsDouble())
+                + ". Do not enter it: see the cautions."
+            : "");
   }
 
   private void units(SteadyBalance balance) {
@@ -685,6 +1024,9 @@ final class PlantFindings extends FindingWriter {
         PlantUnits.mixing(model, pit, feed)
             .ifPresent(
                 mixing -> mixing(pit, mixing, PlantUnits.mixingFeed(model, feed).orElseThrow()));
+        settled(pit, balance);
+      } else {
+        PlantUnits.pen(model, unit).ifPresent(pen -> flush(pen, balance));
       }
       if (!excesses.isEmpty()) {
         add(
@@ -709,6 +1051,7 @@ final class PlantFindings extends FindingWriter {
     double interval = InUnit.days(turn.get().fillS());
     double wait = turn.get().waitS(lane.lanes());
     boolean enough = wait >= 0;
+    drains(lane, filling);
     add(
         !enough || interval < SHORT_INTERVAL_D ? Severity.CAUTION : Severity.PASS,
         lane.name(),
@@ -719,7 +1062,17 @@ final class PlantFindings extends FindingWriter {
             + show(Kind.DAYS, turn.get().fillS())
             + " and keeps "
             + show(Kind.PERCENT, filling.meanRecovery())
-            + " of its sand from clean to clean-out; draining and digging take "
+            + " of its sand from clean to clean-out, "
+            + show(Kind.PERCENT, filling.points().get(0).recovery())
+            + " at first and "
+            + show(Kind.PERCENT, filling.lastRecovery())
+            + " at last"
+            + (lane.filled().isPresent()
+                ? ", while the balance judges it "
+                    + show(Kind.PERCENT, lane.filled().getAsDouble())
+                    + " full"
+                : "")
+            + "; draining and digging take "
             + show(Kind.DAYS, lane.drainS() + lane.digS())
             + ".",
         enough
@@ -729,6 +1082,35 @@ final class PlantFindings extends FindingWriter {
                 + " lanes in turn instead of "
                 + lane.lanes()
                 + ".");
+  }
+
+  /** Whether a lane drains in the time that it is given, and where its sand lies meanwhile. */
+  private void drains(LaneUnitSpec lane, LaneFilling filling) {
+    double least = PlantUnits.drainS(model, lane, filling);
+    boolean drains = least <= lane.drainS();
+    SandStack stack = PlantUnits.stack(model, lane, filling);
+    add(
+        drains ? Severity.PASS : Severity.CAUTION,
+        lane.name(),
+        drains
+            ? "Clean sand drains in the lane in the time that it is given."
+            : "Even clean sand does not drain in the lane in the time that it is given.",
+        "Over "
+            + show(Kind.LENGTH, lane.drainPathM())
+            + " to a drain the water in it falls to a tenth in "
+            + show(Kind.DAYS, least)
+            + " at least (Boussinesq 1904, permeability by Hazen's rule); it is given "
+            + show(Kind.DAYS, lane.drainS())
+            + ". Organic matter in the pores makes that far longer. Dug out, the sand of "
+            + show(Kind.DAYS, lane.stackS())
+            + ", "
+            + show(Kind.VOLUME, stack.volumeM3())
+            + ", lies in a windrow on ground of "
+            + show(Kind.LENGTH, stack.footLengthM(lane.stackHeightM()))
+            + " by "
+            + show(Kind.LENGTH, stack.footWidthM(lane.stackHeightM()))
+            + ".",
+        drains ? "" : "Put drains under the sand or in the wall, or let it drain in the stack.");
   }
 
   private void mixing(PitSpec pit, PitMixing mixing, UnitFeed feed) {

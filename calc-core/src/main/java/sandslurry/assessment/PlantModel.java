@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +23,7 @@ import sandslurry.circuit.SeparatorUnit;
 import sandslurry.circuit.SeparatorUnit.Place;
 import sandslurry.circuit.SettlingFloor;
 import sandslurry.circuit.Split;
+import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.circuit.Unit;
 import sandslurry.design.Design;
@@ -173,6 +175,9 @@ final class PlantModel {
   private final Constituents constituents;
   private final LiquorModel liquor;
   private final Set<String> recycles;
+
+  /** The balance of each mode as it is given: others are looked for from it. */
+  private final Map<String, SteadyBalance> known = new HashMap<>();
 
   PlantModel(Design design) {
     this.spec = design.plant().orElseThrow();
@@ -394,6 +399,13 @@ final class PlantModel {
     return mode(mode, one, Set.of());
   }
 
+  /**
+   * Keeps the balance of a mode as it is given, from which those of other cases are found sooner.
+   */
+  void remember(ModeSpec mode, SteadyBalance balance) {
+    known.put(mode.name(), balance);
+  }
+
   /** A mode for the schedule, in which batches come when they come. */
   Mode scheduled(ModeSpec mode) {
     return mode(mode, Case.BASE, paced());
@@ -418,7 +430,11 @@ final class PlantModel {
         leaving.add(pit.settled());
       }
     }
-    return new Mode(mode.name(), Network.of(units, feeds.keySet(), leaving), feeds);
+    return new Mode(
+        mode.name(),
+        Network.of(units, feeds.keySet(), leaving),
+        feeds,
+        Optional.ofNullable(known.get(mode.name())));
   }
 
   private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {

@@ -70,7 +70,8 @@ final class PumpEvaluation {
   /**
    * One of several evaluations on one line.
    *
-   * @param systemHeads heads of the line by flow that the others have worked out; this one adds its
+   * @param systemHeads heads of the line, without suction, by flow that the others have worked out;
+   *     this one adds its
    */
   PumpEvaluation(
       Design design,
@@ -121,8 +122,22 @@ final class PumpEvaluation {
     return PumpGroup.of(pump.station().arrangement(), curves);
   }
 
-  private double systemHead(double flow) {
-    return systemHeads.computeIfAbsent(flow, q -> line.systemHeadM(q, sandFraction));
+  /** Head asked of the pumps at a flow of theirs. */
+  private double systemHead(PumpGroup group, double flow) {
+    double delivery =
+        systemHeads.computeIfAbsent(flow, q -> line.deliveryHeadM(line.runs(q, sandFraction)));
+    return line.hasSuction()
+        ? delivery + line.suctionLineLossM(greatestShareM3ps(group, flow), sandFraction)
+        : delivery;
+  }
+
+  /**
+   * The flow of the pump that takes most. What its suction line loses is taken for all: exact for
+   * pumps alike and for one that runs alone, on the safe side for unlike ones, of which the others
+   * lose less.
+   */
+  static double greatestShareM3ps(PumpGroup group, double flowM3ps) {
+    return group.parts(flowM3ps).stream().mapToDouble(PumpGroup.Part::flowM3ps).max().orElseThrow();
   }
 
   private PumpResult rotodynamic(RotodynamicSpec pump) {
@@ -134,7 +149,8 @@ final class PumpEvaluation {
     PumpGroup curve = corrected.get();
     double greatest = curve.greatestFlowM3ps();
     double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
-    DutyPoints found = DutyPoints.find(curve::headM, this::systemHead, least, greatest);
+    DutyPoints found =
+        DutyPoints.find(curve::headM, flow -> systemHead(curve, flow), least, greatest);
     List<PumpResult.Duty> duties = new ArrayList<>();
     for (DutyPoints.DutyPoint point : found.points()) {
       double efficiency = efficiency(curve, point.flowM3ps());
@@ -186,7 +202,9 @@ final class PumpEvaluation {
   private Optional<String> absence(DutyPoints found, PumpGroup curve) {
     double end = curve.greatestFlowM3ps();
     boolean beyond =
-        found.stable().isEmpty() && !found.points().isEmpty() && curve.headM(end) > systemHead(end);
+        found.stable().isEmpty()
+            && !found.points().isEmpty()
+            && curve.headM(end) > systemHead(curve, end);
     return beyond
         ? Optional.of(
             "where its curve ends the pump still has more head than the line needs: the stable flow"

@@ -2,12 +2,18 @@ package sandslurry.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.PumpResult.Viscous;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.pump.DutyPoints.Meeting;
+import sandslurry.pump.OperatingRegion;
+import sandslurry.pump.PumpGroup.Arrangement;
+import sandslurry.pump.ViscousCorrection;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -18,7 +24,10 @@ final class PumpFindings extends FindingWriter {
   /** Flows closer than this are the same to any flow meter of such a line (common practice). */
   private static final double FLOW_ACCURACY = 0.02;
 
-  /** Apparent viscosity above which a pump curve for water is no guide (common practice). */
+  /** Viscosities closer than this are the same. */
+  private static final double SAME = 1e-6;
+
+  /** Viscosity above which a pump curve for water is no guide (common practice, no source). */
   private static final double THICK_PAS = 0.02;
 
   private final Design design;
@@ -193,22 +202,96 @@ final class PumpFindings extends FindingWriter {
   }
 
   private void viscous() {
-    if (!(design.pump().orElseThrow() instanceof RotodynamicSpec)) {
+    if (result.believed().isEmpty()) {
       return;
     }
-    double flow = flow(FlowCase.DESIGN);
-    RunPoint run = line.runs(flow, materials.sandFraction(flow)).get(0);
-    double viscosity = run.slurry().liquid().viscosityPaS();
-    if (viscosity > THICK_PAS) {
+    Viscous believed = result.believed().get();
+    ViscousCorrection correction = believed.correction();
+    boolean thick = believed.viscosityPaS() > THICK_PAS;
+    boolean outside = !correction.excesses().isEmpty();
+    if (!correction.none()) {
+      boolean spread =
+          result.viscous().stream()
+              .anyMatch(v -> v.viscosityPaS() < believed.viscosityPaS() * (1 - SAME));
       add(
-          Severity.CAUTION,
-          "The liquid is so thick that a curve for water overstates head and efficiency.",
-          "Its apparent viscosity in the line is "
-              + show(Kind.VISCOSITY, viscosity)
-              + "; above about "
-              + show(Kind.VISCOSITY, THICK_PAS)
-              + " rotodynamic pumps lose head (common practice, no source).",
-          "Ask the maker for a curve with this liquid.");
+          thick || outside ? Severity.CAUTION : Severity.NOTE,
+          "The liquid takes head and efficiency from the pump beside the sand: its curve for water"
+              + " is corrected, and the correction is uncertain.",
+          "A viscosity of "
+              + show(Kind.VISCOSITY, believed.viscosityPaS())
+              + (spread ? " (" + believed.which().words() + ")" : "")
+              + " makes B = "
+              + show(Kind.NUMBER, correction.b())
+              + " and leaves "
+              + show(Kind.PERCENT, correction.flowRatio())
+              + " of flow and head at the best point and "
+              + show(Kind.PERCENT, correction.efficiencyRatio())
+              + " of the efficiency."
+              + (spread ? others(believed) : "")
+              + correction.excesses().stream()
+                  .map(e -> " Out of the published range: " + e.describe(units) + ".")
+                  .collect(Collectors.joining()),
+          thick || outside
+              ? "Ask the maker for a curve with this liquid, or thin it to some "
+                  + show(
+                      Kind.VISCOSITY, believed.viscosityPaS() / (correction.b() * correction.b()))
+                  + ", at which this pump works as in water."
+              : "");
     }
+    yieldStress();
+  }
+
+  private String others(Viscous believed) {
+    return " No rule says which viscosity counts in a pump; the thickest is believed. Else: "
+        + result.viscous().stream()
+            .filter(v -> v != believed)
+            .map(
+                v ->
+                    v.which().words()
+                        + " "
+                        + show(Kind.VISCOSITY, v.viscosityPaS())
+                        + ", "
+                        + show(Kind.PERCENT, v.correction().flowRatio())
+                        + " and "
+                        + show(Kind.PERCENT, v.correction().efficiencyRatio()))
+            .collect(Collectors.joining("; "))
+        + ".";
+  }
+
+  /** Below the preferred region a yield stress may take head that no correction tells. */
+  private void yieldStress() {
+    double flow = flow(FlowCase.DESIGN);
+    double stress = line.runs(flow, materials.sandFraction(flow)).get(0).rheology().yieldStressPa();
+    if (!(stress > 0) || !(design.pump().orElseThrow() instanceof RotodynamicSpec spec)) {
+      return;
+    }
+    double best = bestFlow(spec);
+    double edge = OperatingRegion.PREFERRED_LOW * best;
+    boolean low = result.governing().map(duty -> Measure.FLOW.si(duty.flow()) < edge).orElse(true);
+    add(
+        low ? Severity.CAUTION : Severity.NOTE,
+        "A liquor with a yield stress may take much more head from the pump at low flow than is"
+            + " reckoned here.",
+        "Its yield stress is "
+            + show(Kind.STRESS, stress)
+            + ". Walker and Goulas (1984) measured a large drop of head at low flow with such"
+            + " slurries, which makes the curve unstable; no rule tells how large."
+            + " The head at no flow, and the start against a full line, are those of the curve for"
+            + " water.",
+        low
+            ? "Keep the flow above "
+                + show(Kind.FLOW, edge)
+                + ", or ask the maker for a curve with this liquid."
+            : "");
+  }
+
+  /** Best flow of the pumps in this liquid: the sum side by side, the least one after the other. */
+  private double bestFlow(RotodynamicSpec spec) {
+    double ratio = result.believed().map(v -> v.correction().flowRatio()).orElse(1.0);
+    DoubleStream flows =
+        spec.pumps().stream().mapToDouble(p -> ratio * p.clear().bestEfficiencyFlowM3ps());
+    return spec.station().arrangement() == Arrangement.PARALLEL
+        ? flows.sum()
+        : flows.min().orElseThrow();
   }
 }

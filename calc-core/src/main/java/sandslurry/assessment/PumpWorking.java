@@ -8,6 +8,8 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.material.Slurry;
+import sandslurry.pump.BestPoint;
+import sandslurry.pump.HydraulicInstituteViscous;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -59,7 +61,9 @@ final class PumpWorking {
           in(
               "eta_drive",
               Kind.NUMBER,
-              Measure.FRACTION.si(design.pump().orElseThrow().driveEfficiency())));
+              Measure.POWER.si(duty.shaftPower()) > 0
+                  ? Measure.POWER.si(duty.shaftPower()) / Measure.POWER.si(duty.inputPower())
+                  : Measure.FRACTION.si(design.pump().orElseThrow().driveEfficiency())));
       duty.sandEnergy()
           .ifPresent(
               energy ->
@@ -120,6 +124,51 @@ final class PumpWorking {
         Kind.NUMBER,
         Measure.FRACTION.si(result.efficiencyRatio()),
         "rule of the theory page on pumps");
+    if (result.viscous().stream().anyMatch(v -> !v.correction().none())) {
+      viscous(w, result, slurry);
+    }
+  }
+
+  private static void viscous(Working w, PumpResult result, Slurry slurry) {
+    for (PumpResult.Viscous viscous : result.viscous()) {
+      w.step(
+          "mu",
+          "viscosity of the liquid in the pump, "
+              + viscous.which().words()
+              + (viscous.believed() ? ", used" : ""),
+          viscous.which().equation(),
+          Kind.VISCOSITY,
+          viscous.viscosityPaS(),
+          viscous.which().source(),
+          in("N", Kind.FREQUENCY, viscous.correction().best().speedPs()));
+    }
+    PumpResult.Viscous used = result.believed().orElseThrow();
+    HydraulicInstituteViscous model = new HydraulicInstituteViscous();
+    BestPoint best = used.correction().best();
+    w.step(
+        "B",
+        "parameter of the liquid in this pump",
+        model,
+        Kind.NUMBER,
+        used.correction().b(),
+        in("nu", Kind.KINEMATIC_VISCOSITY, used.viscosityPaS() / slurry.liquid().densityKgM3()),
+        in("H", Kind.HEAD, best.headM()),
+        in("Q", Kind.FLOW, best.flowM3ps()),
+        in("N", Kind.FREQUENCY, best.speedPs()));
+    w.step(
+        "C_Q",
+        "flow, and head at the best point, in the liquid over those in water",
+        model,
+        Kind.NUMBER,
+        used.correction().flowRatio(),
+        in("B", Kind.NUMBER, used.correction().b()));
+    w.step(
+        "C_eta",
+        "efficiency in the liquid over that in water",
+        model,
+        Kind.NUMBER,
+        used.correction().efficiencyRatio(),
+        in("B", Kind.NUMBER, used.correction().b()));
   }
 
   private static void piston(Working w, PistonSpec pump) {

@@ -2,8 +2,11 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sandslurry.design.Design;
 import sandslurry.design.PlantSpec.CycloneSpec;
+import sandslurry.design.PumpSpec.PistonSpec;
+import sandslurry.design.ServiceSpec.OperationSpec;
 
 /** The dangers to people that come with what a design contains. */
 final class SafetyCautions {
@@ -21,7 +24,8 @@ final class SafetyCautions {
           "Manure gas and confined spaces",
           "Pits, sumps, channels and closed storages hold hydrogen sulfide, carbon dioxide, methane"
               + " and ammonia, and may lack oxygen. Agitation and pumping release hydrogen sulfide"
-              + " within seconds; above about 100 ppm it can no longer be smelled (that level is the"
+              + " within seconds: never agitate or pump from under a building with people or animals"
+              + " in it. Above about 100 ppm it can no longer be smelled (that level is the"
               + " NIOSH value immediately dangerous to life or health). Never enter, not even to"
               + " help someone who has collapsed: call rescuers with air supply. Entry only by"
               + " trained people under a confined-space permit with ventilation, monitoring,"
@@ -73,6 +77,63 @@ final class SafetyCautions {
               + " standard.",
           COMMON);
 
+  private static final SafetyCaution RESTART =
+      new SafetyCaution(
+          "Restart of a stopped or plugged line",
+          "A line that will not start stands under the pressure that was put on it. Never raise it"
+              + " above the rating of the weakest part or of a hose or coupling, and never hammer on"
+              + " or stand in line with the pipe, a coupling, a clean-out or the outlet: a plug that"
+              + " lets go leaves like a shot. Before a coupling is loosened lock out every drive,"
+              + " relieve both sides of the plug, let the pressure bleed off through a valve and take"
+              + " it that there is pressure left. The pressures to restart given here are estimates"
+              + " and no leave to apply them.",
+          COMMON);
+
+  private static final SafetyCaution HIGH_FLUSH =
+      new SafetyCaution(
+          "Flush from a tank or by a pump",
+          "A high tank keeps the whole line at its pressure as long as its valve is open, and a"
+              + " full valve opened at once strikes the line and whips hoses. Open slowly, anchor the"
+              + " outlet, keep people away from it, and close and lock the flush valve before anyone"
+              + " opens the line.",
+          COMMON);
+
+  private static final SafetyCaution PISTON =
+      new SafetyCaution(
+          "Piston pump against a closed valve",
+          "A piston pump builds pressure against a closed valve or a plug until something gives."
+              + " Never start it before the line is open, never run it without a relief that works,"
+              + " and never block, raise or remove the relief. Oil accumulators and air vessels hold"
+              + " pressure when all is switched off: bleed them first. An air vessel is a pressure"
+              + " vessel under the code in force.",
+          COMMON);
+
+  private static final SafetyCaution SCREW =
+      new SafetyCaution(
+          "Screw conveyor",
+          "A screw takes off hands and feet. Keep grates and guards on over its whole length, in the"
+              + " floor as well, keep people, children and animals off it, and lock out its drive"
+              + " before anyone clears, oils or reaches into it. Never clear it while it turns.",
+          "29 CFR 1928.57 for guards; from memory, unverified");
+
+  private static final SafetyCaution AUTOMATIC =
+      new SafetyCaution(
+          "Machines that start by themselves",
+          "Pumps that start by level or clock start while someone works on them. Put up a sign, fit a"
+              + " switch within reach that can be locked, and lock it before any work; stopping by"
+              + " the level switch is no lock-out.",
+          "29 CFR 1910.147 as good practice; from memory, unverified");
+
+  private static final SafetyCaution ACID =
+      new SafetyCaution(
+          "Acid against struvite and scale",
+          "Acid on manure sets hydrogen sulfide free, and burns. Rinse the line with water first, add"
+              + " acid to water and never water to acid, never bring it together with chlorine or"
+              + " hypochlorite, ventilate, wear what the safety data sheet says, keep others away,"
+              + " and let no acid reach a pit with people or animals near. What becomes of the spent"
+              + " acid is for the permitting agency to say.",
+          COMMON);
+
   private SafetyCautions() {}
 
   private static final SafetyCaution SULFATE =
@@ -102,12 +163,28 @@ final class SafetyCautions {
               + " fit for stalls is for the veterinarian and the milk inspector to say as well.",
           COMMON);
 
-  static List<SafetyCaution> of(Design design) {
+  static List<SafetyCaution> of(Design design, ServiceResult service) {
     List<SafetyCaution> cautions = new ArrayList<>();
     cautions.add(REVIEW);
     cautions.add(GAS);
     if (design.route().isPresent()) {
       cautions.add(STORED_PRESSURE);
+    }
+    if (service.stop().isPresent()) {
+      cautions.add(RESTART);
+    }
+    Optional<OperationSpec> operation = design.service().operation();
+    if (operation.flatMap(OperationSpec::flush).isPresent()) {
+      cautions.add(HIGH_FLUSH);
+    }
+    if (design.pump().orElse(null) instanceof PistonSpec) {
+      cautions.add(PISTON);
+    }
+    if (design.service().screw().isPresent()) {
+      cautions.add(SCREW);
+    }
+    if (operation.flatMap(OperationSpec::batchVolume).isPresent()) {
+      cautions.add(AUTOMATIC);
     }
     design
         .plant()
@@ -116,6 +193,7 @@ final class SafetyCautions {
               cautions.add(SULFATE);
               cautions.add(STORAGE_SIZE);
               cautions.add(BEDDING);
+              cautions.add(ACID);
               if (plant.units().stream().anyMatch(CycloneSpec.class::isInstance)
                   && design.route().isEmpty()) {
                 cautions.add(STORED_PRESSURE);

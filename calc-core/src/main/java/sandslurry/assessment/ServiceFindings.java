@@ -83,6 +83,7 @@ final class ServiceFindings extends FindingWriter {
 
   List<Finding> all() {
     states.ifPresent(this::states);
+    findings.addAll(new StationFindings(design, result).all());
     motor();
     if (result.states().stream().anyMatch(StateResult::asked) || stationGiven()) {
       region();
@@ -174,12 +175,18 @@ final class ServiceFindings extends FindingWriter {
   }
 
   private void motor() {
-    Optional<MotorSpec> motor = design.pump().flatMap(p -> p.motor());
     Optional<Found<PumpPoint>> most =
-        pumps().stream().max(Comparator.comparingDouble(f -> f.pump().shaftW()));
-    if (motor.isEmpty() || most.isEmpty()) {
+        pumps().stream()
+            .filter(f -> f.pump().motor().isPresent())
+            .max(
+                Comparator.comparingDouble(
+                    f ->
+                        f.pump().shaftW()
+                            / Measure.POWER.si(f.pump().motor().orElseThrow().rating())));
+    if (most.isEmpty()) {
       return;
     }
+    Optional<MotorSpec> motor = most.get().pump().motor();
     double asked = most.get().pump().shaftW();
     double rating = Measure.POWER.si(motor.get().rating());
     double factor = Measure.FRACTION.si(motor.get().serviceFactor());
@@ -1047,7 +1054,7 @@ final class ServiceFindings extends FindingWriter {
     String why =
         "At an inflow of half its flow, in the state \""
             + often.get().state()
-            + "\", a pump on its own starts "
+            + "\", the pump starts at a rate of "
             + show(Kind.STARTS, starts)
             + "; ";
     if (limit.isEmpty()) {
@@ -1073,7 +1080,7 @@ final class ServiceFindings extends FindingWriter {
         why
             + show(Kind.STARTS, limit.getAsDouble())
             + (typed.isPresent()
-                ? " are given as the most."
+                ? " is given as the most."
                 : " is the most by the table for its motor (U.S. Army EI 11C201, 1997); the maker's"
                     + " figure comes first."),
         many

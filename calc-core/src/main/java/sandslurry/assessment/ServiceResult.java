@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
 import sandslurry.design.PumpSpec.MotorSpec;
+import sandslurry.pump.BestPoint;
 import sandslurry.pump.FlowRipple;
 import sandslurry.pump.OperatingRegion;
 import sandslurry.pump.ReliefWindow;
@@ -43,6 +44,9 @@ public record ServiceResult(
     List<Day> days,
     Optional<Screw> screw,
     Optional<GravityRun> gravityRun) {
+  /** The state that asks every derating for sand and believes the gravest: the least duty. */
+  public static final String LEAST_STATE = "sand takes most head by any method";
+
   /** Copies the lists. */
   public ServiceResult {
     states = List.copyOf(states);
@@ -165,6 +169,7 @@ public record ServiceResult(
    * @param flowM3ps its flow; 0 when the others keep it shut [m3/s]
    * @param headM its head [m]
    * @param efficiency its efficiency; 0 when shut
+   * @param shutOffM its head at the least flow of its curve; that at its flow for a piston pump [m]
    * @param shaftW power at its shaft [W]
    * @param specificSpeed its specific speed, metric; empty for a piston pump
    * @param region where it may work; empty for a piston pump
@@ -176,6 +181,7 @@ public record ServiceResult(
       double flowM3ps,
       double headM,
       double efficiency,
+      double shutOffM,
       double shaftW,
       OptionalDouble specificSpeed,
       Optional<OperatingRegion> region,
@@ -191,8 +197,7 @@ public record ServiceResult(
    * @param availableM NPSH available [m]
    * @param requiredM NPSH required in this liquid; empty when no points reach this flow [m]
    * @param viscousRatio NPSH required in this liquid over that in water
-   * @param specificSpeed suction specific speed, metric; empty when it is not known
-   * @param energy suction energy; empty when it is not known
+   * @param inlet how hard the inlet works; empty when its NPSH at the best point is not known
    * @param margin what must be left over
    * @param velocityMps velocity in the largest bore [m/s]
    * @param toPassMps the velocity that keeps its sand moving; empty without sand [m/s]
@@ -205,12 +210,38 @@ public record ServiceResult(
       double availableM,
       OptionalDouble requiredM,
       double viscousRatio,
-      OptionalDouble specificSpeed,
-      Optional<SuctionEnergy> energy,
+      Optional<Inlet> inlet,
       SuctionMargin margin,
       double velocityMps,
       OptionalDouble toPassMps,
-      Severity severity) {}
+      Severity severity) {
+    /**
+     * Says whether the velocity is that asked for, which alone does not make a pass.
+     *
+     * @return true if it is known and reached
+     */
+    public boolean fastEnough() {
+      return toPassMps.isPresent() && velocityMps >= toPassMps.getAsDouble();
+    }
+  }
+
+  /**
+   * How hard the inlet of a rotodynamic pump works.
+   *
+   * @param best best point of the whole impeller in water
+   * @param requiredM NPSH required there in water [m]
+   * @param energy suction energy, with the bore of the suction line for that of the nozzle
+   */
+  public record Inlet(BestPoint best, double requiredM, SuctionEnergy energy) {
+    /**
+     * Suction specific speed.
+     *
+     * @return metric; the US number is 51.6 times it
+     */
+    public double specificSpeed() {
+      return best.suctionSpecificSpeed(requiredM);
+    }
+  }
 
   /**
    * The pulsing of a piston pump.

@@ -130,7 +130,8 @@ final class ServiceWorking {
                       "b = Q / Q_best",
                       Kind.PERCENT,
                       pump.flowM3ps() / region.bestFlowM3ps(),
-                      "regions of ANSI/HI 9.6.3, from memory, unverified",
+                      "regions of ANSI/HI 9.6.3 by the specific speed n_s; see the theory page",
+                      in("n_s", Kind.NUMBER, pump.specificSpeed().getAsDouble()),
                       in("Q", Kind.FLOW, pump.flowM3ps()),
                       in("Q_best", Kind.FLOW, region.bestFlowM3ps())));
     }
@@ -163,6 +164,20 @@ final class ServiceWorking {
         in("z", Kind.HEAD, suction.floodM()),
         in("h_s", Kind.HEAD, suction.lossM()),
         in("h_a", Kind.HEAD, suction.accelerationM()));
+    suction
+        .inlet()
+        .ifPresent(
+            inlet ->
+                w.step(
+                    "S",
+                    "suction specific speed of " + pump.name() + ", metric",
+                    "S = n Q^0.5 / NPSHr^0.75 at the best point, n in 1/min",
+                    Kind.NUMBER,
+                    inlet.specificSpeed(),
+                    DEFINITION,
+                    in("n", Kind.FREQUENCY, inlet.best().speedPs()),
+                    in("Q", Kind.FLOW, inlet.best().flowM3ps()),
+                    in("NPSHr", Kind.HEAD, inlet.requiredM())));
     if (suction.requiredM().isPresent()) {
       double required = suction.requiredM().getAsDouble();
       w.step(
@@ -171,8 +186,10 @@ final class ServiceWorking {
           "NPSH = max(R NPSHr, NPSHr + M)",
           Kind.HEAD,
           suction.margin().neededM(required),
-          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified; NPSHr by the"
-              + " maker's points, at another speed as its square",
+          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
+              + " ANSI/HI 9.6.1 for an inlet that works hard; NPSHr by the maker's points, at another"
+              + " speed as its square"
+              + (suction.viscousRatio() > 1 ? ", times the factor of the thick liquid" : ""),
           in("NPSHr", Kind.HEAD, required),
           in("R", Kind.NUMBER, suction.margin().leastRatio()),
           in("M", Kind.HEAD, suction.margin().leastDifferenceM()));
@@ -403,10 +420,11 @@ final class ServiceWorking {
                   w.step(
                       "t",
                       "least time until the finest sand lies at the foot of " + run.run(),
-                      "t = A L (1 - C_t/C_b) / (w (D L cos theta + A sin theta))",
+                      "t = A / (w D cos theta) ln[(L D cos theta + A/sin theta) / (L C_t/C_b D cos theta"
+                          + " + A/sin theta)]",
                       Kind.TIME,
                       t,
-                      "Ponder 1925; Nakamura and Kuroda 1937",
+                      "Ponder 1925; Nakamura and Kuroda 1937, by Kinosita 1949",
                       in("D", Kind.BORE, Measure.LENGTH.si(spec.meanBore())),
                       in("L", Kind.LENGTH, Measure.LENGTH.si(spec.length())));
                 } else {

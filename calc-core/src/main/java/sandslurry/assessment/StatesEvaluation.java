@@ -48,8 +48,8 @@ import si.uom.quantity.VolumetricFlowRate;
 
 /** Evaluates the line in every state that it meets. */
 final class StatesEvaluation {
-  /** The state that asks every derating for sand and believes the gravest. */
-  static final String MOST_HEAD = "sand takes most head by any method";
+  private static final String NO_GROUND =
+      "fast enough by what is reckoned, but the correlations disagree or are out of their range";
 
   private static final String FLUSH = "flush with water";
 
@@ -192,7 +192,7 @@ final class StatesEvaluation {
     }
     boolean rotodynamic = design.pump().orElse(null) instanceof RotodynamicSpec;
     if (rotodynamic && design.service().states().isPresent() && sandThere()) {
-      add(Variant.named(MOST_HEAD).believing(PumpInLiquid.Choice.SEVEREST));
+      add(Variant.named(ServiceResult.LEAST_STATE).believing(PumpInLiquid.Choice.SEVEREST));
     }
     Variant worst =
         together(
@@ -540,7 +540,9 @@ final class StatesEvaluation {
             fraction,
             density,
             inside.carrier().temperatureK(),
-            model.systemHeadM(runs),
+            group.isPresent()
+                ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flow))
+                : model.systemHeadM(runs),
             worst.run().name(),
             worst.regime(),
             worst.leastVelocityMps(),
@@ -605,6 +607,10 @@ final class StatesEvaluation {
     }
     double limit = worst.deposition().orElseThrow().limitMps();
     double pass = worst.deposition().orElseThrow().velocityToPassMps();
+    if (worst.leastVelocityMps() >= pass) {
+      reasons.add(new Reason(worst.severity(), "sand in " + name + ": " + NO_GROUND));
+      return;
+    }
     boolean below = worst.leastVelocityMps() < limit;
     reasons.add(
         new Reason(
@@ -714,6 +720,7 @@ final class StatesEvaluation {
               part.flowM3ps(),
               part.headM(),
               part.efficiency(),
+              curve.headM(curve.leastFlowM3ps()),
               shaft,
               best.isPresent()
                   ? OptionalDouble.of(best.get().specificSpeed())
@@ -756,6 +763,7 @@ final class StatesEvaluation {
         flow,
         head,
         efficiency,
+        head,
         shaft,
         OptionalDouble.empty(),
         Optional.empty(),
@@ -822,9 +830,12 @@ final class StatesEvaluation {
                   + pump.name()
                   + ": "
                   + units.show(Kind.VELOCITY, suction.velocityMps())
-                  + (suction.toPassMps().isPresent()
-                      ? " against " + units.show(Kind.VELOCITY, suction.toPassMps().getAsDouble())
-                      : ", not turbulent")));
+                  + (suction.fastEnough()
+                      ? ", " + NO_GROUND
+                      : suction.toPassMps().isPresent()
+                          ? " against "
+                              + units.show(Kind.VELOCITY, suction.toPassMps().getAsDouble())
+                          : ", not turbulent")));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import sandslurry.assessment.ServiceResult.Inlet;
 import sandslurry.assessment.ServiceResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.CurveSpec;
@@ -71,29 +72,18 @@ final class SuctionEvaluation {
           : OptionalDouble.empty();
     }
 
-    OptionalDouble specificSpeed() {
-      return best.isPresent() && bestRequired.isPresent()
-          ? OptionalDouble.of(best.get().suctionSpecificSpeed(bestRequired.getAsDouble()))
-          : OptionalDouble.empty();
-    }
-
-    Optional<SuctionEnergy> energy(double nozzleM, double densityKgM3) {
+    Optional<Inlet> inlet(double nozzleM, double densityKgM3) {
       return best.isPresent() && bestRequired.isPresent()
           ? Optional.of(
-              SuctionEnergy.of(
-                  nozzleM,
+              new Inlet(
                   best.get(),
                   bestRequired.getAsDouble(),
-                  densityKgM3 / Water.densityKgM3(COLD_K)))
+                  SuctionEnergy.of(
+                      nozzleM,
+                      best.get(),
+                      bestRequired.getAsDouble(),
+                      densityKgM3 / Water.densityKgM3(COLD_K))))
           : Optional.empty();
-    }
-
-    /** The greater of what sand and gas ask for and what the inlet itself does. */
-    SuctionMargin margin(Optional<SuctionEnergy> energy) {
-      return energy.isPresent()
-          ? SuctionMargin.SOLIDS.or(
-              SuctionMargin.of(specificSpeed().getAsDouble(), energy.get().grade()))
-          : SuctionMargin.SOLIDS;
     }
 
     private static DoubleFunction<OptionalDouble> required(CurveSpec curve) {
@@ -143,8 +133,8 @@ final class SuctionEvaluation {
                 flood,
                 Math.max(run.lossM(), 0) + acceleration)
             .value();
-    Optional<SuctionEnergy> energy =
-        need.energy(
+    Optional<Inlet> inlet =
+        need.inlet(
             Measure.LENGTH.si(run.run().meanBore()), materials.mixtureDensityKgM3(sandFraction));
     return Optional.of(
         new SuctionPoint(
@@ -154,15 +144,22 @@ final class SuctionEvaluation {
             available,
             need.atM(flowM3ps),
             need.viscousRatio(),
-            need.specificSpeed(),
-            energy,
-            need.margin(energy),
+            inlet,
+            margin(inlet),
             run.leastVelocityMps(),
             run.deposition()
                 .filter(d -> run.regime() == Regime.TURBULENT)
                 .map(d -> OptionalDouble.of(d.velocityToPassMps()))
                 .orElseGet(OptionalDouble::empty),
             run.severity()));
+  }
+
+  /** The greater of what sand and gas ask for and what the inlet itself does. */
+  private static SuctionMargin margin(Optional<Inlet> inlet) {
+    return inlet
+        .map(i -> SuctionMargin.of(i.specificSpeed(), i.energy().grade()))
+        .map(SuctionMargin.SOLIDS::or)
+        .orElse(SuctionMargin.SOLIDS);
   }
 
   /** The air vessel stands on the discharge side: the suction sees the whole pulse. */

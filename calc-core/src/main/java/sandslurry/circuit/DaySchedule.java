@@ -27,6 +27,12 @@ import sandslurry.units.InUnit;
 public final class DaySchedule {
   private static final double HOUR_ROUNDING_S = 1e-6;
 
+  /**
+   * How nearly units and feeds agree in a step: its balance closes all the same, and pits change by
+   * far more from step to step.
+   */
+  private static final double SETTLED = 1e-7;
+
   /** A batch is run in steps no longer than this, so that its peak is seen [s]. */
   private static final double LONGEST_BATCH_STEP_S = 600;
 
@@ -263,7 +269,7 @@ public final class DaySchedule {
         Set<String> flowing = new HashSet<>();
         factors.forEach((name, factor) -> flowing.addAll(factor > 0 ? Set.of(name) : Set.of()));
         Pattern pattern = new Pattern(rest, flowing);
-        SteadyState state = rest.solve(feeds, earlier.get(pattern));
+        SteadyState state = rest.solve(feeds, earlier.get(pattern), SETTLED);
         if (state instanceof NoSteadyState failure) {
           return Optional.of(failure);
         }

@@ -95,14 +95,15 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
         volume += stream.kgps(i) / constituents.densityKgM3(i);
       }
     }
-    if (!(stream.waterKgps() > 0)) {
+    boolean mud = volume > 0 && !(mass / volume < constituents.sandDensityKgM3() * (1 - 1e-9));
+    if (!(stream.waterKgps() > 0) || mud) {
       return Optional.empty();
     }
     List<Double> sand = new ArrayList<>();
     for (int k = 0; k < constituents.sandClasses().size(); k++) {
       sand.add(stream.sandKgps(k) / runningShare);
     }
-    return Optional.of(
+    UnitFeed feed =
         new UnitFeed(
             volume / runningShare,
             new Liquid(mass / volume, viscosityPaS),
@@ -113,6 +114,8 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
             shape,
             constituents.sandClasses().stream().map(SizeClass::meanM).toList(),
             sand,
-            settlingFactor));
+            settlingFactor);
+    // So little liquor that it does not show in the volume of the sand is none.
+    return feed.volumeFraction() < 1 ? Optional.of(feed) : Optional.empty();
   }
 }

@@ -3,6 +3,7 @@ package sandslurry.circuit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A way in which a plant runs for some hours: recycled liquid dilutes, or wash water does.
@@ -10,11 +11,25 @@ import java.util.Map;
  * @param name what it is called
  * @param network the units as they are connected in this mode, pits among them
  * @param feeds the streams from outside while it runs
+ * @param near a balance of a plant like it, of units of the same names, to look from; empty to
+ *     start with pits full of water
  */
-public record Mode(String name, Network network, Map<String, Stream> feeds) {
+public record Mode(
+    String name, Network network, Map<String, Stream> feeds, Optional<SteadyBalance> near) {
   /** Copies the map, order kept. */
   public Mode {
     feeds = Collections.unmodifiableMap(new LinkedHashMap<>(feeds));
+  }
+
+  /**
+   * A mode of which nothing is known yet.
+   *
+   * @param name what it is called
+   * @param network the units as they are connected in this mode, pits among them
+   * @param feeds the streams from outside while it runs
+   */
+  public Mode(String name, Network network, Map<String, Stream> feeds) {
+    this(name, network, feeds, Optional.empty());
   }
 
   /**
@@ -23,7 +38,8 @@ public record Mode(String name, Network network, Map<String, Stream> feeds) {
    * @return the balance, or why there is none
    */
   public SteadyState steadyState() {
-    return network.solve(feeds);
+    SteadyState state = network.solve(feeds, near.orElse(null), Network.SETTLED);
+    return state instanceof NoSteadyState && near.isPresent() ? network.solve(feeds) : state;
   }
 
   /**
@@ -33,6 +49,6 @@ public record Mode(String name, Network network, Map<String, Stream> feeds) {
    * @return the balance, or why there is none
    */
   public SteadyState steadyState(SteadyBalance near) {
-    return network.solve(feeds, near);
+    return network.solve(feeds, near, Network.SETTLED);
   }
 }

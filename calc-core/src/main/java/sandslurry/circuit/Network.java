@@ -46,7 +46,7 @@ public final class Network {
   /** The greatest relative imbalance of a constituent in a balance that is given out. */
   public static final double MOST_IMBALANCE = 1e-9;
 
-  private static final double SETTLED = 1e-11;
+  static final double SETTLED = 1e-11;
 
   /**
    * How far the last state and its closed balance may differ: closing multiplies what is left of a
@@ -216,11 +216,14 @@ public final class Network {
    * @throws IllegalArgumentException unless exactly the feeds of this network are given
    */
   public SteadyState solve(Map<String, Stream> feeds) {
-    return solve(feeds, null);
+    return solve(feeds, null, SETTLED);
   }
 
-  /** The same, from the feeds of the units in an earlier balance on, which may be null. */
-  SteadyState solve(Map<String, Stream> feeds, SteadyBalance earlier) {
+  /**
+   * The same, from the feeds of the units in an earlier balance on, which may be null, until they
+   * change by no more than a part of the flow through a unit. Conservation does not depend on it.
+   */
+  SteadyState solve(Map<String, Stream> feeds, SteadyBalance earlier, double settled) {
     if (!new TreeSet<>(feedNames).equals(new TreeSet<>(feeds.keySet()))) {
       throw new IllegalArgumentException(
           "the network is fed by " + feedNames + " but streams were given for " + feeds.keySet());
@@ -237,7 +240,7 @@ public final class Network {
         outside[unit][i] += feed.kgps(i);
       }
     }
-    return new Search(constituents, ordered, outside).run(earlier);
+    return new Search(constituents, ordered, outside, settled).run(earlier);
   }
 
   /** A map that leads to the balance, and how often it may be applied. */
@@ -249,8 +252,11 @@ public final class Network {
     private final Map<String, Stream> feeds;
     private final double[][] outside;
     private final int count;
+    private final double settled;
 
-    Search(Constituents constituents, Map<String, Stream> feeds, double[][] outside) {
+    Search(
+        Constituents constituents, Map<String, Stream> feeds, double[][] outside, double settled) {
+      this.settled = settled;
       this.constituents = constituents;
       this.feeds = feeds;
       this.outside = outside;
@@ -260,22 +266,25 @@ public final class Network {
     SteadyState run(SteadyBalance earlier) {
       try {
         FixedPoint.Result result = null;
+        List<Split> splits = List.of();
         int passes = 0;
         for (Way way : ways()) {
-          result = FixedPoint.search(way.map(), start(earlier), this::change, SETTLED, way.most());
+          result = FixedPoint.search(way.map(), start(earlier), this::change, settled, way.most());
           passes += result.passes();
-          if (result.converged() && agrees(result.state())) {
-            break;
+          splits = splits(result.state());
+          if (result.converged() && trap(splits).isEmpty()) {
+            double[][] closed = balanced(splits);
+            if (change(result.state(), flat(closed)) <= AGREED) {
+              return balance(splits, closed, passes);
+            }
           }
         }
-        List<Split> splits = splits(result.state());
-        Optional<NoSteadyState> trap = trap(splits);
-        if (trap.isPresent()) {
-          return trap.get();
-        }
-        return result.converged() && agrees(result.state())
-            ? balance(splits, balanced(splits), passes)
-            : unsettled(passes, splits, result.state());
+        List<Split> last = splits;
+        double[] state = result.state();
+        int all = passes;
+        return trap(splits)
+            .map(none -> (SteadyState) none)
+            .orElseGet(() -> unsettled(all, last, state));
       } catch (UnsolvedException e) {
         return tooSmall(e.getMessage());
       }
@@ -297,12 +306,6 @@ public final class Network {
         }
       }
       return sum;
-    }
-
-    /** Whether a state is what its own shares give when all recycles are closed. */
-    private boolean agrees(double[] state) {
-      List<Split> splits = splits(state);
-      return trap(splits).isEmpty() && change(state, flat(balanced(splits))) <= AGREED;
     }
 
     /**

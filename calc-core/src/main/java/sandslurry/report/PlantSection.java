@@ -17,6 +17,7 @@ import sandslurry.circuit.PitDay;
 import sandslurry.circuit.Range;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
+import sandslurry.circuit.UnitDay;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
 import sandslurry.separation.LaneTrade;
@@ -51,6 +52,7 @@ public final class PlantSection extends SectionWriter {
       section.mode(mode);
     }
     section.loop();
+    section.sizing();
     section.units();
     section.trades();
     section.days();
@@ -193,25 +195,29 @@ public final class PlantSection extends SectionWriter {
 
   private void streams(SteadyBalance balance) {
     List<List<String>> rows = new ArrayList<>();
-    balance
-        .streams()
-        .forEach(
-            (name, stream) ->
-                rows.add(
-                    List.of(
-                        name,
-                        number(Kind.FLOW, stream.volumeM3ps()),
-                        number(Kind.MASS_PER_DAY, stream.massKgps()),
-                        number(Kind.MASS_PER_DAY, stream.waterKgps()),
-                        number(Kind.MASS_PER_DAY, stream.sandKgps()),
-                        number(Kind.MASS_PER_DAY, fibre(stream)),
-                        number(Kind.MASS_PER_DAY, stream.finesKgps()),
-                        number(
-                            Kind.MASS_PER_DAY,
-                            stream.kgps(sandslurry.circuit.Constituents.DISSOLVED)),
-                        number(Kind.PERCENT, stream.totalSolids()),
-                        number(Kind.PERCENT, stream.sandMassShare()),
-                        number(Kind.DENSITY, stream.densityKgM3()))));
+    Map<String, Stream> shown = new java.util.LinkedHashMap<>(balance.streams());
+    // Where nothing settles there is no stream of it to show.
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PlantSpec.PitSpec pit && !(shown.get(pit.settled()).massKgps() > 0)) {
+        shown.remove(pit.settled());
+      }
+    }
+    shown.forEach(
+        (name, stream) ->
+            rows.add(
+                List.of(
+                    name,
+                    number(Kind.FLOW, stream.volumeM3ps()),
+                    number(Kind.MASS_PER_DAY, stream.massKgps()),
+                    number(Kind.MASS_PER_DAY, stream.waterKgps()),
+                    number(Kind.MASS_PER_DAY, stream.sandKgps()),
+                    number(Kind.MASS_PER_DAY, fibre(stream)),
+                    number(Kind.MASS_PER_DAY, stream.finesKgps()),
+                    number(
+                        Kind.MASS_PER_DAY, stream.kgps(sandslurry.circuit.Constituents.DISSOLVED)),
+                    number(Kind.PERCENT, stream.totalSolids()),
+                    number(Kind.PERCENT, stream.sandMassShare()),
+                    number(Kind.DENSITY, stream.densityKgM3()))));
     table(
         List.of(
             "stream",
@@ -364,7 +370,15 @@ public final class PlantSection extends SectionWriter {
 
   private void days() {
     Optional<Day> last = result.days().last();
-    if (last.isEmpty() || last.get().pits().isEmpty()) {
+    if (last.isEmpty()) {
+      return;
+    }
+    if (last.get().pits().isEmpty()) {
+      if (spec.pens().stream().anyMatch(pen -> pen.batches().isPresent())) {
+        heading(2, "Day by schedule");
+        paragraph(fed());
+        peaks(last.get());
+      }
       return;
     }
     heading(2, "Day by schedule");
@@ -399,12 +413,7 @@ public final class PlantSection extends SectionWriter {
         build.add(
             List.of(
                 String.valueOf(number),
-                number(
-                    Kind.PERCENT,
-                    Stream.mix(
-                            day.pits().values().iterator().next().endContents().constituents(),
-                            day.pits().values().stream().map(PitDay::endContents).toList())
-                        .totalSolids()),
+                number(Kind.PERCENT, held(day)),
                 number(Kind.PERCENT, recovered(day))));
       }
     }
@@ -413,8 +422,120 @@ public final class PlantSection extends SectionWriter {
     paragraph(
         "Day "
             + last.get().number()
-            + " of a run that starts with water in the pits, in steps of an hour at most. Manure is"
-            + " fed evenly over the day.");
+            + " of a run that starts with water in the pits, in steps of an hour at most. "
+            + fed());
+    peaks(last.get());
+  }
+
+  /** Solids of all pits, pools of storages left out where there are others. */
+  private double held(Day day) {
+    List<Stream> contents = new ArrayList<>();
+    List<Stream> pools = new ArrayList<>();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PlantSpec.PitSpec pit) {
+        Stream held = day.pits().get(pit.name()).endContents();
+        (pit.pool().isPresent() ? pools : contents).add(held);
+      }
+    }
+    List<Stream> those = contents.isEmpty() ? pools : contents;
+    return Stream.mix(those.get(0).constituents(), those).totalSolids();
+  }
+
+  /** How the pens are fed. */
+  private String fed() {
+    List<String> said = new ArrayList<>();
+    List<String> even = new ArrayList<>();
+    for (PlantSpec.PenSpec pen : spec.pens()) {
+      if (pen.batches().isPresent()) {
+        sandslurry.circuit.Batches batches = pen.batches().get();
+        said.add(
+            pen.pen().name()
+                + (pen.flush().isPresent() ? " is flushed " : " is scraped ")
+                + batches.perDay()
+                + " times a day, one of them from "
+                + clock(batches.firstS())
+                + " h on for "
+                + units.show(Kind.MINUTES, batches.durationS()));
+      } else {
+        even.add(pen.pen().name());
+      }
+    }
+    if (said.isEmpty()) {
+      return "Manure is fed evenly over the day.";
+    }
+    return String.join("; ", said)
+        + "."
+        + (even.isEmpty()
+            ? ""
+            : " Manure of " + String.join(", ", even) + " is fed evenly over the day.");
+  }
+
+  /** What batches do to the units that see them. */
+  private void peaks(Day day) {
+    if (spec.pens().stream().noneMatch(pen -> pen.batches().isPresent())) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (UnitDay unit : day.units().values()) {
+      rows.add(
+          List.of(
+              unit.name(),
+              number(Kind.FLOW, unit.meanM3ps()),
+              number(Kind.FLOW, unit.peakFeed().volumeM3ps()),
+              clock(unit.peakAtS()),
+              number(Kind.PERCENT, unit.captureAtPeak()),
+              number(Kind.PERCENT, unit.capture())));
+    }
+    table(
+        List.of(
+            "unit",
+            head("mean flow", Kind.FLOW),
+            head("peak flow", Kind.FLOW),
+            "from [h]",
+            "sand to the first outlet at the peak [%]",
+            "over the day [%]"),
+        rows);
+    paragraph(
+        "Units see the batches as they come; a unit without a pit between it and a pen is taken to"
+            + " run when they do. Shares over the day are weighted by the sand.");
+  }
+
+  /** Purge and fresh water, each on its own. */
+  private void sizing() {
+    PlantResult.WaterSizing sizing = result.sizing();
+    if (!sizing.looked()) {
+      return;
+    }
+    heading(2, "Purge and fresh water for the sand recovery wanted");
+    table(
+        List.of(
+            "remedy",
+            head("amount", Kind.FLOW),
+            "sand recovered [%]",
+            "liquor settles at [%]",
+            head("to the storages", Kind.FLOW),
+            head("without it", Kind.FLOW)),
+        List.of(
+            sized("fresh water added", sizing.added()),
+            sized("recycled liquor replaced by fresh water", sizing.replaced())));
+    paragraph(
+        "Each is sized on its own, as the least that brings the recovery of the day to its target,"
+            + " with no more water than can be had; a dash says that no amount does. Liquor that is"
+            + " replaced leaves as a purge: the storages take in as much more.");
+  }
+
+  private List<String> sized(String what, Optional<PlantResult.Sized> sized) {
+    return sized
+        .map(
+            s ->
+                List.of(
+                    what,
+                    number(Kind.FLOW, s.amountM3ps()),
+                    number(Kind.PERCENT, s.capture()),
+                    number(Kind.PERCENT, s.liquor()),
+                    number(Kind.FLOW, s.surplusM3ps()),
+                    number(Kind.FLOW, s.surplusBeforeM3ps())))
+        .orElse(List.of(what, "-", "-", "-", "-", "-"));
   }
 
   private double recovered(Day day) {

@@ -70,9 +70,41 @@ final class PumpSection extends SectionWriter {
               + number(Kind.NUMBER, pump.efficiencyRatio())
               + ". Heads are in metres or feet of mixture.");
     }
+    if (pump.viscous().stream().anyMatch(v -> !v.correction().none())) {
+      viscous(pump);
+    }
     paragraph(
         "Pressure at the start of a blocked line: "
             + show(Kind.PRESSURE, pump.shutOffPressure())
             + ".");
+  }
+
+  private void viscous(PumpResult pump) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PumpResult.Viscous viscous : pump.viscous()) {
+      rows.add(
+          List.of(
+              viscous.which().words(),
+              units.number(Kind.VISCOSITY, viscous.viscosityPaS()),
+              units.number(Kind.NUMBER, viscous.correction().b()),
+              units.number(Kind.NUMBER, viscous.correction().flowRatio()),
+              units.number(Kind.NUMBER, viscous.correction().efficiencyRatio()),
+              (viscous.believed() ? "used" : "")
+                  + (viscous.correction().excesses().isEmpty() ? "" : " (outside its range)")));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "viscosity of the liquid",
+                head("value", Kind.VISCOSITY),
+                "B",
+                "head and flow at best",
+                "efficiency",
+                ""),
+            rows));
+    paragraph(
+        "What the liquid takes beside the sand, by ANSI/HI 9.6.7, as ratios to water. That standard"
+            + " is for Newtonian liquids; for others no rule is accepted, and the thickest viscosity"
+            + " is used. The ratios multiply those for sand, which is an assumption.");
   }
 }

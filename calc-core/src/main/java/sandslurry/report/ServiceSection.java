@@ -1,12 +1,15 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.ServiceResult;
 import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.assessment.ServiceResult.DutyRow;
 import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
 import sandslurry.assessment.ServiceResult.Plug;
@@ -37,6 +40,7 @@ final class ServiceSection extends SectionWriter {
   static List<Block> of(Assessment assessment) {
     ServiceSection section = new ServiceSection(assessment);
     section.states();
+    section.dutyBand();
     section.pumps();
     section.result.pulsation().ifPresent(section::pulsation);
     section.surges();
@@ -107,6 +111,48 @@ final class ServiceSection extends SectionWriter {
                 List.of(state.name() + ": " + String.join("; ", state.reasons()) + ".")));
       }
     }
+  }
+
+  private void dutyBand() {
+    if (result.dutyBand().isEmpty()) {
+      return;
+    }
+    heading(1, "Duty by every correction for sand and liquid");
+    DutyRow least = result.leastDuty().orElseThrow();
+    List<List<String>> rows = new ArrayList<>();
+    for (DutyRow row : result.dutyBand()) {
+      rows.add(
+          List.of(
+              row.solids().orElse("-"),
+              row.viscousRatio() == 1 && row.viscousEfficiencyRatio() == 1
+                  ? "as water"
+                  : row.viscosity().map(v -> v.words()).orElse("-"),
+              number(Kind.NUMBER, row.headRatio() * row.viscousRatio()),
+              number(Kind.FLOW, row.flowM3ps()),
+              number(Kind.VELOCITY, row.velocityMps()),
+              number(Kind.VELOCITY, row.toPassMps()),
+              row.severity().name(),
+              (row.believed() ? "used" : "") + (row == least ? " least" : "")));
+    }
+    add(
+        new Block.Table(
+            List.of(
+                "sand",
+                "liquid",
+                "head",
+                head("flow", Kind.FLOW),
+                head("velocity", Kind.VELOCITY),
+                "to pass",
+                "sand stands",
+                ""),
+            rows));
+    paragraph(
+        "The pumps as designed, their curve corrected by every published way that can be asked: head"
+            + " is the ratio of the first pump to clear water at its best point, velocity that of the"
+            + " run that stands worst."
+            + (result.states().stream().anyMatch(s -> s.name().equals(ServiceResult.LEAST_STATE))
+                ? " The least is one of the states above."
+                : ""));
   }
 
   private static String wear(WearIndex wear) {
@@ -183,8 +229,34 @@ final class ServiceSection extends SectionWriter {
           "Heads in metres or feet of mixture. The NPSH required is the maker's; the greater of 1.5"
               + " times it and it plus "
               + units.show(Kind.HEAD, 1)
-              + " is asked for, because of sand and gas (from memory, unverified).");
+              + " is asked for, because of sand and gas (from memory, unverified), or more where the"
+              + " inlet works hard."
+              + suctionSpeeds());
     }
+  }
+
+  private String suctionSpeeds() {
+    Map<String, String> speeds = new LinkedHashMap<>();
+    for (StateResult state : result.states()) {
+      for (PumpPoint pump : state.point().map(Point::pumps).orElse(List.of())) {
+        pump.suction()
+            .flatMap(SuctionPoint::inlet)
+            .ifPresent(
+                inlet ->
+                    speeds.putIfAbsent(
+                        pump.name(),
+                        pump.name()
+                            + " "
+                            + units.show(Kind.NUMBER, inlet.specificSpeed())
+                            + ", suction energy "
+                            + inlet.energy().grade().words()));
+      }
+    }
+    return speeds.isEmpty()
+        ? ""
+        : " Suction specific speed at the best point, metric: "
+            + String.join("; ", speeds.values())
+            + ".";
   }
 
   private List<String> suction(StateResult state, PumpPoint pump, SuctionPoint suction) {
@@ -450,8 +522,10 @@ final class ServiceSection extends SectionWriter {
             + " most. Wear is the rate against the design flow, flow to the power "
             + WearIndex.LOW_POWER
             + " to "
-            + Math.round(WearIndex.HIGH_POWER)
-            + " (general experience; from memory, unverified).");
+            + WearIndex.HIGH_POWER
+            + " ("
+            + WearIndex.SOURCE
+            + ").");
   }
 
   private void screw(Screw screw) {

@@ -41,6 +41,7 @@ import sandslurry.correlation.Estimate;
  * flow and no re-entrainment.
  */
 public final class CampDobbins1946 implements CaptureRelation {
+  private static final double FAINT = -45;
   private static final double DIFFUSIVITY = 0.075;
 
   /**
@@ -117,7 +118,11 @@ public final class CampDobbins1946 implements CaptureRelation {
       return 0;
     }
     Complex echo = new Complex(-2 * k * q.re, -2 * k * q.im);
-    Complex floor = two.times(two).times(echo.oneMinusExp()).plus(q.times(echo.exp()).scaled(4));
+    // Below the rounding of a double the echo from the surface is nothing.
+    Complex floor =
+        echo.re < FAINT
+            ? two.times(two)
+            : two.times(two).times(echo.oneMinusExp()).plus(q.times(echo.exp()).scaled(4));
     Complex poles = d.times(two);
     return exponent.exp().times(q).times(q).over(poles.times(poles).times(floor)).re;
   }

@@ -1,7 +1,6 @@
 package sandslurry.separation;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -31,8 +30,8 @@ public record LaneFilling(
     Partition partition) {
   private static final int STEPS = 100;
 
-  /** Steps in which {@link #mean} fills a reach, each judged in its middle. */
-  private static final int COARSE = 5;
+  /** Steps in which {@link #mean} fills a reach. */
+  private static final int COARSE = 8;
 
   /** Copies the lists. */
   public LaneFilling {
@@ -96,9 +95,9 @@ public record LaneFilling(
   }
 
   /**
-   * What a lane keeps, meant from clean to clean-out, by few steps: each is judged in its middle,
-   * and the last is cut where the share kept reaches the least, so that the result moves evenly
-   * with the feed. It differs from {@link #of} by about a hundredth.
+   * What a lane keeps, meant from clean to clean-out, by few steps: each is judged by both its
+   * ends, and the last is cut where the share kept reaches the least, so that the result moves
+   * evenly with the feed. It differs from {@link #of} by about a hundredth.
    *
    * @param reaches the reaches, from the inlet on
    * @param feed what enters while the lane runs
@@ -124,34 +123,47 @@ public record LaneFilling(
       Outlook outlook,
       double leastRecovery,
       int steps,
-      boolean middle) {
+      boolean coarse) {
     aboveNought("the share of the day", runningShare);
     aboveNought("the least share kept", leastRecovery);
     double[] deposits = new double[reaches.size()];
     double[] keptKg = new double[feed.sizesM().size()];
-    double[] lastKg = new double[keptKg.length];
     double fibreS = 0;
-    double lastFibreS = 0;
-    double lastStepS = 0;
-    boolean jumped = false;
-    List<Point> points = new ArrayList<>();
     double time = 0;
+    List<Point> points = new ArrayList<>();
+    Step last = null;
     while (true) {
       LaneDeposit now =
           LaneDeposit.of(reaches, boxed(deposits), feed, OrganicMatter.FEEDLOT, porosity, outlook);
       double recovery = now.sandRecovery(feed);
+      if (last != null) {
+        double part = 1;
+        LaneDeposit ends = last.from();
+        if (coarse && !last.jumped()) {
+          // Both ends of the step count: the volume filled is the same, the time is longer.
+          ends = now;
+          double before = last.from().sandRecovery(feed);
+          part = recovery < leastRecovery ? (before - leastRecovery) / (before - recovery) : 1;
+        }
+        double rate = 0;
+        double[] rates = new double[keptKg.length];
+        double begun = 0;
+        for (int k = 0; k < rates.length; k++) {
+          double first = kept(last.from(), k);
+          rates[k] = first + part * (kept(ends, k) - first) / 2;
+          rate += rates[k];
+          begun += first;
+        }
+        double took = part * last.timeS() * (rate > 0 ? begun / rate : 1);
+        time += took;
+        fibreS += took * (last.from().partition().fibre() + ends.partition().fibre()) / 2;
+        for (int k = 0; k < keptKg.length; k++) {
+          keptKg[k] += rates[k] * runningShare * took;
+        }
+      }
       points.add(point(time, deposits, now, recovery));
       End end = end(reaches, deposits, feed, recovery, leastRecovery);
       if (end != null) {
-        if (middle && end == End.KEEPS_TOO_LITTLE && points.size() > 1 && !jumped) {
-          double before = points.get(points.size() - 2).recovery();
-          double cut = 1 - (before - leastRecovery) / (before - recovery);
-          time -= cut * lastStepS;
-          fibreS -= cut * lastFibreS;
-          for (int k = 0; k < keptKg.length; k++) {
-            keptKg[k] -= cut * lastKg[k];
-          }
-        }
         Partition partition =
             time > 0
                 ? partition(feed, keptKg, fibreS / time, time * runningShare, porosity)
@@ -159,23 +171,15 @@ public record LaneFilling(
         return new LaneFilling(
             points, end, boxed(keptKg), fed(feed, time * runningShare), partition);
       }
-      LaneDeposit rate = now;
-      double step = step(reaches, deposits, now, feed, runningShare, porosity, steps);
-      if (middle && Double.isFinite(step)) {
-        double[] half = deposits.clone();
-        double[] rises = rises(reaches, now, feed, runningShare, porosity);
-        for (int i = 0; i < half.length; i++) {
-          half[i] = Math.min(half[i] + rises[i] * step / 2, half[i] / 2 + storage(reaches, i) / 2);
+      double[] rises = rises(reaches, now, feed, runningShare, porosity);
+      double step = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < rises.length; i++) {
+        double room = storage(reaches, i) - deposits[i];
+        if (rises[i] > 0 && room > 0) {
+          step = Math.min(step, Math.min(room, storage(reaches, i) / steps) / rises[i]);
         }
-        rate = LaneDeposit.of(reaches, boxed(half), feed, OrganicMatter.FEEDLOT, porosity, outlook);
-        step = step(reaches, deposits, rate, feed, runningShare, porosity, steps);
       }
-      double[] rises = rises(reaches, rate, feed, runningShare, porosity);
-      lastStepS = step;
-      lastFibreS = rate.partition().fibre() * step;
-      fibreS += lastFibreS;
-      Arrays.fill(lastKg, 0);
-      jumped = false;
+      boolean jumped = false;
       for (int i = 0; i < rises.length; i++) {
         double storage = storage(reaches, i);
         boolean had = deposits[i] < storage;
@@ -185,14 +189,19 @@ public record LaneFilling(
           deposits[i] = storage;
           jumped |= had;
         }
-        for (int k = 0; k < keptKg.length; k++) {
-          double kept = rate.keptKgps().get(i).get(k) * runningShare * step;
-          lastKg[k] += kept;
-          keptKg[k] += kept;
-        }
       }
-      time += step;
+      last = new Step(now, step, jumped);
     }
+  }
+
+  /**
+   * A step of the filling: what it began with, how long that would take, whether a reach is full.
+   */
+  private record Step(LaneDeposit from, double timeS, boolean jumped) {}
+
+  /** Sand of a class that all reaches keep [kg/s]. */
+  private static double kept(LaneDeposit deposit, int sandClass) {
+    return deposit.keptKgps().stream().mapToDouble(reach -> reach.get(sandClass)).sum();
   }
 
   private static double storage(List<LaneReach> reaches, int reach) {
@@ -215,33 +224,15 @@ public record LaneFilling(
     return rises;
   }
 
-  /** Time in which the first reach fills by one of the steps, or to the top. */
-  private static double step(
-      List<LaneReach> reaches,
-      double[] deposits,
-      LaneDeposit now,
-      UnitFeed feed,
-      double runningShare,
-      double porosity,
-      int steps) {
-    double[] rises = rises(reaches, now, feed, runningShare, porosity);
-    double step = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < rises.length; i++) {
-      double room = storage(reaches, i) - deposits[i];
-      if (rises[i] > 0 && room > 0) {
-        step = Math.min(step, Math.min(room, storage(reaches, i) / steps) / rises[i]);
-      }
-    }
-    return step;
-  }
-
   private static Partition partition(
       UnitFeed feed, double[] keptKg, double fibre, double runningS, double porosity) {
     List<Double> sand = new ArrayList<>();
     double all = 0;
     for (int k = 0; k < keptKg.length; k++) {
       double fed = feed.sandKgps().get(k) * runningS;
-      sand.add(fed > 0 ? Numbers.rounded(keptKg[k] / fed) : 0);
+      double share = fed > 0 ? Numbers.rounded(keptKg[k] / fed) : 0;
+      // A sum of steps that all keep everything falls short of it by rounding.
+      sand.add(share > 1 - 1e-12 ? 1 : share);
       all += keptKg[k];
     }
     double pores = all / feed.sandDensityKgM3() * porosity / (1 - porosity);
@@ -310,12 +301,12 @@ public record LaneFilling(
   /**
    * Share of all sand fed between two clean-outs that the lane kept.
    *
-   * @return the share; 0 when nothing was fed
+   * @return the share; that of the clean lane when it is time to clean it at once, 0 without sand
    */
   public double meanRecovery() {
     double fed = fedKg.stream().mapToDouble(Double::doubleValue).sum();
     double kept = depositedKg.stream().mapToDouble(Double::doubleValue).sum();
-    return fed > 0 ? Numbers.rounded(kept / fed) : 0;
+    return fed > 0 ? Numbers.rounded(kept / fed) : points.get(0).recovery();
   }
 
   /**

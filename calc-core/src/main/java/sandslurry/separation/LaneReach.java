@@ -103,7 +103,7 @@ public record LaneReach(
             case HOPEFUL -> 0;
           };
       velocity *= Krone1962.factor(nearness);
-      shares.add(outlook.of(CaptureBand.of(basin, velocity)));
+      shares.add(outlook.caught(basin, velocity));
     }
     return shares;
   }
@@ -121,7 +121,7 @@ public record LaneReach(
     double nearness =
         outlook == Outlook.HOPEFUL ? 0 : flow.velocityMps() / organic.scourVelocityMps();
     double velocity = organic.settlingVelocityMps() * Krone1962.factor(nearness);
-    return organic.settleableShare() * outlook.of(CaptureBand.of(basin(flow), velocity));
+    return organic.settleableShare() * outlook.caught(basin(flow), velocity);
   }
 
   private BasinFlow basin(ChannelFlow flow) {

@@ -9,6 +9,15 @@ public enum Outlook {
   /** The most that physics allows. */
   HOPEFUL;
 
+  /** The share caught by the relation of this edge alone. */
+  double caught(BasinFlow flow, double settlingVelocityMps) {
+    return switch (this) {
+      case CAUTIOUS -> CaptureRelations.MIXED.fraction(flow, settlingVelocityMps).value();
+      case LIKELY -> CaptureRelations.TURBULENT.fraction(flow, settlingVelocityMps).value();
+      case HOPEFUL -> CaptureRelations.IDEAL.fraction(flow, settlingVelocityMps).value();
+    };
+  }
+
   double of(CaptureBand band) {
     return switch (this) {
       case CAUTIOUS -> band.vetter();

@@ -109,38 +109,44 @@ public record StoppedLine(
   }
 
   /**
-   * Time until the sand lies, in a run of any slope: on its floor, or, where it slides, at its
-   * foot.
+   * Time until the sand of a run on which it slides lies packed at the foot.
    *
-   * <pre>t = A L (1 − C/Cb) / (w (D L cos θ + A sin θ))</pre>
+   * <pre>t = A / (w D cos θ) · ln[(L D cos θ + A / sin θ) / (L C/Cb D cos θ + A / sin θ)]</pre>
    *
-   * <p>Clear liquid forms under every wall that looks down, at w times the level area of pipe that
-   * the grains fall on (Ponder 1925; Nakamura and Kuroda 1937, Keijo Journal of Medicine 8:256, in
-   * the form that Kinosita 1949 prints for a rectangular vessel). So sand reaches the foot of a
-   * steep run many times sooner than by falling along it. The theory lets the sand slide at once,
-   * and neglects that the bed takes room: it gives the least time. Upright, it is the length over w
-   * but for the room of the packed sand; level, the mean depth of the pipe over w.
+   * <p>Clear liquid forms at the level top of what is still afloat and under the wall that looks
+   * down, at w times their level areas, A/sin θ and D cos θ times the length afloat; what is afloat
+   * draws back to the packed foot, L C/Cb (Ponder 1925; Nakamura and Kuroda 1937, Keijo Journal of
+   * Medicine 8:256, in the form of K. Kinosita 1949, Sedimentation in tilted vessels, which was
+   * read, here for a round pipe). So sand reaches the foot of a steep run many times sooner than by
+   * falling along it. The theory lets the settled sand slide at once: it gives a least time. In an
+   * upright pipe it is what is left of the length over w.
    *
    * @param settlingMps w, hindered; 0 if the liquid holds the sand [m/s]
-   * @param slopeRad θ, 0 to 90 degrees [rad]
+   * @param slopeRad θ, above 0 to 90 degrees [rad]
    * @return t; nothing when the sand does not settle [s]
    */
   public OptionalDouble slidingTimeS(double settlingMps, double slopeRad) {
     if (!(settlingMps >= 0 && Double.isFinite(settlingMps))
-        || !(slopeRad >= 0 && slopeRad <= Math.PI / 2)) {
+        || !(slopeRad > 0 && slopeRad <= Math.PI / 2)) {
       throw new IllegalArgumentException(
-          "settling needs a velocity >= 0 and a slope of 0 to the vertical but has "
+          "sliding needs a settling velocity >= 0 and a slope above 0 to the vertical but has "
               + settlingMps
               + " m/s and "
               + slopeRad
               + " rad");
     }
-    double level =
-        bore.diameterM() * lengthM * Math.cos(slopeRad) + bore.areaM2() * Math.sin(slopeRad);
-    return settlingMps == 0
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(
-            lineVolumeM3() * (1 - volumeFraction / bedVolumeFraction) / (settlingMps * level));
+    if (settlingMps == 0) {
+      return OptionalDouble.empty();
+    }
+    double packed = plugLengthM(lengthM);
+    double wall = bore.diameterM() * Math.cos(slopeRad);
+    double top = bore.areaM2() / Math.sin(slopeRad);
+    double ratio = (lengthM - packed) * wall / (packed * wall + top);
+    // Where the wall is upright to a rounding, the logarithm is its argument.
+    return OptionalDouble.of(
+        ratio < 1e-9
+            ? (lengthM - packed) * bore.areaM2() / ((packed * wall + top) * settlingMps)
+            : bore.areaM2() / (settlingMps * wall) * Math.log1p(ratio));
   }
 
   /**

@@ -50,6 +50,13 @@ class DesignFilePageTest {
           ? Documents.plant()
           : Documents.plant().with(price + "/price", "2").with(price + "/per", "1");
     }
+    if (field.startsWith("/plant/pens/0/flush")) {
+      return Documents.flushedPlant();
+    }
+    if (field.startsWith("/plant/units/7/pumps")) {
+      return Documents.plant()
+          .insert("/plant/units/7/pumps", 0, "{\"stream\": \"back\", \"flow\": \"1 m3/h\"}");
+    }
     if (field.startsWith("/plant")) {
       return Documents.plant();
     }
@@ -108,7 +115,10 @@ class DesignFilePageTest {
             "/pump/npsh",
             "/pump/rodShare",
             "/pump/rodToCrank",
-            "/pump/pulsationPassed")
+            "/pump/pulsationPassed",
+            "/pump/vesselGas",
+            "/pump/dwell",
+            "/pump/changeover")
         .contains(field)) {
       return line.without("/pump")
           .with("/pump/kind", "piston")

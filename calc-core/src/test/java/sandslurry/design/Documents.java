@@ -164,6 +164,25 @@ public final class Documents {
   }
 
   /**
+   * The plant with its first pen flushed by liquor from the storage, at given times.
+   *
+   * @return the document
+   */
+  public static DesignDocument flushedPlant() {
+    return plant()
+        .with("/plant/pens/0/firstScraping", "5 h")
+        .with("/plant/pens/0/flush/in", "flush water")
+        .with("/plant/pens/0/flush/volume", "20 m3")
+        .with("/plant/pens/0/flush/rate", "0.43 m3/s")
+        .with("/plant/pens/0/flush/length", "60 m")
+        .with("/plant/pens/0/flush/width", "3.7 m")
+        .with("/plant/pens/0/flush/slope", "3.1 %")
+        .with("/plant/units/7/fibreSettling", "60 %")
+        .with("/plant/units/7/finesSettling", "40 %")
+        .insert("/plant/units/7/pumps", 0, "{\"stream\": \"flush water\", \"flow\": \"2.5 m3/h\"}");
+  }
+
+  /**
    * Parses a text that a test wrote itself.
    *
    * @param text JSON

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.units.Measure;
 
 /** Reading of several pumps, states, suction, a day, a screw and a gravity pipe. */
 class ServiceReadingTest {
@@ -27,6 +28,12 @@ class ServiceReadingTest {
           /screw/diameter           | 16 in   | is missing
           /gravityRun/slope         | 40 %    | must be 0.01 % to 30 %
           /suction/length           | 3 m     | is missing: give exactly one of
+          /operation/mostStartsPerHour | 0    | must be a whole number from 1 to 60
+          /operation/mostStartsPerHour | 6    | is missing: without it no starts are counted
+          /operation/stopTime       | 4000 s  | must be 0 s to 3600 s
+          /operation/flushCurve/0/flow | 1 L/s | is missing
+          /states/thickestSand      | 50 %    | must be 0 % to 40 %
+          /screw/scrapeTime         | 30 min  | belongs to the pens of a plant, and there is none
           """)
   void aBadValueIsNamed(String field, String value, String message) {
     assertThat(Documents.line().with(field, value).read().problems())
@@ -104,5 +111,156 @@ class ServiceReadingTest {
         .singleElement()
         .extracting(Problem::field)
         .isEqualTo("/pump/others/1/name");
+  }
+
+  @Test
+  void anotherPumpHasWhatIsGivenOfItAndElseWhatTheFirstHas() {
+    String bare =
+        "{\"name\": \"B\", \"curveSpeed\": \"1750 rpm\", \"curve\": ["
+            + "{\"flow\": \"0 gpm\", \"head\": \"90 ft\", \"efficiency\": \"0 %\"},"
+            + "{\"flow\": \"300 gpm\", \"head\": \"80 ft\", \"efficiency\": \"45 %\"},"
+            + "{\"flow\": \"600 gpm\", \"head\": \"55 ft\", \"efficiency\": \"45 %\"}]}";
+    DesignDocument two =
+        Documents.line()
+            .with("/pump/impeller", "12 in")
+            .with("/pump/motorRating", "25 hp")
+            .with("/pump/driveEfficiency", "88 %")
+            .insert("/pump/others", 0, bare);
+    PumpSpec.RunningPump as = second(two);
+    assertThat(as.impellerOfFirst()).isTrue();
+    assertThat(Measure.LENGTH.write(as.impeller().orElseThrow())).isEqualTo("12 in");
+    assertThat(Measure.FRACTION.si(as.driveEfficiency())).isEqualTo(0.88);
+    assertThat(Measure.POWER.write(as.motor().orElseThrow().rating())).isEqualTo("25 hp");
+    assertThat(as.wornHead()).isEmpty();
+    DesignDocument given =
+        two.with("/pump/others/0/impeller", "10 in")
+            .with("/pump/others/0/wornHead", "15 %")
+            .with("/pump/others/0/driveEfficiency", "80 %")
+            .with("/pump/others/0/motorRating", "15 hp")
+            .with("/pump/others/0/serviceFactor", "1.15");
+    PumpSpec.RunningPump own = second(given);
+    assertThat(own.impellerOfFirst()).isFalse();
+    assertThat(Measure.LENGTH.write(own.impeller().orElseThrow())).isEqualTo("10 in");
+    assertThat(Measure.FRACTION.si(own.wornHead().orElseThrow())).isEqualTo(0.15);
+    assertThat(Measure.FRACTION.si(own.driveEfficiency())).isEqualTo(0.8);
+    assertThat(Measure.FRACTION.si(own.motor().orElseThrow().serviceFactor())).isEqualTo(1.15);
+  }
+
+  private static PumpSpec.RunningPump second(DesignDocument document) {
+    assertThat(document.read().problems()).isEmpty();
+    PumpSpec pump = document.read().design().orElseThrow().pump().orElseThrow();
+    return ((PumpSpec.RotodynamicSpec) pump).pumps().get(1);
+  }
+
+  @Test
+  void theGreatestFlowOfAPumpLiesAboveItsLeast() {
+    DesignDocument line = Documents.line().with("/pump/minimumFlow", "100 gpm");
+    assertThat(line.with("/pump/maximumFlow", "500 gpm").read().problems()).isEmpty();
+    assertThat(line.with("/pump/maximumFlow", "100 gpm").read().problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/pump/maximumFlow");
+  }
+
+  private static DesignDocument piston() {
+    return Documents.line()
+        .without("/pump")
+        .with("/pump/kind", "piston")
+        .with("/pump/displacement", "50 gal")
+        .with("/pump/strokeRate", "10 1/min")
+        .with("/pump/volumetricEfficiency", "90 %")
+        .with("/pump/pressureLimit", "150 psi")
+        .with("/pump/cylinders", "2");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          rodToCrank    | 5      | belongs to a crank
+          cylinders     | 3      | must be one, or two that act singly
+          acting        | double | must be one, or two that act singly
+          dwell         | 3 s    | leave no time for the strokes
+          changeover    | 1.6 s  | leave no time for the strokes
+          vesselGas     | 0 L    | must be 0.1 L to 20000 L
+          """)
+  void aHydraulicDriveIsCheckedAgainstItsStrokes(String field, String value, String message) {
+    DesignDocument ram = piston().with("/pump/cylinderDrive", "hydraulic");
+    assertThat(ram.read().problems()).isEmpty();
+    assertThat(ram.with("/pump/" + field, value).read().problems())
+        .anySatisfy(problem -> assertThat(problem.message()).contains(message));
+  }
+
+  @Test
+  void aCrankHasNoDwellAndAVesselIsGivenOnce() {
+    assertThat(piston().with("/pump/dwell", "0.2 s").read().problems())
+        .singleElement()
+        .extracting(Problem::message)
+        .asString()
+        .contains("hydraulic cylinders");
+    assertThat(
+            piston()
+                .with("/pump/vesselGas", "100 L")
+                .with("/pump/pulsationPassed", "5 %")
+                .read()
+                .problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/pump/vesselGas");
+  }
+
+  @Test
+  void theFlushHasOneSupply() {
+    DesignDocument given = Documents.line().with("/operation/flushFlow", "300 gpm");
+    assertThat(given.read().problems()).isEmpty();
+    assertThat(given.with("/operation/flushPump", "yes").read().problems()).isNotEmpty();
+    assertThat(given.with("/operation/flushLevel", "10 m").read().problems()).isNotEmpty();
+    assertThat(Documents.line().with("/operation/flushPump", "yes").read().problems()).isEmpty();
+    assertThat(
+            Documents.line().without("/pump").with("/operation/flushPump", "yes").read().problems())
+        .singleElement()
+        .extracting(Problem::message)
+        .asString()
+        .contains("there is none");
+    DesignDocument curve =
+        Documents.line()
+            .insert("/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"20 m\"}")
+            .insert("/operation/flushCurve", 1, "{\"flow\": \"40 L/s\", \"head\": \"10 m\"}");
+    assertThat(curve.read().problems()).isEmpty();
+    assertThat(curve.with("/operation/flushCurve/1/flow", "0 L/s").read().problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/operation/flushCurve/1/flow");
+  }
+
+  @Test
+  void aLiquidOfItsOwnIsDescribedInTheStateByItsOwnNumbers() {
+    DesignDocument measured =
+        Documents.line()
+            .with("/carrier/kind", "measured")
+            .with("/carrier/density", "1010 kg/m3")
+            .with("/carrier/viscosity", "4 cP");
+    DesignDocument cold =
+        measured
+            .with("/states/coldestCarrier/kind", "measured")
+            .with("/states/coldestCarrier/temperature", "2 degC")
+            .with("/states/coldestCarrier/density", "1012 kg/m3")
+            .with("/states/coldestCarrier/viscosity", "7 cP");
+    assertThat(cold.read().problems()).isEmpty();
+    assertThat(cold.with("/states/coldestCarrier/viscosity", "7").read().problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/states/coldestCarrier/viscosity");
+    assertThat(
+            Documents.line()
+                .with("/states/coldest", "4 degC")
+                .with("/states/coldestCarrier/kind", "water")
+                .with("/states/coldestCarrier/temperature", "2 degC")
+                .read()
+                .problems())
+        .singleElement()
+        .extracting(Problem::field)
+        .isEqualTo("/states/coldestCarrier");
   }
 }

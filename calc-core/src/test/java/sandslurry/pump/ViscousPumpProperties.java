@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -73,5 +74,46 @@ class ViscousPumpProperties {
     double suction = before.suctionSpecificSpeed(required);
     assertThat(after.suctionSpecificSpeed(required * ratio * ratio))
         .isCloseTo(suction, within(1e-9 * suction));
+  }
+
+  @Property(tries = 40)
+  void noCrossingOfUnlikePumpsInAThickLiquidIsLost(
+      @ForAll @DoubleRange(min = 5, max = 60) double litresPs,
+      @ForAll @DoubleRange(min = 5, max = 40) double head,
+      @ForAll @DoubleRange(min = 0.6, max = 1.2) double other,
+      @ForAll @DoubleRange(min = 1, max = 4000) double centistokes,
+      @ForAll @DoubleRange(min = 0, max = 1) double lift,
+      @ForAll @DoubleRange(min = 0, max = 1) double falling) {
+    PumpCurve first = curve(litresPs * 1e-3, head);
+    PumpCurve second = curve(litresPs * 0.7e-3, head * other);
+    PumpGroup group =
+        PumpGroup.parallel(
+            List.of(
+                first.viscous(MODEL.correction(BestPoint.of(first, 24), centistokes * 1e-6)),
+                second.viscous(MODEL.correction(BestPoint.of(second, 24), centistokes * 1e-6))));
+    double greatest = group.greatestFlowM3ps();
+    DoubleUnaryOperator system =
+        q ->
+            head
+                * (lift
+                    + falling / (1 + 20 * q / greatest)
+                    + 1.2 * (q / greatest) * (q / greatest));
+    DutyPoints duty = DutyPoints.find(group::headM, system, 0, greatest);
+    double before = group.headM(0) - system.applyAsDouble(0);
+    for (int i = 1; i <= 997; i++) {
+      double from = greatest * (i - 1) / 997;
+      double flow = greatest * i / 997;
+      double gap = group.headM(flow) - system.applyAsDouble(flow);
+      if (gap * before < 0) {
+        assertThat(duty.points())
+            .anyMatch(p -> p.flowM3ps() >= from * (1 - 1e-9) && p.flowM3ps() <= flow * (1 + 1e-9));
+      }
+      before = gap;
+    }
+    duty.stable()
+        .forEach(
+            p ->
+                assertThat(p.headM())
+                    .isCloseTo(system.applyAsDouble(p.flowM3ps()), within(1e-6 * head)));
   }
 }

@@ -270,4 +270,40 @@ class SeparationUnitsTest {
         .hasMessageContaining("level floor");
     assertThatThrownBy(() -> CakeSeparator.coarseScreen(0.01, 0.1, 0)).hasMessageContaining("cake");
   }
+
+  @Test
+  void theMeanOfAFewStepsIsThatOfAHundredAndMovesEvenlyWithTheFeed() {
+    LaneReach reach =
+        new LaneReach(new OpenChannel(3, 0, 0.015), 40, OptionalDouble.of(0.4), 0.2, 1);
+    double before = 0;
+    // Fourteen times the flow, up to where the clean lane hardly keeps the half that it must.
+    for (double flow = 0.02; flow < 0.29; flow *= 1.05) {
+      UnitFeed feed = feed(flow, WATER, 0, 0.2, 0.4, 0.3);
+      Partition mean = LaneFilling.mean(List.of(reach), feed, 0.4, Outlook.CAUTIOUS, 0.5);
+      LaneFilling fine = LaneFilling.of(List.of(reach), feed, 1, 0.4, Outlook.CAUTIOUS, 0.5);
+      double few = mean.sandRecovery(feed);
+      double clean = fine.points().get(0).recovery();
+      assertThat(few).isCloseTo(fine.meanRecovery(), within(0.055)).isLessThan(clean + 1e-9);
+      assertThat(fine.lastRecovery()).isLessThan(clean + 1e-12);
+      if (before > 0) {
+        assertThat(Math.abs(few - before)).as("step at %s m3/s", flow).isLessThan(0.07);
+      }
+      before = few;
+    }
+  }
+
+  @Test
+  void aWindrowCoversItsRidgeAndTwoHalfCones() {
+    SandStack stack = new SandStack(200_000, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    double height = 1.5;
+    double slope = Math.tan(SandStack.DRY_SAND_RAD);
+    assertThat(stack.footWidthM(height)).isCloseTo(2 * height / slope, within(1e-9));
+    double ridge = stack.footLengthM(height) - stack.footWidthM(height);
+    double volume =
+        ridge * height * height / slope + Math.PI * Math.pow(height, 3) / (3 * slope * slope);
+    assertThat(volume).isCloseTo(stack.volumeM3(), within(1e-6));
+    // A little sand is a cone, however high the windrow was to be.
+    SandStack little = new SandStack(500, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    assertThat(little.footLengthM(height)).isCloseTo(little.coneDiameterM(), within(1e-9));
+  }
 }

@@ -98,6 +98,11 @@ class PackedPlugProperties {
   }
 
   @Example
+  void aHundredKilopascalMovesLessThanAMetreOfPlugInAPipeOfSixInches() {
+    assertThat(plug(0, 0).longestPushedM(0.15, 0, 1e5).orElseThrow()).isCloseTo(0.8, within(0.01));
+  }
+
+  @Example
   void aPlugOnASlopeThatThrowsItDownNeedsNothing() {
     assertThat(plug(2, -Math.PI / 2).seepingPa()).isZero();
     assertThat(plug(2, -Math.PI / 2).wedgedPa()).hasValue(0);
@@ -109,10 +114,7 @@ class PackedPlugProperties {
     StoppedLine line = new StoppedLine(new Bore(BORE, 1e-4), 30, 0.06, 0.6);
     double upright = line.slidingTimeS(0.03, Math.PI / 2).orElseThrow();
     assertThat(upright).isCloseTo(0.9 * 30 / 0.03, within(1e-9));
-    assertThat(line.slidingTimeS(0.03, 1).orElseThrow()).isLessThan(upright / 50);
-    // Level: the mean depth of the pipe, less the room of the bed.
-    assertThat(line.slidingTimeS(0.03, 0).orElseThrow())
-        .isCloseTo(0.9 * Math.PI / 4 * BORE / 0.03, within(1e-9));
+    assertThat(line.slidingTimeS(0.03, 1).orElseThrow()).isLessThan(upright / 20);
     assertThat(line.slidingTimeS(0, 1)).isEmpty();
   }
 

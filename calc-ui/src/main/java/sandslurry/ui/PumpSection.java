@@ -11,6 +11,7 @@ final class PumpSection {
   private static final String KIND = "/pump/kind";
   private static final String NONE = "none";
   private static final String OTHERS = "/pump/others";
+  private static final String AS_FIRST = "default: that of the first pump";
   private static final int FIRST_POINTS = 3;
   private static final List<ListTable.Column> CURVE =
       List.of(
@@ -72,6 +73,14 @@ final class PumpSection {
             "default: half of the best",
             "5 L/s",
             "80 gal/min"));
+    section.textWhen(
+        rotodynamic,
+        FieldSpec.optional(
+            "Maker's greatest flow",
+            "maximumFlow",
+            "default: 1.25 of the best",
+            "30 L/s",
+            "500 gal/min"));
     section.textWhen(rotodynamic, FieldSpec.standard("Such pumps together", "count", "1", "2"));
     section.choiceWhen(
         rotodynamic,
@@ -131,6 +140,12 @@ final class PumpSection {
     section.text(FieldSpec.needed("Speed of the curve", "curveSpeed", "1750 rpm"));
     section.text(
         FieldSpec.optional("Driven speed", "speed", "default: that of the curve", "1600 rpm"));
+    section.text(FieldSpec.optional("Impeller diameter", "impeller", AS_FIRST, "300 mm", "12 in"));
+    section.text(
+        FieldSpec.optional("Head lost by wear", "wornHead", "default: that of the states", "15 %"));
+    section.text(FieldSpec.optional("Drive efficiency", "driveEfficiency", AS_FIRST, "85 %"));
+    section.text(FieldSpec.optional("Motor rating", "motorRating", AS_FIRST, "15 kW", "20 hp"));
+    section.text(FieldSpec.standard("Service factor", "serviceFactor", "1", "1.15"));
     section.table(
         "Curve with clear water",
         new ListTable(model, () -> pump.get() + "/curve", "point", CURVE),

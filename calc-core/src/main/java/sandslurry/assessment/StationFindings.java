@@ -1,0 +1,226 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.ServiceResult.DutyRow;
+import sandslurry.assessment.ServiceResult.Inlet;
+import sandslurry.assessment.ServiceResult.PumpPoint;
+import sandslurry.assessment.ServiceResult.StateResult;
+import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.design.Design;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.design.PumpSpec.RunningPump;
+import sandslurry.pump.SuctionEnergy;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** What is to be said of the rotodynamic pumps of a station, one by one. */
+final class StationFindings extends FindingWriter {
+  /**
+   * Suction specific speed, metric, above which pumps tend to be less reliable: 11 000 US over 51.6
+   * (The Practical Pumping Handbook, page 62, read).
+   */
+  private static final double RELIABLE_SUCTION_SPEED = 213;
+
+  private final Design design;
+  private final ServiceResult result;
+
+  StationFindings(Design design, ServiceResult result) {
+    super(design.units());
+    this.design = design;
+    this.result = result;
+  }
+
+  List<Finding> all() {
+    if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
+      band();
+      pushedBack();
+      suctionSpeed();
+      impellers(spec);
+    }
+    return findings;
+  }
+
+  private void band() {
+    Optional<DutyRow> least = result.leastDuty();
+    Optional<DutyRow> believed = result.dutyBand().stream().filter(DutyRow::believed).findFirst();
+    if (least.isEmpty() || believed.isEmpty() || result.dutyBand().size() < 2) {
+      return;
+    }
+    DutyRow row = least.get();
+    String by = by(row);
+    String most =
+        result.dutyBand().stream()
+            .filter(r -> r.flowM3ps().isPresent())
+            .max(Comparator.comparingDouble(r -> r.flowM3ps().getAsDouble()))
+            .map(r -> show(Kind.FLOW, r.flowM3ps().getAsDouble()) + " " + by(r))
+            .orElse("nothing");
+    boolean worse = row.severity().compareTo(believed.get().severity()) > 0;
+    boolean good = row.severity().compareTo(Severity.PASS) <= 0;
+    String why =
+        "The duty runs from "
+            + (row.flowM3ps().isPresent()
+                ? show(Kind.FLOW, row.flowM3ps().getAsDouble())
+                : "no stable flow")
+            + " "
+            + by
+            + " to "
+            + most
+            + "; it is judged "
+            + by(believed.get())
+            + "."
+            + (row.velocityMps().isPresent()
+                ? " At the least, the velocity in "
+                    + row.run().orElseThrow()
+                    + " is "
+                    + show(Kind.VELOCITY, row.velocityMps().getAsDouble())
+                    + (row.toPassMps().isPresent()
+                        ? " and " + show(Kind.VELOCITY, row.toPassMps().getAsDouble()) + " passes"
+                        : "")
+                    + "."
+                : "");
+    String cure = "";
+    if (worse && row.toPassMps().isPresent()) {
+      cure =
+          "Choose a pump that gives "
+              + show(
+                  Kind.FLOW,
+                  row.flowM3ps().getAsDouble()
+                      * row.toPassMps().getAsDouble()
+                      / row.velocityMps().getAsDouble())
+              + " or more "
+              + by
+              + " too, or a drive that can be sped up.";
+    } else if (worse) {
+      cure = "Choose a pump with more head, or a drive that can be sped up.";
+    }
+    add(
+        worse ? Severity.CAUTION : good ? Severity.PASS : Severity.NOTE,
+        Topic.PUMP,
+        "corrections of the pump",
+        good
+            ? "By every published correction for sand and liquid the pump keeps the sand moving."
+            : worse
+                ? "By another published correction for sand and liquid the pump drives less, and the"
+                    + " sand no longer passes."
+                : "The corrections for sand and liquid differ in the flow, but not in how the sand stands.",
+        why,
+        cure);
+  }
+
+  private static String by(DutyRow row) {
+    List<String> parts = new ArrayList<>();
+    row.solids().ifPresent(parts::add);
+    if (row.viscousRatio() < 1 || row.viscousEfficiencyRatio() < 1) {
+      row.viscosity().ifPresent(v -> parts.add("the viscosity " + v.words()));
+    }
+    return parts.isEmpty() ? "as in water" : "by " + String.join(" and ", parts);
+  }
+
+  private void pushedBack() {
+    Map<String, List<String>> states = new LinkedHashMap<>();
+    Map<String, PumpPoint> worst = new LinkedHashMap<>();
+    for (StateResult state : result.states()) {
+      state
+          .point()
+          .ifPresent(
+              point ->
+                  point.pumps().stream()
+                      .filter(p -> p.flowM3ps() == 0)
+                      .forEach(
+                          p -> {
+                            states
+                                .computeIfAbsent(p.name(), n -> new ArrayList<>())
+                                .add("\"" + state.name() + "\"");
+                            worst.merge(p.name(), p, (a, b) -> a.headM() >= b.headM() ? a : b);
+                          }));
+    }
+    worst.forEach(
+        (name, pump) ->
+            add(
+                Severity.CAUTION,
+                Topic.PUMP,
+                name,
+                "The other pumps push this one back: it cannot open its check valve and gives"
+                    + " nothing.",
+                "It stands shut in "
+                    + states.get(name).stream().collect(Collectors.joining(", "))
+                    + ": the others hold "
+                    + show(Kind.HEAD, pump.headM())
+                    + ", and its own head at no flow is "
+                    + show(Kind.HEAD, pump.shutOffM())
+                    + ". A pump that churns shut heats its liquid and may burst.",
+                "Do not run it in these states"
+                    + (pump.shutOffM() > 0
+                        ? ", or raise its speed to "
+                            + show(Kind.PERCENT, Math.sqrt(pump.headM() / pump.shutOffM()))
+                            + " or more of what it has."
+                        : ".")));
+  }
+
+  private void suctionSpeed() {
+    Map<String, Inlet> high = new LinkedHashMap<>();
+    for (StateResult state : result.states()) {
+      state
+          .point()
+          .ifPresent(
+              point ->
+                  point
+                      .pumps()
+                      .forEach(
+                          p ->
+                              p.suction()
+                                  .flatMap(SuctionPoint::inlet)
+                                  .filter(StationFindings::worksHard)
+                                  .ifPresent(i -> high.putIfAbsent(p.name(), i))));
+    }
+    high.forEach(
+        (name, inlet) ->
+            add(
+                Severity.NOTE,
+                Topic.PUMP,
+                name,
+                "The inlet of this pump works hard: keep it near its best flow.",
+                "Its suction specific speed is "
+                    + show(Kind.NUMBER, inlet.specificSpeed())
+                    + " metric; above "
+                    + show(Kind.NUMBER, RELIABLE_SUCTION_SPEED)
+                    + " (11 000 US) pumps tend to be less reliable. Its suction energy is "
+                    + inlet.energy().grade().words()
+                    + " (limits from memory, unverified).",
+                ""));
+  }
+
+  private static boolean worksHard(Inlet inlet) {
+    return inlet.specificSpeed() > RELIABLE_SUCTION_SPEED
+        || inlet.energy().grade() != SuctionEnergy.Grade.LOW;
+  }
+
+  private void impellers(RotodynamicSpec spec) {
+    boolean sand =
+        result.states().stream()
+            .anyMatch(s -> s.point().map(p -> p.sandFraction() > 0).orElse(false));
+    List<RunningPump> pumps = new ArrayList<>(spec.pumps());
+    spec.spares().forEach(spare -> pumps.add(spec.withSpare(spare).get(0)));
+    String borrowed =
+        pumps.stream()
+            .filter(RunningPump::impellerOfFirst)
+            .map(RunningPump::name)
+            .collect(Collectors.joining(", "));
+    if (sand && spec.impeller().isPresent() && !borrowed.isEmpty()) {
+      add(
+          Severity.NOTE,
+          Topic.PUMP,
+          borrowed,
+          "The impeller is not given: that of the first pump is taken for the loss by sand.",
+          "That is " + show(Kind.BORE, Measure.LENGTH.si(spec.impeller().get())) + ".",
+          "");
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import sandslurry.assessment.PlantResult.WaterSizing;
+import sandslurry.circuit.SteadyBalance;
+import sandslurry.circuit.StorageAccount;
+import sandslurry.circuit.UnitDay;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Documents;
+import sandslurry.design.PlantSpec.PitSpec;
+import sandslurry.report.Report;
+import sandslurry.report.TextView;
+
+/** Flush, batches, pits that settle, storages that give back, and the sizing of purge and water. */
+class PlantFlushTest {
+  private static Assessment assess(DesignDocument document) {
+    assertThat(document.read().problems()).isEmpty();
+    return Evaluation.assess(document.read().design().orElseThrow());
+  }
+
+  private static void says(Assessment assessment, Severity severity, String element, String what) {
+    assertThat(assessment.findings())
+        .anySatisfy(
+            finding -> {
+              assertThat(finding.element()).isEqualTo(element);
+              assertThat(finding.what()).contains(what);
+              assertThat(finding.severity()).isEqualTo(severity);
+            });
+  }
+
+  private static String text(Assessment assessment) {
+    return new TextView(100).write(Report.of(assessment)).replaceAll("\\s+", " ");
+  }
+
+  private static DesignDocument plant() {
+    return Documents.flushedPlant().without("/plant/modes");
+  }
+
+  @Test
+  void aFlushedPenIsJudgedFedInBatchesAndItsStorageIsCountedOnce() {
+    Assessment assessment = assess(plant());
+    says(assessment, Severity.PASS, "Flush of Pen", "as fast, deep and long");
+    says(assessment, Severity.PASS, "Flush of Pen", "moves the coarsest sand");
+    says(assessment, Severity.PASS, "Flush of Pen", "comes back before the next");
+    PlantResult result = assessment.plant().orElseThrow();
+    SteadyBalance balance = result.main().balance().orElseThrow();
+    // The net inflow of the storage is what comes less what is pumped back.
+    StorageAccount account = result.accounts().orElseThrow().storages().get("Storage");
+    double comes = balance.feed("Pool of Storage").volumeM3ps();
+    double back = balance.stream("flush water").volumeM3ps();
+    assertThat(back).isCloseTo(2.5 / 3600, within(1e-12));
+    assertThat(account.months().get(0).inflowM3ps()).isCloseTo(comes - back, within(1e-12));
+    // What settles in it makes the liquor that goes back thinner than what comes.
+    assertThat(balance.stream("flush water").totalSolids())
+        .isLessThan(balance.feed("Pool of Storage").totalSolids());
+    assertThat(balance.stream("flush water").sandKgps()).isZero();
+    UnitDay box = result.days().last().orElseThrow().units().get("Box");
+    assertThat(box.peakOverMean()).isGreaterThan(20);
+    assertThat(result.days().days()).allMatch(day -> day.imbalance() < 1e-9);
+    double fed = balance.stream("manure of Pen").massKgps();
+    assertThat(result.days().last().orElseThrow().meanFlows().get("manure of Pen").massKgps())
+        .isCloseTo(fed, within(1e-9 * fed));
+    assertThat(text(assessment))
+        .contains("Pen is flushed 3 times a day", "Manure of Dry barn is fed evenly");
+  }
+
+  @Test
+  void aFlushThatIsTooSlowAndNotRefilledIsTold() {
+    Assessment assessment =
+        assess(
+            plant()
+                .with("/plant/pens/0/flush/slope", "0.2 %")
+                .with("/plant/units/7/pumps/0/flow", "1 m3/h")
+                .without("/plant/pens/0/firstScraping"));
+    says(assessment, Severity.CAUTION, "Flush of Pen", "it is slower");
+    says(assessment, Severity.CAUTION, "Flush of Pen", "does not come back before the next");
+    assertThat(text(assessment)).contains("Manure is fed evenly");
+  }
+
+  @Test
+  void aPitWithoutAMixerKeepsSandAndAMixerThatSuspendsAllKeepsNone() {
+    DesignDocument still =
+        Documents.plant().without("/plant/modes").without("/plant/units/6/mixer");
+    Assessment assessment = assess(still.with("/plant/units/1/reaches/0/length", "2 m"));
+    PlantResult result = assessment.plant().orElseThrow();
+    double settles =
+        result.main().balance().orElseThrow().stream(PitSpec.settledIn("Pit")).sandKgps();
+    assertThat(settles).isPositive();
+    assertThat(assessment.findings())
+        .anyMatch(f -> f.element().equals("Pit") && f.what().contains("Sand settles in this pit"));
+    Assessment mixed =
+        assess(
+            Documents.plant()
+                .without("/plant/modes")
+                .with("/plant/units/1/reaches/0/length", "2 m")
+                .with("/plant/units/6/mixer/speed", "1500 rpm"));
+    says(mixed, Severity.NOTE, "Pit", "counts no sand as settled");
+    assertThat(
+            mixed.plant().orElseThrow().main().balance().orElseThrow().stream("settled in Pit")
+                .massKgps())
+        .isZero();
+  }
+
+  @Test
+  void whatIsSizedReallyDoesItAndWhatNoAmountDoesIsSaid() {
+    DesignDocument document =
+        Documents.plant()
+            .without("/plant/modes")
+            .with("/plant/units/0/length", "0.6 m")
+            .with("/plant/units/0/width", "0.5 m")
+            .with("/plant/units/1/reaches/0/length", "2 m")
+            .with("/plant/units/1/reaches/0/width", "1 m");
+    double capture =
+        assess(document).plant().orElseThrow().accounts().orElseThrow().capture().base();
+    String little = Math.min(99, (capture + 0.002) * 100) + " %";
+    WaterSizing sizing =
+        assess(document.with("/plant/targets/sandCapture", little)).plant().orElseThrow().sizing();
+    assertThat(sizing.looked()).isTrue();
+    if (sizing.replaced().isPresent()) {
+      assertThat(sizing.replaced().get().capture()).isCloseTo(capture + 0.002, within(1e-6));
+      assertThat(sizing.replaced().get().surplusM3ps())
+          .isGreaterThan(sizing.replaced().get().surplusBeforeM3ps());
+    }
+    assertThat(sizing.added().isPresent() || sizing.replaced().isPresent()).isTrue();
+    Assessment never = assess(document.with("/plant/targets/sandCapture", "100 %"));
+    says(never, Severity.CAUTION, "purge and fresh water", "No amount of purge or fresh water");
+  }
+}
