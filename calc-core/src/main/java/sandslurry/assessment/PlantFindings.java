@@ -59,8 +59,6 @@ final class PlantFindings extends FindingWriter {
   /** Beyond this nothing is said of sand in a storage. */
   private static final double MOST_YEARS = 100;
 
-  private static final double YEAR_D = 365;
-
   /**
    * A lane that is dug more often than this is hardly run by anybody (common practice, no source).
    */

@@ -124,7 +124,7 @@ final class PlantTotals {
     for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
       List<String> names = new ArrayList<>(products(use));
       if (use == Use.SETTLED) {
-        dug().stream().filter(name -> streams.get(name).sandKgps() > 0).forEach(names::add);
+        names.addAll(dug());
       }
       if (!names.isEmpty()) {
         lost.put(use.word(), sum(streams, names));

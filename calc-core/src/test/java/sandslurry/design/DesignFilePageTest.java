@@ -40,13 +40,6 @@ class DesignFilePageTest {
     if (field.startsWith("/lane")) {
       return Documents.lane();
     }
-    if (field.startsWith("/plant/pens/0/flush")) {
-      return Documents.flushedPlant();
-    }
-    if (field.startsWith("/plant/units/7/pumps")) {
-      return Documents.plant()
-          .insert("/plant/units/7/pumps", 0, "{\"stream\": \"back\", \"flow\": \"1 m3/h\"}");
-    }
     if (field.startsWith("/plant/targets/gradation")) {
       return Documents.plant()
           .insert("/plant/targets/gradation", 0, "{\"size\": \"0.3 mm\", \"most\": \"90 %\"}");
@@ -56,6 +49,13 @@ class DesignFilePageTest {
       return field.equals("/plant/prices")
           ? Documents.plant()
           : Documents.plant().with(price + "/price", "2").with(price + "/per", "1");
+    }
+    if (field.startsWith("/plant/pens/0/flush")) {
+      return Documents.flushedPlant();
+    }
+    if (field.startsWith("/plant/units/7/pumps")) {
+      return Documents.plant()
+          .insert("/plant/units/7/pumps", 0, "{\"stream\": \"back\", \"flow\": \"1 m3/h\"}");
     }
     if (field.startsWith("/plant")) {
       return Documents.plant();

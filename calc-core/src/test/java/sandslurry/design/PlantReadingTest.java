@@ -94,44 +94,6 @@ class PlantReadingTest {
   }
 
   @Test
-  void aFlushedPenAndAStorageThatGivesBackMakeUnitsOfTheirOwn() {
-    Reading reading = Documents.flushedPlant().read();
-    assertThat(reading.problems()).isEmpty();
-    PlantSpec plant = reading.design().orElseThrow().plant().orElseThrow();
-    assertThat(plant.units())
-        .extracting(PlantSpec.UnitSpec::kind)
-        .containsOnlyOnce("flush", "pool")
-        .hasSize(10);
-    assertThat(plant.units().get(plant.units().size() - 1).inlets())
-        .containsExactly("settled in Storage", "stays in Storage");
-    assertThat(plant.pens().get(0).stream()).isEqualTo("manure of Pen");
-    assertThat(plant.pens().get(0).batches().orElseThrow().durationS())
-        .isCloseTo(20 / 0.43, org.assertj.core.api.Assertions.within(1e-9));
-  }
-
-  @Test
-  void flushAndBatchesThatCannotBeAreRefused() {
-    refuses(
-        Documents.flushedPlant().with("/plant/pens/0/flush/in", "pressed"),
-        "/plant/pens/0/flush",
-        "must be fresh water or pumped");
-    refuses(
-        Documents.flushedPlant().with("/plant/pens/0/scrapeInterval", "7 h"),
-        "/plant/pens/0/firstScraping",
-        "whole number of batches");
-    refuses(
-        Documents.flushedPlant().without("/plant/units/7/fibreSettling"),
-        "/plant/units/7/fibreSettling",
-        "is missing");
-    refuses(
-        Documents.plant()
-            .with("/plant/pens/0/firstScraping", "5 h")
-            .with("/plant/pens/0/scrapeDuration", "9 h"),
-        "/plant/pens/0/firstScraping",
-        "a batch lasts");
-  }
-
-  @Test
   void pricesAreReadForTheirAmountAndTheirMistakesAreTold() {
     DesignDocument priced =
         Documents.plant()
@@ -220,5 +182,43 @@ class PlantReadingTest {
         range.with("/plant/sandReachingPlant/low", "90 %"),
         "/plant/sandReachingPlant",
         "needs \"low\"");
+  }
+
+  @Test
+  void aFlushedPenAndAStorageThatGivesBackMakeUnitsOfTheirOwn() {
+    Reading reading = Documents.flushedPlant().read();
+    assertThat(reading.problems()).isEmpty();
+    PlantSpec plant = reading.design().orElseThrow().plant().orElseThrow();
+    assertThat(plant.units())
+        .extracting(PlantSpec.UnitSpec::kind)
+        .containsOnlyOnce("flush", "pool")
+        .hasSize(10);
+    assertThat(plant.units().get(plant.units().size() - 1).inlets())
+        .containsExactly("settled in Storage", "stays in Storage");
+    assertThat(plant.pens().get(0).stream()).isEqualTo("manure of Pen");
+    assertThat(plant.pens().get(0).batches().orElseThrow().durationS())
+        .isCloseTo(20 / 0.43, org.assertj.core.api.Assertions.within(1e-9));
+  }
+
+  @Test
+  void flushAndBatchesThatCannotBeAreRefused() {
+    refuses(
+        Documents.flushedPlant().with("/plant/pens/0/flush/in", "pressed"),
+        "/plant/pens/0/flush",
+        "must be fresh water or pumped");
+    refuses(
+        Documents.flushedPlant().with("/plant/pens/0/scrapeInterval", "7 h"),
+        "/plant/pens/0/firstScraping",
+        "whole number of batches");
+    refuses(
+        Documents.flushedPlant().without("/plant/units/7/fibreSettling"),
+        "/plant/units/7/fibreSettling",
+        "is missing");
+    refuses(
+        Documents.plant()
+            .with("/plant/pens/0/firstScraping", "5 h")
+            .with("/plant/pens/0/scrapeDuration", "9 h"),
+        "/plant/pens/0/firstScraping",
+        "a batch lasts");
   }
 }
