@@ -6,11 +6,8 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import sandslurry.design.DesignDocument;
 
-/** The liquid that carries the sand. */
+/** A liquid that carries the sand: that of the design, or that of one state. */
 final class CarrierSection {
-  private static final String KIND = "/carrier/kind";
-  private static final String LAW = "/carrier/law";
-
   private static final List<Choice> KINDS =
       List.of(
           new Choice("water", "water"),
@@ -52,18 +49,31 @@ final class CarrierSection {
           "Bingham", List.of("yieldStress", "plasticViscosity"),
           "Herschel-Bulkley", List.of("yieldStress", "consistency", "index"));
 
-  private CarrierSection() {}
+  private final String at;
+
+  private CarrierSection(String at) {
+    this.at = at;
+  }
 
   static InputSection of(FormModel model) {
-    InputSection section = new InputSection(model, "Carrier liquid", "/carrier");
+    return of(model, "Carrier liquid", "/carrier");
+  }
+
+  /** The fields of a liquid that stands at a pointer. */
+  static InputSection of(FormModel model, String title, String at) {
+    return new CarrierSection(at).build(model, title);
+  }
+
+  private InputSection build(FormModel model, String title) {
+    InputSection section = new InputSection(model, title, at);
     section.choice(
         "Liquid",
-        () -> KIND,
+        () -> at + "/kind",
         () -> KINDS,
-        document -> document.text(KIND),
-        CarrierSection::withKind);
+        document -> document.text(at + "/kind"),
+        this::withKind);
     section.text(FieldSpec.needed("Temperature", "temperature", "15 degC", "60 degF"));
-    new ManureSolids().addTo(section, is("manure"));
+    new ManureSolids(at).addTo(section, is("manure"));
     Predicate<DesignDocument> measured = is("measured");
     Predicate<DesignDocument> rheology = is("rheology");
     Predicate<DesignDocument> readings = is("readings");
@@ -73,7 +83,7 @@ final class CarrierSection {
     section.textWhen(
         rheology.or(readings),
         FieldSpec.optional("Total solids, no sand", "totalSolids", "optional", "6 %"));
-    section.choiceWhen(rheology, section.choice("Law", "law", LAWS, CarrierSection::withLaw));
+    section.choiceWhen(rheology, section.choice("Law", "law", LAWS, this::withLaw));
     section.textWhen(
         measured.or(rheology.and(has("viscosity"))),
         FieldSpec.needed("Dynamic viscosity", "viscosity", "4 mPa.s", "4 cP"));
@@ -90,13 +100,12 @@ final class CarrierSection {
     return section;
   }
 
-  private static void addReadings(
-      InputSection section, FormModel model, Predicate<DesignDocument> shown) {
+  private void addReadings(InputSection section, FormModel model, Predicate<DesignDocument> shown) {
     section.table(
         "Viscometer readings",
         new ListTable(
             model,
-            () -> "/carrier/readings",
+            () -> at + "/readings",
             "reading",
             List.of(
                 ListTable.Column.text("shearRate", "Shear rate"),
@@ -124,31 +133,33 @@ final class CarrierSection {
                 new Choice("pascals", "pascals"))));
   }
 
-  private static Predicate<DesignDocument> is(String kind) {
-    return document -> document.text(KIND).equalsIgnoreCase(kind);
+  private Predicate<DesignDocument> is(String kind) {
+    return document -> document.text(at + "/kind").equalsIgnoreCase(kind);
   }
 
-  private static Predicate<DesignDocument> has(String parameter) {
-    return document -> PARAMETERS.getOrDefault(document.text(LAW), List.of()).contains(parameter);
+  private Predicate<DesignDocument> has(String parameter) {
+    return document ->
+        PARAMETERS.getOrDefault(document.text(at + "/law"), List.of()).contains(parameter);
   }
 
   /** Another liquid does not have the fields of the one before. */
-  private static DesignDocument withKind(DesignDocument document, String kind) {
-    return without(document.with(KIND, kind), FIELDS, FIELDS.getOrDefault(kind, List.of()));
+  private DesignDocument withKind(DesignDocument document, String kind) {
+    return without(document.with(at + "/kind", kind), FIELDS, FIELDS.getOrDefault(kind, List.of()));
   }
 
-  private static DesignDocument withLaw(DesignDocument document, String law) {
-    return without(document.with(LAW, law), PARAMETERS, PARAMETERS.getOrDefault(law, List.of()));
+  private DesignDocument withLaw(DesignDocument document, String law) {
+    return without(
+        document.with(at + "/law", law), PARAMETERS, PARAMETERS.getOrDefault(law, List.of()));
   }
 
-  private static DesignDocument without(
+  private DesignDocument without(
       DesignDocument document, Map<String, List<String>> all, List<String> kept) {
     TreeSet<String> gone = new TreeSet<>();
     all.values().forEach(gone::addAll);
     kept.forEach(gone::remove);
     DesignDocument changed = document;
     for (String field : gone) {
-      changed = changed.without("/carrier/" + field);
+      changed = changed.without(at + "/" + field);
     }
     return changed;
   }

@@ -256,6 +256,30 @@ final class InputSection implements Row {
     rows.add(list);
   }
 
+  /** Another section set into this one, shown only at times. */
+  void inner(InputSection inner, Predicate<DesignDocument> condition) {
+    inner.inside();
+    wide(inner.panel());
+    showWhen(condition, inner.panel());
+    rows.add(
+        new Row() {
+          @Override
+          public void refresh() {
+            inner.refresh();
+          }
+
+          @Override
+          public void commit() {
+            inner.commit();
+          }
+
+          @Override
+          public boolean focus(String place) {
+            return condition.test(model.document()) && inner.focus(place);
+          }
+        });
+  }
+
   void row(Row row) {
     rows.add(row);
   }

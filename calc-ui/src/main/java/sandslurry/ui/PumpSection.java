@@ -182,7 +182,25 @@ final class PumpSection {
             (document, value) -> document.with("/pump/acting", value)));
     section.textWhen(
         pulsing, FieldSpec.standard("Rod over piston area", "rodShare", "0 %", "10 %"));
-    section.textWhen(pulsing, FieldSpec.standard("Rod length over crank", "rodToCrank", "6", "6"));
+    section.choiceWhen(
+        pulsing,
+        "Pistons are driven by",
+        "cylinderDrive",
+        List.of(new Choice("crank", "a crank"), new Choice("hydraulic", "hydraulic cylinders")));
+    Predicate<DesignDocument> hydraulic =
+        pulsing.and(document -> document.text("/pump/cylinderDrive").equalsIgnoreCase("hydraulic"));
+    Predicate<DesignDocument> crank =
+        pulsing.and(hydraulic.negate().or(document -> document.has("/pump/rodToCrank")));
+    section.textWhen(crank, FieldSpec.standard("Rod length over crank", "rodToCrank", "6", "6"));
+    section.textWhen(
+        hydraulic.or(pulsing.and(document -> document.has("/pump/dwell"))),
+        FieldSpec.standard("Dwell at stroke end", "dwell", "0 s", "0.3 s"));
+    section.textWhen(
+        hydraulic.or(pulsing.and(document -> document.has("/pump/changeover"))),
+        FieldSpec.standard("Changeover time", "changeover", "0.1 s", "0.2 s"));
+    section.textWhen(
+        pulsing,
+        FieldSpec.optional("Gas in an air vessel", "vesselGas", "no vessel", "200 L", "50 gal"));
     section.textWhen(
         pulsing, FieldSpec.standard("Pulse past the vessel", "pulsationPassed", "100 %", "20 %"));
   }

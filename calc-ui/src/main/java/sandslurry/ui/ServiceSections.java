@@ -27,25 +27,7 @@ final class ServiceSections {
     section.textWhen(there, FieldSpec.standard("Altitude", "altitude", "0 m", "300 m", "1000 ft"));
     InputSection editor = RunEditor.of(model, () -> SUCTION);
     editor.heading().setText("Pipe from the pit to the pump");
-    section.wide(editor.panel());
-    section.showWhen(there, editor.panel());
-    section.row(
-        new Row() {
-          @Override
-          public void refresh() {
-            editor.refresh();
-          }
-
-          @Override
-          public void commit() {
-            editor.commit();
-          }
-
-          @Override
-          public boolean focus(String pointer) {
-            return there.test(model.document()) && editor.focus(pointer);
-          }
-        });
+    section.inner(editor, there);
     section.showWhen(
         there,
         section.note(
@@ -88,6 +70,10 @@ final class ServiceSections {
     section.textWhen(
         there,
         FieldSpec.optional("Highest pit level", "highSourceLevel", "not judged", "3 m", "10 ft"));
+    section.textWhen(
+        there, FieldSpec.optional("Least sand, by volume", "thinnestSand", "not judged", "1 %"));
+    section.textWhen(
+        there, FieldSpec.optional("Most sand, by volume", "thickestSand", "not judged", "6 %"));
     section.choiceWhen(
         there,
         section.choice(
@@ -100,7 +86,26 @@ final class ServiceSections {
             document ->
                 document.text(STATES + "/flushWater").equalsIgnoreCase("yes") ? "yes" : "no",
             (document, value) -> document.with(STATES + "/flushWater", value)));
+    for (String state : List.of("thinnest", "thickest", "coldest", "warmest")) {
+      liquid(section, model, state);
+    }
     return section;
+  }
+
+  /** A liquid of its own in one state, in place of a number for that state. */
+  private static void liquid(InputSection section, FormModel model, String state) {
+    String place = STATES + "/" + state + "Carrier";
+    Predicate<DesignDocument> own = document -> document.has(place);
+    section.showWhen(
+        document -> document.has(STATES),
+        section.part(
+            "The liquid at its " + state + " was measured",
+            "part " + state + " carrier",
+            own,
+            document ->
+                document.without(STATES + "/" + state).withPart(place, "{\"kind\": \"measured\"}"),
+            document -> document.without(place)));
+    section.inner(CarrierSection.of(model, "Liquid at its " + state, place), own);
   }
 
   private static boolean carrier(DesignDocument document, String kind) {
@@ -108,6 +113,31 @@ final class ServiceSections {
   }
 
   static InputSection operation(FormModel model) {
+    InputSection section = dayAndFlush(model);
+    Predicate<DesignDocument> there = document -> document.has(OPERATION);
+    section.choiceWhen(
+        there,
+        section.choice(
+            "Flush by the pump",
+            "flushPump",
+            document ->
+                document.text(OPERATION + "/flushPump").equalsIgnoreCase("yes") ? "yes" : "no",
+            List.of(new Choice("no", "no"), new Choice("yes", "the pump of the line, on water"))));
+    section.textWhen(
+        there,
+        FieldSpec.optional("Level of flush water", "flushLevel", "optional", "12 m", "40 ft"));
+    section.table(
+        "Curve of a flush pump of its own, behind that level",
+        new ListTable(
+            model,
+            () -> OPERATION + "/flushCurve",
+            "point",
+            List.of(ListTable.Column.text("flow", "Flow"), ListTable.Column.text("head", "Head"))),
+        there);
+    return section;
+  }
+
+  private static InputSection dayAndFlush(FormModel model) {
     return optional(
         model,
         "A day of pumping, and the flush",
@@ -115,10 +145,13 @@ final class ServiceSections {
         "Judge a day of pumping and the flush",
         document ->
             document.with(OPERATION + "/dailyVolume", "1 m3").without(OPERATION + "/dailyVolume"),
-        "The flush takes two volumes of the line; its supply is taken to give its flow against the"
-            + " line.",
+        "The flush takes two volumes of the line. It has one supply: one whose flow is known, or the"
+            + " pump of the line, or a tank at a level, with a pump of its own or without.",
         FieldSpec.optional("Volume a day", "dailyVolume", "not judged", "400 m3", "14000 ft3"),
         FieldSpec.optional("Batch between levels", "batchVolume", "optional", "20 m3", "700 ft3"),
+        FieldSpec.optional(
+            "Most starts in an hour", "mostStartsPerHour", "default: by the motor rating", "4"),
+        FieldSpec.optional("Time to come to rest", "stopTime", "a sudden stop", "5 s"),
         FieldSpec.optional("Flow of flush water", "flushFlow", "not judged", "55 L/s", "870 gpm"),
         FieldSpec.optional("Volume of flush water", "flushVolume", "optional", "10 m3", "350 ft3"));
   }
@@ -138,7 +171,9 @@ final class ServiceSections {
         FieldSpec.standard("Slope of screw", "slope", "0 %", "10 %"),
         FieldSpec.needed("Length of screw", "length", "18 m", "60 ft"),
         FieldSpec.needed("Load, by volume", "load", "3 L/s", "50 gal/min"),
-        FieldSpec.needed("Bulk density", "bulkDensity", "1200 kg/m3", "75 lb/ft3"));
+        FieldSpec.needed("Bulk density", "bulkDensity", "1200 kg/m3", "75 lb/ft3"),
+        FieldSpec.optional(
+            "Pens scraped to it in", "scrapeTime", "optional, with a plant", "40 min"));
   }
 
   static InputSection gravityRun(FormModel model) {

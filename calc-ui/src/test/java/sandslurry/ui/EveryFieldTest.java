@@ -27,6 +27,10 @@ class EveryFieldTest {
   /** Choices, which the page tells in words. */
   private static final Map<String, String> CHOICES =
       Map.ofEntries(
+          Map.entry("/states/coldestCarrier/density", "1012 kg/m3"),
+          Map.entry("/operation/flushPump", "yes"),
+          Map.entry("/operation/flushCurve/0/head", "30 m"),
+          Map.entry("/pump/cylinderDrive", "hydraulic"),
           Map.entry("/plant/production", "asabe-d384"),
           Map.entry("/plant/units/2/model", "plitt-1976"),
           Map.entry("/plant/units/6/mixer/impeller", "pitched blade"),
@@ -75,6 +79,7 @@ class EveryFieldTest {
     designs.add(line.withPart("/mixture", "{\"massFraction\": \"3 %\"}"));
     designs.add(line.withPart("/mixture", "{\"sandRate\": \"1 kg/s\"}"));
     designs.add(line.withPart("/mixture", "{\"stream\": \"diluted\"}"));
+    designs.add(line.withPart("/states", "{\"coldestCarrier\": {\"kind\": \"measured\"}}"));
     for (String kind : List.of("manure", "measured", "readings")) {
       designs.add(line.withPart("/carrier", "{\"kind\": \"" + kind + "\"}"));
     }
