@@ -3,7 +3,9 @@ package sandslurry.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sandslurry.assessment.PlantModel.Case;
 import sandslurry.circuit.Constituents;
+import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.design.CarrierSpec;
 import sandslurry.design.CarrierSpec.ManureSpec;
@@ -28,14 +30,20 @@ record CarriedStream(String when, double lastsS, Optional<Stream> stream) {
   private static final double FINEST_M = Gradation.FINES_BOUNDARY_M / 2;
 
   /**
-   * Looks the stream up in every mode at its steady state, and in the hour of the last day by
-   * schedule in which it holds most sand: a pit that is filled in batches sends more at times than
-   * in the mean.
+   * Looks the stream up in every mode at its steady state, with new sand and with the coarser sand
+   * that circulates at rest, and in the hour of the last day by schedule in which it holds most
+   * sand: a pit that is filled in batches sends more at times than in the mean.
    *
    * @param mixture the stream
-   * @param plant what came of the plant
+   * @param model the plant
+   * @param plant what came of it
    */
-  static List<CarriedStream> of(MixtureSpec.OfStream mixture, PlantResult plant) {
+  static List<CarriedStream> of(MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
+    Optional<Case> coarser =
+        plant
+            .accounts()
+            .flatMap(PlantResult.Accounts::circulation)
+            .map(rest -> Case.BASE.bedded(rest.bedded()));
     List<CarriedStream> all = new ArrayList<>();
     for (PlantResult.ModeResult mode : plant.modes()) {
       all.add(
@@ -43,6 +51,19 @@ record CarriedStream(String when, double lastsS, Optional<Stream> stream) {
               "in the mode \"" + mode.mode().name() + "\"",
               mode.mode().toS() - mode.mode().fromS(),
               mode.balance().map(b -> b.streams().get(mixture.stream()))));
+      coarser
+          .map(rest -> model.mode(mode.mode(), rest).steadyState())
+          .filter(SteadyBalance.class::isInstance)
+          .map(balance -> ((SteadyBalance) balance).streams().get(mixture.stream()))
+          .ifPresent(
+              stream ->
+                  all.add(
+                      new CarriedStream(
+                          "in the mode \""
+                              + mode.mode().name()
+                              + "\" with the sand that circulates at rest",
+                          0,
+                          Optional.of(stream))));
     }
     plant
         .days()

@@ -24,41 +24,35 @@ public final class Evaluation {
    * @return results, findings, cautions and working
    */
   public static Assessment assess(Design design) {
-    Optional<PlantEvaluation> plant =
-        design.plant().isPresent() ? Optional.of(new PlantEvaluation(design)) : Optional.empty();
-    Optional<PlantResult> result = plant.map(PlantEvaluation::result);
-    Assessment withoutPlant =
+    if (design.plant().isEmpty()) {
+      return line(design);
+    }
+    PlantEvaluation plant = new PlantEvaluation(design);
+    PlantModel model = plant.model();
+    PlantResult result = plant.result();
+    Assessment line =
         design.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
-            ? ofStream(design, mixture, result.orElseThrow())
+            ? ofStream(design, mixture, model, result)
             : line(design);
-    return plant
-        .map(
-            p -> {
-              PlantResult whole = p.withLine(result.orElseThrow(), withoutPlant);
-              return withoutPlant.with(
-                  whole,
-                  whole
-                      .main()
-                      .balance()
-                      .map(balance -> LaneCourses.of(p.model(), balance))
-                      .orElse(Map.of()),
-                  new PlantFindings(design, p.model(), whole).all(),
-                  PlantWorking.steps(p.model(), whole));
-            })
-        .orElse(withoutPlant);
+    PlantResult whole = plant.withLine(result, line);
+    return line.with(
+        whole,
+        whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),
+        new PlantFindings(design, model, whole).all(),
+        PlantWorking.steps(model, whole));
   }
 
   /** A line that carries a stream of the plant stands as it does at its worst time. */
   private static Assessment ofStream(
-      Design design, MixtureSpec.OfStream mixture, PlantResult plant) {
-    List<CarriedStream> modes = CarriedStream.of(mixture, plant);
+      Design design, MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
+    List<CarriedStream> times = CarriedStream.of(mixture, model, plant);
     Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
-    modes.forEach(mode -> mode.in(design).ifPresent(inMode -> judged.put(mode, line(inMode))));
+    times.forEach(time -> time.in(design).ifPresent(then -> judged.put(time, line(then))));
     Assessment shown =
         judged.isEmpty()
             ? line(design.withoutLine())
             : judged.get(CarriedFindings.governing(judged));
-    return shown.with(new CarriedFindings(design, mixture).of(modes, judged));
+    return shown.with(new CarriedFindings(design, mixture).of(times, judged));
   }
 
   /** Everything but the plant, which makes its own liquor that another carrier does not change. */

@@ -32,11 +32,18 @@ record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, Basis b
    */
   static final double REPEATS = 1e-3;
 
+  /**
+   * Nor is more than this share of any constituent that comes in kept or given off by the pits, or
+   * spilled (own choice, no source).
+   */
+  static final double KEPT = 5e-3;
+
   static PlantDay of(PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun run) {
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
     Map<String, Stream> atRest = weighted(model, balances);
-    if (modes.size() == 1) {
+    boolean even = model.spec().pens().stream().allMatch(pen -> pen.batches().isEmpty());
+    if (modes.size() == 1 && even) {
       return new PlantDay(
           atRest,
           atRest,
@@ -45,7 +52,7 @@ record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, Basis b
               0,
               0,
               0,
-              "The plant has one mode: its day is its balance at rest.",
+              "The plant has one mode and an even feed: its day is its balance at rest.",
               List.of()));
     }
     List<Day> days = run.days();
@@ -64,10 +71,9 @@ record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, Basis b
     Day last = days.get(days.size() - 1);
     Day before = days.get(days.size() - 2);
     double change = change(model, totals, before, last);
-    double in = totals.sum(last.meanFlows(), totals.feeds()).sandKgps();
-    double kept = in > 0 ? 1 - totals.leaving(last.meanFlows()).sandKgps() / in : 0;
+    double kept = kept(model, totals, last);
     List<Compared> compared = compared(totals, last.meanFlows(), atRest);
-    if (change <= REPEATS) {
+    if (change <= REPEATS && Math.abs(kept) <= KEPT) {
       return new PlantDay(
           last.meanFlows(),
           atRest,
@@ -95,6 +101,20 @@ record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, Basis b
           double step = last.meanFlows().get(name).kgps(i) - before.meanFlows().get(name).kgps(i);
           worst = Math.max(worst, Math.abs(step) / in.kgps(i));
         }
+      }
+    }
+    return worst;
+  }
+
+  /** What stays in the pits or is spilled of the constituent of which that is most. */
+  private static double kept(PlantModel model, PlantTotals totals, Day last) {
+    Stream in = totals.sum(last.meanFlows(), totals.feeds());
+    Stream out = totals.leaving(last.meanFlows());
+    double worst = 0;
+    for (int i = 0; i < model.constituents().count(); i++) {
+      if (in.kgps(i) > 0) {
+        double share = 1 - out.kgps(i) / in.kgps(i);
+        worst = Math.abs(share) > Math.abs(worst) ? share : worst;
       }
     }
     return worst;

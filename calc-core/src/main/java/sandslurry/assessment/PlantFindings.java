@@ -246,7 +246,9 @@ final class PlantFindings extends FindingWriter {
                       + basis.day()
                       + " what leaves still differs from the day before by "
                       + show(Kind.PERCENT, basis.change())
-                      + " of what comes in."
+                      + " of what comes in, and the pits keep or spill up to "
+                      + show(Kind.PERCENT, Math.abs(basis.kept()))
+                      + " of what comes in of a constituent."
                   : ""),
           "");
     }

@@ -199,13 +199,14 @@ public record PlantResult(
    * @param day number of the day by schedule that was looked at; 0 when there was none
    * @param change greatest change of anything that leaves against the day before, as a share of
    *     what comes in
-   * @param sandKept sand that came in that day and did not leave, as a share of what came in: what
-   *     the pits took up, less than nothing when they gave some back
+   * @param kept what came in that day and did not leave, as a share of what came in, of the
+   *     constituent of which that is most: what the pits took up or spilled, less than nothing when
+   *     they gave some back
    * @param why the reason in a sentence
    * @param compared results by that day and by the modes at rest
    */
   public record Basis(
-      boolean byDay, int day, double change, double sandKept, String why, List<Compared> compared) {
+      boolean byDay, int day, double change, double kept, String why, List<Compared> compared) {
     /** Copies the list. */
     public Basis {
       compared = List.copyOf(compared);

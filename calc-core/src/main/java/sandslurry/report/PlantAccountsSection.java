@@ -39,8 +39,8 @@ final class PlantAccountsSection extends SectionWriter {
                     + " more than "
                     + units.show(Kind.PERCENT, basis.change())
                     + " of what comes in, and the pits keep "
-                    + units.show(Kind.PERCENT, rounded(basis.sandKept()))
-                    + " of the sand of that day."
+                    + units.show(Kind.PERCENT, rounded(basis.kept()))
+                    + " of a constituent at most."
                 : "Over a day in which each mode is at its own steady state, weighted by its hours. "
                     + basis.why())
             + " The range in brackets is over all ends of the inputs that are ranges, from the"
