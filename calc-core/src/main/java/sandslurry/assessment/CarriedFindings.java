@@ -17,7 +17,7 @@ import sandslurry.units.Measure;
 /** What is to be said of a line that carries a stream of the plant. */
 final class CarriedFindings extends FindingWriter {
   /**
-   * The graver of two assessments of one line in different modes: by verdict, then by the velocity
+   * The graver of two assessments of one line in different states: by verdict, then by the velocity
    * over that which passes, in the run and at the flow where that is least.
    */
   private static final Comparator<Assessment> GRAVER =
@@ -46,7 +46,7 @@ final class CarriedFindings extends FindingWriter {
         .orElse(Double.MAX_VALUE);
   }
 
-  /** The mode in which the line stands worst. */
+  /** The time at which the line stands worst. */
   static CarriedStream governing(Map<CarriedStream, Assessment> judged) {
     return judged.entrySet().stream()
         .max(Map.Entry.comparingByValue(GRAVER))
@@ -55,11 +55,11 @@ final class CarriedFindings extends FindingWriter {
   }
 
   /**
-   * Says which mode is shown, what stands worse in another, and whether the line takes what the
-   * plant sends.
+   * Says which state of the stream is shown, what stands worse in another, and whether the line
+   * takes what the plant sends.
    *
-   * @param modes the stream in every mode
-   * @param judged the line in every mode in which it can be judged
+   * @param modes the stream at every time
+   * @param judged the line at every time at which it can be judged
    */
   List<Finding> of(List<CarriedStream> modes, Map<CarriedStream, Assessment> judged) {
     if (!judged.isEmpty()) {
@@ -87,9 +87,8 @@ final class CarriedFindings extends FindingWriter {
         "line",
         "The line carries the stream \""
             + mixture.stream()
-            + "\" as it is in the mode \""
-            + shown.mode().name()
-            + "\""
+            + "\" as it is "
+            + shown.when()
             + (judged.size() > 1 ? ", where the line stands worst." : "."),
         "It holds "
             + show(Kind.PERCENT, stream.sandVolumeShare())
@@ -103,9 +102,9 @@ final class CarriedFindings extends FindingWriter {
                         entry ->
                             "; the verdict is "
                                 + entry.getValue().verdict()
-                                + " in the mode \""
-                                + entry.getKey().mode().name()
-                                + "\", with "
+                                + " "
+                                + entry.getKey().when()
+                                + ", with "
                                 + show(
                                     Kind.PERCENT,
                                     entry.getKey().stream().orElseThrow().sandVolumeShare())
@@ -119,7 +118,7 @@ final class CarriedFindings extends FindingWriter {
         "");
   }
 
-  /** No part of the line may look better than it is because another mode is shown. */
+  /** No part of the line may look better than it is because another time is shown. */
   private void worse(CarriedStream mode, Assessment there, Assessment shown) {
     for (Topic topic : Topic.values()) {
       Severity here = worst(shown, topic);
@@ -128,7 +127,7 @@ final class CarriedFindings extends FindingWriter {
           add(
               finding.severity(),
               topic,
-              finding.element() + ", mode \"" + mode.mode().name() + "\"",
+              finding.element() + ", " + mode.when(),
               finding.what(),
               finding.why(),
               finding.cure());
@@ -145,13 +144,12 @@ final class CarriedFindings extends FindingWriter {
   }
 
   private void unknown(CarriedStream mode) {
-    String name = "\"" + mode.mode().name() + "\"";
     if (mode.stream().isEmpty()) {
       add(
           Severity.FAIL,
           Topic.PLUGGING,
           "line",
-          "In the mode " + name + " the line cannot be judged.",
+          "The line cannot be judged " + mode.when() + ".",
           "The plant has no steady state there, so nobody knows what the stream carries.",
           "Mend the plant first.");
     } else if (mode.flowM3ps() > 0 && !mode.known()) {
@@ -159,7 +157,7 @@ final class CarriedFindings extends FindingWriter {
           Severity.FAIL,
           Topic.PLUGGING,
           "line",
-          "In the mode " + name + " the liquor is thicker than any whose flow was measured.",
+          "The liquor is thicker " + mode.when() + " than any whose flow was measured.",
           "It has "
               + show(Kind.PERCENT, CarriedStream.solids(mode.stream().orElseThrow()))
               + " solids without sand; the table of flow curves ends at "
@@ -177,10 +175,9 @@ final class CarriedFindings extends FindingWriter {
     double seconds = 0;
     double volume = 0;
     for (CarriedStream mode : modes) {
-      double lasts = mode.mode().toS() - mode.mode().fromS();
-      seconds += lasts * mode.flowM3ps() / design;
-      volume += lasts * mode.flowM3ps();
-      if (mode.flowM3ps() > most) {
+      seconds += mode.lastsS() * mode.flowM3ps() / design;
+      volume += mode.lastsS() * mode.flowM3ps();
+      if (mode.lastsS() > 0 && mode.flowM3ps() > most) {
         tooMuch.add(mode);
       }
     }
@@ -193,10 +190,10 @@ final class CarriedFindings extends FindingWriter {
           tooMuch.stream()
                   .map(
                       mode ->
-                          "In the mode \""
-                              + mode.mode().name()
-                              + "\" the mean flow is "
-                              + show(Kind.FLOW, mode.flowM3ps()))
+                          "The mean flow is "
+                              + show(Kind.FLOW, mode.flowM3ps())
+                              + " "
+                              + mode.when())
                   .collect(Collectors.joining("; "))
               + "; the line runs at "
               + show(Kind.FLOW, most)

@@ -9,7 +9,6 @@ import sandslurry.design.CarrierSpec;
 import sandslurry.design.CarrierSpec.ManureSpec;
 import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
-import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.Sand;
 import sandslurry.material.Carriers;
 import sandslurry.material.Gradation;
@@ -18,31 +17,46 @@ import sandslurry.material.SizeClass;
 import sandslurry.units.Measure;
 
 /**
- * The stream of the plant that a line carries, as it is in one mode at the mode's steady state.
+ * The stream of the plant that a line carries, as it is at one time of the day.
  *
- * @param mode the mode
- * @param stream what flows on the mean of the mode; empty when the mode has no steady state
+ * @param when the time, in words that follow "as it is"
+ * @param lastsS how long it lasts in a day; 0 for a moment [s]
+ * @param stream what flows; empty when nobody knows
  */
-record CarriedStream(ModeSpec mode, Optional<Stream> stream) {
+record CarriedStream(String when, double lastsS, Optional<Stream> stream) {
   /** What passes the finest boundary lies between it and half of it, as in any sieve analysis. */
   private static final double FINEST_M = Gradation.FINES_BOUNDARY_M / 2;
 
   /**
-   * Looks the stream up in every mode.
+   * Looks the stream up in every mode at its steady state, and in the hour of the last day by
+   * schedule in which it holds most sand: a pit that is filled in batches sends more at times than
+   * in the mean.
    *
    * @param mixture the stream
    * @param plant what came of the plant
    */
   static List<CarriedStream> of(MixtureSpec.OfStream mixture, PlantResult plant) {
-    return plant.modes().stream()
-        .map(
-            mode ->
-                new CarriedStream(
-                    mode.mode(), mode.balance().map(b -> b.streams().get(mixture.stream()))))
-        .toList();
+    List<CarriedStream> all = new ArrayList<>();
+    for (PlantResult.ModeResult mode : plant.modes()) {
+      all.add(
+          new CarriedStream(
+              "in the mode \"" + mode.mode().name() + "\"",
+              mode.mode().toS() - mode.mode().fromS(),
+              mode.balance().map(b -> b.streams().get(mixture.stream()))));
+    }
+    plant
+        .days()
+        .last()
+        .map(day -> day.sandiest().get(mixture.stream()))
+        .ifPresent(
+            stream ->
+                all.add(
+                    new CarriedStream(
+                        "when it holds most sand in the day by schedule", 0, Optional.of(stream))));
+    return all;
   }
 
-  /** Mean flow of the mode [m3/s]; 0 without a steady state. */
+  /** Mean flow while it lasts [m3/s]; 0 when nobody knows. */
   double flowM3ps() {
     return stream.map(Stream::volumeM3ps).orElse(0.0);
   }
@@ -81,7 +95,7 @@ record CarriedStream(ModeSpec mode, Optional<Stream> stream) {
         design.carrying(
             flows.sandKgps() > 0
                 ? new Sand(
-                    "sand of the stream \"" + name + "\" in the mode \"" + mode.name() + "\"",
+                    "sand of the stream \"" + name + "\", " + when,
                     gradation(flows, mineral),
                     design.sand().density(),
                     design.sand().shape())

@@ -33,21 +33,22 @@ public final class Evaluation {
             : line(design);
     return plant
         .map(
-            p ->
-                withoutPlant.with(
-                    result.orElseThrow(),
-                    result
-                        .orElseThrow()
-                        .main()
-                        .balance()
-                        .map(balance -> LaneCourses.of(p.model(), balance))
-                        .orElse(Map.of()),
-                    new PlantFindings(design, p.model(), result.orElseThrow()).all(),
-                    PlantWorking.steps(p.model(), result.orElseThrow())))
+            p -> {
+              PlantResult whole = p.withLine(result.orElseThrow(), withoutPlant);
+              return withoutPlant.with(
+                  whole,
+                  whole
+                      .main()
+                      .balance()
+                      .map(balance -> LaneCourses.of(p.model(), balance))
+                      .orElse(Map.of()),
+                  new PlantFindings(design, p.model(), whole).all(),
+                  PlantWorking.steps(p.model(), whole));
+            })
         .orElse(withoutPlant);
   }
 
-  /** A line that carries a stream of the plant stands as it does in its worst mode. */
+  /** A line that carries a stream of the plant stands as it does at its worst time. */
   private static Assessment ofStream(
       Design design, MixtureSpec.OfStream mixture, PlantResult plant) {
     List<CarriedStream> modes = CarriedStream.of(mixture, plant);

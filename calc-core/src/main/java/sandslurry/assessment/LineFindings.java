@@ -170,15 +170,8 @@ final class LineFindings extends FindingWriter {
     return states.stream()
         .max(
             Comparator.comparing((State s) -> s.runs().get(run).severity())
-                .thenComparingDouble(s -> -margin(s.runs().get(run))))
+                .thenComparingDouble(s -> -s.runs().get(run).margin()))
         .orElseThrow();
-  }
-
-  private static double margin(RunPoint point) {
-    return point
-        .deposition()
-        .map(d -> point.leastVelocityMps() / d.velocityToPassMps())
-        .orElse(Double.MAX_VALUE);
   }
 
   private void plugging(int index) {

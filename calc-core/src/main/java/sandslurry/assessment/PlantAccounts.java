@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +12,12 @@ import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.PlantModel.Case;
 import sandslurry.assessment.PlantModel.End;
 import sandslurry.assessment.PlantResult.Accounts;
+import sandslurry.assessment.PlantResult.Bed;
 import sandslurry.assessment.PlantResult.ModeResult;
+import sandslurry.assessment.PlantResult.SieveCheck;
 import sandslurry.circuit.BedQuality;
-import sandslurry.circuit.EnergyUse;
+import sandslurry.circuit.Constituents;
+import sandslurry.circuit.DayRun;
 import sandslurry.circuit.Liquor;
 import sandslurry.circuit.Range;
 import sandslurry.circuit.Remedy;
@@ -25,7 +29,6 @@ import sandslurry.circuit.Stream;
 import sandslurry.circuit.WaterAccount;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.BoxSpec;
-import sandslurry.design.PlantSpec.CycloneSpec;
 import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PitSpec;
@@ -33,113 +36,242 @@ import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
 import sandslurry.design.PlantSpec.Use;
 import sandslurry.design.PlantSpec.WaterSpec;
+import sandslurry.material.StandardSand;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.separation.Outlook;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
-/** Puts the accounts of a plant together: sand, bedding, storage, water, energy. */
+/** Puts the accounts of a plant together: sand, bedding, storage, water, energy, cost. */
 final class PlantAccounts {
   private static final double MOST_AREA = 9;
+  private static final double YEAR_D = 365;
 
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
+  private final List<ModeResult> modes;
+  private final PlantDay day;
+  private final Mean base;
+  private final List<Both> cases;
+  private final Optional<PlantCirculation.State> rest;
+  private final OptionalDouble extraWater;
+  private final OptionalDouble extraArea;
 
-  PlantAccounts(PlantModel model, PlantTotals totals) {
+  PlantAccounts(PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun days) {
     this.model = model;
     this.spec = model.spec();
     this.totals = totals;
+    this.modes = modes;
+    this.day = PlantDay.of(model, totals, modes, days);
+    this.base = new Mean(Case.BASE, day.streams());
+    PlantCirculation circulation = new PlantCirculation(model, totals, day);
+    // Cases do not depend on each other, and the order of the list is kept.
+    this.cases =
+        cases().parallelStream()
+            .map(one -> both(one, circulation))
+            .flatMap(Optional::stream)
+            .toList();
+    Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
+    modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
+    this.rest = circulation.rest(Case.BASE, balances);
+    double target = spec.targets().sandCapture();
+    this.extraWater =
+        growing()
+            .map(
+                water ->
+                    remedy(
+                        "fresh water",
+                        Case.BASE::withWater,
+                        target,
+                        water.mostM3ps().getAsDouble()))
+            .orElse(OptionalDouble.empty());
+    boolean settles =
+        spec.units().stream().anyMatch(u -> u instanceof BoxSpec || u instanceof LaneUnitSpec);
+    this.extraArea =
+        settles
+            ? remedy("settling area", x -> Case.BASE.withArea(1 + x), target, MOST_AREA)
+            : OptionalDouble.empty();
   }
 
-  /** The mean over the day of all modes at their own steady states. */
-  private record Mean(Case of, Map<String, Stream> streams) {}
+  /** The mean flows of a day in a case. */
+  record Mean(Case of, Map<String, Stream> streams) {}
+
+  /** A case: with new sand in the stalls, and with the sand that circulates. */
+  private record Both(Mean mean, Optional<PlantCirculation.State> circulating) {}
+
+  private Optional<WaterSpec> growing() {
+    return spec.waters().stream().filter(w -> w.mostM3ps().isPresent()).findFirst();
+  }
+
+  /** The mean flows of a day in another case; empty when a mode has no steady state in it. */
+  Optional<Map<String, Stream>> streams(Case one) {
+    return mean(one).map(Mean::streams);
+  }
 
   private Optional<Mean> mean(Case one) {
-    Map<String, double[]> sums = new LinkedHashMap<>();
-    for (ModeSpec mode : spec.modes()) {
-      if (!(model.mode(mode, one).steadyState() instanceof SteadyBalance balance)) {
-        return Optional.empty();
-      }
-      add(sums, balance.streams(), (mode.toS() - mode.fromS()) / InUnit.ofDays(1));
-    }
-    return Optional.of(new Mean(one, streams(sums)));
+    return PlantDay.atRest(model, one, Map.of())
+        .map(balances -> new Mean(one, day.byDay(totals, PlantDay.weighted(model, balances))));
   }
 
-  private Mean mean(List<ModeResult> modes) {
-    Map<String, double[]> sums = new LinkedHashMap<>();
-    modes.forEach(mode -> add(sums, mode.balance().orElseThrow().streams(), mode.share()));
-    return new Mean(Case.BASE, streams(sums));
+  private Optional<Both> both(Case one, PlantCirculation circulation) {
+    return PlantDay.atRest(model, one, Map.of())
+        .map(
+            balances ->
+                new Both(
+                    new Mean(one, day.byDay(totals, PlantDay.weighted(model, balances))),
+                    circulation.rest(one, balances)));
   }
 
-  private static void add(Map<String, double[]> sums, Map<String, Stream> streams, double weight) {
-    streams.forEach(
-        (name, stream) -> {
-          double[] flows = stream.toArray();
-          double[] sum = sums.computeIfAbsent(name, n -> new double[flows.length]);
-          for (int i = 0; i < flows.length; i++) {
-            sum[i] += weight * flows[i];
-          }
-        });
-  }
-
-  private Map<String, Stream> streams(Map<String, double[]> sums) {
-    Map<String, Stream> streams = new LinkedHashMap<>();
-    sums.forEach((name, flows) -> streams.put(name, Stream.of(model.constituents(), flows)));
-    return streams;
-  }
-
-  Optional<Accounts> accounts(List<ModeResult> modes) {
-    Mean base = mean(modes);
-    List<Mean> others = new ArrayList<>();
-    for (Case one : cases()) {
-      mean(one).ifPresent(others::add);
-    }
+  /** The accounts, with the energy of the line when there is one. */
+  Accounts accounts(Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
+    List<Mean> others = cases.stream().map(Both::mean).toList();
+    List<PlantCirculation.State> otherRests =
+        cases.stream().map(Both::circulating).flatMap(Optional::stream).toList();
     SandAccount sand = sand(base);
     List<Double> recovery = new ArrayList<>();
     for (int k = 0; k < model.constituents().sandClasses().size(); k++) {
-      recovery.add(Math.min(1, sand.recoveryOfFlushed(k) * spec.rebeddedShare()));
+      double bedded = sand.bedded().sandKgps(k);
+      double back = sand.recovered().sandKgps(k) * spec.rebeddedShare();
+      recovery.add(bedded > 0 ? Math.min(1, back / bedded) : 0);
     }
     SandCycle cycle =
         SandCycle.of(model.constituents().sandClasses(), recovery, sand.bedded().sandKgps());
     Map<String, StorageAccount> storages = new LinkedHashMap<>();
     totals.storages().forEach(storage -> storages.put(storage.name(), storage(storage, base)));
+    PlantEnergy energy = PlantEnergy.of(model, modes, sand.flushed(), lineDay, linePump);
     Map<String, List<Figure>> groups = new LinkedHashMap<>();
-    groups.put("Sand", sandFigures(base, others, cycle));
+    groups.put("Sand, all of it new", sandFigures(base, others));
+    rest.ifPresent(
+        state ->
+            groups.put("Sand that circulates, at rest", restFigures(state, otherRests, cycle)));
     bedFigures(base, others).ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
     for (StorageSpec storage : totals.storages()) {
-      groups.put("Storage: " + storage.name(), storageFigures(storage, base, others));
+      List<Figure> figures = storageFigures(storage, base, others);
+      rest.ifPresent(
+          state ->
+              figures.add(
+                  rest(
+                      "sand that settles in a year, circulating at rest, in bulk",
+                      Kind.VOLUME,
+                      state,
+                      otherRests,
+                      s -> settlingPerYearM3(s, storage))));
+      groups.put("Storage: " + storage.name(), figures);
     }
     groups.put("Water", waterFigures(base, others));
-    groups.put("Energy", energyFigures(modes));
+    groups.put("Energy", energy.figures());
+    Optional<PlantCosts> costs = rest.map(state -> costs(base, others, state, otherRests, energy));
+    costs.ifPresent(
+        c -> groups.put("What reaches storage in a year, and what it costs", c.figures()));
     ToDoubleFunction<Mean> capture = m -> totals.capture(m.streams());
-    double target = spec.targets().sandCapture();
-    Optional<WaterSpec> growing =
-        spec.waters().stream().filter(w -> w.mostM3ps().isPresent()).findFirst();
-    OptionalDouble extra = OptionalDouble.empty();
-    if (growing.isPresent()) {
-      double most = growing.get().mostM3ps().getAsDouble();
-      extra = remedy("fresh water", Case.BASE::withWater, target, most);
+    return new Accounts(
+        sand,
+        cycle,
+        rest.map(PlantCirculation.State::rest),
+        rest.map(PlantCirculation.State::account),
+        bed(base, others),
+        rest.map(state -> gradation(base, state)).orElse(List.of()),
+        Range.over(base, others, capture),
+        Range.over(base, others, m -> totals.limit(m.streams()).solved()),
+        groups,
+        storages,
+        day.basis(),
+        energy.notCounted(),
+        costs.map(PlantCosts::missing).orElse(List.of()),
+        extraWater,
+        growing().map(WaterSpec::stream),
+        extraArea,
+        timeConstant());
+  }
+
+  private Optional<Bed> bed(Mean base, List<Mean> others) {
+    if (!(recovered(base).sandKgps() > 0)) {
+      return Optional.empty();
     }
-    boolean settles =
-        spec.units().stream().anyMatch(u -> u instanceof BoxSpec || u instanceof LaneUnitSpec);
+    List<Mean> some = others.stream().filter(m -> recovered(m).sandKgps() > 0).toList();
     return Optional.of(
-        new Accounts(
-            sand,
-            cycle,
-            recovered(base).sandKgps() > 0
-                ? Optional.of(BedQuality.of(recovered(base)))
-                : Optional.empty(),
-            Range.over(base, others, capture),
-            Range.over(base, others, m -> totals.limit(m.streams()).solved()),
-            groups,
-            storages,
-            extra,
-            growing.map(WaterSpec::stream),
-            settles
-                ? remedy("settling area", x -> Case.BASE.withArea(1 + x), target, MOST_AREA)
-                : OptionalDouble.empty(),
-            timeConstant(modes)));
+        new Bed(
+            BedQuality.of(recovered(base)),
+            Range.over(base, some, m -> BedQuality.of(recovered(m)).moisture()),
+            Range.over(base, some, m -> BedQuality.of(recovered(m)).organicMatter())));
+  }
+
+  /** The sands on every sieve of the gradation wanted, or of concrete sand when none is. */
+  private List<SieveCheck> gradation(Mean base, PlantCirculation.State rest) {
+    Stream recovered = recovered(base);
+    if (!(recovered.sandKgps() > 0) || spec.targets().gradation().isEmpty()) {
+      return List.of();
+    }
+    return spec.targets().gradation().get().limits().stream()
+        .sorted(Comparator.comparingDouble(StandardSand.Limit::sizeM).reversed())
+        .map(
+            limit ->
+                new SieveCheck(
+                    limit,
+                    BedQuality.passing(model.bedded(Case.BASE), limit.sizeM()),
+                    BedQuality.passing(recovered, limit.sizeM()),
+                    BedQuality.passing(rest.rest().bedded(), limit.sizeM())))
+        .toList();
+  }
+
+  private PlantCosts costs(
+      Mean base,
+      List<Mean> others,
+      PlantCirculation.State rest,
+      List<PlantCirculation.State> otherRests,
+      PlantEnergy energy) {
+    double second = InUnit.ofDays(YEAR_D);
+    Range bought = Range.over(rest, otherRests, state -> grains(state.rest().bought()) * second);
+    Range lost =
+        Range.over(
+            rest,
+            otherRests,
+            state ->
+                state.account().lost().values().stream().mapToDouble(Stream::sandKgps).sum()
+                    * second);
+    Range stored = Range.over(rest, otherRests, state -> storedSand(state.account()) * second);
+    Range hauled = Range.over(base, others, this::hauledPerYearM3);
+    double bulk = model.constituents().sandDensityKgM3() * (1 - spec.porosity());
+    Range cleaned =
+        spec.accounting().sandReachingPlant().low() < 1
+            ? Range.over(base, others, m -> sand(m).beforeThePlantKgps() * second / bulk)
+            : Range.of(0);
+    Range water = Range.over(base, others, m -> water(m).freshPerDayM3() * YEAR_D);
+    Range joules = energy.perDayJ().map(j -> j * YEAR_D);
+    return PlantCosts.of(
+        spec.accounting().prices(),
+        new PlantCosts.Year(bought, lost, stored, hauled, cleaned, joules, water));
+  }
+
+  private static double grains(Stream stream) {
+    return stream.sandKgps() + stream.kgps(Constituents.MINERAL_FINES);
+  }
+
+  private double storedSand(SandAccount account) {
+    return totals.storages().stream()
+        .mapToDouble(storage -> account.lost().get(storage.name()).sandKgps())
+        .sum();
+  }
+
+  /** What must be hauled of the storages in a year; without storage, what leaves as waste. */
+  private double hauledPerYearM3(Mean mean) {
+    if (totals.storages().isEmpty()) {
+      return totals.sum(mean.streams(), totals.products(Use.WASTE)).volumeM3ps()
+          * InUnit.ofDays(YEAR_D);
+    }
+    double sum = 0;
+    for (StorageSpec storage : totals.storages()) {
+      StorageAccount account = storage(storage, mean);
+      double days = 0;
+      double net = 0;
+      for (int i = 0; i < account.months().size(); i++) {
+        net += account.netInflowM3(i);
+        days += account.months().get(i).days();
+      }
+      sum += Math.max(0, net) * YEAR_D / days;
+    }
+    return sum;
   }
 
   private OptionalDouble remedy(
@@ -193,21 +325,7 @@ final class PlantAccounts {
   }
 
   private SandAccount sand(Mean mean) {
-    Map<String, Stream> lost = new LinkedHashMap<>();
-    for (StorageSpec storage : totals.storages()) {
-      lost.put(storage.name(), totals.sum(mean.streams(), storage.inlets()));
-    }
-    for (Use use : List.of(Use.FIBRE, Use.WASTE)) {
-      if (!totals.products(use).isEmpty()) {
-        lost.put(use.word(), totals.sum(mean.streams(), totals.products(use)));
-      }
-    }
-    return new SandAccount(
-        model.bedded(mean.of()),
-        totals.sum(mean.streams(), totals.feeds()),
-        recovered(mean),
-        spec.rebeddedShare(),
-        lost);
+    return totals.account(model.bedded(mean.of()), mean.streams());
   }
 
   private static Figure figure(
@@ -215,10 +333,19 @@ final class PlantAccounts {
     return new Figure(what, kind, Range.over(base, others, value));
   }
 
-  private List<Figure> sandFigures(Mean base, List<Mean> others, SandCycle cycle) {
+  private List<Figure> sandFigures(Mean base, List<Mean> others) {
     List<Figure> figures = new ArrayList<>();
     figures.add(
         figure("bedded", Kind.MASS_PER_DAY, base, others, m -> sand(m).bedded().sandKgps()));
+    if (spec.accounting().sandReachingPlant().low() < 1) {
+      figures.add(
+          figure(
+              "stays in stalls and alleys, hauled with the bedding",
+              Kind.MASS_PER_DAY,
+              base,
+              others,
+              m -> sand(m).beforeThePlantKgps()));
+    }
     figures.add(
         figure(
             "flushed to the plant",
@@ -230,7 +357,7 @@ final class PlantAccounts {
     for (String where : sand(base).lost().keySet()) {
       figures.add(
           figure(
-              "lost with " + where,
+              lostTo(where),
               Kind.MASS_PER_DAY,
               base,
               others,
@@ -277,28 +404,107 @@ final class PlantAccounts {
             Kind.MASS,
             base,
             others,
-            m -> sand(m).boughtKg(365.0 / 12)));
+            m -> sand(m).boughtKg(YEAR_D / 12)));
     figures.add(
         new Figure(
-            "sand bought in a month when bedded again and again",
-            Kind.MASS,
-            Range.of(cycle.boughtKgps() * InUnit.ofDays(365.0 / 12))));
-    figures.add(
-        new Figure(
-            "recovery of the sand that circulates",
-            Kind.PERCENT,
-            Range.of(cycle.recoveryOfBedded())));
-    figures.add(
-        new Figure(
-            "mean size of the sand bought",
-            Kind.GRAIN,
-            Range.of(meanSize(model.constituents().sandClasses()))));
-    figures.add(
-        new Figure(
-            "mean size of the sand that circulates",
-            Kind.GRAIN,
-            Range.of(meanSize(cycle.bedded()))));
+            "mean size", Kind.GRAIN, Range.of(meanSize(model.constituents().sandClasses()))));
     return figures;
+  }
+
+  private static String lostTo(String where) {
+    return where.equals(Use.SETTLED.word())
+        ? "settled in channel, line and pits, and dug out"
+        : "lost with " + where;
+  }
+
+  private static Figure rest(
+      String what,
+      Kind<?> kind,
+      PlantCirculation.State state,
+      List<PlantCirculation.State> others,
+      ToDoubleFunction<PlantCirculation.State> value) {
+    return new Figure(what, kind, Range.over(state, others, value));
+  }
+
+  private List<Figure> restFigures(
+      PlantCirculation.State state, List<PlantCirculation.State> others, SandCycle cycle) {
+    List<Figure> figures = new ArrayList<>();
+    figures.add(
+        rest(
+            "flushed to the plant",
+            Kind.MASS_PER_DAY,
+            state,
+            others,
+            s -> s.account().flushed().sandKgps()));
+    figures.add(
+        rest(
+            "recovered",
+            Kind.MASS_PER_DAY,
+            state,
+            others,
+            s -> s.account().recovered().sandKgps()));
+    for (String where : state.account().lost().keySet()) {
+      figures.add(
+          rest(
+              lostTo(where),
+              Kind.MASS_PER_DAY,
+              state,
+              others,
+              s -> s.account().lost().get(where).sandKgps()));
+    }
+    figures.add(
+        rest(
+            "recovery of the sand flushed",
+            Kind.PERCENT,
+            state,
+            others,
+            s -> s.account().recoveryOfFlushed()));
+    figures.add(
+        rest(
+            "recovery of the sand bedded",
+            Kind.PERCENT,
+            state,
+            others,
+            s -> s.account().recoveryOfBedded()));
+    figures.add(
+        rest(
+            "sand bedded that need not be bought",
+            Kind.PERCENT,
+            state,
+            others,
+            s -> s.rest().notBought()));
+    figures.add(
+        rest(
+            "sand bought in a month, fines counted",
+            Kind.MASS,
+            state,
+            others,
+            s -> grains(s.rest().bought()) * InUnit.ofDays(YEAR_D / 12)));
+    figures.add(
+        new Figure(
+            "the same if each class were caught as of new sand, fines left out",
+            Kind.MASS,
+            Range.of(cycle.boughtKgps() * InUnit.ofDays(YEAR_D / 12))));
+    figures.add(
+        rest(
+            "mean size of the bedding",
+            Kind.GRAIN,
+            state,
+            others,
+            s -> meanSize(s.rest().bedded().sandClasses())));
+    figures.add(
+        rest(
+            "mineral fines in the bedding",
+            Kind.PERCENT,
+            state,
+            others,
+            s -> fines(s.rest().bedded())));
+    return figures;
+  }
+
+  private static double fines(Stream stream) {
+    double all = grains(stream);
+    return all > 0 ? stream.kgps(Constituents.MINERAL_FINES) / all : 0;
   }
 
   /** What neither leaves nor is recovered: 0 in a steady balance but for rounding. */
@@ -386,7 +592,7 @@ final class PlantAccounts {
       int month = i;
       figures.add(
           figure(
-              "net inflow, " + account.months().get(i).name(),
+              "net inflow, " + account.months().get(i).name() + ", at the working level",
               Kind.VOLUME,
               base,
               others,
@@ -428,7 +634,35 @@ final class PlantAccounts {
               sandy,
               m -> storage(storage, m).yearsToTenth().getAsDouble()));
     }
+    if (spec.targets().storageDays().isPresent()) {
+      double wanted = spec.targets().storageDays().getAsDouble();
+      figures.add(
+          figure(
+              "room that the days wanted ask for",
+              Kind.VOLUME,
+              base,
+              others,
+              m -> storage(storage, m).roomNeededM3(wanted)));
+      if (account.yearsUntilShortOf(wanted).isPresent()) {
+        List<Mean> sandy =
+            others.stream()
+                .filter(m -> storage(storage, m).yearsUntilShortOf(wanted).isPresent())
+                .toList();
+        figures.add(
+            figure(
+                "years until sand leaves less than the days wanted below storm and freeboard",
+                Kind.NUMBER,
+                base,
+                sandy,
+                m -> storage(storage, m).yearsUntilShortOf(wanted).getAsDouble()));
+      }
+    }
     return figures;
+  }
+
+  private double settlingPerYearM3(PlantCirculation.State state, StorageSpec storage) {
+    double bulk = model.constituents().sandDensityKgM3() * (1 - spec.porosity());
+    return state.account().lost().get(storage.name()).sandKgps() * InUnit.ofDays(YEAR_D) / bulk;
   }
 
   private List<Figure> waterFigures(Mean base, List<Mean> others) {
@@ -464,57 +698,7 @@ final class PlantAccounts {
     return new WaterAccount(fresh, totals.sum(mean.streams(), List.copyOf(model.recycles())));
   }
 
-  private List<Figure> energyFigures(List<ModeResult> modes) {
-    List<EnergyUse> uses = new ArrayList<>(spec.machines());
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof CycloneSpec cyclone) {
-        // The pump runs a share of each mode; its mean over the day is what counts.
-        double watts = 0;
-        for (ModeResult mode : modes) {
-          watts += mode.share() * mode.balance().map(b -> cyclonePowerW(cyclone, b)).orElse(0.0);
-        }
-        uses.add(
-            new EnergyUse("pump of " + cyclone.name(), Range.of(watts), cyclone.runningShare()));
-      } else if (unit instanceof PitSpec pit && pit.mixer().isPresent()) {
-        PlantSpec.Mixer mixer = pit.mixer().get();
-        double density =
-            modes.get(0).balance().map(b -> b.feed(pit.name()).densityKgM3()).orElse(1000.0);
-        uses.add(
-            new EnergyUse(
-                "mixer of " + pit.name(),
-                Range.of(mixer.impeller().powerW(mixer.speedRps(), density)),
-                mixer.runningShare()));
-      }
-    }
-    List<Figure> figures = new ArrayList<>();
-    double day = InUnit.ofDays(1);
-    uses.forEach(
-        use ->
-            figures.add(
-                new Figure(
-                    use.what() + ", mean of the day",
-                    Kind.POWER,
-                    use.perDayJ().map(joules -> joules / day))));
-    figures.add(
-        new Figure(
-            "all of them, mean of the day",
-            Kind.POWER,
-            EnergyUse.totalPerDayJ(uses).map(joules -> joules / day)));
-    return figures;
-  }
-
-  private double cyclonePowerW(CycloneSpec cyclone, SteadyBalance balance) {
-    return model
-        .liquor()
-        .settling(balance.feed(cyclone.name()), cyclone.runningShare(), cyclone.shearRatePs())
-        .map(
-            feed ->
-                cyclone.cyclone().evaluate(feed, cyclone.model()).hydraulicPowerW()
-                    / cyclone.pumpEfficiency())
-        .orElse(0.0);
-  }
-
-  private OptionalDouble timeConstant(List<ModeResult> modes) {
+  private OptionalDouble timeConstant() {
     ModeResult main = modes.get(0);
     for (ModeResult mode : modes) {
       main = mode.share() > main.share() ? mode : main;

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import sandslurry.assessment.PlantModel.Case;
+import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
@@ -46,6 +49,7 @@ final class PlantEvaluation {
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
+  private Optional<PlantAccounts> books = Optional.empty();
 
   PlantEvaluation(Design design) {
     this.model = new PlantModel(design);
@@ -61,32 +65,57 @@ final class PlantEvaluation {
     List<PenLoad> loads = spec.pens().stream().map(model::load).toList();
     List<ModeResult> modes = spec.modes().stream().map(this::mode).toList();
     boolean steady = modes.stream().allMatch(mode -> mode.balance().isPresent());
-    DayRun days = days(modes);
-    PlantResult before =
-        new PlantResult(
-            loads,
-            PenLoad.sum("all pens", loads),
-            modes,
-            steady ? new PlantAccounts(model, totals).accounts(modes) : Optional.empty(),
-            days,
-            settled(days),
-            List.of(),
-            Map.of(),
-            Map.of(),
-            WaterSizing.NONE);
-    ModeResult main = before.main();
-    WaterSizing sizing = new PlantRemedies(model, totals).sizing(before.accounts());
+    ModeResult main = longest(modes);
+    // The days and what else is tried do not depend on each other.
+    CompletableFuture<DayRun> running = CompletableFuture.supplyAsync(() -> days(modes));
+    List<Recycling> recycling = model.recycles().isEmpty() ? List.of() : recycling(main.mode());
+    DayRun days = joined(running);
+    if (steady) {
+      books = Optional.of(new PlantAccounts(model, totals, modes, days));
+    }
+    Optional<Accounts> accounts = books.map(b -> b.accounts(Optional.empty(), Optional.empty()));
     return new PlantResult(
-        before.loads(),
-        before.total(),
+        loads,
+        PenLoad.sum("all pens", loads),
         modes,
-        before.accounts(),
+        accounts,
         days,
-        before.settledDay(),
-        model.recycles().isEmpty() ? List.of() : recycling(main.mode()),
+        settled(days),
+        recycling,
         main.balance().map(this::trades).orElse(Map.of()),
         main.balance().map(this::unitFigures).orElse(Map.of()),
-        sizing);
+        accounts.isPresent()
+            ? new PlantRemedies(model, totals, books.orElseThrow()::streams).sizing(accounts)
+            : WaterSizing.NONE);
+  }
+
+  private static DayRun joined(CompletableFuture<DayRun> running) {
+    try {
+      return running.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
+  }
+
+  /** The same result, the energy of the pumps of the line counted in its accounts. */
+  PlantResult withLine(PlantResult result, Assessment line) {
+    if (books.isEmpty() || line.pump().isEmpty() && line.service().day().isEmpty()) {
+      return result;
+    }
+    return new PlantResult(
+        result.loads(),
+        result.total(),
+        result.modes(),
+        Optional.of(books.get().accounts(line.service().day(), line.pump())),
+        result.days(),
+        result.settledDay(),
+        result.recycling(),
+        result.trades(),
+        result.units(),
+        result.sizing());
   }
 
   private ModeResult mode(ModeSpec mode) {

@@ -9,12 +9,14 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.PlantResult.Accounts;
+import sandslurry.assessment.PlantResult.Basis;
+import sandslurry.assessment.PlantResult.Bed;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
+import sandslurry.assessment.PlantResult.SieveCheck;
 import sandslurry.assessment.PlantResult.Sized;
 import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.circuit.BedQuality;
 import sandslurry.circuit.Day;
 import sandslurry.circuit.Flush;
 import sandslurry.circuit.Liquor;
@@ -23,6 +25,7 @@ import sandslurry.circuit.ManureProductions;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.PitDay;
 import sandslurry.circuit.Range;
+import sandslurry.circuit.SandCirculation;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.StorageAccount;
 import sandslurry.circuit.Stream;
@@ -47,13 +50,24 @@ import sandslurry.units.Kind;
 
 /** What is to be said of a plant. */
 final class PlantFindings extends FindingWriter {
-  /** Sand that fills a tenth of a storage sooner than this is worth a caution. */
+  /**
+   * Sand that fills a tenth of a storage, or cuts into its reserves, sooner than this is worth a
+   * caution (common practice, no source).
+   */
   private static final double FEW_YEARS = 10;
 
-  /** A lane that is dug more often than this is hardly run by anybody. */
+  /** Beyond this nothing is said of sand in a storage. */
+  private static final double MOST_YEARS = 100;
+
+  /**
+   * A lane that is dug more often than this is hardly run by anybody (common practice, no source).
+   */
   private static final double SHORT_INTERVAL_D = 1;
 
-  /** Mixers commonly run a little above the just-suspended speed; twice that is far above. */
+  /**
+   * Mixers commonly run a little above the just-suspended speed; twice that is far above (common
+   * practice, no source).
+   */
   private static final double FAST_MIXER = 2;
 
   /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
@@ -70,8 +84,6 @@ final class PlantFindings extends FindingWriter {
 
   /** Less sand than this share does not count as settled in a pit. */
   private static final double LITTLE = 1e-3;
-
-  private static final double YEAR_D = 365;
 
   private final PlantModel model;
   private final PlantSpec spec;
@@ -153,23 +165,139 @@ final class PlantFindings extends FindingWriter {
     capture(accounts);
     bed(accounts);
     accounts.storages().forEach(this::storage);
-    double gain = accounts.cycle().recoveryOfBedded() - accounts.cycle().recoveryOfNewSand();
-    if (accounts.cycle().beddedKgps() > 0) {
+    sieves(accounts);
+    recoveries(accounts);
+    basis(accounts);
+    if (!accounts.notCounted().isEmpty()) {
       add(
           Severity.NOTE,
+          "energy account",
+          "The energy of some pumps is not counted, because their head is not known.",
+          "Not counted: " + String.join(", ", accounts.notCounted()) + ".",
+          "Give each as a machine with its power, named for its stream.");
+    }
+  }
+
+  private void recoveries(Accounts accounts) {
+    if (!(accounts.cycle().beddedKgps() > 0)) {
+      return;
+    }
+    String circulating =
+        accounts
+            .circulation()
+            .map(
+                rest -> {
+                  double gain = rest.notBought() - rest.notBoughtOfNewSand();
+                  return "of new sand "
+                      + show(Kind.PERCENT, rest.notBoughtOfNewSand())
+                      + " comes back to the stalls, of the sand that circulates "
+                      + show(Kind.PERCENT, rest.notBought())
+                      + (gain > 0 ? ", because it coarsens as fine grains are lost" : "");
+                })
+            .orElse("what the sand that circulates comes to was not found");
+    add(
+        Severity.NOTE,
+        "sand account",
+        "Recovery is said of the sand flushed, of the sand bedded and of what need not be bought:"
+            + " they are not the same.",
+        "Of the sand flushed "
+            + show(Kind.PERCENT, accounts.sand().recoveryOfFlushed())
+            + " is recovered, of the sand bedded "
+            + show(Kind.PERCENT, accounts.sand().recoveryOfBedded())
+            + "; "
+            + circulating
+            + "; weighed wet the heap would pass for "
+            + show(Kind.PERCENT, accounts.sand().recoveryAsWeighed())
+            + ".",
+        "");
+    boolean rests = accounts.circulation().map(SandCirculation::converged).orElse(false);
+    if (!rests) {
+      add(
+          Severity.CAUTION,
           "sand account",
-          "Recovery is said of the sand flushed, of the sand bedded and of what need not be bought:"
-              + " they are not the same.",
-          "Of the sand flushed "
-              + show(Kind.PERCENT, accounts.sand().recoveryOfFlushed())
-              + " is recovered; of new sand "
-              + show(Kind.PERCENT, accounts.cycle().recoveryOfNewSand())
-              + " comes back to the stalls, of the sand that circulates "
-              + show(Kind.PERCENT, accounts.cycle().recoveryOfBedded())
-              + (gain > 0 ? ", because it coarsens as fine grains are lost" : "")
-              + "; weighed wet the heap would pass for "
-              + show(Kind.PERCENT, accounts.sand().recoveryAsWeighed())
+          "The sand that circulates comes to no rest: its accounts are not to be relied on.",
+          accounts
+              .circulation()
+              .map(
+                  rest ->
+                      "After the plant was asked "
+                          + rest.passes()
+                          + " times the bedding still moved by "
+                          + show(Kind.PERCENT, rest.change())
+                          + " of itself.")
+              .orElse("With the coarser sand a mode has no steady state."),
+          "Judge the plant by new sand, and look at units that are near the end of their range.");
+    }
+  }
+
+  private void basis(Accounts accounts) {
+    Basis basis = accounts.basis();
+    if (!basis.byDay() && basis.day() > 0) {
+      add(
+          Severity.NOTE,
+          "accounts",
+          "The accounts are those of the modes at their own steady states, not of the day by"
+              + " schedule.",
+          basis.why()
+              + (basis.change() > 0
+                  ? " On day "
+                      + basis.day()
+                      + " what leaves still differs from the day before by "
+                      + show(Kind.PERCENT, basis.change())
+                      + " of what comes in."
+                  : ""),
+          "");
+    }
+  }
+
+  /** The recovered sand and the bedding at rest on each sieve of the gradation wanted. */
+  private void sieves(Accounts accounts) {
+    if (accounts.sieves().isEmpty()) {
+      return;
+    }
+    String wanted = spec.targets().gradation().orElseThrow().name();
+    boolean inside = true;
+    for (SieveCheck sieve : accounts.sieves()) {
+      int recovered = sieve.outside(sieve.recovered());
+      int circulating = sieve.outside(sieve.circulating());
+      if (recovered == 0 && circulating == 0) {
+        continue;
+      }
+      inside = false;
+      boolean fine = recovered > 0 || recovered == 0 && circulating > 0;
+      String which =
+          recovered != 0 && circulating != 0
+              ? "Recovered sand and the bedding at rest are"
+              : recovered != 0 ? "Recovered sand is" : "The bedding at rest is";
+      add(
+          Severity.CAUTION,
+          "bedding on " + show(Kind.GRAIN, sieve.limit().sizeM()),
+          which + (fine ? " finer" : " coarser") + " on this sieve than is wanted.",
+          "Of the sand recovered "
+              + show(Kind.PERCENT, sieve.recovered())
+              + " passes, of the bedding that circulates "
+              + show(Kind.PERCENT, sieve.circulating())
+              + ", of the sand bought "
+              + show(Kind.PERCENT, sieve.bought())
+              + "; wanted by "
+              + wanted
+              + " are "
+              + show(Kind.PERCENT, sieve.limit().least())
+              + " to "
+              + show(Kind.PERCENT, sieve.limit().most())
               + ".",
+          sieve.outside(sieve.bought()) != 0
+              ? "The sand bought is outside too: buy another."
+              : fine
+                  ? "Catch less of the fines, or rinse the sand."
+                  : "Catch more of the fine sand, or buy a finer sand to make up.");
+    }
+    if (inside) {
+      add(
+          Severity.PASS,
+          "bedding",
+          "Recovered sand and the bedding at rest are within the gradation wanted.",
+          "Every sieve of " + wanted + " was looked at.",
           "");
     }
   }
@@ -237,7 +365,7 @@ final class PlantFindings extends FindingWriter {
     if (accounts.bed().isEmpty()) {
       return;
     }
-    BedQuality bed = accounts.bed().get();
+    Bed bed = accounts.bed().get();
     limit(
         "organic matter of recovered sand",
         bed.organicMatter(),
@@ -250,41 +378,40 @@ final class PlantFindings extends FindingWriter {
         "Let it drain in a heap before it is bedded.");
   }
 
-  private void limit(String element, double value, double most, String cure) {
-    boolean kept = value <= most;
+  private void limit(String element, Range value, double most, String cure) {
+    boolean kept = value.high() <= most;
+    boolean expected = value.base() <= most;
     add(
         kept ? Severity.PASS : Severity.CAUTION,
         element,
-        kept ? "It is within what is wanted." : "It is more than is wanted.",
+        kept
+            ? "It is within what is wanted."
+            : expected
+                ? "It is within what is wanted as expected, not over the whole range."
+                : "It is more than is wanted.",
         show(Kind.PERCENT, value) + " against " + show(Kind.PERCENT, most) + " at most.",
         kept ? "" : cure);
   }
 
   private void storage(String name, StorageAccount account) {
-    OptionalDouble days = account.daysOfStorage();
-    if (days.isPresent() && spec.targets().storageDays().isPresent()) {
-      double wanted = spec.targets().storageDays().getAsDouble();
-      boolean enough = days.getAsDouble() >= wanted;
-      double shortM3 =
-          (wanted - days.getAsDouble()) * account.netInflowM3(0) / account.months().get(0).days();
-      add(
-          enough ? Severity.PASS : Severity.FAIL,
-          name,
-          enough
-              ? "The storage lasts as many days as are wanted."
-              : "The storage does not last as many days as are wanted.",
-          "It lasts "
-              + show(Kind.DAYS, InUnit.ofDays(days.getAsDouble()))
-              + " from the worst month on, below freeboard and storm and above the sand there now;"
-              + " wanted are "
-              + show(Kind.DAYS, InUnit.ofDays(wanted))
-              + ".",
-          enough
-              ? ""
-              : "Find room for about "
-                  + show(Kind.VOLUME, Math.max(0, shortM3))
-                  + " more, dig the sand out, or bring less water.");
-    }
+    spec.targets().storageDays().ifPresent(wanted -> wanted(name, account, wanted));
+    account
+        .worstToTheBrim()
+        .filter(brim -> brim.days() < YEAR_D)
+        .ifPresent(
+            brim ->
+                add(
+                    Severity.NOTE,
+                    name,
+                    "Unless it is emptied, the storage runs over.",
+                    "Emptied at the start of "
+                        + account.months().get(brim.startMonth()).name()
+                        + " it is full to the brim, freeboard and the room of the storm used up, "
+                        + show(Kind.DAYS, InUnit.ofDays(brim.days()))
+                        + " later, in "
+                        + account.months().get(brim.month()).name()
+                        + ".",
+                    ""));
     OptionalDouble years = account.yearsToTenth();
     if (years.isPresent()) {
       add(
@@ -297,13 +424,73 @@ final class PlantFindings extends FindingWriter {
               + show(Kind.VOLUME, account.sandPerYearM3())
               + " in bulk) and takes a tenth of the volume in "
               + show(Kind.NUMBER, years.getAsDouble())
-              + " years.",
+              + " years (sooner than "
+              + Math.round(FEW_YEARS)
+              + " is a caution by common practice, no source).",
           years.getAsDouble() < FEW_YEARS
               ? "Plan to dig it out within "
                   + show(Kind.NUMBER, years.getAsDouble())
                   + " years, or catch more sand before it."
               : "");
     }
+  }
+
+  private void wanted(String name, StorageAccount account, double wanted) {
+    Optional<StorageAccount.Filling> filling = account.worstFilling();
+    boolean enough = filling.isEmpty() || filling.get().days() >= wanted;
+    double shortM3 = account.roomNeededM3(wanted) - account.roomM3();
+    add(
+        enough ? Severity.PASS : Severity.FAIL,
+        name,
+        enough
+            ? "The storage lasts as many days as are wanted."
+            : "The storage does not last as many days as are wanted.",
+        filling
+            .map(
+                worst ->
+                    "It lasts "
+                        + show(Kind.DAYS, InUnit.ofDays(worst.days()))
+                        + " from the start of "
+                        + account.months().get(worst.startMonth()).name()
+                        + " on, the worst month, and is full in "
+                        + account.months().get(worst.month()).name()
+                        + ", below freeboard and storm and above the sand there now; wanted are "
+                        + show(Kind.DAYS, InUnit.ofDays(wanted))
+                        + ".")
+            .orElse(
+                "It never fills, because the year evaporates what comes in; wanted are "
+                    + show(Kind.DAYS, InUnit.ofDays(wanted))
+                    + "."),
+        enough
+            ? ""
+            : "Find room for "
+                + show(Kind.VOLUME, Math.max(0, shortM3))
+                + " more, dig the sand out, or bring less water.");
+    OptionalDouble years = account.yearsUntilShortOf(wanted);
+    if (!enough || years.isEmpty()) {
+      return;
+    }
+    boolean soon = years.getAsDouble() < FEW_YEARS;
+    boolean never = years.getAsDouble() > MOST_YEARS;
+    add(
+        soon ? Severity.CAUTION : Severity.NOTE,
+        name,
+        never
+            ? "In "
+                + Math.round(MOST_YEARS)
+                + " years settled sand does not cut into the"
+                + " room of storm and freeboard."
+            : "Settled sand cuts into the room of storm and freeboard in year "
+                + (int) (Math.floor(years.getAsDouble()) + 1)
+                + ".",
+        "The days wanted ask for "
+            + show(Kind.VOLUME, account.roomNeededM3(wanted))
+            + " of "
+            + show(Kind.VOLUME, account.roomM3())
+            + "; sand takes "
+            + show(Kind.VOLUME, account.sandPerYearM3())
+            + " a year, as much as new sand loses.",
+        soon ? "Plan to dig it out before that year." : "");
   }
 
   private void liquor(LiquorLimit main) {
@@ -348,7 +535,9 @@ final class PlantFindings extends FindingWriter {
         "No unit catches dissolved salts: only fresh water thins them.",
         "Dissolved solids settle at "
             + show(Kind.PERCENT, main.dissolved())
-            + " of the water with them. Where they concentrate, struvite can scale pipes, pumps and"
+            + " of the water with them (from "
+            + show(Kind.PERCENT, SALTY)
+            + " on a caution by common practice, no source). Where they concentrate, struvite can scale pipes, pumps and"
             + " valves; whether it does depends on magnesium, ammonium, phosphate and pH, which are"
             + " not computed.",
         salty

@@ -1,31 +1,32 @@
 package sandslurry.assessment;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import sandslurry.assessment.PlantModel.Case;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.Sized;
 import sandslurry.assessment.PlantResult.WaterSizing;
 import sandslurry.circuit.Remedy;
-import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
-import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.WaterSpec;
 import sandslurry.numeric.UnsolvedException;
-import sandslurry.units.InUnit;
 
 /** How much purge, or how much fresh water, brings the sand recovery to its target. */
 final class PlantRemedies {
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
+  private final Function<Case, Optional<Map<String, Stream>>> mean;
 
-  PlantRemedies(PlantModel model, PlantTotals totals) {
+  /** Looks by the mean flows of a day, which are empty where a mode has no steady state. */
+  PlantRemedies(
+      PlantModel model, PlantTotals totals, Function<Case, Optional<Map<String, Stream>>> mean) {
+    this.mean = mean;
     this.model = model;
     this.spec = model.spec();
     this.totals = totals;
@@ -58,7 +59,10 @@ final class PlantRemedies {
     try {
       OptionalDouble amount =
           Remedy.least(
-              "purge", x -> mean(change.apply(x)).map(totals::capture).orElse(0.0), target, most);
+              "purge",
+              x -> mean.apply(change.apply(x)).map(totals::capture).orElse(0.0),
+              target,
+              most);
       return amount.isPresent() ? sized(change, amount.getAsDouble()) : Optional.empty();
     } catch (UnsolvedException e) {
       return Optional.empty();
@@ -66,8 +70,8 @@ final class PlantRemedies {
   }
 
   private Optional<Sized> sized(DoubleFunction<Case> change, double amount) {
-    Optional<Map<String, Stream>> before = mean(Case.BASE);
-    Optional<Map<String, Stream>> after = mean(change.apply(amount));
+    Optional<Map<String, Stream>> before = mean.apply(Case.BASE);
+    Optional<Map<String, Stream>> after = mean.apply(change.apply(amount));
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
@@ -79,18 +83,5 @@ final class PlantRemedies {
             liquor.solved(),
             totals.sum(after.get(), totals.surplus()).volumeM3ps(),
             totals.sum(before.get(), totals.surplus()).volumeM3ps()));
-  }
-
-  /** All streams meant over the day, each mode at its own steady state. */
-  private Optional<Map<String, Stream>> mean(Case one) {
-    Map<String, Stream> sums = new LinkedHashMap<>();
-    for (ModeSpec mode : spec.modes()) {
-      if (!(model.mode(mode, one).steadyState() instanceof SteadyBalance balance)) {
-        return Optional.empty();
-      }
-      double share = (mode.toS() - mode.fromS()) / InUnit.ofDays(1);
-      balance.streams().forEach((name, flow) -> sums.merge(name, flow.times(share), Stream::plus));
-    }
-    return Optional.of(sums);
   }
 }

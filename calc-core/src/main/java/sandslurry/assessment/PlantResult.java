@@ -11,12 +11,15 @@ import sandslurry.circuit.NoSteadyState;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.Range;
 import sandslurry.circuit.SandAccount;
+import sandslurry.circuit.SandCirculation;
 import sandslurry.circuit.SandCycle;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.SteadyState;
 import sandslurry.circuit.StorageAccount;
 import sandslurry.design.PlantSpec.ModeSpec;
+import sandslurry.material.StandardSand;
 import sandslurry.separation.LaneTrade;
+import sandslurry.units.Kind;
 
 /**
  * What came of a plant.
@@ -189,15 +192,84 @@ public record PlantResult(
       double surplusBeforeM3ps) {}
 
   /**
-   * The accounts over a day: each mode at its own steady state, weighted by its hours.
+   * Which day the accounts are kept over.
    *
-   * @param sand the sand account
-   * @param cycle the sand that circulates when it is bedded again and again
+   * @param byDay true for the day by schedule, false for the modes at their own steady states,
+   *     weighted by their hours
+   * @param day number of the day by schedule that was looked at; 0 when there was none
+   * @param change greatest change of anything that leaves against the day before, as a share of
+   *     what comes in
+   * @param sandKept sand that came in that day and did not leave, as a share of what came in: what
+   *     the pits took up, less than nothing when they gave some back
+   * @param why the reason in a sentence
+   * @param compared results by that day and by the modes at rest
+   */
+  public record Basis(
+      boolean byDay, int day, double change, double sandKept, String why, List<Compared> compared) {
+    /** Copies the list. */
+    public Basis {
+      compared = List.copyOf(compared);
+    }
+  }
+
+  /**
+   * A result by the day by schedule and by the modes at rest.
+   *
+   * @param what the result
+   * @param kind how it is shown
+   * @param byDay by the day by schedule
+   * @param atRest by the modes at rest, weighted by their hours
+   */
+  public record Compared(String what, Kind<?> kind, double byDay, double atRest) {}
+
+  /**
+   * Recovered sand as bedding.
+   *
+   * @param quality as expected
+   * @param moisture water by mass, with its range
+   * @param organicMatter organic matter in the dry matter, with its range
+   */
+  public record Bed(BedQuality quality, Range moisture, Range organicMatter) {}
+
+  /**
+   * Sands on one sieve of the gradation wanted.
+   *
+   * @param limit what may pass
+   * @param bought share of the sand bought that passes
+   * @param recovered share of the recovered sand that passes, all bedding being new
+   * @param circulating share of the bedding that passes when the sand circulates at rest
+   */
+  public record SieveCheck(
+      StandardSand.Limit limit, double bought, double recovered, double circulating) {
+    /**
+     * Whether a share that passes is outside the limits.
+     *
+     * @param passing the share
+     * @return below 0 when too little passes, above 0 when too much does, 0 when it is inside
+     */
+    public int outside(double passing) {
+      double rounding = 1e-9;
+      return passing < limit.least() - rounding ? -1 : passing > limit.most() + rounding ? 1 : 0;
+    }
+  }
+
+  /**
+   * The accounts over a day.
+   *
+   * @param sand the sand account, all bedding being new
+   * @param cycle the sand that circulates if each class were caught as of new sand
+   * @param circulation the sand that circulates, put back through the units; empty when the plant
+   *     comes to no rest with it
+   * @param circulating the sand account with the sand that circulates
    * @param bed the quality of the recovered sand; empty when there is none
+   * @param sieves the sands on the sieves of the gradation wanted; empty when none is wanted
    * @param capture sand recovered over sand flushed, with its range
    * @param liquor total solids of what reaches the storages, with its range
    * @param groups the figures of all accounts, by heading
    * @param storages the account of each storage, by name
+   * @param basis which day they are kept over
+   * @param notCounted what takes energy and is not counted
+   * @param missingPrices the prices that were not given, in words
    * @param extraWater least extra fresh water that keeps the capture at its target; empty when none
    *     that can be had does or no water has a most
    * @param waterFor stream and most of the water that was tried; empty when none may grow
@@ -209,19 +281,28 @@ public record PlantResult(
   public record Accounts(
       SandAccount sand,
       SandCycle cycle,
-      Optional<BedQuality> bed,
+      Optional<SandCirculation> circulation,
+      Optional<SandAccount> circulating,
+      Optional<Bed> bed,
+      List<SieveCheck> sieves,
       Range capture,
       Range liquor,
       Map<String, List<Figure>> groups,
       Map<String, StorageAccount> storages,
+      Basis basis,
+      List<String> notCounted,
+      List<String> missingPrices,
       OptionalDouble extraWater,
       Optional<String> waterFor,
       OptionalDouble extraArea,
       OptionalDouble timeConstantS) {
-    /** Copies the maps. */
+    /** Copies lists and maps. */
     public Accounts {
+      sieves = List.copyOf(sieves);
       groups = PlantMaps.ordered(groups);
       storages = PlantMaps.ordered(storages);
+      notCounted = List.copyOf(notCounted);
+      missingPrices = List.copyOf(missingPrices);
     }
   }
 }

@@ -1,10 +1,12 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.circuit.Liquor;
+import sandslurry.circuit.SandAccount;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.PitSpec;
@@ -60,6 +62,14 @@ final class PlantTotals {
         .toList();
   }
 
+  /** What settles in pits and is dug out there; the pool of a storage settles in the storage. */
+  private List<String> dug() {
+    return spec.units().stream()
+        .filter(unit -> unit instanceof PitSpec pit && pit.pool().isEmpty())
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
+  }
+
   LiquorLimit limit(Map<String, Stream> streams) {
     Stream in = sum(streams, feeds());
     List<String> surplus = surplus();
@@ -90,5 +100,41 @@ final class PlantTotals {
     double flushed = sum(streams, feeds()).sandKgps();
     double recovered = sum(streams, products(Use.BEDDING)).sandKgps();
     return flushed > 0 ? recovered / flushed : 0;
+  }
+
+  /** The streams that leave for good: products, what is dug out of pits, what flows to storages. */
+  List<String> leavingNames() {
+    List<String> names = new ArrayList<>();
+    spec.products().forEach(product -> names.add(product.stream()));
+    names.addAll(dug());
+    storages().forEach(storage -> names.addAll(storage.inlets()));
+    return names;
+  }
+
+  Stream leaving(Map<String, Stream> streams) {
+    return sum(streams, leavingNames());
+  }
+
+  /** Where the sand goes. */
+  SandAccount account(Stream bedded, Map<String, Stream> streams) {
+    Map<String, Stream> lost = new LinkedHashMap<>();
+    for (StorageSpec storage : storages()) {
+      lost.put(storage.name(), sum(streams, storage.inlets()));
+    }
+    for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
+      List<String> names = new ArrayList<>(products(use));
+      if (use == Use.SETTLED) {
+        names.addAll(dug());
+      }
+      if (!names.isEmpty()) {
+        lost.put(use.word(), sum(streams, names));
+      }
+    }
+    return new SandAccount(
+        bedded,
+        sum(streams, feeds()),
+        sum(streams, products(Use.BEDDING)),
+        spec.rebeddedShare(),
+        lost);
   }
 }

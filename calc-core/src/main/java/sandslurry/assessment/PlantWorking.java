@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
+import sandslurry.circuit.Constituents;
 import sandslurry.circuit.Nennich2005;
 import sandslurry.circuit.PenLoad;
 import sandslurry.circuit.Stream;
@@ -146,22 +147,41 @@ final class PlantWorking {
 
   private static List<Step> sand(PlantResult.Accounts accounts) {
     Working w = new Working("sand account");
+    accounts
+        .circulation()
+        .ifPresent(
+            rest -> {
+              double bedded =
+                  rest.bedded().sandKgps() + rest.bedded().kgps(Constituents.MINERAL_FINES);
+              double back =
+                  rest.rebedded().sandKgps() + rest.rebedded().kgps(Constituents.MINERAL_FINES);
+              w.step(
+                  "M",
+                  "sand bought when sand is bedded again and again, fines counted",
+                  "bedded_i = M f_i + rebedded_i for each class, the units asked anew with the"
+                      + " bedding until it rests",
+                  Kind.MASS_PER_DAY,
+                  bedded - back,
+                  "balance of each class",
+                  in("bedded", Kind.MASS_FLOW, bedded),
+                  in("rebedded", Kind.MASS_FLOW, back));
+              w.step(
+                  "eta",
+                  "share of the sand that circulates that need not be bought",
+                  "eta = 1 - M / bedded",
+                  Kind.PERCENT,
+                  rest.notBought(),
+                  "definition",
+                  in("M", Kind.MASS_FLOW, bedded - back),
+                  in("bedded", Kind.MASS_FLOW, bedded));
+            });
     w.step(
-        "M",
-        "sand bought when sand is bedded again and again",
-        "M = B / sum of f_i / (1 - eta_i)",
+        "M_0",
+        "the same if each class were caught as of new sand, fines left out",
+        "M_0 = B / sum of f_i / (1 - eta_i)",
         Kind.MASS_PER_DAY,
         accounts.cycle().boughtKgps(),
         "balance of each class",
-        in("B", Kind.MASS_FLOW, accounts.cycle().beddedKgps()));
-    w.step(
-        "eta",
-        "recovery of the sand that circulates",
-        "eta = 1 - M / B",
-        Kind.PERCENT,
-        accounts.cycle().recoveryOfBedded(),
-        "definition",
-        in("M", Kind.MASS_FLOW, accounts.cycle().boughtKgps()),
         in("B", Kind.MASS_FLOW, accounts.cycle().beddedKgps()));
     accounts
         .timeConstantS()
@@ -207,7 +227,8 @@ final class PlantWorking {
                 w.step(
                     "t",
                     "days of storage from the worst month on",
-                    "months of inflow + rain - evaporation summed until V_r is full",
+                    "inflow + rain on the top area - evaporation from the surface at the level"
+                        + " reached, summed until V_r is full",
                     Kind.DAYS,
                     InUnit.ofDays(days),
                     "balance of volume"));

@@ -301,6 +301,11 @@ record RunPoint(
     return (frictionPa + fittingsPa) / (mixtureDensityKgM3 * Physics.GRAVITY);
   }
 
+  /** Velocity over that which passes; the greatest number without sand. */
+  double margin() {
+    return deposition.map(d -> leastVelocityMps / d.velocityToPassMps()).orElse(Double.MAX_VALUE);
+  }
+
   boolean isNewtonian() {
     return rheology instanceof Newtonian;
   }

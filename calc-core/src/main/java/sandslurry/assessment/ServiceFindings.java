@@ -55,6 +55,12 @@ final class ServiceFindings extends FindingWriter {
   /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
   private static final double DEEP_BED = 0.3;
 
+  /** No line is stopped for less and started again with its sand still up. */
+  private static final double SHORTEST_STOP_S = 60;
+
+  /** From here on a time is told in days. */
+  private static final double LONG_S = 172_800;
+
   /**
    * Slope below which a line that stops with sand in suspension keeps it where it is, by the order
    * of a handbook chapter on slurry valves (abstract read).
@@ -105,7 +111,10 @@ final class ServiceFindings extends FindingWriter {
   }
 
   private String duration(double seconds) {
-    return seconds < SHORT_S ? show(Kind.TIME, seconds) : show(Kind.MINUTES, seconds);
+    if (seconds < SHORT_S) {
+      return show(Kind.TIME, seconds);
+    }
+    return seconds < LONG_S ? show(Kind.MINUTES, seconds) : show(Kind.DAYS, seconds);
   }
 
   private void states(StatesEvaluation evaluation) {
@@ -716,6 +725,11 @@ final class ServiceFindings extends FindingWriter {
             .filter(r -> r.settlingS().isPresent())
             .map(r -> r.settlingS().getAsDouble())
             .max(Comparator.naturalOrder());
+    Optional<Double> coarse =
+        stop.runs().stream()
+            .filter(r -> r.coarseS().isPresent())
+            .map(r -> r.coarseS().getAsDouble())
+            .min(Comparator.naturalOrder());
     add(
         settled.isPresent() && deepest.bedShare() > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
         Topic.STOP,
@@ -727,16 +741,28 @@ final class ServiceFindings extends FindingWriter {
             + show(Kind.MASS, stop.sandKg())
             + " of sand"
             + (settled.isPresent()
-                ? ", which settles within "
-                    + duration(settled.get())
-                    + " to a bed "
+                ? (settled.get() > coarse.get()
+                        ? "; what is coarse lies within "
+                            + duration(coarse.get())
+                            + ", all of it within "
+                            + duration(settled.get())
+                        : "; what the liquid does not surely hold may lie within "
+                            + duration(coarse.get()))
+                    + ", in a bed "
                     + show(Kind.BORE, deepest.bedM())
                     + " deep, "
                     + show(Kind.PERCENT, deepest.bedShare())
                     + " of the section"
                 : "")
             + ".",
-        "Flush before every stop that lasts longer than that.");
+        settled.isPresent()
+            ? coarse.get() < SHORTEST_STOP_S
+                ? "Flush before every stop."
+                : "Flush before every stop that lasts longer than "
+                    + duration(coarse.get())
+                    + ": the coarse sand makes the bed."
+            : "Flush before a long stop all the same: a liquor that warms or is thinned loses its"
+                + " yield stress.");
     stop.runs().forEach(this::rising);
     stop.plugs().forEach(this::plug);
     restart(stop);

@@ -30,7 +30,8 @@ import sandslurry.transport.StoppedLine;
  * @param pulsation the pulsing of a piston pump whose cylinders are known
  * @param surges the surge in every standard run when the flow is stopped at once
  * @param stop the line stopped full of sand
- * @param day a day of pumping
+ * @param days a day of pumping in each state in which the pumps set the flow, the one that it is
+ *     judged by first; only a held flow when there is no such state
  * @param screw the screw conveyor
  * @param gravityRun the gravity pipe
  */
@@ -524,6 +525,7 @@ public record ServiceResult(
    * @param bedShare share of the section that it takes
    * @param settlingS time until the finest sand lies, on the floor or, where it slides, at the
    *     foot; empty when the liquid holds it [s]
+   * @param coarseS time in which sand of d85 lies on the floor; empty when the liquid holds it [s]
    * @param slopeRad slope of the run, without sign [rad]
    * @param slideRad slope above which the bed slides [rad]
    * @param plugM length packed full at the foot, 0 when nothing slides [m]
@@ -534,6 +536,7 @@ public record ServiceResult(
       double bedM,
       double bedShare,
       OptionalDouble settlingS,
+      OptionalDouble coarseS,
       double slopeRad,
       double slideRad,
       double plugM,

@@ -41,6 +41,7 @@ import sandslurry.pump.RepresentativeViscosity;
 import sandslurry.pump.SolidsDerating;
 import sandslurry.pump.WearIndex;
 import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.DepositionJudgement;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
@@ -573,20 +574,13 @@ final class StatesEvaluation {
         inside,
         group,
         variant.flush(),
-        margin(worst));
+        worst.margin());
   }
 
   private static RunPoint worst(List<RunPoint> runs) {
     return runs.stream()
-        .max(Comparator.comparing(RunPoint::severity).thenComparingDouble(r -> -margin(r)))
+        .max(Comparator.comparing(RunPoint::severity).thenComparingDouble(r -> -r.margin()))
         .orElseThrow();
-  }
-
-  private static double margin(RunPoint point) {
-    return point
-        .deposition()
-        .map(d -> point.leastVelocityMps() / d.velocityToPassMps())
-        .orElse(Double.MAX_VALUE);
   }
 
   private void sand(RunPoint worst, List<Reason> reasons) {
@@ -605,8 +599,9 @@ final class StatesEvaluation {
                   + ", so turbulence does not carry it"));
       return;
     }
-    double limit = worst.deposition().orElseThrow().limitMps();
-    double pass = worst.deposition().orElseThrow().velocityToPassMps();
+    DepositionJudgement judged = worst.deposition().orElseThrow();
+    double limit = judged.limitMps();
+    double pass = judged.velocityToPassMps();
     if (worst.leastVelocityMps() >= pass) {
       reasons.add(new Reason(worst.severity(), "sand in " + name + ": " + NO_GROUND));
       return;
@@ -615,7 +610,9 @@ final class StatesEvaluation {
     reasons.add(
         new Reason(
             worst.severity(),
-            (below ? "sand settles in " : "sand lacks margin in ")
+            (below
+                    ? judged.governed() ? "sand settles in " : "sand may settle in "
+                    : "sand lacks margin in ")
                 + name
                 + ": "
                 + units.show(Kind.VELOCITY, worst.leastVelocityMps())

@@ -16,6 +16,7 @@ import sandslurry.design.ServiceSpec.OperationSpec;
 import sandslurry.material.Carriers;
 import sandslurry.material.Gradation;
 import sandslurry.material.Grain;
+import sandslurry.material.HerschelBulkley;
 import sandslurry.material.Liquid;
 import sandslurry.material.Rheology;
 import sandslurry.material.Vehicle;
@@ -24,6 +25,7 @@ import sandslurry.pump.PumpGroup;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.ShearSettling;
+import sandslurry.settling.StaticSuspension;
 import sandslurry.transport.PackedPlug;
 import sandslurry.transport.StoppedLine;
 import sandslurry.transport.StoppedLine.Flush;
@@ -88,10 +90,10 @@ final class StopEvaluation {
     Vehicle vehicle = materials.vehicle(1, fraction);
     double density = vehicle.liquid().densityKgM3();
     Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
+    double coarse = coarseSettlingMps(rheology, density);
     double finest = settlingMps(Gradation.FINES_BOUNDARY_M, rheology, density);
-    double coarse = settlingMps(materials.coarse().d85M(), rheology, density);
     // A yield stress that holds the fine sand alone lets the coarse sand lie down all the same.
-    double settling = finest > 0 ? finest : coarse;
+    double settling = finest > 0 ? Math.min(finest, coarse) : coarse;
     boolean lies = settling > 0;
     LineModel water = water(design, materials, flow);
     List<StoppedRun> runs = new ArrayList<>();
@@ -128,6 +130,7 @@ final class StopEvaluation {
               packed > 0
                   ? line.slidingTimeS(settling, Math.min(slope, Math.PI / 2))
                   : line.settlingTimeS(settling),
+              line.settlingTimeS(coarse),
               slope,
               slides,
               packed,
@@ -279,6 +282,27 @@ final class StopEvaluation {
 
   private static Bore bore(RunSpec run, double diameter) {
     return new Bore(diameter, Measure.LENGTH.si(run.roughness()));
+  }
+
+  /**
+   * Settling of sand of d85 in a line at rest; 0 only when the liquid surely holds the coarsest, by
+   * the same measure as while it runs. Between the yield stress that theory asks for and that which
+   * surely holds, nobody knows, and the sand is taken to fall as if there were none.
+   */
+  private double coarseSettlingMps(Rheology rheology, double density) {
+    double tolerated = Measure.FRACTION.si(design.criteria().floorShare());
+    double needed =
+        StaticSuspension.neededYieldStressPa(
+            materials.coarsestHeld(tolerated), density, StaticSuspension.GREATEST_CONSTANT);
+    if (rheology.yieldStressPa() >= needed && !materials.yieldExtrapolated()) {
+      return 0;
+    }
+    double size = materials.coarse().d85M();
+    double falls = settlingMps(size, rheology, density);
+    return falls > 0
+        ? falls
+        : settlingMps(
+            size, new HerschelBulkley(0, rheology.consistency(), rheology.index()), density);
   }
 
   /** At rest, hindered by the rest of the sand; 0 when the liquid holds the grain. */

@@ -1,5 +1,6 @@
 package sandslurry.circuit;
 
+import sandslurry.material.Gradation;
 import sandslurry.material.SizeClass;
 
 /**
@@ -33,5 +34,36 @@ public record BedQuality(
         sand.organicShareOfDry(),
         fines / (fines + sand.sandKgps()),
         Math.exp(logSize));
+  }
+
+  /**
+   * The mineral grains of a stream that pass a sieve. Within a class the mass is even in the
+   * logarithm of the size; of the mineral fines it is only known that they pass 75 um.
+   *
+   * @param sand the stream
+   * @param sieveM opening of the sieve, 75 um or more [m]
+   * @return mass passing over mass of all mineral grains
+   * @throws IllegalArgumentException if the stream holds no sand or the sieve is finer
+   */
+  public static double passing(Stream sand, double sieveM) {
+    if (!(sand.sandKgps() > 0)) {
+      throw new IllegalArgumentException("a stream without sand makes no bed");
+    }
+    if (!(sieveM >= Gradation.FINES_BOUNDARY_M * (1 - 1e-9))) {
+      throw new IllegalArgumentException(
+          "a sieve below 75 um is too fine but has " + sieveM + " m");
+    }
+    double fines = sand.kgps(Constituents.MINERAL_FINES);
+    double passing = fines;
+    for (SizeClass size : sand.sandClasses()) {
+      double part =
+          sieveM >= size.highM()
+              ? 1
+              : sieveM <= size.lowM()
+                  ? 0
+                  : Math.log(sieveM / size.lowM()) / Math.log(size.highM() / size.lowM());
+      passing += part * size.massFraction() * sand.sandKgps();
+    }
+    return passing / (fines + sand.sandKgps());
   }
 }

@@ -298,7 +298,7 @@ public final class DaySchedule {
         }
         held.put(pit.name(), left);
       }
-      streams.forEach((name, stream) -> tally.flow(name, stream.times(stepS)));
+      streams.forEach((name, stream) -> tally.flow(name, stream, stepS));
       given.values().forEach(feed -> tally.in(feed.times(stepS)));
       network.productNames().forEach(name -> tally.out(streams.get(name).times(stepS)));
       for (Unit unit : network.units()) {
@@ -421,6 +421,7 @@ public final class DaySchedule {
     private final int number;
     private final Constituents constituents;
     private final Map<String, double[]> flows = new LinkedHashMap<>();
+    private final Map<String, Stream> sandiest = new LinkedHashMap<>();
     private final List<Double> timesS = new ArrayList<>();
     private final Set<String> notes = new LinkedHashSet<>();
     private final Map<String, List<Double>> volumes = new LinkedHashMap<>();
@@ -443,8 +444,11 @@ public final class DaySchedule {
       held.forEach((name, stream) -> startVolumes.put(name, stream.volumeM3ps()));
     }
 
-    void flow(String name, Stream kilograms) {
-      add(flows.computeIfAbsent(name, key -> new double[had.length]), kilograms);
+    void flow(String name, Stream stream, double stepS) {
+      add(flows.computeIfAbsent(name, key -> new double[had.length]), stream.times(stepS));
+      if (stream.volumeM3ps() > 0) {
+        sandiest.merge(name, stream, (a, b) -> a.sandVolumeShare() >= b.sandVolumeShare() ? a : b);
+      }
     }
 
     void in(Stream kilograms) {
@@ -501,7 +505,8 @@ public final class DaySchedule {
       }
       Map<String, UnitDay> unitDays = new LinkedHashMap<>();
       units.forEach((name, unit) -> unitDays.put(name, unit.day()));
-      return new Day(number, timesS, means, pits, unitDays, imbalance(), List.copyOf(notes));
+      return new Day(
+          number, timesS, means, sandiest, pits, unitDays, imbalance(), List.copyOf(notes));
     }
 
     private double imbalance() {

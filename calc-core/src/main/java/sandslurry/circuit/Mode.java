@@ -38,7 +38,17 @@ public record Mode(
    * @return the balance, or why there is none
    */
   public SteadyState steadyState() {
-    SteadyState state = network.solve(feeds, near.orElse(null), Network.SETTLED);
-    return state instanceof NoSteadyState && near.isPresent() ? network.solve(feeds) : state;
+    return near.map(this::steadyState).orElseGet(() -> network.solve(feeds));
+  }
+
+  /**
+   * The same, looked for from a balance of nearly the same feeds on.
+   *
+   * @param near a balance of the network of this mode
+   * @return the balance, or why there is none
+   */
+  public SteadyState steadyState(SteadyBalance near) {
+    SteadyState state = network.solve(feeds, near, Network.SETTLED);
+    return state instanceof NoSteadyState ? network.solve(feeds) : state;
   }
 }

@@ -79,6 +79,21 @@ public record Range(double low, double base, double high) {
   }
 
   /**
+   * The product of two values that are not negative and whose errors may add up.
+   *
+   * @param other the other value
+   * @return low with low, base with base, high with high
+   * @throws IllegalArgumentException if either may be negative
+   */
+  public Range times(Range other) {
+    if (!(low >= 0 && other.low >= 0)) {
+      throw new IllegalArgumentException(
+          "ranges are multiplied from 0 up but begin at " + low + " and " + other.low);
+    }
+    return new Range(low * other.low, base * other.base, high * other.high);
+  }
+
+  /**
    * Says whether anything is uncertain.
    *
    * @return true when low and high differ

@@ -105,6 +105,16 @@ public record SandAccount(
   }
 
   /**
+   * Sand that was bedded and never reached the plant: it stays in stalls and alleys and is hauled
+   * when they are cleaned out.
+   *
+   * @return mass flow of dry sand [kg/s]
+   */
+  public double beforeThePlantKgps() {
+    return Math.max(0, bedded.sandKgps() - flushed.sandKgps());
+  }
+
+  /**
    * Sand that was flushed and neither recovered nor lost to a place that is known: what stays in
    * channel, line and pits.
    *

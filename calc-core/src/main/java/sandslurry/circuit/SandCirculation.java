@@ -1,5 +1,6 @@
 package sandslurry.circuit;
 
+import java.util.Arrays;
 import java.util.function.UnaryOperator;
 import sandslurry.numeric.FixedPoint;
 
@@ -71,7 +72,7 @@ public record SandCirculation(
     FixedPoint.Result result =
         FixedPoint.search(
             state -> {
-              if (!java.util.Arrays.equals(state, asked[0])) {
+              if (!Arrays.equals(state, asked[0])) {
                 asked[0] = state;
                 asked[1] = grains(only(plant.apply(stream(constituents, state))));
               }
@@ -114,7 +115,7 @@ public record SandCirculation(
 
   /** Mineral fines and sand, which are all that is put back. */
   private static double[] grains(Stream stream) {
-    return java.util.Arrays.copyOfRange(
+    return Arrays.copyOfRange(
         stream.toArray(), Constituents.MINERAL_FINES, stream.constituents().count());
   }
 

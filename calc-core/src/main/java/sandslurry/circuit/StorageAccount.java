@@ -1,16 +1,18 @@
 package sandslurry.circuit;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.units.InUnit;
 
 /**
  * How long a storage lasts, and how sand fills it.
  *
- * <p>Rain is counted on the whole area inside the banks, evaporation from the surface at the
- * working level. Room is what lies below freeboard and storm, less the sand that has settled. Storm
- * depth, freeboard and period of storage are the user's numbers: rules of the place decide, and
- * this account certifies nothing.
+ * <p>Rain is counted on the whole area inside the banks, evaporation from the surface of the
+ * liquid, which with sloping sides is the smaller the less there is: in the run of the months the
+ * surface is that of the level reached, in steps of ten days at most. Room is what lies below
+ * freeboard and storm, less the sand that has settled. Storm depth, freeboard and period of storage
+ * are the user's numbers: rules of the place decide, and this account certifies nothing.
  *
  * @param pond the storage
  * @param months the year by months, in order
@@ -32,6 +34,7 @@ public record StorageAccount(
     double porosity) {
   private static final double TENTH = 0.1;
   private static final int MOST_YEARS = 100;
+  private static final double LONGEST_STEP_D = 10;
 
   /**
    * A month.
@@ -99,17 +102,59 @@ public record StorageAccount(
   }
 
   /**
-   * What a month adds.
+   * What a month adds when the storage is full to its working level, where most evaporates.
    *
    * @param month index of the month
    * @return inflow and rain less evaporation; negative in a dry month [m3]
    */
   public double netInflowM3(int month) {
-    Month one = months.get(month);
     double surface = pond.areaM2(pond.depthForM(pond.volumeM3() - freeboardVolumeM3()));
-    return one.inflowM3ps() * InUnit.ofDays(one.days())
-        + one.rainM() * pond.areaM2(pond.depthM())
-        - one.evaporationM() * surface;
+    return months.get(month).days() * netPerDayM3(month, surface);
+  }
+
+  private double netPerDayM3(int month, double surfaceM2) {
+    Month one = months.get(month);
+    return one.inflowM3ps() * InUnit.ofDays(1)
+        + one.rainM() / one.days() * pond.areaM2(pond.depthM())
+        - one.evaporationM() / one.days() * surfaceM2;
+  }
+
+  /**
+   * How the storage fills from empty, sand apart, at the end of the month before a month.
+   *
+   * @param startMonth index of the month
+   * @param days time until it is full
+   * @param month index of the month in which it is full
+   */
+  public record Filling(int startMonth, double days, int month) {}
+
+  /**
+   * The filling that is full first, of all months in which it may start: the least favourable.
+   *
+   * @return the filling; empty when it never fills, because the year evaporates what comes in
+   */
+  public Optional<Filling> worstFilling() {
+    return worst(roomM3());
+  }
+
+  /**
+   * The filling that runs over the brim first, with freeboard and the room of the storm used up.
+   *
+   * @return the filling; empty when it never does
+   */
+  public Optional<Filling> worstToTheBrim() {
+    return worst(Math.max(0, pond.volumeM3() - settledSandM3));
+  }
+
+  private Optional<Filling> worst(double roomM3) {
+    Optional<Filling> worst = Optional.empty();
+    for (int start = 0; start < months.size(); start++) {
+      Optional<Filling> one = new Run(start).until(roomM3);
+      if (one.isPresent() && (worst.isEmpty() || one.get().days() < worst.get().days())) {
+        worst = one;
+      }
+    }
+    return worst;
   }
 
   /**
@@ -118,31 +163,108 @@ public record StorageAccount(
    * @return the days; empty when it never fills, because the year evaporates what comes in
    */
   public OptionalDouble daysOfStorage() {
-    OptionalDouble least = OptionalDouble.empty();
-    for (int start = 0; start < months.size(); start++) {
-      OptionalDouble days = daysFrom(start);
-      if (days.isPresent() && !(least.isPresent() && least.getAsDouble() <= days.getAsDouble())) {
-        least = days;
-      }
-    }
-    return least;
+    Optional<Filling> worst = worstFilling();
+    return worst.isPresent() ? OptionalDouble.of(worst.get().days()) : OptionalDouble.empty();
   }
 
-  private OptionalDouble daysFrom(int start) {
-    double room = roomM3();
-    double held = 0;
-    double days = 0;
-    for (int i = 0; i < MOST_YEARS * months.size(); i++) {
-      int month = (start + i) % months.size();
-      double net = netInflowM3(month);
-      double length = months.get(month).days();
-      if (held + net >= room) {
-        return OptionalDouble.of(days + (net > 0 ? length * (room - held) / net : 0));
-      }
-      held = Math.max(0, held + net);
-      days += length;
+  /**
+   * Room that a number of days of storage asks for.
+   *
+   * @param days the days wanted
+   * @return most that is held within so many days, from the least favourable month on [m3]
+   */
+  public double roomNeededM3(double days) {
+    double most = 0;
+    for (int start = 0; start < months.size(); start++) {
+      most = Math.max(most, new Run(start).most(days));
     }
-    return OptionalDouble.empty();
+    return most;
+  }
+
+  /**
+   * Years until settled sand first leaves less room, below freeboard and storm, than a number of
+   * days of storage asks for: from then on the sand cuts into the reserve of storm and freeboard.
+   *
+   * @param days the days wanted
+   * @return the years, 0 when there is too little room now; empty when no sand comes
+   */
+  public OptionalDouble yearsUntilShortOf(double days) {
+    double spare = roomM3() - roomNeededM3(days);
+    if (spare < 0) {
+      return OptionalDouble.of(0);
+    }
+    return sandKgps > 0 ? OptionalDouble.of(spare / sandPerYearM3()) : OptionalDouble.empty();
+  }
+
+  /** The liquid of a storage in the course of months, from none on. */
+  private final class Run {
+    private final int start;
+    private double held;
+    private double depth;
+
+    Run(int start) {
+      this.start = start;
+    }
+
+    /** Net inflow a day at the level reached. */
+    private double rate(int month) {
+      double volume = Math.min(settledSandM3 + held, pond.volumeM3());
+      for (int i = 0; i < 50; i++) {
+        double step = (volume - pond.volumeM3(depth)) / pond.areaM2(depth);
+        depth = Math.max(0, Math.min(pond.depthM(), depth + step));
+        if (Math.abs(step) <= 1e-12 * pond.depthM()) {
+          break;
+        }
+      }
+      return netPerDayM3(month, pond.areaM2(depth));
+    }
+
+    Optional<Filling> until(double roomM3) {
+      if (roomM3 <= 0) {
+        return Optional.of(new Filling(start, 0, start));
+      }
+      double days = 0;
+      for (int year = 0; year < MOST_YEARS; year++) {
+        double before = held;
+        for (int i = 0; i < months.size(); i++) {
+          int month = (start + i) % months.size();
+          int steps = steps(month);
+          double length = months.get(month).days() / steps;
+          for (int step = 0; step < steps; step++) {
+            double rate = rate(month);
+            if (rate > 0 && held + rate * length >= roomM3) {
+              return Optional.of(new Filling(start, days + (roomM3 - held) / rate, month));
+            }
+            held = Math.max(0, held + rate * length);
+            days += length;
+          }
+        }
+        if (held <= before) {
+          return Optional.empty();
+        }
+      }
+      return Optional.empty();
+    }
+
+    double most(double wantedDays) {
+      double days = 0;
+      double most = 0;
+      for (int i = 0; days < wantedDays; i++) {
+        int month = (start + i) % months.size();
+        int steps = steps(month);
+        for (int step = 0; step < steps && days < wantedDays; step++) {
+          double length = Math.min(months.get(month).days() / steps, wantedDays - days);
+          held = Math.max(0, held + rate(month) * length);
+          most = Math.max(most, held);
+          days += months.get(month).days() / steps;
+        }
+      }
+      return most;
+    }
+
+    private int steps(int month) {
+      return (int) Math.ceil(months.get(month).days() / LONGEST_STEP_D);
+    }
   }
 
   /**

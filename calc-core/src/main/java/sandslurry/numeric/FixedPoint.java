@@ -6,6 +6,8 @@ import java.util.function.ToDoubleBiFunction;
 import java.util.function.UnaryOperator;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
@@ -20,6 +22,7 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  */
 public final class FixedPoint {
   private static final int DEPTH = 5;
+  private static final double AGREE = 1e-12;
 
   private FixedPoint() {}
 
@@ -86,8 +89,7 @@ public final class FixedPoint {
     for (int i = 0; i < last; i++) {
       differences.setColumnVector(i, residuals.get(i + 1).subtract(residuals.get(i)));
     }
-    RealVector weights =
-        new SingularValueDecomposition(differences).getSolver().solve(residuals.get(last));
+    RealVector weights = weights(differences, residuals.get(last));
     RealVector state = mapped.get(last);
     for (int i = 0; i < last; i++) {
       state =
@@ -100,5 +102,14 @@ public final class FixedPoint {
       }
     }
     return state.toArray();
+  }
+
+  /** Least squares; singular values, which cost much more, only where columns all but agree. */
+  private static RealVector weights(RealMatrix differences, RealVector residual) {
+    DecompositionSolver byRotation =
+        new QRDecomposition(differences, AGREE * differences.getFrobeniusNorm()).getSolver();
+    return byRotation.isNonSingular()
+        ? byRotation.solve(residual)
+        : new SingularValueDecomposition(differences).getSolver().solve(residual);
   }
 }

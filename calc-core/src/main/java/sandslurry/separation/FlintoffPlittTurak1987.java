@@ -21,7 +21,8 @@ import sandslurry.units.InUnit;
  * <p>A thick liquor makes the cut coarser by √μ. The pressure drop has no viscosity.
  *
  * <p>Source: Flintoff, Plitt and Turak (1987), CIM Bulletin 80(905):39-50; coefficients from
- * memory, unverified, save for the agreement named above.
+ * memory, unverified, save for the agreement named above and for 39.7 and the exponents, which a
+ * public code has without the viscosity and the 1.6.
  */
 public final class FlintoffPlittTurak1987 implements HydrocycloneModel {
   /** Creates the model; it has no state. */

@@ -14,7 +14,8 @@ package sandslurry.separation;
  * reading that has the same two ends; no range is published for that.
  *
  * <p>Source: Krone (1962), Flume studies of the transport of sediment in estuarial shoaling
- * processes, University of California, Berkeley; from memory, unverified.
+ * processes, University of California, Berkeley; the formula in τ was read in the documentation of
+ * a public model of sediment in estuaries.
  */
 public final class Krone1962 {
   private Krone1962() {}

@@ -116,9 +116,9 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    * Permeability of clean loose sand by Hazen's rule, K = 0.01 d10² with d10 in millimetres and K
    * in metres a second at 10 °C.
    *
-   * <p>Hazen (1892, 1911), from memory, unverified; for an even sand without clay. Manure in the
-   * pores lowers it by orders of magnitude: the time to drain that follows is the least there can
-   * be.
+   * <p>Hazen (1892, 1911), coefficient as read in a public course notebook; another prints 0.0116
+   * (0.7 + 0.03 t), which is 16 % more at 10 °C. For an even sand without clay. Manure in the pores
+   * lowers it by orders of magnitude: the time to drain that follows is the least there can be.
    *
    * @param d10M size that 10 % of the mass is finer than [m]
    * @return permeability [m/s], and whether the size lay outside the range

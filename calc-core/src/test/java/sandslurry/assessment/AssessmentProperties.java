@@ -21,7 +21,7 @@ import sandslurry.design.Reading;
 import sandslurry.pipe.PipeCatalogue;
 import sandslurry.pipe.StandardPipe;
 import sandslurry.pump.DutyPoints.Meeting;
-import sandslurry.pump.PumpCurve;
+import sandslurry.pump.PumpGroup;
 import sandslurry.separation.LaneClass;
 import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
@@ -151,15 +151,13 @@ class AssessmentProperties {
         // No head is shared there: the finding says that the flow hunts.
         continue;
       }
-      PumpCurve curve =
-          ((RotodynamicSpec) design.pump().get())
-              .clearCurve()
-              .derated(
-                  Measure.FRACTION.si(result.headRatio()),
-                  Measure.FRACTION.si(result.efficiencyRatio()));
+      PumpGroup pumps =
+          new PumpEvaluation(design, materials, line)
+              .derated((RotodynamicSpec) design.pump().get())
+              .orElseThrow();
       double flow = Measure.FLOW.si(duty.flow());
       double head = Measure.LENGTH.si(duty.head());
-      assertThat(curve.headM(flow)).isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
+      assertThat(pumps.headM(flow)).isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
       assertThat(line.systemHeadM(flow, fraction))
           .isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
     }

@@ -60,7 +60,7 @@ class FalsePassProperties {
     return byRun;
   }
 
-  @Property(tries = 250)
+  @Property(tries = 80)
   void aRunThatPassesIsFastEnoughForTheCoarsestSizeByEveryModelInItsRange(@ForAll long seed) {
     Design design = design(odd(seed));
     Assessment assessment = Evaluation.assess(design);
@@ -107,7 +107,7 @@ class FalsePassProperties {
     return most * (1 - 1e-12);
   }
 
-  @Property(tries = 120)
+  @Property(tries = 12)
   void moreSandCoarserSandOrAWiderPipeMendsNoPlug(
       @ForAll long seed, @ForAll @DoubleRange(min = 1.05, max = 3) double factor) {
     DesignDocument document = odd(seed);
@@ -143,7 +143,7 @@ class FalsePassProperties {
     return Measure.FRACTION.si(Measure.FRACTION.parse(document.text(field)));
   }
 
-  @Property(tries = 120)
+  @Property(tries = 20)
   void aLowerLeastFlowMendsNoPlug(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.1, max = 1) double factor) {
     DesignDocument document = odd(seed);
@@ -160,7 +160,7 @@ class FalsePassProperties {
             });
   }
 
-  @Property(tries = 60)
+  @Property(tries = 25)
   void theSameLineTypedInUsUnitsIsJudgedTheSame(@ForAll long seed) {
     Assessment metric = assess(odd(seed));
     Assessment us = assess(Documents.parse(RandomDesigns.oddLine(seed, true)));
@@ -190,7 +190,7 @@ class FalsePassProperties {
     assertThat(other).isCloseTo(one, within(1e-9 * Math.abs(one)));
   }
 
-  @Property(tries = 80)
+  @Property(tries = 15)
   void theGoverningStateIsTheWorstAndTheVerdictIsNoBetter(@ForAll long seed) {
     Assessment assessment = assess(odd(seed).with("/states/flushWater", "yes"));
     ServiceResult service = assessment.service();

@@ -115,4 +115,56 @@ class OddDesignsTest {
     assertThat(suction.what()).contains("is not known");
     assertThat(suction.cure()).doesNotContain("bore");
   }
+
+  private static DesignDocument yielding(String pascals) {
+    return line()
+        .without("/carrier")
+        .with("/carrier/kind", "rheology")
+        .with("/carrier/law", "Bingham")
+        .with("/carrier/temperature", "10 degC")
+        .with("/carrier/density", "1030 kg/m3")
+        .with("/carrier/yieldStress", pascals)
+        .with("/carrier/plasticViscosity", "15 cP");
+  }
+
+  @Test
+  void aStoppedLineHoldsItsSandByNoLessAYieldStressThanARunningOne() {
+    // 3 Pa holds d85 by theory but not surely the coarsest grain, which takes 11.5 Pa.
+    Finding unsure = one(findings(yielding("3 Pa")), "Stopped full");
+    assertThat(unsure.what()).contains("lays its sand on the floor");
+    assertThat(unsure.why()).contains("does not surely hold");
+    assertThat(one(findings(yielding("15 Pa")), "Stopped full").what()).contains("holds its sand");
+  }
+
+  @Test
+  void aStopIsAsLongAsTheCoarseSandAndNotAsTheFinestAllows() {
+    DesignDocument thick =
+        line()
+            .without("/carrier")
+            .with("/carrier/kind", "measured")
+            .with("/carrier/temperature", "10 degC")
+            .with("/carrier/density", "1020 kg/m3")
+            .with("/carrier/viscosity", "1500 cP");
+    Finding stop = one(findings(thick), "Stopped full");
+    assertThat(stop.cure()).contains("longer than").contains("min").doesNotContain(" d:");
+    assertThat(stop.why()).contains("all of it within 523 min");
+    assertThat(one(findings(line()), "Stopped full").cure()).isEqualTo("Flush before every stop.");
+  }
+
+  @Test
+  void aStateOutOfRangeIsNotSaidToLackAMarginThatItHas() {
+    DesignDocument thread =
+        line()
+            .with("/route/runs/0/bore", "40 mm")
+            .with("/flow/minimum", "4.5 L/s")
+            .with("/flow/design", "4.6 L/s")
+            .with("/flow/maximum", "4.7 L/s")
+            .with("/states/flushWater", "yes");
+    ServiceResult service = Evaluation.assess(thread.read().design().orElseThrow()).service();
+    assertThat(service.governing().orElseThrow().severity()).isEqualTo(Severity.CAUTION);
+    assertThat(service.states())
+        .flatExtracting(ServiceResult.StateResult::reasons)
+        .anyMatch(reason -> reason.contains("out of their range"))
+        .noneMatch(reason -> reason.contains("lacks margin"));
+  }
 }

@@ -40,6 +40,16 @@ class DesignFilePageTest {
     if (field.startsWith("/lane")) {
       return Documents.lane();
     }
+    if (field.startsWith("/plant/targets/gradation")) {
+      return Documents.plant()
+          .insert("/plant/targets/gradation", 0, "{\"size\": \"0.3 mm\", \"most\": \"90 %\"}");
+    }
+    if (field.startsWith("/plant/prices")) {
+      String price = field.replaceAll("/[^/]*$", "");
+      return field.equals("/plant/prices")
+          ? Documents.plant()
+          : Documents.plant().with(price + "/price", "2").with(price + "/per", "1");
+    }
     if (field.startsWith("/plant/pens/0/flush")) {
       return Documents.flushedPlant();
     }
@@ -262,6 +272,8 @@ class DesignFilePageTest {
             Measure.SPEED,
             Measure.FLOW,
             Measure.MASS_FLOW,
+            Measure.MASS,
+            Measure.ENERGY,
             Measure.VOLUME,
             Measure.DENSITY,
             Measure.VISCOSITY,

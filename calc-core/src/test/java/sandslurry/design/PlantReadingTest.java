@@ -51,7 +51,7 @@ class PlantReadingTest {
     refuses(document, "/plant/units/7/name", "\"nowhere\" flows into");
     refuses(document, "/plant/units/5/name", "\"bleed\" leaves");
     refuses(document, "/plant/modes", "from 0 h to 24 h");
-    refuses(document, "/plant/products/0/use", "must be one of: bedding, fibre, waste");
+    refuses(document, "/plant/products/0/use", "must be one of: bedding, fibre, settled, waste");
     refuses(document, "/plant/targets/sandCapture", "must be 0 % to 100 %");
     assertThat(document.read().design()).isEmpty();
   }
@@ -91,6 +91,97 @@ class PlantReadingTest {
         "/plant/units/6/weirVolume",
         "below the capacity");
     refuses(Documents.plant().with("/plant/units/6/kind", "tank"), "/plant/units/6/kind", "box");
+  }
+
+  @Test
+  void pricesAreReadForTheirAmountAndTheirMistakesAreTold() {
+    DesignDocument priced =
+        Documents.plant()
+            .with("/plant/prices/currency", " crowns ")
+            .with("/plant/prices/sand/price", "9.0718474")
+            .with("/plant/prices/sand/per", "1 ton");
+    assertThat(priced.read().problems()).isEmpty();
+    PlantSpec.Prices prices =
+        priced.read().design().orElseThrow().plant().orElseThrow().accounting().prices();
+    assertThat(prices.currency()).isEqualTo("crowns");
+    assertThat(prices.any()).isTrue();
+    // A short ton is 907.18474 kg.
+    assertThat(prices.sandPerKg().orElseThrow().base())
+        .isCloseTo(0.01, org.assertj.core.api.Assertions.within(1e-12));
+    assertThat(prices.waterPerM3()).isEmpty();
+    refuses(priced.without("/plant/prices/sand/per"), "/plant/prices/sand/per", "is missing");
+    refuses(priced.without("/plant/prices/sand/price"), "/plant/prices/sand/price", "is missing");
+    refuses(priced.with("/plant/prices/sand/per", "1 m3"), "/plant/prices/sand/per", "mass");
+    refuses(priced.with("/plant/prices/diesel", "1"), "/plant/prices/diesel", "is not a field");
+    refuses(
+        Documents.plant().with("/plant/prices/sand", "12"),
+        "/plant/prices/sand",
+        "must be a group of fields");
+    assertThat(
+            Documents.plant()
+                .read()
+                .design()
+                .orElseThrow()
+                .plant()
+                .orElseThrow()
+                .accounting()
+                .prices()
+                .any())
+        .isFalse();
+  }
+
+  @Test
+  void aGradationWantedIsAStandardOrSieves() {
+    DesignDocument standard = Documents.plant().with("/plant/targets/gradation", "ASTM C144");
+    assertThat(standard.read().problems()).isEmpty();
+    assertThat(
+            standard
+                .read()
+                .design()
+                .orElseThrow()
+                .plant()
+                .orElseThrow()
+                .targets()
+                .gradation()
+                .orElseThrow()
+                .limits())
+        .hasSize(7);
+    refuses(
+        Documents.plant().with("/plant/targets/gradation", "beach"),
+        "/plant/targets/gradation",
+        "must be one of: ASTM C33, ASTM C144");
+    DesignDocument own =
+        Documents.plant()
+            .insert(
+                "/plant/targets/gradation",
+                0,
+                "{\"size\": \"0.3 mm\", \"least\": \"50 %\", \"most\": \"40 %\"}");
+    refuses(own, "/plant/targets/gradation/0/most", "must not be below");
+    DesignDocument twice =
+        own.with("/plant/targets/gradation/0/most", "60 %")
+            .insert("/plant/targets/gradation", 1, "{\"size\": \"300 um\"}");
+    refuses(twice, "/plant/targets/gradation/1/size", "given twice");
+  }
+
+  @Test
+  void lossesAndTheWayFibreSettlesMayBeRanges() {
+    PlantSpec.Accounting standard =
+        Documents.plant().read().design().orElseThrow().plant().orElseThrow().accounting();
+    assertThat(standard.sandReachingPlant().low()).isEqualTo(1);
+    assertThat(standard.organicSettleableShare().high()).isEqualTo(0.75);
+    DesignDocument range =
+        Documents.plant()
+            .with("/plant/sandReachingPlant/low", "70 %")
+            .with("/plant/sandReachingPlant/base", "85 %")
+            .with("/plant/sandReachingPlant/high", "95 %")
+            .with("/plant/units/0/rinseEfficiency", "50 %");
+    PlantSpec plant = range.read().design().orElseThrow().plant().orElseThrow();
+    assertThat(plant.accounting().sandReachingPlant().base()).isEqualTo(0.85);
+    assertThat(((PlantSpec.BoxSpec) plant.units().get(0)).rinseEfficiency().hasWidth()).isFalse();
+    refuses(
+        range.with("/plant/sandReachingPlant/low", "90 %"),
+        "/plant/sandReachingPlant",
+        "needs \"low\"");
   }
 
   @Test

@@ -1,0 +1,73 @@
+package sandslurry.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import sandslurry.assessment.Evaluation;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.RandomDesigns;
+import sandslurry.design.Reading;
+
+/** Lines that stop, pulse, surge and are flushed, drawn at random, come to a report. */
+class NoExceptionInServiceProperties {
+  private static String number(Random random, double low, double high, String unit) {
+    return String.format(
+        Locale.ROOT, "%.6g %s", low * Math.pow(high / low, random.nextDouble()), unit);
+  }
+
+  private static DesignDocument drawn(long seed) throws Exception {
+    Random random = new Random(seed);
+    DesignDocument line =
+        DesignDocument.parse(RandomDesigns.plausibleLine(seed))
+            .without("/pump")
+            .without("/states")
+            .without("/operation")
+            .without("/screw")
+            .with("/pump/kind", "piston")
+            .with("/pump/displacement", number(random, 0.01, 1000, "L"))
+            .with("/pump/strokeRate", number(random, 0.5, 60, "1/min"))
+            .with("/pump/volumetricEfficiency", "90 %")
+            .with("/pump/pressureLimit", number(random, 10, 50000, "kPa"))
+            .with("/pump/cylinders", random.nextBoolean() ? "1" : "2")
+            .with("/operation/dailyVolume", number(random, 0.01, 1e5, "m3"))
+            .with("/operation/batchVolume", number(random, 0.01, 1e5, "m3"))
+            .with("/operation/stopTime", number(random, 1e-3, 3600, "s"))
+            .with("/states/thickestSand", number(random, 0.001, 40, "%"));
+    if (random.nextBoolean()) {
+      line = line.with("/pump/cylinderDrive", "hydraulic").with("/pump/changeover", "0.05 s");
+    }
+    if (random.nextBoolean()) {
+      line = line.with("/pump/vesselGas", number(random, 0.1, 20000, "L"));
+    }
+    return switch (random.nextInt(4)) {
+      case 0 -> line.with("/operation/flushPump", "yes");
+      case 1 -> line.with("/operation/flushFlow", number(random, 0.05, 2000, "L/s"));
+      case 2 -> line.with("/operation/flushLevel", number(random, 0.01, 100, "m"));
+      default ->
+          line.insert("/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"80 m\"}")
+              .insert(
+                  "/operation/flushCurve",
+                  1,
+                  "{\"flow\": \""
+                      + number(random, 0.1, 2000, "L/s")
+                      + "\", \"head\": \""
+                      + number(random, 0.1, 80, "m")
+                      + "\"}");
+    };
+  }
+
+  @Property(tries = 60)
+  void aLineInServiceComesToAReportOfPlainNumbers(@ForAll long seed) throws Exception {
+    Reading reading = drawn(seed).read();
+    if (reading.design().isEmpty()) {
+      assertThat(reading.problems()).isNotEmpty();
+      return;
+    }
+    String report =
+        new TextView(100).write(Report.of(Evaluation.assess(reading.design().orElseThrow())));
+    assertThat(report).doesNotContain("NaN", "Infinity");
+  }
+}
