@@ -85,6 +85,8 @@ final class PlantFindings extends FindingWriter {
   /** Less sand than this share does not count as settled in a pit. */
   private static final double LITTLE = 1e-3;
 
+  private static final double YEAR_D = 365;
+
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantResult result;
