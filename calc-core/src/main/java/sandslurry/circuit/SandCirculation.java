@@ -51,6 +51,9 @@ public record SandCirculation(
   private static final double LEAST_LOST = 1e-9;
   private static final int MOST_PASSES = 60;
 
+  /** What balances of a plant may miss of a class all of which comes back. */
+  private static final double ROUNDING = 1e-6;
+
   /**
    * Puts the sand to rest.
    *
@@ -100,7 +103,7 @@ public record SandCirculation(
     double[] next = new double[shares.length];
     for (int i = 0; i < next.length; i++) {
       double recovery = bedded[i] > 0 ? back[i] / bedded[i] : 0;
-      if (!(recovery <= 1 + LEAST_LOST)) {
+      if (!(recovery <= 1 + ROUNDING)) {
         throw new IllegalArgumentException(
             "more of a class comes back than was bedded: " + back[i] + " of " + bedded[i]);
       }
