@@ -94,8 +94,8 @@ final class ServiceSection extends SectionWriter {
             rows));
     paragraph(
         "Velocity, limit and velocity to pass are those of the run that stands worst in that state;"
-            + " a dash under limit means that there is no sand or that the flow is not turbulent."
-            + " Pressure is the greatest in the line, power that of all drives, wear relative to the"
+            + " a dash under limit means that there is no sand or that the flow is not turbulent, one"
+            + " under drawn that the flow is given and no pump is asked. Pressure is the greatest in the line, power that of all drives, wear relative to the"
             + " design flow as flow to the power 2 to 3.5. \"Held by control\" means that the flow"
             + " is given, whatever the pump drives by itself. Each state changes one thing of the"
             + " design unless it says otherwise. "
@@ -355,7 +355,7 @@ final class ServiceSection extends SectionWriter {
             List.of(
                 "run",
                 head("velocity", Kind.VELOCITY),
-                "wave speed",
+                head("wave speed", Kind.VELOCITY),
                 head("surge", Kind.PRESSURE),
                 "in the time given",
                 "working",

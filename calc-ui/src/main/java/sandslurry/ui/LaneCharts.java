@@ -3,6 +3,7 @@ package sandslurry.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.Assessment;
@@ -149,9 +150,12 @@ final class LaneCharts {
         c -> new Point(Kind.GRAIN.number(units, c.sizeM()), percent(share.applyAsDouble(c))));
   }
 
-  /** What the lane keeps as its deposit rises. */
-  ChartData filling(String name) {
+  /** What the lane keeps as its deposit rises; nothing when there is no course to follow. */
+  Optional<ChartData> filling(String name) {
     LaneFilling filling = assessment.lanes().get(name).filling();
+    if (filling.points().size() < 2) {
+      return Optional.empty();
+    }
     List<Series> kept =
         List.of(
             series(
@@ -175,14 +179,23 @@ final class LaneCharts {
             Locale.ROOT,
             "From clean to clean-out the lane keeps %s of its sand",
             units.show(Kind.PERCENT, filling.meanRecovery()));
-    return ChartData.lines(
-            over,
-            axis("Time since it was clean", Kind.DAYS),
-            axis("Sand kept", Kind.PERCENT),
-            false,
-            kept)
-        .withShares()
-        .withRight(axis("Thickness of the deposit", Kind.BORE), deposits);
+    return Optional.of(
+        ChartData.lines(
+                over,
+                axis("Time since it was clean", Kind.DAYS),
+                axis("Sand kept", Kind.PERCENT),
+                false,
+                kept)
+            .withShares()
+            .withRight(axis("Thickness of the deposit", Kind.BORE), deposits));
+  }
+
+  /** Why there is no course of the filling. */
+  String whyNotFilling(String name) {
+    LaneFilling.Point clean = assessment.lanes().get(name).filling().points().get(0);
+    return "Clean, this lane keeps "
+        + units.show(Kind.PERCENT, clean.recovery())
+        + " of its sand: too little to follow how it fills.";
   }
 
   private double days(LaneFilling.Point point) {

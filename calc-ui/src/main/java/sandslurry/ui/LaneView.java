@@ -63,17 +63,16 @@ final class LaneView {
     if (taking) {
       return;
     }
-    Optional<ChartData> data =
-        assessment.filter(a -> !a.lanes().isEmpty()).map(a -> chart(new LaneCharts(a)));
-    chart.show(data, whyNot);
-  }
-
-  private ChartData chart(LaneCharts charts) {
+    if (assessment.isEmpty() || assessment.get().lanes().isEmpty()) {
+      chart.show(Optional.empty(), whyNot);
+      return;
+    }
+    LaneCharts charts = new LaneCharts(assessment.get());
     String name = (String) lane.getSelectedItem();
-    return switch (page.getSelectedIndex()) {
-      case 0 -> charts.trade(name);
-      case 1 -> charts.capture(name);
-      default -> charts.filling(name);
-    };
+    switch (page.getSelectedIndex()) {
+      case 0 -> chart.show(Optional.of(charts.trade(name)), "");
+      case 1 -> chart.show(Optional.of(charts.capture(name)), "");
+      default -> chart.show(charts.filling(name), charts.whyNotFilling(name));
+    }
   }
 }

@@ -15,6 +15,8 @@ class ChartsTest {
     return Designs.everything()
         .with("/carrier/kind", "manure")
         .with("/carrier/totalSolids", "3 %")
+        .with("/lane/depth", "30 in")
+        .with("/lane/length", "300 ft")
         .with("/dilution/mostRatio", "5");
   }
 
@@ -31,7 +33,7 @@ class ChartsTest {
         charts.dilution().orElseThrow(),
         new LaneCharts(assessment).trade("Settling lane"),
         new LaneCharts(assessment).capture("Settling lane"),
-        new LaneCharts(assessment).filling("Settling lane"));
+        new LaneCharts(assessment).filling("Settling lane").orElseThrow());
   }
 
   @Test
@@ -66,13 +68,22 @@ class ChartsTest {
   void theTradeShowsSandAgainstOrganicMatterWhereTheSolidsAreKnown() {
     ChartData known = new LaneCharts(assess(diluted())).trade("Settling lane");
     assertThat(known.right()).isEqualTo("Organic matter in the dry sand [%]");
-    assertThat(known.rightSeries().get(0).points()).hasSizeGreaterThan(7).allMatch(p -> p.y() > 0);
+    assertThat(known.rightSeries().get(0).points()).hasSizeGreaterThan(7);
+    assertThat(known.rightSeries().get(0).points().get(0).y()).isGreaterThan(1);
     assertThat(known.series().get(0).points()).hasSizeGreaterThan(7);
     assertThat(ChartPainter.chart(known).getXYPlot().getRangeAxisCount()).isEqualTo(2);
 
     ChartData water = new LaneCharts(assess(Designs.everything())).trade("Settling lane");
     assertThat(water.rightSeries()).isEmpty();
     assertThat(water.title()).contains("not known");
+  }
+
+  @Test
+  void aLaneThatKeepsTooLittleWhenCleanIsNotFollowedAndSaysSo() {
+    LaneCharts charts =
+        new LaneCharts(assess(diluted().without("/lane/depth").with("/lane/length", "5 m")));
+    assertThat(charts.filling("Settling lane")).isEmpty();
+    assertThat(charts.whyNotFilling("Settling lane")).matches("Clean, this lane keeps .+ % of .+");
   }
 
   @Test

@@ -1,0 +1,83 @@
+package sandslurry.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.ui.EventThread.onEventThread;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import javax.swing.JComboBox;
+import javax.swing.JTable;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Evaluation;
+
+/** The pages of the results: those that a design has, and what stands first on them. */
+class ResultPagesTest {
+  @BeforeAll
+  static void look() throws Exception {
+    EventThread.installLook();
+  }
+
+  private static List<String> titles(ResultsPanel results) {
+    return IntStream.range(0, results.tabs().getTabCount())
+        .mapToObj(results.tabs()::getTitleAt)
+        .toList();
+  }
+
+  @Test
+  void aChapterThatTheDesignLacksHasNoPageAndGetsOneWhenItComes() throws Exception {
+    onEventThread(
+        () -> {
+          FormModel model = new FormModel(Designs.NEVER);
+          model.startFrom(Designs.example("parlor-line.json"));
+          ResultsPanel results = new ResultsPanel(model, pointer -> {});
+          assertThat(titles(results)).contains("Deposition").doesNotContain("Lane", "Plant");
+          results.open("Grade line");
+          model.change(document -> document.with("/lane/length", "30 m"));
+          assertThat(titles(results)).contains("Lane");
+          assertThat(results.tabs().getTitleAt(results.tabs().getSelectedIndex()))
+              .isEqualTo("Grade line");
+          model.change(document -> document.without("/route").without("/pump"));
+          assertThat(titles(results)).doesNotContain("Grade line");
+          assertThat(results.tabs().getSelectedIndex()).isZero();
+          return null;
+        });
+  }
+
+  @Test
+  void theGoverningStateStandsFirstWithItsVerdictAsAWord() {
+    Assessment assessment =
+        Evaluation.assess(
+            Designs.example("two-pumps-six-states.json").read().design().orElseThrow());
+    var governing = assessment.service().governing().orElseThrow();
+    String page = StatesPage.of(assessment);
+    assertThat(page.substring(0, page.indexOf("</table>")))
+        .contains("Governing state", governing.name(), governing.severity().name());
+    assertThat(page.split("\\(governs\\)", -1)).hasSize(2);
+  }
+
+  @Test
+  void aLineWithoutStatesSaysHowToAskForThem() {
+    Assessment assessment =
+        Evaluation.assess(
+            Designs.example("thick-manure-piston.json").read().design().orElseThrow());
+    assertThat(StatesPage.of(assessment)).contains("Judge the line in more states");
+  }
+
+  @Test
+  void theLanePageShowsEachOfItsThreeChartsWithNumbers() throws Exception {
+    FormModel model = Designs.model("settling-lane.json");
+    onEventThread(
+        () -> {
+          ResultsPanel results = new ResultsPanel(model, pointer -> {});
+          JComboBox<?> page = PanelsTest.find(results.component(), JComboBox.class, "lane page");
+          JTable numbers = PanelsTest.find(results.component(), JTable.class, "lane chart numbers");
+          for (int i = 0; i < page.getItemCount(); i++) {
+            page.setSelectedIndex(i);
+            assertThat(numbers.getRowCount()).as(page.getItemAt(i).toString()).isGreaterThan(5);
+          }
+          return null;
+        });
+  }
+}
