@@ -10,9 +10,9 @@ import sandslurry.circuit.Range;
 import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
-import sandslurry.design.PlantSpec.CycloneSpec;
-import sandslurry.design.PlantSpec.PitSpec;
-import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.design.UnitSpec;
+import sandslurry.design.UnitSpec.CycloneSpec;
+import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -92,7 +92,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
             });
   }
 
-  private static EnergyUse mixer(PitSpec pit, PlantSpec.Mixer mixer, List<ModeResult> modes) {
+  private static EnergyUse mixer(PitSpec pit, UnitSpec.Mixer mixer, List<ModeResult> modes) {
     double density = 0;
     for (ModeResult mode : modes) {
       density += mode.share() * mode.balance().orElseThrow().feed(pit.name()).densityKgM3();

@@ -24,10 +24,10 @@ import sandslurry.circuit.SteadyState;
 import sandslurry.circuit.Stream;
 import sandslurry.design.Design;
 import sandslurry.design.PlantSpec;
-import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
-import sandslurry.design.PlantSpec.PitSpec;
-import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.design.UnitSpec;
+import sandslurry.design.UnitSpec.LaneUnitSpec;
+import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.separation.LaneTrade;
 import sandslurry.separation.Outlook;
 

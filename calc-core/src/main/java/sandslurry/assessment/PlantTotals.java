@@ -9,10 +9,10 @@ import sandslurry.circuit.Liquor;
 import sandslurry.circuit.SandAccount;
 import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
-import sandslurry.design.PlantSpec.PitSpec;
 import sandslurry.design.PlantSpec.Product;
-import sandslurry.design.PlantSpec.StorageSpec;
 import sandslurry.design.PlantSpec.Use;
+import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.design.UnitSpec.StorageSpec;
 
 /** The streams of a plant put together by what they are for. */
 final class PlantTotals {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.design.Design;
-import sandslurry.design.PlantSpec.CycloneSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.ServiceSpec.OperationSpec;
+import sandslurry.design.UnitSpec.CycloneSpec;
 
 /** The dangers to people that come with what a design contains. */
 final class SafetyCautions {

@@ -19,7 +19,7 @@ import sandslurry.circuit.SteadyBalance;
 import sandslurry.circuit.Stream;
 import sandslurry.circuit.UnitDay;
 import sandslurry.design.PlantSpec;
-import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.design.UnitSpec;
 import sandslurry.separation.LaneTrade;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -198,7 +198,7 @@ public final class PlantSection extends SectionWriter {
     Map<String, Stream> shown = new java.util.LinkedHashMap<>(balance.streams());
     // Where nothing settles there is no stream of it to show.
     for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PlantSpec.PitSpec pit && !(shown.get(pit.settled()).massKgps() > 0)) {
+      if (unit instanceof UnitSpec.PitSpec pit && !(shown.get(pit.settled()).massKgps() > 0)) {
         shown.remove(pit.settled());
       }
     }
@@ -432,7 +432,7 @@ public final class PlantSection extends SectionWriter {
     List<Stream> contents = new ArrayList<>();
     List<Stream> pools = new ArrayList<>();
     for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PlantSpec.PitSpec pit) {
+      if (unit instanceof UnitSpec.PitSpec pit) {
         Stream held = day.pits().get(pit.name()).endContents();
         (pit.pool().isPresent() ? pools : contents).add(held);
       }

@@ -22,6 +22,7 @@ import sandslurry.circuit.Stream;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
 import sandslurry.design.PlantSpec;
+import sandslurry.design.UnitSpec;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 
@@ -106,11 +107,11 @@ class PlantAccountsTest {
       for (PlantSpec.Product product : spec.products()) {
         out += last.meanFlows().get(product.stream()).kgps(i) * 86_400;
       }
-      for (PlantSpec.UnitSpec unit : spec.units()) {
+      for (UnitSpec unit : spec.units()) {
         for (String inlet : unit.outlets().isEmpty() ? unit.inlets() : List.<String>of()) {
           out += last.meanFlows().get(inlet).kgps(i) * 86_400;
         }
-        if (unit instanceof PlantSpec.PitSpec pit && pit.pool().isEmpty()) {
+        if (unit instanceof UnitSpec.PitSpec pit && pit.pool().isEmpty()) {
           out += last.meanFlows().get(pit.settled()).kgps(i) * 86_400;
         }
       }

@@ -10,7 +10,7 @@ import sandslurry.circuit.StorageAccount;
 import sandslurry.circuit.UnitDay;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
-import sandslurry.design.PlantSpec.PitSpec;
+import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 

@@ -27,6 +27,7 @@ import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.Reading;
+import sandslurry.design.UnitSpec;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 
@@ -88,8 +89,8 @@ class PlantProperties {
         for (PlantSpec.Product product : spec.products()) {
           out += streams.get(product.stream()).kgps(i);
         }
-        for (PlantSpec.UnitSpec unit : spec.units()) {
-          if (unit instanceof PlantSpec.PitSpec pit && pit.pool().isEmpty()) {
+        for (UnitSpec unit : spec.units()) {
+          if (unit instanceof UnitSpec.PitSpec pit && pit.pool().isEmpty()) {
             out += streams.get(pit.settled()).kgps(i);
           }
           double fed = 0;

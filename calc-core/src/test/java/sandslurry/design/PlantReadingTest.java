@@ -177,7 +177,7 @@ class PlantReadingTest {
             .with("/plant/units/0/rinseEfficiency", "50 %");
     PlantSpec plant = range.read().design().orElseThrow().plant().orElseThrow();
     assertThat(plant.accounting().sandReachingPlant().base()).isEqualTo(0.85);
-    assertThat(((PlantSpec.BoxSpec) plant.units().get(0)).rinseEfficiency().hasWidth()).isFalse();
+    assertThat(((UnitSpec.BoxSpec) plant.units().get(0)).rinseEfficiency().hasWidth()).isFalse();
     refuses(
         range.with("/plant/sandReachingPlant/low", "90 %"),
         "/plant/sandReachingPlant",
@@ -190,7 +190,7 @@ class PlantReadingTest {
     assertThat(reading.problems()).isEmpty();
     PlantSpec plant = reading.design().orElseThrow().plant().orElseThrow();
     assertThat(plant.units())
-        .extracting(PlantSpec.UnitSpec::kind)
+        .extracting(UnitSpec::kind)
         .containsOnlyOnce("flush", "pool")
         .hasSize(10);
     assertThat(plant.units().get(plant.units().size() - 1).inlets())
