@@ -1,14 +1,11 @@
 package sandslurry.design;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
@@ -19,16 +16,21 @@ import javax.measure.quantity.Volume;
 import sandslurry.circuit.Range;
 import sandslurry.design.PlantSpec.Accounting;
 import sandslurry.design.PlantSpec.Prices;
+import sandslurry.design.PlantSpec.Targets;
 import sandslurry.design.PlantSpec.WantedGradation;
 import sandslurry.material.StandardSand;
+import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
-/** Reads what only the accounts of a plant need: losses, how fibre settles, prices, gradation. */
+/**
+ * Reads what a plant is judged by, and what only its accounts need: losses, how fibre settles,
+ * prices.
+ */
 final class AccountingReader {
   private static final Limits<Dimensionless> REACHING = Limits.of(Measure.FRACTION, "1 %", "100 %");
-  private static final Limits<Dimensionless> SHARE = Limits.of(Measure.FRACTION, "0 %", "100 %");
+  private static final Limits<Dimensionless> LIQUOR = Limits.of(Measure.FRACTION, "0.1 %", "50 %");
   private static final Limits<Speed> FALL = Limits.of(Measure.SPEED, "0.001 mm/s", "50 mm/s");
   private static final Limits<Dimensionless> PRICE = Limits.of(Measure.FRACTION, "0", "1000000");
   private static final Limits<Mass> PER_MASS = Limits.of(Measure.MASS, "1 kg", "1000000 kg");
@@ -41,10 +43,6 @@ final class AccountingReader {
   /** The published share of feedlot manure that settles, and its middle. */
   private static final Range SETTLEABLE = new Range(0.35, 0.55, 0.75);
 
-  private static final Map<String, StandardSand> SANDS =
-      Arrays.stream(StandardSand.values())
-          .collect(Collectors.toMap(StandardSand::id, s -> s, (a, b) -> a, LinkedHashMap::new));
-
   private final Section plant;
 
   AccountingReader(Section plant) {
@@ -52,17 +50,35 @@ final class AccountingReader {
   }
 
   Optional<Accounting> accounting() {
-    Optional<Range> reaching = PlantReader.range(plant, "sandReachingPlant", REACHING, Range.of(1));
-    Optional<Range> velocity =
-        PlantReader.range(
-            plant,
-            "organicSettlingVelocity",
-            FALL,
-            Range.of(Measure.SPEED.si(Measure.SPEED.parse("3 mm/s"))));
-    Optional<Range> share = PlantReader.range(plant, "organicSettleableShare", SHARE, SETTLEABLE);
+    Optional<Range> reaching = plant.range("sandReachingPlant", REACHING, Range.of(1));
+    Optional<Range> velocity = plant.range("organicSettlingVelocity", FALL, "3 mm/s");
+    Optional<Range> share = plant.range("organicSettleableShare", DesignReader.SHARE, SETTLEABLE);
     Optional<Prices> prices = prices(plant.part("prices").orElseGet(() -> plant.blank("prices")));
-    return reaching.isPresent() && velocity.isPresent() && share.isPresent() && prices.isPresent()
+    return Section.there(reaching, velocity, share, prices)
         ? Optional.of(new Accounting(reaching.get(), velocity.get(), share.get(), prices.get()))
+        : Optional.empty();
+  }
+
+  Optional<Targets> targets() {
+    Section part = plant.part("targets").orElseGet(() -> plant.blank("targets"));
+    Optional<Double> capture = part.si("sandCapture", DesignReader.SHARE, "85 %");
+    Optional<Double> organic = part.si("bedOrganicMatter", DesignReader.SHARE, "3 %");
+    Optional<Double> moisture = part.si("bedMoisture", DesignReader.SHARE, "20 %");
+    OptionalDouble liquor = part.may("liquorSolids", LIQUOR);
+    OptionalDouble storage = part.may("storage", PlantLimits.WAIT);
+    Optional<Optional<WantedGradation>> gradation = wanted(part);
+    part.refuseUnknown();
+    return Section.there(capture, organic, moisture, gradation)
+        ? Optional.of(
+            new Targets(
+                capture.get(),
+                organic.get(),
+                moisture.get(),
+                liquor,
+                storage.isPresent()
+                    ? OptionalDouble.of(InUnit.days(storage.getAsDouble()))
+                    : OptionalDouble.empty(),
+                gradation.get()))
         : Optional.empty();
   }
 
@@ -73,11 +89,7 @@ final class AccountingReader {
     Optional<Optional<Range>> energy = price(part, "electricity", PER_ENERGY);
     Optional<Optional<Range>> water = price(part, "water", PER_VOLUME);
     part.refuseUnknown();
-    return currency.isPresent()
-            && sand.isPresent()
-            && hauling.isPresent()
-            && energy.isPresent()
-            && water.isPresent()
+    return Section.there(currency, sand, hauling, energy, water)
         ? Optional.of(
             new Prices(
                 currency.get().strip(), sand.get(), hauling.get(), energy.get(), water.get()))
@@ -97,7 +109,7 @@ final class AccountingReader {
     Section one = group.get();
     Optional<Range> price = Optional.empty();
     if (one.has("price")) {
-      price = PlantReader.range(one, "price", PRICE, Range.of(0));
+      price = one.range("price", PRICE, Range.of(0));
     } else {
       one.problem("price", "is missing: a number is needed");
     }
@@ -111,13 +123,13 @@ final class AccountingReader {
   }
 
   /** The gradation wanted: none, the name of a standard, or sieves with their limits. */
-  static Optional<Optional<WantedGradation>> wanted(Section targets) {
+  private static Optional<Optional<WantedGradation>> wanted(Section targets) {
     if (!targets.has("gradation")) {
       return Optional.of(Optional.empty());
     }
     if (!targets.isList("gradation")) {
       return targets
-          .choice("gradation", SANDS)
+          .choice("gradation", SandReader.SANDS)
           .map(sand -> Optional.of(new WantedGradation(sand.id(), sand.limits())));
     }
     List<StandardSand.Limit> limits = new ArrayList<>();
@@ -125,8 +137,8 @@ final class AccountingReader {
     List<Section> rows = targets.list("gradation");
     for (Section row : rows) {
       Optional<Quantity<Length>> size = row.required("size", SIEVE);
-      Optional<Quantity<Dimensionless>> least = row.orDefault("least", SHARE, "0 %");
-      Optional<Quantity<Dimensionless>> most = row.orDefault("most", SHARE, "100 %");
+      Optional<Quantity<Dimensionless>> least = row.orDefault("least", DesignReader.SHARE, "0 %");
+      Optional<Quantity<Dimensionless>> most = row.orDefault("most", DesignReader.SHARE, "100 %");
       row.refuseUnknown();
       if (size.isEmpty() || least.isEmpty() || most.isEmpty()) {
         continue;

@@ -9,9 +9,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import sandslurry.circuit.Range;
+import sandslurry.units.InUnit;
 import sandslurry.units.UnitTextException;
 
 /**
@@ -206,5 +211,88 @@ final class Section {
                 problem(name, "is not a field here; the fields are: " + String.join(", ", known));
               }
             });
+  }
+
+  /** The SI value of a field with a default. */
+  <Q extends Quantity<Q>> Optional<Double> si(String field, Limits<Q> limits, String standard) {
+    return orDefault(field, limits, standard).map(limits.measure()::si);
+  }
+
+  <Q extends Quantity<Q>> Optional<Double> si(String field, Limits<Q> limits) {
+    return required(field, limits).map(limits.measure()::si);
+  }
+
+  <Q extends Quantity<Q>> OptionalDouble may(String field, Limits<Q> limits) {
+    Optional<Double> value = optional(field, limits).map(limits.measure()::si);
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+
+  /** Builds a kernel object; what it refuses for reasons that no single field shows is told. */
+  <T> Optional<T> built(String field, Supplier<T> maker) {
+    try {
+      return Optional.of(maker.get());
+    } catch (IllegalArgumentException e) {
+      problem(field, e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  static boolean there(Optional<?>... values) {
+    return Arrays.stream(values).allMatch(Optional::isPresent);
+  }
+
+  static <T> List<T> all(List<Section> parts, Function<Section, Optional<T>> reader) {
+    List<T> read = new ArrayList<>();
+    parts.forEach(part -> reader.apply(part).ifPresent(read::add));
+    return read;
+  }
+
+  Optional<String> name(String field, String what) {
+    Optional<String> text = text(field).map(String::strip).filter(name -> !name.isEmpty());
+    if (!has(field)) {
+      problem(field, "is missing: " + what);
+    } else if (text.isEmpty()) {
+      problem(field, "must not be blank: " + what);
+    }
+    return text;
+  }
+
+  /** A value or a group of the least, the expected and the greatest. */
+  <Q extends Quantity<Q>> Optional<Range> range(String field, Limits<Q> limits, String standard) {
+    return range(field, limits, Range.of(limits.measure().si(limits.measure().parse(standard))));
+  }
+
+  /** The same with a default that has a width of its own. */
+  <Q extends Quantity<Q>> Optional<Range> range(String field, Limits<Q> limits, Range standard) {
+    if (!has(field)) {
+      return Optional.of(standard);
+    }
+    if (!isGroup(field)) {
+      return si(field, limits).map(Range::of);
+    }
+    Section group = part(field).orElseThrow();
+    Optional<Double> low = group.si("low", limits);
+    Optional<Double> base = group.si("base", limits);
+    Optional<Double> high = group.si("high", limits);
+    group.refuseUnknown();
+    if (!there(low, base, high)) {
+      return Optional.empty();
+    }
+    if (!(low.get() <= base.get() && base.get() <= high.get())) {
+      problem(field, "needs \"low\" <= \"base\" <= \"high\"");
+      return Optional.empty();
+    }
+    return Optional.of(new Range(low.get(), base.get(), high.get()));
+  }
+
+  /** A name, blank where it is missing or wrong, which has been told then. */
+  String nameOrBlank(String field, String what) {
+    return name(field, what).orElse("");
+  }
+
+  /** The share of the day that something runs. */
+  Optional<Double> runningShare() {
+    return si("runningTime", DesignReader.RUNNING_TIME, "24 h")
+        .map(seconds -> seconds / InUnit.ofDays(1));
   }
 }
