@@ -38,7 +38,7 @@ public final class Evaluation {
     return line.with(
         whole,
         whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),
-        new PlantFindings(design, model, whole).all(),
+        new PlantFindings(model, whole, design.units()).all(),
         PlantWorking.steps(model, whole));
   }
 

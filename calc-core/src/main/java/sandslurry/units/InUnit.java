@@ -227,6 +227,16 @@ public final class InUnit {
   }
 
   /**
+   * A time in hours.
+   *
+   * @param seconds a time [s]
+   * @return the time [h]
+   */
+  public static double hours(double seconds) {
+    return HOUR.fromSi(seconds);
+  }
+
+  /**
    * The SI value of a time in hours.
    *
    * @param hours a time [h]

@@ -1,5 +1,6 @@
 package sandslurry.units;
 
+import java.util.Locale;
 import javax.measure.Quantity;
 
 /** The two families of units in which results are shown. */
@@ -56,5 +57,15 @@ public enum UnitSystem {
    */
   public String number(Kind<?> kind, double si) {
     return NumberText.rounded(kind.number(this, si), kind.digits());
+  }
+
+  /**
+   * Writes a time of day in hours, with which both systems count it.
+   *
+   * @param seconds the time since midnight [s]
+   * @return for example {@code 13.5}
+   */
+  public static String clock(double seconds) {
+    return String.format(Locale.ROOT, "%.1f", InUnit.hours(seconds));
   }
 }
