@@ -46,6 +46,11 @@ final class PlantTotals {
         .toList();
   }
 
+  /** Sand grains by volume of settled and heaped sand [kg/m3]. */
+  double sandBulkKgM3() {
+    return model.constituents().sandDensityKgM3() * (1 - spec.porosity());
+  }
+
   /** The liquor that leaves for good; a plant without a storage sends it away as waste. */
   List<String> surplus() {
     List<String> names = new ArrayList<>();

@@ -1,0 +1,98 @@
+package sandslurry.assessment;
+
+import java.util.List;
+import java.util.Map;
+import sandslurry.assessment.PlantModel.Case;
+import sandslurry.circuit.BedQuality;
+import sandslurry.circuit.SandAccount;
+import sandslurry.circuit.StorageAccount;
+import sandslurry.circuit.Stream;
+import sandslurry.circuit.WaterAccount;
+import sandslurry.design.PlantSpec.Use;
+import sandslurry.design.PlantSpec.WaterSpec;
+import sandslurry.design.UnitSpec.StorageSpec;
+import sandslurry.units.InUnit;
+
+/**
+ * The mean flows of a day in a case, and the accounts that are kept of them.
+ *
+ * @param model the plant
+ * @param totals its streams put together
+ * @param of the case
+ * @param streams the mean flows by stream
+ */
+record PlantMeanDay(PlantModel model, PlantTotals totals, Case of, Map<String, Stream> streams) {
+  private static final double YEAR_D = 365;
+
+  Stream recovered() {
+    return totals.sum(streams, totals.products(Use.BEDDING));
+  }
+
+  BedQuality bed() {
+    return BedQuality.of(recovered());
+  }
+
+  SandAccount sand() {
+    return totals.account(model.bedded(of), streams);
+  }
+
+  double capture() {
+    return totals.capture(streams);
+  }
+
+  StorageAccount storage(StorageSpec storage) {
+    Stream inflow = totals.sum(streams, storage.inlets());
+    return new StorageAccount(
+        storage.pond(),
+        storage.months().stream()
+            .map(
+                month ->
+                    new StorageAccount.Month(
+                        month.name(),
+                        month.days(),
+                        inflow.volumeM3ps(),
+                        month.rainM(),
+                        month.evaporationM()))
+            .toList(),
+        storage.stormM(),
+        storage.freeboardM(),
+        storage.settledSandM3(),
+        inflow.sandKgps(),
+        model.constituents().sandDensityKgM3(),
+        model.spec().porosity());
+  }
+
+  WaterAccount water() {
+    Stream fresh =
+        totals
+            .sum(streams, model.spec().waters().stream().map(WaterSpec::stream).toList())
+            .plus(
+                model
+                    .constituents()
+                    .water(
+                        model.spec().pens().stream()
+                                .mapToDouble(pen -> of.ends().water().apply(pen.pen().waterM3ps()))
+                                .sum()
+                            * model.constituents().waterDensityKgM3()));
+    return new WaterAccount(fresh, totals.sum(streams, List.copyOf(model.recycles())));
+  }
+
+  /** What must be hauled of the storages in a year; without storage, what leaves as waste. */
+  double hauledPerYearM3() {
+    if (totals.storages().isEmpty()) {
+      return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps() * InUnit.ofDays(YEAR_D);
+    }
+    double sum = 0;
+    for (StorageSpec storage : totals.storages()) {
+      StorageAccount account = storage(storage);
+      double days = 0;
+      double net = 0;
+      for (int i = 0; i < account.months().size(); i++) {
+        net += account.netInflowM3(i);
+        days += account.months().get(i).days();
+      }
+      sum += Math.max(0, net) * YEAR_D / days;
+    }
+    return sum;
+  }
+}
