@@ -43,8 +43,6 @@ import sandslurry.units.Kind;
 /** Puts the accounts of a plant together: sand, bedding, storage, water, energy, cost. */
 final class PlantAccounts {
   private static final double MOST_AREA = 9;
-  private static final double YEAR_D = 365;
-
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
@@ -150,7 +148,7 @@ final class PlantAccounts {
                       Kind.VOLUME,
                       s ->
                           s.account().lost().get(storage.name()).sandKgps()
-                              * InUnit.ofDays(YEAR_D)
+                              * InUnit.ofDays(PlantTotals.YEAR_D)
                               / totals.sandBulkKgM3())));
       groups.put("Storage: " + storage.name(), figures);
     }
@@ -210,7 +208,7 @@ final class PlantAccounts {
   }
 
   private PlantCosts costs(Spread<State> rest, PlantEnergy energy) {
-    double second = InUnit.ofDays(YEAR_D);
+    double second = InUnit.ofDays(PlantTotals.YEAR_D);
     Range bought = rest.range(s -> PlantSandFigures.grains(s.rest().bought()) * second);
     Range lost =
         rest.range(
@@ -221,8 +219,8 @@ final class PlantAccounts {
         spec.accounting().sandReachingPlant().low() < 1
             ? days.range(m -> m.sand().beforeThePlantKgps() * second / totals.sandBulkKgM3())
             : Range.of(0);
-    Range water = days.range(m -> m.water().freshPerDayM3() * YEAR_D);
-    Range joules = energy.perDayJ().map(j -> j * YEAR_D);
+    Range water = days.range(m -> m.water().freshPerDayM3() * PlantTotals.YEAR_D);
+    Range joules = energy.perDayJ().map(j -> j * PlantTotals.YEAR_D);
     return PlantCosts.of(
         spec.accounting().prices(),
         new PlantCosts.Year(bought, lost, stored, hauled, cleaned, joules, water));
@@ -234,8 +232,8 @@ final class PlantAccounts {
         .sum();
   }
 
-  private OptionalDouble remedy(
-      String what, DoubleFunction<Case> change, double target, double most) {
+  /** The least of a change that brings the sand recovery to its target, if any does. */
+  OptionalDouble remedy(String what, DoubleFunction<Case> change, double target, double most) {
     if (!(most > 0)) {
       return OptionalDouble.empty();
     }

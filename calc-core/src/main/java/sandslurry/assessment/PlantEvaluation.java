@@ -85,7 +85,7 @@ final class PlantEvaluation {
         main.balance().map(this::trades).orElse(Map.of()),
         main.balance().map(this::unitFigures).orElse(Map.of()),
         accounts.isPresent()
-            ? new PlantRemedies(model, totals, books.orElseThrow()::streams).sizing(accounts)
+            ? new PlantRemedies(model, totals, books.orElseThrow()).sizing(accounts)
             : WaterSizing.NONE);
   }
 

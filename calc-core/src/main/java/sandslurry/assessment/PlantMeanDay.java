@@ -22,8 +22,6 @@ import sandslurry.units.InUnit;
  * @param streams the mean flows by stream
  */
 record PlantMeanDay(PlantModel model, PlantTotals totals, Case of, Map<String, Stream> streams) {
-  private static final double YEAR_D = 365;
-
   Stream recovered() {
     return totals.sum(streams, totals.products(Use.BEDDING));
   }
@@ -80,7 +78,8 @@ record PlantMeanDay(PlantModel model, PlantTotals totals, Case of, Map<String, S
   /** What must be hauled of the storages in a year; without storage, what leaves as waste. */
   double hauledPerYearM3() {
     if (totals.storages().isEmpty()) {
-      return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps() * InUnit.ofDays(YEAR_D);
+      return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps()
+          * InUnit.ofDays(PlantTotals.YEAR_D);
     }
     double sum = 0;
     for (StorageSpec storage : totals.storages()) {
@@ -91,7 +90,7 @@ record PlantMeanDay(PlantModel model, PlantTotals totals, Case of, Map<String, S
         net += account.netInflowM3(i);
         days += account.months().get(i).days();
       }
-      sum += Math.max(0, net) * YEAR_D / days;
+      sum += Math.max(0, net) * PlantTotals.YEAR_D / days;
     }
     return sum;
   }

@@ -17,8 +17,6 @@ import sandslurry.units.Kind;
 
 /** The figures of the sand of a plant: all of it new, circulating at rest, and as bedding. */
 record PlantSandFigures(PlantModel model, Spread<PlantMeanDay> days) {
-  private static final double YEAR_D = 365;
-
   List<Figure> ofNewSand() {
     List<Figure> figures = new ArrayList<>();
     figures.add(days.figure("bedded", Kind.MASS_PER_DAY, m -> m.sand().bedded().sandKgps()));
@@ -48,7 +46,7 @@ record PlantSandFigures(PlantModel model, Spread<PlantMeanDay> days) {
         days.figure(
             "sand bought in a month, by this recovery",
             Kind.MASS,
-            m -> m.sand().boughtKg(YEAR_D / 12)));
+            m -> m.sand().boughtKg(PlantTotals.YEAR_D / 12)));
     figures.add(
         new Figure(
             "mean size", Kind.GRAIN, Range.of(meanSize(model.constituents().sandClasses()))));
@@ -66,12 +64,12 @@ record PlantSandFigures(PlantModel model, Spread<PlantMeanDay> days) {
         rest.figure(
             "sand bought in a month, fines counted",
             Kind.MASS,
-            s -> grains(s.rest().bought()) * InUnit.ofDays(YEAR_D / 12)));
+            s -> grains(s.rest().bought()) * InUnit.ofDays(PlantTotals.YEAR_D / 12)));
     figures.add(
         new Figure(
             "the same if each class were caught as of new sand, fines left out",
             Kind.MASS,
-            Range.of(cycle.boughtKgps() * InUnit.ofDays(YEAR_D / 12))));
+            Range.of(cycle.boughtKgps() * InUnit.ofDays(PlantTotals.YEAR_D / 12))));
     figures.add(
         rest.figure(
             "mean size of the bedding",

@@ -19,8 +19,6 @@ final class PlantStorageFindings extends PlantFindingWriter {
   /** Beyond this nothing is said of sand in a storage. */
   private static final double MOST_YEARS = 100;
 
-  private static final double YEAR_D = 365;
-
   PlantStorageFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
@@ -35,7 +33,7 @@ final class PlantStorageFindings extends PlantFindingWriter {
     spec.targets().storageDays().ifPresent(wanted -> wanted(name, account, wanted));
     account
         .worstToTheBrim()
-        .filter(brim -> brim.days() < YEAR_D)
+        .filter(brim -> brim.days() < PlantTotals.YEAR_D)
         .ifPresent(
             brim ->
                 add(

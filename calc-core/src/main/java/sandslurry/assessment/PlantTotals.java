@@ -16,6 +16,8 @@ import sandslurry.design.UnitSpec.StorageSpec;
 
 /** The streams of a plant put together by what they are for. */
 final class PlantTotals {
+  static final double YEAR_D = 365;
+
   private final PlantModel model;
   private final PlantSpec spec;
 

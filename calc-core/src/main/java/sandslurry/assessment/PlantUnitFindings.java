@@ -38,8 +38,6 @@ final class PlantUnitFindings extends PlantFindingWriter {
   /** Less sand than this share does not count as settled in a pit. */
   private static final double LITTLE = 1e-3;
 
-  private static final double YEAR_D = 365;
-
   PlantUnitFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
@@ -211,7 +209,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
           "");
       return;
     }
-    boolean soon = fills.getAsDouble() < InUnit.ofDays(YEAR_D);
+    boolean soon = fills.getAsDouble() < InUnit.ofDays(PlantTotals.YEAR_D);
     add(
         soon ? Severity.CAUTION : Severity.NOTE,
         pit.name(),

@@ -80,10 +80,7 @@ final class DesignReader {
     checkVersion(root);
     String title = root.text("title").orElse("Untitled design");
     root.text("notes");
-    UnitSystem units =
-        root.has("units")
-            ? root.choice("units", UNITS).orElse(UnitSystem.METRIC)
-            : UnitSystem.METRIC;
+    UnitSystem units = root.choice("units", UNITS).orElse(UnitSystem.METRIC);
     Optional<Sand> sand = root.requiredPart("sand").flatMap(SandReader::sand);
     Optional<CarrierSpec> carrier = root.requiredPart("carrier").flatMap(CarrierReader::carrier);
     boolean line = root.has("route");

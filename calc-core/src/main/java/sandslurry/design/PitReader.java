@@ -88,10 +88,7 @@ final class PitReader {
   private Optional<Mixer> mixer(Section part) {
     Optional<Double> diameter = part.si("diameter", PlantLimits.DEPTH);
     Optional<Double> speed = part.si("speed", MIXER_SPEED);
-    Impeller.Kind kind =
-        part.has("impeller")
-            ? part.choice("impeller", IMPELLERS).orElse(Impeller.Kind.PROPELLER)
-            : Impeller.Kind.PROPELLER;
+    Impeller.Kind kind = part.choice("impeller", IMPELLERS).orElse(Impeller.Kind.PROPELLER);
     OptionalDouble suspension = part.may("suspensionNumber", NUMBER);
     OptionalDouble power = part.may("powerNumber", NUMBER);
     Optional<Double> share = part.runningShare();

@@ -33,9 +33,7 @@ final class PlantReader {
   static Optional<PlantSpec> read(Section part) {
     PlantConnections plant = new PlantConnections();
     ManureProduction production =
-        part.has("production")
-            ? part.choice("production", PRODUCTIONS).orElse(ManureProductions.DEFAULT)
-            : ManureProductions.DEFAULT;
+        part.choice("production", PRODUCTIONS).orElse(ManureProductions.DEFAULT);
     Optional<Double> dissolved = part.si("dissolvedShare", DesignReader.SHARE, "20 %");
     Optional<Double> fibre = part.si("fibreShare", DesignReader.SHARE, "54 %");
     Optional<ManureSolids> solids = Optional.empty();

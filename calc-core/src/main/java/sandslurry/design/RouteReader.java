@@ -81,25 +81,11 @@ final class RouteReader {
           "rise", "cannot exceed the length of the run, " + Measure.LENGTH.write(length.get()));
       return Optional.empty();
     }
-    if (pipe.isPresent()) {
-      StandardPipe standard = pipe.get();
-      return Optional.of(
-          new RouteSpec.RunSpec(
-              name,
-              pipe,
-              Measure.LENGTH.of(standard.largestBoreM()),
-              Measure.LENGTH.of(standard.meanBoreM()),
-              Optional.empty(),
-              roughness.orElseGet(
-                  () -> Measure.LENGTH.of(standard.system().material().newRoughnessM())),
-              length.get(),
-              rise.get(),
-              fittings));
-    }
-    if (roughness.isEmpty()) {
+    if (pipe.isEmpty() && roughness.isEmpty()) {
       return Optional.empty();
     }
-    if (Measure.LENGTH.si(roughness.get()) > 0.1 * Measure.LENGTH.si(bore.get())) {
+    if (pipe.isEmpty()
+        && Measure.LENGTH.si(roughness.get()) > 0.1 * Measure.LENGTH.si(bore.get())) {
       part.problem(
           "roughness", "cannot exceed a tenth of the bore, " + Measure.LENGTH.write(bore.get()));
       return Optional.empty();
@@ -108,10 +94,11 @@ final class RouteReader {
         new RouteSpec.RunSpec(
             name,
             pipe,
-            bore.get(),
-            bore.get(),
-            rating,
-            roughness.get(),
+            pipe.map(StandardPipe::largestBoreM).map(Measure.LENGTH::of).or(() -> bore).get(),
+            pipe.map(StandardPipe::meanBoreM).map(Measure.LENGTH::of).or(() -> bore).get(),
+            pipe.isPresent() ? Optional.empty() : rating,
+            roughness.orElseGet(
+                () -> Measure.LENGTH.of(pipe.get().system().material().newRoughnessM())),
             length.get(),
             rise.get(),
             fittings));

@@ -53,11 +53,10 @@ final class StorageReader {
     OptionalDouble fibre = part.may("fibreSettling", DesignReader.SHARE);
     OptionalDouble fines = part.may("finesSettling", DesignReader.SHARE);
     OptionalDouble held = part.may("poolVolume", PlantLimits.PIT);
-    if (recycles && !part.has("fibreSettling")) {
-      part.problem("fibreSettling", "is missing: " + SETTLING);
-    }
-    if (recycles && !part.has("finesSettling")) {
-      part.problem("finesSettling", "is missing: " + SETTLING);
+    for (String field : List.of("fibreSettling", "finesSettling")) {
+      if (recycles && !part.has(field)) {
+        part.problem(field, "is missing: " + SETTLING);
+      }
     }
     Optional<Double> length = part.si("floorLength", PlantLimits.SIDE);
     Optional<Double> width = part.si("floorWidth", PlantLimits.SIDE);

@@ -203,10 +203,7 @@ final class UnitReader {
     OptionalDouble vortex = part.may("freeVortex", PlantLimits.DEPTH);
     Optional<Integer> parallel =
         part.has("parallel") ? part.count("parallel", 1, 200) : Optional.of(1);
-    HydrocycloneModel model =
-        part.has("model")
-            ? part.choice("model", CYCLONES).orElse(HydrocycloneModels.DEFAULT)
-            : HydrocycloneModels.DEFAULT;
+    HydrocycloneModel model = part.choice("model", CYCLONES).orElse(HydrocycloneModels.DEFAULT);
     Optional<Double> shear = part.si("shearRate", SHEAR, "200 1/s");
     Optional<Double> pump = part.si("pumpEfficiency", EFFICIENCY, "50 %");
     Optional<Double> share = part.runningShare();
