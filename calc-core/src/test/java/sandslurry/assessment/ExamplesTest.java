@@ -54,6 +54,7 @@ class ExamplesTest {
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
           closed-loop-dairy.json        | CAUTION | PLANT    | salts           | only fresh water thins them
           flushed-barn-lagoon.json      | CAUTION | PLANT    | organic matter of recovered sand | more than is wanted
+          pen-to-storage.json           | CAUTION | PLUGGING | carrier         | another liquor of the same solids
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
           two-pumps-six-states.json     | FAIL    | STATES   | without pump 1  | sand settles
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state
