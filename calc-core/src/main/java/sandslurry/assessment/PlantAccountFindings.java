@@ -109,15 +109,18 @@ final class PlantAccountFindings extends PlantFindingWriter {
         "organic matter of recovered sand",
         bed.organicMatter(),
         spec.targets().bedOrganicMatter(),
-        "Rinse the sand, dilute more with thinner liquor, or let the lane run faster.");
+        " Nobody knows how much a thick liquor slows fibre: the range goes from fibre slowed like"
+            + " sand to fibre not slowed at all.",
+        "Have the sand tested; rinse it, dilute more with thinner liquor, or let the lane run faster.");
     limit(
         "moisture of recovered sand",
         bed.moisture(),
         spec.targets().bedMoisture(),
+        "",
         "Let it drain in a heap before it is bedded.");
   }
 
-  private void limit(String element, Range value, double most, String cure) {
+  private void limit(String element, Range value, double most, String note, String cure) {
     boolean kept = value.high() <= most;
     boolean expected = value.base() <= most;
     add(
@@ -128,7 +131,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
             : expected
                 ? "It is within what is wanted as expected, not over the whole range."
                 : "It is more than is wanted.",
-        show(Kind.PERCENT, value) + " against " + show(Kind.PERCENT, most) + " at most.",
+        show(Kind.PERCENT, value) + " against " + show(Kind.PERCENT, most) + " at most." + note,
         kept ? "" : cure);
   }
 

@@ -42,7 +42,7 @@ final class PlantReader {
     }
     Optional<Double> coating = part.si("coatingFactor", DesignReader.COATING, "1");
     Optional<Double> porosity = part.si("porosity", PlantLimits.MOST_SHARE, "40 %");
-    Optional<Double> rebedded = part.si("rebeddedShare", DesignReader.SHARE, "100 %");
+    Optional<Double> rebedded = part.si("rebeddedShare", DesignReader.SHARE, "95 %");
     List<Section> penParts = part.list("pens");
     if (penParts.isEmpty()) {
       part.problem("pens", "a plant needs one pen or more");

@@ -89,7 +89,8 @@ final class PlantDaySection extends SectionWriter {
     paragraph(
         "Day "
             + last.get().number()
-            + " of a run that starts with water in the pits, in steps of an hour at most. "
+            + " of a run that starts with water in the pits, and with the pool of a storage as it is at"
+            + " rest, in steps of an hour at most. "
             + fed());
     peaks(last.get());
   }
