@@ -5,19 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.LineEvaluation.State;
+import sandslurry.assessment.PulsationResult.Pulse;
+import sandslurry.assessment.PulsationResult.Vessel;
 import sandslurry.assessment.ServiceResult.Day;
 import sandslurry.assessment.ServiceResult.GravityRun;
-import sandslurry.assessment.ServiceResult.LowWave;
 import sandslurry.assessment.ServiceResult.PenFeed;
-import sandslurry.assessment.ServiceResult.Point;
-import sandslurry.assessment.ServiceResult.Pulsation;
-import sandslurry.assessment.ServiceResult.Pulse;
 import sandslurry.assessment.ServiceResult.Screw;
-import sandslurry.assessment.ServiceResult.SlowStop;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.Surge;
-import sandslurry.assessment.ServiceResult.Vessel;
+import sandslurry.assessment.StateResult.Point;
 import sandslurry.assessment.StatesEvaluation.Evaluated;
+import sandslurry.assessment.SurgeResult.LowWave;
+import sandslurry.assessment.SurgeResult.SlowStop;
 import sandslurry.circuit.PenLoad;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
@@ -93,7 +90,7 @@ final class ServiceEvaluation {
         new StatesEvaluation(design, materials, model, base, pump, everyState);
     this.states = Optional.of(evaluation);
     List<StateResult> all = evaluation.all().stream().map(Evaluated::result).toList();
-    Optional<Pulsation> pulsation = pulsation(base);
+    Optional<PulsationResult> pulsation = pulsation(base);
     this.result =
         new ServiceResult(
             all,
@@ -120,7 +117,7 @@ final class ServiceEvaluation {
   }
 
   /** The flow in the line behind an air vessel, if there is one, and the head that speeds it up. */
-  private Optional<Pulsation> pulsation(List<State> base) {
+  private Optional<PulsationResult> pulsation(List<State> base) {
     Optional<State> duty = duty(base);
     if (duty.isEmpty()
         || !(design.pump().orElse(null) instanceof PistonSpec spec)
@@ -165,7 +162,7 @@ final class ServiceEvaluation {
       }
     }
     return Optional.of(
-        new Pulsation(
+        new PulsationResult(
             ripple,
             acceleration,
             peak,
@@ -266,8 +263,8 @@ final class ServiceEvaluation {
   }
 
   /** Every run at its fastest, stopped at once, and in the time given. */
-  private List<Surge> surges(List<State> base, Optional<Pulsation> pulsation) {
-    List<Surge> surges = new ArrayList<>();
+  private List<SurgeResult> surges(List<State> base, Optional<PulsationResult> pulsation) {
+    List<SurgeResult> surges = new ArrayList<>();
     List<RunSpec> runs = model.orElseThrow().route().runs();
     Optional<Double> stopS =
         design
@@ -333,7 +330,7 @@ final class ServiceEvaluation {
                 : OptionalDouble.empty();
       }
       surges.add(
-          new Surge(
+          new SurgeResult(
               run.name(),
               wave,
               velocity,

@@ -9,26 +9,22 @@ import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.PulsationResult.Pulse;
+import sandslurry.assessment.PulsationResult.Vessel;
 import sandslurry.assessment.ServiceResult.Day;
-import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
-import sandslurry.assessment.ServiceResult.LowWave;
-import sandslurry.assessment.ServiceResult.OverBed;
 import sandslurry.assessment.ServiceResult.PenFeed;
-import sandslurry.assessment.ServiceResult.Plug;
-import sandslurry.assessment.ServiceResult.Point;
-import sandslurry.assessment.ServiceResult.Pulsation;
-import sandslurry.assessment.ServiceResult.Pulse;
-import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.Screw;
-import sandslurry.assessment.ServiceResult.SlowStop;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.Stop;
-import sandslurry.assessment.ServiceResult.StoppedRun;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
-import sandslurry.assessment.ServiceResult.Surge;
-import sandslurry.assessment.ServiceResult.Vessel;
+import sandslurry.assessment.StateResult.Point;
+import sandslurry.assessment.StateResult.PumpPoint;
+import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.assessment.StatesEvaluation.Evaluated;
+import sandslurry.assessment.StopResult.FlushFlow;
+import sandslurry.assessment.StopResult.OverBed;
+import sandslurry.assessment.StopResult.Plug;
+import sandslurry.assessment.StopResult.StoppedRun;
+import sandslurry.assessment.SurgeResult.LowWave;
+import sandslurry.assessment.SurgeResult.SlowStop;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.MotorSpec;
 import sandslurry.design.PumpSpec.OtherPumpSpec;
@@ -527,7 +523,7 @@ final class ServiceFindings extends FindingWriter {
             : "");
   }
 
-  private void vessel(Vessel vessel, Pulsation pulsation) {
+  private void vessel(Vessel vessel, PulsationResult pulsation) {
     String why =
         "With "
             + show(Kind.VOLUME, vessel.gasM3())
@@ -565,7 +561,7 @@ final class ServiceFindings extends FindingWriter {
                 + " maker: an air vessel is a pressure vessel.");
   }
 
-  private void pulsation(Pulsation pulsation) {
+  private void pulsation(PulsationResult pulsation) {
     pulsation.runs().forEach(this::pulse);
     pulsation.vessel().ifPresent(vessel -> vessel(vessel, pulsation));
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
@@ -622,7 +618,7 @@ final class ServiceFindings extends FindingWriter {
                     + " or more.");
   }
 
-  private void surge(Surge surge) {
+  private void surge(SurgeResult surge) {
     String why =
         "Stopped at once from "
             + show(Kind.VELOCITY, surge.velocityMps())
@@ -687,7 +683,7 @@ final class ServiceFindings extends FindingWriter {
    * Every sudden stop of a pump has a low half of its wave, so it is a caution only where it was
    * asked for by a time, or where columns part in a high point of the line and come together there.
    */
-  private void lowWave(Surge surge) {
+  private void lowWave(SurgeResult surge) {
     LowWave low = surge.lowest();
     if (!low.parts()) {
       return;
@@ -717,7 +713,7 @@ final class ServiceFindings extends FindingWriter {
             + " the surge analysed.");
   }
 
-  private void stop(Stop stop) {
+  private void stop(StopResult stop) {
     StoppedRun deepest =
         stop.runs().stream().max(Comparator.comparingDouble(StoppedRun::bedShare)).orElseThrow();
     Optional<Double> settled =
@@ -847,7 +843,7 @@ final class ServiceFindings extends FindingWriter {
         "Flush before every stop, and fit a drain and a clean-out here.");
   }
 
-  private void restart(Stop stop) {
+  private void restart(StopResult stop) {
     boolean pump = design.pump().isPresent();
     double low = stop.staticPa() + stop.restart().lowPa();
     OptionalDouble friction = stop.restart().highPa();
@@ -900,7 +896,7 @@ final class ServiceFindings extends FindingWriter {
             : "Never stop it full: flush first, and have a second way to flush when the power fails.");
   }
 
-  private void flush(Stop stop) {
+  private void flush(StopResult stop) {
     if (stop.flush().isEmpty()) {
       add(
           Severity.CAUTION,
@@ -964,7 +960,7 @@ final class ServiceFindings extends FindingWriter {
                     + ", with an air gap or an approved backflow preventer.");
   }
 
-  private String held(Stop stop, double volume) {
+  private String held(StopResult stop, double volume) {
     if (stop.supplyVolumeM3().isEmpty()) {
       return "";
     }

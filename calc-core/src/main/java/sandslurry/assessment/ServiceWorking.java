@@ -4,22 +4,18 @@ import static sandslurry.assessment.Working.in;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.assessment.PulsationResult.Pulse;
+import sandslurry.assessment.PulsationResult.Vessel;
 import sandslurry.assessment.ServiceResult.Day;
-import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
-import sandslurry.assessment.ServiceResult.OverBed;
-import sandslurry.assessment.ServiceResult.Plug;
-import sandslurry.assessment.ServiceResult.Point;
-import sandslurry.assessment.ServiceResult.Pulsation;
-import sandslurry.assessment.ServiceResult.Pulse;
-import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.Screw;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.Stop;
-import sandslurry.assessment.ServiceResult.StoppedRun;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
-import sandslurry.assessment.ServiceResult.Surge;
-import sandslurry.assessment.ServiceResult.Vessel;
+import sandslurry.assessment.StateResult.Point;
+import sandslurry.assessment.StateResult.PumpPoint;
+import sandslurry.assessment.StateResult.SuctionPoint;
+import sandslurry.assessment.StopResult.FlushFlow;
+import sandslurry.assessment.StopResult.OverBed;
+import sandslurry.assessment.StopResult.Plug;
+import sandslurry.assessment.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
@@ -196,7 +192,7 @@ final class ServiceWorking {
     }
   }
 
-  private static List<Step> pulsation(Design design, Pulsation pulsation) {
+  private static List<Step> pulsation(Design design, PulsationResult pulsation) {
     Working w = new Working("pulsation");
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
     int cylinders = spec.pulsation().orElseThrow().cylinders();
@@ -289,7 +285,7 @@ final class ServiceWorking {
     return w.steps();
   }
 
-  private static void vessel(Working w, Vessel vessel, Pulsation pulsation) {
+  private static void vessel(Working w, Vessel vessel, PulsationResult pulsation) {
     w.step(
         "f_0",
         "frequency at which the gas of the vessel and the line swing",
@@ -318,7 +314,7 @@ final class ServiceWorking {
         .orElseThrow();
   }
 
-  private static List<Step> surge(Design design, Surge surge) {
+  private static List<Step> surge(Design design, SurgeResult surge) {
     Working w = new Working("surge in " + surge.run());
     RunSpec run = run(design, surge.run());
     w.step(
@@ -380,7 +376,7 @@ final class ServiceWorking {
     return w.steps();
   }
 
-  private static List<Step> stop(Design design, Materials materials, Stop stop) {
+  private static List<Step> stop(Design design, Materials materials, StopResult stop) {
     Working w = new Working("stop and restart");
     double fraction = stop.sandFraction();
     Vehicle vehicle = materials.vehicle(1, fraction);

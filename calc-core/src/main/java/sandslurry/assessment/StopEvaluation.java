@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.assessment.ServiceResult.Plug;
-import sandslurry.assessment.ServiceResult.Stop;
-import sandslurry.assessment.ServiceResult.StoppedRun;
+import sandslurry.assessment.StopResult.Plug;
+import sandslurry.assessment.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
@@ -83,7 +82,7 @@ final class StopEvaluation {
         : clearing;
   }
 
-  Optional<Stop> result() {
+  Optional<StopResult> result() {
     if (!(fraction > 0)) {
       return Optional.empty();
     }
@@ -154,7 +153,7 @@ final class StopEvaluation {
     OptionalDouble clearing = clearingFlowM3ps(design, materials, flow);
     OperationSpec operation = design.service().operation().orElse(OperationSpec.NONE);
     return Optional.of(
-        new Stop(
+        new StopResult(
             fraction,
             sand,
             model.volumeM3(),

@@ -7,22 +7,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.PulsationResult;
+import sandslurry.assessment.PulsationResult.Pulse;
 import sandslurry.assessment.ServiceResult;
 import sandslurry.assessment.ServiceResult.Day;
 import sandslurry.assessment.ServiceResult.DutyRow;
-import sandslurry.assessment.ServiceResult.FlushFlow;
 import sandslurry.assessment.ServiceResult.GravityRun;
-import sandslurry.assessment.ServiceResult.Plug;
-import sandslurry.assessment.ServiceResult.Point;
-import sandslurry.assessment.ServiceResult.Pulsation;
-import sandslurry.assessment.ServiceResult.Pulse;
-import sandslurry.assessment.ServiceResult.PumpPoint;
 import sandslurry.assessment.ServiceResult.Screw;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.Stop;
-import sandslurry.assessment.ServiceResult.StoppedRun;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
-import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.assessment.StateResult;
+import sandslurry.assessment.StateResult.Point;
+import sandslurry.assessment.StateResult.PumpPoint;
+import sandslurry.assessment.StateResult.SuctionPoint;
+import sandslurry.assessment.StopResult;
+import sandslurry.assessment.StopResult.FlushFlow;
+import sandslurry.assessment.StopResult.Plug;
+import sandslurry.assessment.StopResult.StoppedRun;
+import sandslurry.assessment.SurgeResult;
 import sandslurry.pump.WearIndex;
 import sandslurry.units.Kind;
 
@@ -273,7 +273,7 @@ final class ServiceSection extends SectionWriter {
         suction.severity().name());
   }
 
-  private void pulsation(Pulsation pulsation) {
+  private void pulsation(PulsationResult pulsation) {
     heading(1, "Pulsation of the piston pump");
     pulsation
         .vessel()
@@ -336,7 +336,7 @@ final class ServiceSection extends SectionWriter {
     }
     heading(1, "Surge of a stop");
     List<List<String>> rows = new ArrayList<>();
-    for (Surge surge : result.surges()) {
+    for (SurgeResult surge : result.surges()) {
       rows.add(
           List.of(
               surge.run(),
@@ -373,7 +373,7 @@ final class ServiceSection extends SectionWriter {
             + " analysis.");
   }
 
-  private void stop(Stop stop) {
+  private void stop(StopResult stop) {
     heading(1, "Stop and restart");
     List<List<String>> rows = new ArrayList<>();
     for (StoppedRun run : stop.runs()) {
@@ -435,7 +435,7 @@ final class ServiceSection extends SectionWriter {
     stop.supply().ifPresent(this::supply);
   }
 
-  private void plugs(Stop stop) {
+  private void plugs(StopResult stop) {
     if (stop.plugs().isEmpty()) {
       return;
     }
