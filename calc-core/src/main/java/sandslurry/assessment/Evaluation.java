@@ -118,7 +118,7 @@ public final class Evaluation {
       }
     }
     ServiceEvaluation service = inService.orElseGet(() -> new ServiceEvaluation(design, materials));
-    findings.addAll(new ServiceFindings(design, service).all());
+    findings.addAll(ServiceFindings.of(design, service));
     working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
     Map<String, LaneCourse> courses = new LinkedHashMap<>();
