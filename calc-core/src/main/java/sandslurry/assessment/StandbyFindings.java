@@ -25,7 +25,7 @@ final class StandbyFindings extends FindingWriter {
       return findings;
     }
     for (OtherPumpSpec spare : spec.spares()) {
-      String name = StatesEvaluation.spareName(spare);
+      String name = StateVariants.spareName(spare);
       Optional<StateResult> worst =
           evaluation.result().states().stream()
               .filter(s -> s.name().startsWith(name))
@@ -50,7 +50,7 @@ final class StandbyFindings extends FindingWriter {
                     ? ""
                     : evaluation.states().orElseThrow().all().stream()
                         .filter(e -> e.result() == state)
-                        .map(e -> evaluation.states().orElseThrow().cure(e))
+                        .map(e -> StateCure.of(design, e))
                         .findFirst()
                         .orElse(""));
           });

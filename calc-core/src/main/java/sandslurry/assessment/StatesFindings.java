@@ -3,7 +3,7 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Finding.Topic;
-import sandslurry.assessment.StatesEvaluation.Evaluated;
+import sandslurry.assessment.StateEvaluation.Evaluated;
 import sandslurry.design.Design;
 import sandslurry.units.Kind;
 
@@ -71,7 +71,7 @@ final class StatesFindings extends FindingWriter {
                 : "")
             + where
             + (others.isEmpty() ? "" : " Other states that do not pass: " + others + "."),
-        evaluation.cure(governing));
+        StateCure.of(design, governing));
     return findings;
   }
 }
