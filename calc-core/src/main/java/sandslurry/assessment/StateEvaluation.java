@@ -31,15 +31,13 @@ final class StateEvaluation {
 
   private final StateVariant variant;
   private final Design design;
+  private final Materials asDesigned;
   private final Materials materials;
   private final LineModel model;
   private final double flowM3ps;
   private final double sandFraction;
   private final double density;
   private final StateReasons reasons;
-
-  /** The flow that a flush must have, when it is one; empty inside when no flow clears. */
-  private Optional<OptionalDouble> clearing = Optional.empty();
 
   /** A state with what it was worked out from; no model when nothing could be. */
   record Evaluated(
@@ -58,10 +56,21 @@ final class StateEvaluation {
     }
   }
 
-  /** A state that runs at a given flow. */
-  StateEvaluation(StateVariant variant, Materials materials, LineModel model, double flowM3ps) {
+  /**
+   * A state that runs at a given flow.
+   *
+   * @param asDesigned the materials of the design, whose sand a flush has to clear
+   * @param materials those of the state
+   */
+  StateEvaluation(
+      StateVariant variant,
+      Materials asDesigned,
+      Materials materials,
+      LineModel model,
+      double flowM3ps) {
     this.variant = variant;
     this.design = variant.design();
+    this.asDesigned = asDesigned;
     this.materials = materials;
     this.model = model;
     this.flowM3ps = flowM3ps;
@@ -70,11 +79,7 @@ final class StateEvaluation {
     this.reasons = new StateReasons(design.units());
   }
 
-  /**
-   * A state that the design asks for.
-   *
-   * @param asDesigned the materials of the design, whose sand a flush has to clear
-   */
+  /** A state that the design asks for. */
   static Evaluated of(StateVariant variant, Materials asDesigned) {
     Design design = variant.design();
     Materials inside = Materials.of(design);
@@ -113,12 +118,7 @@ final class StateEvaluation {
       }
       pumps = Optional.of(evaluation);
     }
-    StateEvaluation state = new StateEvaluation(variant, inside, model, flow);
-    if (variant.flush()) {
-      state.clearing =
-          Optional.of(StopEvaluation.clearingFlowM3ps(design, asDesigned, designFlow(design)));
-    }
-    return state.evaluated(true, pumps);
+    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(true, pumps);
   }
 
   /**
@@ -132,7 +132,12 @@ final class StateEvaluation {
     RunPoint worst = worst(runs);
     reasons.sand(worst);
     double pressure = pressure();
-    clearing.ifPresent(least -> reasons.flush(materials.carrier().temperatureK(), flowM3ps, least));
+    if (variant.flush()) {
+      reasons.flush(
+          materials.carrier().temperatureK(),
+          flowM3ps,
+          StopEvaluation.clearingFlowM3ps(design, asDesigned, designFlow(design)));
+    }
     List<PumpPoint> pumps = new ArrayList<>();
     Optional<PumpGroup> group = Optional.empty();
     double drive = design.pump().map(p -> Measure.FRACTION.si(p.driveEfficiency())).orElse(1.0);

@@ -33,11 +33,16 @@ final class StateVariants {
     this.sandThere = sandThere;
     double share = spec.wornHead().map(Measure.FRACTION::si).orElse(0.0);
     this.worn = share > 0 || oneWears(design) ? OptionalDouble.of(share) : OptionalDouble.empty();
+    list();
   }
 
   /** The share that wear takes of pumps without one of their own; empty when none wears. */
   OptionalDouble worn() {
     return worn;
+  }
+
+  List<StateVariant> all() {
+    return all;
   }
 
   static boolean isFlush(StateResult state) {
@@ -56,7 +61,7 @@ final class StateVariants {
     all.add(state);
   }
 
-  List<StateVariant> all() {
+  private void list() {
     spec.thickest().ifPresent(s -> add(named("thickest liquor").withSolids(s)));
     spec.thinnest().ifPresent(s -> add(named("thinnest liquor").withSolids(s)));
     spec.coldest().ifPresent(t -> add(named("coldest").withTemperature(t)));
@@ -84,7 +89,6 @@ final class StateVariants {
     if (design.pump().orElse(null) instanceof RotodynamicSpec pump) {
       stations(pump, worst);
     }
-    return all;
   }
 
   /** Says whether a pump that runs has a share of wear of its own. */

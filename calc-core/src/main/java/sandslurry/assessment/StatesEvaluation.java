@@ -40,7 +40,7 @@ final class StatesEvaluation {
           StateVariant.named(
               state.flowCase().words() + (duty ? "" : " flow, held by control"), design);
       all.add(
-          new StateEvaluation(variant, materials, model, state.flowM3ps())
+          new StateEvaluation(variant, materials, materials, model, state.flowM3ps())
               .evaluated(
                   false,
                   duty
