@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import sandslurry.assessment.StateEvaluation.Evaluated;
 import sandslurry.assessment.StateResult.Point;
 import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.assessment.StateResult.SuctionPoint;
