@@ -17,11 +17,12 @@ import sandslurry.units.Measure;
 /** What is to be said of a line that carries a stream of the plant. */
 final class CarriedFindings extends FindingWriter {
   /**
-   * The graver of two assessments of one line in different states: by verdict, then by the velocity
-   * over that which passes, in the run and at the flow where that is least.
+   * The graver of two assessments of one line at different times: by verdict, then by plugging,
+   * then by the velocity over that which passes, in the run and at the flow where that is least.
    */
   private static final Comparator<Assessment> GRAVER =
       Comparator.comparing(Assessment::verdict)
+          .thenComparing(assessment -> worst(assessment, Topic.PLUGGING))
           .thenComparing(Comparator.comparingDouble(CarriedFindings::margin).reversed());
 
   private final MixtureSpec.OfStream mixture;
@@ -65,12 +66,9 @@ final class CarriedFindings extends FindingWriter {
     if (!judged.isEmpty()) {
       CarriedStream shown = governing(judged);
       shown(shown, judged);
-      judged.forEach(
-          (mode, there) -> {
-            if (mode != shown) {
-              worse(mode, there, judged.get(shown));
-            }
-          });
+      for (Topic topic : Topic.values()) {
+        worse(topic, shown, judged);
+      }
     }
     modes.forEach(this::unknown);
     if (modes.stream().allMatch(mode -> mode.stream().isPresent())) {
@@ -119,19 +117,40 @@ final class CarriedFindings extends FindingWriter {
   }
 
   /** No part of the line may look better than it is because another time is shown. */
-  private void worse(CarriedStream mode, Assessment there, Assessment shown) {
-    for (Topic topic : Topic.values()) {
-      Severity here = worst(shown, topic);
-      for (Finding finding : there.findings()) {
-        if (finding.topic() == topic && finding.severity().compareTo(here) > 0) {
-          add(
-              finding.severity(),
-              topic,
-              finding.element() + ", " + mode.when(),
-              finding.what(),
-              finding.why(),
-              finding.cure());
-        }
+  private void worse(Topic topic, CarriedStream shown, Map<CarriedStream, Assessment> judged) {
+    Severity here = worst(judged.get(shown), topic);
+    Severity worst =
+        judged.values().stream()
+            .map(there -> worst(there, topic))
+            .max(Comparator.naturalOrder())
+            .orElseThrow();
+    if (worst.compareTo(here) <= 0) {
+      return;
+    }
+    List<CarriedStream> times =
+        judged.keySet().stream().filter(time -> worst(judged.get(time), topic) == worst).toList();
+    CarriedStream first = times.get(0);
+    for (Finding finding : judged.get(first).findings()) {
+      if (finding.topic() == topic && finding.severity().compareTo(here) > 0) {
+        add(
+            finding.severity(),
+            topic,
+            finding.element() + ", " + first.when(),
+            finding.what(),
+            finding.why()
+                + times.stream()
+                    .skip(1)
+                    .map(
+                        time ->
+                            " The verdict on "
+                                + topic.word()
+                                + " is "
+                                + worst
+                                + " "
+                                + time.when()
+                                + " too.")
+                    .collect(Collectors.joining()),
+            finding.cure());
       }
     }
   }

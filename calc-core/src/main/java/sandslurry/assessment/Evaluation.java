@@ -46,8 +46,14 @@ public final class Evaluation {
   private static Assessment ofStream(
       Design design, MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
     List<CarriedStream> times = CarriedStream.of(mixture, model, plant);
+    // The times do not depend on each other; their order is kept.
+    List<Optional<Assessment>> assessed =
+        times.parallelStream().map(time -> time.in(design).map(Evaluation::line)).toList();
     Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
-    times.forEach(time -> time.in(design).ifPresent(then -> judged.put(time, line(then))));
+    for (int i = 0; i < times.size(); i++) {
+      CarriedStream time = times.get(i);
+      assessed.get(i).ifPresent(line -> judged.put(time, line));
+    }
     Assessment shown =
         judged.isEmpty()
             ? line(design.withoutLine())

@@ -12,6 +12,7 @@ import sandslurry.circuit.SteadyBalance;
 import sandslurry.design.LaneSpec;
 import sandslurry.design.PlantSpec.LaneUnitSpec;
 import sandslurry.design.PlantSpec.UnitSpec;
+import sandslurry.material.Water;
 import sandslurry.separation.LaneDeposit;
 import sandslurry.separation.LaneFilling;
 import sandslurry.separation.LaneReach;
@@ -42,18 +43,21 @@ final class LaneCourses {
             Measure.LENGTH.si(spec.sandStorageDepth()),
             1);
     UnitFeed feed = lane.unitFeed(ManureSolids.FRESH, totalSolids.orElse(0));
+    OrganicMatter organic =
+        OrganicMatter.FEEDLOT.in(
+            feed.liquid().viscosityPaS() / Water.viscosityPaS(lane.temperatureK()));
     double porosity = SettlingLane.USUAL_POROSITY;
     LaneFilling filling =
         LaneFilling.of(
             List.of(reach),
             feed,
+            organic,
             lane.feed().runningShare(),
             porosity,
             Outlook.LIKELY,
             PlantUnits.LEAST_KEPT);
     boolean known = totalSolids.orElse(0) > 0;
-    return course(
-        List.of(reach), List.of(0.0), feed, OrganicMatter.FEEDLOT, porosity, known, filling);
+    return course(List.of(reach), List.of(0.0), feed, organic, porosity, known, filling);
   }
 
   /** The courses of the lanes of a plant, by name, at the balance of its longest mode. */

@@ -25,6 +25,10 @@ final class LaneEvaluation {
     this.materials = materials;
   }
 
+  double temperatureK() {
+    return materials.carrier().temperatureK();
+  }
+
   LaneResult result() {
     return withLength(Measure.LENGTH.si(spec.length()));
   }

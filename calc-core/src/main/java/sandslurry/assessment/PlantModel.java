@@ -282,7 +282,8 @@ final class PlantModel {
     return new OrganicMatter(
         dirt.of(spec.accounting().organicSettleableShare()),
         dirt.of(spec.accounting().organicSettlingVelocityMps()),
-        OrganicMatter.FEEDLOT.scourVelocityMps());
+        OrganicMatter.FEEDLOT.scourVelocityMps(),
+        one.cleanness() != End.LOW);
   }
 
   /** The organic matter as it settles in the liquor of a feed, as expected. */
@@ -465,6 +466,7 @@ final class PlantModel {
             place,
             reaches(lane, one),
             PlantUnits.LEAST_KEPT,
+            organic(one),
             spec.porosity(),
             one.outlook(),
             liquor);

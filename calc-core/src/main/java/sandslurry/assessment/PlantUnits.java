@@ -296,6 +296,7 @@ final class PlantUnits {
                 LaneFilling.of(
                     lane.reaches(),
                     seen,
+                    model.organic(seen),
                     lane.runningShare(),
                     model.spec().porosity(),
                     Outlook.LIKELY,

@@ -34,7 +34,7 @@ import sandslurry.numeric.FixedPoint;
  * @param rebedded the sand that comes back to the stalls at rest; other constituents left out
  * @param firstRebedded what comes back to the stalls of a bedding that is all new
  * @param passes how often the plant was asked
- * @param converged whether the bedding came to rest
+ * @param converged whether the bedding came to rest: moved by no more than {@link #AT_REST}
  * @param change how far the last asking moved the bedding, as a share of it
  */
 public record SandCirculation(
@@ -45,11 +45,18 @@ public record SandCirculation(
     int passes,
     boolean converged,
     double change) {
-  /** The change of a bedding that counts as none, as a share of it. */
+  /** The change of a bedding at which the plant is asked no more, as a share of it. */
   public static final double SETTLED = 1e-10;
 
+  /**
+   * The change of a bedding that counts as none, as a share of it: who buys sand does not see it
+   * (own choice, no source). A plant of which a unit switches between two states may never come
+   * closer.
+   */
+  public static final double AT_REST = 1e-3;
+
   private static final double LEAST_LOST = 1e-9;
-  private static final int MOST_PASSES = 60;
+  private static final int MOST_PASSES = 30;
 
   /** What balances of a plant may miss of a class all of which comes back. */
   private static final double ROUNDING = 1e-6;
@@ -94,7 +101,7 @@ public record SandCirculation(
         rebedded,
         first,
         result.passes() + 1,
-        result.converged(),
+        result.change() <= AT_REST,
         result.change());
   }
 

@@ -180,6 +180,7 @@ public final class SeparatorUnit implements Unit {
    * @param place where it stands
    * @param reaches the reaches, from the inlet on
    * @param leastRecovery share of the sand kept below which it is cleaned, above 0 to 1
+   * @param organic how the fibre settles in water; the liquor slows it
    * @param porosity porosity of the deposit
    * @param outlook which relation of the band
    * @param liquor how its liquor flows; its viscosity is taken at the shear rate 3 V/h of the first
@@ -190,6 +191,7 @@ public final class SeparatorUnit implements Unit {
       Place place,
       List<LaneReach> reaches,
       double leastRecovery,
+      OrganicMatter organic,
       double porosity,
       Outlook outlook,
       LiquorModel liquor) {
@@ -206,7 +208,14 @@ public final class SeparatorUnit implements Unit {
               .settling(stream, place.runningShare(), shearRate)
               .map(
                   feed ->
-                      divided(LaneFilling.mean(reaches, feed, porosity, outlook, leastRecovery)))
+                      divided(
+                          LaneFilling.mean(
+                              reaches,
+                              feed,
+                              liquor.slowed(organic, feed),
+                              porosity,
+                              outlook,
+                              leastRecovery)))
               .orElseGet(() -> nothingSettles(place, stream));
         });
   }

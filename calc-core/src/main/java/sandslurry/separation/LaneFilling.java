@@ -78,6 +78,7 @@ public record LaneFilling(
    *
    * @param reaches the reaches, from the inlet on
    * @param feed what enters while the lane runs
+   * @param organic how the fibre settles in its liquor
    * @param runningShare share of the day that it runs, above 0 to 1
    * @param porosity share of the deposit that is not sand, 0 to below 1
    * @param outlook which relation of the band
@@ -87,11 +88,13 @@ public record LaneFilling(
   public static LaneFilling of(
       List<LaneReach> reaches,
       UnitFeed feed,
+      OrganicMatter organic,
       double runningShare,
       double porosity,
       Outlook outlook,
       double leastRecovery) {
-    return filled(reaches, feed, runningShare, porosity, outlook, leastRecovery, STEPS, false);
+    return filled(
+        reaches, feed, organic, runningShare, porosity, outlook, leastRecovery, STEPS, false);
   }
 
   /**
@@ -101,6 +104,7 @@ public record LaneFilling(
    *
    * @param reaches the reaches, from the inlet on
    * @param feed what enters while the lane runs
+   * @param organic how the fibre settles in its liquor
    * @param porosity share of the deposit that is not sand, 0 to below 1
    * @param outlook which relation of the band
    * @param leastRecovery share kept below which the lane is cleaned, above 0 to 1
@@ -109,15 +113,18 @@ public record LaneFilling(
   public static Partition mean(
       List<LaneReach> reaches,
       UnitFeed feed,
+      OrganicMatter organic,
       double porosity,
       Outlook outlook,
       double leastRecovery) {
-    return filled(reaches, feed, 1, porosity, outlook, leastRecovery, COARSE, true).partition();
+    return filled(reaches, feed, organic, 1, porosity, outlook, leastRecovery, COARSE, true)
+        .partition();
   }
 
   private static LaneFilling filled(
       List<LaneReach> reaches,
       UnitFeed feed,
+      OrganicMatter organic,
       double runningShare,
       double porosity,
       Outlook outlook,
@@ -133,8 +140,7 @@ public record LaneFilling(
     List<Point> points = new ArrayList<>();
     Step last = null;
     while (true) {
-      LaneDeposit now =
-          LaneDeposit.of(reaches, boxed(deposits), feed, OrganicMatter.FEEDLOT, porosity, outlook);
+      LaneDeposit now = LaneDeposit.of(reaches, boxed(deposits), feed, organic, porosity, outlook);
       double recovery = now.sandRecovery(feed);
       if (last != null) {
         double part = 1;

@@ -25,16 +25,22 @@ package sandslurry.separation;
  * scour formula of Camp moves organic particles up to 3 mm of density 1200 kg/m3 and up to 12 mm of
  * 1050 kg/m3 (Hendricks, example 7.1).
  *
+ * <p>The columns held thin liquor. A thick one slows fibre as it slows any grain, if it is one
+ * liquid to the fibre; but the fibre is what makes it thick, so that nobody knows how much. Both
+ * can be asked for: slowed by the viscosity, and not slowed at all, which leaves most matter in the
+ * sand.
+ *
  * @param settleableShare share of the fibre that settles, 0 to 1
  * @param settlingVelocityMps velocity at which it settles [m/s]
  * @param scourVelocityMps mean velocity of a channel at which settled organic matter moves [m/s]
+ * @param slowed whether a thick liquor slows it
  */
 public record OrganicMatter(
-    double settleableShare, double settlingVelocityMps, double scourVelocityMps) {
+    double settleableShare, double settlingVelocityMps, double scourVelocityMps, boolean slowed) {
   /**
    * The middle of the published share, the published settling velocity, and grit-chamber practice.
    */
-  public static final OrganicMatter FEEDLOT = new OrganicMatter(0.55, 0.003, 0.3);
+  public static final OrganicMatter FEEDLOT = new OrganicMatter(0.55, 0.003, 0.3, true);
 
   /** Checks the bounds. */
   public OrganicMatter {
@@ -47,11 +53,16 @@ public record OrganicMatter(
    * The same matter in a thicker liquor.
    *
    * @param relativeViscosity viscosity of the liquor over that of water; below 1 counts as 1
-   * @return with the settling velocity over that ratio
+   * @return with the settling velocity over that ratio, if it is slowed
    */
   public OrganicMatter in(double relativeViscosity) {
     Numbers.positive("the relative viscosity", relativeViscosity, "");
-    return new OrganicMatter(
-        settleableShare, settlingVelocityMps / Math.max(1, relativeViscosity), scourVelocityMps);
+    return slowed
+        ? new OrganicMatter(
+            settleableShare,
+            settlingVelocityMps / Math.max(1, relativeViscosity),
+            scourVelocityMps,
+            true)
+        : this;
   }
 }

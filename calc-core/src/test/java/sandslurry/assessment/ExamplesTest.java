@@ -52,8 +52,9 @@ class ExamplesTest {
           laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
-          closed-loop-dairy.json        | CAUTION | PLANT    | salts           | only fresh water thins them
-          flushed-barn-lagoon.json      | CAUTION | PLANT    | organic matter of recovered sand | more than is wanted
+          closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
+          flushed-barn-lagoon.json      | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
+          pen-to-storage.json           | CAUTION | PLUGGING | carrier         | another liquor of the same solids
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
           two-pumps-six-states.json     | FAIL    | STATES   | without pump 1  | sand settles
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state

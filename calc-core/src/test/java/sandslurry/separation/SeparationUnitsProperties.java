@@ -201,7 +201,8 @@ class SeparationUnitsProperties {
                 new OpenChannel(width, 0.002, 0.018), 20, OptionalDouble.of(level), storage, 0.7),
             new LaneReach(
                 new OpenChannel(2 * width, 0, 0.018), 30, OptionalDouble.of(level), storage, 1));
-    LaneFilling filling = LaneFilling.of(reaches, feed, 0.25, 0.4, Outlook.LIKELY, least);
+    LaneFilling filling =
+        LaneFilling.of(reaches, feed, OrganicMatter.FEEDLOT, 0.25, 0.4, Outlook.LIKELY, least);
     LaneFilling.Point last = filling.points().get(filling.points().size() - 1);
     double bulk = 0;
     for (int i = 0; i < reaches.size(); i++) {

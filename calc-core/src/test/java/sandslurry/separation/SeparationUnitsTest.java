@@ -146,7 +146,9 @@ class SeparationUnitsTest {
     LaneReach reach =
         new LaneReach(new OpenChannel(3.6, 0.002, 0.018), 60, OptionalDouble.of(0.45), 0.4, 0.8);
     UnitFeed feed = feed(0.06, WATER, 0.2, 0.4, 0.6, 0.6);
-    LaneFilling filling = LaneFilling.of(List.of(reach), feed, 0.25, 0.4, Outlook.CAUTIOUS, 0.5);
+    LaneFilling filling =
+        LaneFilling.of(
+            List.of(reach), feed, OrganicMatter.FEEDLOT, 0.25, 0.4, Outlook.CAUTIOUS, 0.5);
     List<LaneFilling.Point> points = filling.points();
     assertThat(filling.end()).isEqualTo(LaneFilling.End.KEEPS_TOO_LITTLE);
     for (int i = 1; i < points.size(); i++) {
@@ -168,7 +170,13 @@ class SeparationUnitsTest {
     LaneReach reach = new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.of(2), 0.1, 1);
     LaneFilling filling =
         LaneFilling.of(
-            List.of(reach), feed(0.01, WATER, 0, 0, 0, 0.5), 0.25, 0.4, Outlook.LIKELY, 0.5);
+            List.of(reach),
+            feed(0.01, WATER, 0, 0, 0, 0.5),
+            OrganicMatter.FEEDLOT,
+            0.25,
+            0.4,
+            Outlook.LIKELY,
+            0.5);
     assertThat(filling.end()).isEqualTo(LaneFilling.End.FULL);
     assertThat(filling.intervalS().getAsDouble())
         .isEqualTo(60 * 0.1 * 0.6 * 2650 / (0.5 * 0.25), within(1.0));
@@ -178,7 +186,14 @@ class SeparationUnitsTest {
   void laneWithoutSandHasNoInterval() {
     LaneReach reach = new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.of(1), 0.1, 1);
     LaneFilling filling =
-        LaneFilling.of(List.of(reach), feed(0.01, WATER, 0, 0, 0, 0), 1, 0.4, Outlook.LIKELY, 0.5);
+        LaneFilling.of(
+            List.of(reach),
+            feed(0.01, WATER, 0, 0, 0, 0),
+            OrganicMatter.FEEDLOT,
+            1,
+            0.4,
+            Outlook.LIKELY,
+            0.5);
     assertThat(filling.intervalS()).isEmpty();
     assertThat(filling.end()).isEqualTo(LaneFilling.End.NO_SAND);
     assertThat(filling.meanRecovery()).isZero();
@@ -189,7 +204,13 @@ class SeparationUnitsTest {
     LaneReach first = new LaneReach(new OpenChannel(3, 0, 0.018), 10, OptionalDouble.of(1), 0.1, 1);
     LaneFilling filling =
         LaneFilling.of(
-            List.of(first, first), feed(0.01, WATER, 0, 0, 0, 0.5), 1, 0.4, Outlook.LIKELY, 0.5);
+            List.of(first, first),
+            feed(0.01, WATER, 0, 0, 0, 0.5),
+            OrganicMatter.FEEDLOT,
+            1,
+            0.4,
+            Outlook.LIKELY,
+            0.5);
     assertThat(filling.points().get(50).depositsM().get(0)).isEqualTo(0.05, within(1e-3));
     assertThat(filling.points().get(50).depositsM().get(1)).isLessThan(1e-3);
     assertThat(filling.end()).isEqualTo(LaneFilling.End.FULL);
@@ -279,8 +300,11 @@ class SeparationUnitsTest {
     // Fourteen times the flow, up to where the clean lane hardly keeps the half that it must.
     for (double flow = 0.02; flow < 0.29; flow *= 1.05) {
       UnitFeed feed = feed(flow, WATER, 0, 0.2, 0.4, 0.3);
-      Partition mean = LaneFilling.mean(List.of(reach), feed, 0.4, Outlook.CAUTIOUS, 0.5);
-      LaneFilling fine = LaneFilling.of(List.of(reach), feed, 1, 0.4, Outlook.CAUTIOUS, 0.5);
+      Partition mean =
+          LaneFilling.mean(List.of(reach), feed, OrganicMatter.FEEDLOT, 0.4, Outlook.CAUTIOUS, 0.5);
+      LaneFilling fine =
+          LaneFilling.of(
+              List.of(reach), feed, OrganicMatter.FEEDLOT, 1, 0.4, Outlook.CAUTIOUS, 0.5);
       double few = mean.sandRecovery(feed);
       double clean = fine.points().get(0).recovery();
       assertThat(few).isCloseTo(fine.meanRecovery(), within(0.06)).isLessThan(clean + 1e-9);

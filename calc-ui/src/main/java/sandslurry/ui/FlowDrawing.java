@@ -3,6 +3,7 @@ package sandslurry.ui;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -10,6 +11,7 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.geom.CubicCurve2D;
 import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -18,12 +20,15 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
+import sandslurry.assessment.Assessment;
 import sandslurry.assessment.PlantResult.FlowEdge;
+import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -38,7 +43,9 @@ final class FlowDrawing extends JComponent {
   private static final int COLUMN = 270;
   private static final int ROW = 110;
   private static final int MARGIN = 30;
+  private static final int TOP = 60;
   private static final int STEPS = 60;
+  private static final int SHARP = 2;
   private static final Color SANDY = new Color(0x8A5300);
   private static final Color CLEAR = new Color(0x2F4B6E);
   private static final Color FILL = new Color(0xEEF3F8);
@@ -46,13 +53,28 @@ final class FlowDrawing extends JComponent {
   private transient List<FlowEdge> edges = List.of();
   private transient Map<String, Rectangle> boxes = Map.of();
   private transient UnitSystem units = UnitSystem.METRIC;
+  private transient String mode = "";
 
   FlowDrawing() {
-    setFont(UIManager.getFont("Label.font"));
+    setFont(UIManager.getFont("Label.font").deriveFont(Font.PLAIN));
   }
 
-  void show(List<FlowEdge> flows, UnitSystem system) {
-    edges = List.copyOf(flows);
+  /** The plant of an assessment in its longest mode, in its own size; nothing without a plant. */
+  static Optional<FlowDrawing> of(Assessment assessment) {
+    return assessment
+        .plant()
+        .map(
+            plant -> {
+              FlowDrawing drawing = new FlowDrawing();
+              drawing.show(plant.main(), assessment.design().units());
+              drawing.setSize(drawing.getPreferredSize());
+              return drawing;
+            });
+  }
+
+  void show(ModeResult shown, UnitSystem system) {
+    edges = List.copyOf(shown.sheet());
+    mode = shown.mode().name();
     units = system;
     boxes = place();
     AccessibleContext context = getAccessibleContext();
@@ -118,7 +140,7 @@ final class FlowDrawing extends JComponent {
               name,
               new Rectangle(
                   MARGIN + column * COLUMN,
-                  MARGIN + row * ROW + (column % 2) * ROW / 3,
+                  TOP + row * ROW + (column % 2) * ROW / 3,
                   BOX_WIDTH,
                   BOX_HEIGHT));
         });
@@ -128,7 +150,7 @@ final class FlowDrawing extends JComponent {
   @Override
   public Dimension getPreferredSize() {
     int width = MARGIN;
-    int height = MARGIN;
+    int height = TOP;
     for (Rectangle box : boxes.values()) {
       width = Math.max(width, box.x + box.width);
       height = Math.max(height, box.y + box.height);
@@ -136,14 +158,49 @@ final class FlowDrawing extends JComponent {
     return new Dimension(width + MARGIN, height + ROW);
   }
 
+  /** This drawing as a picture of twice its size. */
+  BufferedImage picture() {
+    BufferedImage image =
+        new BufferedImage(SHARP * getWidth(), SHARP * getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.scale(SHARP, SHARP);
+    paintComponent(g);
+    g.dispose();
+    return image;
+  }
+
+  /** Paints this drawing into a space, turned by a quarter where it then fits larger. */
+  void paintInto(Graphics2D graphics, double width, double height) {
+    boolean turned = (getWidth() > getHeight()) != (width > height);
+    Graphics2D g = (Graphics2D) graphics.create();
+    if (turned) {
+      g.rotate(Math.PI / 2);
+      g.translate(0, -width);
+    }
+    double fits =
+        Math.min((turned ? height : width) / getWidth(), (turned ? width : height) / getHeight());
+    g.scale(fits, fits);
+    g.setFont(getFont());
+    paintComponent(g);
+    g.dispose();
+  }
+
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
+    g.setFont(getFont());
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, getWidth(), getHeight());
+    g.setColor(Color.DARK_GRAY);
+    g.drawString(
+        edges.isEmpty()
+            ? "The mode \"" + mode + "\" has no steady state: there is nothing to draw."
+            : "Flows in the mode \"" + mode + "\" at rest; brown carries sand, blue does not",
+        MARGIN,
+        g.getFontMetrics().getAscent() + 6);
     List<Rectangle> taken = new ArrayList<>(boxes.values());
     for (FlowEdge edge : edges) {
       arrow(g, edge);

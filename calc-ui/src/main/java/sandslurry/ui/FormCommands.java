@@ -314,7 +314,12 @@ final class FormCommands {
     String title = model.document().text("/title");
     PrinterJob job = PrinterJob.getPrinterJob();
     job.setJobName(title.isBlank() ? Product.NAME : title);
-    job.setPrintable(new ReportPages(job.getJobName(), LocalDate.now().toString(), text.get()));
+    job.setPrintable(
+        new ReportPages(
+            job.getJobName(),
+            LocalDate.now().toString(),
+            text.get(),
+            model.outcome().assessment().flatMap(FlowDrawing::of)));
     try {
       if (job.printDialog()) {
         job.print();

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import javax.imageio.ImageIO;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -57,6 +58,12 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Write the report to a file (UTF-8) and print the verdict only.")
   private Path out;
 
+  @Option(
+      names = "--drawing",
+      paramLabel = "FILE",
+      description = "Write the drawing of the plant's flows to a file (PNG).")
+  private Path drawing;
+
   @Override
   public Integer call() throws BadInputException {
     DesignDocument document = BadInputException.load(file);
@@ -72,6 +79,9 @@ final class JudgeCommand implements Callable<Integer> {
     }
     Assessment assessment = Evaluation.assess(reading.design().get());
     String report = new TextView(REPORT_WIDTH).write(Report.of(assessment));
+    if (drawing != null) {
+      draw(assessment);
+    }
     PrintWriter console = spec.commandLine().getOut();
     if (out == null) {
       console.print(report);
@@ -93,6 +103,18 @@ final class JudgeCommand implements Callable<Integer> {
     } catch (IOException e) {
       throw new BadInputException(
           "The report cannot be written to " + out + ": " + BadInputException.reason(e));
+    }
+  }
+
+  private void draw(Assessment assessment) throws BadInputException {
+    FlowDrawing plant =
+        FlowDrawing.of(assessment)
+            .orElseThrow(() -> new BadInputException("There is no plant in the design to draw."));
+    try {
+      ImageIO.write(plant.picture(), "png", drawing.toFile());
+    } catch (IOException e) {
+      throw new BadInputException(
+          "The drawing cannot be written to " + drawing + ": " + BadInputException.reason(e));
     }
   }
 }

@@ -67,10 +67,6 @@ final class MixtureSection {
         "volumeFraction");
     section.textWhen(
         is("stream"),
-        FieldSpec.needed("Name of the stream", "stream", "diluted"),
-        "volumeFraction");
-    section.textWhen(
-        is("stream"),
         FieldSpec.needed("Stream of the plant", "stream", "diluted"),
         "volumeFraction");
     return section;

@@ -49,7 +49,7 @@ final class PlantView {
       return;
     }
     Assessment all = assessment.get();
-    drawing.show(plant.get().main().sheet(), all.design().units());
+    drawing.show(plant.get().main(), all.design().units());
     tables.setText(
         new TextView(JudgeCommand.REPORT_WIDTH)
             .write(

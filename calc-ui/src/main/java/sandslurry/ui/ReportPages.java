@@ -11,8 +11,12 @@ import java.awt.print.PageFormat;
 import java.awt.print.Printable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** Lays the text report on pages: title and date above, page number and caution below. */
+/**
+ * Lays the text report on pages, and the drawing of the plant on a last one: title and date above,
+ * page number and caution below.
+ */
 final class ReportPages implements Printable {
   private static final float LARGEST_FONT = 10;
   private static final float SMALLEST_FONT = 6;
@@ -22,10 +26,12 @@ final class ReportPages implements Printable {
   private final String title;
   private final String date;
   private final List<String> lines;
+  private final Optional<FlowDrawing> drawing;
 
-  ReportPages(String title, String date, String report) {
+  ReportPages(String title, String date, String report, Optional<FlowDrawing> drawing) {
     this.title = title;
     this.date = date;
+    this.drawing = drawing;
     this.lines = report.lines().toList();
   }
 
@@ -33,16 +39,17 @@ final class ReportPages implements Printable {
   private record Sheets(Font font, double lineHeight, List<List<String>> pages) {}
 
   int pageCount(PageFormat format) {
-    return sheets(format).pages().size();
+    return sheets(format).pages().size() + (drawing.isPresent() ? 1 : 0);
   }
 
   private Sheets sheets(PageFormat format) {
     FontRenderContext context = new FontRenderContext(null, true, true);
     Font unit = new Font(Font.MONOSPACED, Font.PLAIN, 1).deriveFont(LARGEST_FONT);
     double letter = unit.getStringBounds("M", context).getWidth() / LARGEST_FONT;
-    int widest = lines.stream().mapToInt(String::length).max().orElse(1);
+    int widest =
+        lines.stream().mapToInt(String::length).reduce(Product.CAUTION.length(), Math::max);
     // A hair less than fits, so that rounding does not break the last letter off.
-    double fitting = 0.999 * format.getImageableWidth() / (letter * Math.max(1, widest));
+    double fitting = 0.999 * format.getImageableWidth() / (letter * widest);
     float size = (float) Math.max(SMALLEST_FONT, Math.min(LARGEST_FONT, fitting));
     Font font = unit.deriveFont(size);
     double height = font.getLineMetrics("Mg", context).getHeight();
@@ -72,7 +79,8 @@ final class ReportPages implements Printable {
   @Override
   public int print(Graphics graphics, PageFormat format, int index) {
     Sheets sheets = sheets(format);
-    if (index >= sheets.pages().size()) {
+    int count = pageCount(format);
+    if (index >= count) {
       return NO_SUCH_PAGE;
     }
     Graphics2D g = (Graphics2D) graphics.create();
@@ -88,13 +96,23 @@ final class ReportPages implements Printable {
     g.drawString(title, 0, y);
     right(g, metrics, date, format, y);
     y += (float) (sheets.lineHeight() * HEADER_LINES);
-    for (String line : sheets.pages().get(index)) {
-      g.drawString(line, 0, y);
-      y += (float) sheets.lineHeight();
-    }
     float bottom = (float) format.getImageableHeight() - metrics.getDescent();
+    if (index < sheets.pages().size()) {
+      for (String line : sheets.pages().get(index)) {
+        g.drawString(line, 0, y);
+        y += (float) sheets.lineHeight();
+      }
+    } else {
+      Graphics2D space = (Graphics2D) g.create();
+      space.translate(0, y);
+      drawing
+          .orElseThrow()
+          .paintInto(
+              space, format.getImageableWidth(), bottom - FOOTER_LINES * sheets.lineHeight() - y);
+      space.dispose();
+    }
     g.drawString(Product.CAUTION, 0, bottom - (float) sheets.lineHeight());
-    right(g, metrics, "page " + (index + 1) + " of " + sheets.pages().size(), format, bottom);
+    right(g, metrics, "page " + (index + 1) + " of " + count, format, bottom);
     g.dispose();
     return PAGE_EXISTS;
   }

@@ -129,7 +129,7 @@ class FormWindowTest {
     assertThat(report).startsWith("Line of the test");
     BufferedImage page = new BufferedImage(620, 800, BufferedImage.TYPE_INT_RGB);
     int answer =
-        new ReportPages("Line of the test", "2026-01-01", report)
+        new ReportPages("Line of the test", "2026-01-01", report, Optional.empty())
             .print(page.createGraphics(), new PageFormat(), 0);
     assertThat(answer).isEqualTo(Printable.PAGE_EXISTS);
   }

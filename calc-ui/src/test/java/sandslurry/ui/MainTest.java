@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,6 +122,23 @@ class MainTest {
     assertThat(Files.readString(report)).isEqualTo(run("judge", file).out());
     assertThat(run("judge", file, "--out", folder.resolve("none/r.txt").toString()).code())
         .isEqualTo(3);
+  }
+
+  @Test
+  void theDrawingOfThePlantGoesToAFile() throws IOException {
+    Path picture = folder.resolve("flows.png");
+    Run drawn =
+        run(
+            "judge",
+            file(Designs.example("closed-loop-dairy.json")),
+            "--drawing",
+            picture.toString());
+    assertThat(drawn.code()).isLessThan(3);
+    assertThat(ImageIO.read(picture.toFile()).getWidth()).isGreaterThan(1000);
+    Run without =
+        run("judge", file(Designs.example("parlor-line.json")), "--drawing", picture.toString());
+    assertThat(without.code()).isEqualTo(3);
+    assertThat(without.err()).contains("no plant in the design");
   }
 
   @Test

@@ -3,7 +3,6 @@ package sandslurry.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sandslurry.ui.EventThread.onEventThread;
 
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import javax.swing.JCheckBox;
@@ -143,9 +142,7 @@ class PlantPanelsTest {
         Outcome.of(example().read().design().orElseThrow()).assessment().orElseThrow();
     onEventThread(
         () -> {
-          FlowDrawing drawing = new FlowDrawing();
-          drawing.show(
-              assessment.plant().orElseThrow().main().sheet(), assessment.design().units());
+          FlowDrawing drawing = FlowDrawing.of(assessment).orElseThrow();
           String words = drawing.getAccessibleContext().getAccessibleDescription();
           assessment
               .plant()
@@ -153,13 +150,7 @@ class PlantPanelsTest {
               .main()
               .sheet()
               .forEach(edge -> assertThat(words).contains(edge.from() + ", " + edge.stream()));
-          drawing.setSize(drawing.getPreferredSize());
-          BufferedImage image =
-              new BufferedImage(
-                  drawing.getWidth(), drawing.getHeight(), BufferedImage.TYPE_INT_RGB);
-          Graphics2D g = image.createGraphics();
-          drawing.paint(g);
-          g.dispose();
+          BufferedImage image = drawing.picture();
           int[] pixels =
               image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
           assertThat(java.util.Arrays.stream(pixels).distinct().count()).isGreaterThan(50);

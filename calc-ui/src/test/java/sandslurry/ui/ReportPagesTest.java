@@ -7,9 +7,11 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
 import java.awt.print.Printable;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Evaluation;
 
 class ReportPagesTest {
   private final PageFormat format = new PageFormat();
@@ -39,7 +41,8 @@ class ReportPagesTest {
 
   @Test
   void aLongReportTakesPagesThatEndWithTheLastLine() {
-    ReportPages pages = new ReportPages("Title", "2026-01-01", lines(500, "some text"));
+    ReportPages pages =
+        new ReportPages("Title", "2026-01-01", lines(500, "some text"), Optional.empty());
     BufferedImage image = paper(format);
 
     int count = pages.pageCount(format);
@@ -51,15 +54,16 @@ class ReportPagesTest {
   @Test
   void aLineOfTheWidthOfTheReportIsNotBroken() {
     String line = "M".repeat(JudgeCommand.REPORT_WIDTH);
-    int narrow = new ReportPages("T", "D", lines(200, "M")).pageCount(format);
+    int narrow = new ReportPages("T", "D", lines(200, "M"), Optional.empty()).pageCount(format);
     // Smaller letters make lines lower, so unbroken lines never take more pages.
-    assertThat(new ReportPages("T", "D", lines(200, line)).pageCount(format))
+    assertThat(new ReportPages("T", "D", lines(200, line), Optional.empty()).pageCount(format))
         .isLessThanOrEqualTo(narrow);
   }
 
   @Test
   void widePagesKeepWithinThePaper() {
-    ReportPages pages = new ReportPages("Title", "2026-01-01", lines(200, "M".repeat(300)));
+    ReportPages pages =
+        new ReportPages("Title", "2026-01-01", lines(200, "M".repeat(300)), Optional.empty());
     BufferedImage image = paper(format);
     print(pages, 0, image);
 
@@ -71,5 +75,30 @@ class ReportPagesTest {
         .isFalse();
     assertThat(inked(image, 0, bottom + 1, image.getWidth(), image.getHeight() - bottom - 1))
         .isFalse();
+  }
+
+  @Test
+  void theDrawingOfThePlantFillsALastPageAndNoMoreThanThatPage() {
+    FlowDrawing drawing =
+        FlowDrawing.of(
+                Evaluation.assess(
+                    Designs.example("closed-loop-dairy.json").read().design().orElseThrow()))
+            .orElseThrow();
+    String report = lines(60, "some text");
+    int without = new ReportPages("T", "D", report, Optional.empty()).pageCount(format);
+    ReportPages pages = new ReportPages("T", "D", report, Optional.of(drawing));
+    assertThat(pages.pageCount(format)).isEqualTo(without + 1);
+
+    BufferedImage image = paper(format);
+    assertThat(print(pages, without, image)).isEqualTo(Printable.PAGE_EXISTS);
+    int left = (int) format.getImageableX();
+    int top = (int) format.getImageableY();
+    int width = (int) format.getImageableWidth();
+    int height = (int) format.getImageableHeight();
+    assertThat(inked(image, left, top + height / 4, width, height / 4)).isTrue();
+    assertThat(inked(image, 0, 0, left - 1, image.getHeight())).isFalse();
+    int right = left + width + 2;
+    assertThat(inked(image, right, 0, image.getWidth() - right, image.getHeight())).isFalse();
+    assertThat(print(pages, without + 1, paper(format))).isEqualTo(Printable.NO_SUCH_PAGE);
   }
 }
