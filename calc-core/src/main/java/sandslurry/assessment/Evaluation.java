@@ -119,12 +119,12 @@ public final class Evaluation {
       }
       if (flows) {
         inService =
-            Optional.of(
-                new ServiceEvaluation(design, materials, model, evaluation.states(), pump, whole));
+            Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.states(), whole));
       }
     }
-    ServiceEvaluation service = inService.orElseGet(() -> new ServiceEvaluation(design, materials));
-    findings.addAll(new ServiceFindings(design, service).all());
+    ServiceEvaluation service =
+        inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
+    findings.addAll(ServiceFindings.of(design, service));
     working.addAll(ServiceWorking.steps(design, materials, service.result()));
     Optional<LaneResult> lane = Optional.empty();
     Map<String, LaneCourse> courses = new LinkedHashMap<>();

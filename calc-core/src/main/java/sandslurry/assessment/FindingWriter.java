@@ -8,6 +8,12 @@ import sandslurry.units.UnitSystem;
 
 /** What everything that judges a part of a design needs: its findings, and numbers in its units. */
 abstract class FindingWriter {
+  /** From here on a time is told in days. */
+  private static final double LONG_S = 172_800;
+
+  /** A time up to this is told in seconds. */
+  private static final double SHORT_S = 120;
+
   /** The units in which findings are written. */
   final UnitSystem units;
 
@@ -25,5 +31,13 @@ abstract class FindingWriter {
 
   final String show(Kind<?> kind, double si) {
     return units.show(kind, si);
+  }
+
+  /** A time in the unit that its size asks for. */
+  final String duration(double seconds) {
+    if (seconds < SHORT_S) {
+      return show(Kind.TIME, seconds);
+    }
+    return seconds < LONG_S ? show(Kind.MINUTES, seconds) : show(Kind.DAYS, seconds);
   }
 }

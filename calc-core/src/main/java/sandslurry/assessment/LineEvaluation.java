@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
@@ -156,14 +155,7 @@ final class LineEvaluation {
   }
 
   private Optional<Quantity<VolumetricFlowRate>> leastSafeFlow() {
-    double most = 0;
-    for (RunSpec run : model.route().runs()) {
-      OptionalDouble flow = model.leastSafeFlowM3ps(run);
-      if (flow.isEmpty()) {
-        return Optional.empty();
-      }
-      most = Math.max(most, flow.getAsDouble());
-    }
-    return Optional.of(Measure.FLOW.of(most));
+    OptionalDouble flow = model.leastSafeFlowM3ps();
+    return flow.isPresent() ? Optional.of(Measure.FLOW.of(flow.getAsDouble())) : Optional.empty();
   }
 }

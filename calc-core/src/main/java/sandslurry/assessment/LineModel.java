@@ -254,6 +254,27 @@ final class LineModel {
     return OptionalDouble.of(high);
   }
 
+  /** The least flow at which every run keeps its sand moving; empty when in some run none does. */
+  OptionalDouble leastSafeFlowM3ps() {
+    double most = 0;
+    for (RunSpec run : route.runs()) {
+      OptionalDouble least = leastSafeFlowM3ps(run);
+      if (least.isEmpty()) {
+        return least;
+      }
+      most = Math.max(most, least.getAsDouble());
+    }
+    return OptionalDouble.of(most);
+  }
+
+  /** Rating of the weakest run as warm as the liquid; empty when none is known. */
+  OptionalDouble weakestRatingPa() {
+    return route.runs().stream()
+        .map(run -> run.ratingPa(materials.carrier().temperatureK()))
+        .flatMapToDouble(OptionalDouble::stream)
+        .min();
+  }
+
   private boolean fastEnough(RunSpec run, double flowM3ps) {
     if (!materials.flows(flowM3ps)) {
       return false;

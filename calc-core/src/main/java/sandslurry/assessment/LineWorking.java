@@ -1,5 +1,6 @@
 package sandslurry.assessment;
 
+import static sandslurry.assessment.Working.DEFINITION;
 import static sandslurry.assessment.Working.in;
 
 import java.util.ArrayList;
@@ -24,7 +25,6 @@ import sandslurry.units.UnitSystem;
 final class LineWorking {
   private static final String CONTINUITY = "continuity";
   private static final String BALANCE = "balance of mass";
-  private static final String DEFINITION = "definition";
 
   private LineWorking() {}
 

@@ -66,7 +66,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
         settled(pit, balance);
       } else {
         PlantUnits.pen(model, unit)
-            .ifPresent(pen -> findings.addAll(new FlushFindings(this, pen, balance).all()));
+            .ifPresent(pen -> findings.addAll(new AlleyFlushFindings(this, pen, balance).all()));
       }
       if (!excesses.isEmpty()) {
         add(

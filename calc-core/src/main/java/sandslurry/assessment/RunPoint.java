@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.design.RouteSpec.RunSpec;
@@ -394,5 +396,21 @@ record RunPoint(
           friction.pressureGradientPaPm() / (densityKgM3 * Physics.GRAVITY),
           friction.model());
     }
+  }
+
+  /** The deposition limit; empty without sand or turbulence, for which alone it holds [m/s]. */
+  OptionalDouble limitMps() {
+    return turbulent(DepositionJudgement::limitMps);
+  }
+
+  /** The velocity to pass, which holds where the deposition limit does [m/s]. */
+  OptionalDouble toPassMps() {
+    return turbulent(DepositionJudgement::velocityToPassMps);
+  }
+
+  private OptionalDouble turbulent(ToDoubleFunction<DepositionJudgement> velocity) {
+    return deposition.isPresent() && regime == Regime.TURBULENT
+        ? OptionalDouble.of(velocity.applyAsDouble(deposition.get()))
+        : OptionalDouble.empty();
   }
 }

@@ -9,6 +9,7 @@ import javax.measure.quantity.Speed;
 import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.transport.DepositionJudgement;
 import sandslurry.transport.SandCarriage;
+import sandslurry.units.Measure;
 import sandslurry.units.PressureGradient;
 import sandslurry.units.ShearRate;
 
@@ -56,5 +57,10 @@ public record RunState(
   /** Copies the list. */
   public RunState {
     headLossModels = List.copyOf(headLossModels);
+  }
+
+  /** The greater of the gauge pressures at its ends, in pascals. */
+  double greatestPressurePa() {
+    return Math.max(Measure.PRESSURE.si(startPressure), Measure.PRESSURE.si(endPressure));
   }
 }

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.ServiceResult.DutyRow;
-import sandslurry.assessment.ServiceResult.Inlet;
-import sandslurry.assessment.ServiceResult.PumpPoint;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.assessment.ServiceResult.PumpInState;
+import sandslurry.assessment.StateResult.Inlet;
+import sandslurry.assessment.StateResult.PumpPoint;
+import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.PumpSpec.RunningPump;
@@ -126,20 +126,14 @@ final class StationFindings extends FindingWriter {
   private void pushedBack() {
     Map<String, List<String>> states = new LinkedHashMap<>();
     Map<String, PumpPoint> worst = new LinkedHashMap<>();
-    for (StateResult state : result.states()) {
-      state
-          .point()
-          .ifPresent(
-              point ->
-                  point.pumps().stream()
-                      .filter(p -> p.flowM3ps() == 0)
-                      .forEach(
-                          p -> {
-                            states
-                                .computeIfAbsent(p.name(), n -> new ArrayList<>())
-                                .add("\"" + state.name() + "\"");
-                            worst.merge(p.name(), p, (a, b) -> a.headM() >= b.headM() ? a : b);
-                          }));
+    for (PumpInState at : result.pumps()) {
+      PumpPoint pump = at.pump();
+      if (pump.flowM3ps() == 0) {
+        states
+            .computeIfAbsent(pump.name(), n -> new ArrayList<>())
+            .add("\"" + at.state().name() + "\"");
+        worst.merge(pump.name(), pump, (a, b) -> a.headM() >= b.headM() ? a : b);
+      }
     }
     worst.forEach(
         (name, pump) ->
@@ -150,7 +144,7 @@ final class StationFindings extends FindingWriter {
                 "The other pumps push this one back: it cannot open its check valve and gives"
                     + " nothing.",
                 "It stands shut in "
-                    + states.get(name).stream().collect(Collectors.joining(", "))
+                    + String.join(", ", states.get(name))
                     + ": the others hold "
                     + show(Kind.HEAD, pump.headM())
                     + ", and its own head at no flow is "
@@ -166,19 +160,12 @@ final class StationFindings extends FindingWriter {
 
   private void suctionSpeed() {
     Map<String, Inlet> high = new LinkedHashMap<>();
-    for (StateResult state : result.states()) {
-      state
-          .point()
-          .ifPresent(
-              point ->
-                  point
-                      .pumps()
-                      .forEach(
-                          p ->
-                              p.suction()
-                                  .flatMap(SuctionPoint::inlet)
-                                  .filter(StationFindings::worksHard)
-                                  .ifPresent(i -> high.putIfAbsent(p.name(), i))));
+    for (PumpInState at : result.pumps()) {
+      at.pump()
+          .suction()
+          .flatMap(SuctionPoint::inlet)
+          .filter(StationFindings::worksHard)
+          .ifPresent(inlet -> high.putIfAbsent(at.pump().name(), inlet));
     }
     high.forEach(
         (name, inlet) ->

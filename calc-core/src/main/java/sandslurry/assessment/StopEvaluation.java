@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.assessment.ServiceResult.Plug;
-import sandslurry.assessment.ServiceResult.Stop;
-import sandslurry.assessment.ServiceResult.StoppedRun;
+import sandslurry.assessment.StopResult.Plug;
+import sandslurry.assessment.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
@@ -55,16 +54,7 @@ final class StopEvaluation {
    * @return the flow; nothing when no flow through some run does
    */
   static OptionalDouble clearingFlowM3ps(Design design, Materials materials, double designFlow) {
-    LineModel water = water(design, materials, designFlow);
-    double most = 0;
-    for (RunSpec run : water.route().runs()) {
-      OptionalDouble least = water.leastSafeFlowM3ps(run);
-      if (least.isEmpty()) {
-        return least;
-      }
-      most = Math.max(most, least.getAsDouble());
-    }
-    return OptionalDouble.of(most);
+    return water(design, materials, designFlow).leastSafeFlowM3ps();
   }
 
   private static LineModel water(Design design, Materials materials, double designFlow) {
@@ -83,7 +73,7 @@ final class StopEvaluation {
         : clearing;
   }
 
-  Optional<Stop> result() {
+  Optional<StopResult> result() {
     if (!(fraction > 0)) {
       return Optional.empty();
     }
@@ -101,7 +91,6 @@ final class StopEvaluation {
     double yield = 0;
     double sand = 0;
     double sandStatic = 0;
-    double weakest = Double.POSITIVE_INFINITY;
     for (RunSpec run : model.route().runs()) {
       StoppedLine line = stopped(run, fraction);
       double slope = Math.abs(angle(run));
@@ -121,7 +110,6 @@ final class StopEvaluation {
       double rise = Measure.LENGTH.si(run.rise());
       // Sand that lies does not help to push down a slope.
       sandStatic += lies ? Math.max(rise, 0) : rise;
-      weakest = Math.min(weakest, run.ratingPa(materials.carrier().temperatureK()).orElse(weakest));
       runs.add(
           new StoppedRun(
               run.name(),
@@ -151,10 +139,10 @@ final class StopEvaluation {
               ? OptionalDouble.of(wedged.getAsDouble() + plug.wedgedPa().getAsDouble())
               : OptionalDouble.empty();
     }
-    OptionalDouble clearing = clearingFlowM3ps(design, materials, flow);
+    OptionalDouble clearing = water.leastSafeFlowM3ps();
     OperationSpec operation = design.service().operation().orElse(OperationSpec.NONE);
     return Optional.of(
-        new Stop(
+        new StopResult(
             fraction,
             sand,
             model.volumeM3(),
@@ -163,7 +151,7 @@ final class StopEvaluation {
             new Restart(sliding, yield, plugs.stream().mapToDouble(Plug::frictionPa).sum(), wedged),
             resting,
             available,
-            Double.isInfinite(weakest) ? OptionalDouble.empty() : OptionalDouble.of(weakest),
+            model.weakestRatingPa(),
             clearing.isPresent()
                 ? Optional.of(
                     new Flush(

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import sandslurry.assessment.ServiceResult.Inlet;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.assessment.StateResult.Inlet;
+import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.CurveSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
@@ -13,11 +13,11 @@ import sandslurry.design.PumpSpec.RunningPump;
 import sandslurry.material.Water;
 import sandslurry.pump.BestPoint;
 import sandslurry.pump.RequiredSuctionHead;
+import sandslurry.pump.StandardAtmosphere;
 import sandslurry.pump.SuctionEnergy;
 import sandslurry.pump.SuctionHead;
 import sandslurry.pump.SuctionMargin;
 import sandslurry.pump.ViscousCorrection;
-import sandslurry.transport.ClearLiquid.Regime;
 import sandslurry.units.Measure;
 
 /** The suction side of one pump. */
@@ -112,6 +112,13 @@ final class SuctionEvaluation {
     }
   }
 
+  /** Pressure of the air at the site; at sea level when no suction side is given. */
+  static double airPa(Design design) {
+    double altitude =
+        design.service().suction().map(s -> Measure.LENGTH.si(s.altitude())).orElse(0.0);
+    return new StandardAtmosphere().pressurePa(altitude).value();
+  }
+
   static Optional<SuctionPoint> at(
       Design design,
       Materials materials,
@@ -147,10 +154,7 @@ final class SuctionEvaluation {
             inlet,
             margin(inlet),
             run.leastVelocityMps(),
-            run.deposition()
-                .filter(d -> run.regime() == Regime.TURBULENT)
-                .map(d -> OptionalDouble.of(d.velocityToPassMps()))
-                .orElseGet(OptionalDouble::empty),
+            run.toPassMps(),
             run.severity()));
   }
 

@@ -7,6 +7,12 @@ import sandslurry.units.Kind;
 
 /** Collects the steps of the working while a part of a design is evaluated. */
 final class Working {
+  /** Source of a step that follows from the definition of its terms. */
+  static final String DEFINITION = "definition";
+
+  /** Source of a value that is in common use and that nobody published. */
+  static final String COMMON = "common practice, no source";
+
   private final String element;
   private final List<Step> steps = new ArrayList<>();
 

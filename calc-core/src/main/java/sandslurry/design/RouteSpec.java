@@ -28,6 +28,17 @@ public record RouteSpec(
   }
 
   /**
+   * One of the runs.
+   *
+   * @param name its name
+   * @return the first run of that name
+   * @throws java.util.NoSuchElementException if there is none
+   */
+  public RunSpec run(String name) {
+    return runs.stream().filter(run -> run.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /**
    * One run of equal pipe at an even slope.
    *
    * @param name what it is called in the report

@@ -195,12 +195,10 @@ class FalsePassProperties {
     Assessment assessment = assess(odd(seed).with("/states/flushWater", "yes"));
     ServiceResult service = assessment.service();
     Severity worst =
-        service.states().stream()
-            .map(ServiceResult.StateResult::severity)
-            .reduce(Severity.NOTE, Severity::or);
+        service.states().stream().map(StateResult::severity).reduce(Severity.NOTE, Severity::or);
     assertThat(service.governing().orElseThrow().severity()).isEqualTo(worst);
     assertThat(assessment.verdict()).isGreaterThanOrEqualTo(worst);
-    for (ServiceResult.StateResult state : service.states()) {
+    for (StateResult state : service.states()) {
       assertThat(state.reasons().isEmpty())
           .as(state.name() + " " + state.reasons())
           .isEqualTo(state.severity() == Severity.PASS);

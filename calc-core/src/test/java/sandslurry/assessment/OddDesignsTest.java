@@ -163,7 +163,7 @@ class OddDesignsTest {
     ServiceResult service = Evaluation.assess(thread.read().design().orElseThrow()).service();
     assertThat(service.governing().orElseThrow().severity()).isEqualTo(Severity.CAUTION);
     assertThat(service.states())
-        .flatExtracting(ServiceResult.StateResult::reasons)
+        .flatExtracting(StateResult::reasons)
         .anyMatch(reason -> reason.contains("out of their range"))
         .noneMatch(reason -> reason.contains("lacks margin"));
   }

@@ -11,10 +11,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Finding.Topic;
-import sandslurry.assessment.ServiceResult.Point;
-import sandslurry.assessment.ServiceResult.PumpPoint;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.assessment.StateResult.Point;
+import sandslurry.assessment.StateResult.PumpPoint;
+import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.DesignDocument;
 
 /** The states that a line meets, on the example with two pumps and on changes of it. */
@@ -206,7 +205,7 @@ class StatesTest {
             .with("/pump/pressureLimit", "1500 kPa")
             .with("/pump/cylinders", "1");
     Assessment pulsing = assess(piston);
-    ServiceResult.Pulsation pulsation = pulsing.service().pulsation().orElseThrow();
+    PulsationResult pulsation = pulsing.service().pulsation().orElseThrow();
     assertThat(pulsation.ripple().leastRatio()).isZero();
     assertThat(pulsing.findings())
         .anyMatch(f -> f.severity() == Severity.CAUTION && f.what().contains("in its pauses"));

@@ -11,11 +11,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.ServiceResult.Day;
-import sandslurry.assessment.ServiceResult.FlushFlow;
-import sandslurry.assessment.ServiceResult.Plug;
-import sandslurry.assessment.ServiceResult.StateResult;
-import sandslurry.assessment.ServiceResult.Stop;
-import sandslurry.assessment.ServiceResult.Surge;
+import sandslurry.assessment.StopResult.FlushFlow;
+import sandslurry.assessment.StopResult.Plug;
 import sandslurry.design.DesignDocument;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
@@ -59,7 +56,7 @@ class StopTest {
     return assessment;
   }
 
-  private static Stop stop(DesignDocument document) {
+  private static StopResult stop(DesignDocument document) {
     return assess(document).service().stop().orElseThrow();
   }
 
@@ -72,7 +69,7 @@ class StopTest {
   @Test
   void aFlatLineHasNoPlugAndALowPointHasOneOfBothSides() {
     assertThat(stop(flat).plugs()).isEmpty();
-    Stop stop = stop(with(flat, "Down", 20, -10, "Up", 15, 12));
+    StopResult stop = stop(with(flat, "Down", 20, -10, "Up", 15, 12));
     Plug plug = stop.plugs().get(0);
     assertThat(stop.plugs()).hasSize(1);
     assertThat(plug.where()).isEqualTo("the low point between Down and Up");
@@ -96,8 +93,8 @@ class StopTest {
 
   @Test
   void anUprightRiserStandsUnderTheWeightOfItsSandHoweverItLies() {
-    Stop stop = stop(with(flat, "Riser", 10, 10));
-    Stop before = stop(flat);
+    StopResult stop = stop(with(flat, "Riser", 10, 10));
+    StopResult before = stop(flat);
     // Ten metres of mixture more: sand that has fallen to the foot weighs what it weighed afloat.
     double mixture = 0.03 * 2650 + 0.97 * 999.1;
     assertThat(stop.staticPa() - before.staticPa())
@@ -139,7 +136,7 @@ class StopTest {
   @Test
   void aVeryLongPlugIsBeyondAnyPumpAndTheReportSaysSo() {
     Assessment assessed = assess(with(flat, "Down", 150, -90, "Up", 150, 95));
-    Stop stop = assessed.service().stop().orElseThrow();
+    StopResult stop = assessed.service().stop().orElseThrow();
     assertThat(stop.restart().highPa()).isEmpty();
     assertThat(new TextView(100).write(Report.of(assessed))).contains("beyond any pump");
     assertThat(assessed.findings()).anyMatch(f -> f.why().contains("more than any pump has"));
@@ -224,7 +221,7 @@ class StopTest {
 
   @Test
   void aLongDwellIsACautionWithTheTimeToSettleAndAShortOneIsNot() {
-    ServiceResult.Pulse pause =
+    PulsationResult.Pulse pause =
         assess(ram("1.5 s")).service().pulsation().orElseThrow().runs().get(0);
     assertThat(pause.leastMps()).isZero();
     assertThat(pause.longestS()).isBetween(1.5, 1.7);
@@ -264,14 +261,14 @@ class StopTest {
 
   @Test
   void aSlowStopIsThatOfMichaudAndJudgesTheRun() {
-    Surge sudden = assess(flat).service().surges().get(0);
+    SurgeResult sudden = assess(flat).service().surges().get(0);
     assertThat(sudden.slow()).isEmpty();
-    Surge slow = assess(flat.with("/operation/stopTime", "5 s")).service().surges().get(0);
+    SurgeResult slow = assess(flat.with("/operation/stopTime", "5 s")).service().surges().get(0);
     double rise = slow.slow().orElseThrow().surgePa();
     double density = 0.03 * 2650 + 0.97 * 999.1;
     assertThat(rise).isCloseTo(2 * density * 160 * slow.velocityMps() / 5, within(300.0));
     assertThat(slow.judgedPa()).isEqualTo(rise);
-    Surge quick = assess(flat.with("/operation/stopTime", "0.1 s")).service().surges().get(0);
+    SurgeResult quick = assess(flat.with("/operation/stopTime", "0.1 s")).service().surges().get(0);
     assertThat(quick.judgedPa()).isCloseTo(sudden.surgePa(), within(1e-6));
   }
 
@@ -279,7 +276,7 @@ class StopTest {
   void theLowHalfOfTheWavePartsTheColumnAtAHighPoint() {
     DesignDocument hill = with(flat, "Over", 20, 8, "Down", 20, -9);
     Assessment assessed = assess(hill);
-    Surge over = assessed.service().surges().get(1);
+    SurgeResult over = assessed.service().surges().get(1);
     assertThat(over.lowest().highPoint()).isTrue();
     assertThat(over.lowest().elevationM()).isCloseTo(11, within(1e-9));
     assertThat(over.lowest().parts()).isTrue();

@@ -3,8 +3,8 @@ package sandslurry.ui;
 import java.util.List;
 import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.ServiceResult.StateResult;
 import sandslurry.assessment.Severity;
+import sandslurry.assessment.StateResult;
 import sandslurry.report.Block;
 import sandslurry.report.Report;
 

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.assessment.ServiceResult.SuctionPoint;
+import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignTextException;
 import sandslurry.material.Proportions;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.ServiceResult.FlushFlow;
+import sandslurry.assessment.StopResult.FlushFlow;
 import sandslurry.design.DesignDocument;
 
 /** The flow of a flush from a tank against a general-purpose library. */

@@ -9,7 +9,7 @@ import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.units.Kind;
 
 /** Whether a flush cleans its alley, carries its sand and is refilled in time. */
-final class FlushFindings extends PlantFindingWriter {
+final class AlleyFlushFindings extends PlantFindingWriter {
   /** A hundredth under what practice asks is what it asks. */
   private static final double NEARLY = 0.99;
 
@@ -18,7 +18,7 @@ final class FlushFindings extends PlantFindingWriter {
   private final FlushSpec given;
   private final Flush flush;
 
-  FlushFindings(PlantFindingWriter plant, PenSpec pen, SteadyBalance balance) {
+  AlleyFlushFindings(PlantFindingWriter plant, PenSpec pen, SteadyBalance balance) {
     super(plant.model, plant.result, plant.units);
     this.pen = pen;
     this.balance = balance;

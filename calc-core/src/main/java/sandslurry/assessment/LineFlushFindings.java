@@ -1,0 +1,135 @@
+package sandslurry.assessment;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.StopResult.FlushFlow;
+import sandslurry.assessment.StopResult.OverBed;
+import sandslurry.transport.StoppedLine;
+import sandslurry.transport.StoppedLine.Flush;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What is to be said of flushing the line with water. */
+final class LineFlushFindings extends FindingWriter {
+  private final StopResult stop;
+
+  LineFlushFindings(UnitSystem units, StopResult stop) {
+    super(units);
+    this.stop = stop;
+  }
+
+  List<Finding> all() {
+    if (stop.flush().isEmpty()) {
+      add(
+          Severity.CAUTION,
+          Topic.STOP,
+          "line",
+          "No flow of water up to the limits of the search carries off a bed of this sand.",
+          "",
+          "Shorten the stops, or fit clean-outs.");
+      return findings;
+    }
+    Flush flush = stop.flush().get();
+    String need =
+        "To carry off the bed water must flow at "
+            + show(Kind.FLOW, flush.flowM3ps())
+            + " or more, for "
+            + duration(flush.timeS())
+            + ": "
+            + show(Kind.VOLUME, flush.volumeM3())
+            + ", "
+            + Math.round(StoppedLine.FLUSH_LINE_VOLUMES)
+            + " volumes of the line (common practice, no source)";
+    if (stop.supply().isEmpty()) {
+      add(
+          Severity.NOTE,
+          Topic.STOP,
+          "flush",
+          "Before every stop flush the line with sand-free water.",
+          need + ".",
+          "");
+      return findings;
+    }
+    FlushFlow supply = stop.supply().get();
+    double volume = stop.supplyVolumeM3().orElse(flush.volumeM3());
+    boolean before = flush.givenBy(supply.loadedM3ps().orElse(0), volume);
+    boolean bed = before && supply.wearsBedOff();
+    boolean lies = stop.runs().stream().anyMatch(run -> run.settlingS().isPresent());
+    boolean all = bed && stop.plugs().isEmpty() || before && !lies;
+    add(
+        all ? Severity.PASS : Severity.CAUTION,
+        Topic.STOP,
+        "flush",
+        all
+            ? "The supply of the flush can clear the line."
+            : before
+                ? stop.plugs().isEmpty()
+                    ? "The supply can flush the line before a stop, but not the bed that a stop"
+                        + " without a flush leaves."
+                    : "The supply can flush the line before a stop, but no flush clears the sand"
+                        + " that a stop without one packs full."
+                : "The supply of the flush cannot clear the line.",
+        need + "; " + gives(supply) + held(volume) + ".",
+        all
+            ? ""
+            : before
+                ? "Flush before every stop, by power of its own when the mains fail, and fit drains"
+                    + " and clean-outs where the sand packs."
+                : "Provide "
+                    + show(Kind.FLOW, flush.flowM3ps())
+                    + " and "
+                    + show(Kind.VOLUME, flush.volumeM3())
+                    + ", with an air gap or an approved backflow preventer.");
+    return findings;
+  }
+
+  private String held(double volume) {
+    if (stop.supplyVolumeM3().isEmpty()) {
+      return "";
+    }
+    double loaded = stop.supply().orElseThrow().loadedM3ps().orElse(0);
+    return ". It holds "
+        + show(Kind.VOLUME, volume)
+        + (loaded > 0 ? ", which lasts " + duration(volume / loaded) : "");
+  }
+
+  private String gives(FlushFlow supply) {
+    OverBed slowest =
+        supply.runs().stream()
+            .min(
+                Comparator.comparingDouble(
+                    run -> run.velocityMps() / run.clearingMps().orElse(Double.MAX_VALUE)))
+            .orElseThrow();
+    String bed =
+        slowest.velocityMps() > 0
+            ? "over the settled bed it runs at "
+                + show(Kind.VELOCITY, slowest.velocityMps())
+                + " in "
+                + slowest.run()
+                + (slowest.clearingMps().isPresent()
+                    ? ", where the empty pipe needs "
+                        + show(Kind.VELOCITY, slowest.clearingMps().getAsDouble())
+                    : "")
+            : "over the settled bed nothing flows";
+    if (!supply.solved()) {
+      return "the supply gives "
+          + show(Kind.FLOW, supply.cleanM3ps().orElse(0))
+          + ", taken as given against the line; "
+          + bed;
+    }
+    return "the supply gives "
+        + given(supply.cleanM3ps())
+        + " into the clean line, "
+        + given(supply.loadedM3ps())
+        + " while the line is full of this sand and "
+        + given(supply.bedM3ps())
+        + " with the sand settled; "
+        + bed;
+  }
+
+  private String given(OptionalDouble flow) {
+    return flow.isPresent() ? show(Kind.FLOW, flow.getAsDouble()) : "nothing";
+  }
+}

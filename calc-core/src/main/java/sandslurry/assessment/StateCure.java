@@ -1,0 +1,70 @@
+package sandslurry.assessment;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.StateEvaluation.Evaluated;
+import sandslurry.assessment.StateResult.Point;
+import sandslurry.design.Design;
+import sandslurry.design.PumpSpec.PistonSpec;
+import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** What would mend a state of the line. */
+final class StateCure {
+  private StateCure() {}
+
+  /** What would mend a state, in numbers. */
+  static String of(Design design, Evaluated state) {
+    UnitSystem units = design.units();
+    if (state.result().severity().compareTo(Severity.PASS) <= 0) {
+      return "";
+    }
+    if (state.model().isEmpty()) {
+      return design.pump().isPresent()
+          ? "Choose a pump whose curve meets the line in this state too, or keep the line out of it."
+          : "Keep the line out of this state.";
+    }
+    LineModel model = state.model().get();
+    double most = 0;
+    for (RunSpec run : model.route().runs()) {
+      OptionalDouble flow = model.leastSafeFlowM3ps(run);
+      if (flow.isEmpty()) {
+        return "No flow through " + run.name() + " keeps its sand moving in this state.";
+      }
+      most = Math.max(most, flow.getAsDouble());
+    }
+    Optional<Point> point = state.result().point();
+    if (point.isEmpty() || point.get().flowM3ps() >= most) {
+      return "Mend what is named there; the finding of that part has its number.";
+    }
+    double fraction = state.materials().sandFraction(most);
+    double head = model.systemHeadM(most, fraction);
+    StringBuilder text =
+        new StringBuilder("In this state the line needs ")
+            .append(units.show(Kind.FLOW, most))
+            .append(" at ")
+            .append(units.show(Kind.HEAD, head))
+            .append(" of mixture");
+    if (state.group().isPresent() && head > 0) {
+      OptionalDouble ratio = state.group().get().speedRatio(most, head);
+      double speed =
+          Measure.FREQUENCY.si(((RotodynamicSpec) design.pump().orElseThrow()).first().speed());
+      if (ratio.isPresent()) {
+        text.append("; a drive speed of ")
+            .append(units.show(Kind.FREQUENCY, ratio.getAsDouble() * speed))
+            .append(" in place of ")
+            .append(units.show(Kind.FREQUENCY, speed))
+            .append(" would give it (check motor, NPSH and the maker's greatest speed)");
+      } else {
+        text.append("; no speed of these pumps gives that");
+      }
+    } else if (design.pump().orElse(null) instanceof PistonSpec piston && point.get().driven()) {
+      double rate = Measure.FREQUENCY.si(piston.strokeRate()) * most / point.get().flowM3ps();
+      text.append("; ").append(units.show(Kind.FREQUENCY, rate)).append(" strokes would give it");
+    }
+    return text.append('.').toString();
+  }
+}

@@ -1,0 +1,77 @@
+package sandslurry.assessment;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.StateEvaluation.Evaluated;
+import sandslurry.design.Design;
+import sandslurry.units.Kind;
+
+/** The verdict on all states of the line: which of them governs. */
+final class StatesFindings extends FindingWriter {
+  private final Design design;
+  private final ServiceResult result;
+  private final StatesEvaluation evaluation;
+
+  StatesFindings(Design design, ServiceResult result, StatesEvaluation evaluation) {
+    super(design.units());
+    this.design = design;
+    this.result = result;
+    this.evaluation = evaluation;
+  }
+
+  List<Finding> all() {
+    if (result.states().stream().noneMatch(StateResult::asked)) {
+      return findings;
+    }
+    Evaluated governing = evaluation.governing().orElseThrow();
+    StateResult worst = governing.result();
+    String where =
+        worst
+            .point()
+            .map(
+                p ->
+                    " It runs at "
+                        + show(Kind.FLOW, p.flowM3ps())
+                        + " and "
+                        + show(Kind.VELOCITY, p.velocityMps())
+                        + " in "
+                        + p.run()
+                        + (p.toPassMps().isPresent()
+                            ? ", which needs "
+                                + show(Kind.VELOCITY, p.toPassMps().getAsDouble())
+                                + " to pass"
+                            : "")
+                        + ".")
+            .orElse("");
+    String others =
+        result.states().stream()
+            .filter(s -> s.severity().compareTo(Severity.PASS) > 0 && s != worst)
+            .map(s -> s.name() + " (" + s.severity() + ")")
+            .collect(Collectors.joining("; "));
+    int count = result.states().size();
+    boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
+    add(
+        worst.severity(),
+        Topic.STATES,
+        good ? "states" : worst.name(),
+        good
+            ? "The line passes in all of its "
+                + count
+                + " states; the closest is: "
+                + worst.name()
+                + "."
+            : "This state governs, of "
+                + count
+                + (worst.reasons().isEmpty() ? "." : ": " + worst.reasons().get(0) + "."),
+        (worst.reasons().size() > 1
+                ? "Also: "
+                    + String.join("; ", worst.reasons().subList(1, worst.reasons().size()))
+                    + "."
+                : "")
+            + where
+            + (others.isEmpty() ? "" : " Other states that do not pass: " + others + "."),
+        StateCure.of(design, governing));
+    return findings;
+  }
+}

@@ -1,0 +1,152 @@
+package sandslurry.assessment;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.ServiceResult.PumpInState;
+import sandslurry.assessment.StateResult.SuctionPoint;
+import sandslurry.design.Design;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** What is to be said of the suction side: NPSH and the sand in its line. */
+final class SuctionFindings extends FindingWriter {
+  private final Design design;
+  private final ServiceResult result;
+
+  SuctionFindings(Design design, ServiceResult result) {
+    super(design.units());
+    this.design = design;
+    this.result = result;
+  }
+
+  List<Finding> all() {
+    List<PumpInState> all =
+        result.pumps().stream().filter(f -> f.pump().suction().isPresent()).toList();
+    if (!all.isEmpty()) {
+      npsh(all);
+      sand(all);
+    }
+    return findings;
+  }
+
+  private static SuctionPoint suction(PumpInState at) {
+    return at.pump().suction().orElseThrow();
+  }
+
+  private void sand(List<PumpInState> all) {
+    PumpInState sand =
+        all.stream()
+            .max(
+                Comparator.comparing((PumpInState f) -> suction(f).severity())
+                    .thenComparingDouble(
+                        f -> suction(f).toPassMps().orElse(0) - suction(f).velocityMps()))
+            .orElseThrow();
+    if (sand.point().sandFraction() > 0) {
+      SuctionPoint point = suction(sand);
+      boolean good = point.severity() == Severity.PASS;
+      double pass = point.toPassMps().orElse(point.velocityMps());
+      boolean slow = point.velocityMps() < pass;
+      double bore = Measure.LENGTH.si(design.service().suction().orElseThrow().run().largestBore());
+      add(
+          point.severity(),
+          Topic.PLUGGING,
+          "suction",
+          good
+              ? "Sand stays in motion in the suction line in every state."
+              : slow || point.toPassMps().isEmpty()
+                  ? "Sand may settle in the suction line."
+                  : "Whether sand stays in motion in the suction line is not known: its bore, slope or"
+                      + " sand lies outside what the governing correlations were published for.",
+          "In the state \""
+              + sand.state().name()
+              + "\" the velocity is "
+              + show(Kind.VELOCITY, point.velocityMps())
+              + (point.toPassMps().isPresent()
+                  ? (slow ? "; to pass it needs " : "; the correlations ask for up to ")
+                      + show(Kind.VELOCITY, pass)
+                  : ", and the flow is not turbulent")
+              + ".",
+          good
+              ? ""
+              : slow
+                  ? "Take a bore of about "
+                      + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
+                      + " or less, and check the NPSH again, or keep the line short and steep"
+                      + " towards the pump."
+                  : point.toPassMps().isPresent()
+                      ? "Keep the suction short and let it fall towards the pump."
+                      : "Keep the suction short, and dilute before the pump.");
+    }
+  }
+
+  private void npsh(List<PumpInState> all) {
+    List<PumpInState> known = all.stream().filter(f -> suction(f).requiredM().isPresent()).toList();
+    Optional<PumpInState> scant =
+        known.stream()
+            .min(
+                Comparator.comparingDouble(
+                    f ->
+                        suction(f).availableM()
+                            - suction(f).margin().neededM(suction(f).requiredM().getAsDouble())));
+    if (known.size() < all.size()) {
+      PumpInState unknown =
+          all.stream().filter(f -> suction(f).requiredM().isEmpty()).findFirst().orElseThrow();
+      add(
+          scant.isEmpty() ? Severity.NOTE : Severity.CAUTION,
+          Topic.PUMP,
+          unknown.pump().name(),
+          "NPSH is not judged in every state: no points of the NPSH required reach its flow.",
+          "In the state \""
+              + unknown.state().name()
+              + "\" the pump takes "
+              + show(Kind.FLOW, unknown.pump().flowM3ps())
+              + " and has "
+              + show(Kind.HEAD, suction(unknown).availableM())
+              + " available.",
+          "Give the NPSH required up to that flow.");
+    }
+    if (scant.isEmpty()) {
+      return;
+    }
+    SuctionPoint point = suction(scant.get());
+    double required = point.requiredM().getAsDouble();
+    double needed = point.margin().neededM(required);
+    Severity severity =
+        point.availableM() < required
+            ? Severity.FAIL
+            : point.availableM() < needed ? Severity.CAUTION : Severity.PASS;
+    add(
+        severity,
+        Topic.PUMP,
+        scant.get().pump().name(),
+        severity == Severity.FAIL
+            ? "The pump cavitates: less NPSH is available than it requires."
+            : severity == Severity.CAUTION
+                ? "The NPSH available lacks the margin for liquor with sand and gas."
+                : "NPSH is available with its margin in every state.",
+        "In the state \""
+            + scant.get().state().name()
+            + "\" "
+            + show(Kind.HEAD, point.availableM())
+            + " is available, "
+            + show(Kind.HEAD, required)
+            + " required, and with the margin "
+            + show(Kind.HEAD, needed)
+            + " needed (pit "
+            + show(Kind.HEAD, point.floodM())
+            + " above the pump, "
+            + show(Kind.HEAD, point.lossM())
+            + " lost"
+            + (point.accelerationM() > 0
+                ? ", " + show(Kind.HEAD, point.accelerationM()) + " for the pulse"
+                : "")
+            + ").",
+        severity == Severity.PASS
+            ? ""
+            : "Keep the pit "
+                + show(Kind.HEAD, needed - point.availableM())
+                + " higher above the pump, or cut the losses of the suction line by that.");
+  }
+}

@@ -1,0 +1,59 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.pump.WearIndex;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What the report says of a day of pumping. */
+final class DaySection extends SectionWriter {
+  private DaySection(UnitSystem units) {
+    super(units);
+  }
+
+  static List<Block> of(UnitSystem units, List<Day> days) {
+    DaySection section = new DaySection(units);
+    section.days(days);
+    return section.blocks();
+  }
+
+  private void days(List<Day> days) {
+    if (days.isEmpty()) {
+      return;
+    }
+    heading(1, "A day of pumping");
+    List<List<String>> rows = new ArrayList<>();
+    for (Day day : days) {
+      rows.add(
+          List.of(
+              day.state(),
+              number(Kind.HOURS, day.runningS()),
+              number(Kind.STARTS, day.startsPs()),
+              day.energyJ() > 0 ? number(Kind.ENERGY, day.energyJ()) : "-",
+              number(Kind.MASS, day.sandKg()),
+              number(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg()),
+              StatesSection.wear(day.wear())));
+    }
+    table(
+        List.of(
+            "state",
+            head("running", Kind.HOURS),
+            head("starts", Kind.STARTS),
+            head("energy", Kind.ENERGY),
+            head("sand", Kind.MASS),
+            head("per sand", Kind.SPECIFIC_ENERGY),
+            "wear"),
+        rows);
+    paragraph(
+        "Each state as if it lasted all day. Starts are those at an inflow of half the flow, the"
+            + " most. Wear is the rate against the design flow, flow to the power "
+            + WearIndex.LOW_POWER
+            + " to "
+            + WearIndex.HIGH_POWER
+            + " ("
+            + WearIndex.SOURCE
+            + ").");
+  }
+}

@@ -1,0 +1,77 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.assessment.PulsationResult;
+import sandslurry.assessment.PulsationResult.Pulse;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What the report says of the pulsing of a piston pump. */
+final class PulsationSection extends SectionWriter {
+  private PulsationSection(UnitSystem units) {
+    super(units);
+  }
+
+  static List<Block> of(UnitSystem units, PulsationResult pulsation) {
+    PulsationSection section = new PulsationSection(units);
+    section.pulsation(pulsation);
+    return section.blocks();
+  }
+
+  private void pulsation(PulsationResult pulsation) {
+    heading(1, "Pulsation of the piston pump");
+    pulsation
+        .vessel()
+        .ifPresent(
+            vessel ->
+                paragraph(
+                    "The air vessel lets "
+                        + units.show(Kind.PERCENT, pulsation.passed())
+                        + " of the swing into the line"
+                        + (vessel.damps() ? "" : ", or more: it does not damp")
+                        + "."));
+    if (!pulsation.runs().isEmpty()) {
+      List<List<String>> rows = new ArrayList<>();
+      for (Pulse pulse : pulsation.runs()) {
+        rows.add(
+            List.of(
+                pulse.run(),
+                number(Kind.VELOCITY, pulse.leastMps()),
+                number(Kind.VELOCITY, pulse.greatestMps()),
+                number(Kind.VELOCITY, pulse.limitMps()),
+                number(Kind.TIME, pulse.longestS()),
+                number(Kind.TIME, pulse.settlingS())));
+      }
+      table(
+          List.of(
+              "run",
+              head("least", Kind.VELOCITY),
+              "greatest",
+              "limit",
+              head("longest below it", Kind.TIME),
+              "to settle"),
+          rows);
+    }
+    paragraph(
+        "The flow in the line runs from "
+            + units.show(Kind.NUMBER, pulsation.ripple().leastRatio())
+            + " to "
+            + units.show(Kind.NUMBER, pulsation.ripple().greatestRatio())
+            + " of its mean within a stroke; the pressure peaks at "
+            + units.show(Kind.PRESSURE, pulsation.peakPa())
+            + ", "
+            + units.show(Kind.HEAD, pulsation.accelerationM())
+            + " of mixture for the pulse."
+            + pulsation
+                .relief()
+                .map(
+                    r ->
+                        " The relief belongs between "
+                            + units.show(Kind.PRESSURE, r.leastPa())
+                            + " and "
+                            + units.show(Kind.PRESSURE, r.greatestPa())
+                            + "; codes come first. A surge is faster than a relief.")
+                .orElse(" No setting of a relief was found to stand clear of both ends."));
+  }
+}

@@ -1,0 +1,139 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import sandslurry.assessment.StopResult;
+import sandslurry.assessment.StopResult.FlushFlow;
+import sandslurry.assessment.StopResult.Plug;
+import sandslurry.assessment.StopResult.StoppedRun;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What the report says of the line stopped full of sand, its restart and its flush. */
+final class StopSection extends SectionWriter {
+  private StopSection(UnitSystem units) {
+    super(units);
+  }
+
+  static List<Block> of(UnitSystem units, StopResult stop, boolean driven) {
+    StopSection section = new StopSection(units);
+    section.stop(stop, driven);
+    return section.blocks();
+  }
+
+  private void stop(StopResult stop, boolean driven) {
+    heading(1, "Stop and restart");
+    List<List<String>> rows = new ArrayList<>();
+    for (StoppedRun run : stop.runs()) {
+      rows.add(
+          List.of(
+              run.run(),
+              number(Kind.BORE, run.bedM()),
+              number(Kind.PERCENT, run.bedShare()),
+              number(Kind.TIME, run.settlingS()),
+              degrees(run.slopeRad()),
+              degrees(run.slideRad()),
+              number(Kind.LENGTH, run.plugM()),
+              number(Kind.VELOCITY, run.clearingMps())));
+    }
+    table(
+        List.of(
+            "run",
+            head("bed", Kind.BORE),
+            "of section [%]",
+            head("settles in", Kind.TIME),
+            "slope [deg]",
+            "slides at [deg]",
+            head("plug", Kind.LENGTH),
+            head("water clears at", Kind.VELOCITY)),
+        rows);
+    paragraph(
+        "Stopped full the line holds "
+            + units.show(Kind.MASS, stop.sandKg())
+            + " of sand in "
+            + units.show(Kind.VOLUME, stop.volumeM3())
+            + ". A dash under the time means that the liquid holds the sand. To start it may take "
+            + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().lowPa())
+            + (stop.restart().highPa().isPresent()
+                ? " to "
+                    + units.show(
+                        Kind.PRESSURE, stop.staticPa() + stop.restart().highPa().getAsDouble())
+                : " or, if a plug wedges, more than any pump has,")
+            + " with the static pressure"
+            + (driven
+                ? "; what drives it has "
+                    + units.show(Kind.PRESSURE, stop.availablePa())
+                    + " against a line at rest"
+                : "")
+            + ". The two ends are a balance of forces and twice its sum; no"
+            + " measurements with manure were found. "
+            + stop.flush()
+                .map(
+                    f ->
+                        "A flush with water takes "
+                            + units.show(Kind.FLOW, f.flowM3ps())
+                            + " for "
+                            + units.show(Kind.TIME, f.timeS())
+                            + ", "
+                            + units.show(Kind.VOLUME, f.volumeM3())
+                            + ".")
+                .orElse("No flow of water was found that clears it."));
+    plugs(stop);
+    stop.supply().ifPresent(this::supply);
+  }
+
+  private void plugs(StopResult stop) {
+    if (stop.plugs().isEmpty()) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (Plug plug : stop.plugs()) {
+      rows.add(
+          List.of(
+              plug.where(),
+              number(Kind.LENGTH, plug.parts().lengthM()),
+              number(Kind.PRESSURE, plug.parts().climbingWeightPa()),
+              number(Kind.PRESSURE, plug.frictionPa()),
+              plug.wedgedPa().isPresent()
+                  ? number(Kind.PRESSURE, plug.wedgedPa().getAsDouble())
+                  : "beyond any pump",
+              number(Kind.LENGTH, plug.movableM())));
+    }
+    table(
+        List.of(
+            "packed full at",
+            head("length", Kind.LENGTH),
+            head("weight", Kind.PRESSURE),
+            "friction, seeping",
+            "wedged",
+            head("moved at most", Kind.LENGTH)),
+        rows);
+    paragraph(
+        "The weight is that along climbing pipe and part of the static pressure. Seeping: liquid"
+            + " drags every grain. Wedged: pushed like a cork, the face sealed by fibre, which grows"
+            + " exponentially with length over bore. The last column is the longest plug that the"
+            + " pressure left for it moves like a cork. Never clear a plug by more pressure, nor by"
+            + " compressed air.");
+  }
+
+  private void supply(FlushFlow supply) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(supply.solved() ? "into the clean line" : "as given", flow(supply.cleanM3ps())));
+    if (supply.solved()) {
+      rows.add(List.of("while the line is full of its sand", flow(supply.loadedM3ps())));
+      rows.add(List.of("over the settled bed", flow(supply.bedM3ps())));
+    }
+    table(List.of("the supply of the flush gives", "flow"), rows);
+  }
+
+  private String flow(OptionalDouble flow) {
+    return flow.isPresent() ? units.show(Kind.FLOW, flow.getAsDouble()) : "nothing";
+  }
+
+  private static String degrees(double angleRad) {
+    return String.format(Locale.ROOT, "%.0f", Math.toDegrees(angleRad));
+  }
+}

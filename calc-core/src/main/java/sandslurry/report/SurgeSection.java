@@ -1,0 +1,62 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.assessment.SurgeResult;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What the report says of the surge of a stop. */
+final class SurgeSection extends SectionWriter {
+  private SurgeSection(UnitSystem units) {
+    super(units);
+  }
+
+  static List<Block> of(UnitSystem units, List<SurgeResult> surges) {
+    SurgeSection section = new SurgeSection(units);
+    section.surges(surges);
+    return section.blocks();
+  }
+
+  private void surges(List<SurgeResult> surges) {
+    if (surges.isEmpty()) {
+      return;
+    }
+    heading(1, "Surge of a stop");
+    List<List<String>> rows = new ArrayList<>();
+    for (SurgeResult surge : surges) {
+      rows.add(
+          List.of(
+              surge.run(),
+              number(Kind.VELOCITY, surge.velocityMps()),
+              number(Kind.VELOCITY, surge.waveMps()),
+              number(Kind.PRESSURE, surge.surgePa()),
+              surge.slow().map(slow -> number(Kind.PRESSURE, slow.surgePa())).orElse("-"),
+              number(Kind.PRESSURE, surge.workingPa()),
+              number(Kind.PRESSURE, surge.workingPa() + surge.judgedPa()),
+              number(Kind.PRESSURE, surge.ratingPa()),
+              number(Kind.PRESSURE, surge.lowest().lowestPa())
+                  + (surge.lowest().parts() ? " parts" : "")));
+    }
+    table(
+        List.of(
+            "run",
+            head("velocity", Kind.VELOCITY),
+            head("wave speed", Kind.VELOCITY),
+            head("surge", Kind.PRESSURE),
+            "in the time given",
+            "working",
+            "together",
+            "rating",
+            "low half"),
+        rows);
+    paragraph(
+        "Joukowsky's formula for a flow that stops within the run of the wave to and fro, in liquid"
+            + " without gas, with the short-term modulus of the pipe. It bounds the rise from a"
+            + " valve that shuts or a plug that forms; columns that part and come together, and"
+            + " pockets of air, can exceed it. A stop in a given time is taken as even (Michaud's"
+            + " rule). The low half of the wave is worked out at both ends of a run; \"parts\" says"
+            + " that it would go below the vapour pressure, where the columns part. It is no surge"
+            + " analysis.");
+  }
+}
