@@ -137,7 +137,7 @@ public final class Evaluation {
         working.addAll(LaneWorking.steps(design, evaluation, result));
         if (whole) {
           courses.put(
-              "Settling lane",
+              LaneCourse.OWN,
               LaneCourses.of(design.lane().get(), evaluation, materials.carrier().totalSolids()));
         }
       } else {

@@ -23,6 +23,9 @@ public record LaneCourse(
     boolean organicMatterKnown,
     List<KeptClass> classes,
     LaneFilling filling) {
+  /** The name of the lane that stands for itself, beside those of a plant. */
+  public static final String OWN = "Settling lane";
+
   /** Copies the lists. */
   public LaneCourse {
     trade = List.copyOf(trade);

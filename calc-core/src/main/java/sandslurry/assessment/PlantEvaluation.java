@@ -26,10 +26,7 @@ import sandslurry.design.Design;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.UnitSpec;
-import sandslurry.design.UnitSpec.LaneUnitSpec;
 import sandslurry.design.UnitSpec.PitSpec;
-import sandslurry.separation.LaneTrade;
-import sandslurry.separation.Outlook;
 
 /** Works a plant out: loads, steady balances, days, accounts. */
 final class PlantEvaluation {
@@ -43,8 +40,6 @@ final class PlantEvaluation {
   private static final double SHORTEST_STEP_S = 600;
   private static final double LEFT = 0.05;
   private static final List<Double> FACTORS = List.of(0.5, 1.0, 1.5, 2.0);
-  private static final List<Double> VELOCITIES =
-      List.of(0.03, 0.06, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6);
 
   private final PlantModel model;
   private final PlantSpec spec;
@@ -82,7 +77,6 @@ final class PlantEvaluation {
         days,
         settled(days),
         recycling,
-        main.balance().map(this::trades).orElse(Map.of()),
         main.balance().map(this::unitFigures).orElse(Map.of()),
         accounts.isPresent()
             ? new PlantRemedies(model, totals, books.orElseThrow()).sizing(accounts)
@@ -113,7 +107,6 @@ final class PlantEvaluation {
         result.days(),
         result.settledDay(),
         result.recycling(),
-        result.trades(),
         result.units(),
         result.sizing());
   }
@@ -247,27 +240,6 @@ final class PlantEvaluation {
       }
     }
     return rows;
-  }
-
-  private Map<String, List<LaneTrade>> trades(SteadyBalance balance) {
-    Map<String, List<LaneTrade>> trades = new LinkedHashMap<>();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof LaneUnitSpec lane) {
-        PlantUnits.laneFeed(model, lane, balance.feed(lane.name()))
-            .ifPresent(
-                feed ->
-                    trades.put(
-                        lane.name(),
-                        LaneTrade.curve(
-                            lane.reaches().get(0),
-                            VELOCITIES,
-                            feed,
-                            model.organic(feed),
-                            spec.porosity(),
-                            Outlook.LIKELY)));
-      }
-    }
-    return trades;
   }
 
   private Map<String, List<Figure>> unitFigures(SteadyBalance balance) {

@@ -18,7 +18,6 @@ import sandslurry.circuit.SteadyState;
 import sandslurry.circuit.StorageAccount;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.material.StandardSand;
-import sandslurry.separation.LaneTrade;
 import sandslurry.units.Kind;
 
 /**
@@ -32,7 +31,6 @@ import sandslurry.units.Kind;
  * @param settledDay the first day from which on the liquor of the pits stays within a twentieth of
  *     its way to the last day; empty when it did not settle in the days tried, or nothing is pitted
  * @param recycling what more and less recycling does
- * @param trades the trade of each lane, by its name
  * @param units figures of each unit at the balance of the longest mode, by its name
  * @param sizing how much purge or fresh water brings the sand recovery to its target
  */
@@ -44,7 +42,6 @@ public record PlantResult(
     DayRun days,
     OptionalInt settledDay,
     List<Recycling> recycling,
-    Map<String, List<LaneTrade>> trades,
     Map<String, List<Figure>> units,
     WaterSizing sizing) {
   /** Copies the lists. */
@@ -52,7 +49,6 @@ public record PlantResult(
     loads = List.copyOf(loads);
     modes = List.copyOf(modes);
     recycling = List.copyOf(recycling);
-    trades = PlantMaps.ordered(trades);
     units = PlantMaps.ordered(units);
   }
 

@@ -26,16 +26,30 @@ final class LaneSection extends SectionWriter {
 
   static List<Block> of(Assessment assessment) {
     LaneSection section = new LaneSection(assessment);
-    assessment.lane().ifPresent(section::lane);
     if (assessment.lane().isPresent()) {
-      // The lanes of a plant are told with the plant.
-      assessment.lanes().values().stream().findFirst().ifPresent(section::course);
+      section.lane(assessment.lane().get());
+      section.course(assessment.lanes().get(LaneCourse.OWN), "; the table above bounds them");
     }
     return section.blocks();
   }
 
+  /** The lanes of a plant, which are told with the plant. */
+  static List<Block> ofPlant(Assessment assessment) {
+    LaneSection section = new LaneSection(assessment);
+    assessment
+        .lanes()
+        .forEach(
+            (name, course) -> {
+              if (!name.equals(LaneCourse.OWN)) {
+                section.heading(1, name);
+                section.course(course, "");
+              }
+            });
+    return section.blocks();
+  }
+
   private void lane(LaneResult lane) {
-    heading(1, "Settling lane");
+    heading(1, LaneCourse.OWN);
     LaneSpec spec = design.lane().orElseThrow();
     List<List<String>> rows = new ArrayList<>();
     rows.add(
@@ -132,7 +146,7 @@ final class LaneSection extends SectionWriter {
             + " say so.");
   }
 
-  private void course(LaneCourse course) {
+  private void course(LaneCourse course, String bounds) {
     heading(2, "The trade: sand against organic matter");
     boolean known = course.organicMatterKnown();
     List<List<String>> rows = new ArrayList<>();
@@ -153,7 +167,9 @@ final class LaneSection extends SectionWriter {
     paragraph(
         "A slower lane keeps more sand and more fibre. Width, length and flow stay; the depth is what"
             + " a weir would have to hold. These are likely values, where what"
-            + " turbulence holds up is lost again; the table above bounds them."
+            + " turbulence holds up is lost again"
+            + bounds
+            + "."
             + (known
                 ? ""
                 : " The carrier is given without its solids, so the organic matter is not known."));

@@ -17,7 +17,6 @@ import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.UnitSpec;
 import sandslurry.design.UnitSpec.PitSpec;
-import sandslurry.separation.LaneTrade;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -50,7 +49,6 @@ public final class PlantSection extends SectionWriter {
     }
     PlantLoopSection.of(result, units).forEach(section::add);
     section.units();
-    section.trades();
     PlantDaySection.of(result, spec, units).forEach(section::add);
     result.accounts().ifPresent(a -> PlantAccountsSection.of(a, units).forEach(section::add));
     return section.blocks();
@@ -242,32 +240,5 @@ public final class PlantSection extends SectionWriter {
         .findFirst()
         .map(UnitSpec::kind)
         .orElse("");
-  }
-
-  private void trades() {
-    for (Map.Entry<String, List<LaneTrade>> trade : result.trades().entrySet()) {
-      heading(2, "The trade of " + trade.getKey());
-      List<List<String>> rows = new ArrayList<>();
-      for (LaneTrade point : trade.getValue()) {
-        rows.add(
-            List.of(
-                number(Kind.VELOCITY, point.velocityMps()),
-                number(Kind.BORE, point.depthM()),
-                number(Kind.PERCENT, point.sandRecovery()),
-                number(Kind.PERCENT, point.fibreRetained()),
-                number(Kind.PERCENT, point.foreignMatter())));
-      }
-      table(
-          List.of(
-              head("velocity", Kind.VELOCITY),
-              head("depth for it", Kind.BORE),
-              "sand kept [%]",
-              "fibre kept [%]",
-              "not sand in the dry deposit [%]"),
-          rows);
-      paragraph(
-          "A slower lane keeps more sand, and more organic matter in it. Width, length and flow are"
-              + " those of the first reach; the depth is what a weir would have to hold.");
-    }
   }
 }

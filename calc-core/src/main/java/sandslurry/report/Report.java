@@ -33,6 +33,7 @@ public final class Report {
                         plant,
                         assessment.design().plant().orElseThrow(),
                         assessment.design().units())));
+    blocks.addAll(LaneSection.ofPlant(assessment));
     blocks.addAll(BandSection.of(assessment));
     blocks.addAll(SafetySection.of(assessment));
     blocks.addAll(WorkingSection.of(assessment));
