@@ -42,7 +42,7 @@ final class LaneSection extends SectionWriter {
             (name, course) -> {
               if (!name.equals(LaneCourse.OWN)) {
                 section.heading(1, name);
-                section.course(course, "");
+                section.course(course, "; where there are several reaches, in the first alone");
               }
             });
     return section.blocks();
