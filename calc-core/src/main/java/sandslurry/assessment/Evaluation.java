@@ -67,12 +67,11 @@ public final class Evaluation {
     Optional<Assessment.Band> band = Optional.empty();
     double scatter = materials.carrier().scatter();
     if (scatter > 1) {
-      band =
-          Optional.of(
-              new Assessment.Band(
-                  scatter,
-                  one(design, materials.thickened(1 / scatter)),
-                  one(design, materials.thickened(scatter))));
+      List<Assessment> ends =
+          List.of(1 / scatter, scatter).parallelStream()
+              .map(factor -> one(design, materials.thickened(factor)))
+              .toList();
+      band = Optional.of(new Assessment.Band(scatter, ends.get(0), ends.get(1)));
     }
     Map<String, Assessment> byOtherLaws = new LinkedHashMap<>();
     if (design.carrier() instanceof ReadingsSpec readings) {

@@ -71,7 +71,11 @@ final class StatesEvaluation {
   private void others() {
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
-    variants.all().forEach(variant -> all.add(StateEvaluation.of(variant, materials)));
+    // The states do not depend on each other; their order is kept.
+    all.addAll(
+        variants.all().parallelStream()
+            .map(variant -> StateEvaluation.of(variant, materials))
+            .toList());
     if (design.service().states().isPresent() && design.pump().isPresent()) {
       all.add(start(variants));
     }
