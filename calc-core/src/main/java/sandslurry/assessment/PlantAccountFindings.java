@@ -107,6 +107,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
     Bed bed = accounts.bed().get();
     limit(
         "organic matter of recovered sand",
+        "The organic matter",
         bed.organicMatter(),
         spec.targets().bedOrganicMatter(),
         " Nobody knows how much a thick liquor slows fibre: the range goes from fibre slowed like"
@@ -114,23 +115,25 @@ final class PlantAccountFindings extends PlantFindingWriter {
         "Have the sand tested; rinse it, dilute more with thinner liquor, or let the lane run faster.");
     limit(
         "moisture of recovered sand",
+        "The moisture",
         bed.moisture(),
         spec.targets().bedMoisture(),
         "",
         "Let it drain in a heap before it is bedded.");
   }
 
-  private void limit(String element, Range value, double most, String note, String cure) {
+  private void limit(
+      String element, String what, Range value, double most, String note, String cure) {
     boolean kept = value.high() <= most;
     boolean expected = value.base() <= most;
     add(
         kept ? Severity.PASS : Severity.CAUTION,
         element,
         kept
-            ? "It is within what is wanted."
+            ? what + " is within what is wanted."
             : expected
-                ? "It is within what is wanted as expected, not over the whole range."
-                : "It is more than is wanted.",
+                ? what + " is within what is wanted as expected, not over the whole range."
+                : what + " is more than is wanted.",
         show(Kind.PERCENT, value) + " against " + show(Kind.PERCENT, most) + " at most." + note,
         kept ? "" : cure);
   }

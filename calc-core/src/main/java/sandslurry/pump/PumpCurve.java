@@ -271,10 +271,11 @@ public final class PumpCurve {
   }
 
   private Point corrected(ViscousCorrection correction, double waterFlowM3ps) {
+    // A curve that ends at no head or no efficiency may end a rounding below.
     return new Point(
         correction.flowRatio() * waterFlowM3ps,
-        Math.max(0, correction.headRatio(waterFlowM3ps)) * headM(waterFlowM3ps),
-        correction.efficiencyRatio() * efficiency(waterFlowM3ps));
+        Math.max(0, correction.headRatio(waterFlowM3ps)) * Math.max(0, headM(waterFlowM3ps)),
+        correction.efficiencyRatio() * Math.max(0, efficiency(waterFlowM3ps)));
   }
 
   private double abscissa(double flowM3ps) {

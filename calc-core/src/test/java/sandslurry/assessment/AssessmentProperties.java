@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import net.jqwik.api.Assume;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -215,6 +216,12 @@ class AssessmentProperties {
     Design design = extreme(seed);
     Assume.that(design.route().isPresent());
     searchForAFalsePass(Evaluation.assess(design));
+  }
+
+  /** A curve that ended a rounding below no head in a thick liquor once ended in an exception. */
+  @Example
+  void aPumpCurveThatEndsAtNoHeadIsJudgedInAThickLiquor() {
+    noLineAtAllPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(-377);
   }
 
   @Property(tries = 40)
