@@ -92,6 +92,13 @@ class NoExceptionProperties {
     }
   }
 
+  /**
+   * A value that is a name: a person may call a run or a pit "Infinity"; only numbers must not be.
+   */
+  private static final Pattern NAME =
+      Pattern.compile(
+          "\"(title|notes|name|stream|in|sand|overflow|underflow|cake|liquid|currency)\"$");
+
   private static void shown(Design design) {
     Assessment assessment = Evaluation.assess(design);
     String report = new TextView(100).write(Report.of(assessment));
@@ -106,11 +113,6 @@ class NoExceptionProperties {
     } catch (DesignTextException refused) {
       assertThat(refused.getMessage()).isNotBlank();
       return;
-    }
-    // A person may call a design or a run "Infinity"; only numbers must not be.
-    document = document.without("/title");
-    for (int i = 0; i < document.size("/route/runs"); i++) {
-      document = document.without("/route/runs/" + i + "/name");
     }
     Reading reading = document.read();
     for (Problem problem : reading.problems()) {
@@ -131,6 +133,9 @@ class NoExceptionProperties {
       int which = random.nextInt(values.size());
       for (int k = 0; k <= which; k++) {
         matcher.find();
+      }
+      if (NAME.matcher(text.substring(0, matcher.start())).find()) {
+        continue;
       }
       String with =
           random.nextInt(4) == 0
