@@ -169,7 +169,7 @@ class PlantProperties {
     return fields;
   }
 
-  @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 80, shrinking = ShrinkingMode.OFF)
   void aPlantAtTheEndsOfTheRangesIsJudgedOrRefusedAndNeverBreaks(@ForAll long seed)
       throws Exception {
     Random random = new Random(seed);

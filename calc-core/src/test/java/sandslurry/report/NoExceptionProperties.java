@@ -122,7 +122,7 @@ class NoExceptionProperties {
     reading.design().ifPresent(NoExceptionProperties::shown);
   }
 
-  @Property(tries = 600)
+  @Property(tries = 350)
   void anExampleWithSpoiltValuesIsShownOrRefusedInWords(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int times) {
     Random random = new Random(seed);
@@ -146,7 +146,7 @@ class NoExceptionProperties {
     readAndShown(text);
   }
 
-  @Property(tries = 600)
+  @Property(tries = 350)
   void anExampleWithSpoiltCharactersIsShownOrRefusedInWords(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int times) {
     Random random = new Random(seed);

@@ -45,7 +45,7 @@ final class PlantInputs {
         THERE, FieldSpec.standard("Fall of coated grains", "coatingFactor", "1", "0.8"));
     section.textWhen(THERE, FieldSpec.standard("Porosity of sand", "porosity", "40 %", "40 %"));
     section.textWhen(
-        THERE, FieldSpec.standard("Recovered sand bedded", "rebeddedShare", "100 %", "95 %"));
+        THERE, FieldSpec.standard("Recovered sand bedded", "rebeddedShare", "95 %", "90 %"));
     section.rangeWhen(
         THERE, FieldSpec.standard("Bedded sand that comes", "sandReachingPlant", "100 %", "90 %"));
     section.rangeWhen(
