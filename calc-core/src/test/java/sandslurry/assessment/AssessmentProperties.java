@@ -75,7 +75,7 @@ class AssessmentProperties {
     return first(assessment, FlowCase.DESIGN).deposition().orElseThrow();
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, maxDiscardRatio = 50)
   void theSameDesignTypedInOtherUnitsHasTheSameNumbers(@ForAll long seed) {
     Optional<Design> metric = Documents.parse(RandomDesigns.inside(seed, false)).read().design();
     Optional<Design> us = Documents.parse(RandomDesigns.inside(seed, true)).read().design();
@@ -106,7 +106,7 @@ class AssessmentProperties {
                     .isCloseTo(Measure.FLOW.si(flow), within(1e-8 * Measure.FLOW.si(flow))));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, maxDiscardRatio = 50)
   void aLineWithoutSandIsALineOfClearLiquid(@ForAll long seed) {
     DesignDocument document = Documents.parse(RandomDesigns.extreme(seed));
     Assume.that(document.has("/route") && document.read().design().isPresent());
@@ -137,7 +137,7 @@ class AssessmentProperties {
         .allMatch(finding -> finding.severity() == Severity.PASS);
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, maxDiscardRatio = 50)
   void aDutyPointLiesOnBothCurves(@ForAll long seed) {
     Design design = extreme(seed);
     Assume.that(design.pump().filter(RotodynamicSpec.class::isInstance).isPresent());
@@ -164,7 +164,7 @@ class AssessmentProperties {
     }
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, maxDiscardRatio = 50)
   void theVerdictIsTheWorstOfTheFindingsAndTheyComeInThatOrder(@ForAll long seed) {
     Assessment assessment = Evaluation.assess(extreme(seed));
     List<Severity> severities = assessment.findings().stream().map(Finding::severity).toList();
@@ -206,12 +206,12 @@ class AssessmentProperties {
     }
   }
 
-  @Property(tries = 120)
+  @Property(tries = 120, maxDiscardRatio = 50)
   void noLineThatIsBuiltPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(@ForAll long seed) {
     searchForAFalsePass(assess(plausible(seed)));
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, maxDiscardRatio = 50)
   void noLineAtAllPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(@ForAll long seed) {
     Design design = extreme(seed);
     Assume.that(design.route().isPresent());
@@ -224,7 +224,7 @@ class AssessmentProperties {
     noLineAtAllPassesBelowTheLimitOrOutOfRangeOrWithoutTurbulence(-377);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, maxDiscardRatio = 50)
   void atTheFlowThatCuresNothingSettles(
       @ForAll long seed, @ForAll @DoubleRange(min = 1, max = 3) double more) {
     DesignDocument document = plausible(seed);
@@ -244,7 +244,7 @@ class AssessmentProperties {
     assertThat(slower.severity()).isGreaterThan(Severity.PASS);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, maxDiscardRatio = 50)
   void theSmallerPipeThatACureNamesPasses(@ForAll long seed) {
     DesignDocument document = plausible(seed);
     Assessment assessment = assess(document);
@@ -268,7 +268,7 @@ class AssessmentProperties {
     assertThat(first(cured, FlowCase.DESIGN).severity()).isEqualTo(Severity.PASS);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, maxDiscardRatio = 50)
   void denserSandAsksForMoreVelocity(
       @ForAll long seed, @ForAll @DoubleRange(min = 1.01, max = 1.3) double factor) {
     DesignDocument document = plausible(seed);
@@ -281,7 +281,7 @@ class AssessmentProperties {
     assertThat(after.limitMps()).isGreaterThan(before.limitMps());
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, maxDiscardRatio = 50)
   void frictionGrowsInProportionToLength(
       @ForAll long seed, @ForAll @DoubleRange(min = 1.1, max = 10) double factor) {
     DesignDocument document = plausible(seed);
@@ -298,7 +298,7 @@ class AssessmentProperties {
         .isCloseTo(factor * friction, within(1e-9 * factor * friction));
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, maxDiscardRatio = 50)
   void aSmallerBoreMakesMoreVelocityAndMoreFriction(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.5, max = 0.95) double factor) {
     DesignDocument document =
@@ -313,7 +313,7 @@ class AssessmentProperties {
         .isGreaterThan(Measure.FRACTION.si(wide.liquidGradient()));
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, maxDiscardRatio = 50)
   void aLowerMinimumFlowNeverMendsAPluggingLine(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.2, max = 1) double factor) {
     DesignDocument document = plausible(seed);
@@ -335,7 +335,7 @@ class AssessmentProperties {
         .reduce(Severity.NOTE, Severity::or);
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, maxDiscardRatio = 50)
   void theSandOfTheClassesSumsToAllSandAndNoMoreIsKeptThanCame(@ForAll long seed) {
     Design design = extreme(seed);
     Assume.that(design.lane().isPresent());

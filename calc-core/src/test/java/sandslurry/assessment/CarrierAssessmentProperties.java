@@ -187,7 +187,7 @@ class CarrierAssessmentProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, maxDiscardRatio = 50)
   void withIndexOneAndNoYieldStressEveryNumberIsThatOfTheMeasuredViscosity(
       @ForAll long seed, @ForAll @Scale(6) @DoubleRange(min = 0.0008, max = 0.3) double viscosity) {
     Design design = plausible(seed);
@@ -197,7 +197,7 @@ class CarrierAssessmentProperties {
         1e-9);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, maxDiscardRatio = 50)
   void aBinghamLiquidIsAHerschelBulkleyLiquidOfIndexOne(
       @ForAll long seed,
       @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 20) double yield,
@@ -209,7 +209,7 @@ class CarrierAssessmentProperties {
         1e-9);
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, maxDiscardRatio = 50)
   void aVanishingYieldStressIsNone(
       @ForAll long seed,
       @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 3) double k,
@@ -221,7 +221,7 @@ class CarrierAssessmentProperties {
     sameEverywhere(none, trace, 1e-5);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, maxDiscardRatio = 50)
   void withoutSandThePressureRisesWithTheFlowWhateverTheRheology(
       @ForAll long seed,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 30) double yield,
@@ -249,7 +249,7 @@ class CarrierAssessmentProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, maxDiscardRatio = 50)
   void aThickerLiquorNeverHasLessFriction(
       @ForAll @Scale(6) @DoubleRange(min = 2, max = 13) double solids,
       @ForAll @Scale(6) @DoubleRange(min = 2, max = 60) double litres) {
@@ -290,7 +290,7 @@ class CarrierAssessmentProperties {
         .reduce(Severity.PASS, Severity::or);
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, maxDiscardRatio = 50)
   void whatEitherEndOfTheBandFailsIsNeverAPass(
       @ForAll @Scale(6) @DoubleRange(min = 1, max = 13) double solids,
       @ForAll @Scale(6) @DoubleRange(min = 5, max = 60) double litres,
@@ -318,7 +318,7 @@ class CarrierAssessmentProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, maxDiscardRatio = 50)
   void laminarFlowNeverPassesUnlessAYieldStressHoldsTheSandInBothBoresAndTheFloorIsSwept(
       @ForAll long seed,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 80) double yield,
@@ -471,7 +471,7 @@ class CarrierAssessmentProperties {
     assertThat(assessment.verdict()).isGreaterThan(Severity.PASS);
   }
 
-  @Property(tries = 20)
+  @Property(tries = 20, maxDiscardRatio = 50)
   void freezingIsACautionUpToTwoDegreesAndNotAbove(
       @ForAll @IntRange(min = 1, max = 40) int tenths) {
     Assessment assessment =
@@ -493,7 +493,7 @@ class CarrierAssessmentProperties {
         .isEqualTo(tenths <= 20);
   }
 
-  @Property(tries = 15)
+  @Property(tries = 15, maxDiscardRatio = 50)
   void theDilutionCurveKeepsSandAndSolids(
       @ForAll @Scale(6) @DoubleRange(min = 4, max = 12.5) double solids,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 3) double added,
@@ -566,7 +566,7 @@ class CarrierAssessmentProperties {
         .isEqualTo(Measure.FRACTION.si(run.liquidGradient()));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, maxDiscardRatio = 50)
   void extremeDesignsOfAnyCarrierNeverFailToBeAssessed(@ForAll long seed) {
     Optional<Design> design = Documents.parse(RandomDesigns.extreme(seed)).read().design();
     Assume.that(design.isPresent());

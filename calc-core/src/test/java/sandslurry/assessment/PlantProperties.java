@@ -144,7 +144,7 @@ class PlantProperties {
     balances(result.accounts().orElseThrow());
   }
 
-  @Property(tries = 12)
+  @Property(tries = 12, maxDiscardRatio = 50)
   void aPlantEditedAtRandomConservesMeetsTheLimitAndBalancesItsAccounts(@ForAll long seed) {
     Design design =
         design(edited(seed % 2 == 0 ? Documents.plant() : Documents.flushedPlant(), seed));

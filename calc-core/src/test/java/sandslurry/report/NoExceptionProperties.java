@@ -122,7 +122,7 @@ class NoExceptionProperties {
     reading.design().ifPresent(NoExceptionProperties::shown);
   }
 
-  @Property(tries = 350)
+  @Property(tries = 350, maxDiscardRatio = 50)
   void anExampleWithSpoiltValuesIsShownOrRefusedInWords(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int times) {
     Random random = new Random(seed);
@@ -146,7 +146,7 @@ class NoExceptionProperties {
     readAndShown(text);
   }
 
-  @Property(tries = 350)
+  @Property(tries = 350, maxDiscardRatio = 50)
   void anExampleWithSpoiltCharactersIsShownOrRefusedInWords(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int times) {
     Random random = new Random(seed);
@@ -165,14 +165,14 @@ class NoExceptionProperties {
     readAndShown(text.toString());
   }
 
-  @Property(tries = 400)
+  @Property(tries = 400, maxDiscardRatio = 50)
   void aDesignInTheCornersOfItsRangesIsShown(@ForAll long seed) throws DesignTextException {
     Optional<Design> design = DesignDocument.parse(RandomDesigns.extreme(seed)).read().design();
     Assume.that(design.isPresent());
     shown(design.get());
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, maxDiscardRatio = 50)
   void aPartThatIsLeftOutIsMissedInWords(@ForAll long seed) throws DesignTextException {
     Random random = new Random(seed);
     DesignDocument document = DesignDocument.parse(EXAMPLES.get(random.nextInt(EXAMPLES.size())));
