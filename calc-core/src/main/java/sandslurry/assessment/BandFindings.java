@@ -73,7 +73,8 @@ final class BandFindings {
     return findings;
   }
 
-  private static Severity worst(List<Finding> findings, Topic topic) {
+  /** The gravest of the findings on a topic. */
+  static Severity worst(List<Finding> findings, Topic topic) {
     return findings.stream()
         .filter(f -> f.topic() == topic)
         .map(Finding::severity)

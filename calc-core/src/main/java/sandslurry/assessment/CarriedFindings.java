@@ -156,10 +156,7 @@ final class CarriedFindings extends FindingWriter {
   }
 
   private static Severity worst(Assessment assessment, Topic topic) {
-    return assessment.findings().stream()
-        .filter(f -> f.topic() == topic)
-        .map(Finding::severity)
-        .reduce(Severity.PASS, Severity::or);
+    return BandFindings.worst(assessment.findings(), topic);
   }
 
   private void unknown(CarriedStream mode) {
