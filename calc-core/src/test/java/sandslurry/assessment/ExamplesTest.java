@@ -2,39 +2,23 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.design.DesignDocument;
-import sandslurry.design.Reading;
-import sandslurry.report.Report;
-import sandslurry.report.TextView;
+import sandslurry.golden.Shipped;
 import sandslurry.transport.SandCarriage.Support;
 
 /** The examples of the documentation do what their page says. */
 class ExamplesTest {
-  private static final Path FOLDER = Path.of("..", "docs", "examples");
+  private static final Path FOLDER = Shipped.FOLDER;
 
-  private static List<Path> examples() throws IOException {
-    try (Stream<Path> files = Files.list(FOLDER)) {
-      return files
-          .filter(file -> file.toString().endsWith(".json"))
-          .sorted(Comparator.naturalOrder())
-          .toList();
-    }
-  }
-
-  private static Assessment assess(String file) throws Exception {
-    Reading reading = DesignDocument.load(FOLDER.resolve(file)).read();
-    assertThat(reading.problems()).isEmpty();
-    return Evaluation.assess(reading.design().orElseThrow());
+  private static Assessment assess(String file) {
+    return Shipped.assessment(file);
   }
 
   @ParameterizedTest
@@ -75,11 +59,10 @@ class ExamplesTest {
   @Test
   void everyExampleIsListedReadAndReportedWithoutAStrangeNumber() throws Exception {
     String page = Files.readString(FOLDER.resolve("README.md"));
-    assertThat(examples()).hasSizeGreaterThanOrEqualTo(6);
-    for (Path file : examples()) {
-      String name = file.getFileName().toString();
+    assertThat(Shipped.files()).hasSizeGreaterThanOrEqualTo(6);
+    for (String name : Shipped.files()) {
       assertThat(page).contains("[" + name + "](" + name + ")");
-      String report = new TextView(100).write(Report.of(assess(name)));
+      String report = Shipped.report(name);
       assertThat(report)
           .as(name)
           .doesNotContain("NaN", "Infinity")

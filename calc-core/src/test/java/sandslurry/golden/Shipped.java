@@ -1,0 +1,62 @@
+package sandslurry.golden;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Evaluation;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.DesignTextException;
+import sandslurry.design.Reading;
+import sandslurry.report.Report;
+import sandslurry.report.TextView;
+
+/** The examples of the documentation, each assessed once for all tests that look at it. */
+public final class Shipped {
+  /** Where the examples are. */
+  public static final Path FOLDER = Path.of("..", "docs", "examples");
+
+  private static final Map<String, Assessment> ASSESSED = new ConcurrentHashMap<>();
+  private static final Map<String, String> REPORTED = new ConcurrentHashMap<>();
+
+  private Shipped() {}
+
+  /** The file names of all examples, such as {@code parlor-line.json}, in order. */
+  public static List<String> files() {
+    try (Stream<Path> listed = Files.list(FOLDER)) {
+      return listed
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".json"))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** What comes of an example. */
+  public static Assessment assessment(String file) {
+    return ASSESSED.computeIfAbsent(file, Shipped::assess);
+  }
+
+  /** The report of an example as text, 100 characters wide. */
+  public static String report(String file) {
+    return REPORTED.computeIfAbsent(file, f -> new TextView(100).write(Report.of(assessment(f))));
+  }
+
+  private static Assessment assess(String file) {
+    try {
+      Reading reading = DesignDocument.load(FOLDER.resolve(file)).read();
+      if (!reading.problems().isEmpty()) {
+        throw new AssertionError(file + ": " + reading.problems());
+      }
+      return Evaluation.assess(reading.design().orElseThrow());
+    } catch (IOException | DesignTextException e) {
+      throw new AssertionError(file, e);
+    }
+  }
+}
