@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-class ExamplesTest {
+class ProgramExamplesTest {
   @Test
   void allExamplesOfTheDocsAreInTheProgramAndCanBeJudged() throws Exception {
     List<String> files;
