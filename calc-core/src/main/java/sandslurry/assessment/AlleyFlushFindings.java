@@ -2,10 +2,10 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.circuit.Flush;
-import sandslurry.circuit.SteadyBalance;
 import sandslurry.design.PlantSpec.FlushSpec;
 import sandslurry.design.PlantSpec.PenSpec;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.pen.Flush;
 import sandslurry.units.Kind;
 
 /** Whether a flush cleans its alley, carries its sand and is refilled in time. */

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.Design;
-import sandslurry.material.Carrier;
-import sandslurry.material.RheogramFit;
-import sandslurry.separation.LaneResult;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.RheogramFit;
+import sandslurry.separation.lane.LaneResult;
 
 /**
  * What came of a design: everything that a person sees is a view of this.

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Finding.Topic;
-import sandslurry.circuit.Stream;
 import sandslurry.design.Design;
 import sandslurry.design.FlowSpec;
 import sandslurry.design.MixtureSpec;
-import sandslurry.material.Carriers;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.plant.Stream;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.PlantModel.Case;
-import sandslurry.circuit.Constituents;
-import sandslurry.circuit.SteadyBalance;
-import sandslurry.circuit.Stream;
 import sandslurry.design.CarrierSpec;
 import sandslurry.design.CarrierSpec.ManureSpec;
 import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
 import sandslurry.design.Sand;
-import sandslurry.material.Carriers;
-import sandslurry.material.Gradation;
-import sandslurry.material.SievePoint;
-import sandslurry.material.SizeClass;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.SievePoint;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.SteadyBalance;
 import sandslurry.units.Measure;
 
 /**

@@ -8,7 +8,7 @@ import sandslurry.assessment.ServiceResult.Day;
 import sandslurry.assessment.StateResult.Point;
 import sandslurry.design.Design;
 import sandslurry.design.ServiceSpec.OperationSpec;
-import sandslurry.pump.DailyDuty;
+import sandslurry.pump.drive.DailyDuty;
 import sandslurry.units.Measure;
 
 /** A day of pumping. */

@@ -9,7 +9,7 @@ import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.ServiceResult.Day;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.MotorSpec;
-import sandslurry.pump.MotorStarts;
+import sandslurry.pump.drive.MotorStarts;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;

@@ -11,9 +11,9 @@ import sandslurry.design.CarrierSpec.ManureSpec;
 import sandslurry.design.CarrierSpec.MeasuredSpec;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.CarrierSpec.RheologySpec;
-import sandslurry.material.Carrier;
-import sandslurry.material.Carriers;
-import sandslurry.material.RheogramFit;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.liquid.RheogramFit;
 import sandslurry.units.Measure;
 
 /** The liquid that a design describes. */

@@ -5,8 +5,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
-import sandslurry.transport.ClearLiquid.Regime;
-import sandslurry.transport.SandCarriage.Support;
+import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.PressureGradient;
 
 /**

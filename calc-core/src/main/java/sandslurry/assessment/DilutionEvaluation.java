@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.DilutionSpec;
-import sandslurry.material.Carrier;
-import sandslurry.material.Carriers;
-import sandslurry.material.DilutedRheology;
-import sandslurry.transport.SandCarriage;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.liquid.DilutedRheology;
+import sandslurry.transport.bed.SandCarriage;
 import sandslurry.units.Measure;
 
 /** Evaluates the line of a design at rising dilution. */

@@ -12,8 +12,8 @@ import sandslurry.assessment.ServiceResult.DutyRow;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.PumpSpec.RunningPump;
-import sandslurry.pump.RepresentativeViscosity;
-import sandslurry.pump.SolidsDerating;
+import sandslurry.pump.derating.RepresentativeViscosity;
+import sandslurry.pump.derating.SolidsDerating;
 import sandslurry.units.Measure;
 
 /**

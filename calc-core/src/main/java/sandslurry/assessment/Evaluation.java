@@ -10,7 +10,7 @@ import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
 import sandslurry.design.MixtureSpec;
-import sandslurry.separation.LaneResult;
+import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Measure;
 
 /** Turns a Design into its Assessment. */

@@ -5,18 +5,18 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.ServiceResult.GravityRun;
 import sandslurry.assessment.ServiceResult.PenFeed;
 import sandslurry.assessment.ServiceResult.Screw;
-import sandslurry.circuit.PenLoad;
 import sandslurry.correlation.Estimate;
 import sandslurry.design.Design;
 import sandslurry.design.ServiceSpec.GravityRunSpec;
 import sandslurry.design.ServiceSpec.ScrewSpec;
-import sandslurry.material.Liquid;
 import sandslurry.material.Vehicle;
-import sandslurry.pump.ScrewConveyor;
-import sandslurry.separation.PartFullPipe;
-import sandslurry.separation.PartFullPipe.PartFullFlow;
-import sandslurry.separation.ScourModels;
-import sandslurry.separation.SelfCleansing;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.plant.pen.PenLoad;
+import sandslurry.pump.drive.ScrewConveyor;
+import sandslurry.separation.channel.PartFullPipe;
+import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
+import sandslurry.separation.channel.ScourModels;
+import sandslurry.separation.channel.SelfCleansing;
 import sandslurry.units.Measure;
 
 /** What feeds the pit: screw conveyor and gravity pipe. */

@@ -9,10 +9,10 @@ import sandslurry.assessment.ServiceResult.Screw;
 import sandslurry.design.Design;
 import sandslurry.design.ServiceSpec.GravityRunSpec;
 import sandslurry.design.ServiceSpec.ScrewSpec;
-import sandslurry.pump.ScrewConveyor;
-import sandslurry.separation.ChannelFlow;
-import sandslurry.separation.PartFullPipe.PartFullFlow;
-import sandslurry.separation.SelfCleansing;
+import sandslurry.pump.drive.ScrewConveyor;
+import sandslurry.separation.channel.ChannelFlow;
+import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
+import sandslurry.separation.channel.SelfCleansing;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

@@ -1,6 +1,6 @@
 package sandslurry.assessment;
 
-import sandslurry.circuit.Range;
+import sandslurry.plant.Range;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

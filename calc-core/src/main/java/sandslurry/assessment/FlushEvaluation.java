@@ -15,17 +15,17 @@ import sandslurry.design.ServiceSpec.FlushPoint;
 import sandslurry.design.ServiceSpec.FlushSupply;
 import sandslurry.design.ServiceSpec.GivenFlush;
 import sandslurry.design.ServiceSpec.SourceFlush;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
 import sandslurry.numeric.MonotoneCurve;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.CircularSegment;
-import sandslurry.pump.DutyPoints;
-import sandslurry.pump.DutyPoints.DutyPoint;
-import sandslurry.pump.DutyPoints.Meeting;
-import sandslurry.pump.PistonPump;
-import sandslurry.pump.PumpGroup;
-import sandslurry.transport.ClearLiquid;
-import sandslurry.transport.StoppedLine;
+import sandslurry.pump.piston.PistonPump;
+import sandslurry.pump.rotodynamic.DutyPoints;
+import sandslurry.pump.rotodynamic.DutyPoints.DutyPoint;
+import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.transport.bed.StoppedLine;
+import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.units.Measure;
 
 /**

@@ -1,8 +1,8 @@
 package sandslurry.assessment;
 
 import java.util.List;
-import sandslurry.separation.LaneFilling;
-import sandslurry.separation.LaneTrade;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneTrade;
 
 /**
  * What a settling lane is designed by: its trade against velocity, what it keeps of each grain

@@ -1,16 +1,16 @@
 package sandslurry.assessment;
 
 import java.util.OptionalDouble;
-import sandslurry.circuit.ManureSolids;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
-import sandslurry.material.SizeClass;
 import sandslurry.material.Vehicle;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.ManureSolids;
 import sandslurry.separation.LaneFeed;
-import sandslurry.separation.LaneResult;
-import sandslurry.separation.OpenChannel;
-import sandslurry.separation.SettlingLane;
 import sandslurry.separation.UnitFeed;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.separation.lane.SettlingLane;
 import sandslurry.units.Measure;
 
 /** Evaluates the settling lane of a design. */

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
-import sandslurry.separation.LaneResult;
+import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;

@@ -14,13 +14,13 @@ import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
-import sandslurry.pipe.PipeCatalogue;
-import sandslurry.pipe.StandardPipe;
-import sandslurry.transport.ClearLiquid.Regime;
-import sandslurry.transport.DepositionJudgement;
-import sandslurry.transport.DepositionJudgement.Entry;
-import sandslurry.transport.DepositionVelocities.Role;
-import sandslurry.transport.SandCarriage;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionJudgement.Entry;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -97,7 +97,8 @@ final class LineFindings extends FindingWriter {
         point.run().name(),
         blocks
             ? "The largest grains do not go through this pipe."
-            : "The largest grains are so large for this pipe that a few of them can lock across it.",
+            : "The largest grains are so large for this pipe that a few of them can lock across"
+                  + " it.",
         show(Kind.PERCENT, OVERSIZE_SHARE)
             + " of the sand is coarser than "
             + show(Kind.GRAIN, grain)
@@ -185,7 +186,7 @@ final class LineFindings extends FindingWriter {
           name,
           "There is no sand to settle.",
           "The mixture holds no grains coarser than "
-              + show(Kind.GRAIN, sandslurry.material.Gradation.FINES_BOUNDARY_M)
+              + show(Kind.GRAIN, sandslurry.material.sand.Gradation.FINES_BOUNDARY_M)
               + ".",
           "");
       return;
@@ -295,8 +296,8 @@ final class LineFindings extends FindingWriter {
                       : point.yieldExtrapolated()
                           ? "Laminar: whether it holds its sand depends on a yield stress that the"
                               + " readings do not show."
-                          : "Laminar: sand sinks through what is sheared, though little of it reaches the"
-                              + " floor before the outlet.";
+                          : "Laminar: sand sinks through what is sheared, though little of it"
+                                + " reaches the floor before the outlet.";
         };
     StringBuilder why = new StringBuilder(at).append(". ");
     why.append(String.join(" ", carriage.reasons(units)));

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.StopResult.FlushFlow;
 import sandslurry.assessment.StopResult.OverBed;
-import sandslurry.transport.StoppedLine;
-import sandslurry.transport.StoppedLine.Flush;
+import sandslurry.transport.bed.StoppedLine;
+import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -11,15 +11,15 @@ import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.ServiceSpec;
-import sandslurry.material.Rheology;
 import sandslurry.material.Vehicle;
+import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
-import sandslurry.pump.PumpGroup;
+import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
-import sandslurry.transport.ClearLiquid;
-import sandslurry.transport.DepositionRule;
-import sandslurry.transport.LaminarTransport;
+import sandslurry.transport.bed.LaminarTransport;
+import sandslurry.transport.deposition.DepositionRule;
+import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.units.Measure;
 
 /** The physics of a whole line as a function of flow, in plain SI. */

@@ -4,7 +4,7 @@ import static sandslurry.assessment.Working.in;
 
 import java.util.List;
 import sandslurry.design.Design;
-import sandslurry.material.Gradation;
+import sandslurry.material.sand.Gradation;
 import sandslurry.units.Kind;
 
 /** The working behind the liquid and the sand. */

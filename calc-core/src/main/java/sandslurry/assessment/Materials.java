@@ -3,13 +3,13 @@ package sandslurry.assessment;
 import java.util.OptionalDouble;
 import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
-import sandslurry.material.Carrier;
-import sandslurry.material.Gradation;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
 import sandslurry.material.Vehicle;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.Grain;
 import sandslurry.units.Measure;
 
 /**

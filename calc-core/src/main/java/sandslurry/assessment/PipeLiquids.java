@@ -2,9 +2,9 @@ package sandslurry.assessment;
 
 import java.util.HashMap;
 import java.util.Map;
-import sandslurry.material.Rheology;
+import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
-import sandslurry.transport.NonNewtonianFriction;
+import sandslurry.transport.friction.NonNewtonianFriction;
 
 /**
  * Liquids in pipes, each made once: where flow turns turbulent is solved for when one is made, and

@@ -7,8 +7,8 @@ import sandslurry.assessment.PlantResult.Basis;
 import sandslurry.assessment.PlantResult.Bed;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.SieveCheck;
-import sandslurry.circuit.Range;
-import sandslurry.circuit.SandCirculation;
+import sandslurry.plant.Range;
+import sandslurry.plant.account.SandCirculation;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -112,7 +112,8 @@ final class PlantAccountFindings extends PlantFindingWriter {
         spec.targets().bedOrganicMatter(),
         " Nobody knows how much a thick liquor slows fibre: the range goes from fibre slowed like"
             + " sand to fibre not slowed at all.",
-        "Have the sand tested; rinse it, dilute more with thinner liquor, or let the lane run faster.");
+        "Have the sand tested; rinse it, dilute more with thinner liquor, or let the lane run"
+            + " faster.");
     limit(
         "moisture of recovered sand",
         "The moisture",

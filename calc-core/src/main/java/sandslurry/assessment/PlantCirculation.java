@@ -3,13 +3,13 @@ package sandslurry.assessment;
 import java.util.Map;
 import java.util.Optional;
 import sandslurry.assessment.PlantModel.Case;
-import sandslurry.circuit.SandAccount;
-import sandslurry.circuit.SandCirculation;
-import sandslurry.circuit.SteadyBalance;
-import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.Use;
 import sandslurry.numeric.UnsolvedException;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.network.SteadyBalance;
 
 /**
  * The sand that circulates put back through the units of a plant.

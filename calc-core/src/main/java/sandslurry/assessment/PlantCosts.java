@@ -3,8 +3,8 @@ package sandslurry.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sandslurry.circuit.Range;
 import sandslurry.design.PlantSpec.Prices;
+import sandslurry.plant.Range;
 import sandslurry.units.Kind;
 
 /**

@@ -8,12 +8,12 @@ import sandslurry.assessment.PlantModel.Case;
 import sandslurry.assessment.PlantResult.Basis;
 import sandslurry.assessment.PlantResult.Compared;
 import sandslurry.assessment.PlantResult.ModeResult;
-import sandslurry.circuit.Day;
-import sandslurry.circuit.DayRun;
-import sandslurry.circuit.SteadyBalance;
-import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.Use;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.schedule.Day;
+import sandslurry.plant.schedule.DayRun;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 

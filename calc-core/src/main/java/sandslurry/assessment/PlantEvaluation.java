@@ -14,19 +14,19 @@ import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
 import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.circuit.Day;
-import sandslurry.circuit.DayRun;
-import sandslurry.circuit.DaySchedule;
-import sandslurry.circuit.Mode;
-import sandslurry.circuit.PenLoad;
-import sandslurry.circuit.SteadyBalance;
-import sandslurry.circuit.SteadyState;
-import sandslurry.circuit.Stream;
 import sandslurry.design.Design;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.UnitSpec;
 import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.Mode;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.SteadyState;
+import sandslurry.plant.pen.PenLoad;
+import sandslurry.plant.schedule.Day;
+import sandslurry.plant.schedule.DayRun;
+import sandslurry.plant.schedule.DaySchedule;
 
 /** Works a plant out: loads, steady balances, days, accounts. */
 final class PlantEvaluation {

@@ -3,9 +3,9 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.Locale;
 import sandslurry.assessment.Finding.Topic;
-import sandslurry.circuit.Range;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.UnitSpec;
+import sandslurry.plant.Range;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -6,8 +6,8 @@ import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.Recycling;
 import sandslurry.assessment.PlantResult.Sized;
 import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.circuit.Liquor;
-import sandslurry.circuit.Stream;
+import sandslurry.plant.Stream;
+import sandslurry.plant.unit.Liquor;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -75,9 +75,9 @@ final class PlantLiquorFindings extends PlantFindingWriter {
             + show(Kind.PERCENT, main.dissolved())
             + " of the water with them (from "
             + show(Kind.PERCENT, SALTY)
-            + " on a caution by common practice, no source). Where they concentrate, struvite can scale pipes, pumps and"
-            + " valves; whether it does depends on magnesium, ammonium, phosphate and pH, which are"
-            + " not computed.",
+            + " on a caution by common practice, no source). Where they concentrate, struvite can"
+            + " scale pipes, pumps and valves; whether it does depends on magnesium, ammonium,"
+            + " phosphate and pH, which are not computed.",
         salty
             ? "Have the liquid tested, and look into pipes and valves where it is turbulent."
             : "");

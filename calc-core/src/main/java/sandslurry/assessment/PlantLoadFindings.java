@@ -1,9 +1,9 @@
 package sandslurry.assessment;
 
 import java.util.List;
-import sandslurry.circuit.ManureProduction;
-import sandslurry.circuit.ManureProductions;
 import sandslurry.design.PlantSpec.PenSpec;
+import sandslurry.plant.pen.ManureProduction;
+import sandslurry.plant.pen.ManureProductions;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -3,14 +3,14 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.PlantModel.Case;
-import sandslurry.circuit.BedQuality;
-import sandslurry.circuit.SandAccount;
-import sandslurry.circuit.StorageAccount;
-import sandslurry.circuit.Stream;
-import sandslurry.circuit.WaterAccount;
 import sandslurry.design.PlantSpec.Use;
 import sandslurry.design.PlantSpec.WaterSpec;
 import sandslurry.design.UnitSpec.StorageSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.BedQuality;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.account.WaterAccount;
 import sandslurry.units.InUnit;
 
 /**

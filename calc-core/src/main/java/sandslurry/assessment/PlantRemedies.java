@@ -9,9 +9,9 @@ import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.Sized;
 import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.WaterSpec;
+import sandslurry.plant.Stream;
 
 /** How much purge, or how much fresh water, brings the sand recovery to its target. */
 final class PlantRemedies {

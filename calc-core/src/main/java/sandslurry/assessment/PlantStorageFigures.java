@@ -3,9 +3,9 @@ package sandslurry.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.circuit.Range;
-import sandslurry.circuit.StorageAccount;
 import sandslurry.design.UnitSpec.StorageSpec;
+import sandslurry.plant.Range;
+import sandslurry.plant.account.StorageAccount;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 

@@ -3,7 +3,7 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.circuit.StorageAccount;
+import sandslurry.plant.account.StorageAccount;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

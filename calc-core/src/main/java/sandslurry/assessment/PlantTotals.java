@@ -5,14 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.PlantResult.LiquorLimit;
-import sandslurry.circuit.Liquor;
-import sandslurry.circuit.SandAccount;
-import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.Use;
 import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.design.UnitSpec.StorageSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.unit.Liquor;
 
 /** The streams of a plant put together by what they are for. */
 final class PlantTotals {

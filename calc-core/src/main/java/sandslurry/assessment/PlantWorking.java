@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
-import sandslurry.circuit.Constituents;
-import sandslurry.circuit.Nennich2005;
-import sandslurry.circuit.PenLoad;
-import sandslurry.circuit.Stream;
 import sandslurry.design.PlantSpec.PenSpec;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.pen.Nennich2005;
+import sandslurry.plant.pen.PenLoad;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -197,7 +197,7 @@ final class PlantWorking {
     return w.steps();
   }
 
-  private static List<Step> storage(String name, sandslurry.circuit.StorageAccount account) {
+  private static List<Step> storage(String name, sandslurry.plant.account.StorageAccount account) {
     Working w = new Working(name);
     w.step(
         "V",

@@ -7,7 +7,7 @@ import sandslurry.assessment.PulsationResult.Pulse;
 import sandslurry.assessment.PulsationResult.Vessel;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
-import sandslurry.pump.ReliefWindow;
+import sandslurry.pump.piston.ReliefWindow;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

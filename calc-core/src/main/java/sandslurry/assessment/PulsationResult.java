@@ -3,8 +3,8 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.pump.FlowRipple;
-import sandslurry.pump.ReliefWindow;
+import sandslurry.pump.piston.FlowRipple;
+import sandslurry.pump.piston.ReliefWindow;
 
 /**
  * The pulsing of a piston pump.

@@ -14,12 +14,12 @@ import sandslurry.design.PumpSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.PumpSpec.RunningPump;
-import sandslurry.pump.DutyPoints;
-import sandslurry.pump.MotorPower;
-import sandslurry.pump.PistonPump;
-import sandslurry.pump.PumpCurve;
-import sandslurry.pump.PumpGroup;
-import sandslurry.pump.SolidsDeratings;
+import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.pump.drive.MotorPower;
+import sandslurry.pump.piston.PistonPump;
+import sandslurry.pump.rotodynamic.DutyPoints;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.units.Measure;
 
 /**
@@ -223,8 +223,8 @@ final class PumpEvaluation {
                     + derating.model().name()
                     + " this sand, at this concentration, takes all of the head or efficiency of"
                     + " the pump"
-                : "what sand and liquid take leaves a pump no head or no efficiency, or the pumps no"
-                    + " flow in common"),
+                : "what sand and liquid take leaves a pump no head or no efficiency, or the pumps"
+                      + " no flow in common"),
         List.of(),
         deratings(pump),
         Measure.FRACTION.of(Math.max(0, derating.headRatio().value())),

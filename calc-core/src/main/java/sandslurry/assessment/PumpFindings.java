@@ -10,10 +10,10 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
-import sandslurry.pump.DutyPoints.Meeting;
-import sandslurry.pump.OperatingRegion;
-import sandslurry.pump.PumpGroup.Arrangement;
-import sandslurry.pump.ViscousCorrection;
+import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
+import sandslurry.pump.rotodynamic.OperatingRegion;
+import sandslurry.pump.rotodynamic.PumpGroup.Arrangement;
+import sandslurry.pump.rotodynamic.ViscousCorrection;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -136,8 +136,8 @@ final class PumpFindings extends FindingWriter {
                 + units.show(Kind.PRESSURE, piston.pressureLimit())
                 + ", or a larger pipe if its velocity stays above the deposition limit."
             : head(flow(FlowCase.DESIGN)) < 0
-                ? "Gravity drives more than that flow by itself: leave the pump out, or hold the line"
-                    + " back with a valve at its end."
+                ? "Gravity drives more than that flow by itself: leave the pump out, or hold the"
+                      + " line back with a valve at its end."
                 : "Choose a pump that gives that head, or give more points of the pump curve.");
   }
 
@@ -149,8 +149,8 @@ final class PumpFindings extends FindingWriter {
     if (stable.size() > 1) {
       add(
           Severity.CAUTION,
-          "There is more than one stable duty point: which one is reached depends on how the line is"
-              + " started.",
+          "There is more than one stable duty point: which one is reached depends on how the line"
+              + " is started.",
           "They lie at "
               + units.show(Kind.FLOW, stable.get(0).flow())
               + " and "
@@ -167,7 +167,8 @@ final class PumpFindings extends FindingWriter {
               + (overBed ? ", over a bed." : "."),
           "That is at "
               + units.show(Kind.FLOW, unstable.get().flow())
-              + "; below it the pump cannot clear the bed: the head of the solids rises as the flow falls"
+              + "; below it the pump cannot clear the bed: the head of the solids rises as the flow"
+              + " falls"
               + (overBed ? ", and the models are no guide to the head." : "."),
           overBed ? "" : "Take a pump with a steeper curve, or a positive-displacement pump.");
     }

@@ -8,7 +8,7 @@ import sandslurry.assessment.ServiceResult.PumpInState;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.MotorSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
-import sandslurry.pump.OperatingRegion;
+import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

@@ -7,9 +7,9 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
-import sandslurry.pump.DutyPoints.Meeting;
-import sandslurry.pump.RepresentativeViscosity;
-import sandslurry.pump.ViscousCorrection;
+import sandslurry.pump.derating.RepresentativeViscosity;
+import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
+import sandslurry.pump.rotodynamic.ViscousCorrection;
 import sandslurry.units.SpecificEnergy;
 import si.uom.quantity.VolumetricFlowRate;
 

@@ -8,8 +8,8 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.material.Slurry;
-import sandslurry.pump.BestPoint;
-import sandslurry.pump.HydraulicInstituteViscous;
+import sandslurry.pump.derating.HydraulicInstituteViscous;
+import sandslurry.pump.rotodynamic.BestPoint;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

@@ -9,28 +9,28 @@ import java.util.function.ToDoubleFunction;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.design.RouteSpec.RunSpec;
-import sandslurry.material.Liquid;
-import sandslurry.material.Newtonian;
 import sandslurry.material.Proportions;
-import sandslurry.material.Rheology;
 import sandslurry.material.Slurry;
 import sandslurry.material.Thomas1965;
 import sandslurry.material.Vehicle;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
-import sandslurry.pipe.FittingKind;
-import sandslurry.pipe.FittingLoss;
-import sandslurry.transport.ClearLiquid;
-import sandslurry.transport.ClearLiquid.Regime;
-import sandslurry.transport.DepositionJudgement;
-import sandslurry.transport.DepositionJudgement.Outcome;
-import sandslurry.transport.DepositionRule;
-import sandslurry.transport.HeadLossModel;
-import sandslurry.transport.HeadLosses;
-import sandslurry.transport.Inclination;
-import sandslurry.transport.NonNewtonianFriction;
-import sandslurry.transport.PipeFriction;
-import sandslurry.transport.SandCarriage;
-import sandslurry.transport.SandCarriage.Support;
+import sandslurry.pipe.fittings.FittingKind;
+import sandslurry.pipe.fittings.FittingLoss;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionJudgement.Outcome;
+import sandslurry.transport.deposition.DepositionRule;
+import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.transport.friction.NonNewtonianFriction;
+import sandslurry.transport.friction.PipeFriction;
+import sandslurry.transport.headloss.HeadLossModel;
+import sandslurry.transport.headloss.HeadLosses;
+import sandslurry.transport.headloss.Inclination;
 import sandslurry.units.Measure;
 
 /**
@@ -283,8 +283,8 @@ record RunPoint(
 
   /**
    * What a pipe packed with sand that slides as a plug asks beyond its carrier, 2 μs (s − 1) Cb
-   * (Wilson 1970, as in {@link sandslurry.transport.LaminarTransport}): no bed asks for more, while
-   * the models of moving sand grow without limit towards zero velocity.
+   * (Wilson 1970, as in {@link sandslurry.transport.bed.LaminarTransport}): no bed asks for more,
+   * while the models of moving sand grow without limit towards zero velocity.
    */
   private static double packedExcess(Slurry slurry) {
     return 2 * SLIDING_FRICTION * (slurry.densityRatio() - 1) * Proportions.PACKED_VOLUME_FRACTION;

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.StateResult.Point;
 import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.correlation.Estimate;
-import sandslurry.pump.RepresentativeViscosity;
-import sandslurry.pump.WearIndex;
-import sandslurry.separation.PartFullPipe.PartFullFlow;
-import sandslurry.separation.SelfCleansing;
+import sandslurry.pump.derating.RepresentativeViscosity;
+import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
+import sandslurry.separation.channel.SelfCleansing;
 
 /**
  * What came of a line in service beside its design state, in plain SI.

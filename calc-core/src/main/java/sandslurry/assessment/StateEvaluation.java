@@ -15,12 +15,12 @@ import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.PumpSpec.RunningPump;
 import sandslurry.design.RouteSpec.RunSpec;
-import sandslurry.material.Carriers;
-import sandslurry.pump.BestPoint;
-import sandslurry.pump.OperatingRegion;
-import sandslurry.pump.PumpCurve;
-import sandslurry.pump.PumpGroup;
-import sandslurry.pump.WearIndex;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.pump.rotodynamic.BestPoint;
+import sandslurry.pump.rotodynamic.OperatingRegion;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 

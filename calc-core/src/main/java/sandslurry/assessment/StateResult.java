@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.design.PumpSpec.MotorSpec;
-import sandslurry.pump.BestPoint;
-import sandslurry.pump.OperatingRegion;
-import sandslurry.pump.SuctionEnergy;
-import sandslurry.pump.SuctionMargin;
-import sandslurry.pump.WearIndex;
-import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.pump.rotodynamic.BestPoint;
+import sandslurry.pump.rotodynamic.OperatingRegion;
+import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.pump.suction.SuctionEnergy;
+import sandslurry.pump.suction.SuctionMargin;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 
 /**
  * The line in one state.

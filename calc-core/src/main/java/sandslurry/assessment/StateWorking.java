@@ -9,9 +9,9 @@ import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.material.Water;
-import sandslurry.pump.StandardAtmosphere;
-import sandslurry.pump.WearIndex;
+import sandslurry.material.liquid.Water;
+import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.pump.suction.StandardAtmosphere;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -144,8 +144,8 @@ final class StateWorking {
           Kind.HEAD,
           suction.margin().neededM(required),
           "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
-              + " ANSI/HI 9.6.1 for an inlet that works hard; NPSHr by the maker's points, at another"
-              + " speed as its square"
+              + " ANSI/HI 9.6.1 for an inlet that works hard; NPSHr by the maker's points, at"
+              + " another speed as its square"
               + (suction.viscousRatio() > 1 ? ", times the factor of the thick liquid" : ""),
           in("NPSHr", Kind.HEAD, required),
           in("R", Kind.NUMBER, suction.margin().leastRatio()),

@@ -13,7 +13,7 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
-import sandslurry.pump.PumpGroup;
+import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

@@ -16,7 +16,7 @@ import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.PumpSpec.RunningPump;
-import sandslurry.pump.SuctionEnergy;
+import sandslurry.pump.suction.SuctionEnergy;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -107,9 +107,10 @@ final class StationFindings extends FindingWriter {
         good
             ? "By every published correction for sand and liquid the pump keeps the sand moving."
             : worse
-                ? "By another published correction for sand and liquid the pump drives less, and the"
-                    + " sand no longer passes."
-                : "The corrections for sand and liquid differ in the flow, but not in how the sand stands.",
+                ? "By another published correction for sand and liquid the pump drives less, and"
+                      + " the sand no longer passes."
+                : "The corrections for sand and liquid differ in the flow, but not in how the sand"
+                      + " stands.",
         why,
         cure);
   }

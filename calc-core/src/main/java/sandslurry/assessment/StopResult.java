@@ -3,8 +3,8 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.transport.PackedPlug;
-import sandslurry.transport.StoppedLine;
+import sandslurry.transport.bed.PackedPlug;
+import sandslurry.transport.bed.StoppedLine;
 
 /**
  * The line stopped full.

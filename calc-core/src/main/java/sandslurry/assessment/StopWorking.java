@@ -13,8 +13,8 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Vehicle;
-import sandslurry.transport.PackedPlug;
-import sandslurry.transport.StoppedLine;
+import sandslurry.transport.bed.PackedPlug;
+import sandslurry.transport.bed.StoppedLine;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -133,8 +133,8 @@ final class StopWorking {
                 w.step(
                     "t",
                     "least time until the finest sand lies at the foot of " + run.run(),
-                    "t = A / (w D cos theta) ln[(L D cos theta + A/sin theta) / (L C_t/C_b D cos theta"
-                        + " + A/sin theta)]",
+                    "t = A / (w D cos theta) ln[(L D cos theta + A/sin theta) / (L C_t/C_b D cos"
+                        + " theta + A/sin theta)]",
                     Kind.TIME,
                     t,
                     "Ponder 1925; Nakamura and Kuroda 1937, by Kinosita 1949",

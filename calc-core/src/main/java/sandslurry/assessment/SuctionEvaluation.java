@@ -10,14 +10,14 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.CurveSpec;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.RunningPump;
-import sandslurry.material.Water;
-import sandslurry.pump.BestPoint;
-import sandslurry.pump.RequiredSuctionHead;
-import sandslurry.pump.StandardAtmosphere;
-import sandslurry.pump.SuctionEnergy;
-import sandslurry.pump.SuctionHead;
-import sandslurry.pump.SuctionMargin;
-import sandslurry.pump.ViscousCorrection;
+import sandslurry.material.liquid.Water;
+import sandslurry.pump.rotodynamic.BestPoint;
+import sandslurry.pump.rotodynamic.ViscousCorrection;
+import sandslurry.pump.suction.RequiredSuctionHead;
+import sandslurry.pump.suction.StandardAtmosphere;
+import sandslurry.pump.suction.SuctionEnergy;
+import sandslurry.pump.suction.SuctionHead;
+import sandslurry.pump.suction.SuctionMargin;
 import sandslurry.units.Measure;
 
 /** The suction side of one pump. */

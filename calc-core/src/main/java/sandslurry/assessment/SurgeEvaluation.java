@@ -11,8 +11,8 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.ServiceSpec.OperationSpec;
-import sandslurry.material.Water;
-import sandslurry.pipe.Joukowsky1898;
+import sandslurry.material.liquid.Water;
+import sandslurry.pipe.surge.Joukowsky1898;
 import sandslurry.units.Measure;
 
 /** The surge when the flow through a line stops. */

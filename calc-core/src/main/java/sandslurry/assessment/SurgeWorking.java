@@ -6,8 +6,8 @@ import static sandslurry.assessment.Working.in;
 import java.util.List;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec.RunSpec;
-import sandslurry.pipe.GassyLiquid;
-import sandslurry.pipe.Joukowsky1898;
+import sandslurry.pipe.surge.GassyLiquid;
+import sandslurry.pipe.surge.Joukowsky1898;
 import sandslurry.units.Kind;
 
 /** The working behind the surge in a run. */

@@ -5,9 +5,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
-import sandslurry.material.RheogramFit;
-import sandslurry.material.Rheology;
-import sandslurry.material.ViscometerReading;
+import sandslurry.material.liquid.RheogramFit;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.material.liquid.ViscometerReading;
 import si.uom.quantity.Density;
 import si.uom.quantity.DynamicViscosity;
 

@@ -4,7 +4,7 @@ import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
-import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
 
 /**
  * The margins by which a design is judged; every one can be changed.

@@ -7,8 +7,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
-import sandslurry.transport.DepositionVelocities;
-import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.transport.deposition.DepositionVelocities;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
 import sandslurry.units.Measure;
 
 /** Reads what a design is judged by. */

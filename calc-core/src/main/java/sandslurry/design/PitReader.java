@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Frequency;
-import sandslurry.circuit.Pit;
 import sandslurry.design.UnitSpec.Mixer;
 import sandslurry.design.UnitSpec.PitSpec;
-import sandslurry.separation.Impeller;
+import sandslurry.plant.network.Pit;
+import sandslurry.separation.pit.Impeller;
 import sandslurry.units.Measure;
 
 /** Reads pits with their pumps and mixers. */

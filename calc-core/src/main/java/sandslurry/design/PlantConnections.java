@@ -5,14 +5,14 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import sandslurry.circuit.Network;
-import sandslurry.circuit.Split;
-import sandslurry.circuit.Stream;
-import sandslurry.circuit.Unit;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.WaterSpec;
 import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.Network;
+import sandslurry.plant.network.Split;
+import sandslurry.plant.network.Unit;
 
 /** The units of a plant while it is read, and the streams that connect them. */
 final class PlantConnections {

@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.circuit.Batches;
-import sandslurry.circuit.EnergyUse;
-import sandslurry.circuit.Flush;
-import sandslurry.circuit.ManureProduction;
-import sandslurry.circuit.ManureSolids;
-import sandslurry.circuit.Pen;
-import sandslurry.circuit.Range;
-import sandslurry.material.StandardSand;
-import sandslurry.separation.OpenChannel;
+import sandslurry.material.sand.StandardSand;
+import sandslurry.plant.ManureSolids;
+import sandslurry.plant.Range;
+import sandslurry.plant.account.EnergyUse;
+import sandslurry.plant.pen.Flush;
+import sandslurry.plant.pen.ManureProduction;
+import sandslurry.plant.pen.Pen;
+import sandslurry.plant.schedule.Batches;
+import sandslurry.separation.channel.OpenChannel;
 
 /**
  * The way from the pens to the storage: units that are connected by streams of equal name. Values

@@ -11,11 +11,11 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-import sandslurry.pump.CrankDrive;
-import sandslurry.pump.HydraulicDrive;
-import sandslurry.pump.PumpCurve;
-import sandslurry.pump.PumpGroup;
-import sandslurry.pump.StrokeDrive;
+import sandslurry.pump.piston.CrankDrive;
+import sandslurry.pump.piston.HydraulicDrive;
+import sandslurry.pump.piston.StrokeDrive;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 

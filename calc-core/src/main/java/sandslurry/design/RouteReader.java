@@ -11,9 +11,9 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
-import sandslurry.pipe.FittingKind;
-import sandslurry.pipe.PipeCatalogue;
-import sandslurry.pipe.StandardPipe;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.pipe.fittings.FittingKind;
 import sandslurry.units.Measure;
 
 /** Reads the route of the line: its runs, their pipes and fittings. */

@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
-import sandslurry.pipe.FittingKind;
-import sandslurry.pipe.StandardPipe;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.pipe.fittings.FittingKind;
 import sandslurry.units.Measure;
 
 /**

@@ -1,8 +1,8 @@
 package sandslurry.design;
 
 import javax.measure.Quantity;
-import sandslurry.material.Gradation;
-import sandslurry.material.GrainShape;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.GrainShape;
 import si.uom.quantity.Density;
 
 /**

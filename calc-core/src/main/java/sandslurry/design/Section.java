@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import sandslurry.circuit.Range;
+import sandslurry.plant.Range;
 import sandslurry.units.InUnit;
 import sandslurry.units.UnitTextException;
 

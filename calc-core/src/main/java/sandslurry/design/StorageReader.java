@@ -9,12 +9,12 @@ import java.util.OptionalDouble;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
-import sandslurry.circuit.GivenFloor;
-import sandslurry.circuit.Pit;
-import sandslurry.circuit.Pond;
-import sandslurry.circuit.StorageAccount;
 import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.design.UnitSpec.StorageSpec;
+import sandslurry.plant.account.Pond;
+import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.unit.GivenFloor;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 

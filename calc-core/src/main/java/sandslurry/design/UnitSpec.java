@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.circuit.GivenFloor;
-import sandslurry.circuit.Pit;
-import sandslurry.circuit.Pond;
-import sandslurry.circuit.Range;
-import sandslurry.circuit.Splitter;
-import sandslurry.circuit.StorageAccount;
-import sandslurry.separation.CakeSeparator;
-import sandslurry.separation.DilutionBox;
-import sandslurry.separation.Hydrocyclone;
-import sandslurry.separation.HydrocycloneModel;
-import sandslurry.separation.Impeller;
-import sandslurry.separation.LaneReach;
+import sandslurry.plant.Range;
+import sandslurry.plant.account.Pond;
+import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.unit.GivenFloor;
+import sandslurry.plant.unit.Splitter;
+import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.cyclone.Hydrocyclone;
+import sandslurry.separation.cyclone.HydrocycloneModel;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.pit.Impeller;
+import sandslurry.separation.screen.CakeSeparator;
 
 /** A unit of a plant. Values are in SI, as the kernels that it describes take them. */
 public sealed interface UnitSpec {

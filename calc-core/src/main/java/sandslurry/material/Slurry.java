@@ -1,5 +1,9 @@
 package sandslurry.material;
 
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
+
 /**
  * Sand in a liquid as the transport correlations see it, in plain SI: the liquid already carries
  * the fines, the sand is what is coarser.

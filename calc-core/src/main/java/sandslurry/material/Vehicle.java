@@ -1,5 +1,8 @@
 package sandslurry.material;
 
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Gradation;
+
 /**
  * What carries the coarse sand: the liquid together with the fines that stay in it.
  *

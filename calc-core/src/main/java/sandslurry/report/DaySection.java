@@ -3,7 +3,7 @@ package sandslurry.report;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.ServiceResult.Day;
-import sandslurry.pump.WearIndex;
+import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -6,11 +6,11 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.LaneCourse;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
-import sandslurry.separation.CaughtSize;
-import sandslurry.separation.LaneClass;
-import sandslurry.separation.LaneFilling;
-import sandslurry.separation.LaneResult;
-import sandslurry.separation.LaneTrade;
+import sandslurry.separation.capture.CaughtSize;
+import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.separation.lane.LaneTrade;
 import sandslurry.units.Kind;
 
 /** The settling lane. */
@@ -165,9 +165,9 @@ final class LaneSection extends SectionWriter {
             "not sand in the dry deposit [%]"),
         rows);
     paragraph(
-        "A slower lane keeps more sand and more fibre. Width, length and flow stay; the depth is what"
-            + " a weir would have to hold. These are likely values, where what"
-            + " turbulence holds up is lost again"
+        "A slower lane keeps more sand and more fibre. Width, length and flow stay; the depth is"
+            + " what a weir would have to hold. These are likely values, where what turbulence"
+            + " holds up is lost again"
             + bounds
             + "."
             + (known
@@ -192,8 +192,8 @@ final class LaneSection extends SectionWriter {
             "sand kept [%]"),
         moments);
     paragraph(
-        "The deposit is spread evenly, as it would be after levelling; a real one is a wedge from the"
-            + " inlet. "
+        "The deposit is spread evenly, as it would be after levelling; a real one is a wedge from"
+            + " the inlet. "
             + switch (course.filling().end()) {
               case FULL -> "It ends when the storage depth is full.";
               case KEEPS_TOO_LITTLE -> "It ends when the lane keeps less than half of its sand.";

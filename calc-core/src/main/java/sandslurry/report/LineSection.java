@@ -15,9 +15,9 @@ import sandslurry.assessment.ModelValue;
 import sandslurry.assessment.RunState;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec;
-import sandslurry.transport.ClearLiquid.Regime;
-import sandslurry.transport.DepositionJudgement;
-import sandslurry.transport.DepositionJudgement.Entry;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionJudgement.Entry;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -364,8 +364,8 @@ final class LineSection extends SectionWriter {
             + " Between thick enough to hold the sand and thin and fast enough to carry it, sand"
             + " settles. "
             + (assessment.carrier().scatter() > 1
-                ? "The curve follows the liquor as described; between farms its thickness differs by"
-                    + " a factor of about "
+                ? "The curve follows the liquor as described; between farms its thickness differs"
+                      + " by a factor of about "
                     + plain(assessment.carrier().scatter())
                     + ", and the valley lies elsewhere with another liquor: measure yours before"
                     + " you rely on a row."

@@ -9,8 +9,8 @@ import sandslurry.assessment.LineState;
 import sandslurry.assessment.ModelValue;
 import sandslurry.assessment.SettlingResult;
 import sandslurry.design.Design;
-import sandslurry.material.Gradation;
-import sandslurry.material.RheogramFit;
+import sandslurry.material.liquid.RheogramFit;
+import sandslurry.material.sand.Gradation;
 import sandslurry.units.Kind;
 
 /** Sand, carrier and mixture as they were understood, and how grains settle in them. */

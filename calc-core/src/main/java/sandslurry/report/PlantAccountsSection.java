@@ -6,10 +6,10 @@ import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.Basis;
 import sandslurry.assessment.PlantResult.Compared;
 import sandslurry.assessment.PlantResult.SieveCheck;
-import sandslurry.circuit.SandAccount;
-import sandslurry.circuit.SandCirculation;
-import sandslurry.circuit.Stream;
-import sandslurry.material.SizeClass;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.SandCirculation;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -35,13 +35,14 @@ final class PlantAccountsSection extends SectionWriter {
         (basis.byDay()
                 ? "Over day "
                     + basis.day()
-                    + " of the schedule, which repeats the day before: nothing that leaves differs by"
-                    + " more than "
+                    + " of the schedule, which repeats the day before: nothing that leaves differs"
+                    + " by more than "
                     + units.show(Kind.PERCENT, basis.change())
                     + " of what comes in, and the pits keep "
                     + units.show(Kind.PERCENT, rounded(basis.kept()))
                     + " of a constituent at most."
-                : "Over a day in which each mode is at its own steady state, weighted by its hours. "
+                : "Over a day in which each mode is at its own steady state, weighted by its hours."
+                      + " "
                     + basis.why())
             + " The range in brackets is over all ends of the inputs that are ranges, from the"
             + " cautious to the hopeful relation of the settling units, and from the dirty to the"
@@ -69,8 +70,8 @@ final class PlantAccountsSection extends SectionWriter {
       paragraph(
           "No price was given for "
               + String.join(", ", accounts.missingPrices())
-              + ", so what it costs is not said. Prices are the user's own, in one currency; none is"
-              + " ever assumed.");
+              + ", so what it costs is not said. Prices are the user's own, in one currency; none"
+              + " is ever assumed.");
     }
     sieves();
     classes();

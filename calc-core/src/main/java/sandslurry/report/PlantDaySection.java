@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.PlantResult;
-import sandslurry.circuit.Batches;
-import sandslurry.circuit.Day;
-import sandslurry.circuit.PitDay;
-import sandslurry.circuit.Stream;
-import sandslurry.circuit.UnitDay;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.PlantSpec.Product;
 import sandslurry.design.PlantSpec.Use;
 import sandslurry.design.UnitSpec;
 import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.schedule.Batches;
+import sandslurry.plant.schedule.Day;
+import sandslurry.plant.schedule.PitDay;
+import sandslurry.plant.schedule.UnitDay;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -89,8 +89,8 @@ final class PlantDaySection extends SectionWriter {
     paragraph(
         "Day "
             + last.get().number()
-            + " of a run that starts with water in the pits, and with the pool of a storage as it is at"
-            + " rest, in steps of an hour at most. "
+            + " of a run that starts with water in the pits, and with the pool of a storage as it"
+            + " is at rest, in steps of an hour at most. "
             + fed());
     peaks(last.get());
   }

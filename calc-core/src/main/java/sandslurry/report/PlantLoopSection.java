@@ -9,7 +9,7 @@ import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
 import sandslurry.assessment.PlantResult.Sized;
 import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.circuit.Liquor;
+import sandslurry.plant.unit.Liquor;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -62,8 +62,8 @@ final class PlantLoopSection extends SectionWriter {
         rows);
     paragraph(
         "Recycling more of a thick liquid dilutes nothing: the recycle ratio cancels. What helps is"
-            + " to catch more solids or to bring more fresh water. A purge is the surplus itself and"
-            + " grows only with the water. Salts are caught by nothing; where they concentrate,"
+            + " to catch more solids or to bring more fresh water. A purge is the surplus itself"
+            + " and grows only with the water. Salts are caught by nothing; where they concentrate,"
             + " struvite can scale pipes and pumps.");
     if (!result.recycling().isEmpty()) {
       List<List<String>> factors = new ArrayList<>();
@@ -83,8 +83,9 @@ final class PlantLoopSection extends SectionWriter {
               "sand recovered [%]"),
           factors);
       paragraph(
-          "S / (S + W) holds whatever is recycled. It moves only as far as a separator catches more or"
-              + " less on the second and third pass, or lets more sand settle in more or less liquor.");
+          "S / (S + W) holds whatever is recycled. It moves only as far as a separator catches more"
+              + " or less on the second and third pass, or lets more sand settle in more or less"
+              + " liquor.");
     }
     result
         .accounts()

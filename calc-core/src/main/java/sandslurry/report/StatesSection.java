@@ -7,7 +7,7 @@ import sandslurry.assessment.ServiceResult;
 import sandslurry.assessment.ServiceResult.DutyRow;
 import sandslurry.assessment.StateResult;
 import sandslurry.assessment.StateResult.Point;
-import sandslurry.pump.WearIndex;
+import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -65,11 +65,12 @@ final class StatesSection extends SectionWriter {
         rows);
     paragraph(
         "Velocity, limit and velocity to pass are those of the run that stands worst in that state;"
-            + " a dash under limit means that there is no sand or that the flow is not turbulent, one"
-            + " under drawn that the flow is given and no pump is asked. Pressure is the greatest in the line, power that of all drives, wear relative to the"
-            + " design flow as flow to the power 2 to 3.5. \"Held by control\" means that the flow"
-            + " is given, whatever the pump drives by itself. Each state changes one thing of the"
-            + " design unless it says otherwise. "
+            + " a dash under limit means that there is no sand or that the flow is not turbulent,"
+            + " one under drawn that the flow is given and no pump is asked. Pressure is the"
+            + " greatest in the line, power that of all drives, wear relative to the design flow as"
+            + " flow to the power 2 to 3.5. \"Held by control\" means that the flow is given,"
+            + " whatever the pump drives by itself. Each state changes one thing of the design"
+            + " unless it says otherwise. "
             + result
                 .governing()
                 .map(g -> "The governing state is: " + g.name() + " (" + g.severity() + ").")
@@ -117,9 +118,9 @@ final class StatesSection extends SectionWriter {
             ""),
         rows);
     paragraph(
-        "The pumps as designed, their curve corrected by every published way that can be asked: head"
-            + " is the ratio of the first pump to clear water at its best point, velocity that of the"
-            + " run that stands worst."
+        "The pumps as designed, their curve corrected by every published way that can be asked:"
+            + " head is the ratio of the first pump to clear water at its best point, velocity that"
+            + " of the run that stands worst."
             + (result.states().stream().anyMatch(s -> s.name().equals(ServiceResult.LEAST_STATE))
                 ? " The least is one of the states above."
                 : ""));

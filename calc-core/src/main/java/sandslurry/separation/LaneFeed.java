@@ -1,10 +1,10 @@
 package sandslurry.separation;
 
 import java.util.List;
-import sandslurry.material.Grain;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
-import sandslurry.material.SizeClass;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.SizeClass;
 
 /**
  * What flows into a settling lane, in plain SI.
@@ -70,7 +70,13 @@ public record LaneFeed(
     return flowM3ps * volumeFraction * sandDensityKgM3 * runningShare;
   }
 
-  Grain grain(double diameterM) {
+  /**
+   * A grain of this sand.
+   *
+   * @param diameterM its diameter [m]
+   * @return the grain
+   */
+  public Grain grain(double diameterM) {
     return new Grain(diameterM, sandDensityKgM3, shape);
   }
 }

@@ -5,10 +5,10 @@ import java.util.Collections;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
-import sandslurry.material.Grain;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
-import sandslurry.material.SizeClass;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.SizeClass;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 
@@ -175,12 +175,12 @@ public record UnitFeed(
   }
 
   /** A share for every class. */
-  List<Double> forEachClass(double share) {
+  public List<Double> forEachClass(double share) {
     return Collections.nCopies(sizesM.size(), share);
   }
 
   /** Mass flow of the part of each class that a list of shares names. */
-  double sandKgps(List<Double> shares) {
+  public double sandKgps(List<Double> shares) {
     double sum = 0;
     for (int i = 0; i < shares.size(); i++) {
       sum += shares.get(i) * sandKgps.get(i);

@@ -4,9 +4,9 @@ import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
-import sandslurry.material.Grain;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
 import sandslurry.units.Kind;
 
 /**
@@ -102,7 +102,8 @@ public final class Dietrich1982 implements SettlingVelocityModel {
 
   @Override
   public String equation() {
-    return "w = (W* R g nu)^(1/3), W* = R3 10^(R1 + R2) of D* = R g D^3 / nu^2, shape and roundness";
+    return "w = (W* R g nu)^(1/3), W* = R3 10^(R1 + R2) of D* = R g D^3 / nu^2, shape and"
+               + " roundness";
   }
 
   @Override

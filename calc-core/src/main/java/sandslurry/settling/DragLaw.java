@@ -1,7 +1,7 @@
 package sandslurry.settling;
 
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
 

@@ -1,8 +1,8 @@
 package sandslurry.settling;
 
 import sandslurry.correlation.Physics;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 
 /**
  * What every settling formula is made of: one grain in one liquid, free of mass.

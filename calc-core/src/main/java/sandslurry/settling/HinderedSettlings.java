@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 
 /** The catalogue of hindered-settling correlations. */
 public final class HinderedSettlings {

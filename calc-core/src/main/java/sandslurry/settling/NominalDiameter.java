@@ -1,6 +1,6 @@
 package sandslurry.settling;
 
-import sandslurry.material.Grain;
+import sandslurry.material.sand.Grain;
 
 /**
  * From the size of a sieve to the nominal diameter, which is that of the sphere of equal volume.

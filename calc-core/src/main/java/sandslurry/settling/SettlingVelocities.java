@@ -3,8 +3,8 @@ package sandslurry.settling;
 import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.correlation.Physics;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 
 /** The catalogue of settling-velocity correlations. */
 public final class SettlingVelocities {

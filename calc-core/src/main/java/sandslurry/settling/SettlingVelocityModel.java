@@ -2,8 +2,8 @@ package sandslurry.settling;
 
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 
 /** How fast one grain falls in a liquid at rest, far from walls and other grains. */
 public interface SettlingVelocityModel extends Correlation {

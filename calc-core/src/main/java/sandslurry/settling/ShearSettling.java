@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import sandslurry.correlation.Estimate;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
-import sandslurry.material.Rheology;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.material.sand.Grain;
 import sandslurry.numeric.Roots;
 
 /**

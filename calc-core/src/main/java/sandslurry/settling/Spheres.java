@@ -2,8 +2,8 @@ package sandslurry.settling;
 
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
-import sandslurry.material.Grain;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
 
 /** What the drag laws of spheres share: they know no shape, and say so when the grain has one. */

@@ -1,7 +1,7 @@
 package sandslurry.settling;
 
 import sandslurry.correlation.Physics;
-import sandslurry.material.Grain;
+import sandslurry.material.sand.Grain;
 
 /**
  * Whether a liquid <b>at rest</b> holds a grain by its yield stress.

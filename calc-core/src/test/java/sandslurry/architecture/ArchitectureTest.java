@@ -5,11 +5,13 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.library.GeneralCodingRules;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,7 @@ class ArchitectureTest {
       List.of(
           "units",
           "numeric",
+          "fact",
           "correlation",
           "material",
           "settling",
@@ -28,7 +31,7 @@ class ArchitectureTest {
           "transport",
           "pump",
           "separation",
-          "circuit",
+          "plant",
           "design",
           "assessment",
           "study",
@@ -74,6 +77,23 @@ class ArchitectureTest {
   }
 
   @Test
+  void roomsWithinAPackageAreFreeOfCycles() {
+    slices().matching("sandslurry.(**)").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void noRoomOfTheKernelsHoldsMoreThanAScreenful() {
+    Map<String, Long> sizes =
+        CLASSES.stream()
+            .filter(JavaClass::isTopLevelClass)
+            .collect(Collectors.groupingBy(JavaClass::getPackageName, Collectors.counting()));
+    sizes.remove("sandslurry.design");
+    sizes.remove("sandslurry.assessment");
+    assertThat(sizes)
+        .allSatisfy((room, files) -> assertThat(files).as(room).isLessThanOrEqualTo(25));
+  }
+
+  @Test
   void nothingKnowsAScreen() {
     noClasses()
         .should()
@@ -106,7 +126,7 @@ class ArchitectureTest {
             in("transport"),
             in("pump"),
             in("separation"),
-            in("circuit"))
+            in("plant"))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("javax.measure..", "tech.units..", "si.uom..")

@@ -22,13 +22,13 @@ import sandslurry.design.DilutionSpec;
 import sandslurry.design.Documents;
 import sandslurry.design.MixtureSpec;
 import sandslurry.design.RandomDesigns;
-import sandslurry.material.Bingham;
-import sandslurry.material.HerschelBulkley;
-import sandslurry.material.PowerLaw;
-import sandslurry.material.Rheology;
+import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.HerschelBulkley;
+import sandslurry.material.liquid.PowerLaw;
+import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
-import sandslurry.transport.ClearLiquid.Regime;
-import sandslurry.transport.SandCarriage.Support;
+import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Measure;
 
 /** What must hold of a line whose carrier is not water. */
@@ -513,7 +513,8 @@ class CarrierAssessmentProperties {
     Materials materials = Materials.of(design);
     DilutionCurve curve = new DilutionEvaluation(design, materials).curve();
     double density = materials.carrier().densityKgM3();
-    double addedDensity = sandslurry.material.Carriers.manure(added / 100, 283.15).densityKgM3();
+    double addedDensity =
+        sandslurry.material.liquid.Carriers.manure(added / 100, 283.15).densityKgM3();
     double before = Double.MAX_VALUE;
     for (DilutionCurve.Point point : curve.points()) {
       double share = Measure.FRACTION.si(point.sandFraction());

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.design.DesignDocument;
 import sandslurry.golden.Shipped;
-import sandslurry.transport.SandCarriage.Support;
+import sandslurry.transport.bed.SandCarriage.Support;
 
 /** The examples of the documentation do what their page says. */
 class ExamplesTest {

@@ -19,12 +19,12 @@ import sandslurry.design.Documents;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.Reading;
 import sandslurry.material.Slurry;
-import sandslurry.transport.ClearLiquid.Regime;
-import sandslurry.transport.DepositionVelocities;
-import sandslurry.transport.DepositionVelocities.Role;
-import sandslurry.transport.DepositionVelocityModel;
-import sandslurry.transport.SandCarriage.Support;
-import sandslurry.transport.WilsonTse1984;
+import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.deposition.DepositionVelocities;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
+import sandslurry.transport.deposition.DepositionVelocityModel;
+import sandslurry.transport.deposition.WilsonTse1984;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Measure;
 
 /**

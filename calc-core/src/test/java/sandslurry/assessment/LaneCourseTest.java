@@ -9,8 +9,8 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.LaneCourse.KeptClass;
 import sandslurry.design.DesignDocument;
-import sandslurry.separation.LaneFilling;
-import sandslurry.separation.LaneTrade;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneTrade;
 
 class LaneCourseTest {
   private static DesignDocument example() throws Exception {

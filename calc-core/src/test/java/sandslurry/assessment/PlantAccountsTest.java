@@ -12,17 +12,17 @@ import org.junit.jupiter.api.Test;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.Compared;
 import sandslurry.assessment.PlantResult.SieveCheck;
-import sandslurry.circuit.Constituents;
-import sandslurry.circuit.Day;
-import sandslurry.circuit.PitDay;
-import sandslurry.circuit.Range;
-import sandslurry.circuit.SandAccount;
-import sandslurry.circuit.SandCirculation;
-import sandslurry.circuit.Stream;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.UnitSpec;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Range;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.schedule.Day;
+import sandslurry.plant.schedule.PitDay;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 
@@ -260,7 +260,8 @@ class PlantAccountsTest {
                 .insert(
                     "/plant/machines",
                     1,
-                    "{\"name\": \"recycle pump\", \"power\": \"2 kW\", \"runningTime\": \"12 h\"}"));
+                    "{\"name\": \"recycle pump\", \"power\": \"2 kW\", \"runningTime\": \"12"
+                        + " h\"}"));
     assertThat(named.notCounted()).isEmpty();
     assertThat(
             figure(named, "Energy", "all of them in a day").base()

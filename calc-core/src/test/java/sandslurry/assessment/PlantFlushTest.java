@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.circuit.SteadyBalance;
-import sandslurry.circuit.StorageAccount;
-import sandslurry.circuit.UnitDay;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
 import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.schedule.UnitDay;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 

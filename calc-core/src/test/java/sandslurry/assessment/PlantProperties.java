@@ -19,15 +19,15 @@ import net.jqwik.api.ShrinkingMode;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.LiquorLimit;
 import sandslurry.assessment.PlantResult.ModeResult;
-import sandslurry.circuit.Day;
-import sandslurry.circuit.SteadyBalance;
-import sandslurry.circuit.Stream;
 import sandslurry.design.Design;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
 import sandslurry.design.PlantSpec;
 import sandslurry.design.Reading;
 import sandslurry.design.UnitSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.schedule.Day;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 

@@ -13,7 +13,7 @@ import sandslurry.assessment.ServiceResult.DutyRow;
 import sandslurry.assessment.StateResult.Point;
 import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.design.DesignDocument;
-import sandslurry.pump.RepresentativeViscosity;
+import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.report.Report;
 import sandslurry.report.TextView;
 import sandslurry.units.Measure;

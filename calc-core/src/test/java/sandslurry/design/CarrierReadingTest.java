@@ -10,11 +10,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.design.CarrierSpec.ManureSpec;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.CarrierSpec.RheologySpec;
-import sandslurry.material.Bingham;
-import sandslurry.material.HerschelBulkley;
-import sandslurry.material.Newtonian;
-import sandslurry.material.PowerLaw;
-import sandslurry.material.RheogramFit;
+import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.HerschelBulkley;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.PowerLaw;
+import sandslurry.material.liquid.RheogramFit;
 import sandslurry.units.Measure;
 
 /**
@@ -64,7 +64,8 @@ class CarrierReadingTest {
             ((RheologySpec)
                     carrier(
                         RHEOLOGY
-                            + "\"law\": \"power law\", \"consistency\": \"1.5\", \"index\": \"0.4\""))
+                            + "\"law\": \"power law\", \"consistency\": \"1.5\", \"index\":"
+                            + " \"0.4\""))
                 .rheology())
         .isEqualTo(new PowerLaw(1.5, 0.4));
     assertThat(

@@ -18,9 +18,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import sandslurry.pipe.FittingKind;
-import sandslurry.pipe.PipeCatalogue;
-import sandslurry.transport.DepositionVelocities;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.fittings.FittingKind;
+import sandslurry.transport.deposition.DepositionVelocities;
 import sandslurry.units.Measure;
 
 /** The page on the design file says what the reader does. */

@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import sandslurry.material.GrainShape;
-import sandslurry.pipe.FittingKind;
-import sandslurry.transport.DepositionVelocities.Role;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.pipe.fittings.FittingKind;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 

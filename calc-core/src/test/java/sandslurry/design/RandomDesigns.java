@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
 import javax.measure.Quantity;
-import sandslurry.pipe.FittingKind;
-import sandslurry.pipe.PipeCatalogue;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.fittings.FittingKind;
 import sandslurry.units.Measure;
 
 /**

@@ -9,6 +9,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainShape;
 
 class MixtureProperties {
   private static final Liquid LIQUOR = new Liquid(1015, 0.004);

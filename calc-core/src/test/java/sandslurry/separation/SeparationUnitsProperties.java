@@ -14,8 +14,25 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.separation.box.BoxResult;
+import sandslurry.separation.box.BoxSand;
+import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.cyclone.CutSizeModel;
+import sandslurry.separation.cyclone.CycloneResult;
+import sandslurry.separation.cyclone.Hydrocyclone;
+import sandslurry.separation.cyclone.HydrocycloneGeometry;
+import sandslurry.separation.cyclone.HydrocycloneModel;
+import sandslurry.separation.cyclone.HydrocycloneModels;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.lane.LaneTrade;
+import sandslurry.separation.pit.Impeller;
+import sandslurry.separation.pit.PitMixing;
+import sandslurry.separation.screen.CakeSeparator;
 
 class SeparationUnitsProperties {
   private static final List<Double> SIZES = List.of(0.08e-3, 0.15e-3, 0.3e-3, 0.6e-3, 1.2e-3);

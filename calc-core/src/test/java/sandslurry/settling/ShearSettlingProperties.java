@@ -8,13 +8,13 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-import sandslurry.material.Bingham;
-import sandslurry.material.Grain;
-import sandslurry.material.GrainShape;
-import sandslurry.material.HerschelBulkley;
-import sandslurry.material.Liquid;
-import sandslurry.material.Newtonian;
-import sandslurry.material.PowerLaw;
+import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.HerschelBulkley;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.PowerLaw;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
 import sandslurry.settling.ShearSettling.Assumption;
 
 class ShearSettlingProperties {
@@ -25,7 +25,7 @@ class ShearSettlingProperties {
   }
 
   private static double sheared(
-      Grain grain, sandslurry.material.Rheology liquid, double rate, Assumption assumption) {
+      Grain grain, sandslurry.material.liquid.Rheology liquid, double rate, Assumption assumption) {
     return ShearSettling.sheared(grain, liquid, 1020, rate, assumption, LAW).value();
   }
 

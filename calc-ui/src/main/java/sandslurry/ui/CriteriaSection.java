@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.JCheckBox;
-import sandslurry.transport.DepositionVelocities;
-import sandslurry.transport.DepositionVelocityModel;
+import sandslurry.transport.deposition.DepositionVelocities;
+import sandslurry.transport.deposition.DepositionVelocityModel;
 
 /** The margins by which the design is judged. */
 final class CriteriaSection {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import sandslurry.circuit.ManureProductions;
 import sandslurry.design.DesignDocument;
-import sandslurry.material.StandardSand;
+import sandslurry.material.sand.StandardSand;
+import sandslurry.plant.pen.ManureProductions;
 
 /** The plant from the pens to the storage, in the order of the way that the manure takes. */
 final class PlantInputs {
@@ -59,8 +59,8 @@ final class PlantInputs {
         THERE,
         section.note(
             "Units are connected by streams: a stream is a name that one pen, water or unit makes"
-                + " and one unit or product takes. The plant takes the sand and the temperature from"
-                + " above; its liquor is what its balance makes of it."));
+                + " and one unit or product takes. The plant takes the sand and the temperature"
+                + " from above; its liquor is what its balance makes of it."));
     return section;
   }
 

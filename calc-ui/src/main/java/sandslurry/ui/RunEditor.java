@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import sandslurry.design.DesignDocument;
-import sandslurry.pipe.FittingKind;
-import sandslurry.pipe.PipeCatalogue;
-import sandslurry.pipe.StandardPipe;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.pipe.fittings.FittingKind;
 
 /** The fields of one run of pipe. */
 final class RunEditor {

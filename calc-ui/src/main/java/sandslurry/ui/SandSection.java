@@ -3,7 +3,7 @@ package sandslurry.ui;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.design.DesignDocument;
-import sandslurry.material.StandardSand;
+import sandslurry.material.sand.StandardSand;
 
 /** The bedding sand: sizes, density, shape. */
 final class SandSection {

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import sandslurry.design.DesignDocument;
-import sandslurry.separation.HydrocycloneModels;
+import sandslurry.separation.cyclone.HydrocycloneModels;
 
 /** The fields of one unit of the plant, those of its kind. */
 final class UnitEditor {

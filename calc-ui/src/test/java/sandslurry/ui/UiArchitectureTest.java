@@ -12,16 +12,16 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import org.junit.jupiter.api.Test;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
-import sandslurry.separation.CaptureBand;
-import sandslurry.separation.HydrocycloneModel;
-import sandslurry.separation.HydrocycloneModels;
-import sandslurry.separation.LaneClass;
-import sandslurry.separation.LaneFilling;
-import sandslurry.separation.LaneResult;
-import sandslurry.separation.LaneTrade;
-import sandslurry.transport.DepositionJudgement;
-import sandslurry.transport.DepositionVelocities;
-import sandslurry.transport.DepositionVelocityModel;
+import sandslurry.separation.capture.CaptureBand;
+import sandslurry.separation.cyclone.HydrocycloneModel;
+import sandslurry.separation.cyclone.HydrocycloneModels;
+import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.separation.lane.LaneTrade;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionVelocities;
+import sandslurry.transport.deposition.DepositionVelocityModel;
 
 class UiArchitectureTest {
   private static final JavaClasses UI =

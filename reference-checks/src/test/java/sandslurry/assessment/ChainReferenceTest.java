@@ -11,7 +11,7 @@ import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignTextException;
 import sandslurry.material.Proportions;
-import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.units.Measure;
 
 /** Published examples that run from the text of a design file through the whole chain. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
 
 class ManureReferenceTest {
   /**

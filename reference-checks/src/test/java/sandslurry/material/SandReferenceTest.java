@@ -8,6 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.SievePoint;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.material.sand.StandardSand;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 

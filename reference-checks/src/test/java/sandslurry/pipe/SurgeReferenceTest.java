@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.pipe.surge.ElasticWall;
+import sandslurry.pipe.surge.GassyLiquid;
+import sandslurry.pipe.surge.Joukowsky1898;
 
 /** Pressure surge and segments of a circle against published examples and a public library. */
 class SurgeReferenceTest {

@@ -9,9 +9,16 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
 import sandslurry.material.Slurry;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.pump.derating.EnginGur2003;
+import sandslurry.pump.derating.HydraulicInstitute;
+import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.pump.drive.MotorPower;
+import sandslurry.pump.piston.PistonPump;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.suction.StandardAtmosphere;
 import sandslurry.units.Measure;
 
 /** Pumps against published worked examples, measurements and standards. */

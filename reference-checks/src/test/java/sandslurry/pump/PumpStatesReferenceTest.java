@@ -9,7 +9,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.correlation.Physics;
-import sandslurry.material.Water;
+import sandslurry.material.liquid.Water;
+import sandslurry.pump.drive.ScrewConveyor;
+import sandslurry.pump.piston.CrankDrive;
+import sandslurry.pump.piston.FlowRipple;
+import sandslurry.pump.piston.PistonPump;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.pump.suction.AccelerationHead;
+import sandslurry.pump.suction.StandardAtmosphere;
+import sandslurry.pump.suction.SuctionHead;
 import sandslurry.units.Measure;
 
 /** Pumps together, suction, pulsation and screws against published worked examples and tables. */

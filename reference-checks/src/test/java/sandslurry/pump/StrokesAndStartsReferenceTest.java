@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.pump.drive.DailyDuty;
+import sandslurry.pump.drive.MotorStarts;
+import sandslurry.pump.piston.AirVessel;
+import sandslurry.pump.piston.CrankDrive;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 

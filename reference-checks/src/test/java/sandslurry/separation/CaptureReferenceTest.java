@@ -9,9 +9,17 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
-import sandslurry.material.SizeClass;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.separation.capture.BasinFlow;
+import sandslurry.separation.capture.CampDobbins1946;
+import sandslurry.separation.capture.CaptureRelations;
+import sandslurry.separation.capture.HazenBasins;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.separation.lane.SettlingLane;
 import sandslurry.units.Measure;
 
 class CaptureReferenceTest {

@@ -7,9 +7,12 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.material.Grain;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.separation.channel.CampScour1946;
+import sandslurry.separation.channel.ScourModels;
+import sandslurry.separation.channel.ShieldsSoulsby1997;
 
 class ScourReferenceTest {
   private static final Liquid WATER = new Liquid(1000, 1e-3);

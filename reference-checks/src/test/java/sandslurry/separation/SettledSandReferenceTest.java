@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.separation.box.SandStack;
+import sandslurry.separation.capture.Krone1962;
 
 class SettledSandReferenceTest {
   /**

@@ -9,10 +9,21 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.material.GrainShape;
-import sandslurry.material.Liquid;
-import sandslurry.material.SizeClass;
-import sandslurry.material.StandardSand;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.material.sand.StandardSand;
+import sandslurry.separation.box.BoxResult;
+import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.box.SandStack;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.channel.ChannelFlow;
+import sandslurry.separation.channel.FlushWave;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneDeposit;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.pit.Impeller;
+import sandslurry.separation.pit.Zwietering1958;
 import sandslurry.units.Measure;
 
 class UnitsReferenceTest {

@@ -7,10 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.correlation.Physics;
-import sandslurry.material.Bingham;
-import sandslurry.material.Grain;
-import sandslurry.material.GrainShape;
-import sandslurry.material.PowerLaw;
+import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.PowerLaw;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
 
 class StaticSuspensionReferenceTest {
   @Test

@@ -1,4 +1,0 @@
-package sandslurry.circuit;
-
-/** What the search for a steady balance of a network ended with. */
-public sealed interface SteadyState permits SteadyBalance, NoSteadyState {}

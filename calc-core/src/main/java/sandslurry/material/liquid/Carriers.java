@@ -1,0 +1,326 @@
+package sandslurry.material.liquid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** The carriers that the program can make from what a user knows. */
+public final class Carriers {
+  /**
+   * Where the power law of dairy manure comes from. No copy of the table could be read: its numbers
+   * are from memory, unverified, but K, n and the shear ranges reproduce the columns of least and
+   * greatest viscosity of the same table, which a slip in any of them would upset.
+   */
+  public static final Citation MANURE_RHEOLOGY =
+      new Citation(
+          "Achkari-Begdouri and Goodrich",
+          1992,
+          "Bioresource Technology 40, as tabulated by Wu and Chen (2008), Biotechnology and"
+              + " Bioengineering 99:700; values from memory, unverified");
+
+  /** Total solids of the manures that were measured. */
+  public static final Bound MEASURED_TOTAL_SOLIDS =
+      new Bound("sand-free total solids", Kind.PERCENT, 0.025, 0.121);
+
+  /** The most total solids for which a power law is still given. */
+  public static final double HIGHEST_TOTAL_SOLIDS = 0.13;
+
+  /** Temperature at which the manures were measured [K]. */
+  public static final double MEASURED_K = 308.15;
+
+  /** Factor in K between farms, either way, at equal total solids; from memory, unverified. */
+  public static final double FARM_SCATTER = 3;
+
+  /** Density of dry manure solids [kg/m3]; from memory, unverified. */
+  public static final double MANURE_SOLIDS_KG_M3 = 1450;
+
+  private static final List<Row> TABLE =
+      List.of(
+          new Row(0.025, 0.042, 0.710, 226, 702),
+          new Row(0.054, 0.192, 0.562, 50, 702),
+          new Row(0.075, 0.525, 0.533, 11, 399),
+          new Row(0.091, 1.052, 0.467, 11, 156),
+          new Row(0.121, 5.885, 0.367, 3, 149));
+
+  private Carriers() {}
+
+  /**
+   * A row of the table: manure of one total solids content at 35 degC.
+   *
+   * @param totalSolids dry matter over total mass
+   * @param consistency K [Pa.s^n]
+   * @param index n
+   * @param lowestShearRatePs least shear rate measured [1/s]
+   * @param highestShearRatePs greatest shear rate measured [1/s]
+   */
+  private record Row(
+      double totalSolids,
+      double consistency,
+      double index,
+      double lowestShearRatePs,
+      double highestShearRatePs) {}
+
+  /**
+   * Clean water.
+   *
+   * @param temperatureK temperature [K]
+   * @return water at atmospheric pressure
+   * @throws IllegalArgumentException if water is not liquid at this temperature
+   */
+  public static Carrier water(double temperatureK) {
+    Liquid water = Water.at(temperatureK);
+    return new Carrier(
+        "water",
+        temperatureK,
+        water.densityKgM3(),
+        new Newtonian(water.viscosityPaS()),
+        Water.vapourPressurePa(temperatureK),
+        OptionalDouble.of(0),
+        Optional.empty(),
+        1,
+        List.of(),
+        List.of());
+  }
+
+  /**
+   * Dairy manure liquor by its sand-free total solids.
+   *
+   * <p>Between the rows of the table ln K and n are linear in total solids. Below the first row
+   * they run to water (n = 1, K = μ), where there is no measurement; above the last row they go on
+   * with the slope of the last interval as far as {@link #HIGHEST_TOTAL_SOLIDS}. K at another
+   * temperature is K at 35 degC times μ(T)/μ(35 degC) of water; n is kept. Density is that of water
+   * and dry solids of 1450 kg/m³ side by side.
+   *
+   * @param totalSolids dry matter without sand over mass without sand
+   * @param temperatureK temperature [K]
+   * @return the liquor, with notes on what is uncertain
+   * @throws IllegalArgumentException if total solids lie outside 0 to 13 % or water is not liquid
+   */
+  public static Carrier manure(double totalSolids, double temperatureK) {
+    Rheology rheology = manureRheology(totalSolids, temperatureK);
+    Liquid water = Water.at(temperatureK);
+    List<String> notes = new ArrayList<>();
+    Optional<Bound> shearRates = Optional.empty();
+    if (totalSolids > 0) {
+      Row high = upperRow(totalSolids);
+      shearRates = Optional.of(measuredShearRates(lowerRow(high), high));
+      double thinning = water.viscosityPaS() / Water.viscosityPaS(MEASURED_K);
+      notes.addAll(rheologyNotes(totalSolids, temperatureK, thinning));
+    }
+    notes.add(
+        "Density is that of water with dry manure solids of "
+            + inBothSystems(Kind.DENSITY, MANURE_SOLIDS_KG_M3)
+            + " (from memory, unverified); manure that holds gas is lighter.");
+    notes.add(
+        "The vapour pressure is that of water. Manure gives off dissolved gas before it boils, so"
+            + " leave more suction head than the vapour pressure alone asks for.");
+    double density =
+        1 / ((1 - totalSolids) / water.densityKgM3() + totalSolids / MANURE_SOLIDS_KG_M3);
+    List<Bound.Excess> excesses =
+        MEASURED_TOTAL_SOLIDS.check(totalSolids).map(List::of).orElse(List.of());
+    return new Carrier(
+        "manure liquor, " + percent(totalSolids) + " total solids without sand",
+        temperatureK,
+        density,
+        rheology,
+        Water.vapourPressurePa(temperatureK),
+        OptionalDouble.of(totalSolids),
+        shearRates,
+        totalSolids > 0 ? FARM_SCATTER : 1,
+        notes,
+        excesses);
+  }
+
+  /**
+   * The flow curve of dairy manure liquor, as of {@link #manure} without its notes: for balances
+   * that ask for it thousands of times.
+   *
+   * @param totalSolids dry matter without sand over mass without sand
+   * @param temperatureK temperature [K]
+   * @return the power law, or water without solids
+   * @throws IllegalArgumentException if total solids lie outside 0 to 13 % or water is not liquid
+   */
+  public static Rheology manureRheology(double totalSolids, double temperatureK) {
+    if (!(totalSolids >= 0 && totalSolids <= HIGHEST_TOTAL_SOLIDS)) {
+      throw new IllegalArgumentException(
+          "sand-free total solids must lie in 0 % to "
+              + percent(HIGHEST_TOTAL_SOLIDS)
+              + " but were "
+              + (Double.isFinite(totalSolids) ? percent(totalSolids) : "" + totalSolids)
+              + ": thicker manure is no liquid whose power law was measured");
+    }
+    double waterViscosity = Water.viscosityPaS(temperatureK);
+    if (!(totalSolids > 0)) {
+      return new Newtonian(waterViscosity);
+    }
+    double thinning = waterViscosity / Water.viscosityPaS(MEASURED_K);
+    Row high = upperRow(totalSolids);
+    Row low = lowerRow(high);
+    double t = (totalSolids - low.totalSolids()) / (high.totalSolids() - low.totalSolids());
+    double logConsistency =
+        (1 - t) * Math.log(low.consistency()) + t * Math.log(high.consistency());
+    double index = (1 - t) * low.index() + t * high.index();
+    return new PowerLaw(thinning * Math.exp(logConsistency), index);
+  }
+
+  /** The first row with as much total solids or more; above the table its last. */
+  private static Row upperRow(double totalSolids) {
+    int i = 0;
+    while (i < TABLE.size() - 1 && totalSolids > TABLE.get(i).totalSolids()) {
+      i++;
+    }
+    return TABLE.get(i);
+  }
+
+  /** The row before another; before the first stands water. */
+  private static Row lowerRow(Row high) {
+    int i = TABLE.indexOf(high);
+    return i > 0 ? TABLE.get(i - 1) : new Row(0, Water.viscosityPaS(MEASURED_K), 1, 0, 0);
+  }
+
+  /**
+   * Viscosity of manure at 50 1/s over that at 35 degC, by the regression of Achkari-Begdouri and
+   * Goodrich (1992), Rheological properties of Moroccan dairy cattle manure: K as exp(4830/T), n
+   * rising by 4.6831e-3 a kelvin; read as coded in an open library of the Hamburg University of
+   * Technology (TransiEnt 1.3.0). Over what temperatures it was measured was not read, so it is
+   * shown beside the ratio used and not used itself.
+   *
+   * @param temperatureK temperature [K]
+   * @return ratio, the same for all total solids
+   */
+  public static double coldRatio(double temperatureK) {
+    return Math.exp(4830 * (1 / temperatureK - 1 / MEASURED_K))
+        * Math.pow(50, 4.6831e-3 * (temperatureK - MEASURED_K));
+  }
+
+  /** The shear rates at which the rows on both sides were measured; water holds for all. */
+  private static Bound measuredShearRates(Row low, Row high) {
+    boolean besideWater = !(low.highestShearRatePs() > 0);
+    return new Bound(
+        "shear rate of the manure",
+        Kind.SHEAR_RATE,
+        besideWater
+            ? high.lowestShearRatePs()
+            : Math.min(low.lowestShearRatePs(), high.lowestShearRatePs()),
+        Math.max(low.highestShearRatePs(), high.highestShearRatePs()));
+  }
+
+  private static List<String> rheologyNotes(
+      double totalSolids, double temperatureK, double thinning) {
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "Viscosity by total solids differs between farms by a factor of about three either way"
+            + " (from memory, unverified): feed, fibre and screening count as much as total solids."
+            + " A measured flow curve is better than this table.");
+    if (!(totalSolids >= MEASURED_TOTAL_SOLIDS.low())) {
+      notes.add(
+          "There is no measurement below "
+              + percent(MEASURED_TOTAL_SOLIDS.low())
+              + " total solids: viscosity is interpolated between water and that manure.");
+    } else if (!(totalSolids <= MEASURED_TOTAL_SOLIDS.high())) {
+      notes.add(
+          "There is no measurement above "
+              + percent(MEASURED_TOTAL_SOLIDS.high())
+              + " total solids: viscosity goes on with the slope of the last interval.");
+    }
+    if (Math.abs(temperatureK - MEASURED_K) > 0.5) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "Measured at %s; K is multiplied by %.2f, the ratio of water's viscosities. The"
+                  + " temperature law of the same authors gives %.2f at 50 1/s, if it holds as far"
+                  + " as this line's temperature. What is"
+                  + " remembered of manure (1.5 to 3 per cent a kelvin; 1.5 to 2.5 times at 10 to"
+                  + " 15 degC; from memory, unverified) leaves room for K from a quarter less to 60"
+                  + " per cent more when it is cold.",
+              inBothSystems(Kind.TEMPERATURE, MEASURED_K),
+              thinning,
+              coldRatio(temperatureK)));
+    }
+    return notes;
+  }
+
+  /**
+   * A Newtonian carrier whose density and viscosity were measured.
+   *
+   * @param description what it is, in words
+   * @param temperatureK temperature [K]
+   * @param densityKgM3 density [kg/m3]
+   * @param viscosityPaS dynamic viscosity [Pa.s]
+   * @return the carrier, with the vapour pressure of water
+   */
+  public static Carrier measured(
+      String description, double temperatureK, double densityKgM3, double viscosityPaS) {
+    return measured(description, temperatureK, densityKgM3, new Newtonian(viscosityPaS));
+  }
+
+  /**
+   * A carrier whose density and flow curve were measured.
+   *
+   * @param description what it is, in words
+   * @param temperatureK temperature [K]
+   * @param densityKgM3 density [kg/m3]
+   * @param rheology the law fitted to the measurement
+   * @return the carrier, with the vapour pressure of water
+   */
+  public static Carrier measured(
+      String description, double temperatureK, double densityKgM3, Rheology rheology) {
+    return measured(
+        description,
+        temperatureK,
+        densityKgM3,
+        rheology,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of());
+  }
+
+  /**
+   * A carrier whose density and flow curve were measured, with what is known of the measurement.
+   *
+   * @param description what it is, in words
+   * @param temperatureK temperature [K]
+   * @param densityKgM3 density [kg/m3]
+   * @param rheology the law fitted to the measurement
+   * @param totalSolids dry matter without sand over mass without sand, if known
+   * @param shearRates shear rates between which it was measured, if known
+   * @param notes what a reader of a result must know of the fit
+   * @return the carrier, with the vapour pressure of water
+   */
+  public static Carrier measured(
+      String description,
+      double temperatureK,
+      double densityKgM3,
+      Rheology rheology,
+      OptionalDouble totalSolids,
+      Optional<Bound> shearRates,
+      List<String> notes) {
+    List<String> all = new ArrayList<>(notes);
+    all.add("Density and rheology are as entered; the vapour pressure is that of water.");
+    return new Carrier(
+        description,
+        temperatureK,
+        densityKgM3,
+        rheology,
+        Water.vapourPressurePa(temperatureK),
+        totalSolids,
+        shearRates,
+        1,
+        all,
+        List.of());
+  }
+
+  private static String percent(double fraction) {
+    return UnitSystem.METRIC.show(Kind.PERCENT, fraction);
+  }
+
+  private static String inBothSystems(Kind<?> kind, double si) {
+    return UnitSystem.METRIC.show(kind, si) + " (" + UnitSystem.US.show(kind, si) + ")";
+  }
+}

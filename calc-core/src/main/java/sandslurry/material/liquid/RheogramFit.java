@@ -1,0 +1,535 @@
+package sandslurry.material.liquid;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import sandslurry.correlation.Bound;
+import sandslurry.numeric.LeastSquares;
+import sandslurry.numeric.UnsolvedException;
+import sandslurry.units.Kind;
+
+/**
+ * The four rheology models fitted by least squares to readings of a viscometer, and which of them
+ * the readings speak for.
+ *
+ * <p>Each model is fitted to the shear stress by the method of Levenberg and Marquardt in the
+ * logarithms of its parameters, so no parameter can become negative and none is clamped. A yield
+ * stress that the readings do not ask for (the best fit has none, or a negative one) is not set to
+ * zero: the model is listed as not supported, with the reason, and the model without yield stress
+ * stands for it.
+ *
+ * <p>With six readings or more the models are ranked by the information criterion of Akaike with
+ * the small-sample term of Hurvich and Tsai (1989), Biometrika 76:297-307:
+ *
+ * <pre>AICc = N ln(S/N) + 2k + 2k(k+1)/(N − k − 1)</pre>
+ *
+ * <p>N readings; S weighted sum of the squares of the residuals; k number of parameters plus one,
+ * for the variance. Two models less than 2 apart fit about equally well (a usual rule, Burnham and
+ * Anderson 2002, from memory, unverified), and a warning says so and what it means. With fewer
+ * readings the criterion is not defined for all models; then the residual standard deviation ranks
+ * them, and a warning says that the readings are too few to choose.
+ *
+ * <p>Standard errors and covariance are those of the linearised fit: residual variance with N − p
+ * degrees of freedom. They tell the scatter of the readings about the curve, not the scatter
+ * between samples, days or farms, which is larger.
+ */
+public final class RheogramFit {
+  private static final int LEAST_READINGS = 3;
+  private static final int ENOUGH_TO_RANK = 6;
+  private static final double EQUAL_CRITERIA = 2;
+  private static final double EQUAL_DEVIATIONS = 2;
+  private static final double ROUNDING = 1e-12;
+  private static final double NO_YIELD_STRESS = 1e-6;
+
+  /** What the readings are believed to be equally good in. */
+  public enum Weighting {
+    /** Every reading has the same error in pascals: a viscometer on one torque range. */
+    SAME_PASCALS,
+    /** Every reading has the same error in per cent: several ranges, stresses over decades. */
+    SAME_PER_CENT
+  }
+
+  /**
+   * A fitted parameter.
+   *
+   * @param symbol the symbol: "K"
+   * @param unit the unit: "Pa.s^n"; empty for a pure number
+   * @param value the value, in that unit
+   * @param standardError its standard error, in that unit
+   */
+  public record Parameter(String symbol, String unit, double value, double standardError) {}
+
+  /**
+   * One model and how it fits.
+   *
+   * @param model the name of the model
+   * @param rheology the fitted model, or nothing when the readings do not support it
+   * @param parameters the parameters with their standard errors
+   * @param covariance covariance of the parameters, in the same order, in the products of their
+   *     units
+   * @param residualsPa measured minus fitted stress, in the order of the readings [Pa]
+   * @param rmsePa root of the mean square of the residuals [Pa]
+   * @param criterion what the models are ranked by, less is better: AICc with six readings or more,
+   *     else the weighted residual standard deviation
+   * @param remark why the model is not supported; empty when it is
+   */
+  public record Candidate(
+      String model,
+      Optional<Rheology> rheology,
+      List<Parameter> parameters,
+      List<List<Double>> covariance,
+      List<Double> residualsPa,
+      double rmsePa,
+      double criterion,
+      String remark) {
+    /** Copies the lists. */
+    public Candidate {
+      parameters = List.copyOf(parameters);
+      covariance = covariance.stream().map(List::copyOf).toList();
+      residualsPa = List.copyOf(residualsPa);
+    }
+  }
+
+  private final List<ViscometerReading> readings;
+  private final List<Candidate> candidates;
+  private final List<Candidate> equallyGood;
+  private final List<String> warnings;
+
+  private RheogramFit(
+      List<ViscometerReading> readings,
+      List<Candidate> candidates,
+      List<Candidate> equallyGood,
+      List<String> warnings) {
+    this.readings = List.copyOf(readings);
+    this.candidates = List.copyOf(candidates);
+    this.equallyGood = List.copyOf(equallyGood);
+    this.warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * Everything that is wrong with a table of readings.
+   *
+   * @param readings the readings
+   * @return one sentence without a stop for each problem; empty when the table can be fitted
+   */
+  public static List<String> problems(List<ViscometerReading> readings) {
+    List<String> problems = new ArrayList<>();
+    if (readings.size() < LEAST_READINGS) {
+      problems.add("a fit needs at least 3 readings but has " + readings.size());
+    }
+    Set<ViscometerReading> seen = new HashSet<>();
+    Set<Double> rates = new HashSet<>();
+    for (int i = 0; i < readings.size(); i++) {
+      ViscometerReading reading = readings.get(i);
+      String where = "reading " + (i + 1) + ": ";
+      if (!(reading.shearRatePs() > 0 && Double.isFinite(reading.shearRatePs()))) {
+        problems.add(where + "the shear rate must be > 0 but is " + reading.shearRatePs() + " 1/s");
+      }
+      if (!(reading.shearStressPa() > 0 && Double.isFinite(reading.shearStressPa()))) {
+        problems.add(
+            where + "the shear stress must be > 0 but is " + reading.shearStressPa() + " Pa");
+      }
+      if (!seen.add(reading)) {
+        problems.add(
+            where
+                + "the same shear rate and stress stand in the table twice, "
+                + reading.shearRatePs()
+                + " 1/s and "
+                + reading.shearStressPa()
+                + " Pa");
+      }
+      rates.add(reading.shearRatePs());
+    }
+    if (readings.size() >= LEAST_READINGS && rates.size() < LEAST_READINGS) {
+      problems.add("a fit needs at least 3 different shear rates but has " + rates.size());
+    }
+    return List.copyOf(problems);
+  }
+
+  /**
+   * Fits the models.
+   *
+   * @param readings the readings, in any order
+   * @param weighting what they are believed to be equally good in
+   * @return the fit
+   * @throws IllegalArgumentException if there are {@link #problems}; the message tells all of them
+   */
+  public static RheogramFit of(List<ViscometerReading> readings, Weighting weighting) {
+    List<String> problems = problems(readings);
+    if (!problems.isEmpty()) {
+      throw new IllegalArgumentException(String.join("; ", problems));
+    }
+    Table table = new Table(readings, weighting);
+    List<Candidate> candidates = new ArrayList<>();
+    candidates.add(newtonian(table));
+    candidates.add(powerLaw(table));
+    candidates.add(bingham(table));
+    candidates.add(herschelBulkley(table));
+    candidates.sort(
+        Comparator.comparingDouble(Candidate::criterion)
+            .thenComparingInt(candidate -> candidate.parameters().size()));
+    List<Candidate> equallyGood =
+        candidates.stream()
+            .filter(other -> other.rheology().isPresent())
+            .filter(other -> other == candidates.get(0) || table.equal(candidates.get(0), other))
+            .toList();
+    return new RheogramFit(readings, candidates, equallyGood, warnings(table, equallyGood));
+  }
+
+  /**
+   * Every model.
+   *
+   * @return the models, the best first, those that the readings do not support last
+   */
+  public List<Candidate> candidates() {
+    return candidates;
+  }
+
+  /**
+   * The model that the readings speak for most.
+   *
+   * @return a model with its parameters; read {@link #warnings} before relying on it
+   */
+  public Candidate best() {
+    return candidates.get(0);
+  }
+
+  /**
+   * The models between which the readings do not choose.
+   *
+   * @return the best, and those that fit about as well
+   */
+  public List<Candidate> equallyGood() {
+    return equallyGood;
+  }
+
+  /**
+   * What a reader of the fit must know.
+   *
+   * @return sentences; empty when the readings decide clearly
+   */
+  public List<String> warnings() {
+    return warnings;
+  }
+
+  /**
+   * The readings fitted.
+   *
+   * @return the readings in the order given
+   */
+  public List<ViscometerReading> readings() {
+    return readings;
+  }
+
+  /**
+   * The shear rates between which the fit was measured.
+   *
+   * @return the limits, against which the shear rate at a pipe wall or at a grain can be checked
+   */
+  public Bound shearRates() {
+    return new Bound(
+        "shear rate",
+        Kind.SHEAR_RATE,
+        readings.stream().mapToDouble(ViscometerReading::shearRatePs).min().orElseThrow(),
+        readings.stream().mapToDouble(ViscometerReading::shearRatePs).max().orElseThrow());
+  }
+
+  private static Candidate newtonian(Table table) {
+    double viscosity = table.sum((x, y) -> x * y) / table.sum((x, y) -> x * x);
+    return candidate(
+        "Newtonian",
+        table,
+        List.of("mu"),
+        List.of("Pa.s"),
+        new Power(false, true),
+        new double[] {viscosity},
+        p -> new Newtonian(p.get(0)));
+  }
+
+  private static Candidate powerLaw(Table table) {
+    double weight = table.sum((x, y) -> y * y);
+    double meanX = table.sum((x, y) -> y * y * Math.log(x)) / weight;
+    double meanY = table.sum((x, y) -> y * y * Math.log(y)) / weight;
+    double index =
+        table.sum((x, y) -> y * y * (Math.log(x) - meanX) * (Math.log(y) - meanY))
+            / table.sum((x, y) -> y * y * Math.pow(Math.log(x) - meanX, 2));
+    if (!(index > 0)) {
+      return unsupported("power law", "the shear stress does not rise with the shear rate");
+    }
+    return candidate(
+        "power law",
+        table,
+        List.of("K", "n"),
+        List.of("Pa.s^n", ""),
+        new Power(false, false),
+        new double[] {Math.exp(meanY - index * meanX), index},
+        p -> new PowerLaw(p.get(0), p.get(1)));
+  }
+
+  private static Candidate bingham(Table table) {
+    Line line = table.line(1);
+    if (!(line.slope() > 0)) {
+      return unsupported("Bingham", "the shear stress does not rise with the shear rate");
+    }
+    if (!(line.intercept() > NO_YIELD_STRESS * table.greatestStress())) {
+      return unsupported("Bingham", "the best straight line has no positive yield stress");
+    }
+    return candidate(
+        "Bingham",
+        table,
+        List.of("tau_y", "mu_p"),
+        List.of("Pa", "Pa.s"),
+        new Power(true, true),
+        new double[] {line.intercept(), line.slope()},
+        p -> new Bingham(p.get(0), p.get(1)));
+  }
+
+  private static Candidate herschelBulkley(Table table) {
+    String name = "Herschel-Bulkley";
+    if (table.size() <= LEAST_READINGS) {
+      return unsupported(name, "three parameters need at least 4 readings");
+    }
+    // For a given n the law is a straight line in γ̇ⁿ: the best n of a coarse net starts the
+    // search.
+    double index = 0;
+    Line best = null;
+    for (double n = 0.05; n < 2; n += 0.05) {
+      Line line = table.line(n);
+      if (line.slope() > 0 && (best == null || line.sumOfSquares() < best.sumOfSquares())) {
+        best = line;
+        index = n;
+      }
+    }
+    if (best == null) {
+      return unsupported(name, "the shear stress does not rise with the shear rate");
+    }
+    if (!(best.intercept() > NO_YIELD_STRESS * table.greatestStress())) {
+      return unsupported(name, "the best curve has no positive yield stress");
+    }
+    return candidate(
+        name,
+        table,
+        List.of("tau_y", "K", "n"),
+        List.of("Pa", "Pa.s^n", ""),
+        new Power(true, false),
+        new double[] {best.intercept(), best.slope(), index},
+        p -> new HerschelBulkley(p.get(0), p.get(1), p.get(2)));
+  }
+
+  private static Candidate candidate(
+      String name,
+      Table table,
+      List<String> symbols,
+      List<String> units,
+      Power law,
+      double[] start,
+      Function<List<Double>, Rheology> make) {
+    LeastSquares.Fit fit;
+    try {
+      fit = LeastSquares.fit(name, law, table.rates, table.stresses, table.weights, start);
+    } catch (UnsolvedException e) {
+      return unsupported(name, e.getMessage());
+    }
+    if (law.yields && fit.parameters().get(0) < NO_YIELD_STRESS * table.greatestStress()) {
+      return unsupported(name, "the best curve has no positive yield stress");
+    }
+    List<Parameter> parameters = new ArrayList<>();
+    for (int i = 0; i < symbols.size(); i++) {
+      parameters.add(
+          new Parameter(
+              symbols.get(i),
+              units.get(i),
+              fit.parameters().get(i),
+              Math.sqrt(fit.covariance().get(i).get(i))));
+    }
+    double squares = fit.residuals().stream().mapToDouble(r -> r * r).sum();
+    return new Candidate(
+        name,
+        Optional.of(make.apply(fit.parameters())),
+        parameters,
+        fit.covariance(),
+        fit.residuals(),
+        Math.sqrt(squares / table.size()),
+        table.criterion(fit.weightedSumOfSquares(), symbols.size()),
+        "");
+  }
+
+  private static Candidate unsupported(String name, String reason) {
+    return new Candidate(
+        name,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Double.NaN,
+        Double.POSITIVE_INFINITY,
+        reason);
+  }
+
+  private static List<String> warnings(Table table, List<Candidate> equallyGood) {
+    List<String> warnings = new ArrayList<>();
+    Candidate best = equallyGood.get(0);
+    Rheology law = best.rheology().orElseThrow();
+    if (table.size() < ENOUGH_TO_RANK) {
+      warnings.add(
+          "Only "
+              + table.size()
+              + " readings: too few to choose between the models. Take at least 6, spread evenly"
+              + " over the logarithm of the shear rate.");
+    }
+    double low = table.lowestRate() / 10;
+    for (Candidate other : equallyGood.subList(1, equallyGood.size())) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "%s and %s fit about equally well, but at %.3g 1/s, below the readings, they give"
+                  + " %.3g Pa and %.3g Pa. The readings do not tell whether there is a yield"
+                  + " stress; measure at lower shear rates before relying on one.",
+              best.model(),
+              other.model(),
+              low,
+              law.shearStressPa(low),
+              other.rheology().orElseThrow().shearStressPa(low)));
+    }
+    if (table.highestRate() < 10 * table.lowestRate()) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "The shear rates, %.3g to %.3g 1/s, span less than a factor of 10: the parameters"
+                  + " hold there and hardly beyond.",
+              table.lowestRate(),
+              table.highestRate()));
+    }
+    for (Parameter parameter : best.parameters()) {
+      if (parameter.standardError() > parameter.value() / 2) {
+        warnings.add(
+            String.format(
+                Locale.ROOT,
+                "%s of the %s fit is poorly determined: %.3g with a standard error of %.3g.",
+                parameter.symbol(),
+                best.model(),
+                parameter.value(),
+                parameter.standardError()));
+      }
+    }
+    if (law.index() > 1) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "The flow index is %.3g: a liquid that thickens with shear. Manure does not; look for"
+                  + " sand, slip or turbulence in the viscometer.",
+              law.index()));
+    }
+    return warnings;
+  }
+
+  /** The law τ = τy + K γ̇ⁿ with or without τy, with n free or 1. */
+  private record Power(boolean yields, boolean linear) implements LeastSquares.Curve {
+    @Override
+    public double at(double x, double[] p) {
+      int k = yields ? 1 : 0;
+      double flowing = p[k] * (linear ? x : Math.pow(x, p[k + 1]));
+      return yields ? p[0] + flowing : flowing;
+    }
+
+    @Override
+    public double[] slopes(double x, double[] p) {
+      int k = yields ? 1 : 0;
+      double[] slopes = new double[p.length];
+      if (yields) {
+        slopes[0] = 1;
+      }
+      slopes[k] = linear ? x : Math.pow(x, p[k + 1]);
+      if (!linear) {
+        slopes[k + 1] = p[k] * slopes[k] * Math.log(x);
+      }
+      return slopes;
+    }
+  }
+
+  private record Line(double intercept, double slope, double sumOfSquares) {}
+
+  private interface Term {
+    double of(double rate, double stress);
+  }
+
+  /** The readings as columns. */
+  private static final class Table {
+    private final double[] rates;
+    private final double[] stresses;
+    private final double[] weights;
+
+    Table(List<ViscometerReading> readings, Weighting weighting) {
+      rates = readings.stream().mapToDouble(ViscometerReading::shearRatePs).toArray();
+      stresses = readings.stream().mapToDouble(ViscometerReading::shearStressPa).toArray();
+      weights = new double[rates.length];
+      for (int i = 0; i < weights.length; i++) {
+        weights[i] = weighting == Weighting.SAME_PASCALS ? 1 : 1 / (stresses[i] * stresses[i]);
+      }
+    }
+
+    int size() {
+      return rates.length;
+    }
+
+    double lowestRate() {
+      return Arrays.stream(rates).min().orElseThrow();
+    }
+
+    double highestRate() {
+      return Arrays.stream(rates).max().orElseThrow();
+    }
+
+    double greatestStress() {
+      return Arrays.stream(stresses).max().orElseThrow();
+    }
+
+    double sum(Term term) {
+      double sum = 0;
+      for (int i = 0; i < rates.length; i++) {
+        sum += weights[i] * term.of(rates[i], stresses[i]);
+      }
+      return sum;
+    }
+
+    /** The weighted straight line of stress against γ̇ⁿ. */
+    Line line(double index) {
+      double weight = sum((x, y) -> 1);
+      double meanX = sum((x, y) -> Math.pow(x, index)) / weight;
+      double meanY = sum((x, y) -> y) / weight;
+      double slope =
+          sum((x, y) -> (Math.pow(x, index) - meanX) * (y - meanY))
+              / sum((x, y) -> Math.pow(Math.pow(x, index) - meanX, 2));
+      double intercept = meanY - slope * meanX;
+      double squares = sum((x, y) -> Math.pow(y - intercept - slope * Math.pow(x, index), 2));
+      return new Line(intercept, slope, squares);
+    }
+
+    double criterion(double sumOfSquares, int parameters) {
+      int n = size();
+      // Readings made by a formula leave only rounding; below it no fit is better than another.
+      double floor = 0;
+      for (int i = 0; i < n; i++) {
+        floor += weights[i] * Math.pow(ROUNDING * greatestStress(), 2);
+      }
+      double squares = Math.max(sumOfSquares, floor);
+      if (n < ENOUGH_TO_RANK) {
+        return Math.sqrt(squares / (n - parameters));
+      }
+      double k = parameters + 1;
+      return n * Math.log(squares / n) + 2 * k + 2 * k * (k + 1) / (n - k - 1);
+    }
+
+    boolean equal(Candidate best, Candidate other) {
+      return size() < ENOUGH_TO_RANK
+          ? other.criterion() < EQUAL_DEVIATIONS * best.criterion()
+          : other.criterion() - best.criterion() < EQUAL_CRITERIA;
+    }
+  }
+}

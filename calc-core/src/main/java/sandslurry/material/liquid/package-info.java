@@ -1,0 +1,2 @@
+/** The liquid: water, manure liquor, and how it flows under shear. */
+package sandslurry.material.liquid;

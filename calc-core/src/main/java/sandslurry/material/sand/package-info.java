@@ -1,0 +1,2 @@
+/** Grains and their gradation. */
+package sandslurry.material.sand;

@@ -1,0 +1,2 @@
+/** Head lost in bends, tees, valves and entries. */
+package sandslurry.pipe.fittings;

@@ -1,0 +1,2 @@
+/** Water hammer: what a stop does to a pipe. */
+package sandslurry.pipe.surge;

@@ -1,0 +1,175 @@
+package sandslurry.plant;
+
+import java.util.List;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * What the streams of a plant are made of: water, dissolved solids (salts among them), fibre,
+ * organic fines, mineral fines, then the sand by size class. All streams of a network share one
+ * object of this kind.
+ *
+ * <p>Fibre is organic matter that a screen can hold; organic fines pass. Mineral fines are grains
+ * below {@link Gradation#FINES_BOUNDARY_M}, which came with the sand and thicken the liquor; sand
+ * is what is coarser. Volumes add up: dissolved solids, fibre and organic fines with the density of
+ * dry manure solids, mineral fines and sand with that of the mineral.
+ *
+ * @param waterDensityKgM3 density of water [kg/m3]
+ * @param manureSolidsDensityKgM3 density of dry manure solids [kg/m3]
+ * @param sandDensityKgM3 density of the mineral [kg/m3]
+ * @param sandClasses the classes of the sand in ascending order; mass fractions that sum to 1
+ * @param mineralFinesShare mass of mineral fines over mass of all bedding sand as it is delivered
+ */
+public record Constituents(
+    double waterDensityKgM3,
+    double manureSolidsDensityKgM3,
+    double sandDensityKgM3,
+    List<SizeClass> sandClasses,
+    double mineralFinesShare) {
+  /** Index of water. */
+  public static final int WATER = 0;
+
+  /** Index of dissolved solids. */
+  public static final int DISSOLVED = 1;
+
+  /** Index of fibre. */
+  public static final int FIBRE = 2;
+
+  /** Index of organic fines. */
+  public static final int ORGANIC_FINES = 3;
+
+  /** Index of mineral fines. */
+  public static final int MINERAL_FINES = 4;
+
+  /** Index of the finest class of the sand. */
+  public static final int SAND = 5;
+
+  /** Checks every bound and copies the list. */
+  public Constituents {
+    sandClasses = List.copyOf(sandClasses);
+    if (!(waterDensityKgM3 > 0)
+        || !(manureSolidsDensityKgM3 > 0)
+        || !(sandDensityKgM3 > waterDensityKgM3)
+        || !Double.isFinite(manureSolidsDensityKgM3)
+        || !Double.isFinite(sandDensityKgM3)) {
+      throw new IllegalArgumentException(
+          "densities must be positive and sand denser than water but were "
+              + waterDensityKgM3
+              + ", "
+              + manureSolidsDensityKgM3
+              + " and "
+              + sandDensityKgM3
+              + " kg/m3");
+    }
+    if (!(mineralFinesShare >= 0 && mineralFinesShare < 1)) {
+      throw new IllegalArgumentException(
+          "the share of mineral fines lies in 0 to 1 but was " + mineralFinesShare);
+    }
+    double sum = sandClasses.stream().mapToDouble(SizeClass::massFraction).sum();
+    if (!(Math.abs(sum - 1) < 1e-6)) {
+      throw new IllegalArgumentException("mass fractions must sum to 1 but sum to " + sum);
+    }
+  }
+
+  /**
+   * The constituents of a plant that is bedded with a sand.
+   *
+   * @param bedding gradation of the sand as delivered; what passes 75 um becomes mineral fines
+   * @param waterDensityKgM3 density of water [kg/m3]
+   * @param sandDensityKgM3 density of the mineral [kg/m3]
+   * @return the constituents, with the density of dry manure solids that carriers are made with
+   * @throws IllegalArgumentException if no grain is coarser than 75 um
+   */
+  public static Constituents of(
+      Gradation bedding, double waterDensityKgM3, double sandDensityKgM3) {
+    return new Constituents(
+        waterDensityKgM3,
+        Carriers.MANURE_SOLIDS_KG_M3,
+        sandDensityKgM3,
+        bedding.coarserThan(Gradation.FINES_BOUNDARY_M).classes(),
+        bedding.fractionPassing(Gradation.FINES_BOUNDARY_M));
+  }
+
+  /**
+   * How many there are.
+   *
+   * @return the number of constituents, sand classes included
+   */
+  public int count() {
+    return SAND + sandClasses.size();
+  }
+
+  /**
+   * The name of one.
+   *
+   * @param index its index
+   * @return for example "organic fines" or "sand 0.250 mm to 0.354 mm"
+   */
+  public String name(int index) {
+    return switch (index) {
+      case WATER -> "water";
+      case DISSOLVED -> "dissolved solids";
+      case FIBRE -> "fibre";
+      case ORGANIC_FINES -> "organic fines";
+      case MINERAL_FINES -> "mineral fines";
+      default -> {
+        SizeClass size = sandClasses.get(index - SAND);
+        yield "sand "
+            + UnitSystem.METRIC.show(Kind.GRAIN, size.lowM())
+            + " to "
+            + UnitSystem.METRIC.show(Kind.GRAIN, size.highM());
+      }
+    };
+  }
+
+  /**
+   * The density of one.
+   *
+   * @param index its index
+   * @return density [kg/m3]
+   */
+  public double densityKgM3(int index) {
+    return index == WATER
+        ? waterDensityKgM3
+        : index < MINERAL_FINES ? manureSolidsDensityKgM3 : sandDensityKgM3;
+  }
+
+  /**
+   * A stream of nothing.
+   *
+   * @return all flows 0
+   */
+  public Stream nothing() {
+    return new Stream(this, new double[count()]);
+  }
+
+  /**
+   * A stream of clean water.
+   *
+   * @param waterKgps mass flow [kg/s]
+   * @return the stream
+   */
+  public Stream water(double waterKgps) {
+    double[] flows = new double[count()];
+    flows[WATER] = waterKgps;
+    return new Stream(this, flows);
+  }
+
+  /**
+   * A stream of sand as delivered, with its mineral fines.
+   *
+   * @param sandKgps mass flow of dry sand, mineral fines included [kg/s]
+   * @return the stream
+   */
+  public Stream deliveredSand(double sandKgps) {
+    double[] flows = new double[count()];
+    flows[MINERAL_FINES] = sandKgps * mineralFinesShare;
+    for (int k = 0; k < sandClasses.size(); k++) {
+      flows[SAND + k] = sandKgps * (1 - mineralFinesShare) * sandClasses.get(k).massFraction();
+    }
+    return new Stream(this, flows);
+  }
+}

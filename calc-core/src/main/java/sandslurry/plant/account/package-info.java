@@ -1,0 +1,2 @@
+/** Accounts of sand, water, energy and storage. */
+package sandslurry.plant.account;

@@ -1,0 +1,59 @@
+package sandslurry.plant.network;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sandslurry.plant.Stream;
+
+/**
+ * One step of a plant: it mixes the streams that flow in and divides the mixture among the streams
+ * that flow out. Streams are known by name; a network connects equal names.
+ *
+ * <p>How a unit divides may depend on what is fed to it: thick liquor settles less sand.
+ */
+public interface Unit {
+  /**
+   * What the unit is called.
+   *
+   * @return a name that no other unit of the network has
+   */
+  String name();
+
+  /**
+   * The streams that flow in.
+   *
+   * @return their names
+   */
+  List<String> inlets();
+
+  /**
+   * The streams that flow out.
+   *
+   * @return their names, in the order of the shares of {@link #split}
+   */
+  List<String> outlets();
+
+  /**
+   * How the unit divides a feed. Asked of any feed, an empty one too.
+   *
+   * @param feed all inlets, mixed
+   * @return shares by outlet and constituent
+   */
+  Split split(Stream feed);
+
+  /**
+   * Runs the unit alone.
+   *
+   * @param feeds the streams that flow in, at least one
+   * @return the streams that flow out, by name
+   */
+  default Map<String, Stream> run(Stream... feeds) {
+    Stream feed = Stream.mix(feeds[0].constituents(), List.of(feeds));
+    Split split = split(feed);
+    Map<String, Stream> out = new LinkedHashMap<>();
+    for (int i = 0; i < outlets().size(); i++) {
+      out.put(outlets().get(i), split.outlet(feed, i));
+    }
+    return out;
+  }
+}

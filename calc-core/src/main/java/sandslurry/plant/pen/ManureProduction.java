@@ -1,0 +1,48 @@
+package sandslurry.plant.pen;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Correlation;
+import sandslurry.correlation.Estimate;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/** A published equation for the manure that a lactating cow makes: faeces and urine, no bedding. */
+public interface ManureProduction extends Correlation {
+  /**
+   * The milk yields at which the handbook tables manure: 50 to 125 lb a day. The range of the data
+   * behind the equations was not at hand.
+   */
+  Bound TABLED_MILK =
+      new Bound(
+          "milk yield",
+          Kind.MASS_PER_HEAD,
+          InUnit.ofKilogramsPerDay(22.67),
+          InUnit.ofKilogramsPerDay(56.71));
+
+  /**
+   * Manure of one cow.
+   *
+   * @param milkKgps milk yield of the cow [kg/s]
+   * @return mass of manure [kg/s]
+   */
+  Estimate manureKgps(double milkKgps);
+
+  @Override
+  default List<Bound> range() {
+    return List.of(TABLED_MILK);
+  }
+
+  /**
+   * Checks a milk yield.
+   *
+   * @param milkKgps milk yield [kg/s]
+   * @return the same in the unit of the equations [kg/d]
+   */
+  static double milkKgPerDay(double milkKgps) {
+    if (!(milkKgps >= 0 && Double.isFinite(milkKgps))) {
+      throw new IllegalArgumentException("the milk yield must be >= 0 but was " + milkKgps);
+    }
+    return InUnit.kilogramsPerDay(milkKgps);
+  }
+}

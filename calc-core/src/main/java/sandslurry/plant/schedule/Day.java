@@ -1,0 +1,41 @@
+package sandslurry.plant.schedule;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sandslurry.plant.Stream;
+
+/**
+ * One day by schedule.
+ *
+ * @param number 1 for the first day
+ * @param timesS end of each step since midnight [s]
+ * @param meanFlows every stream, its flow meant over the whole day
+ * @param sandiest every stream that flowed, as it was in the step in which it held most sand by
+ *     volume
+ * @param pits the pits by name
+ * @param units the units other than pits that divide their feed, by name
+ * @param imbalance the worst of all constituents: what came in less what went out, spilled or was
+ *     left, over what came in and was there
+ * @param notes what the units say of their feeds, each once
+ */
+public record Day(
+    int number,
+    List<Double> timesS,
+    Map<String, Stream> meanFlows,
+    Map<String, Stream> sandiest,
+    Map<String, PitDay> pits,
+    Map<String, UnitDay> units,
+    double imbalance,
+    List<String> notes) {
+  /** Copies lists and maps. */
+  public Day {
+    timesS = List.copyOf(timesS);
+    meanFlows = Collections.unmodifiableMap(new LinkedHashMap<>(meanFlows));
+    sandiest = Collections.unmodifiableMap(new LinkedHashMap<>(sandiest));
+    pits = Collections.unmodifiableMap(new LinkedHashMap<>(pits));
+    units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
+    notes = List.copyOf(notes);
+  }
+}

@@ -1,0 +1,533 @@
+package sandslurry.plant.schedule;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.Mode;
+import sandslurry.plant.network.Network;
+import sandslurry.plant.network.NoSteadyState;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.SteadyState;
+import sandslurry.plant.network.Unit;
+import sandslurry.units.InUnit;
+
+/**
+ * A day of modes, one after the other, with pits that fill and empty.
+ *
+ * <p>In each step sand settles from the mixed contents that a pit has at the start of the step,
+ * pumps take from the rest, what stands above a weir runs over it, and all other units pass their
+ * feeds on at once, by the balance of {@link Network} with the pits cut out. Then the pits take up
+ * what came. What stands above the brim is spilled and counted. Each constituent is conserved
+ * whatever the length of the step; levels are the more exact the shorter it is. What comes into a
+ * pit can be pumped from the next step on.
+ */
+public final class DaySchedule {
+  private static final double HOUR_ROUNDING_S = 1e-6;
+
+  /**
+   * How nearly units and feeds agree in a step: its balance closes all the same, and pits change by
+   * far more from step to step.
+   */
+  private static final double SETTLED = 1e-7;
+
+  /** A batch is run in steps no longer than this, so that its peak is seen [s]. */
+  private static final double LONGEST_BATCH_STEP_S = 600;
+
+  private final List<Period> periods;
+  private final Map<String, Batches> batches;
+
+  /**
+   * A mode and when it runs.
+   *
+   * @param mode the mode
+   * @param fromS start since midnight [s]
+   * @param toS end since midnight [s]
+   */
+  public record Period(Mode mode, double fromS, double toS) {}
+
+  private DaySchedule(List<Period> periods, Map<String, Batches> batches) {
+    this.periods = periods;
+    this.batches = batches;
+  }
+
+  /**
+   * Makes a schedule.
+   *
+   * @param periods periods that cover the day, in any order
+   * @return the schedule
+   * @throws IllegalArgumentException if there are {@link #problems}; the message holds all
+   */
+  public static DaySchedule of(List<Period> periods) {
+    return of(periods, Map.of());
+  }
+
+  /**
+   * Makes a schedule in which some feeds come, and some pumps of pits run, in batches.
+   *
+   * @param periods periods that cover the day, in any order
+   * @param batches when they flow, by name of the stream: a feed of the modes or a stream pumped
+   *     from a pit; the flow that a mode gives is then its mean over the day
+   * @return the schedule
+   * @throws IllegalArgumentException if there are {@link #problems}; the message holds all
+   */
+  public static DaySchedule of(List<Period> periods, Map<String, Batches> batches) {
+    List<String> problems = problems(periods);
+    if (!problems.isEmpty()) {
+      throw new IllegalArgumentException(String.join("; ", problems));
+    }
+    return new DaySchedule(sorted(periods), Map.copyOf(batches));
+  }
+
+  /**
+   * A day of one mode.
+   *
+   * @param mode the mode
+   * @return the schedule
+   */
+  public static DaySchedule always(Mode mode) {
+    return of(List.of(new Period(mode, 0, InUnit.ofDays(1))));
+  }
+
+  private static List<Period> sorted(List<Period> periods) {
+    return periods.stream().sorted(Comparator.comparingDouble(Period::fromS)).toList();
+  }
+
+  /**
+   * All that is wrong with a schedule: gaps, overlaps, pits that are not the same in all modes.
+   *
+   * @param periods the periods, in any order
+   * @return one sentence each, without a stop; empty when the schedule can be used
+   */
+  public static List<String> problems(List<Period> periods) {
+    List<String> problems = new ArrayList<>();
+    double reached = 0;
+    for (Period period : sorted(periods)) {
+      String name = "\"" + period.mode().name() + "\"";
+      if (!(period.fromS() < period.toS())) {
+        problems.add(name + " ends at " + period.toS() + " s but starts at " + period.fromS());
+      }
+      if (!(Math.abs(period.fromS() - reached) <= HOUR_ROUNDING_S)) {
+        problems.add(
+            name
+                + " starts at "
+                + period.fromS()
+                + " s but the day is covered to "
+                + reached
+                + " s");
+      }
+      reached = period.toS();
+    }
+    if (!(Math.abs(reached - InUnit.ofDays(1)) <= HOUR_ROUNDING_S)) {
+      problems.add("the last mode ends at " + reached + " s, not at " + InUnit.ofDays(1) + " s");
+    }
+    Map<String, Pit> pits = new HashMap<>();
+    Set<String> names = null;
+    for (Period period : periods) {
+      Set<String> here = new HashSet<>();
+      for (Pit pit : pits(period.mode().network())) {
+        here.add(pit.name());
+        Pit known = pits.putIfAbsent(pit.name(), pit);
+        if (known != null
+            && (known.capacityM3() != pit.capacityM3()
+                || known.weirVolumeM3() != pit.weirVolumeM3()
+                || known.startVolumeM3() != pit.startVolumeM3())) {
+          problems.add("the pit \"" + pit.name() + "\" has other volumes in another mode");
+        }
+      }
+      if (names != null && !names.equals(here)) {
+        problems.add("\"" + period.mode().name() + "\" has other pits than the first mode");
+      }
+      names = names == null ? here : names;
+    }
+    return problems;
+  }
+
+  private static List<Pit> pits(Network network) {
+    return network.units().stream().filter(Pit.class::isInstance).map(Pit.class::cast).toList();
+  }
+
+  /**
+   * Runs the schedule for some days.
+   *
+   * @param days how many
+   * @param contents what fills each pit to its start volume at first: a stream of which only the
+   *     composition counts, by name of the pit; water where it is left out
+   * @param longestStepS no step is longer [s]
+   * @return the days
+   */
+  public DayRun run(int days, Map<String, Stream> contents, double longestStepS) {
+    if (days < 1 || !(longestStepS > 0)) {
+      throw new IllegalArgumentException(
+          "a run needs days and a step > 0 but has " + days + " and " + longestStepS + " s");
+    }
+    return new Run(contents, longestStepS).days(days);
+  }
+
+  /** A network and the batches that flow in it: balances are alike where these are the same. */
+  private record Pattern(Network network, Set<String> flowing) {}
+
+  /** The state of a run. */
+  private final class Run {
+    private final Constituents constituents;
+    private final double longestStepS;
+    private final Map<String, Stream> held = new TreeMap<>();
+    private final Map<Network, Network> cut = new HashMap<>();
+    private final Map<Pattern, SteadyBalance> earlier = new HashMap<>();
+    private final Map<String, Stream> arrived = new HashMap<>();
+
+    Run(Map<String, Stream> contents, double longestStepS) {
+      Mode first = periods.get(0).mode();
+      this.constituents = first.feeds().values().iterator().next().constituents();
+      this.longestStepS = longestStepS;
+      for (Pit pit : pits(first.network())) {
+        Stream filling = contents.getOrDefault(pit.name(), constituents.water(1));
+        held.put(pit.name(), filling.times(pit.startVolumeM3() / filling.volumeM3ps()));
+      }
+    }
+
+    DayRun days(int count) {
+      List<Day> days = new ArrayList<>();
+      for (int number = 1; number <= count; number++) {
+        Tally tally = new Tally(number, constituents, held);
+        for (Period period : periods) {
+          Optional<NoSteadyState> failure = run(period, tally);
+          if (failure.isPresent()) {
+            return new DayRun(days, failure);
+          }
+        }
+        days.add(tally.day());
+      }
+      return new DayRun(days, Optional.empty());
+    }
+
+    private Optional<NoSteadyState> run(Period period, Tally tally) {
+      List<Double> edges = edges(period);
+      for (int part = 1; part < edges.size(); part++) {
+        double from = edges.get(part - 1);
+        double length = edges.get(part) - from;
+        Map<String, Double> factors = new HashMap<>();
+        batches.forEach((name, batch) -> factors.put(name, batch.factor(from, from + length)));
+        boolean quiet = factors.values().stream().allMatch(factor -> factor == 0);
+        double longest = quiet ? longestStepS : Math.min(longestStepS, LONGEST_BATCH_STEP_S);
+        int steps = (int) Math.ceil(length / longest - 1e-9);
+        for (int step = 1; step <= steps; step++) {
+          Optional<NoSteadyState> failure =
+              step(
+                  period.mode(),
+                  factors,
+                  from + length * (step - 1) / steps,
+                  length / steps,
+                  tally);
+          if (failure.isPresent()) {
+            return failure;
+          }
+          tally.timesS.add(from + length * step / steps);
+        }
+      }
+      return Optional.empty();
+    }
+
+    /** The period cut where batches start and end. */
+    private List<Double> edges(Period period) {
+      TreeSet<Double> edges = new TreeSet<>(List.of(period.fromS(), period.toS()));
+      for (Batches batch : batches.values()) {
+        for (double edge : batch.edgesS()) {
+          if (edge > period.fromS() + HOUR_ROUNDING_S && edge < period.toS() - HOUR_ROUNDING_S) {
+            edges.add(edge);
+          }
+        }
+      }
+      List<Double> cuts = new ArrayList<>();
+      for (double edge : edges) {
+        if (cuts.isEmpty()
+            || edge - cuts.get(cuts.size() - 1) > HOUR_ROUNDING_S
+            || edge == period.toS()) {
+          cuts.add(edge);
+        }
+      }
+      return cuts;
+    }
+
+    private Optional<NoSteadyState> step(
+        Mode mode, Map<String, Double> factors, double fromS, double stepS, Tally tally) {
+      Map<String, Stream> streams = new LinkedHashMap<>();
+      mode.feeds()
+          .forEach((name, feed) -> streams.put(name, feed.times(factors.getOrDefault(name, 1.0))));
+      Map<String, Stream> given = new LinkedHashMap<>(streams);
+      Network network = mode.network();
+      Map<String, Stream> kept = new HashMap<>();
+      for (Pit pit : pits(network)) {
+        kept.put(pit.name(), draw(pit, factors, stepS, streams, tally));
+      }
+      Network rest = cut.computeIfAbsent(network, this::withoutPits);
+      if (rest != null) {
+        Map<String, Stream> feeds = new LinkedHashMap<>();
+        rest.feedNames().forEach(name -> feeds.put(name, streams.get(name)));
+        Set<String> flowing = new HashSet<>();
+        factors.forEach((name, factor) -> flowing.addAll(factor > 0 ? Set.of(name) : Set.of()));
+        Pattern pattern = new Pattern(rest, flowing);
+        SteadyState state = rest.solve(feeds, earlier.get(pattern), SETTLED);
+        if (state instanceof NoSteadyState failure) {
+          return Optional.of(failure);
+        }
+        SteadyBalance balance = (SteadyBalance) state;
+        earlier.put(pattern, balance);
+        streams.putAll(balance.streams());
+        tally.notes.addAll(balance.notes());
+        for (Unit unit : rest.units()) {
+          if (unit.outlets().size() > 1) {
+            tally.unit(unit, balance, fromS, stepS);
+          }
+        }
+      }
+      for (Pit pit : pits(network)) {
+        List<Stream> in = new ArrayList<>();
+        pit.inlets().forEach(inlet -> in.add(streams.get(inlet).times(stepS)));
+        arrived.put(pit.name(), Stream.mix(constituents, in));
+        Stream full = kept.get(pit.name()).plus(arrived.get(pit.name()));
+        double volume = full.volumeM3ps();
+        double over = Math.max(0, volume - pit.capacityM3());
+        Stream left = over > 0 ? full.times(1 - over / volume) : full;
+        tally.pit(pit, volume, over, left);
+        if (over > 0) {
+          tally.out(full.times(over / volume));
+          arrived.computeIfPresent(pit.name(), (name, in2) -> in2.times(1 - over / volume));
+        }
+        held.put(pit.name(), left);
+      }
+      streams.forEach((name, stream) -> tally.flow(name, stream, stepS));
+      given.values().forEach(feed -> tally.in(feed.times(stepS)));
+      network.productNames().forEach(name -> tally.out(streams.get(name).times(stepS)));
+      for (Unit unit : network.units()) {
+        if (unit.outlets().isEmpty() && !(unit instanceof Pit)) {
+          unit.inlets().forEach(inlet -> tally.out(streams.get(inlet).times(stepS)));
+        }
+      }
+      return Optional.empty();
+    }
+
+    /** Takes from a pit what settles, and what pumps and weir take in a step; returns the rest. */
+    private Stream draw(
+        Pit pit,
+        Map<String, Double> factors,
+        double stepS,
+        Map<String, Stream> streams,
+        Tally tally) {
+      Stream contents = held.get(pit.name());
+      if (pit.floor().isPresent()) {
+        Stream before = contents;
+        Stream last = arrived.getOrDefault(pit.name(), constituents.nothing());
+        Stream settled = pit.floor().get().settled(before, last, stepS);
+        streams.put(pit.floor().get().stream(), settled.times(1 / stepS));
+        contents = less(before, settled);
+      }
+      double volume = contents.volumeM3ps();
+      double left = volume;
+      for (Map.Entry<String, Double> pump : pit.draws().entrySet()) {
+        double wanted = pump.getValue() * factors.getOrDefault(pump.getKey(), 1.0) * stepS;
+        double taken = Math.min(wanted, left);
+        if (wanted - taken > 1e-12 * wanted) {
+          tally.shortage(pit.name(), pump.getKey(), wanted - taken);
+        }
+        streams.put(pump.getKey(), part(contents, taken, volume, stepS));
+        left -= taken;
+      }
+      if (pit.overflow().isPresent()) {
+        double over = Math.max(0, left - pit.weirVolumeM3());
+        streams.put(pit.overflow().get(), part(contents, over, volume, stepS));
+        left -= over;
+      }
+      return volume > 0 ? contents.times(Math.max(0, left / volume)) : contents;
+    }
+
+    private Stream less(Stream all, Stream part) {
+      double[] masses = all.toArray();
+      for (int i = 0; i < masses.length; i++) {
+        masses[i] = Math.max(0, masses[i] - part.kgps(i));
+      }
+      return Stream.of(constituents, masses);
+    }
+
+    private Stream part(Stream contents, double taken, double volume, double stepS) {
+      return volume > 0 ? contents.times(taken / volume / stepS) : constituents.nothing();
+    }
+
+    /** The network in which pits are where streams end and begin; null when there are only pits. */
+    private Network withoutPits(Network network) {
+      List<Unit> units = network.units().stream().filter(unit -> !(unit instanceof Pit)).toList();
+      if (units.isEmpty()) {
+        return null;
+      }
+      Set<String> taken = new LinkedHashSet<>();
+      Set<String> made = new LinkedHashSet<>();
+      for (Unit unit : units) {
+        taken.addAll(unit.inlets());
+        made.addAll(unit.outlets());
+      }
+      Set<String> feeds = new LinkedHashSet<>(taken);
+      feeds.removeAll(made);
+      Set<String> products = new LinkedHashSet<>(made);
+      products.removeAll(taken);
+      return Network.of(units, feeds, products);
+    }
+  }
+
+  /** What one unit is fed and catches in a day. */
+  private static final class UnitTally {
+    private final String name;
+    private Stream peak;
+    private double peakAtS;
+    private double peakCaught;
+    private double volumeM3;
+    private double fedKg;
+    private double caughtKg;
+
+    UnitTally(String name) {
+      this.name = name;
+    }
+
+    void add(Stream feed, double caughtKgps, double fromS, double stepS) {
+      // A hair more than before is rounding, not another peak.
+      if (peak == null || feed.volumeM3ps() > peak.volumeM3ps() * (1 + 1e-9)) {
+        peak = feed;
+        peakAtS = fromS;
+        peakCaught = caughtKgps;
+      }
+      volumeM3 += feed.volumeM3ps() * stepS;
+      fedKg += feed.sandKgps() * stepS;
+      caughtKg += caughtKgps * stepS;
+    }
+
+    UnitDay day() {
+      return new UnitDay(
+          name,
+          volumeM3 / InUnit.ofDays(1),
+          peak,
+          peakAtS,
+          share(peakCaught, peak.sandKgps()),
+          share(caughtKg, fedKg));
+    }
+
+    private static double share(double caught, double fed) {
+      return fed > 0 ? Math.min(1, caught / fed) : 0;
+    }
+  }
+
+  /** The account of one day. */
+  private static final class Tally {
+    private final int number;
+    private final Constituents constituents;
+    private final Map<String, double[]> flows = new LinkedHashMap<>();
+    private final Map<String, Stream> sandiest = new LinkedHashMap<>();
+    private final List<Double> timesS = new ArrayList<>();
+    private final Set<String> notes = new LinkedHashSet<>();
+    private final Map<String, List<Double>> volumes = new LinkedHashMap<>();
+    private final Map<String, Double> most = new HashMap<>();
+    private final Map<String, Double> spilled = new HashMap<>();
+    private final Map<String, Map<String, Double>> shortages = new HashMap<>();
+    private final Map<String, Stream> ends = new HashMap<>();
+    private final Map<String, UnitTally> units = new LinkedHashMap<>();
+    private final double[] had;
+    private final double[] in;
+    private final double[] out;
+    private final Map<String, Double> startVolumes = new HashMap<>();
+
+    Tally(int number, Constituents constituents, Map<String, Stream> held) {
+      this.number = number;
+      this.constituents = constituents;
+      this.had = Stream.mix(constituents, held.values()).toArray();
+      this.in = new double[had.length];
+      this.out = new double[had.length];
+      held.forEach((name, stream) -> startVolumes.put(name, stream.volumeM3ps()));
+    }
+
+    void flow(String name, Stream stream, double stepS) {
+      add(flows.computeIfAbsent(name, key -> new double[had.length]), stream.times(stepS));
+      if (stream.volumeM3ps() > 0) {
+        sandiest.merge(name, stream, (a, b) -> a.sandVolumeShare() >= b.sandVolumeShare() ? a : b);
+      }
+    }
+
+    void in(Stream kilograms) {
+      add(in, kilograms);
+    }
+
+    void out(Stream kilograms) {
+      add(out, kilograms);
+    }
+
+    private static void add(double[] sum, Stream kilograms) {
+      for (int i = 0; i < sum.length; i++) {
+        sum[i] += kilograms.kgps(i);
+      }
+    }
+
+    void shortage(String pit, String stream, double missingM3) {
+      shortages
+          .computeIfAbsent(pit, name -> new LinkedHashMap<>())
+          .merge(stream, missingM3, Double::sum);
+    }
+
+    void unit(Unit unit, SteadyBalance balance, double fromS, double stepS) {
+      Stream feed = balance.feed(unit.name());
+      double caught = balance.stream(unit.outlets().get(0)).sandKgps();
+      units.computeIfAbsent(unit.name(), UnitTally::new).add(feed, caught, fromS, stepS);
+    }
+
+    void pit(Pit pit, double fullM3, double overM3, Stream left) {
+      volumes.computeIfAbsent(pit.name(), name -> new ArrayList<>()).add(left.volumeM3ps());
+      most.merge(pit.name(), fullM3, Math::max);
+      spilled.merge(pit.name(), overM3, Double::sum);
+      ends.put(pit.name(), left);
+    }
+
+    Day day() {
+      Map<String, Stream> means = new LinkedHashMap<>();
+      flows.forEach(
+          (name, kilograms) ->
+              means.put(name, Stream.of(constituents, kilograms).times(1 / InUnit.ofDays(1))));
+      Map<String, PitDay> pits = new LinkedHashMap<>();
+      for (String name : volumes.keySet()) {
+        double start = startVolumes.get(name);
+        pits.put(
+            name,
+            new PitDay(
+                name,
+                volumes.get(name),
+                Math.min(start, volumes.get(name).stream().min(Double::compare).orElseThrow()),
+                Math.max(start, most.get(name)),
+                spilled.get(name),
+                shortages.getOrDefault(name, Map.of()),
+                ends.get(name)));
+      }
+      Map<String, UnitDay> unitDays = new LinkedHashMap<>();
+      units.forEach((name, unit) -> unitDays.put(name, unit.day()));
+      return new Day(
+          number, timesS, means, sandiest, pits, unitDays, imbalance(), List.copyOf(notes));
+    }
+
+    private double imbalance() {
+      double[] left = Stream.mix(constituents, ends.values()).toArray();
+      double worst = 0;
+      for (int i = 0; i < in.length; i++) {
+        double came = had[i] + in[i];
+        if (came > 0) {
+          worst = Math.max(worst, Math.abs(came - out[i] - left[i]) / came);
+        }
+      }
+      return worst;
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** The plant through the hours of a day. */
+package sandslurry.plant.schedule;

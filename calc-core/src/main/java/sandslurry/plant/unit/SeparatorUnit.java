@@ -1,0 +1,348 @@
+package sandslurry.plant.unit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.Split;
+import sandslurry.plant.network.Unit;
+import sandslurry.separation.OrganicMatter;
+import sandslurry.separation.Partition;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.box.BoxSand;
+import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.channel.ChannelFlow;
+import sandslurry.separation.cyclone.CycloneResult;
+import sandslurry.separation.cyclone.Hydrocyclone;
+import sandslurry.separation.cyclone.HydrocycloneModel;
+import sandslurry.separation.lane.LaneDeposit;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.screen.CakeSeparator;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * A unit of package separation in a network: what its kernel sends to the sand, the underflow or
+ * the cake leaves by the first outlet, the rest by the second.
+ *
+ * <p>Feed in which nothing can settle, because its liquor is thicker than any whose flow was
+ * measured, passes to the second outlet whole, and a note says so.
+ *
+ * <p>To see all that a kernel finds, such as velocities and what lay outside published ranges, give
+ * {@link LiquorModel#settling} the feed of the unit in the balance and ask the kernel itself.
+ */
+public final class SeparatorUnit implements Unit {
+  private static final String[] NONE = {};
+
+  private final String name;
+  private final List<String> inlets;
+  private final List<String> outlets;
+  private final Function<Stream, Divided> kernel;
+
+  private record Divided(Partition partition, List<String> notes) {}
+
+  /**
+   * Where a unit stands in a network.
+   *
+   * @param name what it is called
+   * @param inlets names of the streams in
+   * @param solids name of the stream of sand, underflow or cake out
+   * @param liquid name of the stream of overflow or liquid out
+   * @param runningShare share of the day that it runs, 0 (excluded) to 1
+   */
+  public record Place(
+      String name, List<String> inlets, String solids, String liquid, double runningShare) {
+    /** Copies the list and checks the share. */
+    public Place {
+      inlets = List.copyOf(inlets);
+      if (!(runningShare > 0 && runningShare <= 1)) {
+        throw new IllegalArgumentException(
+            name + ": the share of the day lies in 0 (excluded) to 1 but was " + runningShare);
+      }
+    }
+  }
+
+  private SeparatorUnit(Place place, Function<Stream, Divided> kernel) {
+    this.name = place.name();
+    this.inlets = place.inlets();
+    this.outlets = List.of(place.solids(), place.liquid());
+    this.kernel = kernel;
+  }
+
+  /**
+   * A dilution settling box.
+   *
+   * @param place where it stands; when the box is rinsed, one of the inlets must bring the rinse
+   *     water
+   * @param box the box
+   * @param organic how the fibre settles in water; the liquor slows it
+   * @param outlook which relation of the band
+   * @param liquor how its liquor flows
+   * @param shearRatePs shear rate at which the viscosity counts [1/s]
+   * @return the unit
+   */
+  public static SeparatorUnit box(
+      Place place,
+      DilutionBox box,
+      OrganicMatter organic,
+      Outlook outlook,
+      LiquorModel liquor,
+      double shearRatePs) {
+    return new SeparatorUnit(
+        place,
+        stream -> {
+          Optional<UnitFeed> mixed = liquor.settling(stream, place.runningShare(), shearRatePs);
+          if (mixed.isEmpty()) {
+            return nothingSettles(place, stream);
+          }
+          // The kernel takes the rinse by itself; here it is in the mixture already.
+          double rinse =
+              box.rinseM3ps(mixed.get())
+                  * place.runningShare()
+                  * stream.constituents().waterDensityKgM3();
+          double[] flows = stream.toArray();
+          List<String> notes = new ArrayList<>();
+          if (rinse < flows[Constituents.WATER]) {
+            flows[Constituents.WATER] -= rinse;
+          } else {
+            notes.add(place.name() + ": there is less water in all than the rinse is to take.");
+          }
+          Optional<UnitFeed> feed =
+              liquor.settling(
+                  Stream.of(stream.constituents(), flows), place.runningShare(), shearRatePs);
+          if (feed.isEmpty()) {
+            return nothingSettles(place, stream);
+          }
+          BoxSand sand = box.evaluate(feed.get(), liquor.slowed(organic, feed.get())).sand(outlook);
+          if (sand.screwLoad().isPresent() && sand.screwLoad().getAsDouble() > 1) {
+            notes.add(
+                place.name()
+                    + ": the screw is to lift "
+                    + UnitSystem.METRIC.show(Kind.PERCENT, sand.screwLoad().getAsDouble())
+                    + " of what it can; what it cannot lift fills the box and leaves over the"
+                    + " weir.");
+          }
+          return new Divided(sand.partition(), notes);
+        });
+  }
+
+  /**
+   * A settling lane at given thicknesses of deposit.
+   *
+   * @param place where it stands
+   * @param reaches the reaches, from the inlet on
+   * @param depositsM thickness of the deposit in each [m]
+   * @param organic how the fibre settles in water; the liquor slows it
+   * @param porosity porosity of the deposit
+   * @param outlook which relation of the band
+   * @param liquor how its liquor flows; its viscosity is taken at the shear rate 3 V/h of the first
+   *     reach
+   * @return the unit
+   */
+  public static SeparatorUnit lane(
+      Place place,
+      List<LaneReach> reaches,
+      List<Double> depositsM,
+      OrganicMatter organic,
+      double porosity,
+      Outlook outlook,
+      LiquorModel liquor) {
+    return new SeparatorUnit(
+        place,
+        stream -> {
+          double flow = stream.volumeM3ps() / place.runningShare();
+          if (!(flow > 0)) {
+            return nothingSettles(place, stream);
+          }
+          ChannelFlow channel = reaches.get(0).flow(flow, depositsM.get(0));
+          double shearRate = 3 * channel.velocityMps() / channel.depthM();
+          return liquor
+              .settling(stream, place.runningShare(), shearRate)
+              .map(
+                  feed ->
+                      divided(
+                          LaneDeposit.of(
+                                  reaches,
+                                  depositsM,
+                                  feed,
+                                  liquor.slowed(organic, feed),
+                                  porosity,
+                                  outlook)
+                              .partition()))
+              .orElseGet(() -> nothingSettles(place, stream));
+        });
+  }
+
+  /**
+   * A settling lane that fills and is cleaned again and again, with what it keeps meant from clean
+   * to clean-out.
+   *
+   * @param place where it stands
+   * @param reaches the reaches, from the inlet on
+   * @param leastRecovery share of the sand kept below which it is cleaned, above 0 to 1
+   * @param organic how the fibre settles in water; the liquor slows it
+   * @param porosity porosity of the deposit
+   * @param outlook which relation of the band
+   * @param liquor how its liquor flows; its viscosity is taken at the shear rate 3 V/h of the first
+   *     reach filled by half
+   * @return the unit
+   */
+  public static SeparatorUnit fillingLane(
+      Place place,
+      List<LaneReach> reaches,
+      double leastRecovery,
+      OrganicMatter organic,
+      double porosity,
+      Outlook outlook,
+      LiquorModel liquor) {
+    return new SeparatorUnit(
+        place,
+        stream -> {
+          double flow = stream.volumeM3ps() / place.runningShare();
+          if (!(flow > 0)) {
+            return nothingSettles(place, stream);
+          }
+          ChannelFlow channel = reaches.get(0).flow(flow, reaches.get(0).storageDepthM() / 2);
+          double shearRate = 3 * channel.velocityMps() / channel.depthM();
+          return liquor
+              .settling(stream, place.runningShare(), shearRate)
+              .map(
+                  feed ->
+                      divided(
+                          LaneFilling.mean(
+                              reaches,
+                              feed,
+                              liquor.slowed(organic, feed),
+                              porosity,
+                              outlook,
+                              leastRecovery)))
+              .orElseGet(() -> nothingSettles(place, stream));
+        });
+  }
+
+  /**
+   * Hydrocyclones side by side.
+   *
+   * @param place where they stand; the first outlet is the underflow
+   * @param cyclone the cyclones
+   * @param model the model
+   * @param liquor how the liquor flows
+   * @param shearRatePs shear rate at which the viscosity counts [1/s]
+   * @return the unit
+   */
+  public static SeparatorUnit cyclone(
+      Place place,
+      Hydrocyclone cyclone,
+      HydrocycloneModel model,
+      LiquorModel liquor,
+      double shearRatePs) {
+    return new SeparatorUnit(
+        place,
+        stream -> {
+          Optional<UnitFeed> feed = liquor.settling(stream, place.runningShare(), shearRatePs);
+          if (feed.isEmpty()) {
+            return nothingSettles(place, stream);
+          }
+          CycloneResult result = cyclone.evaluate(feed.get(), model);
+          return divided(
+              result.partition(),
+              result.ropes()
+                  ? new String[] {
+                    place.name()
+                        + ": the underflow holds "
+                        + UnitSystem.METRIC.show(Kind.PERCENT, result.underflowSand())
+                        + " sand by volume and comes as a rope; from then on coarse sand goes over"
+                        + " the top."
+                  }
+                  : NONE);
+        });
+  }
+
+  /**
+   * A coarse screen or fibre separator.
+   *
+   * @param place where it stands
+   * @param separator the separator
+   * @param liquor of which only the temperature counts
+   * @return the unit
+   */
+  public static SeparatorUnit cake(Place place, CakeSeparator separator, LiquorModel liquor) {
+    return new SeparatorUnit(
+        place,
+        stream ->
+            liquor
+                .screening(stream, place.runningShare())
+                .map(separator::evaluate)
+                .map(
+                    result ->
+                        divided(
+                            result.partition(),
+                            result.asAsked()
+                                ? NONE
+                                : new String[] {
+                                  place.name()
+                                      + ": the feed is thicker than a cake of "
+                                      + UnitSystem.METRIC.show(Kind.PERCENT, result.solidsAsked())
+                                      + " dry matter; the cake has "
+                                      + UnitSystem.METRIC.show(Kind.PERCENT, result.solids())
+                                      + "."
+                                }))
+                .orElseGet(() -> divided(nothing(stream))));
+  }
+
+  private static Divided divided(Partition partition, String... notes) {
+    return new Divided(partition, List.of(notes));
+  }
+
+  private static Divided nothingSettles(Place place, Stream stream) {
+    return stream.waterKgps() > 0
+        ? divided(
+            nothing(stream),
+            place.name()
+                + ": at "
+                + UnitSystem.METRIC.show(Kind.PERCENT, stream.manureTotalSolids())
+                + " sand-free total solids the liquor is thicker than any whose flow was measured;"
+                + " it is taken to let nothing settle.")
+        : divided(nothing(stream));
+  }
+
+  private static Partition nothing(Stream stream) {
+    return new Partition(
+        stream.constituents().sandClasses().stream().map(size -> 0.0).toList(), 0, 0, 0, 0);
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public List<String> inlets() {
+    return inlets;
+  }
+
+  @Override
+  public List<String> outlets() {
+    return outlets;
+  }
+
+  @Override
+  public Split split(Stream feed) {
+    Divided divided = kernel.apply(feed);
+    Partition partition = divided.partition();
+    double[] first = new double[feed.constituents().count()];
+    first[Constituents.WATER] = partition.water();
+    first[Constituents.DISSOLVED] = partition.dissolved();
+    first[Constituents.FIBRE] = partition.fibre();
+    first[Constituents.ORGANIC_FINES] = partition.fines();
+    first[Constituents.MINERAL_FINES] = partition.fines();
+    for (int k = 0; k < partition.sand().size(); k++) {
+      first[Constituents.SAND + k] = partition.sand().get(k);
+    }
+    return Split.two(first, divided.notes());
+  }
+}

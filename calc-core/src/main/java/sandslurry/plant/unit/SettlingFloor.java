@@ -1,0 +1,159 @@
+package sandslurry.plant.unit;
+
+import java.util.Optional;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.PitFloor;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.pit.Impeller;
+import sandslurry.separation.pit.PitMixing;
+import sandslurry.separation.pit.Zwietering1958;
+
+/**
+ * The floor of a pit on which sand settles unless a mixer holds it up.
+ *
+ * <p>The pit is one mixed volume: what is in it falls out at the rate w A C, with w the hindered
+ * settling velocity of a class, A the plan area and C its concentration. At rest that keeps
+ *
+ * <pre>η = y / (1 + y),   y = φ w A / Q</pre>
+ *
+ * <p>of a class, which is the one mixed basin of Hazen (1904); Q is the flow into the pit. A mixer
+ * that just suspends the class by Zwietering (1958) keeps nothing on the floor, φ = 0; below that
+ * speed φ = 1 − (N/Njs)³, the share of the power that is lacking. That ramp is ours: nothing
+ * published is used for what lies between rest and the just-suspended speed, and a step would leave
+ * the balance without a solution. A mixer that runs for part of the day is taken to lift again what
+ * settled meanwhile. Liquor goes with the sand as much as fills its pores.
+ */
+public final class SettlingFloor implements PitFloor {
+  /** Shear rate at which the viscosity of a pit counts [1/s]. */
+  public static final double SHEAR_PS = 10;
+
+  private static final Zwietering1958 ZWIETERING = new Zwietering1958();
+
+  private final String stream;
+  private final double areaM2;
+  private final double porosity;
+  private final LiquorModel liquor;
+  private final Optional<Mixing> mixer;
+
+  /**
+   * A mixer and its speed.
+   *
+   * @param impeller the impeller
+   * @param speedRps its speed, 0 when it stands [1/s]
+   */
+  public record Mixing(Impeller impeller, double speedRps) {}
+
+  /**
+   * Creates the floor.
+   *
+   * @param stream name of the stream of what settles
+   * @param areaM2 plan area of the pit [m2]
+   * @param porosity pores over bulk volume of settled sand, 0 to below 1
+   * @param liquor how the liquor flows
+   * @param mixer the mixer, if there is one
+   */
+  public SettlingFloor(
+      String stream, double areaM2, double porosity, LiquorModel liquor, Optional<Mixing> mixer) {
+    if (!(areaM2 > 0 && Double.isFinite(areaM2)) || !(porosity >= 0 && porosity < 1)) {
+      throw new IllegalArgumentException(
+          stream
+              + ": needs an area > 0 and a porosity below 1 but has "
+              + areaM2
+              + ", "
+              + porosity);
+    }
+    this.stream = stream;
+    this.areaM2 = areaM2;
+    this.porosity = porosity;
+    this.liquor = liquor;
+    this.mixer = mixer;
+  }
+
+  @Override
+  public String stream() {
+    return stream;
+  }
+
+  /**
+   * Flow of clean liquor that sand falling out of the pit is equal to: φ w A of each class.
+   *
+   * @param mixture a stream or contents like those of the pit
+   * @return one for each class [m3/s]; 0 in liquor thicker than any whose flow was measured
+   */
+  public double[] fallingM3ps(Stream mixture) {
+    int classes = mixture.constituents().sandClasses().size();
+    double[] falling = new double[classes];
+    Optional<UnitFeed> feed = liquor.settling(mixture, 1, SHEAR_PS);
+    if (feed.isEmpty() || !(feed.get().sandTotalKgps() > 0)) {
+      return falling;
+    }
+    UnitFeed seen = feed.get();
+    double load = seen.sandTotalKgps() / seen.liquidKgps();
+    for (int k = 0; k < classes; k++) {
+      double size = seen.sizesM().get(k);
+      double down = 1;
+      if (mixer.isPresent()) {
+        double just =
+            ZWIETERING
+                .speedRps(mixer.get().impeller(), size, seen.liquid(), seen.sandDensityKgM3(), load)
+                .value();
+        down = PitMixing.heldDown(mixer.get().speedRps(), just);
+      }
+      falling[k] = down > 0 ? down * areaM2 * seen.hinderedVelocityMps(size).value() : 0;
+    }
+    return falling;
+  }
+
+  @Override
+  public double[] kept(Stream feed) {
+    double volume = feed.volumeM3ps();
+    double[] kept = new double[feed.constituents().count()];
+    if (volume > 0) {
+      double[] falling = fallingM3ps(feed);
+      for (int k = 0; k < falling.length; k++) {
+        kept[Constituents.SAND + k] = falling[k] / (volume + falling[k]);
+      }
+      pores(kept, feed);
+    }
+    return kept;
+  }
+
+  @Override
+  public Stream settled(Stream contents, Stream arrived, double stepS) {
+    double volume = contents.volumeM3ps();
+    double[] kept = new double[contents.constituents().count()];
+    if (volume > 0) {
+      double[] falling = fallingM3ps(contents);
+      for (int k = 0; k < falling.length; k++) {
+        kept[Constituents.SAND + k] = -Math.expm1(-falling[k] * stepS / volume);
+      }
+      pores(kept, contents);
+    }
+    double[] masses = contents.toArray();
+    for (int i = 0; i < masses.length; i++) {
+      masses[i] *= kept[i];
+    }
+    return Stream.of(contents.constituents(), masses);
+  }
+
+  /** Adds the liquor in the pores of the sand that settles, of which there may be too little. */
+  private void pores(double[] kept, Stream mixture) {
+    Constituents of = mixture.constituents();
+    double grains = 0;
+    double liquorM3ps = 0;
+    for (int i = 0; i < kept.length; i++) {
+      double volume = mixture.kgps(i) / of.densityKgM3(i);
+      if (i >= Constituents.SAND) {
+        grains += kept[i] * volume;
+      } else if (i != Constituents.FIBRE) {
+        liquorM3ps += volume;
+      }
+    }
+    double pores = grains * porosity / (1 - porosity);
+    double share = liquorM3ps > 0 ? Math.min(1, pores / liquorM3ps) : 0;
+    for (int i = 0; i < Constituents.SAND; i++) {
+      kept[i] = i == Constituents.FIBRE ? 0 : share;
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package sandslurry.pump.derating;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/**
+ * Derating of centrifugal pumps by solids, after Cave.
+ *
+ * <pre>HR = 1 − 0.0385 (S − 1) (1 + 4/S) Cw ln(d50 / 0.0227 mm)</pre>
+ *
+ * <p>HR head ratio; S relative density of the solids; Cw mass fraction of solids in the mixture;
+ * d50 median size [mm]. The efficiency ratio equals the head ratio up to Cw = 0.20; beyond, the
+ * efficiency falls further than the formula says.
+ *
+ * <p>The size of the impeller does not appear: small pumps lose more than the formula says, large
+ * ones less. At d50 = 0.0227 mm the derating is zero; for finer solids the formula would give more
+ * head with solids than without, so the ratio is 1 there and the size is reported as out of range.
+ */
+public final class Cave1976 implements SolidsDerating {
+  private static final double ZERO_SIZE_MM = 0.0227;
+  private static final Bound SIZE =
+      new Bound("median size d50", Kind.GRAIN, 2.27e-5, Double.POSITIVE_INFINITY);
+  private static final Bound CONCENTRATION =
+      new Bound("mass fraction of sand for the efficiency", Kind.PERCENT, 0, 0.2);
+
+  @Override
+  public boolean needsImpellerDiameter() {
+    return false;
+  }
+
+  @Override
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    return Estimate.checks().check(SIZE, slurry.d50M()).value(1 - reduction(slurry));
+  }
+
+  @Override
+  public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    return Estimate.checks()
+        .check(SIZE, slurry.d50M())
+        .check(CONCENTRATION, SolidsDeratings.massFraction(slurry))
+        .value(1 - reduction(slurry));
+  }
+
+  private static double reduction(Slurry slurry) {
+    double s = slurry.densityRatio();
+    double size = Math.log(InUnit.millimetres(slurry.d50M()) / ZERO_SIZE_MM);
+    return size > 0
+        ? 0.0385 * (s - 1) * (1 + 4 / s) * SolidsDeratings.massFraction(slurry) * size
+        : 0;
+  }
+
+  @Override
+  public String id() {
+    return "cave-1976";
+  }
+
+  @Override
+  public String name() {
+    return "Cave";
+  }
+
+  @Override
+  public String equation() {
+    return "HR = 1 - 0.0385 (S - 1) (1 + 4/S) Cw ln(d50 / 0.0227 mm); ER = HR";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Cave",
+        1976,
+        "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
+            + " paper H3; coefficients from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(SIZE, CONCENTRATION);
+  }
+}

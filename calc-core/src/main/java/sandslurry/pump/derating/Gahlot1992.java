@@ -1,0 +1,74 @@
+package sandslurry.pump.derating;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/**
+ * Derating of centrifugal pumps by solids, after Gahlot, Seshadri and Malhotra.
+ *
+ * <pre>HR = 1 − 0.00056 (S − 1)^0.72 (1 + 3/S) Cw ln(50 d50)</pre>
+ *
+ * <p>HR head ratio; S relative density of the solids; Cw mass of solids in the mixture [%]; d50
+ * median size [mm]. The efficiency ratio is taken equal to the head ratio.
+ *
+ * <p>At d50 = 0.02 mm the derating is zero; for finer solids the ratio is 1 and the size is
+ * reported as out of range, as for {@link Cave1976}.
+ */
+public final class Gahlot1992 implements SolidsDerating {
+  private static final Bound SIZE =
+      new Bound("median size d50", Kind.GRAIN, 2e-5, Double.POSITIVE_INFINITY);
+
+  @Override
+  public boolean needsImpellerDiameter() {
+    return false;
+  }
+
+  @Override
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    double s = slurry.densityRatio();
+    double size = Math.log(50 * InUnit.millimetres(slurry.d50M()));
+    double massPercent = InUnit.percent(SolidsDeratings.massFraction(slurry));
+    double reduction =
+        size > 0 ? 0.00056 * Math.pow(s - 1, 0.72) * (1 + 3 / s) * massPercent * size : 0;
+    return Estimate.checks().check(SIZE, slurry.d50M()).value(1 - reduction);
+  }
+
+  @Override
+  public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    return headRatio(slurry, impellerDiameterM);
+  }
+
+  @Override
+  public String id() {
+    return "gahlot-1992";
+  }
+
+  @Override
+  public String name() {
+    return "Gahlot, Seshadri and Malhotra";
+  }
+
+  @Override
+  public String equation() {
+    return "HR = 1 - 0.00056 (S - 1)^0.72 (1 + 3/S) Cw[%] ln(50 d50[mm]); ER = HR";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Gahlot, Seshadri and Malhotra",
+        1992,
+        "Journal of Fluids Engineering 114:475-479; coefficients from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(SIZE);
+  }
+}

@@ -1,0 +1,109 @@
+package sandslurry.pump.derating;
+
+import sandslurry.material.liquid.Rheology;
+
+/**
+ * The one viscosity by which a liquid whose viscosity changes with shear is put into a correction
+ * for Newtonian liquids.
+ *
+ * <p>No rule is generally accepted (Heywood and Alderman 2011, abstract read). Kalombo, Haldenwang,
+ * Chhabra and Fester (2014, Journal of Fluids Engineering 136:031302, abstract read) found the head
+ * better predicted with an apparent viscosity and the efficiency better with the plastic one. So
+ * all are asked, their spread is the measure of what is not known, and the most viscous is
+ * believed.
+ */
+public enum RepresentativeViscosity {
+  /**
+   * Plastic viscosity: the slope of the rheogram from {@value #LOW_SHEAR_PS} to {@value
+   * #HIGH_SHEAR_PS} 1/s, the shear that Walker and Goulas found to stand for flows near the best.
+   */
+  PLASTIC(
+      "plastic, at high shear",
+      "mu = (tau(1500 1/s) - tau(100 1/s)) / 1400 1/s",
+      "Walker and Goulas (1984), Proceedings of the Institution of Mechanical Engineers A"
+          + " 198:41-49; the range of shear as quoted in the abstract of Sery, Kabamba and Slatter"
+          + " (2006), read") {
+    @Override
+    public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {
+      return (rheology.shearStressPa(HIGH_SHEAR_PS) - rheology.shearStressPa(LOW_SHEAR_PS))
+          / (HIGH_SHEAR_PS - LOW_SHEAR_PS);
+    }
+  },
+  /** Apparent viscosity at twice the angular speed of the impeller. */
+  IMPELLER(
+      "apparent, at the impeller",
+      "mu = tau/shear at 2 omega = 4 pi N",
+      "Walker and Goulas (1984), for low flows; as quoted in the abstract of Sery, Kabamba and"
+          + " Slatter (2006), Paste and Thickened Tailings 9:403-412, read") {
+    @Override
+    public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {
+      return rheology.apparentViscosityPaS(4 * Math.PI * speedPs);
+    }
+  },
+  /**
+   * Apparent viscosity at the wall of the line. A pump shears more than its line, so of a liquid
+   * that thins with shear this is an upper bound.
+   */
+  PIPE_WALL(
+      "apparent, at the wall of the line",
+      "mu = tau/shear at the wall of the first run",
+      "an upper bound, for the pump shears more than the line; common practice, no source") {
+    @Override
+    public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {
+      return rheology.apparentViscosityPaS(wallShearRatePs);
+    }
+  };
+
+  /** Least shear rate of the plastic viscosity [1/s]. */
+  public static final double LOW_SHEAR_PS = 100;
+
+  /** Greatest shear rate of the plastic viscosity [1/s]. */
+  public static final double HIGH_SHEAR_PS = 1500;
+
+  private final String words;
+  private final String equation;
+  private final String source;
+
+  RepresentativeViscosity(String words, String equation, String source) {
+    this.words = words;
+    this.equation = equation;
+    this.source = source;
+  }
+
+  /**
+   * The viscosity.
+   *
+   * @param rheology the liquid with its fines
+   * @param speedPs turns of the impeller per second, positive [1/s]
+   * @param wallShearRatePs shear rate at the wall of the line, positive [1/s]
+   * @return the viscosity, positive [Pa.s]
+   */
+  public abstract double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs);
+
+  /**
+   * Which viscosity it is.
+   *
+   * @return in words
+   */
+  public String words() {
+    return words;
+  }
+
+  /**
+   * The equation.
+   *
+   * @return one line of plain text
+   */
+  public String equation() {
+    return equation;
+  }
+
+  /**
+   * Where it comes from.
+   *
+   * @return the source, or that there is none
+   */
+  public String source() {
+    return source;
+  }
+}

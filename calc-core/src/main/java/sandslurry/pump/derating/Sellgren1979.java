@@ -1,0 +1,73 @@
+package sandslurry.pump.derating;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.settling.SettlingVelocities;
+
+/**
+ * Derating of centrifugal pumps by solids, after Sellgren.
+ *
+ * <pre>HR = 1 − 0.32 Cw^0.7 (S − 1)^0.7 C_D^−0.25</pre>
+ *
+ * <p>HR head ratio; Cw mass fraction of solids in the mixture; S relative density of the solids;
+ * C_D drag coefficient of a grain of size d50 falling at its terminal velocity, here that of {@link
+ * SettlingVelocities#DEFAULT}. The efficiency ratio is taken equal to the head ratio.
+ *
+ * <p>The only form in which the viscosity of the carrier appears: in a thicker liquid the drag
+ * coefficient is larger and the derating smaller.
+ */
+public final class Sellgren1979 implements SolidsDerating {
+  @Override
+  public boolean needsImpellerDiameter() {
+    return false;
+  }
+
+  @Override
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
+    double reduction =
+        0.32
+            * Math.pow(SolidsDeratings.massFraction(slurry), 0.7)
+            * Math.pow(slurry.densityRatio() - 1, 0.7)
+            * Math.pow(drag, -0.25);
+    return Estimate.checks().value(1 - reduction);
+  }
+
+  @Override
+  public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    return headRatio(slurry, impellerDiameterM);
+  }
+
+  @Override
+  public String id() {
+    return "sellgren-1979";
+  }
+
+  @Override
+  public String name() {
+    return "Sellgren";
+  }
+
+  @Override
+  public String equation() {
+    return "HR = 1 - 0.32 Cw^0.7 (S - 1)^0.7 C_D^-0.25; ER = HR";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Sellgren",
+        1979,
+        "Performance of a centrifugal pump when pumping ores and industrial minerals,"
+            + " Hydrotransport 6; coefficients from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of();
+  }
+}

@@ -1,0 +1,63 @@
+package sandslurry.pump.derating;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+
+/** The catalogue of solids deratings, and the rule by which one of them governs. */
+public final class SolidsDeratings {
+  private static final SolidsDerating CAVE = new Cave1976();
+  private static final SolidsDerating ENGIN_GUR = new EnginGur2003();
+
+  private SolidsDeratings() {}
+
+  /**
+   * Every correlation of the family.
+   *
+   * @return the correlations; those of the rule come first
+   */
+  public static List<SolidsDerating> all() {
+    return List.of(CAVE, ENGIN_GUR, new Gahlot1992(), new Sellgren1979());
+  }
+
+  /**
+   * The derating to design with: that of Cave, or that of Engin and Gur when the impeller is known
+   * and it takes more head. Two independent forms are asked and the worse is believed, because each
+   * alone is no better than about a quarter of the reduction.
+   *
+   * @param slurry sand and carrier
+   * @param impellerDiameterM diameter of the impeller, if known [m]
+   * @return the derating that takes more head
+   */
+  public static Derating governing(Slurry slurry, OptionalDouble impellerDiameterM) {
+    Derating cave = derating(CAVE, slurry, impellerDiameterM);
+    if (impellerDiameterM.isEmpty()) {
+      return cave;
+    }
+    Derating enginGur = derating(ENGIN_GUR, slurry, impellerDiameterM);
+    return enginGur.headRatio().value() < cave.headRatio().value() ? enginGur : cave;
+  }
+
+  private static Derating derating(
+      SolidsDerating model, Slurry slurry, OptionalDouble impellerDiameterM) {
+    return new Derating(
+        model,
+        model.headRatio(slurry, impellerDiameterM),
+        model.efficiencyRatio(slurry, impellerDiameterM));
+  }
+
+  /** Mass of sand over mass of mixture, Cw = C ρs/ρm. */
+  static double massFraction(Slurry slurry) {
+    return slurry.volumeFraction() * slurry.sandDensityKgM3() / slurry.mixtureDensityKgM3();
+  }
+
+  /**
+   * A derating with the correlation that gave it.
+   *
+   * @param model the correlation
+   * @param headRatio its head ratio
+   * @param efficiencyRatio its efficiency ratio
+   */
+  public record Derating(SolidsDerating model, Estimate headRatio, Estimate efficiencyRatio) {}
+}

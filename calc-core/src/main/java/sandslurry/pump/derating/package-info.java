@@ -1,0 +1,2 @@
+/** What sand and viscosity take from a pump. */
+package sandslurry.pump.derating;

@@ -1,0 +1,2 @@
+/** Motors, starts, daily duty and conveyors. */
+package sandslurry.pump.drive;

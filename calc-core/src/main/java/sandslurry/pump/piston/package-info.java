@@ -1,0 +1,2 @@
+/** Positive-displacement pumps and the pulse of their strokes. */
+package sandslurry.pump.piston;

@@ -1,0 +1,2 @@
+/** Net positive suction head: available, required, margin. */
+package sandslurry.pump.suction;

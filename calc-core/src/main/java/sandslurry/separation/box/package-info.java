@@ -1,0 +1,2 @@
+/** The dilution box and the heap of drained sand. */
+package sandslurry.separation.box;

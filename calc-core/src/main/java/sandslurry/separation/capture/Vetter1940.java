@@ -1,0 +1,54 @@
+package sandslurry.separation.capture;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+
+/**
+ * Capture where turbulence keeps the sand evenly mixed over the depth, after Vetter.
+ *
+ * <pre>η = 1 − exp(−w A / Q)</pre>
+ *
+ * <p>η share caught; w settling velocity [m/s]; A plan area [m²]; Q flow [m³/s]. Each metre of
+ * floor takes the same share of what still floats, so the last of it is never caught. It is the
+ * lower bound of the family for a lane without short-circuits: the turbulence of {@link
+ * CampDobbins1946} made infinite.
+ *
+ * <p>Source: Vetter (1940), Civil Engineering 10:698, a formula long used by US water agencies;
+ * citation from memory, unverified; the equation follows from its premise. No range is published.
+ */
+public final class Vetter1940 implements CaptureRelation {
+  /** Creates the relation; it has no state. */
+  public Vetter1940() {}
+
+  @Override
+  public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {
+    return Estimate.checks().value(-Math.expm1(-flow.fallNumber(settlingVelocityMps)));
+  }
+
+  @Override
+  public String id() {
+    return "vetter-1940";
+  }
+
+  @Override
+  public String name() {
+    return "Vetter, mixed over the depth";
+  }
+
+  @Override
+  public String equation() {
+    return "eta = 1 - exp(-w A / Q)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation("Vetter", 1940, "Civil Engineering 10:698; from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of();
+  }
+}

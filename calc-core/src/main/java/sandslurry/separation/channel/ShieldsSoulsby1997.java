@@ -1,0 +1,73 @@
+package sandslurry.separation.channel;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Physics;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+
+/**
+ * Threshold of motion by the Shields curve in the algebraic form of Soulsby.
+ *
+ * <pre>
+ * θ = 0.30 / (1 + 1.2 D*) + 0.055 (1 − exp(−0.020 D*)),   D* = d (g (s − 1) / ν²)^(1/3)
+ * </pre>
+ *
+ * <p>θ critical Shields number; D* dimensionless grain size; d grain size [m]; g gravity [m/s²]; s
+ * relative density of the grain; ν kinematic viscosity [m²/s]. Limits: 0.30 for very fine grains,
+ * 0.055 for very coarse ones, least (0.030) at D* near 17, which is 0.7 mm quartz sand in water.
+ * The curve is for a flat bed of loose grains; manure binds them, so it is on the safe side.
+ *
+ * <p>Source: Soulsby (1997), Dynamics of Marine Sands, Thomas Telford, eq. 77; read as quoted in
+ * the wiki of the Coastal Inlets Research Program (incipient motion).
+ */
+public final class ShieldsSoulsby1997 implements ScourModel {
+  /** Creates the criterion; it has no state. */
+  public ShieldsSoulsby1997() {}
+
+  /**
+   * Dimensionless grain size.
+   *
+   * @param grain the grain
+   * @param liquid the liquid
+   * @return D*
+   */
+  public static double dimensionlessSize(Grain grain, Liquid liquid) {
+    double buoyancy = grain.densityKgM3() / liquid.densityKgM3() - 1;
+    double viscosity = liquid.kinematicViscosityM2ps();
+    return grain.diameterM() * Math.cbrt(Physics.GRAVITY * buoyancy / (viscosity * viscosity));
+  }
+
+  @Override
+  public Estimate shieldsNumber(Grain grain, Liquid liquid) {
+    double size = dimensionlessSize(grain, liquid);
+    return Estimate.checks().value(0.30 / (1 + 1.2 * size) - 0.055 * Math.expm1(-0.020 * size));
+  }
+
+  @Override
+  public String id() {
+    return "shields-soulsby-1997";
+  }
+
+  @Override
+  public String name() {
+    return "Shields, curve of Soulsby";
+  }
+
+  @Override
+  public String equation() {
+    return "theta = 0.30 / (1 + 1.2 D*) + 0.055 (1 - exp(-0.020 D*))";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, eq. 77");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of();
+  }
+}

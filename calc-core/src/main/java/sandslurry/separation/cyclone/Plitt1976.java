@@ -1,0 +1,156 @@
+package sandslurry.separation.cyclone;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Physics;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/**
+ * The hydrocyclone model of Plitt.
+ *
+ * <pre>
+ * d50c = 50.5 Dc^0.46 Di^0.6 Do^1.21 exp(0.063 C) / (Du^0.71 h^0.38 Q^0.45 (ρs − ρ)^0.5)
+ * P    = 1.88 Q^1.78 exp(0.0055 C) / (Dc^0.37 Di^0.94 h^0.28 (Du² + Do²)^0.87)
+ * S    = 1.9 (Du/Do)^3.31 h^0.54 (Du² + Do²)^0.36 exp(0.0054 C) / (Dc^1.11 H^0.24)
+ * m    = 1.94 exp(−1.58 S/(1 + S)) (Dc² h/Q)^0.15
+ * </pre>
+ *
+ * <p>d50c corrected cut size [µm]; Dc, Di, Do, Du diameters of cyclone, inlet, vortex finder and
+ * apex and h height of the free vortex [cm]; Q flow of the mixture into one cyclone [L/min]; C sand
+ * in per cent by volume; ρs, ρ densities [g/cm³]; P pressure drop [kPa]; H the same as head of the
+ * mixture [m]; S volume of underflow over overflow; m sharpness. Derived here from S: share of the
+ * feed that leaves below, S/(1 + S).
+ *
+ * <p>Fitted to tests in dilute water; the range of 32 to 600 mm is from memory, unverified.
+ * <b>There is no viscosity in it</b>: the liquor counts as water, and a thick liquor is reported as
+ * outside the range. {@link FlintoffPlittTurak1987} mends that.
+ *
+ * <p>Source: Plitt (1976), CIM Bulletin 69(776):114-123. All four formulas were read in the
+ * documentation of a public set of mineral-processing spreadsheet functions
+ * (Dr-Alireza-Ghasemi/mineral-processing-functions), which has 50.21 for the 50.5 that stands here
+ * from memory; the difference is 0.6 %.
+ */
+public final class Plitt1976 implements HydrocycloneModel {
+  /** Viscosity of water from 5 to 30 °C, in which the tests were made (an assumption). */
+  static final Bound WATER_VISCOSITY =
+      new Bound("viscosity of the liquor", Kind.VISCOSITY, 0.8e-3, 1.55e-3);
+
+  private static final Bound BODY = new Bound("diameter of the cyclone", Kind.BORE, 0.032, 0.6);
+  private static final Bound SAND = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.45);
+
+  /** Creates the model; it has no state. */
+  public Plitt1976() {}
+
+  @Override
+  public CyclonePerformance performance(HydrocycloneGeometry geometry, CycloneFeed feed) {
+    Scaled in = new Scaled(geometry, feed);
+    double cut = 50.5 * in.cutOfGeometryAndFlow() / Math.sqrt(in.densityDifference);
+    double pressure = 1.88 * Math.pow(in.flow, 1.78) * in.pressureOfGeometryAndSand();
+    List<Bound.Excess> excesses = new ArrayList<>(in.excesses(feed));
+    WATER_VISCOSITY.check(feed.liquid().viscosityPaS()).ifPresent(excesses::add);
+    return in.performance(cut, pressure, feed, excesses);
+  }
+
+  /** The inputs in the units of the publication, and what both versions of the model share. */
+  static final class Scaled {
+    final double flow;
+    final double densityDifference;
+    private final double body;
+    private final double inlet;
+    private final double overflow;
+    private final double underflow;
+    private final double vortex;
+    private final double sandPercent;
+    private final double openings;
+
+    Scaled(HydrocycloneGeometry geometry, CycloneFeed feed) {
+      body = InUnit.centimetres(geometry.bodyM());
+      inlet = InUnit.centimetres(geometry.inletM());
+      overflow = InUnit.centimetres(geometry.overflowM());
+      underflow = InUnit.centimetres(geometry.underflowM());
+      vortex = InUnit.centimetres(geometry.freeVortexM());
+      flow = InUnit.litresPerMinute(feed.flowM3ps());
+      sandPercent = InUnit.percent(feed.volumeFraction());
+      densityDifference =
+          InUnit.gramsPerCubicCentimetre(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
+      openings = underflow * underflow + overflow * overflow;
+    }
+
+    double cutOfGeometryAndFlow() {
+      return Math.pow(body, 0.46)
+          * Math.pow(inlet, 0.6)
+          * Math.pow(overflow, 1.21)
+          * Math.exp(0.063 * sandPercent)
+          / (Math.pow(underflow, 0.71) * Math.pow(vortex, 0.38) * Math.pow(flow, 0.45));
+    }
+
+    double pressureOfGeometryAndSand() {
+      return Math.exp(0.0055 * sandPercent)
+          / (Math.pow(body, 0.37)
+              * Math.pow(inlet, 0.94)
+              * Math.pow(vortex, 0.28)
+              * Math.pow(openings, 0.87));
+    }
+
+    List<Bound.Excess> excesses(CycloneFeed feed) {
+      List<Bound.Excess> excesses = new ArrayList<>();
+      BODY.check(body / InUnit.centimetres(1)).ifPresent(excesses::add);
+      SAND.check(feed.volumeFraction()).ifPresent(excesses::add);
+      return excesses;
+    }
+
+    CyclonePerformance performance(
+        double cutMicrometres,
+        double pressureKilopascals,
+        CycloneFeed feed,
+        List<Bound.Excess> excesses) {
+      double pressurePa = pressureKilopascals / InUnit.kilopascals(1);
+      double headM = pressurePa / (feed.mixtureDensityKgM3() * Physics.GRAVITY);
+      double split =
+          1.9
+              * Math.pow(underflow / overflow, 3.31)
+              * Math.pow(vortex, 0.54)
+              * Math.pow(openings, 0.36)
+              * Math.exp(0.0054 * sandPercent)
+              / (Math.pow(body, 1.11) * Math.pow(headM, 0.24));
+      double share = split / (1 + split);
+      double sharpness =
+          1.94 * Math.exp(-1.58 * share) * Math.pow(body * body * vortex / flow, 0.15);
+      return new CyclonePerformance(
+          cutMicrometres / InUnit.micrometres(1), pressurePa, share, sharpness, excesses);
+    }
+  }
+
+  static List<Bound> commonRange() {
+    return List.of(BODY, SAND);
+  }
+
+  @Override
+  public String id() {
+    return "plitt-1976";
+  }
+
+  @Override
+  public String name() {
+    return "Plitt";
+  }
+
+  @Override
+  public String equation() {
+    return "d50c = 50.5 Dc^0.46 Di^0.6 Do^1.21 exp(0.063 C)"
+        + " / (Du^0.71 h^0.38 Q^0.45 (rho_s - rho)^0.5)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation("Plitt", 1976, "CIM Bulletin 69(776):114-123; seen in secondary sources");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(BODY, SAND, WATER_VISCOSITY);
+  }
+}

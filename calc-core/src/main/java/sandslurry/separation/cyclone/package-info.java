@@ -1,0 +1,2 @@
+/** The hydrocyclone. */
+package sandslurry.separation.cyclone;

@@ -1,0 +1,2 @@
+/** The settling lane. */
+package sandslurry.separation.lane;

@@ -1,0 +1,2 @@
+/** Pits and their mixing. */
+package sandslurry.separation.pit;

@@ -1,0 +1,2 @@
+/** Screens and presses that part fibre from liquid. */
+package sandslurry.separation.screen;

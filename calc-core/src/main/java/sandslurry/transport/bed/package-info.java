@@ -1,0 +1,2 @@
+/** Sand in laminar flow, settled beds and plugs. */
+package sandslurry.transport.bed;

@@ -1,0 +1,73 @@
+package sandslurry.transport.deposition;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The catalogue of deposition-velocity correlations and the part that each plays by default. */
+public final class DepositionVelocities {
+  private static final Map<DepositionVelocityModel, Role> ROLES = roles();
+
+  private DepositionVelocities() {}
+
+  /** The part that a correlation plays in a judgement. */
+  public enum Role {
+    /** The largest of these that is in its range is the limit. */
+    GOVERNING,
+    /** The limit is never below these, in their range or not. */
+    FLOOR,
+    /** These do not set the limit, but to lie below one that is in its range is a disagreement. */
+    COUNTED,
+    /** These are shown for comparison and decide nothing. */
+    SHOWN
+  }
+
+  private static Map<DepositionVelocityModel, Role> roles() {
+    Map<DepositionVelocityModel, Role> roles = new LinkedHashMap<>();
+    roles.put(new GilliesShook(), Role.GOVERNING);
+    roles.put(new WilsonBounded(), Role.GOVERNING);
+    roles.put(new Thomas1979(), Role.FLOOR);
+    roles.put(new OroskarTurian1980Regression(), Role.COUNTED);
+    roles.put(new OroskarTurian1980Analytic(), Role.COUNTED);
+    roles.put(new TurianHsuMa1987(), Role.COUNTED);
+    roles.put(new Wasp1977(), Role.COUNTED);
+    roles.put(new WilsonJudge1978(), Role.COUNTED);
+    roles.put(new Durand1953(), Role.COUNTED);
+    roles.put(new DurandFrenchPlateau(), Role.COUNTED);
+    roles.put(new DurandEnglishPlateau(), Role.SHOWN);
+    roles.put(new ZandiGovatos1967(), Role.SHOWN);
+    roles.put(new Wilson1986Fit(), Role.SHOWN);
+    roles.put(new Gillies2000(), Role.SHOWN);
+    return roles;
+  }
+
+  /**
+   * Every correlation of the family.
+   *
+   * @return the correlations, those that set the limit first
+   */
+  public static List<DepositionVelocityModel> all() {
+    return List.copyOf(ROLES.keySet());
+  }
+
+  /**
+   * Finds a correlation by its key.
+   *
+   * @param id the key, as in {@link DepositionVelocityModel#id}
+   * @return the correlation, or nothing if there is none of that key
+   */
+  public static Optional<DepositionVelocityModel> byId(String id) {
+    return ROLES.keySet().stream().filter(model -> model.id().equals(id)).findFirst();
+  }
+
+  /**
+   * The part that a correlation plays unless a rule says otherwise.
+   *
+   * @param model a correlation of {@link #all}
+   * @return its default role
+   */
+  public static Role defaultRole(DepositionVelocityModel model) {
+    return ROLES.get(model);
+  }
+}

@@ -1,0 +1,84 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/**
+ * Durand's deposition velocity with his chart of F_L put in closed form by Schiller and Herbich.
+ *
+ * <pre>
+ * V = F_L √(2 g D (s − 1)),  F_L = 1.3 C^0.125 [1 − exp(−6.9 d)]
+ * </pre>
+ *
+ * <p>V deposition velocity [m/s]; g gravity [m/s²]; D bore [m]; s density of sand over density of
+ * carrier; C volume fraction; d grain size d50 in <b>millimetres</b>. For coarse sand and C between
+ * 10 and 20 % the closed form returns the plateau of Durand's French papers ({@link
+ * DurandFrenchPlateau}), not that of the English print.
+ *
+ * <p>Measured with sand and gravel of 0.18 to 22.5 mm in pipes of 40 to 580 mm at 2 to 22 % by
+ * volume, in water. At C = 0 the closed form gives 0, which is outside its range: a trace of sand
+ * settles too. The viscosity does not enter.
+ *
+ * <p>Durand's limit is the appearance of a deposit; the literature reads it as the onset of any
+ * bed.
+ */
+public final class Durand1953 implements DepositionVelocityModel {
+  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.18e-3, 22.5e-3);
+  static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
+  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double factor =
+        1.3
+            * Math.pow(slurry.volumeFraction(), 0.125)
+            * -Math.expm1(-6.9 * InUnit.millimetres(slurry.d50M()));
+    return Estimate.checks()
+        .check(SIZE, slurry.d50M())
+        .check(BORE, bore.diameterM())
+        .check(CONCENTRATION, slurry.volumeFraction())
+        .value(factor * VelocityScale.durandMps(slurry, bore));
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.ANY_BED;
+  }
+
+  @Override
+  public String id() {
+    return "durand-1953";
+  }
+
+  @Override
+  public String name() {
+    return "Durand, curve by Schiller and Herbich";
+  }
+
+  @Override
+  public String equation() {
+    return "V = 1.3 C^0.125 (1 - exp(-6.9 d[mm])) sqrt(2 g D (s - 1))";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Durand",
+        1953,
+        "Proceedings of the Minnesota International Hydraulics Convention, 89-103; closed form of"
+            + " F_L by Schiller and Herbich (1991) in Handbook of Dredging Engineering,"
+            + " McGraw-Hill, coefficients seen in an open notebook that works an example of"
+            + " Abulnaga (2002)");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(SIZE, BORE, CONCENTRATION);
+  }
+}

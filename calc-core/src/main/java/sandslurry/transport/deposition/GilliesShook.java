@@ -1,0 +1,112 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Physics;
+import sandslurry.material.Slurry;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.pipe.Bore;
+import sandslurry.units.Kind;
+
+/**
+ * Limit of stationary deposition by Archimedes number, after the work of Gillies and Shook at
+ * Saskatchewan.
+ *
+ * <pre>
+ * V = F √(g D (s − 1))
+ * F = 0.197 Ar^0.4      Ar up to 160
+ * F = 1.19 Ar^0.045     160 to 540
+ * F = 1.78 Ar^−0.019    above 540
+ * Ar = 4 g d³ ρ (ρs − ρ) / (3 μ²)
+ * </pre>
+ *
+ * <p>V deposition velocity [m/s]; g gravity [m/s²]; D bore [m]; s = ρs/ρ density of sand over
+ * density of carrier; d grain size d50 [m]; ρ, ρs densities of carrier and sand [kg/m³]; μ dynamic
+ * viscosity of the carrier [Pa.s]. Mind the root, which is without the 2 of Durand, and the 4/3 in
+ * Ar.
+ *
+ * <p>Published for sand of Ar above 80 in pipes of 50 to 500 mm, turbulent flow of a Newtonian
+ * carrier of any viscosity: of all formulas of the family it treats viscosity best. Concentration
+ * does not enter; no lower limit of it is set, because less sand asks for no more velocity.
+ *
+ * <p>Below Ar = 80 (0.155 mm in water at 20 °C) the first line is simply carried on, so that the
+ * value is continuous, and the result says that it is out of range; there {@link Thomas1979} gives
+ * the floor. The pieces do not quite meet: the value falls by 0.3 % at 160 and rises by less than
+ * 0.1 % at 540.
+ */
+public final class GilliesShook implements DepositionVelocityModel {
+  static final Bound ARCHIMEDES =
+      new Bound("Archimedes number", Kind.NUMBER, 80, Double.POSITIVE_INFINITY);
+  static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);
+  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double ar = archimedes(slurry);
+    double value = froude(ar) * VelocityScale.withoutTwoMps(slurry, bore);
+    return Estimate.checks()
+        .check(ARCHIMEDES, ar)
+        .check(BORE, bore.diameterM())
+        .check(CONCENTRATION, slurry.volumeFraction())
+        .check(WilsonBounded.TURBULENT, VelocityScale.reynolds(slurry, bore, value))
+        .value(value);
+  }
+
+  /**
+   * Archimedes number of the grain d50.
+   *
+   * @param slurry sand and carrier
+   * @return 4 g d³ ρ (ρs − ρ) / (3 μ²)
+   */
+  public static double archimedes(Slurry slurry) {
+    Liquid liquid = slurry.liquid();
+    double d = slurry.d50M();
+    double buoyant = liquid.densityKgM3() * (slurry.sandDensityKgM3() - liquid.densityKgM3());
+    double viscosity = liquid.viscosityPaS();
+    return 4 * Physics.GRAVITY * d * d * d * buoyant / (3 * viscosity * viscosity);
+  }
+
+  private static double froude(double ar) {
+    if (ar < 160) {
+      return 0.197 * Math.pow(ar, 0.4);
+    }
+    return ar < 540 ? 1.19 * Math.pow(ar, 0.045) : 1.78 * Math.pow(ar, -0.019);
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.STATIONARY_BED;
+  }
+
+  @Override
+  public String id() {
+    return "gillies-shook-2002";
+  }
+
+  @Override
+  public String name() {
+    return "Gillies and Shook, Archimedes number";
+  }
+
+  @Override
+  public String equation() {
+    return "V = F sqrt(g D (s - 1)); F = 0.197 Ar^0.4 (Ar < 160), 1.19 Ar^0.045 (160 to 540),"
+        + " 1.78 Ar^-0.019 (above 540); Ar = 4 g d^3 rho (rho_s - rho) / (3 mu^2)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Shook, Gillies and Sanders",
+        2002,
+        "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
+            + " 11508-1E02, Saskatoon; coefficients and range from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT);
+  }
+}

@@ -1,0 +1,80 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+
+/**
+ * Critical velocity by the regression that Turian, Hsu and Ma made of 864 measurements.
+ *
+ * <pre>
+ * V/√(2 g D (s − 1)) = 1.7951 C^0.1087 (1 − C)^0.2501 Re^0.00179 (d/D)^0.06623
+ * Re = D √(g D (s − 1)) / ν
+ * </pre>
+ *
+ * <p>V critical velocity [m/s]; C volume fraction; g gravity [m/s²]; D bore [m]; s density of sand
+ * over density of carrier; ν kinematic viscosity of the carrier [m²/s]; d grain size d50 [m]. The
+ * viscosity is practically absent, so the formula cannot tell water from thick liquor.
+ *
+ * <p>The limit is between a bed and full suspension. The limits of range given are those within
+ * which the formula is used here, not published ones; at C = 0 it is 0.
+ */
+public final class TurianHsuMa1987 implements DepositionVelocityModel {
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double c = slurry.volumeFraction();
+    double reynolds =
+        VelocityScale.reynolds(slurry, bore, VelocityScale.withoutTwoMps(slurry, bore));
+    double number =
+        1.7951
+            * Math.pow(c, 0.1087)
+            * Math.pow(1 - c, 0.2501)
+            * Math.pow(reynolds, 0.00179)
+            * Math.pow(slurry.d50M() / bore.diameterM(), 0.06623);
+    return Estimate.checks()
+        .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
+        .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
+        .check(OroskarTurian1980Analytic.CONCENTRATION, c)
+        .value(number * VelocityScale.durandMps(slurry, bore));
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.FULL_SUSPENSION;
+  }
+
+  @Override
+  public String id() {
+    return "turian-hsu-ma-1987";
+  }
+
+  @Override
+  public String name() {
+    return "Turian, Hsu and Ma";
+  }
+
+  @Override
+  public String equation() {
+    return "V = 1.7951 C^0.1087 (1 - C)^0.2501 Re^0.00179 (d/D)^0.06623 sqrt(2 g D (s - 1)),"
+        + " Re = D sqrt(g D (s - 1)) / nu";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Turian, Hsu and Ma",
+        1987,
+        "Powder Technology 51:35-47; coefficients from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(
+        OroskarTurian1980Analytic.SIZE,
+        OroskarTurian1980Analytic.BORE,
+        OroskarTurian1980Analytic.CONCENTRATION);
+  }
+}

@@ -1,0 +1,85 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/**
+ * Wilson's nomograph of 1979 for the limit of stationary deposition, by the fit that he published
+ * in 1986.
+ *
+ * <pre>V = 8.8 [μs (s − 1)/0.66]^0.55 D^0.7 d^1.75 / (d² + 0.11 D^0.7)</pre>
+ *
+ * <p>V largest deposition velocity over all concentrations [m/s]; μs coefficient of sliding
+ * friction between sand and pipe, 0.40, for which the bracket is 1 with quartz in water; s density
+ * of sand over density of carrier; D bore [m]; d grain size d50 in <b>millimetres</b>. The
+ * concentration does not enter because the value is the maximum over it; for dilute sand it is
+ * therefore on the safe side, and no lower limit of concentration is set.
+ *
+ * <p>Made from a two-layer force balance for 0.15 to 6 mm in pipes of 0.1 to 1 m with water; the
+ * carrier counts as water here up to twice the viscosity of water at 20 °C, which is our reading.
+ * The value is largest at d = √(0.77 D^0.7), the Murphian size, near 0.45 mm in a 150 mm pipe; near
+ * it the fit runs higher than later theory allows, which is why {@link WilsonBounded} caps it.
+ */
+public final class Wilson1986Fit implements DepositionVelocityModel {
+  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.15e-3, 6e-3);
+  static final Bound BORE = new Bound("bore", Kind.BORE, 0.1, 1);
+  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
+  static final Bound VISCOSITY =
+      new Bound("kinematic viscosity of the carrier", Kind.KINEMATIC_VISCOSITY, 0, 2e-6);
+  private static final double SLIDING_FRICTION = 0.40;
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double d = InUnit.millimetres(slurry.d50M());
+    double pipe = Math.pow(bore.diameterM(), 0.7);
+    double buoyancy = SLIDING_FRICTION * (slurry.densityRatio() - 1) / 0.66;
+    double value =
+        8.8 * Math.pow(buoyancy, 0.55) * pipe * Math.pow(d, 1.75) / (d * d + 0.11 * pipe);
+    return Estimate.checks()
+        .check(SIZE, slurry.d50M())
+        .check(BORE, bore.diameterM())
+        .check(CONCENTRATION, slurry.volumeFraction())
+        .check(VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
+        .value(value);
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.STATIONARY_BED;
+  }
+
+  @Override
+  public String id() {
+    return "wilson-1986-fit";
+  }
+
+  @Override
+  public String name() {
+    return "Wilson, nomograph without its bound";
+  }
+
+  @Override
+  public String equation() {
+    return "V = 8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Wilson",
+        1979,
+        "Hydrotransport 6, BHRA, Canterbury; fit of Wilson (1986), Journal of Pipelines 5, as"
+            + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(SIZE, BORE, CONCENTRATION, VISCOSITY);
+  }
+}

@@ -1,0 +1,111 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.numeric.Roots;
+import sandslurry.pipe.Bore;
+import sandslurry.transport.friction.PipeFriction;
+import sandslurry.units.Kind;
+
+/**
+ * Limit of stationary deposition after Wilson: the nomograph, capped by his later theory of the
+ * sheared layer on top of the bed.
+ *
+ * <pre>
+ * V = smaller of the nomograph ({@link Wilson1986Fit}) and (0.018/f)^0.13 √(2 g D (s − 1))
+ * </pre>
+ *
+ * <p>V largest deposition velocity over all concentrations [m/s]; f Darcy friction factor of the
+ * carrier alone at that velocity and roughness, by Churchill ({@link PipeFriction}); g gravity
+ * [m/s²]; D bore [m]; s density of sand over density of carrier. Because f depends on V the cap is
+ * solved for; V f^0.13 rises with V in all regimes, so there is one root.
+ *
+ * <p>Range as in {@link Wilson1986Fit}, and turbulent flow of the carrier at V (Reynolds number
+ * above 4000).
+ */
+public final class WilsonBounded implements DepositionVelocityModel {
+  static final Bound TURBULENT =
+      new Bound(
+          "Reynolds number of the carrier at this velocity",
+          Kind.NUMBER,
+          4000,
+          Double.POSITIVE_INFINITY);
+  private static final DepositionVelocityModel NOMOGRAPH = new Wilson1986Fit();
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double value =
+        Math.min(NOMOGRAPH.velocityMps(slurry, bore).value(), upperBoundMps(slurry, bore));
+    return Estimate.checks()
+        .check(Wilson1986Fit.SIZE, slurry.d50M())
+        .check(Wilson1986Fit.BORE, bore.diameterM())
+        .check(Wilson1986Fit.CONCENTRATION, slurry.volumeFraction())
+        .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
+        .check(TURBULENT, VelocityScale.reynolds(slurry, bore, value))
+        .value(value);
+  }
+
+  /**
+   * The cap alone.
+   *
+   * @param slurry sand and carrier; grain size and concentration are not used
+   * @param bore the pipe
+   * @return the root V of V = (0.018/f(V))^0.13 √(2 g D (s − 1)) [m/s]
+   */
+  public static double upperBoundMps(Slurry slurry, Bore bore) {
+    double scale = VelocityScale.durandMps(slurry, bore);
+    double roughness = bore.roughnessM() / bore.diameterM();
+    return Roots.betweenDecades(
+        "upper bound of the deposition velocity",
+        v -> {
+          double f = PipeFriction.darcyFactor(VelocityScale.reynolds(slurry, bore, v), roughness);
+          return v * Math.pow(f / 0.018, 0.13) / scale - 1;
+        },
+        1e-6 * scale,
+        10 * scale);
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.STATIONARY_BED;
+  }
+
+  @Override
+  public String id() {
+    return "wilson-bounded";
+  }
+
+  @Override
+  public String name() {
+    return "Wilson, nomograph with its bound";
+  }
+
+  @Override
+  public String equation() {
+    return "V = min(8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7),"
+        + " (0.018/f)^0.13 sqrt(2 g D (s - 1)))";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Wilson",
+        1979,
+        "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
+            + " (1990); that the lower of the two holds was read in a"
+            + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(
+        Wilson1986Fit.SIZE,
+        Wilson1986Fit.BORE,
+        Wilson1986Fit.CONCENTRATION,
+        Wilson1986Fit.VISCOSITY,
+        TURBULENT);
+  }
+}

@@ -1,0 +1,70 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Physics;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.units.Kind;
+
+/**
+ * The change from saltation to heterogeneous flow after Zandi and Govatos, at an index of 40.
+ *
+ * <pre>N = V² √C_D / (C g D (s − 1)) = 40,  V = √(40 C g D (s − 1) / √C_D)</pre>
+ *
+ * <p>V velocity of the change [m/s]; C_D drag coefficient of a grain of size d50 falling alone; C
+ * volume fraction; g gravity [m/s²]; D bore [m]; s density of sand over density of carrier.
+ *
+ * <p>This is a change of regime, not a deposit, and it grows as √C: useless below 3 % and too high
+ * above 15 %, which are taken as limits of range here (they are not published ones).
+ */
+public final class ZandiGovatos1967 implements DepositionVelocityModel {
+  private static final double INDEX = 40;
+  private static final Bound CONCENTRATION =
+      new Bound("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
+    double weight = Physics.GRAVITY * bore.diameterM() * (slurry.densityRatio() - 1);
+    return Estimate.checks()
+        .check(CONCENTRATION, slurry.volumeFraction())
+        .value(Math.sqrt(INDEX * slurry.volumeFraction() * weight / Math.sqrt(drag)));
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.SALTATION;
+  }
+
+  @Override
+  public String id() {
+    return "zandi-govatos-1967";
+  }
+
+  @Override
+  public String name() {
+    return "Zandi and Govatos";
+  }
+
+  @Override
+  public String equation() {
+    return "V = sqrt(40 C g D (s - 1) / sqrt(C_D))";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Zandi and Govatos",
+        1967,
+        "Journal of the Hydraulics Division, ASCE 93(HY3):145; index from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(CONCENTRATION);
+  }
+}

@@ -1,0 +1,2 @@
+/** The least velocity at which sand stays in motion. */
+package sandslurry.transport.deposition;

@@ -1,0 +1,76 @@
+package sandslurry.transport.friction;
+
+import sandslurry.correlation.Citation;
+
+/** Friction factor of a Newtonian liquid in a full pipe. */
+public final class PipeFriction {
+  /** The equation of {@link #darcyFactor} as plain text. */
+  public static final String EQUATION =
+      "f = 8 [(8/Re)^12 + (A + B)^-1.5]^(1/12), A = {2.457 ln[1/((7/Re)^0.9 + 0.27 eps/D)]}^16,"
+          + " B = (37530/Re)^16";
+
+  /** The source of {@link #darcyFactor}. */
+  public static final Citation SOURCE =
+      new Citation("Churchill", 1977, "Chemical Engineering 84(24):91-92");
+
+  private static final double LAMINAR = 64;
+
+  private PipeFriction() {}
+
+  /**
+   * Darcy friction factor in all regimes after Churchill (1977), Chemical Engineering 84(24):91-92.
+   *
+   * <pre>
+   * f = 8 [(8/Re)¹² + (A + B)^−1.5]^(1/12)
+   * A = {2.457 ln[1/((7/Re)^0.9 + 0.27 ε/D)]}¹⁶,  B = (37530/Re)¹⁶
+   * </pre>
+   *
+   * <p>f Darcy friction factor, four times the Fanning factor (for which the leading 8 is a 2); Re
+   * = V D/ν Reynolds number; ε/D roughness over bore. It tends to 64/Re in laminar flow and to the
+   * equation of Colebrook in turbulent flow; between Re = 2000 and 4000 it is a smooth guess, as
+   * every formula is there.
+   *
+   * @param reynolds Reynolds number, positive
+   * @param relativeRoughness roughness over bore, 0 for a smooth pipe
+   * @return Darcy friction factor
+   * @throws IllegalArgumentException if the Reynolds number is not positive or the roughness is
+   *     negative
+   */
+  public static double darcyFactor(double reynolds, double relativeRoughness) {
+    if (!(reynolds > 0 && Double.isFinite(reynolds))
+        || !(relativeRoughness >= 0 && Double.isFinite(relativeRoughness))) {
+      throw new IllegalArgumentException(
+          "friction needs Re > 0 and a roughness >= 0 but has "
+              + reynolds
+              + " and "
+              + relativeRoughness);
+    }
+    // In creeping flow the 12th and 16th powers leave the range of a double; there f is laminar.
+    if (reynolds < 1) {
+      return LAMINAR / reynolds;
+    }
+    return join(
+        LAMINAR / reynolds,
+        transitionalFactor(reynolds),
+        turbulentFactor(reynolds, relativeRoughness));
+  }
+
+  /** The turbulent part of the equation, 8 A^(−1/8), on its own; infinite at Re = 7. */
+  static double turbulentFactor(double reynolds, double relativeRoughness) {
+    double rough = Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness;
+    double root = 2.457 * Math.log(1 / rough);
+    return 8 / (root * root);
+  }
+
+  /** The part that joins laminar to turbulent flow, 8 B^(−1/8). */
+  static double transitionalFactor(double reynolds) {
+    double ratio = reynolds / 37530;
+    return 8 * ratio * ratio;
+  }
+
+  /** The equation as a join of its three parts: each of them may come from another law. */
+  static double join(double laminar, double transitional, double turbulent) {
+    double notLaminar = Math.pow(Math.pow(turbulent, -8) + Math.pow(transitional, -8), -1.5);
+    return Math.pow(Math.pow(laminar, 12) + notLaminar, 1.0 / 12);
+  }
+}

@@ -1,0 +1,60 @@
+package sandslurry.transport.friction;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.pipe.Bore;
+import sandslurry.units.Kind;
+
+/**
+ * Transition velocity of a liquid with a strong yield stress, after Slatter and Wasp.
+ *
+ * <pre>V_t = 26 √(τy/ρ)  for He &gt; 150 000</pre>
+ *
+ * <p>τy yield stress [Pa]; ρ density [kg/m³]; He Hedström number. Neither the bore nor the
+ * viscosity counts at so high a Hedström number. Wilson and Thomas (2006) find 25 for the same
+ * limit. Without yield stress it gives 0, outside its range.
+ */
+public final class SlatterWasp2000 implements TransitionCriterion {
+  private static final double FACTOR = 26;
+  private static final Bound HEDSTROM =
+      new Bound("Hedström number", Kind.NUMBER, 1.5e5, Double.POSITIVE_INFINITY);
+
+  @Override
+  public Estimate velocityMps(Rheology rheology, double densityKgM3, Bore bore) {
+    return Estimate.checks()
+        .check(HEDSTROM, LaminarPipeFlow.hedstromNumber(rheology, densityKgM3, bore.diameterM()))
+        .value(FACTOR * Math.sqrt(rheology.yieldStressPa() / densityKgM3));
+  }
+
+  @Override
+  public String id() {
+    return "slatter-wasp-2000";
+  }
+
+  @Override
+  public String name() {
+    return "Slatter and Wasp, large Hedström number";
+  }
+
+  @Override
+  public String equation() {
+    return "V_t = 26 sqrt(tau_y / rho)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Slatter and Wasp",
+        2000,
+        "10th International Conference on Transport and Sedimentation of Solid Particles, Wroclaw;"
+            + " from memory, unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(HEDSTROM);
+  }
+}

@@ -1,0 +1,2 @@
+/** Friction of a liquid of any rheology in a pipe. */
+package sandslurry.transport.friction;

@@ -1,0 +1,82 @@
+package sandslurry.transport.headloss;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Physics;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.units.Kind;
+
+/**
+ * Friction of fully suspended sand: the mixture rubs on the wall like a liquid of its own density.
+ *
+ * <pre>im = iw [1 + C (s − 1)]</pre>
+ *
+ * <p>im gradient of the slurry and iw of the clear liquid, both in metres of carrier per metre of
+ * pipe; C delivered volume fraction; s density of the sand over that of the carrier.
+ *
+ * <p>It is the line that other models approach at high velocity or with very fine sand, and the
+ * least that a sand slurry should be expected to lose. As its limit stands the one that Newitt and
+ * co-workers (1955) gave for homogeneous flow, V³ ≥ 1800 g D w, with w the settling velocity of the
+ * d50 grain; below it the sand loses more than this model says.
+ */
+public final class EquivalentLiquid implements HeadLossModel {
+  private static final double HOMOGENEOUS_FROM = 1800;
+  private static final Bound SUSPENDED =
+      new Bound("1800 g D w / V^3 (full suspension)", Kind.NUMBER, Double.NEGATIVE_INFINITY, 1);
+
+  @Override
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
+    Estimate.Checks checks = Estimate.checks();
+    if (slurry.volumeFraction() > 0) {
+      double fall =
+          SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid()).value();
+      checks
+          .check(ClearLiquid.TURBULENT, clear.reynolds())
+          .check(
+              SUSPENDED,
+              HOMOGENEOUS_FROM
+                  * Physics.GRAVITY
+                  * bore.diameterM()
+                  * fall
+                  / Math.pow(velocityMps, 3));
+    }
+    return checks.value(
+        clear.gradient() * slurry.mixtureDensityKgM3() / slurry.liquid().densityKgM3());
+  }
+
+  @Override
+  public String id() {
+    return "equivalent-liquid";
+  }
+
+  @Override
+  public String name() {
+    return "Equivalent liquid";
+  }
+
+  @Override
+  public String equation() {
+    return "im = iw [1 + C (s - 1)]";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "O'Brien and Folsom",
+        1937,
+        "The transportation of sand in pipe lines, University of California Publications in"
+            + " Engineering 3(7) (attribution from memory, unverified); limit: Newitt et al.,"
+            + " 1955, Transactions of the Institution of Chemical Engineers 33:93-113");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(ClearLiquid.TURBULENT, SUSPENDED);
+  }
+}

@@ -1,0 +1,121 @@
+package sandslurry.material.liquid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sandslurry.correlation.Bound;
+
+class CarriersTest {
+  private static final double COLD = 283.15;
+
+  @Test
+  void waterIsNewtonianAndBringsNoNotes() {
+    Carrier water = Carriers.water(COLD);
+    assertThat(water.liquidAt(1)).isEqualTo(Water.at(COLD));
+    assertThat(water.liquidAt(1000)).isEqualTo(water.liquidAt(1));
+    assertThat(water.vapourPressurePa()).isEqualTo(Water.vapourPressurePa(COLD));
+    assertThat(water.notes()).isEmpty();
+    assertThat(water.excesses()).isEmpty();
+    assertThat(water.totalSolids()).hasValue(0);
+  }
+
+  @Test
+  void manureWithoutSolidsIsWater() {
+    Liquid manure = Carriers.manure(0, COLD).liquidAt(50);
+    assertThat(manure.densityKgM3()).isEqualTo(Water.densityKgM3(COLD));
+    assertThat(manure.viscosityPaS()).isEqualTo(Water.viscosityPaS(COLD), within(1e-18));
+  }
+
+  @Test
+  void manureInTheMeasuredRangeIsInRange() {
+    assertThat(Carriers.manure(0.025, 308.15).excesses()).isEmpty();
+    assertThat(Carriers.manure(0.121, 308.15).excesses()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 0.0249, 0.125, 0.13})
+  void manureThatWasNotMeasuredSaysSo(double totalSolids) {
+    Carrier manure = Carriers.manure(totalSolids, 308.15);
+    assertThat(manure.excesses())
+        .singleElement()
+        .satisfies(
+            excess -> {
+              assertThat(excess.value()).isEqualTo(totalSolids);
+              assertThat(excess.bound()).isEqualTo(Carriers.MEASURED_TOTAL_SOLIDS);
+            });
+    assertThat(manure.notes()).anyMatch(note -> note.contains("There is no measurement"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.01, 0.1301, 0.5, Double.NaN})
+  void manureThatIsNoLiquidIsRefused(double totalSolids) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Carriers.manure(totalSolids, 308.15))
+        .withMessageContaining("0 %")
+        .withMessageContaining("13.0 %");
+  }
+
+  @Test
+  void frozenManureIsRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Carriers.manure(0.05, 270))
+        .withMessageContaining("freezes");
+  }
+
+  @Test
+  void coldManureIsThickerByTheRatioOfWater() {
+    double ratio = Water.viscosityPaS(COLD) / Water.viscosityPaS(308.15);
+    double warm = Carriers.manure(0.06, 308.15).liquidAt(100).viscosityPaS();
+    double cold = Carriers.manure(0.06, COLD).liquidAt(100).viscosityPaS();
+    assertThat(cold / warm).isEqualTo(ratio, within(1e-12));
+    assertThat(Carriers.manure(0.06, COLD).notes())
+        .anyMatch(note -> note.contains("multiplied by 1.82"));
+    assertThat(Carriers.manure(0.06, 308.15).notes())
+        .noneMatch(note -> note.contains("multiplied"));
+  }
+
+  @Test
+  void theShearRatesAreThoseOfTheNeighbouringRows() {
+    Bound between = Carriers.manure(0.08, 308.15).shearRates().orElseThrow();
+    assertThat(between.low()).isEqualTo(11);
+    assertThat(between.high()).isEqualTo(399);
+    Bound besideWater = Carriers.manure(0.01, 308.15).shearRates().orElseThrow();
+    assertThat(besideWater.low()).isEqualTo(226);
+    assertThat(besideWater.high()).isEqualTo(702);
+  }
+
+  @Test
+  void aMeasuredCarrierIsAsEntered() {
+    Carrier carrier = Carriers.measured("separated liquid", 293.15, 1012, 0.015);
+    assertThat(carrier.liquidAt(5)).isEqualTo(new Liquid(1012, 0.015));
+    assertThat(carrier.totalSolids()).isEqualTo(OptionalDouble.empty());
+    Carrier thinning = Carriers.measured("liquor", 293.15, 1012, new PowerLaw(0.2, 0.5));
+    assertThat(thinning.liquidAt(100).viscosityPaS()).isEqualTo(0.02, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN})
+  void anApparentViscosityNeedsAShearRate(double shearRatePs) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Carriers.water(COLD).liquidAt(shearRatePs))
+        .withMessageContaining("shear rate");
+  }
+
+  @Test
+  void aCarrierRefusesNonsense() {
+    Newtonian law = new Newtonian(0.001);
+    assertThatIllegalArgumentException().isThrownBy(() -> Carriers.measured("x", 280, -1, law));
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Carriers.measured(
+                    "x", 280, 1000, law, OptionalDouble.of(12.5), Optional.empty(), List.of()));
+  }
+}

@@ -1,0 +1,155 @@
+package sandslurry.material.liquid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class RheogramFitTest {
+  private static final double[] RATES = {1, 3, 10, 30, 100, 200, 500, 1000};
+
+  private static List<ViscometerReading> readings(Rheology law, double noise, long seed) {
+    Random random = new Random(seed);
+    return Arrays.stream(RATES)
+        .mapToObj(
+            rate ->
+                new ViscometerReading(
+                    rate, law.shearStressPa(rate) * (1 + noise * random.nextGaussian())))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource(RheogramFit.Weighting.class)
+  void findsTheLawThatMadeExactReadings(RheogramFit.Weighting weighting) {
+    for (Rheology law :
+        List.of(
+            new Newtonian(0.004),
+            new PowerLaw(1.052, 0.467),
+            new Bingham(4, 0.02),
+            new HerschelBulkley(6, 2.5, 0.42))) {
+      RheogramFit fit = RheogramFit.of(readings(law, 0, 1), weighting);
+      Rheology found = fit.best().rheology().orElseThrow();
+      assertThat(found).hasSameClassAs(law);
+      assertThat(found.yieldStressPa()).isCloseTo(law.yieldStressPa(), within(1e-7));
+      assertThat(found.consistency()).isCloseTo(law.consistency(), within(1e-7));
+      assertThat(found.index()).isCloseTo(law.index(), within(1e-8));
+    }
+  }
+
+  @Test
+  void doesNotForceAYieldStressOnALiquidWithoutOne() {
+    RheogramFit fit =
+        RheogramFit.of(readings(new PowerLaw(0.01, 1.2), 0, 1), RheogramFit.Weighting.SAME_PASCALS);
+    RheogramFit.Candidate bingham =
+        fit.candidates().stream()
+            .filter(c -> c.model().equals("Bingham"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(bingham.rheology()).isEmpty();
+    assertThat(bingham.remark()).contains("no positive yield stress");
+    assertThat(fit.warnings()).anyMatch(w -> w.contains("thickens with shear"));
+  }
+
+  @Test
+  void standardErrorsCoverTheTruthAboutAsOftenAsTheyShould() {
+    PowerLaw truth = new PowerLaw(1.052, 0.467);
+    int inside = 0;
+    int trials = 300;
+    for (int seed = 0; seed < trials; seed++) {
+      RheogramFit.Candidate fit =
+          RheogramFit.of(readings(truth, 0.05, seed), RheogramFit.Weighting.SAME_PER_CENT)
+              .candidates()
+              .stream()
+              .filter(c -> c.model().equals("power law"))
+              .findFirst()
+              .orElseThrow();
+      RheogramFit.Parameter index = fit.parameters().get(1);
+      if (Math.abs(index.value() - truth.index()) < index.standardError()) {
+        inside++;
+      }
+    }
+    // Student's t with 6 degrees of freedom lies within 1 for 64 % of trials; 3 sigma of 300 trials
+    // is 8 points.
+    assertThat(inside / (double) trials).isBetween(0.56, 0.72);
+  }
+
+  @Test
+  void saysSoWhenTwoModelsFitEquallyWell() {
+    RheogramFit fit =
+        RheogramFit.of(
+            List.of(
+                new ViscometerReading(50, 9.0),
+                new ViscometerReading(80, 9.2),
+                new ViscometerReading(120, 12.9),
+                new ViscometerReading(180, 13.0),
+                new ViscometerReading(250, 17.9),
+                new ViscometerReading(350, 18.4)),
+            RheogramFit.Weighting.SAME_PASCALS);
+    assertThat(fit.warnings()).anyMatch(w -> w.contains("fit about equally well"));
+    assertThat(fit.warnings()).anyMatch(w -> w.contains("span less than a factor of 10"));
+  }
+
+  @Test
+  void tellsThatThreeReadingsAreTooFewToChoose() {
+    RheogramFit fit =
+        RheogramFit.of(
+            List.of(
+                new ViscometerReading(10, 3),
+                new ViscometerReading(100, 9),
+                new ViscometerReading(300, 15)),
+            RheogramFit.Weighting.SAME_PASCALS);
+    assertThat(fit.warnings()).anyMatch(w -> w.startsWith("Only 3 readings"));
+    assertThat(fit.candidates())
+        .filteredOn(c -> c.model().equals("Herschel-Bulkley"))
+        .allMatch(c -> c.rheology().isEmpty());
+    assertThat(fit.shearRates().check(5)).isPresent();
+    assertThat(fit.shearRates().check(300)).isEmpty();
+  }
+
+  @Test
+  void tellsAllProblemsOfATableAtOnce() {
+    List<ViscometerReading> table =
+        List.of(
+            new ViscometerReading(10, 3),
+            new ViscometerReading(10, 3),
+            new ViscometerReading(-1, 2),
+            new ViscometerReading(20, Double.NaN));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> RheogramFit.of(table, RheogramFit.Weighting.SAME_PASCALS))
+        .withMessageContaining("reading 2")
+        .withMessageContaining("twice")
+        .withMessageContaining("reading 3")
+        .withMessageContaining("-1.0 1/s")
+        .withMessageContaining("reading 4")
+        .withMessageContaining("NaN Pa");
+    assertThat(RheogramFit.problems(List.of(new ViscometerReading(1, 1))))
+        .containsExactly("a fit needs at least 3 readings but has 1");
+    assertThat(
+            RheogramFit.problems(
+                List.of(
+                    new ViscometerReading(1, 1),
+                    new ViscometerReading(1, 2),
+                    new ViscometerReading(5, 3))))
+        .containsExactly("a fit needs at least 3 different shear rates but has 2");
+  }
+
+  @Test
+  void fitsALiquidWhoseStressFallsWithTheShearRateOnlyAsNewtonian() {
+    RheogramFit fit =
+        RheogramFit.of(
+            List.of(
+                new ViscometerReading(10, 9),
+                new ViscometerReading(100, 8),
+                new ViscometerReading(300, 7),
+                new ViscometerReading(900, 6)),
+            RheogramFit.Weighting.SAME_PASCALS);
+    assertThat(fit.best().model()).isEqualTo("Newtonian");
+    assertThat(fit.candidates().get(3).remark()).contains("does not rise");
+  }
+}

@@ -1,0 +1,218 @@
+package sandslurry.plant.unit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static sandslurry.plant.Plant.THREE;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.ManureSolids;
+import sandslurry.plant.Plant;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.BedQuality;
+import sandslurry.plant.network.Mode;
+import sandslurry.plant.network.Network;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.Split;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.schedule.DayRun;
+import sandslurry.plant.schedule.DaySchedule;
+import sandslurry.plant.unit.SeparatorUnit.Place;
+import sandslurry.separation.OrganicMatter;
+import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.cyclone.Hydrocyclone;
+import sandslurry.separation.cyclone.HydrocycloneGeometry;
+import sandslurry.separation.cyclone.HydrocycloneModels;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.screen.CakeSeparator;
+
+class SeparatorUnitTest {
+  private static final LiquorModel COLD = new LiquorModel(283.15, GrainShape.NATURAL, 1);
+
+  private static SeparatorUnit box(double areaM2, double rinse, String... inlets) {
+    return SeparatorUnit.box(
+        new Place("box", List.of(inlets), "sand", "overflow", 1),
+        new DilutionBox(areaM2, 1, 1, 0.18, rinse, 0.6, OptionalDouble.empty(), 0.4),
+        OrganicMatter.FEEDLOT,
+        Outlook.LIKELY,
+        COLD,
+        20);
+  }
+
+  private static SeparatorUnit lane() {
+    return SeparatorUnit.lane(
+        new Place("lane", List.of("in"), "sand", "out", 1),
+        List.of(
+            new LaneReach(new OpenChannel(2, 0.002, 0.015), 12, OptionalDouble.of(0.3), 0.2, 1)),
+        List.of(0.0),
+        OrganicMatter.FEEDLOT,
+        0.4,
+        Outlook.LIKELY,
+        COLD);
+  }
+
+  private static Stream laden(double totalSolids) {
+    return Stream.liquor(THREE, 20, totalSolids, ManureSolids.FRESH).plus(THREE.deliveredSand(0.3));
+  }
+
+  private static double caught(Unit unit, Stream feed) {
+    return unit.run(feed).get("sand").sandKgps() / feed.sandKgps();
+  }
+
+  @Test
+  void thickerLiquorLetsLessSandSettleInLaneAndBox() {
+    assertThat(caught(lane(), laden(0.005))).isGreaterThan(1.05 * caught(lane(), laden(0.06)));
+    assertThat(caught(box(10, 0, "in"), laden(0.005)))
+        .isGreaterThan(1.05 * caught(box(10, 0, "in"), laden(0.06)));
+  }
+
+  @Test
+  void manureThatIsNoLiquidLetsNothingSettleAndSaysSo() {
+    Split split = lane().split(laden(0.15));
+    assertThat(split.shares()[0]).containsOnly(0);
+    assertThat(split.notes()).singleElement().asString().contains("lane: at 15.0 %");
+    assertThat(lane().split(THREE.nothing()).shares()[1]).containsOnly(1);
+  }
+
+  @Test
+  void aRinseWashesTheSandWithWaterOfItsOwnInlet() {
+    Stream plain = laden(0.02);
+    BedQuality unwashed = BedQuality.of(box(20, 0, "in").run(plain).get("sand"));
+    Stream rinse = THREE.water(0.5);
+    BedQuality washed = BedQuality.of(box(20, 3, "in", "rinse").run(plain, rinse).get("sand"));
+    // 18 % of sand and liquor; the fibre that settles comes on top.
+    assertThat(unwashed.moisture()).isBetween(0.10, 0.18);
+    assertThat(washed.mineralFines()).isLessThan(0.3 * unwashed.mineralFines());
+  }
+
+  @Test
+  void aCycloneSendsCoarseSandDownAndReportsARope() {
+    SeparatorUnit cyclone =
+        SeparatorUnit.cyclone(
+            new Place("cyclone", List.of("in"), "sand", "over", 1),
+            new Hydrocyclone(HydrocycloneGeometry.rietema(0.25, 0.04), 1),
+            HydrocycloneModels.DEFAULT,
+            COLD,
+            500);
+    Split split = cyclone.split(laden(0.01));
+    double[] under = split.shares()[0];
+    assertThat(under[Constituents.SAND + 2]).isGreaterThan(under[Constituents.SAND]);
+    assertThat(under[Constituents.SAND]).isGreaterThan(under[Constituents.WATER]);
+    Stream rich = laden(0.01).plus(THREE.deliveredSand(8));
+    assertThat(cyclone.split(rich).notes()).singleElement().asString().contains("rope");
+  }
+
+  @Test
+  void aFibreSeparatorGivesTheCakeAskedFor() {
+    SeparatorUnit press =
+        SeparatorUnit.cake(
+            new Place("press", List.of("in"), "cake", "liquid", 1),
+            CakeSeparator.fibreSeparator(0.5, 0.1, 0.28),
+            COLD);
+    Map<String, Stream> out = press.run(Stream.liquor(THREE, 1, 0.06, ManureSolids.FRESH));
+    assertThat(out.get("cake").totalSolidsWithSand()).isEqualTo(0.28, within(1e-9));
+    assertThat(out.get("cake").kgps(Constituents.FIBRE))
+        .isGreaterThanOrEqualTo(0.5 * 0.06 * 0.54 - 1e-12);
+  }
+
+  /** Box, screen, cyclone back to the box, polishing box, pit, fibre separator, liquid back. */
+  private static Network closedLoop(double recycleM3ps, double sharpness) {
+    List<Unit> units =
+        List.of(
+            box(sharpness, 0, "manure", "recycle", "underflow"),
+            SeparatorUnit.cake(
+                new Place("screen", List.of("overflow"), "trash", "screened", 1),
+                CakeSeparator.coarseScreen(0.012, 0.02, 0.2),
+                COLD),
+            SeparatorUnit.cyclone(
+                new Place("cyclone", List.of("screened"), "underflow", "over the top", 1),
+                new Hydrocyclone(HydrocycloneGeometry.rietema(0.10, 0.015), 1),
+                HydrocycloneModels.DEFAULT,
+                COLD,
+                500),
+            SeparatorUnit.box(
+                new Place("polishing box", List.of("over the top"), "fine sand", "polished", 1),
+                new DilutionBox(8, 1, 1, 0.2, 0, 0, OptionalDouble.empty(), 0.4),
+                OrganicMatter.FEEDLOT,
+                Outlook.LIKELY,
+                COLD,
+                20),
+            SeparatorUnit.cake(
+                new Place("fibre separator", List.of("polished", "wash"), "fibre", "liquid", 1),
+                CakeSeparator.fibreSeparator(0.6, 0.1, 0.28),
+                COLD),
+            new Pit(
+                "pit",
+                List.of("liquid"),
+                Map.of("recycle", recycleM3ps),
+                Optional.of("surplus"),
+                40,
+                60,
+                40));
+    return Network.of(
+        units,
+        List.of("manure", "wash"),
+        List.of("sand", "trash", "fine sand", "fibre", "surplus"));
+  }
+
+  @Test
+  void theWholeLoopComesToRestAndConservesEachConstituent() {
+    SteadyBalance balance = Plant.balance(closedLoop(1.5e-3, 6), Plant.feeds(0.4));
+    assertThat(balance.imbalance()).isLessThan(1e-9);
+    assertThat(balance.passes()).isLessThan(100);
+    for (int i = 0; i < THREE.count(); i++) {
+      double out = 0;
+      for (Stream product : balance.products().values()) {
+        out += product.kgps(i);
+      }
+      double in = Plant.MANURE.kgps(i) + (i == Constituents.WATER ? 0.4 : 0);
+      assertThat(out).isEqualTo(in, within(1e-9 * in));
+    }
+  }
+
+  @Test
+  void theThinStateIsFoundForAnyRecycleAndWater() {
+    for (double recycle : new double[] {0.5e-3, 1.5e-3, 5e-3, 15e-3}) {
+      for (double wash : new double[] {0, 0.1, 0.4, 2}) {
+        SteadyBalance balance = Plant.balance(closedLoop(recycle, 6), Plant.feeds(wash));
+        assertThat(balance.notes()).isEmpty();
+        assertThat(balance.stream("recycle").volumeM3ps()).isEqualTo(recycle, within(1e-9));
+        assertThat(balance.stream("recycle").totalSolids()).isLessThan(0.09);
+        assertThat(balance.passes()).isLessThan(100);
+      }
+    }
+  }
+
+  @Test
+  void theLoopSettlesMoreSandWhenFreshWaterThinsIt() {
+    SteadyBalance dry = Plant.balance(closedLoop(1.5e-3, 6), Plant.feeds(0.1));
+    SteadyBalance wet = Plant.balance(closedLoop(1.5e-3, 6), Plant.feeds(2));
+    assertThat(wet.stream("recycle").totalSolids())
+        .isLessThan(0.5 * dry.stream("recycle").totalSolids());
+    assertThat(lost(wet)).isLessThan(lost(dry));
+  }
+
+  @Test
+  void aDayOfTheWholeLoopConservesEachConstituentAndRepeatsItself() {
+    Mode mode = new Mode("recycle", closedLoop(1.5e-3, 6), Plant.feeds(0.4));
+    DayRun run = DaySchedule.always(mode).run(2, Map.of(), 1800);
+    assertThat(run.stopped()).isEmpty();
+    assertThat(run.days()).hasSize(2).allMatch(day -> day.imbalance() < 1e-9);
+    DayRun again = DaySchedule.always(mode).run(2, Map.of(), 1800);
+    assertThat(again.days().get(1).meanFlows()).isEqualTo(run.days().get(1).meanFlows());
+    assertThat(List.copyOf(run.days().get(0).meanFlows().keySet()))
+        .startsWith("manure", "wash", "recycle", "surplus");
+  }
+
+  private static double lost(SteadyBalance balance) {
+    return balance.stream("surplus").sandKgps() + balance.stream("fibre").sandKgps();
+  }
+}

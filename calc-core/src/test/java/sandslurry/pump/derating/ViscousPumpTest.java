@@ -1,0 +1,185 @@
+package sandslurry.pump.derating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.HerschelBulkley;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.PowerLaw;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.pump.rotodynamic.BestPoint;
+import sandslurry.pump.rotodynamic.OperatingRegion;
+import sandslurry.pump.rotodynamic.OperatingRegion.Place;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.ViscousCorrection;
+import sandslurry.pump.suction.SuctionEnergy;
+import sandslurry.pump.suction.SuctionMargin;
+
+/** Pumps in a viscous liquid, and what follows from their specific speeds. */
+class ViscousPumpTest {
+  private static final HydraulicInstituteViscous MODEL = new HydraulicInstituteViscous();
+  private static final double SPEED = 1450.0 / 60;
+  private static final PumpCurve WATER =
+      PumpCurve.through(
+          List.of(
+              new PumpCurve.Point(0, 25, 0),
+              new PumpCurve.Point(0.012, 24.2, 0.36),
+              new PumpCurve.Point(0.024, 21.8, 0.52),
+              new PumpCurve.Point(0.036, 17.8, 0.54),
+              new PumpCurve.Point(0.06, 5.6, 0.29)));
+  private static final BestPoint BEST = BestPoint.of(WATER, SPEED);
+
+  private static ViscousCorrection at(double centistokes) {
+    return MODEL.correction(BEST, centistokes * 1e-6);
+  }
+
+  @Test
+  void waterChangesExactlyNothing() {
+    assertThat(at(1).b()).isLessThan(1);
+    assertThat(at(1).none()).isTrue();
+    assertThat(WATER.viscous(at(1))).isSameAs(WATER);
+    assertThat(at(1).suctionRatio(2)).isEqualTo(1);
+  }
+
+  @Test
+  void theFactorsJoinWaterWithoutAStep() {
+    double one = 1 / (at(1).b() * at(1).b());
+    assertThat(at(one * (1 - 1e-9)).flowRatio()).isEqualTo(1);
+    assertThat(at(one * (1 + 1e-6)).flowRatio()).isCloseTo(1, within(1e-12));
+    assertThat(at(one * (1 + 1e-6)).efficiencyRatio()).isCloseTo(1, within(1e-6));
+  }
+
+  @Test
+  void atTheBestPointFlowAndHeadFallAlikeAndAtNoFlowTheHeadStays() {
+    ViscousCorrection thick = at(200);
+    PumpCurve curve = WATER.viscous(thick);
+    assertThat(curve.headM(0)).isEqualTo(25);
+    double best = thick.flowRatio() * 0.036;
+    assertThat(curve.bestEfficiencyFlowM3ps()).isCloseTo(best, within(1e-12));
+    assertThat(curve.headM(best)).isCloseTo(thick.flowRatio() * 17.8, within(1e-9));
+    assertThat(curve.efficiency(best)).isCloseTo(thick.efficiencyRatio() * 0.54, within(1e-9));
+  }
+
+  @Test
+  void theCorrectedCurveFollowsTheCurveForWaterBetweenItsPoints() {
+    ViscousCorrection thick = at(200);
+    PumpCurve curve = WATER.viscous(thick);
+    for (int i = 1; i < 600; i++) {
+      double water = 0.06 * i / 600;
+      assertThat(curve.headM(thick.flowRatio() * water))
+          .isCloseTo(thick.headRatio(water) * WATER.headM(water), within(0.02));
+    }
+  }
+
+  @Test
+  void aCurveThatLosesAllItsHeadEndsThere() {
+    ViscousCorrection mud = at(60_000);
+    assertThat(mud.endOfHeadM3ps()).isBetween(0.036, 0.06);
+    PumpCurve curve = WATER.viscous(mud);
+    assertThat(curve.greatestFlowM3ps())
+        .isCloseTo(mud.flowRatio() * mud.endOfHeadM3ps(), within(1e-12));
+    assertThat(curve.headM(curve.greatestFlowM3ps())).isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void whatLiesOutsideThePublishedRangeIsTold() {
+    assertThat(at(1).excesses()).isEmpty();
+    assertThat(at(100).excesses()).isEmpty();
+    assertThat(at(5000).excesses()).anyMatch(e -> e.bound().what().contains("viscosity"));
+    assertThat(at(60_000).excesses()).anyMatch(e -> e.bound().what().contains("parameter B"));
+    BestPoint mixed = new BestPoint(0.07, 7, SPEED);
+    assertThat(mixed.specificSpeed()).isGreaterThan(60);
+    assertThat(MODEL.correction(mixed, 1e-4).excesses())
+        .anyMatch(e -> e.bound().what().contains("specific speed"));
+  }
+
+  @Test
+  void nonsenseIsRefused() {
+    assertThatThrownBy(() -> at(0)).hasMessageContaining("viscosity");
+    assertThatThrownBy(() -> at(Double.NaN)).hasMessageContaining("NaN");
+    assertThatThrownBy(() -> new BestPoint(0, 1, 1)).hasMessageContaining("best point");
+    assertThatThrownBy(() -> at(1).suctionRatio(-1)).hasMessageContaining("-1");
+  }
+
+  @Test
+  void everyViscosityOfANewtonianLiquidIsTheSame() {
+    for (RepresentativeViscosity which : RepresentativeViscosity.values()) {
+      assertThat(which.viscosityPaS(new Newtonian(0.03), SPEED, 80)).isCloseTo(0.03, within(1e-15));
+    }
+  }
+
+  @Test
+  void thePlasticViscosityOfABinghamLiquidIsItsOwnAndTheWallOfALineIsThickest() {
+    Rheology bingham = new Bingham(4, 0.02);
+    assertThat(RepresentativeViscosity.PLASTIC.viscosityPaS(bingham, SPEED, 80))
+        .isCloseTo(0.02, within(1e-12));
+    assertThat(RepresentativeViscosity.IMPELLER.viscosityPaS(bingham, SPEED, 80))
+        .isCloseTo(0.02 + 4 / (2 * 2 * Math.PI * SPEED), within(1e-12));
+    for (Rheology liquid :
+        List.of(bingham, new PowerLaw(0.8, 0.4), new HerschelBulkley(2, 0.5, 0.5))) {
+      double plastic = RepresentativeViscosity.PLASTIC.viscosityPaS(liquid, SPEED, 80);
+      double impeller = RepresentativeViscosity.IMPELLER.viscosityPaS(liquid, SPEED, 80);
+      double wall = RepresentativeViscosity.PIPE_WALL.viscosityPaS(liquid, SPEED, 80);
+      assertThat(List.of(plastic, impeller, wall)).isSorted();
+    }
+  }
+
+  @Test
+  void thePreferredRegionNarrowsWithTheSpecificSpeed() {
+    OperatingRegion slow = OperatingRegion.common(0.01, 30);
+    OperatingRegion fast = OperatingRegion.common(0.01, 100);
+    assertThat(slow.place(0.0075)).isEqualTo(Place.PREFERRED);
+    assertThat(fast.place(0.0075)).isEqualTo(Place.BELOW_PREFERRED);
+    assertThat(slow.place(0.0118)).isEqualTo(Place.PREFERRED);
+    assertThat(fast.place(0.0118)).isEqualTo(Place.ABOVE_PREFERRED);
+  }
+
+  @Test
+  void theLimitsOfTheMakerComeFirst() {
+    OperatingRegion common = OperatingRegion.common(0.01, 30);
+    OperatingRegion narrow = common.within(OptionalDouble.of(0.008), OptionalDouble.of(0.011));
+    assertThat(narrow.place(0.0079)).isEqualTo(Place.BELOW_ALLOWABLE);
+    assertThat(narrow.place(0.009)).isEqualTo(Place.PREFERRED);
+    assertThat(narrow.place(0.0111)).isEqualTo(Place.ABOVE_ALLOWABLE);
+    OperatingRegion wide = common.within(OptionalDouble.of(0.003), OptionalDouble.of(0.014));
+    assertThat(wide.place(0.0035)).isEqualTo(Place.BELOW_PREFERRED);
+    assertThat(wide.place(0.0135)).isEqualTo(Place.ABOVE_PREFERRED);
+    // A limit beyond the customary other one moves that one along.
+    assertThat(common.within(OptionalDouble.of(0.02), OptionalDouble.empty()).place(0.015))
+        .isEqualTo(Place.BELOW_ALLOWABLE);
+    assertThat(common.within(OptionalDouble.empty(), OptionalDouble.of(0.004)).place(0.0045))
+        .isEqualTo(Place.ABOVE_ALLOWABLE);
+    assertThat(common.within(OptionalDouble.empty(), OptionalDouble.empty())).isEqualTo(common);
+    assertThatThrownBy(() -> common.within(OptionalDouble.of(0.02), OptionalDouble.of(0.01)))
+        .hasMessageContaining("above the least");
+  }
+
+  @Test
+  void theMarginIsTheGreaterOfWhatSandAndInletAskFor() {
+    SuctionMargin calm = SuctionMargin.of(100, SuctionEnergy.Grade.LOW);
+    assertThat(calm).isEqualTo(SuctionMargin.WASTEWATER);
+    assertThat(SuctionMargin.of(200, SuctionEnergy.Grade.LOW))
+        .isEqualTo(SuctionMargin.WASTEWATER_HIGH_SUCTION_SPEED);
+    assertThat(SuctionMargin.SOLIDS.or(calm)).isEqualTo(SuctionMargin.SOLIDS);
+    SuctionMargin violent = SuctionMargin.SOLIDS.or(SuctionMargin.VERY_HIGH_ENERGY);
+    assertThat(violent.neededM(1)).isEqualTo(2.5);
+    assertThat(violent.neededM(4)).isEqualTo(8);
+  }
+
+  @Test
+  void aFasterWiderInletHasTheHigherSuctionEnergy() {
+    BestPoint slow = new BestPoint(0.03, 20, 1000.0 / 60);
+    BestPoint fast = new BestPoint(0.06, 80, 2000.0 / 60);
+    double before = SuctionEnergy.of(0.1, slow, 2, 1).value();
+    assertThat(SuctionEnergy.of(0.2, slow, 2, 1).value()).isCloseTo(2 * before, within(1e-3));
+    assertThat(SuctionEnergy.of(0.1, fast, 2, 1).value()).isGreaterThan(2 * before);
+    assertThat(new SuctionEnergy(159e6).grade()).isEqualTo(SuctionEnergy.Grade.LOW);
+    assertThat(new SuctionEnergy(160e6).grade()).isEqualTo(SuctionEnergy.Grade.HIGH);
+    assertThat(new SuctionEnergy(241e6).grade()).isEqualTo(SuctionEnergy.Grade.VERY_HIGH);
+  }
+}

@@ -1,0 +1,87 @@
+package sandslurry.separation.channel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import org.junit.jupiter.api.Test;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.separation.capture.Suspension;
+
+class ScourModelTest {
+  private static final Liquid WATER = new Liquid(1000, 1e-3);
+
+  private static Grain sand(double diameterM) {
+    return new Grain(diameterM, 2650, GrainShape.NATURAL);
+  }
+
+  @Test
+  void theLargestGrainScouredHasTheVelocityOfTheFlowAsItsScourVelocity() {
+    for (ScourModel model : ScourModels.all()) {
+      for (double velocity : new double[] {1e-4, 0.01, 0.2, 0.5, 3, 50}) {
+        double largest = model.largestScouredM(velocity, sand(1e-3), WATER, 0.03);
+        assertThat(model.velocityMps(sand(largest), WATER, 0.03).value())
+            .as(model.name() + " at " + velocity)
+            .isCloseTo(velocity, withinPercentage(1e-8));
+      }
+    }
+  }
+
+  @Test
+  void theShieldsCurveHasItsPublishedLimits() {
+    assertThat(ScourModels.SHIELDS.shieldsNumber(sand(1e-9), WATER).value())
+        .isEqualTo(0.30, within(1e-3));
+    assertThat(ScourModels.SHIELDS.shieldsNumber(sand(1), WATER).value())
+        .isEqualTo(0.055, within(1e-3));
+  }
+
+  @Test
+  void coarserGrainsAlwaysNeedMoreVelocity() {
+    for (ScourModel model : ScourModels.all()) {
+      double before = 0;
+      for (double d = 1e-6; d < 1; d *= 1.2) {
+        double velocity = model.velocityMps(sand(d), WATER, 0.03).value();
+        assertThat(velocity).as(model.name()).isGreaterThan(before);
+        before = velocity;
+      }
+    }
+  }
+
+  @Test
+  void betaOutsideCampsRangeIsReported() {
+    assertThat(new CampScour1946(0.08).velocityMps(sand(2e-4), WATER, 0.023).inRange()).isFalse();
+    assertThat(ScourModels.CAMP.velocityMps(sand(2e-4), WATER, 0.023).inRange()).isTrue();
+  }
+
+  @Test
+  void everyCriterionHasItsOwnKey() {
+    assertThat(ScourModels.all().stream().map(ScourModel::id))
+        .doesNotHaveDuplicates()
+        .allMatch(id -> id.matches("[a-z0-9.-]+"));
+  }
+
+  @Test
+  void grainsThatFloatAreRefused() {
+    Grain light = new Grain(1e-3, 900, GrainShape.NATURAL);
+    for (ScourModel model : ScourModels.all()) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> model.velocityMps(light, WATER, 0.03))
+          .withMessageContaining("denser");
+    }
+    assertThatIllegalArgumentException().isThrownBy(() -> new CampScour1946(0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ScourModels.CAMP.largestScouredM(0, sand(1e-3), WATER, 0.03));
+  }
+
+  @Test
+  void suspensionIsJudgedByTheRatioOfSettlingToShearVelocity() {
+    assertThat(Suspension.of(0.019, 0.02)).isEqualTo(Suspension.STAYS_UP);
+    assertThat(Suspension.of(0.021, 0.02)).isEqualTo(Suspension.FALLS_IN_PART);
+    assertThat(Suspension.of(0.041, 0.02)).isEqualTo(Suspension.FALLS);
+    assertThat(Suspension.of(0.001, 0)).isEqualTo(Suspension.FALLS);
+    assertThat(Suspension.STAYS_UP.words()).isEqualTo("stays up");
+  }
+}
