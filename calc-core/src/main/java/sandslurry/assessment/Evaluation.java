@@ -46,13 +46,9 @@ public final class Evaluation {
   private static Assessment ofStream(
       Design design, MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
     List<CarriedStream> times = CarriedStream.of(mixture, model, plant);
-    // The times do not depend on each other; their order is kept.
-    List<Optional<Assessment>> assessed =
-        times.parallelStream().map(time -> time.in(design).map(Evaluation::line)).toList();
     Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
-    for (int i = 0; i < times.size(); i++) {
-      CarriedStream time = times.get(i);
-      assessed.get(i).ifPresent(line -> judged.put(time, line));
+    for (CarriedStream time : times) {
+      time.in(design).ifPresent(carried -> judged.put(time, line(carried)));
     }
     Assessment shown =
         judged.isEmpty()
@@ -68,7 +64,7 @@ public final class Evaluation {
     double scatter = materials.carrier().scatter();
     if (scatter > 1) {
       List<Assessment> ends =
-          List.of(1 / scatter, scatter).parallelStream()
+          List.of(1 / scatter, scatter).stream()
               .map(factor -> one(design, materials.thickened(factor)))
               .toList();
       band = Optional.of(new Assessment.Band(scatter, ends.get(0), ends.get(1)));

@@ -98,7 +98,7 @@ final class LineFindings extends FindingWriter {
         blocks
             ? "The largest grains do not go through this pipe."
             : "The largest grains are so large for this pipe that a few of them can lock across"
-                  + " it.",
+                + " it.",
         show(Kind.PERCENT, OVERSIZE_SHARE)
             + " of the sand is coarser than "
             + show(Kind.GRAIN, grain)
@@ -297,7 +297,7 @@ final class LineFindings extends FindingWriter {
                           ? "Laminar: whether it holds its sand depends on a yield stress that the"
                               + " readings do not show."
                           : "Laminar: sand sinks through what is sheared, though little of it"
-                                + " reaches the floor before the outlet.";
+                              + " reaches the floor before the outlet.";
         };
     StringBuilder why = new StringBuilder(at).append(". ");
     why.append(String.join(" ", carriage.reasons(units)));
@@ -314,8 +314,7 @@ final class LineFindings extends FindingWriter {
       why.append(" The least stress measured is more than twice the fitted yield stress, which")
           .append(" therefore is not counted on: take readings at lower shear rates.");
     }
-    if (RunPoint.climbsSteeply(point.run())
-        && carriage.outsidePlugShare() > carriage.toleratedShare()) {
+    if (point.climbsSteeply() && carriage.outsidePlugShare() > carriage.toleratedShare()) {
       why.append(" In so steep a run sand outside the plug slides back to the foot.");
     }
     add(

@@ -1,7 +1,10 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Physics;
@@ -10,14 +13,7 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.RouteSpec.RunSpec;
-import sandslurry.design.ServiceSpec;
-import sandslurry.material.Vehicle;
-import sandslurry.material.liquid.Rheology;
-import sandslurry.pipe.Bore;
 import sandslurry.pump.rotodynamic.PumpGroup;
-import sandslurry.settling.HinderedSettlings;
-import sandslurry.settling.SettlingVelocities;
-import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.units.Measure;
@@ -30,36 +26,58 @@ final class LineModel {
   private static final double MOST_TRIED_MPS = 30;
   private static final double FLOW_STEP = 1.25;
 
+  private static final int MIXTURES_KEPT = 64;
+
   private final RouteSpec route;
-  private final Optional<RunSpec> suction;
+  private final double outletHeadM;
+  private final double sourceLevelM;
+  private final List<PipeRun> pipes;
+  private final Optional<PipeRun> suction;
   private final int suctionLines;
-  private final Materials materials;
-  private final DepositionRule rule;
-  private final double toleratedShare;
-  private final PipeLiquids liquids;
+  private final FilledRun.Line line;
+  private final Map<Double, FilledLine> filled;
+
+  /** The line full of one mixture. */
+  private record FilledLine(
+      LineMixture mixture,
+      List<FilledRun> runs,
+      Optional<FilledRun> suction,
+      Map<RunSpec, FilledRun> bySpec) {
+    /** A run of the line, or another in its place. */
+    FilledRun run(RunSpec spec, FilledRun.Line line) {
+      return bySpec.computeIfAbsent(spec, s -> new FilledRun(PipeRun.of(s), mixture, line));
+    }
+  }
 
   LineModel(Design design, Materials materials) {
     this.route = design.route().orElseThrow();
-    this.materials = materials;
-    this.suction = design.service().suction().map(ServiceSpec.SuctionSpec::run);
+    this.outletHeadM = Measure.LENGTH.si(route.outletHead());
+    this.sourceLevelM = Measure.LENGTH.si(route.sourceLevel());
+    this.pipes = route.runs().stream().map(PipeRun::of).toList();
+    this.suction = design.service().suction().map(suction -> PipeRun.of(suction.run()));
     this.suctionLines =
         design.pump().orElse(null) instanceof RotodynamicSpec pump
                 && pump.station().arrangement() == PumpGroup.Arrangement.PARALLEL
             ? pump.names().size()
             : 1;
-    this.rule = rule(design.criteria());
-    this.toleratedShare = Measure.FRACTION.si(design.criteria().floorShare());
-    this.liquids = new PipeLiquids();
+    this.line =
+        new FilledRun.Line(
+            materials,
+            rule(design.criteria()),
+            new PipeLiquids(),
+            Measure.FRACTION.si(design.criteria().floorShare()));
+    this.filled = new HashMap<>();
   }
 
   private LineModel(LineModel other, int suctionLines) {
     this.route = other.route;
-    this.materials = other.materials;
+    this.outletHeadM = other.outletHeadM;
+    this.sourceLevelM = other.sourceLevelM;
+    this.pipes = other.pipes;
     this.suction = other.suction;
     this.suctionLines = suctionLines;
-    this.rule = other.rule;
-    this.toleratedShare = other.toleratedShare;
-    this.liquids = other.liquids;
+    this.line = other.line;
+    this.filled = other.filled;
   }
 
   private static DepositionRule rule(Criteria criteria) {
@@ -71,71 +89,59 @@ final class LineModel {
   }
 
   DepositionRule rule() {
-    return rule;
+    return line.rule();
   }
 
   RouteSpec route() {
     return route;
   }
 
+  /** The line full of sand at a concentration; a curve asks for the same one many times. */
+  private FilledLine filled(double sandFraction) {
+    FilledLine found = filled.get(sandFraction);
+    if (found == null) {
+      if (filled.size() >= MIXTURES_KEPT) {
+        filled.clear();
+      }
+      LineMixture mixture = LineMixture.of(line.materials(), sandFraction);
+      List<FilledRun> runs =
+          pipes.stream().map(pipe -> new FilledRun(pipe, mixture, line)).toList();
+      found =
+          new FilledLine(
+              mixture,
+              runs,
+              suction.map(pipe -> new FilledRun(pipe, mixture, line)),
+              new IdentityHashMap<>());
+      for (FilledRun run : runs) {
+        found.bySpec().put(run.pipe().spec(), run);
+      }
+      filled.put(sandFraction, found);
+    }
+    return found;
+  }
+
   /** One run of the line, or another in its place, at a flow. */
   RunPoint run(RunSpec run, double flowM3ps, double sandFraction) {
-    return run(run, flowM3ps, sandFraction, floorShare(List.of(run), flowM3ps, sandFraction));
+    return alone(filled(sandFraction).run(run, line), flowM3ps);
+  }
+
+  private RunPoint alone(FilledRun run, double flowM3ps) {
+    return run.at(flowM3ps, new FloorShare(line.materials(), List.of(run), flowM3ps));
   }
 
   List<RunPoint> runs(double flowM3ps, double sandFraction) {
-    List<RunPoint> points = new ArrayList<>();
-    double floorShare = floorShare(route.runs(), flowM3ps, sandFraction);
-    for (RunSpec run : route.runs()) {
-      points.add(run(run, flowM3ps, sandFraction, floorShare));
+    List<FilledRun> runs = filled(sandFraction).runs();
+    FloorShare floorShare = new FloorShare(line.materials(), runs, flowM3ps);
+    List<RunPoint> points = new ArrayList<>(runs.size());
+    for (FilledRun run : runs) {
+      points.add(run.at(flowM3ps, floorShare));
     }
     return points;
   }
 
-  private RunPoint run(RunSpec run, double flowM3ps, double sandFraction, double lineFloorShare) {
-    return RunPoint.of(
-        run,
-        new RunPoint.Context(materials, rule, liquids, lineFloorShare, toleratedShare),
-        flowM3ps,
-        sandFraction);
-  }
-
-  /**
-   * Share of the sand that would reach the floor before the outlet if no eddy lifted it and all of
-   * the liquid were sheared.
-   */
-  private double floorShare(List<RunSpec> line, double flowM3ps, double sandFraction) {
-    Vehicle vehicle = materials.vehicle(1, sandFraction);
-    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
-    List<LaminarTransport.Run> stretches = new ArrayList<>();
-    for (RunSpec run : line) {
-      double length = Measure.LENGTH.si(run.length());
-      double rise = Measure.LENGTH.si(run.rise());
-      stretches.add(
-          new LaminarTransport.Run(
-              new Bore(Measure.LENGTH.si(run.largestBore()), Measure.LENGTH.si(run.roughness())),
-              Math.sqrt(length * length - rise * rise)));
-    }
-    List<LaminarTransport.RunDeposit> deposits =
-        LaminarTransport.alongLine(
-            materials.settlingGrain(),
-            vehicle.coarseVolumeFraction(),
-            rheology,
-            vehicle.liquid().densityKgM3(),
-            flowM3ps,
-            stretches,
-            SettlingVelocities.DEFAULT,
-            HinderedSettlings.DEFAULT);
-    return deposits.get(deposits.size() - 1).shareOfInflow();
-  }
-
   /** Total heads along the line, in metres of mixture above its start: first, joints, outlet. */
   List<Double> totalHeadsM(List<RunPoint> runs) {
-    double elevation = runs.stream().mapToDouble(RunPoint::riseM).sum();
-    double head =
-        elevation
-            + Measure.LENGTH.si(route.outletHead())
-            + runs.get(runs.size() - 1).velocityHeadM();
+    double head = outletTotalHeadM(runs);
     List<Double> heads = new ArrayList<>();
     heads.add(head);
     for (int i = runs.size() - 1; i >= 0; i--) {
@@ -143,6 +149,22 @@ final class LineModel {
       heads.add(0, head);
     }
     return heads;
+  }
+
+  private double outletTotalHeadM(List<RunPoint> runs) {
+    double elevation = 0;
+    for (RunPoint run : runs) {
+      elevation += run.riseM();
+    }
+    return elevation + outletHeadM + runs.get(runs.size() - 1).velocityHeadM();
+  }
+
+  private double startTotalHeadM(List<RunPoint> runs) {
+    double head = outletTotalHeadM(runs);
+    for (int i = runs.size() - 1; i >= 0; i--) {
+      head += runs.get(i).lossM();
+    }
+    return head;
   }
 
   /**
@@ -162,7 +184,7 @@ final class LineModel {
 
   /** Head asked of a pump but for the loss in its suction line. */
   double deliveryHeadM(List<RunPoint> runs) {
-    return totalHeadsM(runs).get(0) - Measure.LENGTH.si(route.sourceLevel());
+    return startTotalHeadM(runs) - sourceLevelM;
   }
 
   boolean hasSuction() {
@@ -181,7 +203,7 @@ final class LineModel {
 
   /** The suction line of one pump at its flow. */
   Optional<RunPoint> suction(double flowM3ps, double sandFraction) {
-    return suction.map(run -> run(run, flowM3ps, sandFraction));
+    return filled(sandFraction).suction().map(run -> alone(run, flowM3ps));
   }
 
   /** The same line fed by another number of pumps side by side. */
@@ -200,9 +222,7 @@ final class LineModel {
 
   /** Head asked at no flow: the lift alone. */
   double staticHeadM() {
-    return route.runs().stream().mapToDouble(r -> Measure.LENGTH.si(r.rise())).sum()
-        + Measure.LENGTH.si(route.outletHead())
-        - Measure.LENGTH.si(route.sourceLevel());
+    return pipes.stream().mapToDouble(PipeRun::riseM).sum() + outletHeadM - sourceLevelM;
   }
 
   boolean overBed(List<RunPoint> runs) {
@@ -211,17 +231,11 @@ final class LineModel {
 
   /** Gauge pressure at the start of the line when no flow leaves it and a pump adds a head. */
   double blockedPressurePa(double headM, double mixtureDensityKgM3) {
-    return mixtureDensityKgM3 * Physics.GRAVITY * (headM + Measure.LENGTH.si(route.sourceLevel()));
+    return mixtureDensityKgM3 * Physics.GRAVITY * (headM + sourceLevelM);
   }
 
   double volumeM3() {
-    return route.runs().stream()
-        .mapToDouble(
-            run -> {
-              double bore = Measure.LENGTH.si(run.meanBore());
-              return Math.PI * bore * bore / 4 * Measure.LENGTH.si(run.length());
-            })
-        .sum();
+    return pipes.stream().mapToDouble(pipe -> pipe.mean().areaM2() * pipe.lengthM()).sum();
   }
 
   /**
@@ -270,22 +284,18 @@ final class LineModel {
   /** Rating of the weakest run as warm as the liquid; empty when none is known. */
   OptionalDouble weakestRatingPa() {
     return route.runs().stream()
-        .map(run -> run.ratingPa(materials.carrier().temperatureK()))
+        .map(run -> run.ratingPa(line.materials().carrier().temperatureK()))
         .flatMapToDouble(OptionalDouble::stream)
         .min();
   }
 
   private boolean fastEnough(RunSpec run, double flowM3ps) {
-    if (!materials.flows(flowM3ps)) {
+    if (!line.materials().flows(flowM3ps)) {
       return false;
     }
-    RunPoint point = run(run, flowM3ps, materials.sandFraction(flowM3ps));
-    return point
-        .deposition()
-        .map(
-            d ->
-                point.leastVelocityMps() >= d.velocityToPassMps()
-                    && point.regime() == ClearLiquid.Regime.TURBULENT)
-        .orElse(true);
+    RunPoint point = run(run, flowM3ps, line.materials().sandFraction(flowM3ps));
+    return !point.hasSand()
+        || point.regime() == ClearLiquid.Regime.TURBULENT
+            && point.leastVelocityMps() >= point.deposition().orElseThrow().velocityToPassMps();
   }
 }

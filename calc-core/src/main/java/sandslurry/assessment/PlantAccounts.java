@@ -60,12 +60,8 @@ final class PlantAccounts {
     this.modes = modes;
     this.day = PlantDay.of(model, totals, modes, days);
     PlantCirculation circulation = new PlantCirculation(model, totals, day);
-    // Cases do not depend on each other, and the order of the list is kept.
     List<Both> cases =
-        cases().parallelStream()
-            .map(one -> both(one, circulation))
-            .flatMap(Optional::stream)
-            .toList();
+        cases().stream().map(one -> both(one, circulation)).flatMap(Optional::stream).toList();
     this.days =
         new Spread<>(mean(Case.BASE, day.streams()), cases.stream().map(Both::mean).toList());
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();

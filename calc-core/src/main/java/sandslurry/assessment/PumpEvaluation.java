@@ -122,12 +122,12 @@ final class PumpEvaluation {
     return PumpGroup.of(pump.station().arrangement(), curves);
   }
 
-  /** Head asked of the pumps at a flow of theirs. */
-  private double systemHead(PumpGroup group, double flow) {
+  /** Head asked of the pumps at a flow and the head of theirs. */
+  private double systemHead(PumpGroup group, double flow, double groupHead) {
     double delivery =
         systemHeads.computeIfAbsent(flow, q -> line.deliveryHeadM(line.runs(q, sandFraction)));
     return line.hasSuction()
-        ? delivery + line.suctionLineLossM(greatestShareM3ps(group, flow), sandFraction)
+        ? delivery + line.suctionLineLossM(group.greatestShareM3ps(flow, groupHead), sandFraction)
         : delivery;
   }
 
@@ -137,7 +137,7 @@ final class PumpEvaluation {
    * lose less.
    */
   static double greatestShareM3ps(PumpGroup group, double flowM3ps) {
-    return group.parts(flowM3ps).stream().mapToDouble(PumpGroup.Part::flowM3ps).max().orElseThrow();
+    return group.greatestShareM3ps(flowM3ps, group.headM(flowM3ps));
   }
 
   private PumpResult rotodynamic(RotodynamicSpec pump) {
@@ -150,7 +150,8 @@ final class PumpEvaluation {
     double greatest = curve.greatestFlowM3ps();
     double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
     DutyPoints found =
-        DutyPoints.find(curve::headM, flow -> systemHead(curve, flow), least, greatest);
+        DutyPoints.find(
+            curve::headM, (flow, head) -> systemHead(curve, flow, head), least, greatest);
     List<PumpResult.Duty> duties = new ArrayList<>();
     for (DutyPoints.DutyPoint point : found.points()) {
       double efficiency = efficiency(curve, point.flowM3ps());
@@ -204,7 +205,7 @@ final class PumpEvaluation {
     boolean beyond =
         found.stable().isEmpty()
             && !found.points().isEmpty()
-            && curve.headM(end) > systemHead(curve, end);
+            && curve.headM(end) > systemHead(curve, end, curve.headM(end));
     return beyond
         ? Optional.of(
             "where its curve ends the pump still has more head than the line needs: the stable flow"
@@ -224,7 +225,7 @@ final class PumpEvaluation {
                     + " this sand, at this concentration, takes all of the head or efficiency of"
                     + " the pump"
                 : "what sand and liquid take leaves a pump no head or no efficiency, or the pumps"
-                      + " no flow in common"),
+                    + " no flow in common"),
         List.of(),
         deratings(pump),
         Measure.FRACTION.of(Math.max(0, derating.headRatio().value())),

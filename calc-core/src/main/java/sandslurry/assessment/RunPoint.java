@@ -1,97 +1,36 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
-import sandslurry.material.Thomas1965;
-import sandslurry.material.Vehicle;
-import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
-import sandslurry.pipe.fittings.FittingKind;
-import sandslurry.pipe.fittings.FittingLoss;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.bed.SandCarriage.Support;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
-import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.ClearLiquid.Regime;
-import sandslurry.transport.friction.NonNewtonianFriction;
-import sandslurry.transport.friction.PipeFriction;
 import sandslurry.transport.headloss.HeadLossModel;
 import sandslurry.transport.headloss.HeadLosses;
 import sandslurry.transport.headloss.Inclination;
-import sandslurry.units.Measure;
 
 /**
- * The physics of one run of pipe at one flow, in plain SI.
+ * One run of pipe at one flow rate, in plain SI.
  *
- * @param run the run
- * @param sandFraction volume fraction of all sand
- * @param mean the mean bore, which friction follows
- * @param largest the largest bore, which deposition is judged by
- * @param angleRad slope in the direction of flow, upward positive [rad]
- * @param velocityMps velocity in the mean bore [m/s]
- * @param leastVelocityMps velocity in the largest bore [m/s]
- * @param relativeViscosity what the fines multiply every stress of the carrier by
- * @param rheology carrier with its fines
- * @param wallShearRatePs shear rate at the wall, at which the viscosity was read [1/s]
- * @param slurry what the correlations see: the viscosity at the wall
- * @param regime how the carrier flows in the largest bore, where eddies die first
- * @param reynolds Reynolds number, of Metzner and Reed for a carrier that is not Newtonian
- * @param liquidGradient metres of carrier lost per metre of pipe without sand
- * @param frictionModel where that comes from
- * @param deposition judgement on deposition, empty without sand
- * @param carriage what carries the sand, empty without sand
- * @param headLosses gradient by each model of the bracket, the default first
- * @param slurryGradient gradient used: by the default model, where turbulence does not carry the
- *     sand not less than that of the liquid thickened by it; never more than with the pipe packed
- * @param frictionGradient gradient of the run, slope considered, metres of carrier per metre
- * @param frictionPa pressure lost by friction [Pa]
- * @param fittingCoefficient sum of the loss coefficients of all fittings
- * @param fittingsPa pressure lost in fittings [Pa]
- * @param mixtureDensityKgM3 density of the mixture [kg/m3]
- * @param yieldUnknown whether the carrier may have a yield stress that nobody measured
- * @param yieldExtrapolated whether its yield stress lies far below all that was measured
+ * <p>Friction is worked out at once, as it is all that a head needs. Deposition, what carries the
+ * sand and the other head-loss models are worked out when they are first asked for: a pump curve is
+ * met with the head of hundreds of flow rates that nobody judges.
  */
-record RunPoint(
-    RunSpec run,
-    double sandFraction,
-    Bore mean,
-    Bore largest,
-    double angleRad,
-    double velocityMps,
-    double leastVelocityMps,
-    double relativeViscosity,
-    Rheology rheology,
-    double wallShearRatePs,
-    Slurry slurry,
-    Regime regime,
-    double reynolds,
-    double liquidGradient,
-    String frictionModel,
-    Optional<DepositionJudgement> deposition,
-    Optional<SandCarriage> carriage,
-    List<ModelValue> headLosses,
-    double slurryGradient,
-    double frictionGradient,
-    double frictionPa,
-    double fittingCoefficient,
-    double fittingsPa,
-    double mixtureDensityKgM3,
-    boolean yieldUnknown,
-    boolean yieldExtrapolated) {
-
+final class RunPoint {
   /**
    * From this share of sand-free solids on manure has a yield stress of several pascals (5 to 30 Pa
    * at 10 to 13 %; from memory, unverified) that total solids alone do not tell.
@@ -114,91 +53,83 @@ record RunPoint(
   /** Sand on steel or plastic (common practice, no source). */
   private static final double SLIDING_FRICTION = 0.4;
 
-  private static final Thomas1965 THICKENING = new Thomas1965();
+  private final FilledRun filled;
+  private final double flowM3ps;
+  private final DoubleSupplier lineFloorShare;
+  private final double velocityMps;
+  private final double leastVelocityMps;
+  private final CarrierFlow flow;
+  private final Regime regime;
+  private final Slurry slurry;
+  private final double slurryGradient;
+  private final double frictionGradient;
+  private final double frictionPa;
+  private final double fittingCoefficient;
+  private final double fittingsPa;
+  private Optional<DepositionJudgement> deposition;
+  private Optional<SandCarriage> carriage;
+  private List<ModelValue> headLosses;
 
-  /** What a run shares with the line that it belongs to. */
-  record Context(
-      Materials materials,
-      DepositionRule rule,
-      PipeLiquids liquids,
-      double lineFloorShare,
-      double toleratedShare) {}
+  RunPoint(FilledRun filled, double flowM3ps, DoubleSupplier lineFloorShare) {
+    this.filled = filled;
+    this.flowM3ps = flowM3ps;
+    this.lineFloorShare = lineFloorShare;
+    PipeRun pipe = filled.pipe();
+    LineMixture mixture = filled.mixture();
+    velocityMps = pipe.mean().velocityMps(flowM3ps);
+    leastVelocityMps = pipe.largest().velocityMps(flowM3ps);
+    flow = filled.carrierFlow(velocityMps);
+    regime = filled.regime(leastVelocityMps);
+    slurry = filled.slurry(flow.wallViscosityPaS());
+    slurryGradient = hasSand() ? gradientWithSand() : flow.gradient();
+    frictionGradient =
+        Inclination.frictionGradient(flow.gradient(), slurryGradient, pipe.angleRad());
+    frictionPa = frictionGradient * mixture.liquidDensityKgM3() * Physics.GRAVITY * pipe.lengthM();
+    fittingCoefficient = pipe.fittingCoefficient(flow.reynolds());
+    fittingsPa = fittingCoefficient * mixture.densityKgM3() * velocityMps * velocityMps / 2;
+  }
 
-  static RunPoint of(RunSpec run, Context context, double flowM3ps, double sandFraction) {
-    Materials materials = context.materials();
-    double roughness = Measure.LENGTH.si(run.roughness());
-    Bore mean = new Bore(Measure.LENGTH.si(run.meanBore()), roughness);
-    Bore largest = new Bore(Measure.LENGTH.si(run.largestBore()), roughness);
-    double length = Measure.LENGTH.si(run.length());
-    double angle = Math.asin(Measure.LENGTH.si(run.rise()) / length);
-    double velocity = mean.velocityMps(flowM3ps);
-    double leastVelocity = largest.velocityMps(flowM3ps);
+  boolean hasSand() {
+    return slurry.volumeFraction() > 0;
+  }
 
-    Vehicle vehicle = materials.vehicle(8 * velocity / mean.diameterM(), sandFraction);
-    double density = vehicle.liquid().densityKgM3();
-    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
-    CarrierFlow flow = CarrierFlow.of(rheology, density, mean, velocity, context.liquids());
-    Regime regime =
-        CarrierFlow.of(rheology, density, largest, leastVelocity, context.liquids()).regime();
-    Slurry slurry =
-        materials.slurry(
-            new Liquid(density, flow.wallViscosityPaS()), vehicle.coarseVolumeFraction());
+  /**
+   * The gradient by the default model; where turbulence does not carry the sand not less than that
+   * of the liquid thickened by it, and never more than with the pipe packed.
+   */
+  private double gradientWithSand() {
+    double moving = isPlug() ? 0 : movingGradient();
+    double thickened =
+        regime == Regime.TURBULENT ? 0 : filled.thickenedGradient(slurry, velocityMps);
+    return Math.max(thickened, Math.min(moving, flow.gradient() + packedExcess(slurry)));
+  }
 
-    boolean sand = slurry.volumeFraction() > 0;
-    Optional<DepositionJudgement> deposition =
-        sand
-            ? Optional.of(context.rule().judge(slurry, largest, leastVelocity, angle))
-            : Optional.empty();
-    Optional<SandCarriage> carriage =
-        deposition.map(judged -> carriage(run, context, flowM3ps, rheology, density, judged));
+  /** Whether a yield stress carries the sand; how fast turbulence would have to be is no matter. */
+  private boolean isPlug() {
+    return rheology().yieldStressPa() > 0
+        && leastVelocityMps < filled.liquid(largest()).laminarBelowMps()
+        && carriage(0).support() == Support.CARRIED_BY_YIELD_STRESS;
+  }
 
-    List<ModelValue> headLosses = headLosses(slurry, mean, velocity, flow);
-    double slurryGradient = flow.gradient();
-    if (sand) {
-      boolean plug =
-          carriage.orElseThrow().support() == SandCarriage.Support.CARRIED_BY_YIELD_STRESS;
-      double moving = plug ? 0 : headLosses.get(0).estimate().value();
-      double thickened =
-          regime == Regime.TURBULENT
-              ? 0
-              : thickenedGradient(rheology, slurry, mean, velocity, context.liquids());
-      slurryGradient =
-          Math.max(thickened, Math.min(moving, flow.gradient() + packedExcess(slurry)));
-    }
-    double friction = Inclination.frictionGradient(flow.gradient(), slurryGradient, angle);
-    double mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
-    double coefficient = 0;
-    for (Map.Entry<FittingKind, Integer> fitting : run.fittings().entrySet()) {
-      coefficient +=
-          fitting.getValue() * FittingLoss.coefficient(fitting.getKey(), flow.reynolds(), mean);
-    }
-    return new RunPoint(
-        run,
-        sandFraction,
-        mean,
-        largest,
-        angle,
-        velocity,
-        leastVelocity,
-        vehicle.relativeViscosity(),
-        rheology,
-        flow.wallShearRatePs(),
-        slurry,
-        regime,
-        flow.reynolds(),
-        flow.gradient(),
-        flow.model(),
-        deposition,
-        carriage,
-        headLosses,
-        slurryGradient,
-        friction,
-        friction * density * Physics.GRAVITY * length,
-        coefficient,
-        coefficient * mixtureDensity * velocity * velocity / 2,
-        mixtureDensity,
-        yieldUnknown(materials),
-        materials.yieldExtrapolated());
+  /**
+   * By the default model. The models know a Newtonian carrier only: of a carrier that is not, they
+   * get the viscosity at the wall, and what they add for the sand is added to the carrier's own
+   * friction.
+   */
+  private double movingGradient() {
+    ClearLiquid clear = newtonian();
+    return flow.gradient() + (filled.movingGradient(slurry, clear, velocityMps) - clear.gradient());
+  }
+
+  /** Friction of a Newtonian liquid of the viscosity at the wall. */
+  private ClearLiquid newtonian() {
+    return flow.newtonian().orElseGet(() -> ClearLiquid.of(slurry.liquid(), mean(), velocityMps));
+  }
+
+  private Estimate headLoss(HeadLossModel model) {
+    Estimate estimate = model.gradient(slurry, mean(), velocityMps);
+    double excess = estimate.value() - newtonian().gradient();
+    return new Estimate(flow.gradient() + excess, estimate.excesses());
   }
 
   /**
@@ -206,41 +137,169 @@ record RunPoint(
    * standard allows; but the narrower the bore, the thinner the plug, so the yield stress must do
    * its work in the mean bore too.
    */
-  private static SandCarriage carriage(
-      RunSpec run,
-      Context context,
-      double flowM3ps,
-      Rheology rheology,
-      double densityKgM3,
-      DepositionJudgement judged) {
-    SandCarriage carried = null;
-    for (double bore :
-        List.of(Measure.LENGTH.si(run.largestBore()), Measure.LENGTH.si(run.meanBore()))) {
-      if (carried == null || carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
-        Bore pipe = new Bore(bore, Measure.LENGTH.si(run.roughness()));
-        carried =
-            SandCarriage.judge(
-                context.liquids().of(rheology, densityKgM3, pipe),
-                pipe.velocityMps(flowM3ps),
-                context.materials().coarsestHeld(context.toleratedShare()),
-                context.lineFloorShare(),
-                judged.limitMps(),
-                context.toleratedShare());
-      }
+  private SandCarriage carriage(double depositionVelocityMps) {
+    SandCarriage carried = carriage(largest(), depositionVelocityMps);
+    if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
+      carried = carriage(mean(), depositionVelocityMps);
     }
-    boolean slidesBack =
-        climbsSteeply(run) && carried.outsidePlugShare() > context.toleratedShare();
-    return slidesBack || context.materials().yieldExtrapolated()
-        ? carried.withoutYieldStress()
-        : carried;
+    boolean slidesBack = climbsSteeply() && carried.outsidePlugShare() > filled.toleratedShare();
+    return slidesBack || yieldExtrapolated() ? carried.withoutYieldStress() : carried;
   }
 
-  /**
-   * Says whether sand that is out of the plug slides back to the foot of the run, however short the
-   * way is for which it falls towards a floor.
-   */
-  static boolean climbsSteeply(RunSpec run) {
-    return Math.asin(Measure.LENGTH.si(run.rise()) / Measure.LENGTH.si(run.length())) > SLIDES_RAD;
+  private SandCarriage carriage(Bore bore, double depositionVelocityMps) {
+    return SandCarriage.judge(
+        filled.liquid(bore),
+        bore.velocityMps(flowM3ps),
+        filled.coarsestHeld(),
+        lineFloorShare.getAsDouble(),
+        depositionVelocityMps,
+        filled.toleratedShare());
+  }
+
+  /** Judgement on deposition, empty without sand. */
+  Optional<DepositionJudgement> deposition() {
+    if (deposition == null) {
+      deposition =
+          hasSand() ? Optional.of(filled.judge(slurry, leastVelocityMps)) : Optional.empty();
+    }
+    return deposition;
+  }
+
+  /** What carries the sand, empty without sand. */
+  Optional<SandCarriage> carriage() {
+    if (carriage == null) {
+      carriage = deposition().map(judged -> carriage(judged.limitMps()));
+    }
+    return carriage;
+  }
+
+  /** Gradient by each model of the bracket, the default first. */
+  List<ModelValue> headLosses() {
+    if (headLosses == null) {
+      headLosses =
+          HeadLosses.bracket().stream()
+              .map(model -> new ModelValue(model, headLoss(model)))
+              .toList();
+    }
+    return headLosses;
+  }
+
+  RunSpec run() {
+    return filled.pipe().spec();
+  }
+
+  /** Volume fraction of all sand. */
+  double sandFraction() {
+    return filled.mixture().sandFraction();
+  }
+
+  /** The mean bore, which friction follows. */
+  Bore mean() {
+    return filled.pipe().mean();
+  }
+
+  /** The largest bore, which deposition is judged by. */
+  Bore largest() {
+    return filled.pipe().largest();
+  }
+
+  /** Slope in the direction of flow, upward positive [rad]. */
+  double angleRad() {
+    return filled.pipe().angleRad();
+  }
+
+  double riseM() {
+    return filled.pipe().riseM();
+  }
+
+  /** Velocity in the mean bore [m/s]. */
+  double velocityMps() {
+    return velocityMps;
+  }
+
+  /** Velocity in the largest bore [m/s]. */
+  double leastVelocityMps() {
+    return leastVelocityMps;
+  }
+
+  /** What the fines multiply every stress of the carrier by. */
+  double relativeViscosity() {
+    return filled.mixture().relativeViscosity();
+  }
+
+  /** Carrier with its fines. */
+  Rheology rheology() {
+    return filled.mixture().rheology();
+  }
+
+  /** Shear rate at the wall, at which the viscosity was read [1/s]. */
+  double wallShearRatePs() {
+    return flow.wallShearRatePs();
+  }
+
+  /** What the correlations see: the viscosity at the wall. */
+  Slurry slurry() {
+    return slurry;
+  }
+
+  /** How the carrier flows in the largest bore, where eddies die first. */
+  Regime regime() {
+    return regime;
+  }
+
+  /** Reynolds number, of Metzner and Reed for a carrier that is not Newtonian. */
+  double reynolds() {
+    return flow.reynolds();
+  }
+
+  /** Metres of carrier lost per metre of pipe without sand. */
+  double liquidGradient() {
+    return flow.gradient();
+  }
+
+  /** Where that comes from. */
+  String frictionModel() {
+    return flow.model();
+  }
+
+  /** Gradient used, without the slope, metres of carrier per metre. */
+  double slurryGradient() {
+    return slurryGradient;
+  }
+
+  /** Gradient of the run, slope considered, metres of carrier per metre. */
+  double frictionGradient() {
+    return frictionGradient;
+  }
+
+  /** Pressure lost by friction [Pa]. */
+  double frictionPa() {
+    return frictionPa;
+  }
+
+  /** Sum of the loss coefficients of all fittings. */
+  double fittingCoefficient() {
+    return fittingCoefficient;
+  }
+
+  /** Pressure lost in fittings [Pa]. */
+  double fittingsPa() {
+    return fittingsPa;
+  }
+
+  /** Density of the mixture [kg/m3]. */
+  double mixtureDensityKgM3() {
+    return filled.mixture().densityKgM3();
+  }
+
+  /** Whether the carrier may have a yield stress that nobody measured. */
+  boolean yieldUnknown() {
+    return yieldUnknown(filled.materials());
+  }
+
+  /** Whether its yield stress lies far below all that was measured. */
+  boolean yieldExtrapolated() {
+    return filled.materials().yieldExtrapolated();
   }
 
   private static boolean yieldUnknown(Materials materials) {
@@ -250,48 +309,20 @@ record RunPoint(
   }
 
   /**
-   * Every model of the bracket. The models know a Newtonian carrier only: of a carrier that is not,
-   * they get the viscosity at the wall, and what they add for the sand is added to the carrier's
-   * own friction.
+   * Says whether sand that is out of the plug slides back to the foot of the run, however short the
+   * way is for which it falls towards a floor.
    */
-  private static List<ModelValue> headLosses(
-      Slurry slurry, Bore bore, double velocityMps, CarrierFlow flow) {
-    double newtonian = ClearLiquid.of(slurry.liquid(), bore, velocityMps).gradient();
-    List<ModelValue> values = new ArrayList<>();
-    for (HeadLossModel model : HeadLosses.bracket()) {
-      Estimate estimate = model.gradient(slurry, bore, velocityMps);
-      double gradient =
-          flow.newtonian() ? estimate.value() : flow.gradient() + (estimate.value() - newtonian);
-      values.add(new ModelValue(model, new Estimate(gradient, estimate.excesses())));
-    }
-    return values;
-  }
-
-  /**
-   * Gradient where turbulence does not carry the sand: the liquid thickened by its sand as by fine
-   * grains, in metres of carrier per metre. A bed, if there is one, adds to that.
-   */
-  private static double thickenedGradient(
-      Rheology rheology, Slurry slurry, Bore bore, double velocityMps, PipeLiquids liquids) {
-    double thickening = THICKENING.relativeViscosity(slurry.volumeFraction()).value();
-    return liquids
-            .of(rheology.thickened(thickening), slurry.mixtureDensityKgM3(), bore)
-            .at(velocityMps)
-            .pressureGradientPaPm()
-        / (slurry.liquid().densityKgM3() * Physics.GRAVITY);
+  boolean climbsSteeply() {
+    return angleRad() > SLIDES_RAD;
   }
 
   /**
    * What a pipe packed with sand that slides as a plug asks beyond its carrier, 2 μs (s − 1) Cb
-   * (Wilson 1970, as in {@link sandslurry.transport.bed.LaminarTransport}): no bed asks for more,
-   * while the models of moving sand grow without limit towards zero velocity.
+   * (Wilson 1970, as in {@link sandslurry.transport.LaminarTransport}): no bed asks for more, while
+   * the models of moving sand grow without limit towards zero velocity.
    */
   private static double packedExcess(Slurry slurry) {
     return 2 * SLIDING_FRICTION * (slurry.densityRatio() - 1) * Proportions.PACKED_VOLUME_FRACTION;
-  }
-
-  double riseM() {
-    return Measure.LENGTH.si(run.rise());
   }
 
   double velocityHeadM() {
@@ -300,27 +331,27 @@ record RunPoint(
 
   /** Head lost along the run, in metres of mixture. */
   double lossM() {
-    return (frictionPa + fittingsPa) / (mixtureDensityKgM3 * Physics.GRAVITY);
+    return (frictionPa + fittingsPa) / (mixtureDensityKgM3() * Physics.GRAVITY);
   }
 
   /** Velocity over that which passes; the greatest number without sand. */
   double margin() {
-    return deposition.map(d -> leastVelocityMps / d.velocityToPassMps()).orElse(Double.MAX_VALUE);
+    return deposition().map(d -> leastVelocityMps / d.velocityToPassMps()).orElse(Double.MAX_VALUE);
   }
 
   boolean isNewtonian() {
-    return rheology instanceof Newtonian;
+    return rheology() instanceof Newtonian;
   }
 
   boolean isHeldAtRest() {
-    return !yieldExtrapolated
-        && carriage.map(c -> c.yieldStressPa() >= c.neededYieldStressPa()).orElse(false);
+    return !yieldExtrapolated()
+        && carriage().map(c -> c.yieldStressPa() >= c.neededYieldStressPa()).orElse(false);
   }
 
   boolean overBed() {
     return severity() == Severity.FAIL
-        || deposition.map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false)
-            && carriage.orElseThrow().support() != Support.CARRIED_BY_YIELD_STRESS;
+        || deposition().map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false)
+            && carriage().orElseThrow().support() != Support.CARRIED_BY_YIELD_STRESS;
   }
 
   /**
@@ -329,11 +360,10 @@ record RunPoint(
    * floor stays there. In between nothing passes.
    */
   Severity severity() {
-    if (deposition.isEmpty()) {
+    if (deposition().isEmpty()) {
       return Severity.PASS;
     }
-    Outcome outcome = deposition.get().outcome();
-    SandCarriage carried = carriage.orElseThrow();
+    Outcome outcome = deposition().get().outcome();
     return switch (regime) {
       case TURBULENT ->
           outcome == Outcome.BELOW_LIMIT
@@ -341,61 +371,15 @@ record RunPoint(
               : outcome == Outcome.CLEAR ? Severity.PASS : Severity.CAUTION;
       case TRANSITIONAL -> outcome == Outcome.BELOW_LIMIT ? Severity.FAIL : Severity.CAUTION;
       case LAMINAR -> {
+        SandCarriage carried = carriage().orElseThrow();
         if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
           yield Severity.PASS;
         }
         double bearable = isHeldAtRest() ? HELD_ALLOWANCE : 1;
         boolean gathers = carried.floorShare() > bearable * carried.toleratedShare();
-        yield gathers && !yieldUnknown ? Severity.FAIL : Severity.CAUTION;
+        yield gathers && !yieldUnknown() ? Severity.FAIL : Severity.CAUTION;
       }
     };
-  }
-
-  /**
-   * How the carrier alone flows through a pipe.
-   *
-   * @param newtonian whether it is Newtonian
-   * @param wallViscosityPaS apparent viscosity at the wall [Pa.s]
-   * @param wallShearRatePs shear rate at the wall [1/s]
-   * @param regime the regime
-   * @param reynolds Reynolds number
-   * @param gradient metres of carrier per metre of pipe
-   * @param model where the gradient comes from
-   */
-  private record CarrierFlow(
-      boolean newtonian,
-      double wallViscosityPaS,
-      double wallShearRatePs,
-      Regime regime,
-      double reynolds,
-      double gradient,
-      String model) {
-    static CarrierFlow of(
-        Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
-      if (rheology instanceof Newtonian newtonian) {
-        ClearLiquid clear =
-            ClearLiquid.of(new Liquid(densityKgM3, newtonian.viscosityPaS()), bore, velocityMps);
-        double stress = clear.pressureGradientPaPm() * bore.diameterM() / 4;
-        return new CarrierFlow(
-            true,
-            newtonian.viscosityPaS(),
-            stress / newtonian.viscosityPaS(),
-            clear.regime(),
-            clear.reynolds(),
-            clear.gradient(),
-            PipeFriction.SOURCE.toString());
-      }
-      NonNewtonianFriction.Friction friction =
-          liquids.of(rheology, densityKgM3, bore).at(velocityMps);
-      return new CarrierFlow(
-          false,
-          friction.wallViscosityPaS(),
-          friction.wallShearRatePs(),
-          friction.regime(),
-          friction.reynolds(),
-          friction.pressureGradientPaPm() / (densityKgM3 * Physics.GRAVITY),
-          friction.model());
-    }
   }
 
   /** The deposition limit; empty without sand or turbulence, for which alone it holds [m/s]. */
@@ -409,8 +393,8 @@ record RunPoint(
   }
 
   private OptionalDouble turbulent(ToDoubleFunction<DepositionJudgement> velocity) {
-    return deposition.isPresent() && regime == Regime.TURBULENT
-        ? OptionalDouble.of(velocity.applyAsDouble(deposition.get()))
+    return deposition().isPresent() && regime == Regime.TURBULENT
+        ? OptionalDouble.of(velocity.applyAsDouble(deposition().get()))
         : OptionalDouble.empty();
   }
 }

@@ -71,11 +71,9 @@ final class StatesEvaluation {
   private void others() {
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
-    // The states do not depend on each other; their order is kept.
-    all.addAll(
-        variants.all().parallelStream()
-            .map(variant -> StateEvaluation.of(variant, materials))
-            .toList());
+    for (StateVariant variant : variants.all()) {
+      all.add(StateEvaluation.of(variant, materials));
+    }
     if (design.service().states().isPresent() && design.pump().isPresent()) {
       all.add(start(variants));
     }

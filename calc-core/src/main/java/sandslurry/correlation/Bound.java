@@ -15,14 +15,23 @@ import sandslurry.units.UnitSystem;
 public record Bound(String what, Kind<?> kind, double low, double high) {
 
   /**
+   * Says whether a value lies within the limits.
+   *
+   * @param value the value used, in SI
+   * @return true inside or at a limit; NaN counts as outside
+   */
+  public boolean contains(double value) {
+    return value >= low && value <= high;
+  }
+
+  /**
    * Compares a value with the limits.
    *
    * @param value the value used, in SI
    * @return the transgression, or nothing when the value lies inside; NaN counts as outside
    */
   public Optional<Excess> check(double value) {
-    boolean inside = value >= low && value <= high;
-    return inside ? Optional.empty() : Optional.of(new Excess(this, value));
+    return contains(value) ? Optional.empty() : Optional.of(new Excess(this, value));
   }
 
   /**

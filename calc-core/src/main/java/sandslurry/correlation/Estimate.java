@@ -45,7 +45,8 @@ public record Estimate(double value, List<Bound.Excess> excesses) {
 
   /** Collects range checks, then the value. */
   public static final class Checks {
-    private final List<Bound.Excess> excesses = new ArrayList<>();
+    // Most inputs lie inside, and a curve asks a correlation thousands of times.
+    private List<Bound.Excess> excesses = List.of();
 
     private Checks() {}
 
@@ -57,7 +58,12 @@ public record Estimate(double value, List<Bound.Excess> excesses) {
      * @return this collector
      */
     public Checks check(Bound bound, double value) {
-      bound.check(value).ifPresent(excesses::add);
+      if (!bound.contains(value)) {
+        if (excesses.isEmpty()) {
+          excesses = new ArrayList<>();
+        }
+        excesses.add(new Bound.Excess(bound, value));
+      }
       return this;
     }
 

@@ -7,6 +7,8 @@ package sandslurry.numeric;
  * values. Outside the points it refuses to answer.
  */
 public final class MonotoneCurve {
+  private static final double SETTLED = 1e-15;
+
   private final double[] xs;
   private final double[] ys;
   private final double[] slopes;
@@ -113,10 +115,24 @@ public final class MonotoneCurve {
       throw new IllegalArgumentException(
           x + " lies outside the points of the curve, " + from() + " to " + to());
     }
-    int i = 0;
-    while (i < xs.length - 2 && x > xs[i + 1]) {
-      i++;
+    return inPiece(piece(x), x);
+  }
+
+  private int piece(double x) {
+    int low = 0;
+    int high = xs.length - 2;
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (x > xs[middle + 1]) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
     }
+    return low;
+  }
+
+  private double inPiece(int i, double x) {
     double h = xs[i + 1] - xs[i];
     double t = (x - xs[i]) / h;
     double u = 1 - t;
@@ -124,5 +140,62 @@ public final class MonotoneCurve {
         + slopes[i] * h * t * u * u
         + ys[i + 1] * t * t * (3 - 2 * t)
         - slopes[i + 1] * h * t * t * u;
+  }
+
+  /**
+   * Where the curve falls through an ordinate for the last time.
+   *
+   * @param y an ordinate that the curve reaches
+   * @return the greatest abscissa at which the curve is not below it; the last one when it ends so
+   * @throws IllegalArgumentException if the curve begins and stays below it
+   */
+  public double lastAbscissa(double y) {
+    int last = xs.length - 1;
+    if (ys[last] >= y) {
+      return xs[last];
+    }
+    int i = last - 1;
+    while (i >= 0 && !(ys[i] >= y)) {
+      i--;
+    }
+    if (i < 0) {
+      throw new IllegalArgumentException("the curve is below " + y + " everywhere");
+    }
+    return fallsThrough(i, y);
+  }
+
+  /** Newton's rule within a piece that falls through an ordinate, and halving where it leaves. */
+  private double fallsThrough(int i, double y) {
+    double low = xs[i];
+    double high = xs[i + 1];
+    double x = low + (high - low) * (ys[i] - y) / (ys[i] - ys[i + 1]);
+    while (true) {
+      double above = inPiece(i, x) - y;
+      if (above >= 0) {
+        low = x;
+      } else {
+        high = x;
+      }
+      double next = x - above / slopeInPiece(i, x);
+      if (!(next > low && next < high)) {
+        next = (low + high) / 2;
+      }
+      if (next == x || !(next > low && next < high)) {
+        return next;
+      }
+      if (Math.abs(next - x) <= SETTLED * (Math.abs(x) + high - low)) {
+        return next;
+      }
+      x = next;
+    }
+  }
+
+  private double slopeInPiece(int i, double x) {
+    double h = xs[i + 1] - xs[i];
+    double t = (x - xs[i]) / h;
+    double u = 1 - t;
+    return 6 * t * u * (ys[i + 1] - ys[i]) / h
+        + slopes[i] * u * (1 - 3 * t)
+        + slopes[i + 1] * t * (3 * t - 2);
   }
 }

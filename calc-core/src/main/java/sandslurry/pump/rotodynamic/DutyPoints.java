@@ -46,6 +46,29 @@ public record DutyPoints(
       DoubleUnaryOperator systemHeadM,
       double leastFlowM3ps,
       double greatestFlowM3ps) {
+    return find(
+        pumpHeadM,
+        (flow, pumpHead) -> systemHeadM.applyAsDouble(flow),
+        leastFlowM3ps,
+        greatestFlowM3ps);
+  }
+
+  /**
+   * Finds every duty point in a range of flow.
+   *
+   * @param pumpHeadM head of the pump in metres of mixture against flow [m3/s]
+   * @param systemHeadM head of the system in metres of mixture against flow and pump head
+   * @param leastFlowM3ps the least flow, not negative; where the pump curve begins [m3/s]
+   * @param greatestFlowM3ps the greatest flow; where the pump curve ends [m3/s]
+   * @return the duty points, or why there is none
+   * @throws IllegalArgumentException if the range of flow is empty
+   * @throws UnsolvedException if one of the heads is not finite somewhere in the range
+   */
+  public static DutyPoints find(
+      DoubleUnaryOperator pumpHeadM,
+      SystemHead systemHeadM,
+      double leastFlowM3ps,
+      double greatestFlowM3ps) {
     if (!(leastFlowM3ps >= 0 && greatestFlowM3ps > leastFlowM3ps)
         || Double.isInfinite(greatestFlowM3ps)) {
       throw new IllegalArgumentException(
@@ -56,6 +79,19 @@ public record DutyPoints(
               + " m3/s");
     }
     return new Scan(pumpHeadM, systemHeadM, leastFlowM3ps, greatestFlowM3ps).run();
+  }
+
+  /** Head of a system, part of which depends on how pumps share the flow. */
+  @FunctionalInterface
+  public interface SystemHead {
+    /**
+     * The head asked.
+     *
+     * @param flowM3ps flow of all pumps [m3/s]
+     * @param pumpHeadM their head at that flow, in metres of mixture [m]
+     * @return head of the system in metres of mixture [m]
+     */
+    double atM(double flowM3ps, double pumpHeadM);
   }
 
   /**
@@ -135,7 +171,7 @@ public record DutyPoints(
   /** One search, with the samples it has taken. */
   private static final class Scan {
     private final DoubleUnaryOperator pump;
-    private final DoubleUnaryOperator system;
+    private final SystemHead system;
     private final double[] flows = new double[INTERVALS + 1];
     private final double[] gaps = new double[INTERVALS + 1];
     private final double step;
@@ -143,7 +179,7 @@ public record DutyPoints(
     private double closestFlow;
     private double closestGap = Double.POSITIVE_INFINITY;
 
-    Scan(DoubleUnaryOperator pump, DoubleUnaryOperator system, double least, double greatest) {
+    Scan(DoubleUnaryOperator pump, SystemHead system, double least, double greatest) {
       this.pump = pump;
       this.system = system;
       this.step = (greatest - least) / INTERVALS;
@@ -177,7 +213,8 @@ public record DutyPoints(
     }
 
     private double gap(double flow) {
-      double gap = pump.applyAsDouble(flow) - system.applyAsDouble(flow);
+      double pumpHead = pump.applyAsDouble(flow);
+      double gap = pumpHead - system.atM(flow, pumpHead);
       if (!Double.isFinite(gap)) {
         throw new UnsolvedException(
             "duty point: pump head less system head is " + gap + " at " + flow + " m3/s");

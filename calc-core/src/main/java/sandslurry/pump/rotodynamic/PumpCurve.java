@@ -207,6 +207,17 @@ public final class PumpCurve {
     return false;
   }
 
+  /**
+   * The greatest flow at which the pump has a head; the end of its curve when it has more there,
+   * and 0 when its check valve stays shut.
+   */
+  double flowAtM3ps(double headM) {
+    if (!(headM(leastFlowM3ps()) >= headM)) {
+      return 0;
+    }
+    return flowScale * head.lastAbscissa(Math.min(headM / headScale, head.at(head.from())));
+  }
+
   /** The flows of the points, ascending; between two of them the head is monotone. */
   double[] pointFlowsM3ps() {
     double[] flows = head.abscissas();

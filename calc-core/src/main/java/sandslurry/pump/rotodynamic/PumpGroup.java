@@ -181,19 +181,20 @@ public final class PumpGroup {
   public double headM(double flowM3ps) {
     double flow = within(flowM3ps);
     if (arrangement == Arrangement.SERIES) {
-      return pumps.stream().mapToDouble(p -> p.headM(flow)).sum();
+      double head = 0;
+      for (PumpCurve pump : pumps) {
+        head += pump.headM(flow);
+      }
+      return head;
     }
-    if (flow <= Arrays.stream(flowsAt(highHead)).sum()) {
+    if (flow <= flowAt(highHead)) {
       return highHead;
     }
     if (flow >= greatestFlow) {
       return lowHead;
     }
     return Roots.between(
-        "head of pumps in parallel",
-        head -> Arrays.stream(flowsAt(head)).sum() - flow,
-        lowHead,
-        highHead);
+        "head of pumps in parallel", head -> flowAt(head) - flow, lowHead, highHead);
   }
 
   /**
@@ -205,14 +206,8 @@ public final class PumpGroup {
    */
   public List<Part> parts(double flowM3ps) {
     double flow = within(flowM3ps);
-    double[] flows;
     double head = headM(flow);
-    if (arrangement == Arrangement.SERIES) {
-      flows = new double[pumps.size()];
-      Arrays.fill(flows, flow);
-    } else {
-      flows = shares(flow, head);
-    }
+    double[] flows = flows(flow, head);
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < flows.length; i++) {
       PumpCurve pump = pumps.get(i);
@@ -225,6 +220,31 @@ public final class PumpGroup {
               shut ? 0 : pump.efficiency(onCurve)));
     }
     return List.copyOf(parts);
+  }
+
+  /**
+   * The flow of the pump that takes most.
+   *
+   * @param flowM3ps flow of the group, within its range [m3/s]
+   * @param headM head of the group at that flow [m]
+   * @return its flow; in series that of the group [m3/s]
+   */
+  public double greatestShareM3ps(double flowM3ps, double headM) {
+    double flow = within(flowM3ps);
+    double greatest = 0;
+    for (double share : flows(flow, headM)) {
+      greatest = Math.max(greatest, share);
+    }
+    return greatest;
+  }
+
+  private double[] flows(double flow, double head) {
+    if (arrangement == Arrangement.PARALLEL) {
+      return shares(flow, head);
+    }
+    double[] flows = new double[pumps.size()];
+    Arrays.fill(flows, flow);
+    return flows;
   }
 
   /**
@@ -376,23 +396,18 @@ public final class PumpGroup {
   }
 
   private double[] flowsAt(double head) {
-    return pumps.stream().mapToDouble(pump -> flowAt(pump, head)).toArray();
+    double[] flows = new double[pumps.size()];
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] = pumps.get(i).flowAtM3ps(head);
+    }
+    return flows;
   }
 
-  private static double flowAt(PumpCurve pump, double head) {
-    if (!(pump.headM(pump.leastFlowM3ps()) >= head)) {
-      return 0;
+  private double flowAt(double head) {
+    double sum = 0;
+    for (PumpCurve pump : pumps) {
+      sum += pump.flowAtM3ps(head);
     }
-    double[] flows = pump.pointFlowsM3ps();
-    int last = flows.length - 1;
-    if (pump.headM(flows[last]) >= head) {
-      return flows[last];
-    }
-    int i = last - 1;
-    while (pump.headM(flows[i]) < head) {
-      i--;
-    }
-    return Roots.between(
-        "flow of a pump at a head", q -> pump.headM(q) - head, flows[i], flows[i + 1]);
+    return sum;
   }
 }

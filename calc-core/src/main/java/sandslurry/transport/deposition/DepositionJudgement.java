@@ -63,6 +63,36 @@ public record DepositionJudgement(
   }
 
   /**
+   * The same slurry in the same pipe at another velocity: the limits stay, the outcome may not.
+   *
+   * @param otherMps mean velocity, 0 or more [m/s]
+   * @return its judgement, which costs nothing beside this one
+   * @throws IllegalStateException if this judgement is one of standstill
+   */
+  public DepositionJudgement at(double otherMps) {
+    if (otherMps == velocityMps) {
+      return this;
+    }
+    if (!(velocityMps > 0)) {
+      throw new IllegalStateException("a judgement of standstill tells no Reynolds number");
+    }
+    boolean known = governed() && slope.inRange();
+    double disagreement = largestCounted.map(e -> e.valueMps() + upwardCorrectionMps).orElse(0.0);
+    return new DepositionJudgement(
+        DepositionRule.outcome(otherMps, limitMps, known, requiredMps, disagreement),
+        otherMps,
+        carrierReynolds / velocityMps * otherMps,
+        entries,
+        limiting,
+        limitMps,
+        slope,
+        upwardCorrectionMps,
+        requiredMps,
+        largestCounted,
+        velocityToPassMps);
+  }
+
+  /**
    * One correlation in the judgement.
    *
    * @param model the correlation

@@ -153,7 +153,7 @@ public record DepositionRule(
     return judge(slurry, bore, 0, upwardAngleRad).velocityToPassMps();
   }
 
-  private static Outcome outcome(
+  static Outcome outcome(
       double velocity, double limit, boolean known, double required, double disagreement) {
     if (velocity < limit) {
       return Outcome.BELOW_LIMIT;

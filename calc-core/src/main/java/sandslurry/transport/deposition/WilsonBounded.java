@@ -5,7 +5,7 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
-import sandslurry.numeric.Roots;
+import sandslurry.numeric.UnsolvedException;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.PipeFriction;
 import sandslurry.units.Kind;
@@ -33,6 +33,8 @@ public final class WilsonBounded implements DepositionVelocityModel {
           Kind.NUMBER,
           4000,
           Double.POSITIVE_INFINITY);
+  private static final int MOST_ROUNDS = 100;
+  private static final double SETTLED = 1e-14;
   private static final DepositionVelocityModel NOMOGRAPH = new Wilson1986Fit();
 
   @Override
@@ -58,14 +60,19 @@ public final class WilsonBounded implements DepositionVelocityModel {
   public static double upperBoundMps(Slurry slurry, Bore bore) {
     double scale = VelocityScale.durandMps(slurry, bore);
     double roughness = bore.roughnessM() / bore.diameterM();
-    return Roots.betweenDecades(
-        "upper bound of the deposition velocity",
-        v -> {
-          double f = PipeFriction.darcyFactor(VelocityScale.reynolds(slurry, bore, v), roughness);
-          return v * Math.pow(f / 0.018, 0.13) / scale - 1;
-        },
-        1e-6 * scale,
-        10 * scale);
+    // V depends on f by its power 0.13 only, and f on V by a power between -1 and about 1.5: each
+    // round takes more than four fifths of what is left.
+    double bound = scale;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double factor =
+          PipeFriction.darcyFactor(VelocityScale.reynolds(slurry, bore, bound), roughness);
+      double next = scale * Math.pow(0.018 / factor, 0.13);
+      if (Math.abs(next - bound) <= SETTLED * next) {
+        return next;
+      }
+      bound = next;
+    }
+    throw new UnsolvedException("upper bound of the deposition velocity: no end of its rounds");
   }
 
   @Override

@@ -55,6 +55,16 @@ public record ClearLiquid(
    * @return the regime that belongs to the Reynolds number
    */
   public Regime regime() {
+    return regime(reynolds);
+  }
+
+  /**
+   * The flow regime of a Newtonian liquid.
+   *
+   * @param reynolds Reynolds number
+   * @return the regime that belongs to it
+   */
+  public static Regime regime(double reynolds) {
     if (reynolds < LAMINAR_BELOW) {
       return Regime.LAMINAR;
     }

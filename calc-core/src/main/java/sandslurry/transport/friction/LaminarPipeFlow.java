@@ -1,7 +1,7 @@
 package sandslurry.transport.friction;
 
 import sandslurry.material.liquid.Rheology;
-import sandslurry.numeric.Roots;
+import sandslurry.numeric.UnsolvedException;
 
 /**
  * Steady laminar flow of a liquid of any of the four rheologies in a full round pipe, exact for the
@@ -28,6 +28,9 @@ import sandslurry.numeric.Roots;
  */
 public record LaminarPipeFlow(
     Rheology rheology, double diameterM, double velocityMps, double wallStressPa) {
+
+  private static final int MOST_ROUNDS = 100;
+  private static final double SETTLED = 1e-14;
 
   /** Checks that the values are positive numbers. */
   public LaminarPipeFlow {
@@ -68,23 +71,7 @@ public record LaminarPipeFlow(
     if (yield == 0) {
       return new LaminarPipeFlow(rheology, diameterM, velocityMps, flowing);
     }
-    double target = Math.log(8 * velocityMps / diameterM);
-    // A plug makes the layer at the wall shear faster than without one, but not slower: the part of
-    // the stress that flows lies above that of the power law.
-    double high = flowing;
-    while (logNominalRate(rheology, yield + high, high) < target) {
-      high *= 8;
-    }
-    double low = high;
-    while (logNominalRate(rheology, yield + low, low) >= target) {
-      low /= 8;
-    }
-    double above =
-        Roots.betweenDecades(
-            "wall stress of laminar flow",
-            x -> logNominalRate(rheology, yield + x, x) - target,
-            low / 2,
-            high * 2);
+    double above = flowingPartPa(rheology, Math.log(8 * velocityMps / diameterM), flowing);
     // Beside a great yield stress the flowing part may be too small to show in the sum.
     double stress = Math.max(yield + above, Math.nextUp(yield));
     return new LaminarPipeFlow(rheology, diameterM, velocityMps, stress);
@@ -179,9 +166,7 @@ public record LaminarPipeFlow(
     double n = rheology.index();
     double yield = rheology.yieldStressPa();
     double x = wallStressPa - yield;
-    double bracketSlope = 2 * x / (1 + 3 * n) + 2 * yield / (1 + 2 * n);
-    double slope = -3 / wallStressPa + (n + 1) / (n * x) + bracketSlope / bracket(n, yield, x);
-    return 1 / (wallStressPa * slope);
+    return x / (wallStressPa * logSlope(n, yield, x));
   }
 
   /**
@@ -222,6 +207,35 @@ public record LaminarPipeFlow(
   public double plugFlowShare() {
     double ratio = plugRadiusRatio();
     return Math.min(velocityMps(0.0) / velocityMps * ratio * ratio, 1);
+  }
+
+  /**
+   * The part of the wall stress above the yield stress, by Newton's rule in ln x. The slope lies
+   * between 1/n and (n + 1)/n everywhere, so the rule cannot run away.
+   *
+   * @param target ln(8V/D)
+   * @param start the stress of the power law without yield stress
+   */
+  private static double flowingPartPa(Rheology rheology, double target, double start) {
+    double yield = rheology.yieldStressPa();
+    double logAbove = Math.log(start);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double above = Math.exp(logAbove);
+      double step =
+          (target - logNominalRate(rheology, yield + above, above))
+              / logSlope(rheology.index(), yield, above);
+      logAbove += step;
+      if (Math.abs(step) <= SETTLED * Math.max(1, Math.abs(logAbove))) {
+        return Math.exp(logAbove);
+      }
+    }
+    throw new UnsolvedException("wall stress of laminar flow: no end of its rounds");
+  }
+
+  /** d ln(8V/D) / d ln x. */
+  private static double logSlope(double n, double yield, double x) {
+    double bracketSlope = 2 * x / (1 + 3 * n) + 2 * yield / (1 + 2 * n);
+    return (n + 1) / n + x * (bracketSlope / bracket(n, yield, x) - 3 / (yield + x));
   }
 
   private static double bracket(double n, double yield, double x) {

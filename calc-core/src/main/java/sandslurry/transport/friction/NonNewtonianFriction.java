@@ -163,6 +163,18 @@ public final class NonNewtonianFriction {
   }
 
   /**
+   * State of the flow at a velocity.
+   *
+   * @param velocityMps mean velocity [m/s]
+   * @return laminar, turbulent by every criterion that applies, or in between
+   */
+  public Regime regime(double velocityMps) {
+    return velocityMps < laminarBelowMps
+        ? Regime.LAMINAR
+        : velocityMps < turbulentAboveMps ? Regime.TRANSITIONAL : Regime.TURBULENT;
+  }
+
+  /**
    * Friction at a velocity.
    *
    * @param velocityMps mean velocity, not negative [m/s]
@@ -178,10 +190,7 @@ public final class NonNewtonianFriction {
     }
     LaminarPipeFlow laminar = laminar(velocityMps);
     double reynolds = laminar.reynolds(densityKgM3);
-    Regime regime =
-        velocityMps < laminarBelowMps
-            ? Regime.LAMINAR
-            : velocityMps < turbulentAboveMps ? Regime.TRANSITIONAL : Regime.TURBULENT;
+    Regime regime = regime(velocityMps);
     if (!(reynolds / scale > SURELY_LAMINAR)) {
       return friction(
           laminar.wallStressPa(),

@@ -70,7 +70,17 @@ public final class PipeFriction {
 
   /** The equation as a join of its three parts: each of them may come from another law. */
   static double join(double laminar, double transitional, double turbulent) {
-    double notLaminar = Math.pow(Math.pow(turbulent, -8) + Math.pow(transitional, -8), -1.5);
-    return Math.pow(Math.pow(laminar, 12) + notLaminar, 1.0 / 12);
+    double minus8 = 1 / power8(turbulent) + 1 / power8(transitional);
+    double notLaminar = 1 / (minus8 * Math.sqrt(minus8));
+    double laminar4 = laminar * laminar * laminar * laminar;
+    double sum = laminar4 * laminar4 * laminar4 + notLaminar;
+    return Math.cbrt(Math.sqrt(Math.sqrt(sum)));
+  }
+
+  /** Products and roots in the place of powers: a system curve spends its time here. */
+  private static double power8(double x) {
+    double x2 = x * x;
+    double x4 = x2 * x2;
+    return x4 * x4;
   }
 }

@@ -4,6 +4,7 @@ import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
+import sandslurry.transport.friction.ClearLiquid;
 
 /** Friction of a settling slurry in a horizontal pipe. */
 public interface HeadLossModel extends Correlation {
@@ -17,4 +18,28 @@ public interface HeadLossModel extends Correlation {
    *     range
    */
   Estimate gradient(Slurry slurry, Bore bore, double velocityMps);
+
+  /**
+   * The same gradient for many velocities of one slurry in one pipe.
+   *
+   * @param slurry sand and carrier, with sand
+   * @param bore the pipe
+   * @return the gradient against velocity, without a word on the published range
+   */
+  default Curve curve(Slurry slurry, Bore bore) {
+    return (clear, velocityMps) -> gradient(slurry, bore, velocityMps).value();
+  }
+
+  /** Gradient of one slurry in one pipe against velocity. */
+  @FunctionalInterface
+  interface Curve {
+    /**
+     * The gradient at a velocity.
+     *
+     * @param clear friction of the carrier alone at this velocity
+     * @param velocityMps mean velocity, positive [m/s]
+     * @return metres of carrier liquid lost per metre of pipe
+     */
+    double gradient(ClearLiquid clear, double velocityMps);
+  }
 }

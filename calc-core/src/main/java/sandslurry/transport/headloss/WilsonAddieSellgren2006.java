@@ -96,18 +96,23 @@ public final class WilsonAddieSellgren2006 implements HeadLossModel {
     if (concentration == 0) {
       return Estimate.checks().value(clear.gradient());
     }
-    double half = halfSuspendedVelocityMps(slurry, bore, velocityMps);
-    double excess =
-        HALF_FRICTION
-            * (slurry.densityRatio() - 1)
-            * concentration
-            * Math.pow(half / velocityMps, power(slurry, bore));
     return Estimate.checks()
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(SIZE, slurry.d50M())
         .check(RELATIVE_SIZE, slurry.d50M() / bore.diameterM())
         .check(CONCENTRATION, concentration)
-        .value(clear.gradient() + excess);
+        .value(curve(slurry, bore).gradient(clear, velocityMps));
+  }
+
+  @Override
+  public Curve curve(Slurry slurry, Bore bore) {
+    double associated = scaled(slurry.d50Grain(), slurry.liquid(), bore);
+    double power = power(slurry, bore);
+    double sand = HALF_FRICTION * (slurry.densityRatio() - 1) * slurry.volumeFraction();
+    return (clear, velocityMps) -> {
+      double half = Math.sqrt(8 / clear.darcyFactor()) * associated;
+      return clear.gradient() + sand * Math.pow(half / velocityMps, power);
+    };
   }
 
   @Override
