@@ -20,9 +20,10 @@ import sandslurry.units.Kind;
  *
  * <p>The relation of volume is that of CEMA 350 and, with d = 0, of ISO 7119 and DIN 15262; its
  * common form was read on public pages, and it gives the capacities that a public worksheet lists.
- * The factor of slope, the power and λ are those of ISO 7119 (from memory, unverified). The factor
- * lies at the low end of what a maker's guide states (read): a loss of 10 to 40 % up to 20°, 10 to
- * 70 % up to 30°, 30 to 90 % up to 45°.
+ * The power and λ were read on a public page that names no standard; that they are those of ISO
+ * 7119, and the factor of slope, are from memory, unverified. The factor lies at the low end of
+ * what a maker's guide states (read): a loss of 10 to 40 % up to 20°, 10 to 70 % up to 30°, 30 to
+ * 90 % up to 45°.
  *
  * <p>All of it was made for bulk solids that stand in a heap. Sand-laden manure that flows runs
  * back over the flights of a sloping screw and is carried by less; one that stands behaves as bulk.
@@ -45,7 +46,7 @@ public record ScrewConveyor(
   /** Filling of the trough with light, free-flowing material, the most (read on public pages). */
   public static final double GREATEST_LOADING = 0.45;
 
-  /** λ of sand and abrasive minerals, the severest of 2 to 4 (from memory, unverified). */
+  /** λ of sand and abrasive minerals, the severest of 2 to 4 (read on a public page). */
   public static final double ABRASIVE_RESISTANCE = 4;
 
   /** The relation of volume as plain text. */

@@ -23,7 +23,8 @@ import sandslurry.units.Kind;
  * greatest acceleration of {@link CrankDrive} for a connecting rod of about five cranks, which was
  * found here: 0.40 for one single-acting cylinder.
  *
- * <p>Formula and constants from memory, unverified. It is not for long lines.
+ * <p>The formula and its constants C were read on public pages that copy the handbooks' table; the
+ * give k is from memory, unverified. It is not for long lines.
  */
 public final class AccelerationHead implements Correlation {
   /** k of water and liquids like it. */
@@ -136,8 +137,8 @@ public final class AccelerationHead implements Correlation {
     return new Citation(
         "Hydraulic Institute",
         1994,
-        "ANSI/HI 6.1-6.5, Reciprocating Power Pumps; formula, constants and year from memory,"
-            + " unverified");
+        "ANSI/HI 6.1-6.5, Reciprocating Power Pumps; formula and constants read on later pages,"
+            + " year from memory, unverified");
   }
 
   @Override

