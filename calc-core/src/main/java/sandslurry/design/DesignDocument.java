@@ -45,7 +45,7 @@ public final class DesignDocument {
    */
   public static DesignDocument empty() {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
-    root.put("formatVersion", DesignReader.FORMAT_VERSION);
+    root.put("formatVersion", DesignFields.FORMAT_VERSION);
     return new DesignDocument(root);
   }
 

@@ -1,0 +1,262 @@
+package sandslurry.fact;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.measure.Quantity;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitTextException;
+
+/**
+ * How one text becomes a value, and what may be typed.
+ *
+ * @param <S> the value
+ */
+public final class Type<S> extends Content<S> {
+  private final Function<String, S> parse;
+  private final String wanted;
+  private final Function<String, String> range;
+  private final Map<String, String> choices;
+  private final boolean number;
+
+  private Type(
+      Function<String, S> parse,
+      String wanted,
+      Function<String, String> range,
+      Map<String, String> choices,
+      boolean number) {
+    this.parse = parse;
+    this.wanted = wanted;
+    this.range = range;
+    this.choices = choices;
+    this.number = number;
+  }
+
+  /** A quantity with its unit, within limits. */
+  static <Q extends Quantity<Q>> Type<Quantity<Q>> of(Limits<Q> limits) {
+    Measure<Q> measure = limits.measure();
+    return new Type<>(
+        text -> {
+          Quantity<Q> quantity;
+          try {
+            quantity = measure.parse(text);
+          } catch (UnitTextException e) {
+            throw new UnitTextException(
+                e.getMessage() + "; allowed are " + limits.in(limits.like()));
+          }
+          if (!limits.allow(quantity)) {
+            throw new UnitTextException("must be " + limits.in(quantity));
+          }
+          return quantity;
+        },
+        limits.wanted(),
+        like -> limits.in(like.isEmpty() ? limits.like() : measure.parse(like)),
+        Map.of(),
+        measure.units().get(0).symbol().isEmpty());
+  }
+
+  /**
+   * A whole number.
+   *
+   * @param low the least
+   * @param high the greatest, of at most six figures
+   * @return the type
+   */
+  public static Type<Integer> count(int low, int high) {
+    String allowed = "a whole number from " + low + " to " + high;
+    return new Type<>(
+        text -> {
+          String figures = text.strip();
+          int count = figures.matches("\\d{1,6}") ? Integer.parseInt(figures) : low - 1;
+          if (count < low || count > high) {
+            throw new UnitTextException("must be " + allowed);
+          }
+          return count;
+        },
+        allowed + " is needed",
+        like -> allowed,
+        Map.of(),
+        true);
+  }
+
+  /**
+   * One of a closed list.
+   *
+   * @param values what there is to choose from
+   * @param name how each is written in files; in any case when read
+   * @param words how each reads for a person
+   * @param <T> what is chosen
+   * @return the type
+   */
+  public static <T> Type<T> choice(
+      List<T> values, Function<T, String> name, Function<T, String> words) {
+    Map<String, T> named = new LinkedHashMap<>();
+    Map<String, String> choices = new LinkedHashMap<>();
+    values.forEach(value -> named.put(name.apply(value), value));
+    named.forEach((key, value) -> choices.put(key, words.apply(value)));
+    String all = String.join(", ", named.keySet());
+    return new Type<>(
+        text ->
+            named.entrySet().stream()
+                .filter(entry -> entry.getKey().equalsIgnoreCase(text.strip()))
+                .findFirst()
+                .orElseThrow(() -> new UnitTextException("must be one of: " + all))
+                .getValue(),
+        "one of " + all,
+        like -> "",
+        choices,
+        false);
+  }
+
+  /**
+   * Yes or no.
+   *
+   * @param yes what yes means, for a person
+   * @param no what no means
+   * @return the type
+   */
+  public static Type<Boolean> yesNo(String yes, String no) {
+    return choice(List.of(true, false), b -> b ? "yes" : "no", b -> b ? yes : no);
+  }
+
+  /**
+   * Any text.
+   *
+   * @return the type
+   */
+  public static Type<String> text() {
+    return text("");
+  }
+
+  /**
+   * Any text that must be given.
+   *
+   * @param wanted what it is, said when it is missing
+   * @return the type
+   */
+  public static Type<String> text(String wanted) {
+    return new Type<>(text -> text, wanted, like -> "", Map.of(), false);
+  }
+
+  /**
+   * A name, which must not be blank.
+   *
+   * @param wanted what it names, said when it is missing
+   * @return the type
+   */
+  public static Type<String> name(String wanted) {
+    return new Type<>(
+        text -> {
+          if (text.isBlank()) {
+            throw new UnitTextException("must not be blank: " + wanted);
+          }
+          return text.strip();
+        },
+        wanted,
+        like -> "",
+        Map.of(),
+        false);
+  }
+
+  /**
+   * The same texts, as other values.
+   *
+   * @param other makes the other value
+   * @param <T> the other value
+   * @return the type
+   */
+  public <T> Type<T> map(Function<S, T> other) {
+    return new Type<>(parse.andThen(other), wanted, range, choices, number);
+  }
+
+  /**
+   * The same texts, asked for in other words.
+   *
+   * @param words what is needed, said after "is missing"
+   * @return the type
+   */
+  public Type<S> wanted(String words) {
+    return new Type<>(parse, words, range, choices, number);
+  }
+
+  /**
+   * Reads a text that is known to be right, such as a default.
+   *
+   * @param text the text
+   * @return its value
+   * @throws UnitTextException if it is not right after all
+   */
+  public S parse(String text) {
+    return parse.apply(text);
+  }
+
+  /**
+   * A text as it is repeated in a problem.
+   *
+   * @param text the text
+   * @return the text, cut where it is long
+   */
+  public static String brief(String text) {
+    return Place.brief(text);
+  }
+
+  @Override
+  Optional<S> read(Place place, Tree value, List<Values> inside) {
+    Optional<String> text = value.text();
+    if (text.isEmpty()) {
+      place.problem(value, "must be a text");
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parse.apply(text.get()));
+    } catch (UnitTextException e) {
+      place.problem(value, e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  @Override
+  Optional<S> standard(Place place, String text, List<Values> inside) {
+    return Optional.of(parse.apply(text));
+  }
+
+  @Override
+  String wanted() {
+    return wanted;
+  }
+
+  /**
+   * What is allowed.
+   *
+   * @param like an example, in the unit of which it is said; may be empty
+   * @return for example "1 m to 500 m"; empty where any text or a choice is taken
+   */
+  public String range(String like) {
+    return range.apply(like);
+  }
+
+  /**
+   * What there is to choose from.
+   *
+   * @return words for a person by the name in files; empty unless this is a choice
+   */
+  public Map<String, String> choices() {
+    return choices;
+  }
+
+  /**
+   * Whether a bare number may stand here.
+   *
+   * @return true for fractions and counts
+   */
+  public boolean isNumber() {
+    return number;
+  }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.text(this);
+  }
+}
