@@ -2,26 +2,58 @@ package sandslurry.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Severity;
 
 /** A piece of a report, as data: what is said, not how it is painted. */
 public sealed interface Block {
+  /**
+   * Writes the block.
+   *
+   * @param writer writes every kind of block
+   */
+  void write(BlockWriter writer);
+
   /**
    * A heading.
    *
    * @param level 1 for a chapter, 2 for a part of one
    * @param text the heading
    */
-  record Heading(int level, String text) implements Block {}
+  record Heading(int level, String text) implements Block {
+    @Override
+    public void write(BlockWriter writer) {
+      writer.heading(this);
+    }
+  }
 
   /**
    * A paragraph.
    *
    * @param text running text
    */
-  record Paragraph(String text) implements Block {}
+  record Paragraph(String text) implements Block {
+    @Override
+    public void write(BlockWriter writer) {
+      writer.paragraph(this);
+    }
+  }
 
   /**
-   * A sentence that stands out, with a mark before it.
+   * The verdict of a design, large.
+   *
+   * @param title the design
+   * @param severity the verdict
+   */
+  record Verdict(String title, Severity severity) implements Block {
+    @Override
+    public void write(BlockWriter writer) {
+      writer.verdict(this);
+    }
+  }
+
+  /**
+   * A card: a sentence that stands out, with a mark before it and more below it.
    *
    * @param mark a word such as FAIL
    * @param lines the sentences, the first beside the mark
@@ -30,6 +62,59 @@ public sealed interface Block {
     /** Copies the list. */
     public Marked {
       lines = List.copyOf(lines);
+    }
+
+    @Override
+    public void write(BlockWriter writer) {
+      writer.marked(this);
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param items its items, a sentence or two each
+   * @param style how it looks
+   */
+  record Items(List<String> items, Style style) implements Block {
+    /** How a list looks. */
+    public enum Style {
+      /** In the order given, with a mark each. */
+      BULLETS,
+      /** Numbered, since their order matters. */
+      NUMBERS,
+      /** In small print, to look something up in. */
+      SMALL_PRINT
+    }
+
+    /** Copies the list. */
+    public Items {
+      items = List.copyOf(items);
+    }
+
+    /**
+     * A list with a mark each.
+     *
+     * @param items its items
+     * @return the list
+     */
+    public static Items bullets(List<String> items) {
+      return new Items(items, Style.BULLETS);
+    }
+
+    /**
+     * A numbered list.
+     *
+     * @param items its items
+     * @return the list
+     */
+    public static Items numbered(List<String> items) {
+      return new Items(items, Style.NUMBERS);
+    }
+
+    @Override
+    public void write(BlockWriter writer) {
+      writer.items(this);
     }
   }
 
@@ -52,6 +137,105 @@ public sealed interface Block {
         copies.add(List.copyOf(row));
       }
       rows = List.copyOf(copies);
+    }
+
+    @Override
+    public void write(BlockWriter writer) {
+      writer.table(this);
+    }
+  }
+
+  /**
+   * The operating window of a line on a scale of flow rates.
+   *
+   * @param unit the unit of all numbers
+   * @param lowest the lowest flow rate that carries the sand; empty when none does
+   * @param below what happens below it
+   * @param highest the highest flow rate allowed; empty when nothing known limits it
+   * @param above what limits it
+   * @param judged the flow rates judged, ascending
+   */
+  record Window(
+      String unit,
+      OptionalDouble lowest,
+      String below,
+      OptionalDouble highest,
+      String above,
+      List<Mark> judged)
+      implements Block {
+    /** Copies the list. */
+    public Window {
+      judged = List.copyOf(judged);
+    }
+
+    @Override
+    public void write(BlockWriter writer) {
+      writer.window(this);
+    }
+
+    /**
+     * The lowest flow rate as it is shown: rounded up, so that it is safe.
+     *
+     * @return the number
+     */
+    public String lowestText() {
+      return WindowText.number(lowest.orElseThrow(), true);
+    }
+
+    /**
+     * The highest flow rate as it is shown: rounded down, so that it is safe.
+     *
+     * @return the number
+     */
+    public String highestText() {
+      return WindowText.number(highest.orElseThrow(), false);
+    }
+
+    /**
+     * A flow rate judged.
+     *
+     * @param flow the flow rate, in the unit of the window
+     * @param text the flow rate as it is shown
+     * @param word what it is, such as "minimum"
+     */
+    public record Mark(double flow, String text, String word) {}
+  }
+
+  /**
+   * A chart or drawing that whoever writes the report can draw.
+   *
+   * @param id which
+   * @param caption what it shows
+   */
+  record Picture(String id, String caption) implements Block {
+    @Override
+    public void write(BlockWriter writer) {
+      writer.picture(this);
+    }
+  }
+
+  /**
+   * Room to be filled in by hand, such as a signature.
+   *
+   * @param labels what goes there, a field each
+   */
+  record Room(List<String> labels) implements Block {
+    /** Copies the list. */
+    public Room {
+      labels = List.copyOf(labels);
+    }
+
+    @Override
+    public void write(BlockWriter writer) {
+      writer.room(this);
+    }
+  }
+
+  /** The next block starts a page, where there are pages. */
+  record NewPage() implements Block {
+    @Override
+    public void write(BlockWriter writer) {
+      writer.newPage();
     }
   }
 }

@@ -1,49 +1,65 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Finding;
-import sandslurry.design.Design;
+import sandslurry.assessment.Severity;
 
-/** The verdict and the findings. */
+/** The findings, one card a part of the design with its worst; what is met stands in one list. */
 final class FindingsSection extends SectionWriter {
   private final Assessment assessment;
-  private final Design design;
 
   private FindingsSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
-    this.design = assessment.design();
   }
 
   static List<Block> of(Assessment assessment) {
     FindingsSection section = new FindingsSection(assessment);
-    section.summary();
+    section.cards();
+    section.met();
     return section.blocks();
   }
 
-  private void summary() {
-    heading(1, design.title());
-    add(
-        new Block.Marked(
-            assessment.verdict().name(),
-            List.of(
-                Report.headline(assessment).substring(assessment.verdict().name().length() + 2))));
-    paragraph(
-        "Screening estimate of sand-laden manure hydraulics. A licensed practitioner must review"
-            + " the design; local codes come first.");
-    heading(1, "Findings");
+  private void cards() {
+    Map<String, List<Finding>> parts = new LinkedHashMap<>();
     for (Finding finding : assessment.findings()) {
-      List<String> lines = new ArrayList<>();
-      lines.add("[" + finding.topic().word() + "] " + finding.element() + ": " + finding.what());
-      if (!finding.why().isEmpty()) {
-        lines.add("Why: " + finding.why());
+      if (finding.severity() != Severity.PASS) {
+        parts.computeIfAbsent(Findings.place(finding), p -> new ArrayList<>()).add(finding);
       }
-      if (!finding.cure().isEmpty()) {
-        lines.add("Cure: " + finding.cure());
+    }
+    parts.forEach(this::card);
+  }
+
+  private void card(String part, List<Finding> findings) {
+    List<String> lines = new ArrayList<>();
+    lines.add(part);
+    Set<String> cures = new LinkedHashSet<>();
+    for (Finding finding : findings) {
+      String mark = findings.size() > 1 ? finding.severity() + ": " : "";
+      lines.add((mark + finding.what() + " " + finding.why()).strip());
+      if (!finding.cure().isEmpty() && cures.add(finding.cure())) {
+        lines.add("Do: " + finding.cure());
       }
-      add(new Block.Marked(finding.severity().name(), lines));
+    }
+    add(new Block.Marked(findings.get(0).severity().name(), lines));
+  }
+
+  private void met() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Finding finding : assessment.findings()) {
+      if (finding.severity() == Severity.PASS) {
+        rows.add(List.of(Findings.place(finding), finding.what() + " " + finding.why()));
+      }
+    }
+    if (!rows.isEmpty()) {
+      heading(2, "Checked and met");
+      table(List.of("part", "what was found"), rows);
     }
   }
 }

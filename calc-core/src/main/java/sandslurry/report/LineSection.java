@@ -255,31 +255,32 @@ final class LineSection extends SectionWriter {
                 : ""));
   }
 
+  /** A row for each point of the route, a pair of columns for each flow rate. */
   private void gradeLine(LineResult line) {
-    heading(2, "Pressure and hydraulic grade line");
+    heading(2, "Pressure and hydraulic grade line (HGL)");
+    List<String> head =
+        new ArrayList<>(
+            List.of("point", head("station", Kind.LENGTH), head("elevation", Kind.LENGTH)));
     List<List<String>> rows = new ArrayList<>();
     for (LineState state : line.states()) {
-      for (GradePoint point : GradePoint.of(design.route().orElseThrow(), state)) {
-        rows.add(
-            List.of(
-                state.flowCase().words(),
-                point.place(),
-                number(Kind.LENGTH, point.station()),
-                number(Kind.LENGTH, point.elevation()),
-                number(Kind.PRESSURE, point.pressure()),
-                number(Kind.LENGTH, point.gradeLine())));
+      head.add(head("pressure, " + state.flowCase().words(), Kind.PRESSURE));
+      head.add(head("HGL, " + state.flowCase().words(), Kind.LENGTH));
+      List<GradePoint> points = GradePoint.of(design.route().orElseThrow(), state);
+      for (int i = 0; i < points.size(); i++) {
+        GradePoint point = points.get(i);
+        if (rows.size() <= i) {
+          rows.add(
+              new ArrayList<>(
+                  List.of(
+                      point.place(),
+                      number(Kind.LENGTH, point.station()),
+                      number(Kind.LENGTH, point.elevation()))));
+        }
+        rows.get(i).add(number(Kind.PRESSURE, point.pressure()));
+        rows.get(i).add(number(Kind.LENGTH, point.gradeLine()));
       }
     }
-    add(
-        new Block.Table(
-            List.of(
-                "flow case",
-                "point",
-                head("station", Kind.LENGTH),
-                head("elevation", Kind.LENGTH),
-                head("pressure", Kind.PRESSURE),
-                head("grade line", Kind.LENGTH)),
-            rows));
+    table(head, rows);
   }
 
   private void systemCurve(LineResult line) {

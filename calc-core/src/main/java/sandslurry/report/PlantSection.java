@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import sandslurry.assessment.Figure;
+import java.util.stream.Collectors;
 import sandslurry.assessment.PlantResult;
 import sandslurry.assessment.PlantResult.FlowEdge;
 import sandslurry.assessment.PlantResult.ModeResult;
@@ -146,30 +146,12 @@ public final class PlantSection extends SectionWriter {
             + " times until their feeds no longer changed. Each constituent is conserved to "
             + (balance.imbalance() < 1e-12 ? "the rounding of the computer" : "1e-9")
             + " in every unit and in the whole.");
-    flows(mode);
-    streams(balance);
+    streams(mode, balance);
   }
 
-  /** The drawing of flows as text: unit, stream with flow and sand, unit. */
-  private void flows(ModeResult mode) {
-    List<List<String>> rows = new ArrayList<>();
-    for (FlowEdge edge : mode.sheet()) {
-      rows.add(
-          List.of(
-              edge.from(),
-              "-- "
-                  + edge.stream()
-                  + " ("
-                  + units.show(Kind.FLOW, edge.flowM3ps())
-                  + ", sand "
-                  + units.show(Kind.MASS_PER_DAY, edge.sandKgps())
-                  + ") ->",
-              edge.to()));
-    }
-    table(List.of("from", "stream", "to"), rows);
-  }
-
-  private void streams(SteadyBalance balance) {
+  private void streams(ModeResult mode, SteadyBalance balance) {
+    Map<String, FlowEdge> ways = new LinkedHashMap<>();
+    mode.sheet().forEach(edge -> ways.put(edge.stream(), edge));
     List<List<String>> rows = new ArrayList<>();
     Map<String, Stream> shown = new LinkedHashMap<>(balance.streams());
     // Where nothing settles there is no stream of it to show.
@@ -183,6 +165,9 @@ public final class PlantSection extends SectionWriter {
             rows.add(
                 List.of(
                     name,
+                    ways.containsKey(name)
+                        ? ways.get(name).from() + " to " + ways.get(name).to()
+                        : "",
                     number(Kind.FLOW, stream.volumeM3ps()),
                     number(Kind.MASS_PER_DAY, stream.massKgps()),
                     number(Kind.MASS_PER_DAY, stream.waterKgps()),
@@ -196,6 +181,7 @@ public final class PlantSection extends SectionWriter {
     table(
         List.of(
             "stream",
+            "way",
             head("flow", Kind.FLOW),
             head("mass", Kind.MASS_PER_DAY),
             head("water", Kind.MASS_PER_DAY),
@@ -224,11 +210,14 @@ public final class PlantSection extends SectionWriter {
         .forEach(
             (name, figures) -> {
               String kind = kind(name);
-              for (Figure figure : figures) {
-                rows.add(List.of(name, kind, figure.what(), figure.shown(units)));
-              }
+              rows.add(
+                  List.of(
+                      kind.isEmpty() ? name : name + " (" + kind + ")",
+                      figures.stream()
+                          .map(figure -> figure.what() + " " + figure.shown(units))
+                          .collect(Collectors.joining("; "))));
             });
-    table(List.of("unit", "kind", "what", "value"), rows);
+    table(List.of("unit", "figures"), rows);
     paragraph(
         "Ranges in brackets go from the cautious to the hopeful relation of the unit. A cyclone is"
             + " shown by every model; the balance takes the one chosen.");

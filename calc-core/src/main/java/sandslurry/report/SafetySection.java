@@ -20,7 +20,6 @@ final class SafetySection extends SectionWriter {
   }
 
   private void safety() {
-    heading(1, "Safety");
     for (SafetyCaution caution : assessment.cautions()) {
       add(
           new Block.Marked(

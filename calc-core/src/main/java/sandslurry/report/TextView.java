@@ -26,34 +26,108 @@ public final class TextView {
    * @return its text; every line ends with a line feed
    */
   public String write(List<Block> blocks) {
-    StringBuilder text = new StringBuilder();
-    for (Block block : blocks) {
-      if (block instanceof Block.Heading heading) {
-        heading(text, heading);
-      } else if (block instanceof Block.Paragraph paragraph) {
-        wrap(paragraph.text(), "", "").forEach(line -> text.append(line).append('\n'));
-      } else if (block instanceof Block.Marked marked) {
-        marked(text, marked);
-      } else if (block instanceof Block.Table table) {
-        table(text, table);
+    Lines lines = new Lines();
+    blocks.forEach(block -> block.write(lines));
+    return lines.text.toString();
+  }
+
+  /** Writes one kind of block after the other. */
+  private final class Lines implements BlockWriter {
+    private final StringBuilder text = new StringBuilder();
+    private boolean title;
+
+    private void line(String line) {
+      text.append(line.stripTrailing()).append('\n');
+    }
+
+    /** A blank line before every block but the first and one right below its title. */
+    private void gap() {
+      if (text.length() > 0 && !title) {
+        text.append('\n');
       }
-      text.append('\n');
+      title = false;
     }
-    return text.toString();
+
+    @Override
+    public void heading(Block.Heading heading) {
+      gap();
+      line(heading.text());
+      if (heading.level() <= 2) {
+        line((heading.level() == 1 ? "=" : "-").repeat(heading.text().length()));
+        text.append('\n');
+      }
+      title = true;
+    }
+
+    @Override
+    public void paragraph(Block.Paragraph paragraph) {
+      gap();
+      wrap(paragraph.text(), "", "").forEach(this::line);
+    }
+
+    @Override
+    public void verdict(Block.Verdict verdict) {
+      gap();
+      String word = verdict.severity().name();
+      List<String> lines = new TextView(width - word.length() - 2).wrap(verdict.title(), "", "");
+      line(pad(lines.get(0), width - word.length()) + word);
+      lines.stream().skip(1).forEach(this::line);
+      title = true;
+    }
+
+    @Override
+    public void marked(Block.Marked card) {
+      gap();
+      String first = String.format("%-9s", card.mark());
+      String indent = " ".repeat(first.length());
+      for (int i = 0; i < card.lines().size(); i++) {
+        wrap(card.lines().get(i), i == 0 ? first : indent, indent).forEach(this::line);
+      }
+    }
+
+    @Override
+    public void items(Block.Items list) {
+      gap();
+      int number = 1;
+      for (String item : list.items()) {
+        String first =
+            list.style() == Block.Items.Style.NUMBERS ? String.format("%3d. ", number) : "   - ";
+        wrap(item, first, "     ").forEach(this::line);
+        number++;
+      }
+    }
+
+    @Override
+    public void table(Block.Table table) {
+      gap();
+      TextView.this.table(text, table);
+    }
+
+    @Override
+    public void window(Block.Window window) {
+      gap();
+      new WindowText(width).lines(window).forEach(this::line);
+    }
+
+    @Override
+    public void picture(Block.Picture picture) {
+      // A picture has no words of its own: what it shows stands in a table as well.
+    }
+
+    @Override
+    public void room(Block.Room room) {
+      gap();
+      room.labels().forEach(label -> line(pad(label + ":", width / 3) + "_".repeat(width / 2)));
+    }
+
+    @Override
+    public void newPage() {
+      // A terminal has no pages.
+    }
   }
 
-  private static void heading(StringBuilder text, Block.Heading heading) {
-    String rule = (heading.level() == 1 ? "=" : "-").repeat(heading.text().length());
-    text.append(heading.text()).append('\n').append(rule).append('\n');
-  }
-
-  private void marked(StringBuilder text, Block.Marked marked) {
-    String first = String.format("%-9s", marked.mark());
-    String indent = " ".repeat(first.length());
-    for (int i = 0; i < marked.lines().size(); i++) {
-      wrap(marked.lines().get(i), i == 0 ? first : indent, indent)
-          .forEach(line -> text.append(line).append('\n'));
-    }
+  private static String pad(String text, int length) {
+    return text + " ".repeat(Math.max(0, length - text.length()));
   }
 
   private void table(StringBuilder text, Block.Table table) {
@@ -129,11 +203,11 @@ public final class TextView {
     text.append(String.join(GAP, rules)).append('\n');
   }
 
-  private static boolean isNumber(String cell) {
+  static boolean isNumber(String cell) {
     return cell.matches("[+-]?[0-9.]+(e[+-]?[0-9]+)?[%*]?");
   }
 
-  private List<String> wrap(String text, String first, String next) {
+  List<String> wrap(String text, String first, String next) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;

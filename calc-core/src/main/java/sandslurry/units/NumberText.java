@@ -14,6 +14,9 @@ import java.util.regex.Pattern;
  * @param rest what follows it, without surrounding space
  */
 record NumberText(double number, String rest) {
+  /** Digits that the rounding of the computer leaves alone. */
+  private static final int CLEAN_DIGITS = 12;
+
   private static final Pattern DECIMAL =
       Pattern.compile("([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)", Pattern.DOTALL);
   private static final Pattern FRACTION =
@@ -79,6 +82,14 @@ record NumberText(double number, String rest) {
 
   /** The number rounded to so many significant digits, for people; never NaN. */
   static String rounded(double number, int digits) {
+    return rounded(number, digits, RoundingMode.HALF_EVEN);
+  }
+
+  /**
+   * The number rounded in a direction. What differs from the last digit shown by nothing but the
+   * rounding of the computer is not moved by a whole digit.
+   */
+  static String rounded(double number, int digits, RoundingMode rounding) {
     if (!Double.isFinite(number)) {
       throw new IllegalArgumentException("a result to be printed must be finite but was " + number);
     }
@@ -86,7 +97,8 @@ record NumberText(double number, String rest) {
       return "0";
     }
     BigDecimal exact = new BigDecimal(number);
-    BigDecimal round = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    BigDecimal clean = exact.round(new MathContext(CLEAN_DIGITS, RoundingMode.HALF_EVEN));
+    BigDecimal round = clean.round(new MathContext(digits, rounding));
     double size = Math.abs(round.doubleValue());
     if (size >= PLAIN_BELOW || size < PLAIN_FROM) {
       String mantissa = round.unscaledValue().abs().toString();

@@ -1,5 +1,6 @@
 package sandslurry.units;
 
+import java.math.RoundingMode;
 import java.util.Locale;
 import javax.measure.Quantity;
 
@@ -33,6 +34,34 @@ public enum UnitSystem {
   public String show(Kind<?> kind, double si) {
     String symbol = kind.symbol(this);
     return symbol.isEmpty() ? number(kind, si) : number(kind, si) + " " + symbol;
+  }
+
+  /**
+   * Writes a required minimum: rounded up, so that who keeps the number shown keeps the minimum.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @return the number with its unit
+   */
+  public String showAtLeast(Kind<?> kind, double si) {
+    return show(kind, si, RoundingMode.CEILING);
+  }
+
+  /**
+   * Writes an allowed maximum: rounded down, so that who keeps the number shown keeps the maximum.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @return the number with its unit
+   */
+  public String showAtMost(Kind<?> kind, double si) {
+    return show(kind, si, RoundingMode.FLOOR);
+  }
+
+  private String show(Kind<?> kind, double si, RoundingMode rounding) {
+    String symbol = kind.symbol(this);
+    String number = NumberText.rounded(kind.number(this, si), kind.digits(), rounding);
+    return symbol.isEmpty() ? number : number + " " + symbol;
   }
 
   /**

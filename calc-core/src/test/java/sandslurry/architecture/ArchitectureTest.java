@@ -139,10 +139,12 @@ class ArchitectureTest {
   }
 
   @Test
-  void onlyDesignReadsAndWritesJson() {
+  void onlyTheDesignFileAndTheViewOfResultsKnowJson() {
     classes()
         .that()
         .resideOutsideOfPackages(in("design"))
+        .and()
+        .doNotHaveSimpleName("JsonView")
         .should()
         .onlyDependOnClassesThat()
         .resideOutsideOfPackage("com.fasterxml..")

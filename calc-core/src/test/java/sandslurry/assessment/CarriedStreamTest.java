@@ -16,7 +16,7 @@ import sandslurry.design.MixtureSpec;
 import sandslurry.material.sand.Gradation;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 import sandslurry.units.Measure;
 
@@ -35,7 +35,7 @@ class CarriedStreamTest {
 
   private static Assessment assess(DesignDocument document) {
     Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
-    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN");
+    assertThat(new TextView(100).write(DesignReport.everything(assessment))).doesNotContain("NaN");
     return assessment;
   }
 

@@ -23,7 +23,7 @@ import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 
 /** The accounts of whole plants. */
@@ -211,7 +211,7 @@ class PlantAccountsTest {
     Assessment strict = assess(own);
     assertThat(strict.findings())
         .anyMatch(f -> f.element().contains("bedding on 0.300 mm") && f.what().contains("coarser"));
-    assertThat(new TextView(110).write(Report.of(strict))).contains("too little");
+    assertThat(new TextView(110).write(DesignReport.everything(strict))).contains("too little");
   }
 
   @Test

@@ -11,7 +11,7 @@ import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.UnitDay;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 
 /** Flush, batches, pits that settle, storages that give back, and the sizing of purge and water. */
@@ -32,7 +32,7 @@ class PlantFlushTest {
   }
 
   private static String text(Assessment assessment) {
-    return new TextView(100).write(Report.of(assessment)).replaceAll("\\s+", " ");
+    return new TextView(100).write(DesignReport.everything(assessment)).replaceAll("\\s+", " ");
   }
 
   private static DesignDocument plant() {

@@ -28,7 +28,7 @@ import sandslurry.design.UnitSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.Day;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 
 /** What must hold of every plant, tried on the example and on plants edited at random. */
@@ -152,7 +152,7 @@ class PlantProperties {
     conserves(design, result);
     agreesWithTheLimit(result);
     result.accounts().ifPresent(PlantProperties::balances);
-    String report = new TextView(100).write(Report.of(Evaluation.assess(design)));
+    String report = new TextView(100).write(DesignReport.everything(Evaluation.assess(design)));
     assertThat(report).doesNotContain("NaN", "Infinity");
   }
 
@@ -199,7 +199,7 @@ class PlantProperties {
     Assume.that(reading.design().isPresent());
     Assessment assessment = Evaluation.assess(reading.design().get());
     assertThat(assessment.findings()).isNotEmpty();
-    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN", "Infinity");
+    assertThat(new TextView(100).write(DesignReport.everything(assessment))).doesNotContain("NaN", "Infinity");
     conserves(reading.design().get(), assessment.plant().orElseThrow());
   }
 
@@ -269,7 +269,7 @@ class PlantProperties {
     assertThat(assessment.verdict()).isEqualTo(Severity.FAIL);
     assertThat(assessment.findings())
         .anyMatch(finding -> finding.what().contains("comes to no steady state"));
-    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN");
+    assertThat(new TextView(100).write(DesignReport.everything(assessment))).doesNotContain("NaN");
   }
 
   @Example

@@ -14,7 +14,7 @@ import sandslurry.assessment.StateResult.Point;
 import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.design.DesignDocument;
 import sandslurry.pump.derating.RepresentativeViscosity;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 import sandslurry.units.Measure;
 
@@ -59,7 +59,7 @@ class PumpStationTest {
   @Test
   void waterChangesNothingAndTheReportDoesNotSpeakOfIt() {
     assertThat(together.pump().orElseThrow().viscous()).allMatch(v -> v.correction().none());
-    assertThat(new TextView(100).write(Report.of(together)))
+    assertThat(new TextView(100).write(DesignReport.everything(together)))
         .doesNotContain("9.6.7", "viscosity of the liquid");
     assertThat(together.findings()).noneMatch(f -> f.what().contains("beside the sand"));
   }

@@ -14,7 +14,7 @@ import sandslurry.assessment.ServiceResult.Day;
 import sandslurry.assessment.StopResult.FlushFlow;
 import sandslurry.assessment.StopResult.Plug;
 import sandslurry.design.DesignDocument;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
@@ -52,7 +52,8 @@ class StopTest {
   private static Assessment assess(DesignDocument document) {
     assertThat(document.read().problems()).isEmpty();
     Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
-    assertThat(new TextView(100).write(Report.of(assessment))).doesNotContain("NaN", "Infinity");
+    assertThat(new TextView(100).write(DesignReport.everything(assessment)))
+        .doesNotContain("NaN", "Infinity");
     return assessment;
   }
 
@@ -138,7 +139,8 @@ class StopTest {
     Assessment assessed = assess(with(flat, "Down", 150, -90, "Up", 150, 95));
     StopResult stop = assessed.service().stop().orElseThrow();
     assertThat(stop.restart().highPa()).isEmpty();
-    assertThat(new TextView(100).write(Report.of(assessed))).contains("beyond any pump");
+    assertThat(new TextView(100).write(DesignReport.everything(assessed)))
+        .contains("beyond any pump");
     assertThat(assessed.findings()).anyMatch(f -> f.why().contains("more than any pump has"));
   }
 

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 
 /** Designs that are valid field by field but whose sand does not flow or stalls the pump. */
@@ -16,7 +16,7 @@ class ThickMixtureTest {
   private static Assessment assess(DesignDocument document) {
     Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
     // The report is asked for as well: no exception may reach a person there either.
-    assertThat(new TextView(100).write(Report.of(assessment))).isNotEmpty();
+    assertThat(new TextView(100).write(DesignReport.everything(assessment))).isNotEmpty();
     return assessment;
   }
 

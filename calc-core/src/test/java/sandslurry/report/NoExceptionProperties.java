@@ -101,9 +101,9 @@ class NoExceptionProperties {
 
   private static void shown(Design design) {
     Assessment assessment = Evaluation.assess(design);
-    String report = new TextView(100).write(Report.of(assessment));
+    String report = new TextView(100).write(DesignReport.everything(assessment));
     assertThat(report).doesNotContain("NaN").doesNotContain("Infinity");
-    assertThat(Report.headline(assessment)).startsWith(assessment.verdict().name() + ": ");
+    assertThat(sandslurry.report.Answer.sentence(assessment)).isNotBlank();
   }
 
   private static void readAndShown(String text) {

@@ -1,7 +1,11 @@
 package sandslurry.ui;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.MalformedInputException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -32,6 +36,23 @@ final class BadInputException extends Exception {
       throw new BadInputException(file + " is not a design file: " + e.getMessage());
     } catch (IOException e) {
       throw new BadInputException(file + " cannot be read: " + reason(e));
+    }
+  }
+
+  /** Reads a design from standard input. */
+  static DesignDocument read(InputStream in) throws BadInputException {
+    try {
+      return DesignDocument.parse(
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .decode(ByteBuffer.wrap(in.readAllBytes()))
+              .toString());
+    } catch (CharacterCodingException e) {
+      throw new BadInputException("standard input is not text in UTF-8");
+    } catch (DesignTextException e) {
+      throw new BadInputException("standard input is not a design: " + e.getMessage());
+    } catch (IOException e) {
+      throw new BadInputException("standard input cannot be read: " + reason(e));
     }
   }
 

@@ -81,8 +81,21 @@ final class ChartPainter {
         2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash.length == 0 ? null : dash, 0);
   }
 
+  /** A chart in the font of the form. */
   static JFreeChart chart(ChartData data) {
-    JFreeChart chart = data.bars().isEmpty() ? curves(data) : bars(data);
+    Font base = UIManager.getFont("Label.font");
+    return chart(data, base == null ? new Font(Font.SANS_SERIF, Font.PLAIN, 12) : base, false);
+  }
+
+  /** A chart in a font of its own, for paper: in lines and areas alone, without pictures in it. */
+  static JFreeChart onPaper(ChartData data, Font font) {
+    JFreeChart chart = chart(data, font, true);
+    chart.setTitle((String) null);
+    return chart;
+  }
+
+  private static JFreeChart chart(ChartData data, Font font, boolean paper) {
+    JFreeChart chart = data.bars().isEmpty() ? curves(data, font) : bars(data, font, paper);
     chart.setBackgroundPaint(Color.WHITE);
     chart.getPlot().setBackgroundPaint(Color.WHITE);
     chart.getPlot().setOutlinePaint(Color.GRAY);
@@ -91,14 +104,12 @@ final class ChartPainter {
   }
 
   /** The theme goes on first: it forgets every paint that was set on a renderer. */
-  private static JFreeChart themed(JFreeChart chart) {
-    theme().apply(chart);
+  private static JFreeChart themed(JFreeChart chart, Font font) {
+    theme(font).apply(chart);
     return chart;
   }
 
-  private static StandardChartTheme theme() {
-    Font base = UIManager.getFont("Label.font");
-    Font font = base == null ? new Font(Font.SANS_SERIF, Font.PLAIN, 12) : base;
+  private static StandardChartTheme theme(Font font) {
     StandardChartTheme theme = new StandardChartTheme("plain");
     theme.setExtraLargeFont(font.deriveFont(Font.BOLD, font.getSize2D() * 1.15f));
     theme.setLargeFont(font);
@@ -112,7 +123,7 @@ final class ChartPainter {
     return theme;
   }
 
-  private static JFreeChart curves(ChartData data) {
+  private static JFreeChart curves(ChartData data, Font font) {
     JFreeChart chart =
         themed(
             ChartFactory.createXYLineChart(
@@ -123,7 +134,8 @@ final class ChartPainter {
                 PlotOrientation.VERTICAL,
                 true,
                 false,
-                false));
+                false),
+            font);
     XYPlot plot = chart.getXYPlot();
     plot.setRenderer(renderer(data.series(), 0));
     if (data.shares()) {
@@ -266,7 +278,7 @@ final class ChartPainter {
     return new TexturePaint(tile, new Rectangle(size, size));
   }
 
-  private static JFreeChart bars(ChartData data) {
+  private static JFreeChart bars(ChartData data, Font font, boolean paper) {
     DefaultCategoryDataset set = new DefaultCategoryDataset();
     List<String> groups = new ArrayList<>();
     List<String> families = new ArrayList<>();
@@ -282,12 +294,18 @@ final class ChartPainter {
     JFreeChart chart =
         themed(
             ChartFactory.createBarChart(
-                data.title(), null, data.y(), set, PlotOrientation.HORIZONTAL, true, false, false));
+                data.title(), null, data.y(), set, PlotOrientation.HORIZONTAL, true, false, false),
+            font);
     CategoryPlot plot = chart.getCategoryPlot();
     StackedBarRenderer renderer = new StackedBarRenderer();
     for (int i = 0; i < groups.size(); i++) {
-      renderer.setSeriesPaint(i, fill(groups.get(i), families.indexOf(family(groups.get(i)))));
-      renderer.setSeriesOutlinePaint(i, Color.DARK_GRAY);
+      String group = groups.get(i);
+      int index = families.indexOf(family(group));
+      boolean hatched = group.endsWith(ChartData.HATCHED);
+      renderer.setSeriesPaint(i, paper && hatched ? Color.WHITE : fill(group, index));
+      renderer.setSeriesOutlinePaint(
+          i, paper && hatched ? FILLS[index % FILLS.length] : Color.DARK_GRAY);
+      renderer.setSeriesOutlineStroke(i, paper && hatched ? DASHED : new BasicStroke(1));
     }
     renderer.setDrawBarOutline(true);
     renderer.setBarPainter(new StandardBarPainter());

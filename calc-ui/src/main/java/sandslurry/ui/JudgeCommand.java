@@ -5,6 +5,12 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
@@ -15,23 +21,31 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
+import sandslurry.assessment.Severity;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Problem;
 import sandslurry.design.Reading;
-import sandslurry.report.Report;
+import sandslurry.report.Answer;
+import sandslurry.report.CsvView;
+import sandslurry.report.DesignReport;
+import sandslurry.report.JsonView;
 import sandslurry.report.TextView;
 
-/** Judges a design file and prints the report. */
+/** Judges design files and prints the answer. */
 @Command(
     name = "judge",
-    description = "Judges a design file and prints the report.",
+    description = {
+      "Judges design files - a line with its pump, a settling lane, a plant from the pens to the"
+          + " storage - and prints the answer.",
+      "Several files give a line each and a table; - reads standard input."
+    },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeListHeading = "%nExit codes (of several files the worst):%n",
     exitCodeList = {
       "0:pass",
       "1:caution",
       "2:fail",
-      "3:bad input: nothing was judged, the reasons are on standard error"
+      "3:bad input: the reasons are on standard error"
     })
 final class JudgeCommand implements Callable<Integer> {
   static final int REPORT_WIDTH = 100;
@@ -41,21 +55,49 @@ final class JudgeCommand implements Callable<Integer> {
     US
   }
 
+  private enum Format {
+    TEXT,
+    JSON,
+    CSV,
+    HTML
+  }
+
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The design file.")
-  private Path file;
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "1..*",
+      description = "The design files; - for standard input.")
+  private List<String> files = List.of();
 
   @Option(
       names = "--units",
       paramLabel = "metric|us",
-      description = "Units of the report; those of the file if not given.")
+      description = "Units of what is printed; those of the file if not given.")
   private Units units;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|csv|html",
+      defaultValue = "TEXT",
+      description = "What is printed: the answer as text, or all results as JSON, CSV or HTML.")
+  private Format format;
+
+  @Option(
+      names = "--working",
+      description = "Print the working as well: every step with equation, values and source.")
+  private boolean working;
+
+  @Option(
+      names = "--report",
+      paramLabel = "FILE",
+      description = "Write the design report to a file (.pdf or .html).")
+  private Path report;
 
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Write the report to a file (UTF-8) and print the verdict only.")
+      description = "Write what would be printed to a file (UTF-8) and print the verdict only.")
   private Path out;
 
   @Option(
@@ -64,9 +106,64 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Write the drawing of the plant's flows to a file (PNG).")
   private Path drawing;
 
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "The date in the design report; today if not given.")
+  private LocalDate date;
+
+  /**
+   * A design file that was judged.
+   *
+   * @param file its name
+   * @param document what was typed
+   * @param assessment what came of it
+   */
+  private record Judged(String file, DesignDocument document, Assessment assessment) {}
+
   @Override
   public Integer call() throws BadInputException {
-    DesignDocument document = BadInputException.load(file);
+    if (files.size() > 1 && (report != null || drawing != null)) {
+      throw new BadInputException("--report and --drawing take one design file at a time.");
+    }
+    List<Judged> judged = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    for (String file : files) {
+      try {
+        judged.add(judge(file));
+      } catch (BadInputException e) {
+        problems.add(files.size() > 1 ? file + ":\n" + e.getMessage() : e.getMessage());
+      }
+    }
+    if (judged.isEmpty()) {
+      throw new BadInputException(String.join("\n", problems));
+    }
+    problems.forEach(spec.commandLine().getErr()::println);
+    if (drawing != null) {
+      draw(judged.get(0).assessment());
+    }
+    if (report != null) {
+      report(judged.get(0));
+    }
+    print(judged);
+    int worst =
+        judged.stream().mapToInt(j -> code(j.assessment().verdict())).max().orElse(Main.BAD_INPUT);
+    return problems.isEmpty() ? worst : Main.BAD_INPUT;
+  }
+
+  private static int code(Severity verdict) {
+    return switch (verdict) {
+      case NOTE, PASS -> 0;
+      case CAUTION -> 1;
+      case FAIL -> 2;
+    };
+  }
+
+  private Judged judge(String file) throws BadInputException {
+    DesignDocument document =
+        file.equals("-")
+            ? BadInputException.read(System.in)
+            : BadInputException.load(Path.of(file));
     if (units != null) {
       document = document.with("/units", units == Units.US ? "US" : "metric");
     }
@@ -77,32 +174,97 @@ final class JudgeCommand implements Callable<Integer> {
               .map(Problem::toString)
               .collect(Collectors.joining(System.lineSeparator())));
     }
-    Assessment assessment = Evaluation.assess(reading.design().get());
-    String report = new TextView(REPORT_WIDTH).write(Report.of(assessment));
-    if (drawing != null) {
-      draw(assessment);
-    }
-    PrintWriter console = spec.commandLine().getOut();
-    if (out == null) {
-      console.print(report);
-    } else {
-      write(report);
-      console.println(Report.headline(assessment));
-    }
-    console.flush();
-    return switch (assessment.verdict()) {
-      case NOTE, PASS -> 0;
-      case CAUTION -> 1;
-      case FAIL -> 2;
-    };
+    return new Judged(file, document, Evaluation.assess(reading.design().get()));
   }
 
-  private void write(String report) throws BadInputException {
+  private void print(List<Judged> judged) throws BadInputException {
+    Map<String, Assessment> results = new LinkedHashMap<>();
+    judged.forEach(j -> results.put(j.file(), j.assessment()));
+    String text =
+        switch (format) {
+          case JSON -> JsonView.write(results);
+          case CSV -> CsvView.write(results);
+          case HTML -> html(judged);
+          case TEXT -> text(judged, results);
+        };
+    PrintWriter console = spec.commandLine().getOut();
+    if (out == null) {
+      console.print(text);
+    } else {
+      write(out, text.getBytes(StandardCharsets.UTF_8));
+      judged.forEach(j -> console.println(line(j)));
+    }
+    console.flush();
+  }
+
+  private String text(List<Judged> judged, Map<String, Assessment> results) {
+    TextView view = new TextView(REPORT_WIDTH);
+    if (judged.size() == 1) {
+      Assessment assessment = judged.get(0).assessment();
+      String answer = view.write(Answer.of(assessment));
+      return working
+          ? answer + "\n" + view.write(DesignReport.working(assessment))
+          : answer
+              + "More: --report FILE.pdf (tables, drawings, cautions)  --working  --format json\n";
+    }
+    return judged.stream().map(j -> line(j) + "\n").collect(Collectors.joining())
+        + "\n"
+        + view.write(List.of(Answer.table(results)));
+  }
+
+  private static String line(Judged judged) {
+    return judged.assessment().verdict()
+        + " "
+        + judged.file()
+        + ": "
+        + Answer.sentence(judged.assessment());
+  }
+
+  private String html(List<Judged> judged) throws BadInputException {
+    if (judged.size() > 1) {
+      throw new BadInputException("--format html takes one design file at a time.");
+    }
     try {
-      Files.writeString(out, report, StandardCharsets.UTF_8);
+      return file(judged.get(0)).html();
+    } catch (IOException e) {
+      throw new BadInputException("The report cannot be written: " + BadInputException.reason(e));
+    }
+  }
+
+  private void report(Judged judged) throws BadInputException {
+    String name = report.toString().toLowerCase(Locale.ROOT);
+    try {
+      if (name.endsWith(".pdf")) {
+        write(report, file(judged).pdf());
+      } else if (name.endsWith(".html") || name.endsWith(".htm")) {
+        write(report, file(judged).html().getBytes(StandardCharsets.UTF_8));
+      } else {
+        throw new BadInputException(
+            "--report needs a file whose name ends with .pdf or .html, not " + report);
+      }
     } catch (IOException e) {
       throw new BadInputException(
-          "The report cannot be written to " + out + ": " + BadInputException.reason(e));
+          "The report cannot be written to " + report + ": " + BadInputException.reason(e));
+    }
+  }
+
+  private ReportFile file(Judged judged) {
+    LocalDate day = date == null ? LocalDate.now() : date;
+    Path name = Path.of(judged.file()).getFileName();
+    return ReportFile.of(
+        judged.document(),
+        judged.assessment(),
+        judged.file().equals("-") ? "" : name.toString(),
+        day,
+        working);
+  }
+
+  private static void write(Path file, byte[] bytes) throws BadInputException {
+    try {
+      Files.write(file, bytes);
+    } catch (IOException e) {
+      throw new BadInputException(
+          "The report cannot be written to " + file + ": " + BadInputException.reason(e));
     }
   }
 

@@ -15,7 +15,7 @@ import javax.swing.JTextArea;
 import javax.swing.event.HyperlinkEvent;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.DesignDocument;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 
 /** Verdict, findings, charts, cautions and report: blank unless they belong to the inputs. */
@@ -133,7 +133,7 @@ final class ResultsPanel {
   }
 
   static String text(Assessment assessment) {
-    return new TextView(JudgeCommand.REPORT_WIDTH).write(Report.of(assessment));
+    return new TextView(JudgeCommand.REPORT_WIDTH).write(DesignReport.everything(assessment));
   }
 
   private void refresh() {

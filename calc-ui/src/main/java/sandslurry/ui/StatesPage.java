@@ -6,7 +6,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.StateResult;
 import sandslurry.report.Block;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 
 /** The states of the line, and what else it meets in service, as a page of HTML. */
 final class StatesPage {
@@ -15,7 +15,7 @@ final class StatesPage {
   private StatesPage() {}
 
   static String of(Assessment assessment) {
-    List<Block> blocks = Report.service(assessment);
+    List<Block> blocks = DesignReport.service(assessment);
     if (blocks.isEmpty()) {
       return FindingsPage.plain("This design has no transfer line, screw or gravity pipe.");
     }

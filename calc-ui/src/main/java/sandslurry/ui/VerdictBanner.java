@@ -2,7 +2,6 @@ package sandslurry.ui;
 
 import java.awt.Color;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -12,7 +11,7 @@ import net.miginfocom.swing.MigLayout;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Severity;
 import sandslurry.design.Problem;
-import sandslurry.report.Report;
+import sandslurry.report.Answer;
 
 /** The verdict in a word, a shape and a colour, with the reason in a sentence. */
 final class VerdictBanner {
@@ -48,12 +47,7 @@ final class VerdictBanner {
 
   private void show(Assessment assessment) {
     Severity verdict = assessment.verdict();
-    String headline = Report.headline(assessment);
-    String why = headline.substring(headline.indexOf(": ") + 2);
-    show(
-        Optional.of(verdict),
-        verdict.name(),
-        why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1));
+    show(Optional.of(verdict), verdict.name(), Answer.sentence(assessment));
   }
 
   private static String count(List<Problem> problems) {

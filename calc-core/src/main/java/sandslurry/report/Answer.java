@@ -1,0 +1,251 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Finding;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.SafetyCaution;
+import sandslurry.assessment.Severity;
+import sandslurry.assessment.StopResult;
+import sandslurry.transport.StoppedLine.Flush;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * The answer in one page: verdict, operating window, what decides, what to do, what is not known,
+ * the dangers in a line. The same blocks are printed, shown as the first page of the form and as
+ * the first page of the design report.
+ */
+public final class Answer {
+  private static final int MOST_FACTS = 7;
+  private static final int MOST_OTHERS = 6;
+  private static final int MOST_TO_DO = 6;
+  private static final int MOST_UNKNOWN = 4;
+  private static final int LONG = 170;
+
+  private static final String EVIDENCE =
+      "How near this is to a line of your own: no calculation of this kind was compared with lines"
+          + " measured in manure, and many coefficients are from memory, unverified.";
+
+  private final Assessment assessment;
+  private final UnitSystem units;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private Answer(Assessment assessment) {
+    this.assessment = assessment;
+    this.units = assessment.design().units();
+  }
+
+  /**
+   * The answer.
+   *
+   * @param assessment what came of a design
+   * @return the page as data
+   */
+  public static List<Block> of(Assessment assessment) {
+    Answer answer = new Answer(assessment);
+    answer.all();
+    return List.copyOf(answer.blocks);
+  }
+
+  /**
+   * The verdict in a sentence.
+   *
+   * @param assessment what came of a design
+   * @return what is gravest, or for a pass what is closest
+   */
+  public static String sentence(Assessment assessment) {
+    List<Deciding> facts = DecidingFacts.of(assessment);
+    if (assessment.verdict() != Severity.PASS) {
+      Finding gravest = assessment.findings().get(0);
+      return Findings.place(gravest) + ": " + gravest.what() + Findings.firstReason(gravest, LONG);
+    }
+    String closest =
+        facts.stream()
+            .filter(f -> f.margin().isPresent() && f.word().isEmpty())
+            .findFirst()
+            .map(
+                f ->
+                    " Closest is the "
+                        + f.what()
+                        + ": "
+                        + f.actual()
+                        + ", "
+                        + f.limit()
+                        + " ("
+                        + f.marginText()
+                        + " left).")
+            .orElse("");
+    return "Every criterion is met with its margin." + closest;
+  }
+
+  /**
+   * Several designs side by side.
+   *
+   * @param results what came of each, by the name of its file
+   * @return a row each: verdict, operating window and what is closest
+   */
+  public static Block table(Map<String, Assessment> results) {
+    List<List<String>> rows = new ArrayList<>();
+    results.forEach(
+        (file, assessment) -> {
+          String closest =
+              DecidingFacts.of(assessment).stream()
+                  .findFirst()
+                  .map(f -> f.what() + ": " + f.actual() + ", " + f.limit())
+                  .orElse("-");
+          rows.add(
+              List.of(
+                  file,
+                  assessment.verdict().name(),
+                  OperatingBlock.of(assessment).map(Answer::windowText).orElse("-"),
+                  closest));
+        });
+    return new Block.Table(List.of("design", "verdict", "operating window", "closest"), rows);
+  }
+
+  private static String windowText(Block.Window window) {
+    return window.lowest().isEmpty()
+        ? "none"
+        : window.highest().isEmpty()
+            ? "from " + window.lowestText() + " " + window.unit()
+            : window.lowestText() + " to " + window.highestText() + " " + window.unit();
+  }
+
+  private void all() {
+    blocks.add(new Block.Verdict(assessment.design().title(), assessment.verdict()));
+    blocks.add(new Block.Paragraph(sentence(assessment)));
+    assessment.plant().ifPresent(plant -> blocks.addAll(PlantNumbers.of(assessment, plant)));
+    OperatingBlock.of(assessment).ifPresent(blocks::add);
+    decides();
+    others();
+    toDo();
+    unknown();
+    dangers();
+  }
+
+  private void heading(String text) {
+    blocks.add(new Block.Heading(3, text));
+  }
+
+  private void decides() {
+    List<Deciding> facts = DecidingFacts.of(assessment);
+    if (facts.isEmpty()) {
+      return;
+    }
+    blocks.add(
+        new Block.Table(
+            List.of("What decides", "actual", "limit", "margin"),
+            facts.stream()
+                .limit(MOST_FACTS)
+                .map(f -> List.of(f.what(), f.actual(), f.limit(), f.marginText()))
+                .toList()));
+  }
+
+  /** Everything that is amiss beside the gravest, which stands in the sentence. */
+  private void others() {
+    List<Finding> amiss =
+        assessment.findings().stream()
+            .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
+            .skip(1)
+            .toList();
+    if (amiss.isEmpty()) {
+      return;
+    }
+    heading("Also");
+    List<String> seen = new ArrayList<>();
+    for (Finding finding : amiss) {
+      String text = finding.severity() + " " + Findings.place(finding) + ": " + finding.what();
+      if (seen.stream().noneMatch(text::equals)) {
+        seen.add(text);
+      }
+    }
+    List<String> shown = new ArrayList<>(seen.subList(0, Math.min(MOST_OTHERS, seen.size())));
+    if (seen.size() > MOST_OTHERS) {
+      shown.add("and " + (seen.size() - MOST_OTHERS) + " more, in the design report");
+    }
+    blocks.add(Block.Items.bullets(shown));
+  }
+
+  private void toDo() {
+    Set<String> cures = new LinkedHashSet<>();
+    for (Finding finding : assessment.findings()) {
+      if (finding.severity().compareTo(Severity.CAUTION) >= 0 && !finding.cure().isEmpty()) {
+        cures.add(finding.cure());
+      }
+    }
+    assessment.service().stop().flatMap(this::flush).ifPresent(cures::add);
+    for (Finding finding : assessment.findings()) {
+      if (finding.severity() == Severity.NOTE
+          && finding.topic() == Topic.PRESSURE
+          && !finding.cure().isEmpty()) {
+        cures.add(finding.cure());
+      }
+    }
+    if (!cures.isEmpty()) {
+      heading("Do");
+      blocks.add(Block.Items.numbered(cures.stream().limit(MOST_TO_DO).toList()));
+    }
+  }
+
+  /** The flush before a stop in one sentence, with its numbers. */
+  private Optional<String> flush(StopResult stop) {
+    if (!(stop.sandKg() > 0) || stop.flush().isEmpty()) {
+      return Optional.empty();
+    }
+    Flush flush = stop.flush().get();
+    return Optional.of(
+        "Flush before every stop: "
+            + units.show(Kind.FLOW, flush.flowM3ps())
+            + " or more of clean water for "
+            + units.show(Kind.TIME, flush.timeS())
+            + " ("
+            + units.show(Kind.VOLUME, flush.volumeM3())
+            + ").");
+  }
+
+  private void unknown() {
+    Set<String> unknown = new LinkedHashSet<>();
+    for (Finding finding : assessment.findings()) {
+      if (finding.topic() == Topic.DATA && finding.severity() == Severity.CAUTION) {
+        unknown.add(finding.what());
+      }
+    }
+    for (Finding finding : assessment.findings()) {
+      if (finding.topic() == Topic.DATA
+          && finding.severity() == Severity.NOTE
+          && !finding.cure().isEmpty()) {
+        unknown.add(finding.what() + " " + finding.cure());
+      }
+    }
+    List<String> shown = new ArrayList<>(unknown.stream().limit(MOST_UNKNOWN - 1L).toList());
+    shown.add(EVIDENCE);
+    heading("Not known");
+    blocks.add(Block.Items.bullets(shown));
+  }
+
+  private void dangers() {
+    heading("Dangers");
+    blocks.add(
+        new Block.Paragraph(
+            assessment.cautions().stream()
+                    .map(SafetyCaution::title)
+                    .filter(title -> !title.equals("Review"))
+                    .map(
+                        title ->
+                            title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1))
+                    .collect(Collectors.joining(" - "))
+                + ". The design report has them in full."));
+    blocks.add(
+        new Block.Paragraph(
+            "Screening only: a licensed practitioner must review the design; local codes come"
+                + " first."));
+  }
+}

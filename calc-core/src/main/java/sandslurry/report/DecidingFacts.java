@@ -1,0 +1,299 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.FlowCase;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.PumpResult;
+import sandslurry.assessment.RunState;
+import sandslurry.assessment.ServiceResult;
+import sandslurry.assessment.ServiceResult.PumpInState;
+import sandslurry.assessment.Severity;
+import sandslurry.assessment.StateResult;
+import sandslurry.assessment.StateResult.SuctionPoint;
+import sandslurry.assessment.StopResult;
+import sandslurry.assessment.SurgeResult;
+import sandslurry.design.Design;
+import sandslurry.design.FlowSpec;
+import sandslurry.design.PumpSpec.MotorSpec;
+import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.transport.ClearLiquid.Regime;
+import sandslurry.transport.DepositionJudgement;
+import sandslurry.transport.SandCarriage;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** What decides a line, its pump and its lane, the closest first. */
+final class DecidingFacts {
+  private final Assessment assessment;
+  private final Design design;
+  private final UnitSystem units;
+  private final List<Deciding> facts = new ArrayList<>();
+
+  private DecidingFacts(Assessment assessment) {
+    this.assessment = assessment;
+    this.design = assessment.design();
+    this.units = design.units();
+  }
+
+  static List<Deciding> of(Assessment assessment) {
+    DecidingFacts all = new DecidingFacts(assessment);
+    assessment.line().ifPresent(all::line);
+    assessment.pump().flatMap(PumpResult::governing).ifPresent(all::duty);
+    all.service(assessment.service());
+    all.lane();
+    all.facts.sort(Comparator.comparingDouble(Deciding::closeness));
+    return List.copyOf(all.facts);
+  }
+
+  private String show(Kind<?> kind, double si) {
+    return units.show(kind, si);
+  }
+
+  private void line(LineResult line) {
+    if (line.states().isEmpty()) {
+      return;
+    }
+    velocity(line);
+    workingPressure(line);
+  }
+
+  /** Of all runs and flow rates, the one with the least left above the required velocity. */
+  private void velocity(LineResult line) {
+    List<RunSpec> runs = design.route().orElseThrow().runs();
+    Deciding closest = null;
+    for (LineState state : line.states()) {
+      for (int i = 0; i < state.runs().size(); i++) {
+        Optional<Deciding> one =
+            velocity(
+                state.runs().get(i),
+                state.flowCase(),
+                runs.size() == 1 ? "" : ", " + runs.get(i).name());
+        if (one.isPresent() && (closest == null || one.get().closeness() < closest.closeness())) {
+          closest = one.get();
+        }
+      }
+    }
+    if (closest != null) {
+      facts.add(closest);
+    }
+  }
+
+  private Optional<Deciding> velocity(RunState run, FlowCase flowCase, String where) {
+    if (run.regime() == Regime.LAMINAR && run.carriage().isPresent()) {
+      SandCarriage carriage = run.carriage().get();
+      String what = "yield stress in laminar flow, " + at(flowCase) + where;
+      String actual = show(Kind.STRESS, carriage.yieldStressPa());
+      String needed = show(Kind.STRESS, carriage.neededYieldStressPa()) + " holds the sand";
+      return Optional.of(
+          run.severity() == Severity.PASS
+              ? Deciding.said(what, actual, needed, "sand carried")
+              : Deciding.amiss(
+                  what,
+                  actual,
+                  needed,
+                  carriage.support().carried() ? "not sure" : "sand settles"));
+    }
+    if (run.deposition().isEmpty()) {
+      return Optional.empty();
+    }
+    DepositionJudgement judged = run.deposition().get();
+    return Optional.of(
+        Deciding.atLeast(
+            "velocity, " + at(flowCase) + where,
+            show(Kind.VELOCITY, judged.velocityMps()),
+            judged.velocityMps(),
+            show(Kind.VELOCITY, judged.velocityToPassMps()) + " required",
+            judged.velocityToPassMps()));
+  }
+
+  private static String at(FlowCase flowCase) {
+    return flowCase == FlowCase.DUTY ? "duty point" : flowCase.words() + " flow rate";
+  }
+
+  private void workingPressure(LineResult line) {
+    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    List<RunSpec> runs = design.route().orElseThrow().runs();
+    Deciding closest = null;
+    for (LineState state : line.states()) {
+      for (int i = 0; i < state.runs().size(); i++) {
+        OptionalDouble rating = runs.get(i).ratingPa(assessment.carrier().temperatureK());
+        if (rating.isEmpty()) {
+          continue;
+        }
+        double most =
+            Math.max(
+                Measure.PRESSURE.si(state.runs().get(i).startPressure()),
+                Measure.PRESSURE.si(state.runs().get(i).endPressure()));
+        double allowed = share * rating.getAsDouble();
+        Deciding one =
+            Deciding.atMost(
+                "working pressure" + (runs.size() == 1 ? "" : ", " + runs.get(i).name()),
+                show(Kind.PRESSURE, most),
+                most,
+                show(Kind.PRESSURE, allowed) + " allowed",
+                allowed);
+        if (closest == null || one.closeness() < closest.closeness()) {
+          closest = one;
+        }
+      }
+    }
+    if (closest != null) {
+      facts.add(closest);
+    }
+  }
+
+  private void duty(PumpResult.Duty duty) {
+    FlowSpec flow = design.flow().orElseThrow();
+    double there = Measure.FLOW.si(duty.flow());
+    double least = Measure.FLOW.si(flow.minimum());
+    double most = Measure.FLOW.si(flow.maximum());
+    String actual =
+        show(Kind.FLOW, there)
+            + " at "
+            + units.show(Kind.HEAD, duty.head())
+            + ", "
+            + units.show(Kind.POWER, duty.shaftPower())
+            + " at the shaft";
+    String range = units.number(Kind.FLOW, least) + " to " + show(Kind.FLOW, most);
+    facts.add(
+        there < least || there > most
+            ? Deciding.amiss("duty point", actual, range, there < least ? "below" : "above")
+            : Deciding.said("duty point", actual, range, "within"));
+  }
+
+  private void service(ServiceResult service) {
+    service.governing().ifPresent(state -> governing(service, state));
+    waterHammer(service.surges());
+    npsh(service.pumps());
+    motor(service.pumps());
+    service.stop().ifPresent(this::restart);
+  }
+
+  /** The worst of the states beside the flow rates that every line is judged at. */
+  private void governing(ServiceResult service, StateResult state) {
+    if (state.point().isEmpty() || state.point().get().toPassMps().isEmpty()) {
+      return;
+    }
+    boolean one = assessment.line().stream().flatMap(l -> l.states().stream()).count() > 0;
+    boolean listed =
+        one
+            && assessment.line().orElseThrow().states().stream()
+                .anyMatch(s -> state.name().startsWith(s.flowCase().words()));
+    StateResult.Point point = state.point().get();
+    if (listed || point.regime() == Regime.LAMINAR) {
+      return;
+    }
+    facts.add(
+        Deciding.atLeast(
+            "velocity, state \"" + state.name() + "\"",
+            show(Kind.VELOCITY, point.velocityMps()),
+            point.velocityMps(),
+            show(Kind.VELOCITY, point.toPassMps().getAsDouble()) + " required",
+            point.toPassMps().getAsDouble()));
+  }
+
+  private void waterHammer(List<SurgeResult> surges) {
+    surges.stream()
+        .filter(s -> s.ratingPa().isPresent())
+        .map(
+            s ->
+                Deciding.atMost(
+                    "water hammer, " + (s.slow().isPresent() ? "stop as given" : "sudden stop"),
+                    show(Kind.PRESSURE, s.workingPa() + s.judgedPa()),
+                    s.workingPa() + s.judgedPa(),
+                    show(Kind.PRESSURE, s.ratingPa().getAsDouble()) + " rated",
+                    s.ratingPa().getAsDouble()))
+        .min(Comparator.comparingDouble(Deciding::closeness))
+        .ifPresent(facts::add);
+  }
+
+  private void npsh(List<PumpInState> pumps) {
+    pumps.stream()
+        .flatMap(p -> p.pump().suction().stream())
+        .filter(s -> s.requiredM().isPresent())
+        .min(Comparator.comparingDouble(DecidingFacts::npshLeft))
+        .ifPresent(
+            s -> {
+              double needed = s.margin().neededM(s.requiredM().getAsDouble());
+              facts.add(
+                  Deciding.atLeast(
+                      "NPSH available",
+                      show(Kind.HEAD, s.availableM()),
+                      s.availableM(),
+                      show(Kind.HEAD, needed) + " with margin",
+                      needed));
+            });
+  }
+
+  private static double npshLeft(SuctionPoint s) {
+    return s.availableM() / s.margin().neededM(s.requiredM().getAsDouble());
+  }
+
+  private void motor(List<PumpInState> pumps) {
+    pumps.stream()
+        .filter(p -> p.pump().motor().isPresent())
+        .map(
+            p -> {
+              double allowed = allowed(p.pump().motor().get());
+              return Deciding.atMost(
+                  "shaft power, " + p.pump().name(),
+                  show(Kind.POWER, p.pump().shaftW()),
+                  p.pump().shaftW(),
+                  show(Kind.POWER, allowed) + " of the motor",
+                  allowed);
+            })
+        .min(Comparator.comparingDouble(Deciding::closeness))
+        .ifPresent(facts::add);
+  }
+
+  private static double allowed(MotorSpec motor) {
+    return Measure.POWER.si(motor.rating()) * Measure.FRACTION.si(motor.serviceFactor());
+  }
+
+  private void restart(StopResult stop) {
+    if (!(stop.sandKg() > 0)) {
+      return;
+    }
+    double least = stop.staticPa() + stop.restart().lowPa();
+    OptionalDouble most = stop.restart().highPa();
+    String range =
+        most.isPresent()
+            ? units.number(Kind.PRESSURE, least)
+                + " to "
+                + show(Kind.PRESSURE, stop.staticPa() + most.getAsDouble())
+            : show(Kind.PRESSURE, least) + " or more, beyond any pump";
+    boolean never = least > stop.availablePa();
+    boolean sure = most.isPresent() && stop.staticPa() + most.getAsDouble() <= stop.availablePa();
+    String available = show(Kind.PRESSURE, stop.availablePa()) + " available";
+    facts.add(
+        never
+            ? Deciding.amiss("restart over a settled bed", range, available, "does not start")
+            : Deciding.said(
+                "restart over a settled bed", range, available, sure ? "starts" : "uncertain"));
+  }
+
+  private void lane() {
+    assessment
+        .lane()
+        .ifPresent(
+            lane -> {
+              double wanted = Measure.FRACTION.si(design.criteria().sandCapture());
+              double low = lane.retained().vetter();
+              double high = lane.retained().campDobbins();
+              facts.add(
+                  new Deciding(
+                      "sand captured by the lane",
+                      units.number(Kind.PERCENT, low) + " to " + show(Kind.PERCENT, high),
+                      show(Kind.PERCENT, wanted) + " wanted",
+                      OptionalDouble.of(low / wanted - 1),
+                      low >= wanted ? "met" : high >= wanted ? "uncertain" : "short"));
+            });
+  }
+}

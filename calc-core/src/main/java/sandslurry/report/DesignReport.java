@@ -1,0 +1,189 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Step;
+import sandslurry.design.DesignDocument;
+
+/**
+ * The design report that an engineer checks and signs: the answer, what it means on the farm, the
+ * inputs, drawings, tables by subject, findings, cautions, sources, and room for signature and
+ * seal.
+ */
+public final class DesignReport {
+  private static final String STATEMENT =
+      "This report is a screening estimate by computation. A licensed practitioner must review and"
+          + " take responsibility for the design. Local codes, the permitting agency and the"
+          + " makers' instructions come first. No calculation of this kind was compared with lines"
+          + " measured in manure, and many coefficients are from memory, unverified; the theory"
+          + " pages say which.";
+
+  /** What a publication has and a definition has not. */
+  private static final Pattern YEAR = Pattern.compile("\\b(18|19|20)[0-9]{2}\\b");
+
+  private final Assessment assessment;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private DesignReport(Assessment assessment) {
+    this.assessment = assessment;
+  }
+
+  /**
+   * The report.
+   *
+   * @param document the design as typed
+   * @param assessment what came of it
+   * @param title what the report says of itself
+   * @return the report as data
+   */
+  public static List<Block> of(DesignDocument document, Assessment assessment, TitleBlock title) {
+    DesignReport report = new DesignReport(assessment);
+    report.titleBlock(title);
+    report.blocks.addAll(Answer.of(assessment));
+    report.blocks.add(new Block.NewPage());
+    report.farm();
+    report.blocks.addAll(InputsSection.of(document, assessment));
+    report.drawings();
+    report.tables();
+    report.findings();
+    report.safety();
+    report.sources();
+    report.signature();
+    return List.copyOf(report.blocks);
+  }
+
+  /**
+   * All that there is to tell of an assessment, as one text to read or to search.
+   *
+   * @param assessment what came of a design
+   * @return answer, tables, findings, cautions and working
+   */
+  public static List<Block> everything(Assessment assessment) {
+    DesignReport report = new DesignReport(assessment);
+    report.blocks.addAll(Answer.of(assessment));
+    report.tables();
+    report.findings();
+    report.safety();
+    report.blocks.addAll(working(assessment));
+    return List.copyOf(report.blocks);
+  }
+
+  /**
+   * The part of the report on the line in service: its states, each pump, stop and restart, a day.
+   *
+   * @param assessment the assessment
+   * @return that part as data; empty when there is nothing to tell
+   */
+  public static List<Block> service(Assessment assessment) {
+    return ServiceSection.of(assessment);
+  }
+
+  /**
+   * The steps behind every number.
+   *
+   * @param assessment what came of a design
+   * @return the working as data
+   */
+  public static List<Block> working(Assessment assessment) {
+    return WorkingSection.of(assessment);
+  }
+
+  private void heading(int level, String text) {
+    blocks.add(new Block.Heading(level, text));
+  }
+
+  private void titleBlock(TitleBlock title) {
+    blocks.add(
+        new Block.Table(
+            List.of("", "", "", ""),
+            List.of(
+                List.of("Project", assessment.design().title(), "Date", title.date()),
+                List.of("Site", "", "Revision", ""),
+                List.of("Client", "", "File", title.file()),
+                List.of("Designer", "", "Checker", ""),
+                List.of("Program", title.program(), "Result", assessment.verdict().name()))));
+  }
+
+  private void farm() {
+    heading(1, "What this means on the farm");
+    blocks.addAll(FarmPage.of(assessment));
+  }
+
+  private void drawings() {
+    heading(1, "Drawings");
+    assessment
+        .line()
+        .filter(line -> !line.states().isEmpty())
+        .ifPresent(
+            line -> {
+              picture("system", "System curve, pump curve and duty point");
+              picture("grade", "Route profile with hydraulic grade line (HGL)");
+              picture("deposition", "Actual velocity against the deposition velocity");
+            });
+    assessment.dilution().ifPresent(d -> picture("dilution", "What dilution does"));
+    assessment.plant().ifPresent(p -> picture("plant", "Flows from the pens to the storage"));
+    if (blocks.get(blocks.size() - 1) instanceof Block.Heading) {
+      blocks.remove(blocks.size() - 1);
+    }
+  }
+
+  private void picture(String id, String caption) {
+    blocks.add(new Block.Picture(id, caption));
+  }
+
+  private void tables() {
+    blocks.addAll(MaterialSection.of(assessment));
+    blocks.addAll(LineSection.of(assessment));
+    blocks.addAll(PumpSection.of(assessment));
+    blocks.addAll(ServiceSection.of(assessment));
+    blocks.addAll(LaneSection.of(assessment));
+    assessment
+        .plant()
+        .ifPresent(
+            plant ->
+                blocks.addAll(
+                    PlantSection.of(
+                        plant,
+                        assessment.design().plant().orElseThrow(),
+                        assessment.design().units())));
+    blocks.addAll(LaneSection.ofPlant(assessment));
+    blocks.addAll(BandSection.of(assessment));
+  }
+
+  private void findings() {
+    heading(1, "Findings");
+    blocks.addAll(FindingsSection.of(assessment));
+  }
+
+  private void safety() {
+    heading(1, "Safety");
+    blocks.addAll(SafetySection.of(assessment));
+  }
+
+  /** Every publication that a step of the working names, once. */
+  private void sources() {
+    List<String> sources =
+        assessment.working().stream()
+            .map(Step::source)
+            .filter(source -> YEAR.matcher(source).find())
+            .distinct()
+            .sorted()
+            .toList();
+    heading(1, "Sources");
+    blocks.add(
+        new Block.Items(
+            sources.isEmpty() ? List.of("common practice, no source") : sources,
+            Block.Items.Style.SMALL_PRINT));
+  }
+
+  private void signature() {
+    heading(1, "Review");
+    blocks.add(new Block.Paragraph(STATEMENT));
+    blocks.add(
+        new Block.Room(
+            List.of(
+                "Designed by", "Checked by", "License and state", "Date", "Signature and seal")));
+  }
+}

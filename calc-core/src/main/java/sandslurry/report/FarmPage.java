@@ -1,0 +1,88 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Finding;
+import sandslurry.assessment.Severity;
+import sandslurry.assessment.StopResult;
+import sandslurry.transport.StoppedLine.Flush;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What a design means on the farm, without a term that a farmer would have to look up. */
+final class FarmPage {
+  private static final int MOST_TO_DO = 6;
+
+  private final Assessment assessment;
+  private final UnitSystem units;
+
+  private FarmPage(Assessment assessment) {
+    this.assessment = assessment;
+    this.units = assessment.design().units();
+  }
+
+  static List<Block> of(Assessment assessment) {
+    FarmPage page = new FarmPage(assessment);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph(page.verdict()));
+    List<String> rules = page.rules();
+    blocks.add(Block.Items.numbered(rules));
+    return blocks;
+  }
+
+  private String verdict() {
+    return switch (assessment.verdict()) {
+      case FAIL ->
+          "As designed this does not work. Do not build it like this: change it first, then have it"
+              + " judged again.";
+      case CAUTION ->
+          "It may work, but something is too close or not known well enough. Settle the points"
+              + " below before you build.";
+      default ->
+          "By this calculation it works, as long as it is built and run as written here: the same"
+              + " pipe, the same sand, the same flow rate.";
+    };
+  }
+
+  private List<String> rules() {
+    Set<String> rules = new LinkedHashSet<>();
+    for (Finding finding : assessment.findings()) {
+      if (finding.severity().compareTo(Severity.CAUTION) >= 0 && !finding.cure().isEmpty()) {
+        rules.add(finding.cure());
+      }
+    }
+    List<String> shown = new ArrayList<>(rules.stream().limit(MOST_TO_DO).toList());
+    assessment
+        .line()
+        .flatMap(line -> line.leastSafeFlow())
+        .ifPresent(
+            flow ->
+                shown.add(
+                    "Keep the line above "
+                        + units.showAtLeast(Kind.FLOW, Kind.FLOW.measure().si(flow))
+                        + " whenever it carries sand: below that the sand settles and plugs it."));
+    assessment.service().stop().ifPresent(stop -> flush(stop, shown));
+    shown.add(
+        "Never go down into a pit, tank or channel, and never reach into a pump, auger or plugged"
+            + " pipe. Manure gas kills within seconds, and a plugged pipe can hold pressure.");
+    shown.add(
+        "Watch the sand: a coarser sand, less water or a worn pump changes the answer. Have it"
+            + " judged again.");
+    return shown;
+  }
+
+  private void flush(StopResult stop, List<String> rules) {
+    if (stop.sandKg() > 0 && stop.flush().isPresent()) {
+      Flush flush = stop.flush().get();
+      rules.add(
+          "Before every stop run clean water through the line: "
+              + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
+              + " for at least "
+              + units.showAtLeast(Kind.TIME, flush.timeS())
+              + ".");
+    }
+  }
+}

@@ -1,0 +1,275 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
+public final class HtmlBody {
+  /** A table up to so many rows is kept on one page. */
+  private static final int SHORT_TABLE = 18;
+
+  /** Characters of a label and its value that stand side by side with another pair. */
+  private static final int PAIR = 110;
+
+  /** Gives the markup of what is drawn: a picture in a page, or what stands in for it. */
+  public interface Drawings {
+    /**
+     * A chart or drawing.
+     *
+     * @param picture the picture
+     * @return its markup; empty when there is nothing to draw
+     */
+    String picture(Block.Picture picture);
+
+    /**
+     * An operating window.
+     *
+     * @param window the window
+     * @return its markup
+     */
+    String window(Block.Window window);
+  }
+
+  private final Drawings drawings;
+
+  /**
+   * Makes a view.
+   *
+   * @param drawings gives the markup of what is drawn
+   */
+  public HtmlBody(Drawings drawings) {
+    this.drawings = drawings;
+  }
+
+  /**
+   * Writes the blocks. A heading holds together with what follows it.
+   *
+   * @param blocks the report
+   * @return the markup of the body
+   */
+  public String write(List<Block> blocks) {
+    Body body = new Body();
+    blocks.forEach(block -> block.write(body));
+    body.endKeep();
+    return body.html.toString();
+  }
+
+  /**
+   * The headings of the chapters with the anchors that {@link #write} gives them.
+   *
+   * @param blocks the report
+   * @return the chapters in order
+   */
+  public static List<String> chapters(List<Block> blocks) {
+    return blocks.stream()
+        .filter(b -> b instanceof Block.Heading heading && heading.level() == 1)
+        .map(b -> ((Block.Heading) b).text())
+        .toList();
+  }
+
+  /**
+   * Makes text safe to stand in markup.
+   *
+   * @param text any text
+   * @return the text with the characters of markup replaced
+   */
+  public static String escape(String text) {
+    StringBuilder safe = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                default -> safe.appendCodePoint(allowed(c) ? c : 0xFFFD);
+              }
+            });
+    return safe.toString();
+  }
+
+  /** The characters that XML allows at all. */
+  private static boolean allowed(int c) {
+    return c == '\t'
+        || c == '\n'
+        || c == '\r'
+        || c >= 0x20 && c <= 0xD7FF
+        || c >= 0xE000 && c <= 0xFFFD
+        || c >= 0x10000;
+  }
+
+  /** The body as it grows. */
+  private final class Body implements BlockWriter {
+    private final StringBuilder html = new StringBuilder();
+    private int chapter;
+    private boolean keep;
+
+    private void startKeep() {
+      if (!keep) {
+        html.append("<div class=\"keep\">\n");
+        keep = true;
+      }
+    }
+
+    private void endKeep() {
+      if (keep) {
+        html.append("</div>\n");
+        keep = false;
+      }
+    }
+
+    @Override
+    public void heading(Block.Heading heading) {
+      boolean afterHeading = html.toString().endsWith("<!--h-->\n");
+      if (!afterHeading) {
+        endKeep();
+      }
+      startKeep();
+      String id = "";
+      if (heading.level() == 1) {
+        chapter++;
+        id = " id=\"chapter" + chapter + "\"";
+      }
+      String tag = "h" + (heading.level() + 1);
+      html.append("<" + tag + id + ">" + escape(heading.text()) + "</" + tag + "><!--h-->\n");
+    }
+
+    @Override
+    public void paragraph(Block.Paragraph paragraph) {
+      html.append("<p>").append(escape(paragraph.text())).append("</p>\n");
+      endKeep();
+    }
+
+    @Override
+    public void verdict(Block.Verdict verdict) {
+      endKeep();
+      String word = verdict.severity().name();
+      html.append("<div class=\"verdict ")
+          .append(word.toLowerCase(Locale.ROOT))
+          .append("\"><h1>")
+          .append(escape(verdict.title()))
+          .append("</h1><p class=\"word\">")
+          .append(word)
+          .append("</p></div>\n");
+    }
+
+    @Override
+    public void marked(Block.Marked card) {
+      String mark = card.mark().split(" ")[0].toLowerCase(Locale.ROOT);
+      html.append("<div class=\"card ").append(mark).append("\"><p><b class=\"mark\">");
+      html.append(escape(card.mark())).append("</b> ");
+      for (int i = 0; i < card.lines().size(); i++) {
+        if (i == 1) {
+          html.append("</p><p class=\"more\">");
+        } else if (i > 1) {
+          html.append("<br/>");
+        }
+        html.append(escape(card.lines().get(i)));
+      }
+      html.append("</p></div>\n");
+      endKeep();
+    }
+
+    @Override
+    public void items(Block.Items list) {
+      String tag = list.style() == Block.Items.Style.NUMBERS ? "ol" : "ul";
+      boolean small = list.style() == Block.Items.Style.SMALL_PRINT;
+      if (small) {
+        endKeep();
+      }
+      html.append("<" + tag + (small ? " class=\"small\">" : ">"));
+      list.items().forEach(item -> html.append("<li>").append(escape(item)).append("</li>"));
+      html.append("</" + tag + ">\n");
+      endKeep();
+    }
+
+    @Override
+    public void table(Block.Table table) {
+      boolean pairs = isPairs(table);
+      List<List<String>> rows = pairs ? sideBySide(table.rows()) : table.rows();
+      boolean small = rows.size() <= SHORT_TABLE;
+      if (!small) {
+        // The heading stays with the first rows by its own rule; the table goes on over pages.
+        endKeep();
+      }
+      html.append("<table class=\"" + (small ? "short" : "long"));
+      html.append(table.head().size() > 9 ? " wide" : "").append("\">");
+      if (table.head().stream().anyMatch(h -> !h.isEmpty())) {
+        html.append("<thead><tr>");
+        for (int i = 0; i < (pairs ? 2 : 1); i++) {
+          table.head().forEach(h -> html.append("<th>").append(escape(h)).append("</th>"));
+        }
+        html.append("</tr></thead>");
+      }
+      html.append("<tbody>");
+      for (List<String> row : rows) {
+        html.append("<tr>");
+        row.forEach(this::cell);
+        html.append("</tr>");
+      }
+      html.append("</tbody></table>\n");
+      endKeep();
+    }
+
+    /** A long table of short pairs, which half the width is enough for. */
+    private boolean isPairs(Block.Table table) {
+      return table.head().size() == 2
+          && table.rows().size() > 6
+          && table.rows().stream().allMatch(r -> r.get(0).length() + r.get(1).length() < PAIR);
+    }
+
+    private List<List<String>> sideBySide(List<List<String>> rows) {
+      int half = (rows.size() + 1) / 2;
+      List<List<String>> both = new ArrayList<>();
+      for (int i = 0; i < half; i++) {
+        List<String> right = half + i < rows.size() ? rows.get(half + i) : List.of("", "");
+        both.add(List.of(rows.get(i).get(0), rows.get(i).get(1), right.get(0), right.get(1)));
+      }
+      return both;
+    }
+
+    private void cell(String text) {
+      html.append(TextView.isNumber(text) ? "<td class=\"number\">" : "<td>")
+          .append(escape(text))
+          .append("</td>");
+    }
+
+    @Override
+    public void window(Block.Window window) {
+      startKeep();
+      html.append("<div class=\"window\">").append(drawings.window(window)).append("</div>\n");
+      endKeep();
+    }
+
+    @Override
+    public void picture(Block.Picture picture) {
+      String markup = drawings.picture(picture);
+      if (!markup.isEmpty()) {
+        startKeep();
+        html.append("<div class=\"picture\">").append(markup).append("<p class=\"caption\">");
+        html.append(escape(picture.caption())).append("</p></div>\n");
+      }
+      endKeep();
+    }
+
+    @Override
+    public void room(Block.Room room) {
+      startKeep();
+      html.append("<table class=\"room\"><tbody>");
+      for (String label : room.labels()) {
+        html.append("<tr><td class=\"label\">").append(escape(label)).append("</td>");
+        html.append("<td class=\"fill\">&#160;</td></tr>");
+      }
+      html.append("</tbody></table>\n");
+      endKeep();
+    }
+
+    @Override
+    public void newPage() {
+      endKeep();
+      html.append("<div class=\"newpage\"></div>\n");
+    }
+  }
+}

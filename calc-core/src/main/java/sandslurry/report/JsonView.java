@@ -1,0 +1,122 @@
+package sandslurry.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Finding;
+import sandslurry.assessment.SafetyCaution;
+import sandslurry.units.Kind;
+
+/**
+ * What came of a design as JSON, for other programs: every number in SI with its unit. The schema
+ * stands in {@code docs/result.schema.json}.
+ */
+public final class JsonView {
+  /** The version of what is written; it grows when a program that reads it would have to change. */
+  public static final int FORMAT_VERSION = 1;
+
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private JsonView() {}
+
+  /**
+   * Writes the results of some designs.
+   *
+   * @param results what came of each, by the name of its file
+   * @return one object for one design, else a list
+   */
+  public static String write(Map<String, Assessment> results) {
+    ArrayNode all = NODES.arrayNode();
+    results.forEach((file, assessment) -> all.add(one(file, assessment)));
+    try {
+      return JSON.writeValueAsString(all.size() == 1 ? all.get(0) : all) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a result could not be written", e);
+    }
+  }
+
+  private static ObjectNode one(String file, Assessment assessment) {
+    ObjectNode root = NODES.objectNode();
+    root.put("formatVersion", FORMAT_VERSION);
+    root.put("file", file);
+    root.put("title", assessment.design().title());
+    root.put("verdict", assessment.verdict().name());
+    root.put("sentence", Answer.sentence(assessment));
+    OperatingBlock.of(assessment).ifPresent(window -> root.set("window", window(assessment)));
+    root.set("findings", findings(assessment.findings()));
+    root.set("figures", figures(ReportFigures.of(assessment)));
+    ArrayNode cautions = root.putArray("cautions");
+    for (SafetyCaution caution : assessment.cautions()) {
+      ObjectNode node = cautions.addObject();
+      node.put("title", caution.title());
+      node.put("text", caution.text());
+      node.put("source", caution.source());
+    }
+    return root;
+  }
+
+  private static ObjectNode window(Assessment assessment) {
+    ObjectNode node = NODES.objectNode();
+    node.put("unit", "m3/s");
+    OperatingBlock.lowestM3ps(assessment).ifPresent(flow -> node.put("lowest", flow));
+    OperatingBlock.highestM3ps(assessment).ifPresent(flow -> node.put("highest", flow));
+    OperatingBlock.of(assessment)
+        .ifPresent(
+            window -> {
+              node.put("below", window.below());
+              node.put("above", window.above());
+            });
+    ArrayNode judged = node.putArray("judged");
+    assessment
+        .line()
+        .ifPresent(
+            line ->
+                line.states()
+                    .forEach(
+                        state -> {
+                          ObjectNode mark = judged.addObject();
+                          mark.put("at", state.flowCase().words());
+                          mark.put("value", Kind.FLOW.measure().si(state.flow()));
+                        }));
+    return node;
+  }
+
+  private static ArrayNode findings(List<Finding> findings) {
+    ArrayNode all = NODES.arrayNode();
+    for (Finding finding : findings) {
+      ObjectNode node = all.addObject();
+      node.put("id", Findings.id(finding));
+      node.put("severity", finding.severity().name());
+      node.put("topic", finding.topic().word());
+      node.put("element", finding.element());
+      node.put("what", finding.what());
+      node.put("why", finding.why());
+      node.put("do", finding.cure());
+    }
+    return all;
+  }
+
+  private static ArrayNode figures(List<ReportFigure> figures) {
+    ArrayNode all = NODES.arrayNode();
+    for (ReportFigure figure : figures) {
+      ObjectNode node = all.addObject();
+      node.put("id", figure.id());
+      node.put("label", figure.label());
+      node.put("element", figure.element());
+      node.put("at", figure.at());
+      node.put("unit", figure.unit());
+      node.put("low", figure.low());
+      node.put("value", figure.value());
+      node.put("high", figure.high());
+    }
+    return all;
+  }
+}

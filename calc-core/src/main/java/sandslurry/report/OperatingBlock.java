@@ -1,0 +1,81 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.FlowCase;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** The operating window of a line as a block. */
+final class OperatingBlock {
+  private OperatingBlock() {}
+
+  static Optional<Block.Window> of(Assessment assessment) {
+    return assessment
+        .line()
+        .filter(line -> !line.states().isEmpty())
+        .map(line -> window(assessment, line));
+  }
+
+  /** The lowest flow rate that carries the sand with its margin. */
+  static OptionalDouble lowestM3ps(Assessment assessment) {
+    return assessment
+        .line()
+        .flatMap(LineResult::leastSafeFlow)
+        .map(flow -> OptionalDouble.of(Measure.FLOW.si(flow)))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** The highest flow rate allowed. */
+  static OptionalDouble highestM3ps(Assessment assessment) {
+    return OptionalDouble.empty();
+  }
+
+  private static Block.Window window(Assessment assessment, LineResult line) {
+    UnitSystem units = assessment.design().units();
+    OptionalDouble lowest = shown(units, lowestM3ps(assessment));
+    OptionalDouble highest = shown(units, highestM3ps(assessment));
+    return new Block.Window(
+        Kind.FLOW.symbol(units),
+        lowest,
+        lowest.isPresent()
+            ? "sand settles"
+            : "no flow rate carries the sand by turbulence with its margin",
+        highest,
+        "",
+        marks(line, units));
+  }
+
+  private static List<Block.Window.Mark> marks(LineResult line, UnitSystem units) {
+    List<Block.Window.Mark> marks = new ArrayList<>();
+    for (LineState state : line.states()) {
+      double flow = number(units, Measure.FLOW.si(state.flow()));
+      String text = units.number(Kind.FLOW, Measure.FLOW.si(state.flow()));
+      String word = state.flowCase() == FlowCase.DUTY ? "duty" : state.flowCase().words();
+      Optional<Block.Window.Mark> same =
+          marks.stream().filter(m -> m.text().equals(text)).findFirst();
+      if (same.isPresent()) {
+        marks.remove(same.get());
+        word = same.get().word() + ", " + word;
+      }
+      marks.add(new Block.Window.Mark(flow, text, word));
+    }
+    marks.sort(Comparator.comparingDouble(Block.Window.Mark::flow));
+    return marks;
+  }
+
+  private static OptionalDouble shown(UnitSystem units, OptionalDouble si) {
+    return si.isPresent() ? OptionalDouble.of(number(units, si.getAsDouble())) : si;
+  }
+
+  private static double number(UnitSystem units, double si) {
+    return Kind.FLOW.number(units, si);
+  }
+}

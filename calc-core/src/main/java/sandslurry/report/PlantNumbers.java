@@ -1,0 +1,118 @@
+package sandslurry.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Figure;
+import sandslurry.assessment.PlantResult;
+import sandslurry.assessment.PlantResult.Accounts;
+import sandslurry.circuit.Range;
+import sandslurry.design.PlantSpec.Targets;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** The numbers that a plant is judged by: low, expected, high and wanted. */
+final class PlantNumbers {
+  private final UnitSystem units;
+  private final Targets targets;
+  private final List<List<String>> rows = new ArrayList<>();
+
+  private PlantNumbers(UnitSystem units, Targets targets) {
+    this.units = units;
+    this.targets = targets;
+  }
+
+  static List<Block> of(Assessment assessment, PlantResult plant) {
+    PlantNumbers numbers =
+        new PlantNumbers(
+            assessment.design().units(), assessment.design().plant().orElseThrow().targets());
+    plant.accounts().ifPresent(numbers::accounts);
+    return numbers.rows.isEmpty()
+        ? List.of()
+        : List.of(
+            new Block.Table(List.of("Plant", "low", "expected", "high", "wanted"), numbers.rows));
+  }
+
+  private void accounts(Accounts accounts) {
+    row(
+        "sand recovered, of the sand flushed",
+        Kind.PERCENT,
+        accounts.capture(),
+        "at least " + units.show(Kind.PERCENT, targets.sandCapture()));
+    row(
+        "total solids of the recycled liquor",
+        Kind.PERCENT,
+        accounts.liquor(),
+        most(Kind.PERCENT, targets.liquorSolids()));
+    accounts
+        .bed()
+        .ifPresent(
+            bed -> {
+              row(
+                  "organic matter of the recovered sand",
+                  Kind.PERCENT,
+                  bed.organicMatter(),
+                  "at most " + units.show(Kind.PERCENT, targets.bedOrganicMatter()));
+              row(
+                  "moisture of the recovered sand",
+                  Kind.PERCENT,
+                  bed.moisture(),
+                  "at most " + units.show(Kind.PERCENT, targets.bedMoisture()));
+            });
+    figure(accounts, "Sand", "bought in a month").ifPresent(f -> row("sand to buy in a month", f));
+    accounts
+        .storages()
+        .forEach(
+            (name, account) ->
+                figure(accounts, "Storage: " + name, "days of storage")
+                    .ifPresentOrElse(
+                        f ->
+                            row(name + " lasts", f.kind(), f.range(), least(targets.storageDays())),
+                        () ->
+                            rows.add(
+                                List.of(
+                                    name + " lasts",
+                                    "",
+                                    "never full",
+                                    "",
+                                    least(targets.storageDays())))));
+  }
+
+  private static Optional<Figure> figure(Accounts accounts, String group, String what) {
+    return accounts.groups().entrySet().stream()
+        .filter(e -> e.getKey().startsWith(group))
+        .map(Map.Entry::getValue)
+        .flatMap(List::stream)
+        .filter(f -> f.what().contains(what))
+        .findFirst();
+  }
+
+  private String most(Kind<?> kind, OptionalDouble si) {
+    return si.isPresent() ? "at most " + units.show(kind, si.getAsDouble()) : "-";
+  }
+
+  private String least(OptionalDouble days) {
+    return days.isPresent()
+        ? "at least " + units.show(Kind.DAYS, InUnit.ofDays(days.getAsDouble()))
+        : "-";
+  }
+
+  private void row(String what, Figure figure) {
+    row(what, figure.kind(), figure.range(), "-");
+  }
+
+  private void row(String what, Kind<?> kind, Range range, String wanted) {
+    String unit = kind.symbol(units);
+    rows.add(
+        List.of(
+            what + (unit.isEmpty() ? "" : ", " + unit),
+            units.number(kind, range.low()),
+            units.number(kind, range.base()),
+            units.number(kind, range.high()),
+            wanted));
+  }
+}

@@ -1,0 +1,113 @@
+package sandslurry.ui;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import org.jfree.chart.JFreeChart;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.report.Block;
+
+/** The charts and drawings of a report, in one font whatever the look of the form is. */
+final class ReportDrawings {
+  /** Fixed, so that form and command line draw the same. */
+  private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+
+  private static final int CHART_WIDTH = 680;
+  private static final int CHART_HEIGHT = 330;
+
+  /**
+   * Something that can be drawn at any size.
+   *
+   * @param width its natural width
+   * @param height its natural height
+   * @param painter paints it at its natural size
+   */
+  record Drawing(int width, int height, Painter painter) {}
+
+  /** Paints a drawing. */
+  interface Painter {
+    /**
+     * Paints.
+     *
+     * @param graphics where to
+     */
+    void paint(Graphics2D graphics);
+  }
+
+  private final Assessment assessment;
+  private final Charts charts;
+
+  ReportDrawings(Assessment assessment) {
+    this.assessment = assessment;
+    this.charts = new Charts(assessment);
+  }
+
+  Optional<Drawing> drawing(String id) {
+    return switch (id) {
+      case "system" -> charts.systemCurve().map(ReportDrawings::chart);
+      case "grade" -> charts.gradeLine().map(ReportDrawings::chart);
+      case "deposition" -> deposition().map(ReportDrawings::chart);
+      case "dilution" -> charts.dilution().map(ReportDrawings::chart);
+      case "plant" -> FlowDrawing.of(assessment).map(ReportDrawings::plant);
+      default -> Optional.empty();
+    };
+  }
+
+  /** At the run and the flow rate that stand worst. */
+  private Optional<ChartData> deposition() {
+    Optional<LineResult> line = assessment.line();
+    if (line.isEmpty()) {
+      return Optional.empty();
+    }
+    int worstState = 0;
+    int worstRun = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int s = 0; s < line.get().states().size(); s++) {
+      LineState state = line.get().states().get(s);
+      for (int r = 0; r < state.runs().size(); r++) {
+        double left =
+            state
+                .runs()
+                .get(r)
+                .deposition()
+                .map(d -> d.velocityMps() / d.velocityToPassMps())
+                .orElse(Double.POSITIVE_INFINITY);
+        if (left < least) {
+          least = left;
+          worstState = s;
+          worstRun = r;
+        }
+      }
+    }
+    return charts.deposition(worstRun, worstState);
+  }
+
+  private static Drawing chart(ChartData data) {
+    JFreeChart chart = ChartPainter.onPaper(data, FONT);
+    int height = data.bars().isEmpty() ? CHART_HEIGHT : 80 + 22 * data.bars().size();
+    return new Drawing(
+        CHART_WIDTH, height, g -> chart.draw(g, new Rectangle2D.Double(0, 0, CHART_WIDTH, height)));
+  }
+
+  private static Drawing plant(FlowDrawing drawing) {
+    drawing.setFont(FONT);
+    int width = drawing.getWidth();
+    int height = drawing.getHeight();
+    return new Drawing(width, height, g -> drawing.paintInto(g, width, height));
+  }
+
+  static Drawing window(Block.Window window) {
+    return new Drawing(
+        WindowDrawing.WIDTH,
+        WindowDrawing.HEIGHT,
+        g -> {
+          g.setFont(FONT);
+          g.setColor(Color.BLACK);
+          new WindowDrawing(window).paint(g);
+        });
+  }
+}

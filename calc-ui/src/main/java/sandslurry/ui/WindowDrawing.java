@@ -1,0 +1,86 @@
+package sandslurry.ui;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.report.Block;
+
+/** Draws an operating window: where the line works, and the flow rates judged. */
+final class WindowDrawing {
+  static final int WIDTH = 680;
+  static final int HEIGHT = 86;
+  private static final int LEFT = 24;
+  private static final int RIGHT = WIDTH - 24;
+  private static final int AXIS = 40;
+  private static final Color GOOD = new Color(0xBFE3CC);
+  private static final Color BAD = new Color(0xF3D2D0);
+
+  private final Block.Window window;
+  private final double from;
+  private final double to;
+
+  WindowDrawing(Block.Window window) {
+    this.window = window;
+    List<Double> flows = new ArrayList<>();
+    window.judged().forEach(m -> flows.add(m.flow()));
+    window.lowest().ifPresent(flows::add);
+    window.highest().ifPresent(flows::add);
+    double least = flows.stream().mapToDouble(f -> f).min().orElse(0);
+    double most = flows.stream().mapToDouble(f -> f).max().orElse(1);
+    double room = Math.max(most - least, 0.1 * most) * 0.12;
+    this.from = Math.max(0, least - room);
+    this.to = most + room;
+  }
+
+  private double x(double flow) {
+    return LEFT + (flow - from) / (to - from) * (RIGHT - LEFT);
+  }
+
+  void paint(Graphics2D g) {
+    g.setColor(Color.BLACK);
+    g.drawString("Operating window, " + window.unit(), LEFT, 12);
+    g.setColor(BAD);
+    g.fill(new Rectangle2D.Double(LEFT, AXIS - 6, RIGHT - LEFT, 12));
+    window
+        .lowest()
+        .ifPresent(
+            low -> {
+              double end = x(window.highest().orElse(to));
+              if (end > x(low)) {
+                g.setColor(GOOD);
+                g.fill(new Rectangle2D.Double(x(low), AXIS - 6, end - x(low), 12));
+              }
+            });
+    g.setColor(Color.BLACK);
+    g.setStroke(new BasicStroke(1));
+    window.lowest().ifPresent(low -> limit(g, low, window.lowestText()));
+    window.highest().ifPresent(high -> limit(g, high, window.highestText()));
+    double free = Double.NEGATIVE_INFINITY;
+    int row = 0;
+    FontMetrics metrics = g.getFontMetrics();
+    for (Block.Window.Mark mark : window.judged()) {
+      String text = mark.word() + " " + mark.text();
+      double width = metrics.stringWidth(text);
+      double at = Math.min(Math.max(LEFT, x(mark.flow()) - width / 2), RIGHT - width);
+      row = at < free ? row + 1 : 0;
+      free = Math.max(free, at + width + 6);
+      double y = AXIS + 20 + 12 * Math.min(row, 2);
+      g.draw(new Line2D.Double(x(mark.flow()), AXIS, x(mark.flow()), y - 10));
+      g.fill(new Ellipse2D.Double(x(mark.flow()) - 3.5, AXIS - 3.5, 7, 7));
+      g.drawString(text, (float) at, (float) y);
+    }
+  }
+
+  private void limit(Graphics2D g, double flow, String text) {
+    g.draw(new Line2D.Double(x(flow), AXIS - 12, x(flow), AXIS + 8));
+    double width = g.getFontMetrics().stringWidth(text);
+    g.drawString(
+        text, (float) Math.min(Math.max(LEFT, x(flow) - width / 2), RIGHT - width), AXIS - 14);
+  }
+}
