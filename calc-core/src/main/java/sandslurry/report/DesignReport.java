@@ -42,7 +42,6 @@ public final class DesignReport {
     DesignReport report = new DesignReport(assessment);
     report.titleBlock(title);
     report.blocks.addAll(Answer.of(assessment));
-    report.blocks.add(new Block.NewPage());
     report.farm();
     report.blocks.addAll(InputsSection.of(document, assessment));
     report.drawings();

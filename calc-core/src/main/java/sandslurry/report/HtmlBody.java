@@ -3,6 +3,7 @@ package sandslurry.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
 public final class HtmlBody {
@@ -174,14 +175,17 @@ public final class HtmlBody {
 
     @Override
     public void items(Block.Items list) {
-      String tag = list.style() == Block.Items.Style.NUMBERS ? "ol" : "ul";
-      boolean small = list.style() == Block.Items.Style.SMALL_PRINT;
-      if (small) {
-        endKeep();
+      if (list.style() == Block.Items.Style.SMALL_PRINT) {
+        html.append("<p class=\"small\">");
+        html.append(
+            list.items().stream().map(HtmlBody::escape).collect(Collectors.joining(" &#8226; ")));
+        html.append("</p>\n");
+      } else {
+        String tag = list.style() == Block.Items.Style.NUMBERS ? "ol" : "ul";
+        html.append("<" + tag + ">");
+        list.items().forEach(item -> html.append("<li>").append(escape(item)).append("</li>"));
+        html.append("</" + tag + ">\n");
       }
-      html.append("<" + tag + (small ? " class=\"small\">" : ">"));
-      list.items().forEach(item -> html.append("<li>").append(escape(item)).append("</li>"));
-      html.append("</" + tag + ">\n");
       endKeep();
     }
 
@@ -258,9 +262,11 @@ public final class HtmlBody {
     public void room(Block.Room room) {
       startKeep();
       html.append("<table class=\"room\"><tbody>");
-      for (String label : room.labels()) {
-        html.append("<tr><td class=\"label\">").append(escape(label)).append("</td>");
-        html.append("<td class=\"fill\">&#160;</td></tr>");
+      for (int i = 0; i < room.labels().size(); i++) {
+        html.append(i % 2 == 0 ? "<tr>" : "");
+        html.append("<td class=\"label\">").append(escape(room.labels().get(i))).append("</td>");
+        html.append("<td class=\"fill\">&#160;</td>");
+        html.append(i % 2 == 1 || i == room.labels().size() - 1 ? "</tr>" : "");
       }
       html.append("</tbody></table>\n");
       endKeep();

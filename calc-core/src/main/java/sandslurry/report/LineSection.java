@@ -93,7 +93,6 @@ final class LineSection extends SectionWriter {
     }
     headLoss(line, runs);
     gradeLine(line);
-    systemCurve(line);
   }
 
   private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
@@ -283,35 +282,6 @@ final class LineSection extends SectionWriter {
     table(head, rows);
   }
 
-  private void systemCurve(LineResult line) {
-    if (line.systemCurve().isEmpty()) {
-      return;
-    }
-    heading(2, "System curve");
-    List<List<String>> rows = new ArrayList<>();
-    for (int i = 3; i < line.systemCurve().size(); i += 4) {
-      LineResult.SystemPoint point = line.systemCurve().get(i);
-      rows.add(
-          List.of(
-              number(Kind.FLOW, point.flow()),
-              number(Kind.HEAD, point.head()),
-              number(Kind.HEAD, point.liquidHead()),
-              point.overBed() ? "over a bed, not for design" : ""));
-    }
-    add(
-        new Block.Table(
-            List.of(
-                head("flow", Kind.FLOW),
-                head("head of mixture", Kind.HEAD),
-                head("carrier alone", Kind.HEAD),
-                "remark"),
-            rows));
-    paragraph(
-        "At the design concentration, from the level of the source, velocity head at the outlet"
-            + " included. Heads with sand are in metres (feet) of mixture, those of the carrier"
-            + " alone in metres (feet) of carrier.");
-  }
-
   private void dilution(DilutionCurve curve) {
     heading(1, "What dilution does");
     List<List<String>> rows = new ArrayList<>();
@@ -366,7 +336,7 @@ final class LineSection extends SectionWriter {
             + " settles. "
             + (assessment.carrier().scatter() > 1
                 ? "The curve follows the liquor as described; between farms its thickness differs"
-                      + " by a factor of about "
+                    + " by a factor of about "
                     + plain(assessment.carrier().scatter())
                     + ", and the valley lies elsewhere with another liquor: measure yours before"
                     + " you rely on a row."

@@ -1,12 +1,12 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.LineState;
-import sandslurry.assessment.ModelValue;
 import sandslurry.assessment.SettlingResult;
 import sandslurry.design.Design;
 import sandslurry.material.liquid.RheogramFit;
@@ -86,46 +86,54 @@ final class MaterialSection extends SectionWriter {
             });
   }
 
+  /** What applies, and between what values the others that hold for this grain lie. */
   private void settling() {
-    heading(2, "Settling of one grain in the carrier at rest");
+    heading(2, "Settling velocity of the grains in the liquid at rest");
     List<List<String>> rows = new ArrayList<>();
-    List<List<String>> crowd = new ArrayList<>();
     for (SettlingResult.OfSize size : assessment.settling().sizes()) {
       String name = size.name() + ", " + units.show(Kind.GRAIN, size.sizeM());
       if (size.chosen().isEmpty()) {
-        rows.add(List.of(name, "held by the yield stress", "0", "at rest only"));
+        rows.add(List.of(name, "held by the yield stress", "0", "-", "-"));
         continue;
       }
       SettlingResult.Chosen chosen = size.chosen().get();
-      for (ModelValue value : size.velocities()) {
-        boolean applies = value.model().id().equals(chosen.model().id());
-        rows.add(
-            List.of(
-                name,
-                value.model().name() + (applies ? " (applies)" : ""),
-                units.number(Kind.FALL, value.estimate().value()),
-                range(value.estimate().excesses())));
-      }
-      for (int i = 0; i < size.hinderedExponents().size(); i++) {
-        ModelValue value = size.hinderedExponents().get(i);
-        crowd.add(
-            List.of(
-                name,
-                value.model().name() + (i == 0 ? " (used)" : ""),
-                units.number(Kind.NUMBER, value.estimate().value()),
-                i == 0 ? units.number(Kind.NUMBER, size.hinderedFactor()) : "",
-                range(value.estimate().excesses())));
-      }
+      String applies =
+          size.velocities().stream()
+              .filter(v -> v.model().id().equals(chosen.model().id()))
+              .findFirst()
+              .map(v -> units.number(Kind.FALL, v.estimate().value()))
+              .orElse("-");
+      rows.add(
+          List.of(
+              name,
+              chosen.model().name(),
+              applies,
+              others(size),
+              units.number(Kind.NUMBER, size.hinderedFactor())));
     }
-    add(
-        new Block.Table(
-            List.of("grain", "correlation", head("settles", Kind.FALL), "published range"), rows));
-    if (!crowd.isEmpty()) {
-      add(
-          new Block.Table(
-              List.of("grain", "hindered settling", "exponent", "(1 - C)^n", "published range"),
-              crowd));
-    }
+    table(
+        List.of(
+            "grain",
+            "correlation that applies",
+            head("settles", Kind.FALL),
+            "others within their range",
+            "hindered to"),
+        rows);
+  }
+
+  private String others(SettlingResult.OfSize size) {
+    DoubleSummaryStatistics inside =
+        size.velocities().stream()
+            .filter(v -> v.estimate().inRange())
+            .mapToDouble(v -> v.estimate().value())
+            .summaryStatistics();
+    return inside.getCount() == 0
+        ? "none"
+        : units.number(Kind.FALL, inside.getMin())
+            + " to "
+            + units.number(Kind.FALL, inside.getMax())
+            + " by "
+            + inside.getCount();
   }
 
   private void fit(RheogramFit fit) {

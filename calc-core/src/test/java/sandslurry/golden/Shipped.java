@@ -12,7 +12,7 @@ import sandslurry.assessment.Evaluation;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignTextException;
 import sandslurry.design.Reading;
-import sandslurry.report.Report;
+import sandslurry.report.DesignReport;
 import sandslurry.report.TextView;
 
 /** The examples of the documentation, each assessed once for all tests that look at it. */
@@ -45,7 +45,8 @@ public final class Shipped {
 
   /** The report of an example as text, 100 characters wide. */
   public static String report(String file) {
-    return REPORTED.computeIfAbsent(file, f -> new TextView(100).write(Report.of(assessment(f))));
+    return REPORTED.computeIfAbsent(
+        file, f -> new TextView(100).write(DesignReport.everything(assessment(f))));
   }
 
   private static Assessment assess(String file) {

@@ -17,7 +17,7 @@ final class ReportDrawings {
   private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
   private static final int CHART_WIDTH = 680;
-  private static final int CHART_HEIGHT = 330;
+  private static final int CHART_HEIGHT = 290;
 
   /**
    * Something that can be drawn at any size.
@@ -88,7 +88,7 @@ final class ReportDrawings {
 
   private static Drawing chart(ChartData data) {
     JFreeChart chart = ChartPainter.onPaper(data, FONT);
-    int height = data.bars().isEmpty() ? CHART_HEIGHT : 80 + 22 * data.bars().size();
+    int height = data.bars().isEmpty() ? CHART_HEIGHT : 70 + 20 * data.bars().size();
     return new Drawing(
         CHART_WIDTH, height, g -> chart.draw(g, new Rectangle2D.Double(0, 0, CHART_WIDTH, height)));
   }
