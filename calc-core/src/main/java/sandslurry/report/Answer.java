@@ -14,7 +14,7 @@ import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.StopResult;
-import sandslurry.transport.StoppedLine.Flush;
+import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

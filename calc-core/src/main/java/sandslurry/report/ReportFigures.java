@@ -17,8 +17,8 @@ import sandslurry.assessment.StateResult;
 import sandslurry.assessment.StopResult;
 import sandslurry.assessment.SurgeResult;
 import sandslurry.design.RouteSpec.RunSpec;
-import sandslurry.separation.LaneResult;
-import sandslurry.transport.DepositionJudgement;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.units.Kind;
 
 /** The numbers of an assessment, for JSON and CSV. */
@@ -223,7 +223,7 @@ public final class ReportFigures {
     plant.units().forEach((unit, figures) -> figures.forEach(f -> plantFigure(unit, f)));
   }
 
-  private void range(String id, String label, String element, sandslurry.circuit.Range range) {
+  private void range(String id, String label, String element, sandslurry.plant.Range range) {
     figures.add(
         new ReportFigure(
             id, label, element, "", Kind.PERCENT, range.low(), range.base(), range.high()));
