@@ -14,6 +14,8 @@ import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.StopResult;
+import sandslurry.report.block.Block;
+import sandslurry.report.section.Findings;
 import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

@@ -6,6 +6,8 @@ import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Step;
 import sandslurry.design.DesignDocument;
+import sandslurry.report.block.Block;
+import sandslurry.report.section.Chapters;
 
 /**
  * The design report that an engineer checks and signs: the answer, what it means on the farm, the
@@ -43,7 +45,7 @@ public final class DesignReport {
     report.titleBlock(title);
     report.blocks.addAll(Answer.of(assessment));
     report.farm();
-    report.blocks.addAll(InputsSection.of(document, assessment));
+    report.blocks.addAll(Chapters.inputs(document, assessment));
     report.drawings();
     report.tables();
     report.findings();
@@ -76,7 +78,7 @@ public final class DesignReport {
    * @return that part as data; empty when there is nothing to tell
    */
   public static List<Block> service(Assessment assessment) {
-    return ServiceSection.of(assessment);
+    return Chapters.service(assessment);
   }
 
   /**
@@ -86,7 +88,7 @@ public final class DesignReport {
    * @return the working as data
    */
   public static List<Block> working(Assessment assessment) {
-    return WorkingSection.of(assessment);
+    return Chapters.working(assessment);
   }
 
   private void heading(int level, String text) {
@@ -133,32 +135,17 @@ public final class DesignReport {
   }
 
   private void tables() {
-    blocks.addAll(MaterialSection.of(assessment));
-    blocks.addAll(LineSection.of(assessment));
-    blocks.addAll(PumpSection.of(assessment));
-    blocks.addAll(ServiceSection.of(assessment));
-    blocks.addAll(LaneSection.of(assessment));
-    assessment
-        .plant()
-        .ifPresent(
-            plant ->
-                blocks.addAll(
-                    PlantSection.of(
-                        plant,
-                        assessment.design().plant().orElseThrow(),
-                        assessment.design().units())));
-    blocks.addAll(LaneSection.ofPlant(assessment));
-    blocks.addAll(BandSection.of(assessment));
+    blocks.addAll(Chapters.tables(assessment));
   }
 
   private void findings() {
     heading(1, "Findings");
-    blocks.addAll(FindingsSection.of(assessment));
+    blocks.addAll(Chapters.findings(assessment));
   }
 
   private void safety() {
     heading(1, "Safety");
-    blocks.addAll(SafetySection.of(assessment));
+    blocks.addAll(Chapters.safety(assessment));
   }
 
   /** Every publication that a step of the working names, once. */

@@ -8,6 +8,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Finding;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.StopResult;
+import sandslurry.report.block.Block;
 import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

@@ -11,6 +11,7 @@ import java.util.Map;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Finding;
 import sandslurry.assessment.SafetyCaution;
+import sandslurry.report.section.Findings;
 import sandslurry.units.Kind;
 
 /**

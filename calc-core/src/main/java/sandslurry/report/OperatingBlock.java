@@ -9,6 +9,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.FlowCase;
 import sandslurry.assessment.LineResult;
 import sandslurry.assessment.LineState;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;

@@ -11,6 +11,7 @@ import sandslurry.assessment.PlantResult;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.design.PlantSpec.Targets;
 import sandslurry.plant.Range;
+import sandslurry.report.block.Block;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

@@ -17,7 +17,7 @@ import sandslurry.material.sand.Gradation;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 import sandslurry.units.Measure;
 
 /** A line that carries a stream of the plant. */

@@ -24,7 +24,7 @@ import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** The accounts of whole plants. */
 class PlantAccountsTest {

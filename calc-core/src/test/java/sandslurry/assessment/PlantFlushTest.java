@@ -12,7 +12,7 @@ import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.UnitDay;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** Flush, batches, pits that settle, storages that give back, and the sizing of purge and water. */
 class PlantFlushTest {

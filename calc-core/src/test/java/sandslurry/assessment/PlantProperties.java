@@ -29,7 +29,7 @@ import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.Day;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** What must hold of every plant, tried on the example and on plants edited at random. */
 class PlantProperties {
@@ -199,7 +199,8 @@ class PlantProperties {
     Assume.that(reading.design().isPresent());
     Assessment assessment = Evaluation.assess(reading.design().get());
     assertThat(assessment.findings()).isNotEmpty();
-    assertThat(new TextView(100).write(DesignReport.everything(assessment))).doesNotContain("NaN", "Infinity");
+    assertThat(new TextView(100).write(DesignReport.everything(assessment)))
+        .doesNotContain("NaN", "Infinity");
     conserves(reading.design().get(), assessment.plant().orElseThrow());
   }
 

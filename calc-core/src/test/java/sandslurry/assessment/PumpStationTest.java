@@ -15,7 +15,7 @@ import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.design.DesignDocument;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 import sandslurry.units.Measure;
 
 /** Rotodynamic pumps in thick liquor, by every correction, and unlike pumps side by side. */

@@ -15,7 +15,7 @@ import sandslurry.assessment.StopResult.FlushFlow;
 import sandslurry.assessment.StopResult.Plug;
 import sandslurry.design.DesignDocument;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 

@@ -7,7 +7,7 @@ import sandslurry.assessment.Finding.Topic;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** Designs that are valid field by field but whose sand does not flow or stalls the pump. */
 class ThickMixtureTest {

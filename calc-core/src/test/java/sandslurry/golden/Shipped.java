@@ -13,7 +13,7 @@ import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignTextException;
 import sandslurry.design.Reading;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** The examples of the documentation, each assessed once for all tests that look at it. */
 public final class Shipped {

@@ -10,6 +10,7 @@ import sandslurry.assessment.Evaluation;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.Reading;
+import sandslurry.report.block.TextView;
 
 /** Lines that stop, pulse, surge and are flushed, drawn at random, come to a report. */
 class NoExceptionInServiceProperties {

@@ -23,6 +23,7 @@ import sandslurry.design.DesignTextException;
 import sandslurry.design.Problem;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.Reading;
+import sandslurry.report.block.TextView;
 
 /** Whatever is in a file, a person gets a report or a list of problems and never an exception. */
 class NoExceptionProperties {

@@ -29,7 +29,7 @@ import sandslurry.report.Answer;
 import sandslurry.report.CsvView;
 import sandslurry.report.DesignReport;
 import sandslurry.report.JsonView;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** Judges design files and prints the answer. */
 @Command(

@@ -10,8 +10,8 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.PlantResult;
-import sandslurry.report.PlantSection;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
+import sandslurry.report.section.PlantSection;
 
 /** The drawing of flows of a plant above its tables. */
 final class PlantView {

@@ -9,7 +9,7 @@ import org.jfree.chart.JFreeChart;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.LineResult;
 import sandslurry.assessment.LineState;
-import sandslurry.report.Block;
+import sandslurry.report.block.Block;
 
 /** The charts and drawings of a report, in one font whatever the look of the form is. */
 final class ReportDrawings {

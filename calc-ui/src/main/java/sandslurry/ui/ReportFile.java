@@ -34,10 +34,10 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.w3c.dom.Document;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.DesignDocument;
-import sandslurry.report.Block;
 import sandslurry.report.DesignReport;
-import sandslurry.report.HtmlBody;
 import sandslurry.report.TitleBlock;
+import sandslurry.report.block.Block;
+import sandslurry.report.block.HtmlBody;
 import sandslurry.units.UnitSystem;
 
 /**

@@ -16,7 +16,7 @@ import javax.swing.event.HyperlinkEvent;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.DesignDocument;
 import sandslurry.report.DesignReport;
-import sandslurry.report.TextView;
+import sandslurry.report.block.TextView;
 
 /** Verdict, findings, charts, cautions and report: blank unless they belong to the inputs. */
 final class ResultsPanel {

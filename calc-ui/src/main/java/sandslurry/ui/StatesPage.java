@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.StateResult;
-import sandslurry.report.Block;
 import sandslurry.report.DesignReport;
+import sandslurry.report.block.Block;
 
 /** The states of the line, and what else it meets in service, as a page of HTML. */
 final class StatesPage {

@@ -9,7 +9,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.report.Block;
+import sandslurry.report.block.Block;
 
 /** Draws an operating window: where the line works, and the flow rates judged. */
 final class WindowDrawing {

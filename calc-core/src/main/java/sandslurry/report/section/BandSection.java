@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +11,7 @@ import sandslurry.assessment.LineState;
 import sandslurry.assessment.PumpResult;
 import sandslurry.assessment.RunState;
 import sandslurry.design.Design;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 
 /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +10,7 @@ import sandslurry.assessment.StateResult;
 import sandslurry.assessment.StateResult.PumpPoint;
 import sandslurry.assessment.StateResult.SuctionPoint;
 import sandslurry.design.Design;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -84,8 +85,8 @@ final class PumpsInStatesSection extends SectionWriter {
           "Heads in metres or feet of mixture. The NPSH required is the maker's; the greater of 1.5"
               + " times it and it plus "
               + units.show(Kind.HEAD, 1)
-              + " is asked for, because of sand and gas (from memory, unverified), or more where the"
-              + " inlet works hard."
+              + " is asked for, because of sand and gas (from memory, unverified), or more where"
+              + " the inlet works hard."
               + suctionSpeeds(pumps));
     }
   }

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +15,7 @@ import sandslurry.plant.schedule.Batches;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Step;
+import sandslurry.report.block.Block;
 
 /** The steps behind every number. */
 final class WorkingSection extends SectionWriter {

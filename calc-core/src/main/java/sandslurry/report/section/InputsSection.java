@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.DesignDocument;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 
 /** The inputs as they were typed, and what was assumed where nothing was typed. */

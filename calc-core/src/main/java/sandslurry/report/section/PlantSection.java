@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,6 +17,7 @@ import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.PenLoad;
+import sandslurry.report.block.Block;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

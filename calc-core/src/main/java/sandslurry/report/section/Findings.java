@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -6,11 +6,16 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.Finding;
 
 /** How findings are spoken of. */
-final class Findings {
+public final class Findings {
   private Findings() {}
 
-  /** What a finding says, for a program: its topic and the start of its sentence. */
-  static String id(Finding finding) {
+  /**
+   * What a finding says, for a program.
+   *
+   * @param finding the finding
+   * @return its topic and the start of its sentence
+   */
+  public static String id(Finding finding) {
     String sentence =
         finding
             .what()
@@ -23,14 +28,25 @@ final class Findings {
         + Arrays.stream(sentence.split(" +")).limit(6).collect(Collectors.joining("-"));
   }
 
-  /** The part that a finding is on, with a capital. */
-  static String place(Finding finding) {
+  /**
+   * The part that a finding is on.
+   *
+   * @param finding the finding
+   * @return its name with a capital
+   */
+  public static String place(Finding finding) {
     String element = finding.element();
     return element.substring(0, 1).toUpperCase(Locale.ROOT) + element.substring(1);
   }
 
-  /** The first sentence of the reason, with a space before it; nothing when it is long. */
-  static String firstReason(Finding finding, int longest) {
+  /**
+   * The first sentence of the reason.
+   *
+   * @param finding the finding
+   * @param longest characters from which on it is left out
+   * @return the sentence with a space before it; empty when it is long
+   */
+  public static String firstReason(Finding finding, int longest) {
     String why = finding.why();
     int end = why.indexOf(". ");
     String first = end < 0 ? why : why.substring(0, end + 1);

@@ -1,10 +1,11 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.ServiceResult;
 import sandslurry.assessment.ServiceResult.GravityRun;
 import sandslurry.assessment.ServiceResult.Screw;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

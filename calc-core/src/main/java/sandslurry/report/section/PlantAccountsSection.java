@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,7 @@ import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -42,7 +43,7 @@ final class PlantAccountsSection extends SectionWriter {
                     + units.show(Kind.PERCENT, rounded(basis.kept()))
                     + " of a constituent at most."
                 : "Over a day in which each mode is at its own steady state, weighted by its hours."
-                      + " "
+                    + " "
                     + basis.why())
             + " The range in brackets is over all ends of the inputs that are ranges, from the"
             + " cautious to the hopeful relation of the settling units, and from the dirty to the"

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
@@ -11,6 +11,7 @@ import sandslurry.assessment.SettlingResult;
 import sandslurry.design.Design;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.sand.Gradation;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 
 /** Sand, carrier and mixture as they were understood, and how grains settle in them. */

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.block;
 
 import java.util.ArrayList;
 import java.util.Comparator;

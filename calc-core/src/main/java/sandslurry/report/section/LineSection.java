@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +15,7 @@ import sandslurry.assessment.ModelValue;
 import sandslurry.assessment.RunState;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec;
+import sandslurry.report.block.Block;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.friction.ClearLiquid.Regime;

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,6 +9,7 @@ import java.util.Set;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Finding;
 import sandslurry.assessment.Severity;
+import sandslurry.report.block.Block;
 
 /** The findings, one card a part of the design with its worst; what is met stands in one list. */
 final class FindingsSection extends SectionWriter {

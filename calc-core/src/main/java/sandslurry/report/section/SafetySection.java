@@ -1,8 +1,9 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.List;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
+import sandslurry.report.block.Block;
 
 /** The dangers to people. */
 final class SafetySection extends SectionWriter {

@@ -1,10 +1,11 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.PumpResult;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 
 /** The pump on its line. */
@@ -104,7 +105,7 @@ final class PumpSection extends SectionWriter {
             rows));
     paragraph(
         "What the liquid takes beside the sand, by ANSI/HI 9.6.7, as ratios to water. That standard"
-            + " is for Newtonian liquids; for others no rule is accepted, and the thickest viscosity"
-            + " is used. The ratios multiply those for sand, which is an assumption.");
+            + " is for Newtonian liquids; for others no rule is accepted, and the thickest"
+            + " viscosity is used. The ratios multiply those for sand, which is an assumption.");
   }
 }

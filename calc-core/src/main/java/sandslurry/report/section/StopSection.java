@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,7 @@ import sandslurry.assessment.StopResult;
 import sandslurry.assessment.StopResult.FlushFlow;
 import sandslurry.assessment.StopResult.Plug;
 import sandslurry.assessment.StopResult.StoppedRun;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -112,10 +113,10 @@ final class StopSection extends SectionWriter {
         rows);
     paragraph(
         "The weight is that along climbing pipe and part of the static pressure. Seeping: liquid"
-            + " drags every grain. Wedged: pushed like a cork, the face sealed by fibre, which grows"
-            + " exponentially with length over bore. The last column is the longest plug that the"
-            + " pressure left for it moves like a cork. Never clear a plug by more pressure, nor by"
-            + " compressed air.");
+            + " drags every grain. Wedged: pushed like a cork, the face sealed by fibre, which"
+            + " grows exponentially with length over bore. The last column is the longest plug that"
+            + " the pressure left for it moves like a cork. Never clear a plug by more pressure,"
+            + " nor by compressed air.");
   }
 
   private void supply(FlushFlow supply) {

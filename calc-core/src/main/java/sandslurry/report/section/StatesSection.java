@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,7 @@ import sandslurry.assessment.ServiceResult.DutyRow;
 import sandslurry.assessment.StateResult;
 import sandslurry.assessment.StateResult.Point;
 import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

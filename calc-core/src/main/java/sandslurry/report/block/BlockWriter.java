@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.block;
 
 /** Writes every kind of block: one method a kind, so that a new kind is forgotten by nobody. */
 public interface BlockWriter {

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.LaneCourse;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
+import sandslurry.report.block.Block;
 import sandslurry.separation.capture.CaughtSize;
 import sandslurry.separation.lane.LaneClass;
 import sandslurry.separation.lane.LaneFilling;
