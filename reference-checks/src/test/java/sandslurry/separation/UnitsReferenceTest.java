@@ -221,13 +221,11 @@ class UnitsReferenceTest {
   @ParameterizedTest(name = "{0} ft/s, {1} in")
   @CsvSource({
     // Iowa State University, in the trade press (read): 70 to 85 % recovery for lanes that are well
-    // run, as low as 50 % otherwise; Missouri (Fulhage 2003, ASAE 701P1203): 75 % of flushed sand;
-    // University of Georgia (read): 55 to 65 %. No lane is published with all its inputs. These lie
-    // in
-    // the customary window (from memory, unverified): 12 ft wide, 200 ft long, 1 to 2 ft/s, 2 to 12
-    // in
-    // deep, with the middle of ASTM C33 in dilute liquor. The likely reading must fall in 50 to 85
-    // %.
+    // run, as low as 50 % otherwise. No lane is published with all its inputs; the basin with a
+    // porous wall of Fulhage (2003) and the settling area of the University of Georgia are no lanes
+    // and do not count here. The rows lie in the customary window (from memory, unverified): 12 ft
+    // wide, 200 ft long, 1 to 2 ft/s, 2 to 12 in deep, with the middle of ASTM C33 in dilute
+    // liquor. The likely reading must fall in 50 to 85 %.
     "1.0, 2",
     "1.0, 9",
     "1.5, 4",
