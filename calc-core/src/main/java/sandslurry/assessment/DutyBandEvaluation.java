@@ -2,9 +2,7 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.PumpEvaluation.Change;
@@ -23,17 +21,18 @@ import sandslurry.units.Measure;
 final class DutyBandEvaluation {
   private final Design design;
   private final Materials materials;
+  private final LineModel model;
   private final RotodynamicSpec spec;
 
-  DutyBandEvaluation(Design design, Materials materials, RotodynamicSpec spec) {
+  DutyBandEvaluation(Design design, Materials materials, LineModel model, RotodynamicSpec spec) {
     this.design = design;
     this.materials = materials;
+    this.model = model;
     this.spec = spec;
   }
 
   List<DutyRow> rows() {
-    PumpInLiquid liquid =
-        new PumpEvaluation(design, materials, new LineModel(design, materials)).liquid();
+    PumpInLiquid liquid = new PumpEvaluation(design, materials, model).liquid();
     boolean sandThere =
         materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design())) > 0;
     List<RunningPump> pumps = spec.pumps();
@@ -53,25 +52,19 @@ final class DutyBandEvaluation {
             ? Arrays.stream(RepresentativeViscosity.values()).map(Optional::of).toList()
             : List.of(Optional.empty());
     List<DutyRow> rows = new ArrayList<>();
-    Map<Double, Double> heads = new HashMap<>();
     for (Optional<SolidsDerating> model : solids) {
       for (Optional<RepresentativeViscosity> viscosity : viscosities) {
         PumpInLiquid.Choice choice = new PumpInLiquid.Choice(model, false, viscosity);
-        rows.add(row(choice, heads));
+        rows.add(row(choice));
       }
     }
     return rows;
   }
 
-  private DutyRow row(PumpInLiquid.Choice choice, Map<Double, Double> heads) {
-    LineModel model = new LineModel(design, materials);
+  private DutyRow row(PumpInLiquid.Choice choice) {
     PumpEvaluation evaluation =
         new PumpEvaluation(
-            design,
-            materials,
-            model,
-            new Change(Optional.empty(), choice, OptionalDouble.empty()),
-            heads);
+            design, materials, model, new Change(Optional.empty(), choice, OptionalDouble.empty()));
     RunningPump first = spec.pumps().get(0);
     PumpInLiquid liquid = evaluation.liquid();
     Optional<PumpInLiquid.Seen> seen = liquid.viscosity(first, choice);

@@ -13,6 +13,7 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.RouteSpec;
 import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.numeric.Interruption;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.friction.ClearLiquid;
@@ -42,7 +43,8 @@ final class LineModel {
       LineMixture mixture,
       List<FilledRun> runs,
       Optional<FilledRun> suction,
-      Map<RunSpec, FilledRun> bySpec) {
+      Map<RunSpec, FilledRun> bySpec,
+      Map<Double, Double> deliveryHeads) {
     /** A run of the line, or another in its place. */
     FilledRun run(RunSpec spec, FilledRun.Line line) {
       return bySpec.computeIfAbsent(spec, s -> new FilledRun(PipeRun.of(s), mixture, line));
@@ -98,6 +100,7 @@ final class LineModel {
 
   /** The line full of sand at a concentration; a curve asks for the same one many times. */
   private FilledLine filled(double sandFraction) {
+    Interruption.check();
     FilledLine found = filled.get(sandFraction);
     if (found == null) {
       if (filled.size() >= MIXTURES_KEPT) {
@@ -111,7 +114,8 @@ final class LineModel {
               mixture,
               runs,
               suction.map(pipe -> new FilledRun(pipe, mixture, line)),
-              new IdentityHashMap<>());
+              new IdentityHashMap<>(),
+              new HashMap<>());
       for (FilledRun run : runs) {
         found.bySpec().put(run.pipe().spec(), run);
       }
@@ -185,6 +189,15 @@ final class LineModel {
   /** Head asked of a pump but for the loss in its suction line. */
   double deliveryHeadM(List<RunPoint> runs) {
     return startTotalHeadM(runs) - sourceLevelM;
+  }
+
+  /**
+   * The same at a flow rate; pumps of different wear or derating meet the line at the same ones.
+   */
+  double deliveryHeadM(double flowM3ps, double sandFraction) {
+    return filled(sandFraction)
+        .deliveryHeads()
+        .computeIfAbsent(flowM3ps, flow -> deliveryHeadM(runs(flow, sandFraction)));
   }
 
   boolean hasSuction() {

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import sandslurry.assessment.PlantModel.Case;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.FlowEdge;
@@ -61,10 +59,8 @@ final class PlantEvaluation {
     List<ModeResult> modes = spec.modes().stream().map(this::mode).toList();
     boolean steady = modes.stream().allMatch(mode -> mode.balance().isPresent());
     ModeResult main = longest(modes);
-    // The days and what else is tried do not depend on each other.
-    CompletableFuture<DayRun> running = CompletableFuture.supplyAsync(() -> days(modes));
+    DayRun days = days(modes);
     List<Recycling> recycling = model.recycles().isEmpty() ? List.of() : recycling(main.mode());
-    DayRun days = joined(running);
     if (steady) {
       books = Optional.of(new PlantAccounts(model, totals, modes, days));
     }
@@ -81,17 +77,6 @@ final class PlantEvaluation {
         accounts.isPresent()
             ? new PlantRemedies(model, totals, books.orElseThrow()).sizing(accounts)
             : WaterSizing.NONE);
-  }
-
-  private static DayRun joined(CompletableFuture<DayRun> running) {
-    try {
-      return running.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
-    }
   }
 
   /** The same result, the energy of the pumps of the line counted in its accounts. */

@@ -1,9 +1,7 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -43,7 +41,6 @@ final class PumpEvaluation {
   private final PumpInLiquid liquid;
   private final PumpSpec spec;
   private final Change change;
-  private final Map<Double, Double> systemHeads;
 
   /**
    * What differs from the design.
@@ -64,24 +61,8 @@ final class PumpEvaluation {
   }
 
   PumpEvaluation(Design design, Materials materials, LineModel line, Change change) {
-    this(design, materials, line, change, new HashMap<>());
-  }
-
-  /**
-   * One of several evaluations on one line.
-   *
-   * @param systemHeads heads of the line, without suction, by flow that the others have worked out;
-   *     this one adds its
-   */
-  PumpEvaluation(
-      Design design,
-      Materials materials,
-      LineModel line,
-      Change change,
-      Map<Double, Double> systemHeads) {
     this.change = change;
     this.line = line;
-    this.systemHeads = systemHeads;
     this.spec = design.pump().orElseThrow();
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     this.sandFraction = materials.sandFraction(designFlow);
@@ -124,8 +105,7 @@ final class PumpEvaluation {
 
   /** Head asked of the pumps at a flow and the head of theirs. */
   private double systemHead(PumpGroup group, double flow, double groupHead) {
-    double delivery =
-        systemHeads.computeIfAbsent(flow, q -> line.deliveryHeadM(line.runs(q, sandFraction)));
+    double delivery = line.deliveryHeadM(flow, sandFraction);
     return line.hasSuction()
         ? delivery + line.suctionLineLossM(group.greatestShareM3ps(flow, groupHead), sandFraction)
         : delivery;

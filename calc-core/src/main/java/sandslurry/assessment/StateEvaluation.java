@@ -78,10 +78,16 @@ final class StateEvaluation {
     this.reasons = new StateReasons(design.units());
   }
 
-  /** A state that the design asks for. */
-  static Evaluated of(StateVariant variant, Materials asDesigned) {
+  /**
+   * A state that the design asks for.
+   *
+   * @param line the line as designed, which a state of its pumps alone shares
+   */
+  static Evaluated of(StateVariant variant, Materials asDesigned, LineModel line) {
     Design design = variant.design();
-    Materials inside = Materials.of(design);
+    boolean sameLine =
+        design == asDesigned.design() && variant.sandFraction().isEmpty() && !variant.flush();
+    Materials inside = sameLine ? asDesigned : Materials.of(design);
     if (variant.sandFraction().isPresent()) {
       inside = inside.diluted(inside.carrier(), variant.sandFraction().getAsDouble());
     }
@@ -92,7 +98,7 @@ final class StateEvaluation {
     if (!inside.flows(flow)) {
       return Evaluated.failed(variant.name(), inside, TOO_MUCH_SAND);
     }
-    LineModel model = new LineModel(design, inside);
+    LineModel model = sameLine ? line : new LineModel(design, inside);
     Optional<PumpEvaluation> pumps = Optional.empty();
     if (design.pump().isPresent()) {
       if (design.pump().get() instanceof RotodynamicSpec spec) {

@@ -48,7 +48,7 @@ final class StatesEvaluation {
                       : Optional.empty()));
     }
     if (everyState) {
-      others();
+      others(model);
     }
   }
 
@@ -68,24 +68,23 @@ final class StatesEvaluation {
                 .thenComparingDouble(e -> -e.margin()));
   }
 
-  private void others() {
+  private void others(LineModel model) {
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
     for (StateVariant variant : variants.all()) {
-      all.add(StateEvaluation.of(variant, materials));
+      all.add(StateEvaluation.of(variant, materials, model));
     }
     if (design.service().states().isPresent() && design.pump().isPresent()) {
-      all.add(start(variants));
+      all.add(start(variants, model));
     }
     if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
-      band = new DutyBandEvaluation(design, materials, spec).rows();
+      band = new DutyBandEvaluation(design, materials, model, spec).rows();
     }
   }
 
   /** The line full and at rest: what the pump must lift and break before anything flows. */
-  private Evaluated start(StateVariants variants) {
+  private Evaluated start(StateVariants variants, LineModel model) {
     OptionalDouble worn = variants.worn();
-    LineModel model = new LineModel(design, materials);
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     double fraction = materials.sandFraction(designFlow);
     double weight = materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;

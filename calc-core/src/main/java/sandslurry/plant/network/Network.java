@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import sandslurry.numeric.FixedPoint;
+import sandslurry.numeric.Interruption;
 import sandslurry.numeric.LinearSystem;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Constituents;
@@ -402,6 +403,7 @@ public final class Network {
 
     /** The feeds of all units at given shares, constituent by constituent. */
     private double[][] balanced(List<Split> splits) {
+      Interruption.check();
       double[][] result = new double[units.size()][count];
       for (int i = 0; i < count; i++) {
         boolean[] reached = reached(splits, i);

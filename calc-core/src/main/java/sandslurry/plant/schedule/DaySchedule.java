@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import sandslurry.numeric.Interruption;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
@@ -262,6 +263,7 @@ public final class DaySchedule {
 
     private Optional<NoSteadyState> step(
         Mode mode, Map<String, Double> factors, double fromS, double stepS, Tally tally) {
+      Interruption.check();
       Map<String, Stream> streams = new LinkedHashMap<>();
       mode.feeds()
           .forEach((name, feed) -> streams.put(name, feed.times(factors.getOrDefault(name, 1.0))));

@@ -67,6 +67,11 @@ public final class WilsonThomas1985 implements TurbulentFrictionModel {
     double yield = rheology.yieldStressPa();
     double high = densityKgM3 * velocityMps * velocityMps;
     double hopeless = HOPELESS * (high + laminar.wallStressPa());
+    // A friction factor of 1/8 is more than turbulent flow has: most searches begin below it.
+    double likely = high / 64;
+    if (residual(rheology, densityKgM3, bore, velocityMps, likely) >= 0) {
+      high = likely;
+    }
     while (residual(rheology, densityKgM3, bore, velocityMps, high) < 0 && high < hopeless) {
       high *= 8;
     }

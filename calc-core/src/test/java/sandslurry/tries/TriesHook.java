@@ -1,0 +1,35 @@
+package sandslurry.tries;
+
+import net.jqwik.api.lifecycle.AroundPropertyHook;
+import net.jqwik.api.lifecycle.PropagationMode;
+import net.jqwik.api.lifecycle.PropertyAttributes;
+import net.jqwik.api.lifecycle.PropertyExecutionResult;
+import net.jqwik.api.lifecycle.PropertyExecutor;
+import net.jqwik.api.lifecycle.PropertyLifecycleContext;
+
+/**
+ * The tries that a property names are those of the deep profile; a plain build takes a share of
+ * them, so that it ends while one waits.
+ */
+public final class TriesHook implements AroundPropertyHook {
+  private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.15"));
+  private static final int FEWEST = 6;
+
+  @Override
+  public PropertyExecutionResult aroundProperty(
+      PropertyLifecycleContext context, PropertyExecutor property) {
+    PropertyAttributes attributes = context.attributes();
+    attributes
+        .tries()
+        .ifPresent(
+            deep ->
+                attributes.setTries(
+                    Math.max(Math.min(deep, FEWEST), (int) Math.round(SHARE * deep))));
+    return property.execute();
+  }
+
+  @Override
+  public PropagationMode propagateTo() {
+    return PropagationMode.ALL_DESCENDANTS;
+  }
+}
