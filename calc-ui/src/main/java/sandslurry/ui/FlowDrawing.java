@@ -7,21 +7,13 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.geom.CubicCurve2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
@@ -33,27 +25,27 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /**
- * A plant as boxes and arrows, with flow and sand on each arrow. A box stands as far to the right
- * as there are steps on the shortest way to it; what flows back runs below.
+ * A plant as boxes and arrows in one mode: the blue of an arrow is as wide as its flow rate, the
+ * brown in it as its sand. {@link StreamLayout} says where all stands.
  */
 @SuppressWarnings("serial")
 final class FlowDrawing extends JComponent {
-  private static final int BOX_WIDTH = 130;
-  private static final int BOX_HEIGHT = 40;
-  private static final int COLUMN = 270;
-  private static final int ROW = 110;
-  private static final int MARGIN = 30;
-  private static final int TOP = 60;
-  private static final int STEPS = 60;
+  private static final int MARGIN = 20;
   private static final int SHARP = 2;
+  private static final int LONGEST_NAME = 36;
+  private static final float LABEL_SIZE = 10f;
+  private static final double WIDEST_FLOW = 9;
+  private static final double WIDEST_SAND = 6;
   private static final Color SANDY = new Color(0x8A5300);
-  private static final Color CLEAR = new Color(0x2F4B6E);
+  private static final Color CLEAR = new Color(0x6F93BF);
+  private static final Color WORDS = new Color(0x24364D);
   private static final Color FILL = new Color(0xEEF3F8);
 
   private transient List<FlowEdge> edges = List.of();
-  private transient Map<String, Rectangle> boxes = Map.of();
+  private transient Optional<StreamLayout> layout = Optional.empty();
   private transient UnitSystem units = UnitSystem.METRIC;
   private transient String mode = "";
+  private double zoom = 1;
 
   FlowDrawing() {
     setFont(UIManager.getFont("Label.font").deriveFont(Font.PLAIN));
@@ -76,14 +68,26 @@ final class FlowDrawing extends JComponent {
     edges = List.copyOf(shown.sheet());
     mode = shown.mode().name();
     units = system;
-    boxes = place();
+    layout =
+        edges.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                StreamLayout.of(
+                    edges, this::lines, getFontMetrics(getFont()), getFontMetrics(labelFont())));
     AccessibleContext context = getAccessibleContext();
     if (context != null) {
       context.setAccessibleDescription(
           edges.stream()
-              .map(edge -> edge.from() + ", " + label(edge) + ", to " + edge.to())
+              .map(edge -> edge.from() + ", " + String.join(" ", lines(edge)) + ", to " + edge.to())
               .collect(Collectors.joining("; ")));
     }
+    revalidate();
+    repaint();
+  }
+
+  /** Draws larger or smaller, 1 for its own size. */
+  void zoom(double factor) {
+    zoom = factor;
     revalidate();
     repaint();
   }
@@ -96,66 +100,33 @@ final class FlowDrawing extends JComponent {
     return accessibleContext;
   }
 
-  private String label(FlowEdge edge) {
-    return edge.stream() + " " + numbers(edge);
+  private Font labelFont() {
+    return getFont().deriveFont(LABEL_SIZE);
   }
 
-  private String numbers(FlowEdge edge) {
-    return units.show(Kind.FLOW, edge.flowM3ps())
-        + ", sand "
-        + units.show(Kind.MASS_PER_DAY, edge.sandKgps());
+  private List<String> lines(FlowEdge edge) {
+    String flow = units.show(Kind.FLOW, edge.flowM3ps());
+    return edge.sandKgps() > 0
+        ? List.of(
+            shown(edge.stream()), flow + ", sand " + units.show(Kind.MASS_PER_DAY, edge.sandKgps()))
+        : List.of(shown(edge.stream()), flow);
   }
 
-  private Map<String, Rectangle> place() {
-    Set<String> makers = new LinkedHashSet<>();
-    Set<String> takers = new LinkedHashSet<>();
-    edges.forEach(edge -> makers.add(edge.from()));
-    edges.forEach(edge -> takers.add(edge.to()));
-    Map<String, Integer> columns = new LinkedHashMap<>();
-    Deque<String> next = new ArrayDeque<>();
-    for (String maker : makers) {
-      if (!takers.contains(maker)) {
-        columns.put(maker, 0);
-        next.add(maker);
-      }
-    }
-    while (!next.isEmpty()) {
-      String from = next.remove();
-      for (FlowEdge edge : edges) {
-        if (edge.from().equals(from) && !columns.containsKey(edge.to())) {
-          columns.put(edge.to(), columns.get(from) + 1);
-          next.add(edge.to());
-        }
-      }
-    }
-    // A ring that nothing feeds has no first box.
-    takers.forEach(taker -> columns.putIfAbsent(taker, 1));
-    makers.forEach(maker -> columns.putIfAbsent(maker, 0));
-    Map<Integer, Integer> rows = new HashMap<>();
-    Map<String, Rectangle> placed = new LinkedHashMap<>();
-    columns.forEach(
-        (name, column) -> {
-          int row = rows.merge(column, 1, Integer::sum) - 1;
-          placed.put(
-              name,
-              new Rectangle(
-                  MARGIN + column * COLUMN,
-                  TOP + row * ROW + (column % 2) * ROW / 3,
-                  BOX_WIDTH,
-                  BOX_HEIGHT));
-        });
-    return placed;
+  /** A name as it is drawn: a very long one is cut, which the tables are not. */
+  static String shown(String name) {
+    return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "\u2026";
+  }
+
+  private double top() {
+    return getFontMetrics(getFont()).getHeight() + 10;
   }
 
   @Override
   public Dimension getPreferredSize() {
-    int width = MARGIN;
-    int height = TOP;
-    for (Rectangle box : boxes.values()) {
-      width = Math.max(width, box.x + box.width);
-      height = Math.max(height, box.y + box.height);
-    }
-    return new Dimension(width + MARGIN, height + ROW);
+    double width = layout.map(StreamLayout::width).orElse(0.0);
+    width = Math.max(width, getFontMetrics(getFont()).stringWidth(title()) + 2 * MARGIN);
+    double height = top() + layout.map(StreamLayout::height).orElse(0.0);
+    return new Dimension((int) Math.ceil(zoom * width), (int) Math.ceil(zoom * height));
   }
 
   /** This drawing as a picture of twice its size. */
@@ -185,6 +156,14 @@ final class FlowDrawing extends JComponent {
     g.dispose();
   }
 
+  private String title() {
+    return edges.isEmpty()
+        ? "The mode \"" + mode + "\" has no steady state: there is nothing to draw."
+        : "Average flow rates in the mode \""
+            + mode
+            + "\". Blue is as wide as the flow rate, brown as the sand.";
+  }
+
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
@@ -194,124 +173,81 @@ final class FlowDrawing extends JComponent {
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, getWidth(), getHeight());
+    g.scale(zoom, zoom);
     g.setColor(Color.DARK_GRAY);
-    g.drawString(
-        edges.isEmpty()
-            ? "The mode \"" + mode + "\" has no steady state: there is nothing to draw."
-            : "Flows in the mode \"" + mode + "\" at rest; brown carries sand, blue does not",
-        MARGIN,
-        g.getFontMetrics().getAscent() + 6);
-    List<Rectangle> taken = new ArrayList<>(boxes.values());
-    for (FlowEdge edge : edges) {
-      arrow(g, edge);
-    }
-    for (FlowEdge edge : edges) {
-      words(g, edge, taken);
-    }
-    boxes.forEach((name, box) -> box(g, name, box));
+    g.drawString(title(), MARGIN, g.getFontMetrics().getAscent() + 6);
+    g.translate(0, top());
+    layout.ifPresent(
+        placed -> {
+          double flow = edges.stream().mapToDouble(FlowEdge::flowM3ps).max().orElse(0);
+          double sand = edges.stream().mapToDouble(FlowEdge::sandKgps).max().orElse(0);
+          placed.arrows().forEach(arrow -> arrow(g, arrow, flow, sand));
+          placed.arrows().forEach(arrow -> words(g, arrow));
+          placed.boxes().forEach((name, box) -> box(g, shown(name), box));
+        });
     g.dispose();
   }
 
-  private static void box(Graphics2D g, String name, Rectangle box) {
+  private static void box(Graphics2D g, String name, Rectangle2D box) {
+    RoundRectangle2D shape =
+        new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight(), 8, 8);
     g.setColor(FILL);
-    g.fillRoundRect(box.x, box.y, box.width, box.height, 8, 8);
+    g.fill(shape);
     g.setColor(Color.DARK_GRAY);
-    g.drawRoundRect(box.x, box.y, box.width, box.height, 8, 8);
+    g.setStroke(new BasicStroke(1));
+    g.draw(shape);
     FontMetrics metrics = g.getFontMetrics();
-    String shown = name;
-    while (shown.length() > 3 && metrics.stringWidth(shown) > box.width - 8) {
-      shown = shown.substring(0, shown.length() - 2) + "\u2026";
-    }
     g.drawString(
-        shown,
-        box.x + (box.width - metrics.stringWidth(shown)) / 2,
-        box.y + (box.height + metrics.getAscent() - metrics.getDescent()) / 2);
+        name,
+        (float) (box.getCenterX() - metrics.stringWidth(name) / 2.0),
+        (float) (box.getCenterY() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
   }
 
-  private CubicCurve2D curve(FlowEdge edge) {
-    Rectangle from = boxes.get(edge.from());
-    Rectangle to = boxes.get(edge.to());
-    if (to.x > from.x) {
-      double x1 = from.getMaxX();
-      double x2 = to.getMinX();
-      double bend = (x2 - x1) / 2;
-      return new CubicCurve2D.Double(
-          x1,
-          from.getCenterY(),
-          x1 + bend,
-          from.getCenterY(),
-          x2 - bend,
-          to.getCenterY(),
-          x2,
-          to.getCenterY());
+  private static void arrow(
+      Graphics2D g, StreamLayout.Arrow arrow, double mostFlow, double mostSand) {
+    double flow = share(arrow.edge().flowM3ps(), mostFlow);
+    double sand = share(arrow.edge().sandKgps(), mostSand);
+    double width = Math.max(1 + (WIDEST_FLOW - 1) * flow, 1 + (WIDEST_SAND - 1) * sand);
+    stroke(g, arrow.way(), CLEAR, width);
+    if (sand > 0) {
+      stroke(g, arrow.way(), SANDY, 1 + (WIDEST_SAND - 1) * sand);
     }
-    if (to.x == from.x && Math.abs(to.y - from.y) == ROW) {
-      boolean down = to.y > from.y;
-      double x = from.getCenterX() + (down ? 12 : -12);
-      double y1 = down ? from.getMaxY() : from.getMinY();
-      double y2 = down ? to.getMinY() : to.getMaxY();
-      return new CubicCurve2D.Double(x, y1, x, y1, x, y1, x, y2);
-    }
-    double low = Math.max(from.getMaxY(), to.getMaxY()) + 0.6 * ROW;
-    return new CubicCurve2D.Double(
-        from.getCenterX(),
-        from.getMaxY(),
-        from.getCenterX(),
-        low,
-        to.getCenterX(),
-        low,
-        to.getCenterX(),
-        to.getMaxY());
-  }
-
-  private static Color colour(FlowEdge edge) {
-    return edge.sandKgps() > 0 ? SANDY : CLEAR;
-  }
-
-  private void arrow(Graphics2D g, FlowEdge edge) {
-    CubicCurve2D curve = curve(edge);
-    g.setColor(colour(edge));
-    g.setStroke(new BasicStroke(edge.flowM3ps() > 0 ? 1.6f : 0.6f));
-    g.draw(curve);
-    double angle = Math.atan2(curve.getY2() - curve.getCtrlY2(), curve.getX2() - curve.getCtrlX2());
+    double angle =
+        Math.atan2(
+            arrow.end().getY() - arrow.beforeEnd().getY(),
+            arrow.end().getX() - arrow.beforeEnd().getX());
+    double length = 8 + width / 2;
     Path2D tip = new Path2D.Double();
-    tip.moveTo(curve.getX2(), curve.getY2());
-    for (double side : new double[] {-0.4, 0.4}) {
+    tip.moveTo(arrow.end().getX(), arrow.end().getY());
+    for (double side : new double[] {-0.5, 0.5}) {
       tip.lineTo(
-          curve.getX2() - 9 * Math.cos(angle + side), curve.getY2() - 9 * Math.sin(angle + side));
+          arrow.end().getX() - length * Math.cos(angle + side),
+          arrow.end().getY() - length * Math.sin(angle + side));
     }
     tip.closePath();
+    g.setColor(sand > 0 ? SANDY : CLEAR);
     g.fill(tip);
   }
 
-  private static boolean covers(Rectangle place, List<Rectangle> taken) {
-    return taken.stream().anyMatch(place::intersects);
+  private static double share(double value, double most) {
+    return most > 0 ? value / most : 0;
   }
 
-  /** Name and numbers at the middle of the arrow, moved up or down until they cover nothing. */
-  private void words(Graphics2D g, FlowEdge edge, List<Rectangle> taken) {
-    CubicCurve2D curve = curve(edge);
-    double x = (curve.getX1() + 3 * curve.getCtrlX1() + 3 * curve.getCtrlX2() + curve.getX2()) / 8;
-    double y = (curve.getY1() + 3 * curve.getCtrlY1() + 3 * curve.getCtrlY2() + curve.getY2()) / 8;
-    g.setFont(getFont().deriveFont(10f));
+  private static void stroke(Graphics2D g, Path2D way, Color colour, double width) {
+    g.setColor(colour);
+    g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    g.draw(way);
+  }
+
+  private void words(Graphics2D g, StreamLayout.Arrow arrow) {
+    g.setColor(WORDS);
+    g.setFont(labelFont());
     FontMetrics metrics = g.getFontMetrics();
-    int width = Math.max(metrics.stringWidth(edge.stream()), metrics.stringWidth(numbers(edge)));
-    Rectangle place =
-        new Rectangle(
-            (int) Math.max(2, x - width / 2.0),
-            (int) (y - metrics.getHeight()),
-            width,
-            2 * metrics.getHeight());
-    int home = place.y;
-    for (int step = 1; step < STEPS && covers(place, taken); step++) {
-      place.y = Math.max(0, home + (step % 2 == 0 ? step : -step) * 4);
+    float y = arrow.label().y + metrics.getAscent();
+    for (String line : lines(arrow.edge())) {
+      g.drawString(line, arrow.label().x + 3f, y);
+      y += metrics.getHeight();
     }
-    taken.add(place);
-    g.setColor(new Color(255, 255, 255, 210));
-    g.fill(place);
-    g.setColor(colour(edge));
-    g.drawString(edge.stream(), place.x, place.y + metrics.getAscent());
-    g.drawString(numbers(edge), place.x, place.y + metrics.getHeight() + metrics.getAscent());
     g.setFont(getFont());
   }
 }

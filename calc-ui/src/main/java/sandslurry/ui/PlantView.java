@@ -1,8 +1,11 @@
 package sandslurry.ui;
 
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.FlowLayout;
 import java.awt.Font;
 import java.util.Optional;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -17,21 +20,38 @@ import sandslurry.report.section.PlantSection;
 final class PlantView {
   private static final String PLANT = "plant";
   private static final String NOTHING = "nothing";
+  private static final double[] SIZES = {0.5, 0.75, 1, 1.5, 2};
+  private static final String[] ZOOMS = {"50 %", "75 %", "100 %", "150 %", "200 %"};
+  private static final int OWN_SIZE = 2;
 
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final FlowDrawing drawing = new FlowDrawing();
   private final JTextArea tables = new JTextArea();
   private final JLabel nothing = new JLabel("", JLabel.CENTER);
+  private final JComboBox<String> modes = new JComboBox<>();
+  private final JComboBox<String> zoom = new JComboBox<>(ZOOMS);
+  private Optional<Assessment> shown = Optional.empty();
 
   PlantView() {
     Look.named(drawing, "plant drawing", "Drawing of the flows of the plant");
     Look.named(tables, "plant tables", "Tables of the plant");
     tables.setEditable(false);
     tables.setFont(new Font(Font.MONOSPACED, Font.PLAIN, tables.getFont().getSize()));
-    JSplitPane split =
-        new JSplitPane(
-            JSplitPane.VERTICAL_SPLIT, new JScrollPane(drawing), new JScrollPane(tables));
+    Look.named(modes, "plant drawing mode", "Mode drawn");
+    Look.named(zoom, "plant drawing size", "Size of the drawing");
+    modes.addActionListener(event -> draw());
+    zoom.setSelectedIndex(OWN_SIZE);
+    zoom.addActionListener(event -> drawing.zoom(SIZES[zoom.getSelectedIndex()]));
+    JPanel above = new JPanel(new FlowLayout(FlowLayout.LEADING));
+    above.add(new JLabel("Mode"));
+    above.add(modes);
+    above.add(new JLabel("Size"));
+    above.add(zoom);
+    JPanel flows = new JPanel(new BorderLayout());
+    flows.add(above, BorderLayout.NORTH);
+    flows.add(new JScrollPane(drawing));
+    JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, flows, new JScrollPane(tables));
     split.setResizeWeight(0.55);
     panel.add(split, PLANT);
     panel.add(nothing, NOTHING);
@@ -49,7 +69,11 @@ final class PlantView {
       return;
     }
     Assessment all = assessment.get();
-    drawing.show(plant.get().main(), all.design().units());
+    shown = assessment;
+    modes.removeAllItems();
+    plant.get().modes().forEach(mode -> modes.addItem(mode.mode().name()));
+    modes.setSelectedItem(plant.get().main().mode().name());
+    draw();
     tables.setText(
         new TextView(JudgeCommand.REPORT_WIDTH)
             .write(
@@ -57,5 +81,14 @@ final class PlantView {
                     plant.get(), all.design().plant().orElseThrow(), all.design().units())));
     tables.setCaretPosition(0);
     cards.show(panel, PLANT);
+  }
+
+  private void draw() {
+    if (shown.isEmpty() || modes.getSelectedIndex() < 0) {
+      return;
+    }
+    Assessment all = shown.get();
+    drawing.show(
+        all.plant().orElseThrow().modes().get(modes.getSelectedIndex()), all.design().units());
   }
 }
