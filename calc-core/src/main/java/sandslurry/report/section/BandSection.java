@@ -33,11 +33,11 @@ final class BandSection extends SectionWriter {
 
   /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
   private void band(Assessment.Band band) {
-    heading(1, "Band of the carrier");
+    heading(1, "Thinner and thicker liquid");
     paragraph(
         "Liquors of the same solids differ between farms by a factor of about "
             + plain(band.factor())
-            + " either way in thickness (from memory, unverified). The same design with the thinner"
+            + " either way in viscosity (from memory, unverified). The same design with the thinner"
             + " and the thicker liquor:");
     List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
     List<List<String>> rows = new ArrayList<>();
@@ -71,7 +71,7 @@ final class BandSection extends SectionWriter {
                 }
                 rows.add(
                     bandRow(
-                        head("head asked of the pump, " + at.words(), Kind.HEAD),
+                        head("total dynamic head, " + at.words(), Kind.HEAD),
                         all,
                         a ->
                             a.line()
@@ -82,21 +82,21 @@ final class BandSection extends SectionWriter {
     if (assessment.line().isPresent()) {
       rows.add(
           bandRow(
-              head("least flow at which turbulence keeps sand moving", Kind.FLOW),
+              head("lowest flow rate that carries the sand", Kind.FLOW),
               all,
               a -> a.line().flatMap(LineResult::leastSafeFlow).map(q -> number(Kind.FLOW, q))));
     }
     if (assessment.pump().isPresent()) {
       rows.add(
           bandRow(
-              head("pump duty", Kind.FLOW),
+              head("duty point", Kind.FLOW),
               all,
               a -> a.pump().flatMap(PumpResult::governing).map(d -> number(Kind.FLOW, d.flow()))));
     }
     if (assessment.lane().isPresent()) {
       rows.add(
           bandRow(
-              "lane keeps, mixed to turbulent [%]",
+              "capture of the lane, mixed to turbulent [%]",
               all,
               a ->
                   a.lane()

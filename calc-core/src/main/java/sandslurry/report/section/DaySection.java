@@ -44,12 +44,12 @@ final class DaySection extends SectionWriter {
             head("starts", Kind.STARTS),
             head("energy", Kind.ENERGY),
             head("sand", Kind.MASS),
-            head("per sand", Kind.SPECIFIC_ENERGY),
+            head("energy per sand", Kind.SPECIFIC_ENERGY),
             "wear"),
         rows);
     paragraph(
-        "Each state as if it lasted all day. Starts are those at an inflow of half the flow, the"
-            + " most. Wear is the rate against the design flow, flow to the power "
+        "Each state is taken to last all day. Starts are the most frequent, at an inflow of half"
+            + " the flow rate. Wear is relative to the design flow rate, to the power "
             + WearIndex.LOW_POWER
             + " to "
             + WearIndex.HIGH_POWER

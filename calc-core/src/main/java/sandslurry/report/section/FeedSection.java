@@ -28,24 +28,25 @@ final class FeedSection extends SectionWriter {
         List.of("what", "value"),
         List.of(
             List.of(
-                screw.typed() ? "load" : "load, that of the pens",
+                screw.typed() ? "load" : "load from the pens",
                 units.show(Kind.FLOW, screw.loadM3ps())),
             List.of("filling of the trough", units.show(Kind.PERCENT, screw.loading().value())),
             List.of(
                 "capacity at 15 %, for abrasive material",
                 units.show(Kind.FLOW, screw.capacityM3ps())),
-            List.of("power at the shaft", units.show(Kind.POWER, screw.powerW()))));
+            List.of("shaft power", units.show(Kind.POWER, screw.powerW()))));
   }
 
   private void gravityRun(GravityRun run) {
     heading(1, "Gravity pipe");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("greatest flow", units.show(Kind.FLOW, run.greatestM3ps())));
+    rows.add(
+        List.of("greatest flow rate without pressure", units.show(Kind.FLOW, run.greatestM3ps())));
     run.flow()
         .ifPresent(
             flow -> {
               rows.add(
-                  List.of("depth of bore", units.show(Kind.PERCENT, flow.wetted().depthShare())));
+                  List.of("depth over bore", units.show(Kind.PERCENT, flow.wetted().depthShare())));
               rows.add(List.of("velocity", units.show(Kind.VELOCITY, flow.velocityMps())));
               rows.add(List.of("Reynolds number", units.show(Kind.NUMBER, run.reynolds())));
             });
@@ -53,7 +54,8 @@ final class FeedSection extends SectionWriter {
         .ifPresent(
             c -> {
               rows.add(List.of("tractive stress", units.show(Kind.STRESS, c.stressPa())));
-              rows.add(List.of("stress needed", units.show(Kind.STRESS, c.neededStressPa())));
+              rows.add(
+                  List.of("tractive stress needed", units.show(Kind.STRESS, c.neededStressPa())));
             });
     table(List.of("what", "value"), rows);
   }

@@ -65,16 +65,18 @@ final class LaneSection extends SectionWriter {
     rows.add(row("mean velocity", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
     rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));
     rows.add(row("Reynolds number", units.show(Kind.NUMBER, lane.reynoldsNumber())));
-    rows.add(row("residence time", units.show(Kind.TIME, lane.residenceTimeS())));
+    rows.add(row("detention time", units.show(Kind.TIME, lane.residenceTimeS())));
     rows.add(
-        row("surface overflow rate", units.show(Kind.FALL, lane.basin().overflowVelocityMps())));
+        row(
+            "overflow rate (surface loading)",
+            units.show(Kind.FALL, lane.basin().overflowVelocityMps())));
     rows.add(row("shear velocity", units.show(Kind.FALL, lane.flow().shearVelocityMps())));
-    rows.add(row("half is caught of", caught(lane.caughtHalf())));
-    rows.add(row("95 % is caught of", caught(lane.caughtMost())));
+    rows.add(row("size of which half is captured", caught(lane.caughtHalf())));
+    rows.add(row("size of which 95 % is captured", caught(lane.caughtMost())));
     rows.add(
         row("largest grain that the flow moves", units.show(Kind.GRAIN, lane.largestScouredM())));
     rows.add(row("sand entering", units.show(Kind.MASS_PER_DAY, lane.sandKgPs())));
-    rows.add(row("sand that the storage depth holds", units.show(Kind.MASS, lane.storageKg())));
+    rows.add(row("sand in the full storage depth", units.show(Kind.MASS, lane.storageKg())));
     rows.add(
         row(
             "days to fill, by the turbulent estimate",
@@ -111,7 +113,7 @@ final class LaneSection extends SectionWriter {
             units.number(Kind.PERCENT, lane.capture().campDobbins()),
             units.number(Kind.PERCENT, lane.capture().vetter()),
             "",
-            "caught",
+            "captured",
             ""));
     classes.add(
         List.of(
@@ -124,7 +126,7 @@ final class LaneSection extends SectionWriter {
             units.number(Kind.PERCENT, lane.retained().campDobbins()),
             units.number(Kind.PERCENT, lane.retained().vetter()),
             "",
-            "kept, not scoured",
+            "captured, not scoured",
             ""));
     add(
         new Block.Table(
@@ -143,12 +145,12 @@ final class LaneSection extends SectionWriter {
             classes));
     paragraph(
         "Ideal: plug flow (Hazen), an upper bound. Turbulent: Camp and Dobbins. Mixed: Vetter, a"
-            + " lower bound. Stokes' law gives times that are too short for sand and is shown to"
-            + " say so.");
+            + " lower bound. Stokes' law gives times too short for sand; it is shown for"
+            + " comparison.");
   }
 
   private void course(LaneCourse course, String bounds) {
-    heading(2, "The trade: sand against organic matter");
+    heading(2, "Sand captured against organic matter");
     boolean known = course.organicMatterKnown();
     List<List<String>> rows = new ArrayList<>();
     for (int i = 2; i < course.trade().size(); i += 3) {
@@ -160,20 +162,19 @@ final class LaneSection extends SectionWriter {
     table(
         List.of(
             head("velocity", Kind.VELOCITY),
-            head("depth for it", Kind.BORE),
-            "sand kept [%]",
-            "fibre kept [%]",
-            "not sand in the dry deposit [%]"),
+            head("depth needed", Kind.BORE),
+            "sand captured [%]",
+            "fibre captured [%]",
+            "organic matter in the dry deposit [%]"),
         rows);
     paragraph(
-        "A slower lane keeps more sand and more fibre. Width, length and flow stay; the depth is"
-            + " what a weir would have to hold. These are likely values, where what turbulence"
-            + " holds up is lost again"
+        "A slower lane captures more sand and more fibre. Width, length and flow rate stay; a weir"
+            + " holds the depth. These are expected values: what turbulence holds up is lost again"
             + bounds
             + "."
             + (known
                 ? ""
-                : " The carrier is given without its solids, so the organic matter is not known."));
+                : " The liquid is given without its solids, so the organic matter is not known."));
     heading(2, "How it fills");
     List<List<String>> moments = new ArrayList<>();
     List<LaneFilling.Point> points = course.filling().points();
@@ -190,14 +191,14 @@ final class LaneSection extends SectionWriter {
             head("deposit", Kind.BORE),
             head("water above it", Kind.BORE),
             head("velocity", Kind.VELOCITY),
-            "sand kept [%]"),
+            "sand captured [%]"),
         moments);
     paragraph(
         "The deposit is spread evenly, as it would be after levelling; a real one is a wedge from"
             + " the inlet. "
             + switch (course.filling().end()) {
               case FULL -> "It ends when the storage depth is full.";
-              case KEEPS_TOO_LITTLE -> "It ends when the lane keeps less than half of its sand.";
+              case KEEPS_TOO_LITTLE -> "It ends when the lane captures less than half of its sand.";
               case NO_SAND -> "No sand is fed.";
             });
   }

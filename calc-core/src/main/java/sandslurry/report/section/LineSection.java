@@ -74,16 +74,17 @@ final class LineSection extends SectionWriter {
                 "fittings"),
             pipes));
     paragraph(
-        "Friction follows the mean bore; deposition is judged in the largest bore that the standard"
-            + " allows, where the velocity is least. "
+        "Friction is computed in the mean bore, deposition in the largest bore that the standard"
+            + " allows, where the velocity is lowest. "
             + line.leastSafeFlow()
                 .map(
                     q ->
-                        "Turbulence keeps sand moving with margin in the whole line from "
+                        "Sand stays in motion with its margin in the whole line from "
                             + show(Kind.FLOW, q)
-                            + " on.")
+                            + " up.")
                 .orElse(
-                    "At no flow does turbulence keep sand moving with margin in the whole line."));
+                    "At no flow rate does turbulence carry the sand with its margin in the whole"
+                        + " line."));
     if (line.states().isEmpty()) {
       paragraph("The line could not be judged at any flow: see the findings.");
       return;
@@ -97,7 +98,7 @@ final class LineSection extends SectionWriter {
   }
 
   private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
-    heading(2, "Velocity against deposition");
+    heading(2, "Actual velocity and deposition velocity");
     List<List<String>> rows = new ArrayList<>();
     for (LineState state : line.states()) {
       for (int i = 0; i < runs.size(); i++) {
@@ -111,7 +112,6 @@ final class LineSection extends SectionWriter {
                 state.flowCase().words(),
                 number(Kind.VELOCITY, run.leastVelocity()),
                 judged.map(d -> units.number(Kind.VELOCITY, d.limitMps())).orElse("-"),
-                judged.map(d -> units.number(Kind.VELOCITY, d.requiredMps())).orElse("-"),
                 judged.map(d -> units.number(Kind.VELOCITY, d.velocityToPassMps())).orElse("-"),
                 number(Kind.NUMBER, run.reynolds()),
                 run.regime().words(),
@@ -123,14 +123,13 @@ final class LineSection extends SectionWriter {
         new Block.Table(
             List.of(
                 "run",
-                "flow case",
+                "flow rate",
                 head("velocity", Kind.VELOCITY),
-                "limit",
-                "with margin",
-                "to pass",
+                "deposition velocity",
+                "required",
                 "Reynolds number",
-                "carrier flows",
-                "the sand is",
+                "flow regime",
+                "sand",
                 "verdict"),
             rows));
   }
@@ -160,14 +159,14 @@ final class LineSection extends SectionWriter {
             + name
             + " at the "
             + worst.get().flowCase().words()
-            + " flow, "
+            + " flow rate, "
             + units.show(Kind.VELOCITY, judged.velocityMps()));
     Regime regime = worst.get().runs().get(index).regime();
     if (regime == Regime.LAMINAR) {
       paragraph(
-          "The carrier flows laminar here. The correlations are for turbulent flow and tell nothing"
-              + " of this case, so none is shown: the finding on this run tells what carries the"
-              + " sand, or that nothing does.");
+          "The flow is laminar here. The correlations are for turbulent flow and do not apply, so"
+              + " none is shown. The finding on this run says what carries the sand, if anything"
+              + " does.");
       return;
     }
     List<List<String>> rows = new ArrayList<>();
@@ -190,32 +189,32 @@ final class LineSection extends SectionWriter {
                 head("velocity", Kind.VELOCITY),
                 head("grain", Kind.GRAIN),
                 "role",
-                "limit meant",
+                "meaning of the value",
                 "published range"),
             rows));
     if (regime != Regime.TURBULENT) {
       paragraph(
           "The flow is not surely turbulent here, and these correlations are for turbulent flow."
-              + " Below their limit sand settles all the more; above it they cannot give a pass.");
+              + " Below their value sand settles all the more. Above it they cannot give a pass.");
     }
     paragraph(
-        "The limit is the larger of the governing correlations within their range, never less than"
-            + " the floor"
+        "The deposition velocity is the largest of the governing correlations within their range,"
+            + " never less than the floor"
             + (judged.upwardCorrectionMps() > 0
                 ? ", raised by "
                     + units.show(Kind.VELOCITY, judged.upwardCorrectionMps())
                     + " for the upward slope"
                 : "")
-            + ". Counted correlations within their range can turn a pass into a caution; those"
-            + " shown only decide nothing (the theory page on deposition velocity says why).");
+            + ". Counted correlations within their range can turn a pass into a caution. Those only"
+            + " shown decide nothing; the theory page on deposition velocity says why.");
   }
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
     heading(2, "Head loss");
     List<String> head = new ArrayList<>();
     head.add("run");
-    head.add("flow case");
-    head.add("carrier alone");
+    head.add("flow rate");
+    head.add("liquid alone");
     RunState any = line.states().get(0).runs().get(0);
     any.headLossModels().forEach(m -> head.add(m.model().name()));
     head.add(head("friction", Kind.PRESSURE));
@@ -236,22 +235,21 @@ final class LineSection extends SectionWriter {
         }
         row.add(number(Kind.PRESSURE, run.friction()));
         row.add(number(Kind.PRESSURE, run.fittings()));
-        row.add(run.overBed() ? "over a bed, not for design" : "");
+        row.add(run.overBed() ? "over a bed: not for design" : "");
         rows.add(row);
       }
     }
     add(new Block.Table(head, rows));
     paragraph(
-        "Gradients are in metres of carrier per metre of pipe (feet per foot). The first model"
-            + " decides; the others bracket it: such models differ by 25 % and more, and none is"
-            + " better than that. A star marks a model outside its published range. Below the"
-            + " deposition limit a model of moving sand means little."
+        "Gradients are in metres of liquid per metre of pipe (feet per foot). The first model"
+            + " decides and the others bracket it: such models differ by 25 % and more. A star"
+            + " marks a model outside its published range. Below the deposition velocity a model of"
+            + " moving sand means little."
             + (line.states().stream()
                     .flatMap(s -> s.runs().stream())
                     .anyMatch(r -> r.deposition().isPresent() && r.regime() != Regime.TURBULENT)
-                ? " Where the flow is not turbulent the friction is never less than that of the"
-                    + " carrier thickened by its sand, and where the yield stress carries the sand"
-                    + " it is just that."
+                ? " Where the flow is not turbulent, friction is at least that of the liquid"
+                    + " thickened by its sand."
                 : ""));
   }
 
@@ -307,18 +305,18 @@ final class LineSection extends SectionWriter {
                 "solids [%]",
                 "sand [%]",
                 head("velocity", Kind.VELOCITY),
-                head("to carry it", Kind.VELOCITY),
+                head("required", Kind.VELOCITY),
                 "flow",
-                "on the floor [%]",
+                "sand on the floor [%]",
                 head("friction", Kind.PRESSURE_GRADIENT),
-                "the sand is",
+                "sand",
                 "verdict"),
             rows));
     paragraph(
-        "Added: volumes of liquid with "
+        "Added are volumes of liquid with "
             + show(Kind.PERCENT, design.dilution().orElseThrow().totalSolids())
-            + " solids to one volume of mixture, at unchanged flow in the line. Each row is the"
-            + " worst run at the worst flow. "
+            + " solids to one volume of slurry, at unchanged flow rate. Each row is the worst run"
+            + " at the worst flow rate. "
             + curve
                 .firstPass()
                 .map(
@@ -330,18 +328,16 @@ final class LineSection extends SectionWriter {
                                 + " to one, with "
                                 + show(Kind.PERCENT, p.totalSolids())
                                 + " solids.")
-                .orElse("None of these dilutions passes at this flow.")
-            + " A caution of a turbulent line that is fast enough to carry its sand means that the"
-            + " liquid is still too thick for the published range of every governing correlation."
-            + " Between thick enough to hold the sand and thin and fast enough to carry it, sand"
-            + " settles. "
+                .orElse("None of these dilutions passes at this flow rate.")
+            + " A caution in turbulent flow above the required velocity means that the liquid is"
+            + " still too thick for the published range of every governing correlation. Between"
+            + " thick enough to hold the sand and thin enough to carry it, sand settles. "
             + (assessment.carrier().scatter() > 1
-                ? "The curve follows the liquor as described; between farms its thickness differs"
+                ? "The curve holds for the liquor as described; between farms its viscosity differs"
                     + " by a factor of about "
                     + plain(assessment.carrier().scatter())
-                    + ", and the valley lies elsewhere with another liquor: measure yours before"
-                    + " you rely on a row."
-                : "How a measured thickness falls with dilution is an assumption of this program:"
-                    + " measure the diluted liquor before you rely on a row."));
+                    + ". Measure yours before you rely on a row."
+                : "How a measured viscosity falls with dilution is an assumption of this program."
+                    + " Measure the diluted liquor before you rely on a row."));
   }
 }

@@ -34,7 +34,7 @@ final class MaterialSection extends SectionWriter {
   }
 
   private void inputs() {
-    heading(1, "Sand, carrier and mixture");
+    heading(1, "Sand, liquid and slurry");
     Gradation gradation = design.sand().gradation();
     List<List<String>> rows = new ArrayList<>();
     rows.add(row("sand", design.sand().source()));
@@ -45,15 +45,13 @@ final class MaterialSection extends SectionWriter {
             "finer than " + units.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
             units.show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
     rows.add(row("density of the mineral", show(Kind.DENSITY, design.sand().density())));
-    rows.add(row("carrier", assessment.carrier().description()));
+    rows.add(row("liquid", assessment.carrier().description()));
     rows.add(row("temperature", units.show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
     rows.add(
-        row(
-            "density of the carrier",
-            units.show(Kind.DENSITY, assessment.carrier().densityKgM3())));
+        row("density of the liquid", units.show(Kind.DENSITY, assessment.carrier().densityKgM3())));
     rows.add(
         row(
-            "rheology of the carrier",
+            "rheology of the liquid",
             assessment.carrier().rheology().describe(assessment.design().units())));
     add(new Block.Table(List.of("what", "value"), rows));
     assessment
@@ -77,12 +75,12 @@ final class MaterialSection extends SectionWriter {
               add(
                   new Block.Table(
                       List.of(
-                          "flow case",
-                          head("flow", Kind.FLOW),
+                          "flow rate",
+                          head("value", Kind.FLOW),
                           "sand by volume [%]",
                           "by mass [%]",
-                          head("sand", Kind.MASS_FLOW),
-                          head("mixture", Kind.DENSITY)),
+                          head("sand rate", Kind.MASS_FLOW),
+                          head("slurry density", Kind.DENSITY)),
                       mixture));
             });
   }
@@ -185,6 +183,6 @@ final class MaterialSection extends SectionWriter {
             residuals));
     paragraph(
         "The law of the least criterion is taken unless the design names another. Standard errors"
-            + " tell the scatter of these readings, not that between days or farms.");
+            + " give the scatter of these readings, not that between days or farms.");
   }
 }

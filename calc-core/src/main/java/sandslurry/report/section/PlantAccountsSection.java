@@ -39,18 +39,17 @@ final class PlantAccountsSection extends SectionWriter {
                     + " of the schedule, which repeats the day before: nothing that leaves differs"
                     + " by more than "
                     + units.show(Kind.PERCENT, basis.change())
-                    + " of what comes in, and the pits keep "
+                    + " of what comes in, and the pits hold back "
                     + units.show(Kind.PERCENT, rounded(basis.kept()))
                     + " of a constituent at most."
                 : "Over a day in which each mode is at its own steady state, weighted by its hours."
                     + " "
                     + basis.why())
             + " The range in brackets is over all ends of the inputs that are ranges, from the"
-            + " cautious to the hopeful relation of the settling units, and from the dirty to the"
-            + " clean end of how fibre settles and rinse displaces."
+            + " conservative to the optimistic relation of the settling units, and over what is"
+            + " known of how fibre settles and rinse displaces."
             + (basis.byDay()
-                ? " Its ends, and the sand that circulates, are found with the modes at rest, times"
-                    + " what the schedule makes of each flow in the expected case."
+                ? " Its ends are those of the steady modes, corrected to the day by schedule."
                 : ""));
     compared(basis);
     accounts
@@ -95,7 +94,7 @@ final class PlantAccountsSection extends SectionWriter {
               units.show(one.kind(), one.atRest()),
               one.atRest() > 0 ? number(Kind.PERCENT, one.byDay() / one.atRest() - 1) : "-"));
     }
-    table(List.of("day and modes", "day by schedule", "modes at rest", "difference [%]"), rows);
+    table(List.of("day and modes", "day by schedule", "steady modes", "difference [%]"), rows);
   }
 
   private void sieves() {
@@ -117,10 +116,10 @@ final class PlantAccountsSection extends SectionWriter {
     table(
         List.of(
             head("sieve", Kind.GRAIN),
-            "wanted to pass [%]",
+            "wanted, passing [%]",
             "sand bought [%]",
             "recovered, all new [%]",
-            "bedding at rest [%]"),
+            "circulating [%]"),
         rows);
   }
 
@@ -169,12 +168,12 @@ final class PlantAccountsSection extends SectionWriter {
                 head("lost", Kind.MASS_PER_DAY),
                 "recovery [%]",
                 "of the sand bought [%]",
-                "at rest by that recovery [%]"));
+                "circulating, by that recovery [%]"));
     if (accounts.circulation().isPresent()) {
-      heads.add("at rest through the units [%]");
-      heads.add("recovery at rest [%]");
-      heads.add(head("bought at rest", Kind.MASS_PER_DAY));
-      heads.add(head("bedded again at rest", Kind.MASS_PER_DAY));
+      heads.add("circulating, through the units [%]");
+      heads.add("recovery, circulating [%]");
+      heads.add(head("bought, circulating", Kind.MASS_PER_DAY));
+      heads.add(head("reused, circulating", Kind.MASS_PER_DAY));
     }
     table(heads, rows);
     paragraph(
@@ -184,14 +183,12 @@ final class PlantAccountsSection extends SectionWriter {
                 .circulation()
                 .map(
                     rest ->
-                        " At rest each class bedded is what is bought and what comes back of it,"
-                            + " with the plant asked anew "
+                        " For the circulating sand the plant was balanced "
                             + rest.passes()
-                            + " times until the bedding stayed what it is. The bedding must turn"
+                            + " times until the bedding no longer changed. The bedding must turn"
                             + " over about "
                             + number(Kind.NUMBER, rest.turnsToRest())
-                            + " times for that: where a class comes back almost whole, the rest is"
-                            + " years away.")
+                            + " times for that, which can take years.")
                 .orElse(""));
   }
 }

@@ -54,7 +54,7 @@ final class PlantLoopSection extends SectionWriter {
     table(
         List.of(
             "mode",
-            head("solids not caught S", Kind.MASS_PER_DAY),
+            head("solids not captured S", Kind.MASS_PER_DAY),
             head("net water W", Kind.MASS_PER_DAY),
             "S/(S+W) [%]",
             "by the balance [%]",
@@ -63,8 +63,8 @@ final class PlantLoopSection extends SectionWriter {
         rows);
     paragraph(
         "Recycling more of a thick liquid dilutes nothing: the recycle ratio cancels. What helps is"
-            + " to catch more solids or to bring more fresh water. A purge is the surplus itself"
-            + " and grows only with the water. Salts are caught by nothing; where they concentrate,"
+            + " to capture more solids or to bring more fresh water. A purge is the surplus itself"
+            + " and grows only with the water. No unit captures salts; where they concentrate,"
             + " struvite can scale pipes and pumps.");
     if (!result.recycling().isEmpty()) {
       List<List<String>> factors = new ArrayList<>();
@@ -84,9 +84,9 @@ final class PlantLoopSection extends SectionWriter {
               "sand recovered [%]"),
           factors);
       paragraph(
-          "S / (S + W) holds whatever is recycled. It moves only as far as a separator catches more"
-              + " or less on the second and third pass, or lets more sand settle in more or less"
-              + " liquor.");
+          "S / (S + W) holds whatever is recycled. It moves only as far as a separator captures"
+              + " more or less on the second and third pass, or lets more sand settle in more or"
+              + " less liquor.");
     }
     result
         .accounts()
@@ -97,7 +97,7 @@ final class PlantLoopSection extends SectionWriter {
               paragraph(
                   "A mixed loop goes 95 % of the way in "
                       + units.show(Kind.DAYS, InUnit.ofDays(Liquor.daysTo(tau, 0.95)))
-                      + " (what the pits hold at rest over what comes in, three times)."
+                      + " (three times the volume of the pits over the inflow)."
                       + (result.settledDay().isPresent()
                           ? " By the schedule below, from pits full of water, it is there on day "
                               + result.settledDay().getAsInt()

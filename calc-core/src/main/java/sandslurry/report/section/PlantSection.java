@@ -78,20 +78,20 @@ public final class PlantSection extends SectionWriter {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         row(
-            "mass in a day",
+            "mass a day",
             Kind.MASS_PER_DAY,
             loads,
             load -> load.massPerDayKg().map(kg -> kg / day)));
-    rows.add(row("volume in a day", Kind.VOLUME, loads, load -> load.volumePerDayM3()));
+    rows.add(row("volume a day", Kind.VOLUME, loads, load -> load.volumePerDayM3()));
     rows.add(
         row(
-            "sand in a day",
+            "sand a day",
             Kind.MASS_PER_DAY,
             loads,
             load -> load.sandPerDayKg().map(kg -> kg / day)));
     rows.add(
         row(
-            "solids without sand in a day",
+            "sand-free solids a day",
             Kind.MASS_PER_DAY,
             loads,
             load -> load.solidsPerDayKg().map(kg -> kg / day)));
@@ -141,10 +141,9 @@ public final class PlantSection extends SectionWriter {
     SteadyBalance balance = mode.balance().get();
     paragraph(
         when
-            + "Below is the balance that this mode would come to if it ran for good: all recycles"
-            + " closed at once by a linear balance of each constituent, the units asked anew "
+            + "The steady balance of this mode, all recycles closed, was found in "
             + balance.passes()
-            + " times until their feeds no longer changed. Each constituent is conserved to "
+            + " passes. Each constituent is conserved to "
             + (balance.imbalance() < 1e-12 ? "the rounding of the computer" : "1e-9")
             + " in every unit and in the whole.");
     streams(mode, balance);
@@ -220,8 +219,8 @@ public final class PlantSection extends SectionWriter {
             });
     table(List.of("unit", "figures"), rows);
     paragraph(
-        "Ranges in brackets go from the cautious to the hopeful relation of the unit. A cyclone is"
-            + " shown by every model; the balance takes the one chosen.");
+        "Ranges in brackets go from the conservative to the optimistic relation of the unit. A"
+            + " cyclone is shown by every model; the balance takes the one chosen.");
   }
 
   private String kind(String name) {

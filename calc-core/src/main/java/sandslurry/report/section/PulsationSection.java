@@ -29,7 +29,7 @@ final class PulsationSection extends SectionWriter {
                 paragraph(
                     "The air vessel lets "
                         + units.show(Kind.PERCENT, pulsation.passed())
-                        + " of the swing into the line"
+                        + " of the pulsation into the line"
                         + (vessel.damps() ? "" : ", or more: it does not damp")
                         + "."));
     if (!pulsation.runs().isEmpty()) {
@@ -49,9 +49,9 @@ final class PulsationSection extends SectionWriter {
               "run",
               head("least", Kind.VELOCITY),
               "greatest",
-              "limit",
-              head("longest below it", Kind.TIME),
-              "to settle"),
+              "deposition velocity",
+              head("longest time below it", Kind.TIME),
+              "time to settle"),
           rows);
     }
     paragraph(
@@ -63,16 +63,16 @@ final class PulsationSection extends SectionWriter {
             + units.show(Kind.PRESSURE, pulsation.peakPa())
             + ", "
             + units.show(Kind.HEAD, pulsation.accelerationM())
-            + " of mixture for the pulse."
+            + " of slurry for the pulse."
             + pulsation
                 .relief()
                 .map(
                     r ->
-                        " The relief belongs between "
+                        " Set the relief between "
                             + units.show(Kind.PRESSURE, r.leastPa())
                             + " and "
                             + units.show(Kind.PRESSURE, r.greatestPa())
-                            + "; codes come first. A surge is faster than a relief.")
-                .orElse(" No setting of a relief was found to stand clear of both ends."));
+                            + "; local codes come first. A water hammer is faster than a relief.")
+                .orElse(" No relief setting was found that clears both the peak and the rating."));
   }
 }

@@ -49,14 +49,14 @@ final class PumpSection extends SectionWriter {
                   head("pressure", Kind.PRESSURE),
                   "efficiency [%]",
                   head("shaft", Kind.POWER),
-                  head("drawn", Kind.POWER),
-                  head("per sand", Kind.SPECIFIC_ENERGY),
+                  head("motor input", Kind.POWER),
+                  head("energy per sand", Kind.SPECIFIC_ENERGY),
                   "duty"),
               rows));
     }
     if (!pump.deratings().isEmpty()) {
       paragraph(
-          "Solids derating of the head: "
+          "Head ratio for solids: "
               + pump.deratings().stream()
                   .map(
                       m ->
@@ -65,11 +65,11 @@ final class PumpSection extends SectionWriter {
                               + units.number(Kind.NUMBER, m.estimate().value())
                               + (m.estimate().inRange() ? "" : " (outside its range)"))
                   .collect(Collectors.joining("; "))
-              + ". Used: head "
+              + ". Used: head ratio "
               + number(Kind.NUMBER, pump.headRatio())
-              + ", efficiency "
+              + ", efficiency ratio "
               + number(Kind.NUMBER, pump.efficiencyRatio())
-              + ". Heads are in metres or feet of mixture.");
+              + ". Heads are in metres or feet of slurry.");
     }
     if (pump.viscous().stream().anyMatch(v -> !v.correction().none())) {
       viscous(pump);
@@ -104,8 +104,8 @@ final class PumpSection extends SectionWriter {
                 ""),
             rows));
     paragraph(
-        "What the liquid takes beside the sand, by ANSI/HI 9.6.7, as ratios to water. That standard"
-            + " is for Newtonian liquids; for others no rule is accepted, and the thickest"
-            + " viscosity is used. The ratios multiply those for sand, which is an assumption.");
+        "Ratios to water by ANSI/HI 9.6.7, beside those for sand. That standard is for Newtonian"
+            + " liquids. For others no rule is accepted, and the highest viscosity is used. The"
+            + " ratios multiply those for sand, which is an assumption.");
   }
 }

@@ -63,8 +63,8 @@ final class PumpsInStatesSection extends SectionWriter {
             head("head", Kind.HEAD),
             "efficiency [%]",
             head("shaft", Kind.POWER),
-            "of best [%]",
-            "works"),
+            "of BEP flow [%]",
+            "region"),
         rows);
     if (!suctions.isEmpty()) {
       heading(1, "Suction");
@@ -72,21 +72,21 @@ final class PumpsInStatesSection extends SectionWriter {
           List.of(
               "state",
               "pump",
-              head("pit above", Kind.HEAD),
-              "lost",
-              "pulse",
+              head("static suction head", Kind.HEAD),
+              "friction",
+              "acceleration",
               "NPSH available",
               "required",
               head("velocity", Kind.VELOCITY),
-              "to pass",
+              "required velocity",
               "sand"),
           suctions);
       paragraph(
-          "Heads in metres or feet of mixture. The NPSH required is the maker's; the greater of 1.5"
-              + " times it and it plus "
+          "Heads are in metres or feet of slurry. NPSH required is the maker's. The design needs"
+              + " the greater of 1.5 times that and that plus "
               + units.show(Kind.HEAD, 1)
-              + " is asked for, because of sand and gas (from memory, unverified), or more where"
-              + " the inlet works hard."
+              + ", because of sand and gas (from memory, unverified), or more at high suction"
+              + " energy."
               + suctionSpeeds(pumps));
     }
   }

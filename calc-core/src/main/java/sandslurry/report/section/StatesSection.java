@@ -57,21 +57,20 @@ final class StatesSection extends SectionWriter {
             "state",
             head("flow", Kind.FLOW),
             head("velocity", Kind.VELOCITY),
-            "limit",
-            "to pass",
+            "deposition velocity",
+            "required",
             head("pressure", Kind.PRESSURE),
-            head("drawn", Kind.POWER),
+            head("motor input", Kind.POWER),
             "wear",
             "verdict"),
         rows);
     paragraph(
-        "Velocity, limit and velocity to pass are those of the run that stands worst in that state;"
-            + " a dash under limit means that there is no sand or that the flow is not turbulent,"
-            + " one under drawn that the flow is given and no pump is asked. Pressure is the"
-            + " greatest in the line, power that of all drives, wear relative to the design flow as"
-            + " flow to the power 2 to 3.5. \"Held by control\" means that the flow is given,"
-            + " whatever the pump drives by itself. Each state changes one thing of the design"
-            + " unless it says otherwise. "
+        "Velocities are those of the closest run in that state. A dash under deposition velocity"
+            + " means no sand or no turbulent flow; one under motor input means a given flow rate."
+            + " Pressure is the greatest in the line, power that of all motors. Wear is relative to"
+            + " the design flow rate, to the power 2 to 3.5. \"Held by control\" is a given flow"
+            + " rate, whatever the pump does by itself. Each state changes one thing of the design."
+            + " "
             + result
                 .governing()
                 .map(g -> "The governing state is: " + g.name() + " (" + g.severity() + ").")
@@ -90,7 +89,7 @@ final class StatesSection extends SectionWriter {
     if (result.dutyBand().isEmpty()) {
       return;
     }
-    heading(1, "Duty by every correction for sand and liquid");
+    heading(1, "Duty point by every derating for sand and viscosity");
     DutyRow least = result.leastDuty().orElseThrow();
     List<List<String>> rows = new ArrayList<>();
     for (DutyRow row : result.dutyBand()) {
@@ -114,14 +113,13 @@ final class StatesSection extends SectionWriter {
             "head",
             head("flow", Kind.FLOW),
             head("velocity", Kind.VELOCITY),
-            "to pass",
-            "sand stands",
+            "required",
+            "verdict",
             ""),
         rows);
     paragraph(
-        "The pumps as designed, their curve corrected by every published way that can be asked:"
-            + " head is the ratio of the first pump to clear water at its best point, velocity that"
-            + " of the run that stands worst."
+        "The pumps as designed, with each derating in turn. Head is the ratio to clear water of the"
+            + " first pump at its BEP. Velocity is that of the closest run."
             + (result.states().stream().anyMatch(s -> s.name().equals(ServiceResult.LEAST_STATE))
                 ? " The least is one of the states above."
                 : ""));

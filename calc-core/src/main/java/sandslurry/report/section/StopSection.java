@@ -42,45 +42,46 @@ final class StopSection extends SectionWriter {
     table(
         List.of(
             "run",
-            head("bed", Kind.BORE),
-            "of section [%]",
-            head("settles in", Kind.TIME),
+            head("bed depth", Kind.BORE),
+            "of the cross-section [%]",
+            head("settling time", Kind.TIME),
             "slope [deg]",
-            "slides at [deg]",
+            "bed slides at [deg]",
             head("plug", Kind.LENGTH),
-            head("water clears at", Kind.VELOCITY)),
+            head("clearing velocity of water", Kind.VELOCITY)),
         rows);
     paragraph(
         "Stopped full the line holds "
             + units.show(Kind.MASS, stop.sandKg())
             + " of sand in "
             + units.show(Kind.VOLUME, stop.volumeM3())
-            + ". A dash under the time means that the liquid holds the sand. To start it may take "
+            + ". A dash under the time means that the liquid holds the sand. The restart pressure"
+            + " is "
             + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().lowPa())
             + (stop.restart().highPa().isPresent()
                 ? " to "
                     + units.show(
                         Kind.PRESSURE, stop.staticPa() + stop.restart().highPa().getAsDouble())
                 : " or, if a plug wedges, more than any pump has,")
-            + " with the static pressure"
+            + " with the static head"
             + (driven
-                ? "; what drives it has "
+                ? "; the pump gives "
                     + units.show(Kind.PRESSURE, stop.availablePa())
-                    + " against a line at rest"
+                    + " at zero flow"
                 : "")
-            + ". The two ends are a balance of forces and twice its sum; no"
-            + " measurements with manure were found. "
+            + ". The low end is a balance of forces, the high end twice its sum. No measurements"
+            + " with manure were found. "
             + stop.flush()
                 .map(
                     f ->
-                        "A flush with water takes "
+                        "A flush needs "
                             + units.show(Kind.FLOW, f.flowM3ps())
                             + " for "
                             + units.show(Kind.TIME, f.timeS())
                             + ", "
                             + units.show(Kind.VOLUME, f.volumeM3())
                             + ".")
-                .orElse("No flow of water was found that clears it."));
+                .orElse("No flow rate of water was found that clears it."));
     plugs(stop);
     stop.supply().ifPresent(this::supply);
   }
@@ -104,12 +105,12 @@ final class StopSection extends SectionWriter {
     }
     table(
         List.of(
-            "packed full at",
+            "plug at",
             head("length", Kind.LENGTH),
             head("weight", Kind.PRESSURE),
-            "friction, seeping",
+            "friction, liquid seeping",
             "wedged",
-            head("moved at most", Kind.LENGTH)),
+            head("longest moved", Kind.LENGTH)),
         rows);
     paragraph(
         "The weight is that along climbing pipe and part of the static pressure. Seeping: liquid"
@@ -127,7 +128,7 @@ final class StopSection extends SectionWriter {
       rows.add(List.of("while the line is full of its sand", flow(supply.loadedM3ps())));
       rows.add(List.of("over the settled bed", flow(supply.bedM3ps())));
     }
-    table(List.of("the supply of the flush gives", "flow"), rows);
+    table(List.of("flush supply", "flow rate"), rows);
   }
 
   private String flow(OptionalDouble flow) {

@@ -23,7 +23,7 @@ final class SurgeSection extends SectionWriter {
     if (surges.isEmpty()) {
       return;
     }
-    heading(1, "Surge of a stop");
+    heading(1, "Water hammer");
     List<List<String>> rows = new ArrayList<>();
     for (SurgeResult surge : surges) {
       rows.add(
@@ -37,27 +37,25 @@ final class SurgeSection extends SectionWriter {
               number(Kind.PRESSURE, surge.workingPa() + surge.judgedPa()),
               number(Kind.PRESSURE, surge.ratingPa()),
               number(Kind.PRESSURE, surge.lowest().lowestPa())
-                  + (surge.lowest().parts() ? " parts" : "")));
+                  + (surge.lowest().parts() ? ", column separation" : "")));
     }
     table(
         List.of(
             "run",
             head("velocity", Kind.VELOCITY),
             head("wave speed", Kind.VELOCITY),
-            head("surge", Kind.PRESSURE),
-            "in the time given",
-            "working",
-            "together",
-            "rating",
-            "low half"),
+            head("rise, sudden stop", Kind.PRESSURE),
+            "rise, stop as given",
+            "working pressure",
+            "maximum",
+            "pressure rating",
+            "minimum"),
         rows);
     paragraph(
-        "Joukowsky's formula for a flow that stops within the run of the wave to and fro, in liquid"
-            + " without gas, with the short-term modulus of the pipe. It bounds the rise from a"
-            + " valve that shuts or a plug that forms; columns that part and come together, and"
-            + " pockets of air, can exceed it. A stop in a given time is taken as even (Michaud's"
-            + " rule). The low half of the wave is worked out at both ends of a run; \"parts\" says"
-            + " that it would go below the vapour pressure, where the columns part. It is no surge"
-            + " analysis.");
+        "By Joukowsky, for a stop faster than the wave returns, in liquid without gas, with the"
+            + " short-term modulus of the pipe. It bounds the rise from a closing valve or a plug."
+            + " Column separation and pockets of air can exceed it. A stop in a given time is taken"
+            + " as even (Michaud). The minimum is at an end of the run; below the vapour pressure"
+            + " the column separates. This is no surge analysis.");
   }
 }
