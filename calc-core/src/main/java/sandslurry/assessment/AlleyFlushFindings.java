@@ -62,8 +62,8 @@ final class AlleyFlushFindings extends PlantFindingWriter {
         lacking.isEmpty() ? Severity.PASS : Severity.CAUTION,
         given.unit(),
         lacking.isEmpty()
-            ? "The flush is as fast, deep and long as practice asks."
-            : "The flush is less than practice asks: " + String.join(", ", lacking) + ".",
+            ? "The flush is as fast, deep and long as recommended."
+            : "The flush is less than recommended: " + String.join(", ", lacking) + ".",
         "It runs "
             + show(Kind.VELOCITY, flush.velocityMps())
             + ", "
@@ -74,13 +74,13 @@ final class AlleyFlushFindings extends PlantFindingWriter {
             + show(Kind.LENGTH, flush.waveM())
             + " in an alley of "
             + show(Kind.LENGTH, given.lengthM())
-            + ". University of Missouri Extension WQ313 asks for "
+            + ". University of Missouri Extension WQ313 recommends at least "
             + show(Kind.VELOCITY, Flush.PRACTICE_VELOCITY_MPS)
             + ", "
             + show(Kind.BORE, Flush.PRACTICE_DEPTH_M)
             + " and "
             + show(Kind.TIME, Flush.PRACTICE_TIME_S)
-            + " at least.",
+            + ".",
         lacking.isEmpty() ? "" : "Give it " + String.join(", and ", cures) + ".");
   }
 
@@ -100,9 +100,9 @@ final class AlleyFlushFindings extends PlantFindingWriter {
             + show(Kind.GRAIN, PlantUnits.coarsest(model).diameterM())
             + " moves from "
             + show(Kind.STRESS, needed)
-            + " on (Shields curve, a clean floor in water). The balance takes all sand along"
-            + " with the flush. Along curbs, in grooves and behind a wave that is shorter than the"
-            + " alley sand stays all the same.",
+            + " on (Shields curve, a clean floor in water). The balance moves all sand with the"
+            + " flush. Along curbs, in grooves and behind a wave shorter than the alley some sand"
+            + " stays.",
         moved ? "" : "Flush deeper or on more slope, or scrape the alley.");
   }
 

@@ -42,10 +42,10 @@ final class DayFindings extends FindingWriter {
         Topic.DAY,
         "pump",
         allFit
-            ? "The day's volume is moved within a day."
+            ? "The daily volume is pumped within the day."
             : fits
-                ? "In its worst state the pump does not move the day's volume within a day."
-                : "A day is too short for its volume.",
+                ? "In its worst state the pump does not move the daily volume within the day."
+                : "The day is too short for the daily volume.",
         "In the state \""
             + day.state()
             + "\" it takes "
@@ -53,7 +53,7 @@ final class DayFindings extends FindingWriter {
             + (day.startsPs().isPresent()
                 ? " with up to "
                     + show(Kind.STARTS, day.startsPs().getAsDouble())
-                    + " starts (at an inflow of half the flow)"
+                    + " starts (at an inflow of half the flow rate)"
                 : "")
             + " and "
             + show(Kind.ENERGY, day.energyJ())
@@ -65,7 +65,7 @@ final class DayFindings extends FindingWriter {
                 : "")
             + (longest == day
                 ? ""
-                : ". Longest it takes in the state \""
+                : ". The longest day is in the state \""
                     + longest.state()
                     + "\": "
                     + show(Kind.HOURS, longest.runningS())
@@ -74,7 +74,7 @@ final class DayFindings extends FindingWriter {
             + ".",
         allFit
             ? ""
-            : "Pump " + show(Kind.PERCENT, longest.runningS() / most) + " of its flow there.");
+            : "Pump " + show(Kind.PERCENT, longest.runningS() / most) + " of that flow rate.");
   }
 
   /** The fullest flow starts most often. */
@@ -96,7 +96,7 @@ final class DayFindings extends FindingWriter {
                 ? MotorStarts.mostPs(Measure.POWER.si(motor.get().rating()))
                 : OptionalDouble.empty();
     String why =
-        "At an inflow of half its flow, in the state \""
+        "At an inflow of half its flow rate, in the state \""
             + often.get().state()
             + "\", the pump starts at a rate of "
             + show(Kind.STARTS, starts)
@@ -106,8 +106,8 @@ final class DayFindings extends FindingWriter {
           Severity.NOTE,
           Topic.DAY,
           "starts",
-          "The starts of the pump were not judged.",
-          why + "how many motor and starter bear is not given, nor a rating that would tell.",
+          "The starts per hour were not judged.",
+          why + "neither the starts allowed nor a motor rating is given.",
           "");
       return;
     }
@@ -119,16 +119,16 @@ final class DayFindings extends FindingWriter {
         Topic.DAY,
         "starts",
         many
-            ? "The pump may start more often than motor and starter bear."
-            : "The pump starts no more often than motor and starter bear.",
+            ? "The pump may start more often than motor and starter allow."
+            : "The pump starts no more often than motor and starter allow.",
         why
             + show(Kind.STARTS, limit.getAsDouble())
             + (typed.isPresent()
-                ? " is given as the most."
-                : " is the most by the table for its motor (U.S. Army EI 11C201, 1997); the maker's"
-                    + " figure comes first."),
+                ? " is the maximum given."
+                : " is the maximum for its motor (U.S. Army EI 11C201, 1997); the maker's figure"
+                    + " comes first."),
         many
-            ? "Take a batch of "
+            ? "Use a batch of "
                 + show(Kind.VOLUME, batch * starts / limit.getAsDouble())
                 + " or more between start and stop."
             : "");

@@ -77,7 +77,7 @@ final class PumpFindings extends FindingWriter {
     double head = head(flow);
     double pressure = head * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
     return show(Kind.HEAD, head)
-        + " of mixture ("
+        + " of slurry ("
         + show(Kind.PRESSURE, pressure)
         + ") at "
         + show(Kind.FLOW, flow);
@@ -89,55 +89,55 @@ final class PumpFindings extends FindingWriter {
     double wanted = flow(FlowCase.DESIGN);
     double most = flow(FlowCase.MAXIMUM);
     String why =
-        "Pump and line meet at "
+        "The duty point is "
             + show(Kind.FLOW, flow)
             + " and "
             + units.show(Kind.HEAD, duty.head())
-            + " of mixture; the line is to run at "
+            + " of slurry; the design gives "
             + show(Kind.FLOW, least)
             + " to "
             + show(Kind.FLOW, most)
-            + ", designed for "
+            + ", design "
             + show(Kind.FLOW, wanted)
             + ".";
     if (flow < least * (1 - FLOW_ACCURACY)) {
       add(
           Severity.FAIL,
-          "The pump drives less than the minimum flow through this line.",
+          "The duty point is below the minimum flow rate.",
           why,
           "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
     } else if (flow < wanted * (1 - FLOW_ACCURACY)) {
       add(
           Severity.CAUTION,
-          "The pump drives less than the design flow through this line.",
+          "The duty point is below the design flow rate.",
           why,
           "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
     } else if (flow > most * (1 + FLOW_ACCURACY)) {
       add(
           Severity.CAUTION,
-          "The pump drives more than the maximum flow through this line.",
+          "The duty point is above the maximum flow rate.",
           why,
-          "Slow the pump down or set the maximum flow to what it drives, and check wear, power and"
-              + " the pit level.");
+          "Slow the pump down, or raise the maximum flow rate and check wear, power and pit"
+              + " level.");
     } else {
-      add(Severity.PASS, "The pump drives a flow within the range of the line.", why, "");
+      add(Severity.PASS, "The duty point is within the flow rates of the line.", why, "");
     }
   }
 
   private void noDuty() {
     add(
         Severity.FAIL,
-        "Pump and line do not meet: "
-            + result.absence().orElse("they meet only where the flow is not stable")
+        "There is no duty point: "
+            + result.absence().orElse("the curves meet only where the flow is not stable")
             + ".",
-        "The line asks for " + need(flow(FlowCase.DESIGN)) + ".",
+        "The line needs " + need(flow(FlowCase.DESIGN)) + ".",
         design.pump().orElseThrow() instanceof PistonSpec piston
             ? "Choose a pump with a pressure limit above that, now "
                 + units.show(Kind.PRESSURE, piston.pressureLimit())
-                + ", or a larger pipe if its velocity stays above the deposition limit."
+                + ", or a larger pipe if its velocity stays above the required velocity."
             : head(flow(FlowCase.DESIGN)) < 0
-                ? "Gravity drives more than that flow by itself: leave the pump out, or hold the"
-                      + " line back with a valve at its end."
+                ? "Gravity alone gives a higher flow rate: leave the pump out, or throttle the line"
+                    + " at its end."
                 : "Choose a pump that gives that head, or give more points of the pump curve.");
   }
 
@@ -149,13 +149,12 @@ final class PumpFindings extends FindingWriter {
     if (stable.size() > 1) {
       add(
           Severity.CAUTION,
-          "There is more than one stable duty point: which one is reached depends on how the line"
-              + " is started.",
-          "They lie at "
+          "There is more than one stable duty point. The start decides which one is reached.",
+          "They are at "
               + units.show(Kind.FLOW, stable.get(0).flow())
               + " and "
               + units.show(Kind.FLOW, stable.get(stable.size() - 1).flow())
-              + "; the line is judged at the greater.",
+              + "; the line is judged at the higher.",
           "Take a pump with a steeper curve.");
     }
     if (unstable.isPresent()) {
@@ -167,9 +166,8 @@ final class PumpFindings extends FindingWriter {
               + (overBed ? ", over a bed." : "."),
           "That is at "
               + units.show(Kind.FLOW, unstable.get().flow())
-              + "; below it the pump cannot clear the bed: the head of the solids rises as the flow"
-              + " falls"
-              + (overBed ? ", and the models are no guide to the head." : "."),
+              + "; below it the pump cannot clear the bed"
+              + (overBed ? ", and no head loss model applies." : "."),
           overBed ? "" : "Take a pump with a steeper curve, or a positive-displacement pump.");
     }
   }
@@ -187,10 +185,10 @@ final class PumpFindings extends FindingWriter {
                         piston ? Severity.FAIL : Severity.CAUTION,
                         Topic.PRESSURE,
                         run.name(),
-                        "A blocked line can be raised above the rating of this pipe.",
+                        "Against a blocked line the pump exceeds the pressure rating of this pipe.",
                         (piston
                                 ? "The pressure limit of the pump is "
-                                : "Against a closed line the pump reaches ")
+                                : "At zero flow the pump gives ")
                             + show(Kind.PRESSURE, pressure)
                             + "; the pipe is rated "
                             + show(
@@ -216,24 +214,23 @@ final class PumpFindings extends FindingWriter {
               .anyMatch(v -> v.viscosityPaS() < believed.viscosityPaS() * (1 - SAME));
       add(
           thick || outside ? Severity.CAUTION : Severity.NOTE,
-          "The liquid takes head and efficiency from the pump beside the sand: its curve for water"
-              + " is corrected, and the correction is uncertain.",
+          "The viscosity of the liquid derates the pump beside the sand, by an uncertain amount.",
           "A viscosity of "
               + show(Kind.VISCOSITY, believed.viscosityPaS())
               + (spread ? " (" + believed.which().words() + ")" : "")
-              + " makes B = "
+              + " gives B = "
               + show(Kind.NUMBER, correction.b())
-              + " and leaves "
+              + ", which leaves "
               + show(Kind.PERCENT, correction.flowRatio())
-              + " of flow and head at the best point and "
+              + " of flow and head at the BEP and "
               + show(Kind.PERCENT, correction.efficiencyRatio())
               + " of the efficiency."
               + (spread ? others(believed) : "")
               + correction.excesses().stream()
-                  .map(e -> " Out of the published range: " + e.describe(units) + ".")
+                  .map(e -> " Outside the published range: " + e.describe(units) + ".")
                   .collect(Collectors.joining()),
           thick || outside
-              ? "Ask the maker for a curve with this liquid, or thin it to some "
+              ? "Ask the maker for a curve with this liquid, or dilute it to about "
                   + show(
                       Kind.VISCOSITY, believed.viscosityPaS() / (correction.b() * correction.b()))
                   + ", at which this pump works as in water."
@@ -243,7 +240,7 @@ final class PumpFindings extends FindingWriter {
   }
 
   private String others(Viscous believed) {
-    return " No rule says which viscosity counts in a pump; the thickest is believed. Else: "
+    return " No rule says which viscosity applies in a pump; the highest is used. Others: "
         + result.viscous().stream()
             .filter(v -> v != believed)
             .map(
@@ -271,16 +268,14 @@ final class PumpFindings extends FindingWriter {
     boolean low = result.governing().map(duty -> Measure.FLOW.si(duty.flow()) < edge).orElse(true);
     add(
         low ? Severity.CAUTION : Severity.NOTE,
-        "A liquor with a yield stress may take much more head from the pump at low flow than is"
-            + " reckoned here.",
+        "At low flow a yield stress may cost the pump much more head than computed here.",
         "Its yield stress is "
             + show(Kind.STRESS, stress)
             + ". Walker and Goulas (1984) measured a large drop of head at low flow with such"
-            + " slurries, which makes the curve unstable; no rule tells how large."
-            + " The head at no flow, and the start against a full line, are those of the curve for"
-            + " water.",
+            + " slurries, which makes the curve unstable; no rule gives its size. Head at zero flow"
+            + " and the start against a full line are taken from the curve for water.",
         low
-            ? "Keep the flow above "
+            ? "Keep the flow rate above "
                 + show(Kind.FLOW, edge)
                 + ", or ask the maker for a curve with this liquid."
             : "");

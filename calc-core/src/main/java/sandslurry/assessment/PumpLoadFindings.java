@@ -53,13 +53,13 @@ final class PumpLoadFindings extends FindingWriter {
     double rating = Measure.POWER.si(motor.get().rating());
     double factor = Measure.FRACTION.si(motor.get().serviceFactor());
     String why =
-        "The most is asked of "
+        "The highest shaft power is that of "
             + most.get().pump().name()
             + " in the state \""
             + most.get().state().name()
             + "\": "
             + show(Kind.POWER, asked)
-            + " at the shaft; the motor is rated "
+            + "; the motor is rated "
             + show(Kind.POWER, rating)
             + " with a service factor of "
             + show(Kind.NUMBER, factor)
@@ -72,11 +72,11 @@ final class PumpLoadFindings extends FindingWriter {
           "motor",
           over
               ? "The motor is overloaded in its worst state."
-              : "The motor works in its service factor in its worst state.",
+              : "The motor runs in its service factor in its worst state.",
           why,
           "Fit a motor of " + show(Kind.POWER, asked) + " or more at the shaft.");
     } else {
-      add(Severity.PASS, Topic.PUMP, "motor", "The motor carries its worst state.", why, "");
+      add(Severity.PASS, Topic.PUMP, "motor", "The motor covers every state.", why, "");
     }
   }
 
@@ -106,7 +106,7 @@ final class PumpLoadFindings extends FindingWriter {
                     r.at().pump().region().orElseThrow().place(r.at().pump().flowM3ps())
                         == OperatingRegion.Place.PREFERRED);
     String why =
-        "In shares of the flow at best efficiency the pumps work from "
+        "The pumps run from "
             + show(Kind.PERCENT, least.ofBest())
             + " ("
             + least.at().pump().name()
@@ -118,11 +118,11 @@ final class PumpLoadFindings extends FindingWriter {
             + most.at().pump().name()
             + ", "
             + most.at().state().name()
-            + "); preferred is "
+            + ") of the BEP flow; preferred is "
             + show(Kind.PERCENT, region.preferredLow())
             + " to "
             + show(Kind.PERCENT, region.preferredHigh())
-            + ", the least flow is "
+            + ", the minimum flow "
             + show(Kind.FLOW, region.minimumFlowM3ps())
             + ".";
     if (below || above) {
@@ -131,14 +131,16 @@ final class PumpLoadFindings extends FindingWriter {
           Topic.PUMP,
           (below ? least : most).at().pump().name(),
           below
-              ? "In some state a pump runs below its minimum flow: it heats up, shakes and wears."
-              : "In some state a pump runs beyond its allowable region: it may cavitate and shake.",
+              ? "In some state a pump runs below its minimum flow: it overheats, vibrates and"
+                  + " wears."
+              : "In some state a pump runs outside its allowable region: it may cavitate and"
+                  + " vibrate.",
           why,
           below
-              ? "Choose a pump whose best flow is "
+              ? "Choose a pump with a BEP flow of "
                   + show(Kind.FLOW, least.at().pump().flowM3ps() / region.preferredLow())
-                  + " or less, or let fewer pumps run at once."
-              : "Choose a pump whose best flow is "
+                  + " or less, or run fewer pumps at once."
+              : "Choose a pump with a BEP flow of "
                   + show(
                       Kind.FLOW,
                       most.at().pump().flowM3ps()
@@ -150,8 +152,8 @@ final class PumpLoadFindings extends FindingWriter {
           Topic.PUMP,
           "pump",
           preferred
-              ? "The pumps work in their preferred region in every state."
-              : "The pumps stay in their allowable region, but not always in the preferred one.",
+              ? "The pumps run in their preferred region in every state."
+              : "The pumps run in their allowable region, but not always in the preferred one.",
           why,
           "");
     }

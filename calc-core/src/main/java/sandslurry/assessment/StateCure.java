@@ -24,7 +24,8 @@ final class StateCure {
     }
     if (state.model().isEmpty()) {
       return design.pump().isPresent()
-          ? "Choose a pump whose curve meets the line in this state too, or keep the line out of it."
+          ? "Choose a pump whose curve meets the line in this state too, or keep the line out of"
+              + " it."
           : "Keep the line out of this state.";
     }
     LineModel model = state.model().get();
@@ -32,13 +33,13 @@ final class StateCure {
     for (RunSpec run : model.route().runs()) {
       OptionalDouble flow = model.leastSafeFlowM3ps(run);
       if (flow.isEmpty()) {
-        return "No flow through " + run.name() + " keeps its sand moving in this state.";
+        return "No flow rate through " + run.name() + " carries its sand in this state.";
       }
       most = Math.max(most, flow.getAsDouble());
     }
     Optional<Point> point = state.result().point();
     if (point.isEmpty() || point.get().flowM3ps() >= most) {
-      return "Mend what is named there; the finding of that part has its number.";
+      return "See the finding on that part.";
     }
     double fraction = state.materials().sandFraction(most);
     double head = model.systemHeadM(most, fraction);
@@ -47,23 +48,23 @@ final class StateCure {
             .append(units.show(Kind.FLOW, most))
             .append(" at ")
             .append(units.show(Kind.HEAD, head))
-            .append(" of mixture");
+            .append(" of slurry");
     if (state.group().isPresent() && head > 0) {
       OptionalDouble ratio = state.group().get().speedRatio(most, head);
       double speed =
           Measure.FREQUENCY.si(((RotodynamicSpec) design.pump().orElseThrow()).first().speed());
       if (ratio.isPresent()) {
-        text.append("; a drive speed of ")
+        text.append("; a speed of ")
             .append(units.show(Kind.FREQUENCY, ratio.getAsDouble() * speed))
-            .append(" in place of ")
+            .append(" instead of ")
             .append(units.show(Kind.FREQUENCY, speed))
-            .append(" would give it (check motor, NPSH and the maker's greatest speed)");
+            .append(" gives it (check motor, NPSH and the maker's highest speed)");
       } else {
-        text.append("; no speed of these pumps gives that");
+        text.append("; no speed of these pumps gives it");
       }
     } else if (design.pump().orElse(null) instanceof PistonSpec piston && point.get().driven()) {
       double rate = Measure.FREQUENCY.si(piston.strokeRate()) * most / point.get().flowM3ps();
-      text.append("; ").append(units.show(Kind.FREQUENCY, rate)).append(" strokes would give it");
+      text.append("; ").append(units.show(Kind.FREQUENCY, rate)).append(" strokes give it");
     }
     return text.append('.').toString();
   }

@@ -18,7 +18,7 @@ import sandslurry.units.UnitSystem;
 /** What is amiss in a state of the line. */
 final class StateReasons {
   private static final String NO_GROUND =
-      "fast enough by what is reckoned, but the correlations disagree or are out of their range";
+      "above the computed deposition velocity, but the correlations disagree or do not apply";
 
   private record Reason(Severity severity, String text) {}
 
@@ -106,7 +106,7 @@ final class StateReasons {
         worst.severity(),
         (below
                 ? judged.governed() ? "sand settles in " : "sand may settle in "
-                : "sand lacks margin in ")
+                : "velocity short of its margin in ")
             + name
             + ": "
             + show(Kind.VELOCITY, worst.leastVelocityMps())
@@ -118,7 +118,7 @@ final class StateReasons {
     if (pump.flowM3ps() == 0) {
       add(
           Severity.CAUTION,
-          pump.name() + " stands shut: the others keep its valve closed, and it heats up");
+          pump.name() + " is shut off: the others keep its check valve closed, and it heats up");
     } else if (pump.region().isPresent()) {
       region(pump, pump.region().get());
     }
@@ -132,13 +132,13 @@ final class StateReasons {
       add(
           Severity.CAUTION,
           pump.name()
-              + " works "
+              + " runs "
               + place.words()
               + ": "
               + show(Kind.FLOW, pump.flowM3ps())
               + ", "
               + show(Kind.PERCENT, pump.flowM3ps() / region.bestFlowM3ps())
-              + " of its best");
+              + " of its BEP flow");
     }
   }
 
@@ -151,7 +151,7 @@ final class StateReasons {
         add(
             cavitates ? Severity.FAIL : Severity.CAUTION,
             pump.name()
-                + (cavitates ? " cavitates: NPSH " : " lacks NPSH margin: ")
+                + (cavitates ? " cavitates: NPSH " : " is short of NPSH margin: ")
                 + show(Kind.HEAD, suction.availableM())
                 + " of "
                 + show(Kind.HEAD, cavitates ? required : needed));
@@ -182,7 +182,7 @@ final class StateReasons {
       add(
           over ? Severity.FAIL : Severity.CAUTION,
           pump.name()
-              + (over ? " overloads its motor: " : " works in the service factor of its motor: ")
+              + (over ? " overloads its motor: " : " runs in the service factor of its motor: ")
               + show(Kind.POWER, pump.shaftW())
               + " of "
               + show(Kind.POWER, rating));

@@ -31,16 +31,16 @@ final class StatesFindings extends FindingWriter {
             .point()
             .map(
                 p ->
-                    " It runs at "
+                    " The flow rate is "
                         + show(Kind.FLOW, p.flowM3ps())
-                        + " and "
+                        + ", the velocity "
                         + show(Kind.VELOCITY, p.velocityMps())
                         + " in "
                         + p.run()
                         + (p.toPassMps().isPresent()
-                            ? ", which needs "
+                            ? "; required is "
                                 + show(Kind.VELOCITY, p.toPassMps().getAsDouble())
-                                + " to pass"
+                                + ""
                             : "")
                         + ".")
             .orElse("");
@@ -56,14 +56,10 @@ final class StatesFindings extends FindingWriter {
         Topic.STATES,
         good ? "states" : worst.name(),
         good
-            ? "The line passes in all of its "
+            ? "All " + count + " states pass; the closest is: " + worst.name() + "."
+            : "This state governs (of "
                 + count
-                + " states; the closest is: "
-                + worst.name()
-                + "."
-            : "This state governs, of "
-                + count
-                + (worst.reasons().isEmpty() ? "." : ": " + worst.reasons().get(0) + "."),
+                + (worst.reasons().isEmpty() ? ")." : "): " + worst.reasons().get(0) + "."),
         (worst.reasons().size() > 1
                 ? "Also: "
                     + String.join("; ", worst.reasons().subList(1, worst.reasons().size()))

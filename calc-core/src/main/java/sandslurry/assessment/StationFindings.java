@@ -64,7 +64,7 @@ final class StationFindings extends FindingWriter {
     boolean worse = row.severity().compareTo(believed.get().severity()) > 0;
     boolean good = row.severity().compareTo(Severity.PASS) <= 0;
     String why =
-        "The duty runs from "
+        "The duty point goes from "
             + (row.flowM3ps().isPresent()
                 ? show(Kind.FLOW, row.flowM3ps().getAsDouble())
                 : "no stable flow")
@@ -76,12 +76,12 @@ final class StationFindings extends FindingWriter {
             + by(believed.get())
             + "."
             + (row.velocityMps().isPresent()
-                ? " At the least, the velocity in "
+                ? " At the lowest, the velocity in "
                     + row.run().orElseThrow()
                     + " is "
                     + show(Kind.VELOCITY, row.velocityMps().getAsDouble())
                     + (row.toPassMps().isPresent()
-                        ? " and " + show(Kind.VELOCITY, row.toPassMps().getAsDouble()) + " passes"
+                        ? "; required is " + show(Kind.VELOCITY, row.toPassMps().getAsDouble())
                         : "")
                     + "."
                 : "");
@@ -96,21 +96,21 @@ final class StationFindings extends FindingWriter {
                       / row.velocityMps().getAsDouble())
               + " or more "
               + by
-              + " too, or a drive that can be sped up.";
+              + " too, or a drive with a higher speed.";
     } else if (worse) {
-      cure = "Choose a pump with more head, or a drive that can be sped up.";
+      cure = "Choose a pump with more head, or a drive with a higher speed.";
     }
     add(
         worse ? Severity.CAUTION : good ? Severity.PASS : Severity.NOTE,
         Topic.PUMP,
-        "corrections of the pump",
+        "pump derating",
         good
-            ? "By every published correction for sand and liquid the pump keeps the sand moving."
+            ? "By every published derating for sand and viscosity the sand stays in motion."
             : worse
-                ? "By another published correction for sand and liquid the pump drives less, and"
-                      + " the sand no longer passes."
-                : "The corrections for sand and liquid differ in the flow, but not in how the sand"
-                      + " stands.",
+                ? "By another published derating for sand and viscosity the flow rate is lower and"
+                    + " the required velocity is not reached."
+                : "The deratings for sand and viscosity differ in flow rate, but not in the"
+                    + " verdict.",
         why,
         cure);
   }
@@ -142,20 +142,19 @@ final class StationFindings extends FindingWriter {
                 Severity.CAUTION,
                 Topic.PUMP,
                 name,
-                "The other pumps push this one back: it cannot open its check valve and gives"
-                    + " nothing.",
-                "It stands shut in "
+                "The other pumps shut this one off: its check valve stays closed.",
+                "It is shut off in "
                     + String.join(", ", states.get(name))
-                    + ": the others hold "
+                    + ": the others give "
                     + show(Kind.HEAD, pump.headM())
-                    + ", and its own head at no flow is "
+                    + ", and its own head at zero flow is "
                     + show(Kind.HEAD, pump.shutOffM())
-                    + ". A pump that churns shut heats its liquid and may burst.",
+                    + ". A pump that runs shut off heats its liquid and may burst.",
                 "Do not run it in these states"
                     + (pump.shutOffM() > 0
                         ? ", or raise its speed to "
                             + show(Kind.PERCENT, Math.sqrt(pump.headM() / pump.shutOffM()))
-                            + " or more of what it has."
+                            + " or more of its present speed."
                         : ".")));
   }
 
@@ -174,7 +173,7 @@ final class StationFindings extends FindingWriter {
                 Severity.NOTE,
                 Topic.PUMP,
                 name,
-                "The inlet of this pump works hard: keep it near its best flow.",
+                "Suction energy is high: keep this pump near its BEP.",
                 "Its suction specific speed is "
                     + show(Kind.NUMBER, inlet.specificSpeed())
                     + " metric; above "
@@ -206,7 +205,7 @@ final class StationFindings extends FindingWriter {
           Severity.NOTE,
           Topic.PUMP,
           borrowed,
-          "The impeller is not given: that of the first pump is taken for the loss by sand.",
+          "The impeller is not given: that of the first pump is used for the derating by solids.",
           "That is " + show(Kind.BORE, Measure.LENGTH.si(spec.impeller().get())) + ".",
           "");
     }

@@ -57,24 +57,24 @@ final class SuctionFindings extends FindingWriter {
               ? "Sand stays in motion in the suction line in every state."
               : slow || point.toPassMps().isEmpty()
                   ? "Sand may settle in the suction line."
-                  : "Whether sand stays in motion in the suction line is not known: its bore, slope or"
-                      + " sand lies outside what the governing correlations were published for.",
+                  : "Whether sand settles in the suction line is not known: the governing"
+                      + " correlations do not apply.",
           "In the state \""
               + sand.state().name()
               + "\" the velocity is "
               + show(Kind.VELOCITY, point.velocityMps())
               + (point.toPassMps().isPresent()
-                  ? (slow ? "; to pass it needs " : "; the correlations ask for up to ")
+                  ? (slow ? "; required is " : "; the correlations give up to ")
                       + show(Kind.VELOCITY, pass)
                   : ", and the flow is not turbulent")
               + ".",
           good
               ? ""
               : slow
-                  ? "Take a bore of about "
+                  ? "Use a bore of about "
                       + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
-                      + " or less, and check the NPSH again, or keep the line short and steep"
-                      + " towards the pump."
+                      + " or less and check NPSH again, or keep the suction short and falling to"
+                      + " the pump."
                   : point.toPassMps().isPresent()
                       ? "Keep the suction short and let it fall towards the pump."
                       : "Keep the suction short, and dilute before the pump.");
@@ -97,15 +97,15 @@ final class SuctionFindings extends FindingWriter {
           scant.isEmpty() ? Severity.NOTE : Severity.CAUTION,
           Topic.PUMP,
           unknown.pump().name(),
-          "NPSH is not judged in every state: no points of the NPSH required reach its flow.",
+          "NPSH is not judged in every state: the NPSH required is not given up to its flow rate.",
           "In the state \""
               + unknown.state().name()
-              + "\" the pump takes "
+              + "\" the pump runs at "
               + show(Kind.FLOW, unknown.pump().flowM3ps())
-              + " and has "
+              + " with "
               + show(Kind.HEAD, suction(unknown).availableM())
               + " available.",
-          "Give the NPSH required up to that flow.");
+          "Give the NPSH required up to that flow rate.");
     }
     if (scant.isEmpty()) {
       return;
@@ -124,7 +124,7 @@ final class SuctionFindings extends FindingWriter {
         severity == Severity.FAIL
             ? "The pump cavitates: less NPSH is available than it requires."
             : severity == Severity.CAUTION
-                ? "The NPSH available lacks the margin for liquor with sand and gas."
+                ? "NPSH available is above required but below the margin for sand and gas."
                 : "NPSH is available with its margin in every state.",
         "In the state \""
             + scant.get().state().name()
@@ -132,21 +132,21 @@ final class SuctionFindings extends FindingWriter {
             + show(Kind.HEAD, point.availableM())
             + " is available, "
             + show(Kind.HEAD, required)
-            + " required, and with the margin "
+            + " required, "
             + show(Kind.HEAD, needed)
-            + " needed (pit "
+            + " with the margin (static suction head "
             + show(Kind.HEAD, point.floodM())
-            + " above the pump, "
+            + ", friction "
             + show(Kind.HEAD, point.lossM())
-            + " lost"
+            + ""
             + (point.accelerationM() > 0
-                ? ", " + show(Kind.HEAD, point.accelerationM()) + " for the pulse"
+                ? ", " + show(Kind.HEAD, point.accelerationM()) + " acceleration head"
                 : "")
             + ").",
         severity == Severity.PASS
             ? ""
             : "Keep the pit "
                 + show(Kind.HEAD, needed - point.availableM())
-                + " higher above the pump, or cut the losses of the suction line by that.");
+                + " higher above the pump, or cut the friction of the suction line by that.");
   }
 }

@@ -23,27 +23,27 @@ final class SurgeFindings extends FindingWriter {
 
   private void surge(SurgeResult surge) {
     String why =
-        "Stopped at once from "
+        "A stop from "
             + show(Kind.VELOCITY, surge.velocityMps())
-            + " the pressure rises by "
+            + " raises the pressure by "
             + show(Kind.PRESSURE, surge.surgePa())
             + " (wave speed "
             + show(Kind.VELOCITY, surge.waveMps())
             + ", no gas)"
             + surge.slow().map(this::slow).orElse("")
-            + " over "
+            + " above the working pressure of "
             + show(Kind.PRESSURE, surge.workingPa())
             + (surge.ratingPa().isPresent()
                 ? "; the rating is " + show(Kind.PRESSURE, surge.ratingPa().getAsDouble())
                 : "; no rating is known")
             + ".";
-    String stop = surge.slow().isPresent() ? "stop in the time given" : "sudden stop";
+    String stop = surge.slow().isPresent() ? "stop as given" : "sudden stop";
     if (surge.ratingPa().isEmpty()) {
       add(
           Severity.NOTE,
           Topic.PRESSURE,
           surge.run(),
-          "The surge of a " + stop + " could not be judged.",
+          "Water hammer of a " + stop + " could not be judged.",
           why,
           "");
     } else {
@@ -53,8 +53,8 @@ final class SurgeFindings extends FindingWriter {
           Topic.PRESSURE,
           surge.run(),
           over
-              ? "The surge of a " + stop + " can exceed the rating of this pipe."
-              : "The surge of a " + stop + " stays within the rating.",
+              ? "Water hammer of a " + stop + " can exceed the pressure rating."
+              : "Water hammer of a " + stop + " stays within the pressure rating.",
           why,
           over
               ? (surge.stopS().isPresent()
@@ -64,8 +64,7 @@ final class SurgeFindings extends FindingWriter {
                       : "Fit")
                   + " a class rated "
                   + show(Kind.PRESSURE, surge.workingPa() + surge.judgedPa())
-                  + " or more; have the surge analysed with the check valve and the trip of the"
-                  + " pump."
+                  + " or more; have the surge analysed with check valve and pump trip."
               : "");
     }
     lowWave(surge);
@@ -78,7 +77,7 @@ final class SurgeFindings extends FindingWriter {
         + show(Kind.PRESSURE, slow.surgePa())
         + (slow.timeS() > slow.returnS()
             ? " (Michaud's rule)"
-            : " as well, for the wave takes " + show(Kind.TIME, slow.returnS()) + " to return")
+            : " as well, since the wave needs " + show(Kind.TIME, slow.returnS()) + " to return")
         + ",";
   }
 
@@ -97,22 +96,21 @@ final class SurgeFindings extends FindingWriter {
         Topic.PRESSURE,
         surge.run(),
         low.highPoint()
-            ? "When the flow is cut off the column of liquid can part at a high point of the line."
-            : "When the flow is cut off the column of liquid can part.",
+            ? "A stop can separate the column of liquid at a high point."
+            : "A stop can separate the column of liquid.",
         "At "
             + show(Kind.LENGTH, low.elevationM())
             + " above the start the pressure is "
             + show(Kind.PRESSURE, low.steadyPa())
-            + "; the low half of the wave of "
-            + (asked ? "a stop in the time given" : "a sudden stop")
-            + " would take it to "
+            + "; the wave of "
+            + (asked ? "the stop as given" : "a sudden stop")
+            + " would lower it to "
             + show(Kind.PRESSURE, low.lowestPa())
-            + ", and the liquid boils at "
+            + ", below the vapour pressure of "
             + show(Kind.PRESSURE, low.vapourPa())
-            + ". Columns that come together again strike harder than the stop, and a vacuum can"
-            + " flatten a thin pipe or suck in a gasket.",
-        "Slow the stop down (flywheel, slow valve), keep high points out of the line or vent them"
-            + " with a valve that manure does not clog, fit pipe that bears full vacuum, and have"
-            + " the surge analysed.");
+            + ". Columns that rejoin strike harder than the stop. Vacuum can collapse thin pipe or"
+            + " draw in a gasket.",
+        "Slow the stop (flywheel, slow valve), vent high points with a valve that manure does not"
+            + " clog, fit pipe rated for full vacuum, and have the surge analysed.");
   }
 }

@@ -19,10 +19,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The texts of a design as they were typed, right or wrong: the one document behind the file and
@@ -256,55 +253,12 @@ public final class DesignDocument {
   }
 
   /**
-   * The texts of the document, part by part.
+   * Every input: what was typed, and the defaults that count where nothing was.
    *
-   * @return the fields of each part by its JSON Pointer, in the order of the file; a list of like
-   *     parts without parts of their own is one part with a field for each entry
+   * @return the inputs in the order of the fields
    */
-  public Map<String, Map<String, String>> parts() {
-    Map<String, Map<String, String>> parts = new LinkedHashMap<>();
-    collect("", root, parts);
-    return parts;
-  }
-
-  private static void collect(
-      String pointer, JsonNode node, Map<String, Map<String, String>> parts) {
-    Map<String, String> own = new LinkedHashMap<>();
-    parts.put(pointer, own);
-    Map<String, JsonNode> children = new LinkedHashMap<>();
-    if (node.isArray()) {
-      for (int i = 0; i < node.size(); i++) {
-        children.put(String.valueOf(i), node.get(i));
-      }
-    } else {
-      node.properties().forEach(e -> children.put(e.getKey(), e.getValue()));
-    }
-    boolean list = node.isArray() && children.values().stream().allMatch(DesignDocument::flat);
-    children.forEach(
-        (name, child) -> {
-          if (child.isValueNode()) {
-            own.put(name, child.asText());
-          } else if (list) {
-            List<String> texts = new ArrayList<>();
-            child.forEach(text -> texts.add(text.asText()));
-            own.put(name, String.join(", ", texts));
-          } else {
-            collect(pointer + "/" + name, child, parts);
-          }
-        });
-    if (own.isEmpty()) {
-      parts.remove(pointer);
-    }
-  }
-
-  /** Whether a part holds nothing but texts. */
-  private static boolean flat(JsonNode node) {
-    for (JsonNode child : node) {
-      if (!child.isValueNode()) {
-        return false;
-      }
-    }
-    return true;
+  public List<TypedInput> inputs() {
+    return TypedInput.all(new JsonTree(root));
   }
 
   private static JsonNode parent(ObjectNode root, JsonPointer pointer) {

@@ -119,7 +119,7 @@ public final class Carriers {
             + " (from memory, unverified); manure that holds gas is lighter.");
     notes.add(
         "The vapour pressure is that of water. Manure gives off dissolved gas before it boils, so"
-            + " leave more suction head than the vapour pressure alone asks for.");
+            + " leave more suction head than the vapour pressure alone requires.");
     double density =
         1 / ((1 - totalSolids) / water.densityKgM3() + totalSolids / MANURE_SOLIDS_KG_M3);
     List<Bound.Excess> excesses =

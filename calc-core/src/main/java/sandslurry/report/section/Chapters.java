@@ -18,10 +18,10 @@ public final class Chapters {
    *
    * @param document the design as typed
    * @param assessment what came of it
-   * @return the inputs as typed, and the criteria
+   * @return the inputs as typed, and the defaults that count
    */
   public static List<Block> inputs(DesignDocument document, Assessment assessment) {
-    return InputsSection.of(document, assessment);
+    return InputsSection.of(document, assessment.design().units());
   }
 
   /**

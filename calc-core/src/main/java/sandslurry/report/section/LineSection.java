@@ -323,7 +323,7 @@ final class LineSection extends SectionWriter {
                     p ->
                         p.ratio() == 0
                             ? "Undiluted it passes."
-                            : "The first to pass is "
+                            : "The first that passes is "
                                 + String.format(Locale.ROOT, "%.2f", p.ratio())
                                 + " to one, with "
                                 + show(Kind.PERCENT, p.totalSolids())

@@ -112,8 +112,8 @@ public final class PlantSection extends SectionWriter {
     paragraph(
         "Manure by "
             + spec.production().name()
-            + ", with the sand, wash and rain water of the pen. A range stands in brackets where an"
-            + " input is one. The three shares of sand are three different numbers: by mass, by"
+            + ", with the sand, wash and rain water of the pen. A range is given in brackets where"
+            + " an input has one. The three shares of sand are three different numbers: by mass, by"
             + " volume of the grains (what hydraulics needs) and by bulk volume, as two heaps side"
             + " by side would be measured.");
   }

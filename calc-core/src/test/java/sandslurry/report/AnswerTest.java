@@ -1,0 +1,67 @@
+package sandslurry.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import sandslurry.assessment.Assessment;
+import sandslurry.golden.Shipped;
+import sandslurry.report.block.Block;
+import sandslurry.report.block.TextView;
+
+/** The answer is short, holds what decides, and says nothing twice. */
+class AnswerTest {
+  private static final int WIDTH = 100;
+  private static final int LINES_OF_A_LINE = 60;
+  private static final int LINES_OF_A_PLANT = 100;
+
+  static List<String> files() {
+    return Shipped.files();
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void itFitsOnAScreen(String file) {
+    Assessment assessment = Shipped.assessment(file);
+    String text = new TextView(WIDTH).write(Answer.of(assessment));
+
+    assertThat(text.lines())
+        .hasSizeLessThanOrEqualTo(
+            assessment.plant().isPresent() ? LINES_OF_A_PLANT : LINES_OF_A_LINE)
+        .allMatch(line -> line.length() <= WIDTH);
+    assertThat(text).contains(assessment.verdict().name(), "Not known", "Dangers", "licensed");
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void nothingIsSaidTwice(String file) {
+    List<String> items =
+        Answer.of(Shipped.assessment(file)).stream()
+            .filter(Block.Items.class::isInstance)
+            .flatMap(b -> ((Block.Items) b).items().stream())
+            .toList();
+
+    assertThat(items).doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void everyNumberOfTheFiguresIsANumber(String file) {
+    Assessment assessment = Shipped.assessment(file);
+
+    assertThat(ReportFigures.of(assessment))
+        .isNotEmpty()
+        .allSatisfy(
+            figure -> {
+              assertThat(figure.low()).isFinite().isLessThanOrEqualTo(figure.value());
+              assertThat(figure.high()).isFinite().isGreaterThanOrEqualTo(figure.value());
+              assertThat(figure.label()).isNotBlank();
+            });
+    assertThat(CsvView.write(Map.of(file, assessment)).lines())
+        .hasSize(ReportFigures.of(assessment).size() + 1);
+    assertThat(JsonView.write(Map.of(file, assessment)))
+        .contains("\"verdict\" : \"" + assessment.verdict() + "\"");
+  }
+}
