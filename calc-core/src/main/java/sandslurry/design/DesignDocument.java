@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import sandslurry.fact.Seen;
 
 /**
  * The texts of a design as they were typed, right or wrong: the one document behind the file and
@@ -124,6 +125,16 @@ public final class DesignDocument {
    */
   public Reading read() {
     return DesignReader.read(root);
+  }
+
+  /**
+   * A group of the document as it stands, for the conditions of fields.
+   *
+   * @param pointer JSON Pointer of the group
+   * @return the group in its document
+   */
+  public Seen seen(String pointer) {
+    return new Seen(new JsonTree(root), new JsonTree(root.at(pointer)));
   }
 
   /**

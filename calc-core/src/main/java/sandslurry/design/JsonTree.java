@@ -18,6 +18,11 @@ record JsonTree(JsonNode node) implements Tree {
   }
 
   @Override
+  public boolean isRefused() {
+    return false;
+  }
+
+  @Override
   public boolean isGroup() {
     return node.isObject();
   }

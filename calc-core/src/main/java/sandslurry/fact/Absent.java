@@ -16,6 +16,11 @@ enum Absent implements Tree {
   }
 
   @Override
+  public boolean isRefused() {
+    return false;
+  }
+
+  @Override
   public boolean isGroup() {
     return this == GROUP;
   }

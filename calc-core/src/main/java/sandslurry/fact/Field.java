@@ -50,6 +50,9 @@ public final class Field<T> {
   Optional<?> read(Place group, Tree tree, List<Values> inside) {
     Tree value = tree.at(name);
     Place place = group.below(name);
+    if (value.isRefused()) {
+      return Optional.empty();
+    }
     if (value.isThere()) {
       Optional<?> read = content.read(place, value, inside);
       return absence == Absence.LEFT_OUT ? read.map(Optional::of) : read;
@@ -116,6 +119,15 @@ public final class Field<T> {
    */
   public String standard() {
     return absence == Absence.STANDARD ? standard : "";
+  }
+
+  /**
+   * Whether it may be left out without a default that counts.
+   *
+   * @return true for a field that need not be given
+   */
+  public boolean isOptional() {
+    return absence == Absence.LEFT_OUT;
   }
 
   /**

@@ -349,6 +349,20 @@ public abstract non-sealed class Fields<S> extends Part<S> {
   }
 
   /**
+   * A field by its name.
+   *
+   * @param called its name in files
+   * @return the first field that is called so
+   * @throws IllegalArgumentException if there is none
+   */
+  public final Field<?> field(String called) {
+    return all.stream()
+        .filter(field -> field.name().equals(called))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(title + " has no field " + called));
+  }
+
+  /**
    * The sets of fields of which exactly one is given.
    *
    * @return each set

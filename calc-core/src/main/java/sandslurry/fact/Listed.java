@@ -33,6 +33,15 @@ public final class Listed<E> extends Content<List<E>> {
     return entry;
   }
 
+  /**
+   * Whether there must be an entry.
+   *
+   * @return true when a list without one is refused
+   */
+  public boolean isNeeded() {
+    return !none.isEmpty();
+  }
+
   @Override
   Optional<List<E>> read(Place place, Tree value, List<Values> inside) {
     if (!value.isList()) {
@@ -46,7 +55,9 @@ public final class Listed<E> extends Content<List<E>> {
     }
     List<E> read = new ArrayList<>();
     for (int i = 0; i < trees.size(); i++) {
-      entry.read(place.entry(i), trees.get(i), inside).ifPresent(read::add);
+      if (!trees.get(i).isRefused()) {
+        entry.read(place.entry(i), trees.get(i), inside).ifPresent(read::add);
+      }
     }
     return read.size() == trees.size() ? Optional.of(List.copyOf(read)) : Optional.empty();
   }

@@ -13,6 +13,13 @@ public interface Tree {
   boolean isThere();
 
   /**
+   * Whether what stands here was refused before the reading, and that is told already.
+   *
+   * @return true when nothing more is to be said of it
+   */
+  boolean isRefused();
+
+  /**
    * Whether this is a group of named fields.
    *
    * @return true for a group

@@ -1,58 +1,39 @@
 package sandslurry.ui;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import sandslurry.design.DesignDocument;
+import sandslurry.fact.Field;
 
 /**
  * What the form says of one text field.
  *
  * @param label its label, in the words of the trade
  * @param field its name in the file
- * @param standard the text that counts when it is left empty; empty for a field that is needed or
- *     that may stay away
  * @param empty what an empty field means, shown in it
  * @param examples texts that would be right, one in metric units first
+ * @param help what it is and what may be typed
  */
-record FieldSpec(String label, String field, String standard, String empty, List<String> examples) {
+record FieldSpec(String label, String field, String empty, List<String> examples, String help) {
+  private static final String SUCH_AS = "such as ";
 
-  static FieldSpec needed(String label, String field, String... examples) {
-    String such = "such as " + examples[examples.length - 1];
-    return new FieldSpec(label, field, "", such, List.of(examples));
+  static FieldSpec of(Field<?> field) {
+    boolean asks = field.isNeeded() && !field.examples().isEmpty();
+    return new FieldSpec(
+        field.label(),
+        field.name(),
+        asks ? SUCH_AS + field.examples().get(0) : field.absent(),
+        field.examples(),
+        field.help());
   }
 
-  static FieldSpec optional(String label, String field, String empty, String... examples) {
-    return new FieldSpec(label, field, "", empty, List.of(examples));
+  /** One end of the range of a value. */
+  FieldSpec end(String name) {
+    return new FieldSpec(label + ", " + name, name, name, examples, help);
   }
 
-  static FieldSpec standard(String label, String field, String standard, String... examples) {
-    return new FieldSpec(label, field, standard, "default " + standard, List.of(examples));
-  }
-
-  /**
-   * Says what may be typed. The range is asked of the reader itself: a text far outside makes it
-   * name the limits, so they are written down in one place only.
-   */
-  String help(DesignDocument document, String pointer) {
-    if (examples.isEmpty()) {
-      return label;
-    }
-    String ranges =
-        examples.stream()
-            .map(example -> range(document, pointer, example))
-            .filter(text -> !text.isEmpty())
-            .distinct()
-            .collect(Collectors.joining(", or "));
-    String such = "Such as " + String.join(" or ", examples) + ".";
-    return ranges.isEmpty() ? such : such + " Allowed: " + ranges + ".";
-  }
-
-  private static String range(DesignDocument document, String pointer, String example) {
-    String absurd = example.replaceFirst("^[-+0-9.]+", "1e30");
-    return document.with(pointer, absurd).read().problems().stream()
-        .filter(p -> p.field().equals(pointer) && p.message().startsWith("must be "))
-        .map(p -> p.message().substring("must be ".length()))
-        .findFirst()
-        .orElse("");
+  /** What an empty field shows, in the units of the design where it shows an example. */
+  String placeholder(DesignDocument document) {
+    boolean us = document.text("/units").equalsIgnoreCase("US");
+    return empty.startsWith(SUCH_AS) ? SUCH_AS + examples.get(us ? examples.size() - 1 : 0) : empty;
   }
 }

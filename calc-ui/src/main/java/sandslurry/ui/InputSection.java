@@ -15,6 +15,7 @@ import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import sandslurry.design.DesignDocument;
+import sandslurry.fact.Field;
 
 /** A titled part of the form: rows of label, field and problem line, some shown only at times. */
 final class InputSection implements Row {
@@ -87,10 +88,6 @@ final class InputSection implements Row {
     return note;
   }
 
-  TextRow text(Supplier<String> base, FieldSpec spec, String... moreProblems) {
-    return add(new TextRow(model, base, spec, moreProblems));
-  }
-
   private TextRow add(TextRow row) {
     panel.add(row.label());
     panel.add(row.field());
@@ -100,21 +97,28 @@ final class InputSection implements Row {
     return row;
   }
 
-  TextRow text(FieldSpec spec, String... moreProblems) {
-    return text(pointer, spec, moreProblems);
-  }
-
-  /** A text that is asked for only at times; the condition comes before the row is refreshed. */
-  TextRow textWhen(Predicate<DesignDocument> condition, FieldSpec spec, String... moreProblems) {
-    TextRow[] row = new TextRow[1];
-    rows.add(() -> row[0].setVisible(condition.test(model.document())));
-    row[0] = text(pointer, spec, moreProblems);
-    return row[0];
+  /**
+   * Adds a text that is asked for only at times.
+   *
+   * @param condition when it is
+   * @param base pointer of the group that the field belongs to
+   * @param field the field
+   * @param problemsToo name of another field whose problems are shown here too; may be empty
+   */
+  void textWhen(
+      Predicate<DesignDocument> condition,
+      Supplier<String> base,
+      Field<?> field,
+      String problemsToo) {
+    TextRow row = new TextRow(model, base, FieldSpec.of(field), problemsToo);
+    // The condition comes before the row is refreshed.
+    rows.add(() -> row.setVisible(condition.test(model.document())));
+    add(row);
   }
 
   /** A value that may have a range, asked for only at times: a field, and two for its ends. */
-  void rangeWhen(Predicate<DesignDocument> condition, FieldSpec spec) {
-    RangeRow range = new RangeRow(model, pointer, spec);
+  void rangeWhen(Predicate<DesignDocument> condition, Supplier<String> base, Field<?> field) {
+    RangeRow range = new RangeRow(model, base, FieldSpec.of(field));
     JPanel ends = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]4lp[]4lp[grow,fill]"));
     rows.add(
         () -> {
@@ -134,10 +138,6 @@ final class InputSection implements Row {
     rows.add(range.high());
     panel.add(range.low().problemLine().component(), "skip 1, growx, wmin 0");
     panel.add(range.high().problemLine().component(), "skip 1, growx, wmin 0");
-  }
-
-  void range(FieldSpec spec) {
-    rangeWhen(document -> true, spec);
   }
 
   ChoiceRow choice(
@@ -163,42 +163,6 @@ final class InputSection implements Row {
     panel.add(row.problemLine().component(), "skip 1, growx, wmin 0");
     rows.add(row);
     return row;
-  }
-
-  /** A choice whose value stands in the document as it is. */
-  ChoiceRow choice(String label, String field, List<Choice> choices) {
-    return choice(label, field, choices, (d, value) -> d.with(pointer.get() + "/" + field, value));
-  }
-
-  ChoiceRow choice(
-      String label,
-      String field,
-      List<Choice> choices,
-      BiFunction<DesignDocument, String, DesignDocument> set) {
-    Supplier<String> place = () -> pointer.get() + "/" + field;
-    return choice(label, place, () -> choices, d -> d.text(place.get()), set);
-  }
-
-  /** A choice that the document may hold in another spelling, or not at all. */
-  ChoiceRow choice(
-      String label, String field, Function<DesignDocument, String> get, List<Choice> choices) {
-    Supplier<String> place = () -> pointer.get() + "/" + field;
-    return choice(
-        label, place, () -> choices, get, (document, value) -> document.with(place.get(), value));
-  }
-
-  /** A choice that is shown only at times; left alone it is its first value. */
-  void choiceWhen(
-      Predicate<DesignDocument> condition, String label, String field, List<Choice> choices) {
-    Supplier<String> place = () -> pointer.get() + "/" + field;
-    choiceWhen(
-        condition,
-        choice(
-            label,
-            field,
-            document ->
-                document.has(place.get()) ? document.text(place.get()) : choices.get(0).value(),
-            choices));
   }
 
   /** The row made last is shown only at times. */
@@ -254,30 +218,6 @@ final class InputSection implements Row {
     wide(list.component());
     showWhen(condition, list.component());
     rows.add(list);
-  }
-
-  /** Another section set into this one, shown only at times. */
-  void inner(InputSection inner, Predicate<DesignDocument> condition) {
-    inner.inside();
-    wide(inner.panel());
-    showWhen(condition, inner.panel());
-    rows.add(
-        new Row() {
-          @Override
-          public void refresh() {
-            inner.refresh();
-          }
-
-          @Override
-          public void commit() {
-            inner.commit();
-          }
-
-          @Override
-          public boolean focus(String place) {
-            return condition.test(model.document()) && inner.focus(place);
-          }
-        });
   }
 
   void row(Row row) {

@@ -6,7 +6,12 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.beans.PropertyChangeEvent;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -14,51 +19,52 @@ import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.DesignFields;
+import sandslurry.fact.Content;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Kinds;
 
 /** All inputs, in the order of the way that the material takes. */
 final class InputsPanel implements Row {
   private final FormModel model;
   private final List<InputSection> sections;
-  private final InputSection mixture;
-  private final InputSection dilution;
-  private final InputSection flow;
-  private final InputSection pump;
-  private final InputSection suction;
-  private final InputSection states;
-  private final InputSection operation;
-  private final List<InputSection> plant;
+  private final Map<InputSection, Predicate<DesignDocument>> shown = new HashMap<>();
   private final Column column = new Column();
   private final JScrollPane scroll = new JScrollPane(column);
 
   InputsPanel(FormModel model) {
     this.model = model;
-    this.mixture = MixtureSection.mixture(model);
-    this.dilution = MixtureSection.dilution(model);
-    this.flow = MixtureSection.flow(model);
-    this.pump = PumpSection.of(model);
-    this.suction = ServiceSections.suction(model);
-    this.states = ServiceSections.states(model);
-    this.operation = ServiceSections.operation(model);
-    this.plant = PlantInputs.of(model);
-    this.sections = new ArrayList<>();
-    sections.addAll(
-        List.of(
-            DesignSection.of(model),
-            SandSection.of(model),
-            CarrierSection.of(model),
-            mixture,
-            dilution,
-            flow,
-            RouteSection.of(model),
-            pump,
-            suction,
-            states,
-            operation,
-            ServiceSections.screw(model),
-            ServiceSections.gravityRun(model),
-            LaneSection.of(model)));
-    sections.addAll(plant);
-    sections.add(CriteriaSection.of(model));
+    this.sections = new ArrayList<>(List.of(design(), SandSection.of(model)));
+    group("carrier", "", "");
+    group("mixture", "", "");
+    group("dilution", "Look at what dilution of the mixture does", "");
+    group("flow", "", "The least and greatest flow rate that really occur, not only the wish.");
+    route();
+    pump();
+    group(
+        "suction",
+        "Judge the suction line and the NPSH",
+        "The pit stands above the pump by the pit level of the transfer line. Each of several"
+            + " pumps in parallel has such a pipe of its own.");
+    group("states", "Judge the line in more states", "");
+    group(
+        "operation",
+        "Judge a day of pumping and the flush",
+        "The flush takes two volumes of the line. It has one supply: one whose flow rate is known,"
+            + " or the pump of the line, or a tank at a level, with a pump of its own or without.");
+    group(
+        "screw",
+        "A screw conveyor feeds the pit",
+        "A check of capacity for what stands in a heap. Guard and lock out every auger.");
+    group(
+        "gravityRun",
+        "A gravity pipe runs part full",
+        "By Manning's formula, which does not hold for thick manure.");
+    group("lane", "The design has a settling lane", "");
+    plant();
+    criteria();
     for (InputSection section : sections) {
       column.add(section.panel());
     }
@@ -87,19 +93,164 @@ final class InputsPanel implements Row {
     return sections;
   }
 
+  private static Content<?> content(String name) {
+    return DesignFields.DESIGN.field(name).content();
+  }
+
+  private FieldRows rows(InputSection section, String place, Predicate<DesignDocument> there) {
+    return new FieldRows(model, section, () -> place, there);
+  }
+
+  private InputSection section(String title, String place) {
+    InputSection section = new InputSection(model, title, place);
+    sections.add(section);
+    return section;
+  }
+
+  /** Title, notes and the units of the report. */
+  private InputSection design() {
+    InputSection section = new InputSection(model, "Design", "");
+    FieldRows rows = rows(section, "", any -> true);
+    for (String name : List.of("title", "notes", "units")) {
+      rows.add(DesignFields.DESIGN.field(name), any -> true, "");
+    }
+    section.note(
+        "Type every quantity with its unit, metric or US, as in 300 ft, 6 in, 0.9 m3/min.");
+    return section;
+  }
+
+  /**
+   * Adds the section of a group.
+   *
+   * @param name name of the group
+   * @param box what the box says by which it comes and goes; empty for a group without one
+   * @param note a note under the fields; may be empty
+   */
+  private void group(String name, String box, String note) {
+    Field<?> field = DesignFields.DESIGN.field(name);
+    String place = "/" + name;
+    InputSection section = section(field.label(), place);
+    shown.put(section, document -> DesignFields.DESIGN.isShown(field, document.seen("")));
+    Predicate<DesignDocument> there = any -> true;
+    if (!box.isEmpty()) {
+      there = part(section, place, box, "{}", List.of(place));
+    }
+    if (field.content() instanceof Fields<?> run && RunEditor.isRun(run)) {
+      new RunEditor(model, () -> place).addTo(section, run, there);
+    } else {
+      rows(section, place, there).add(field.content());
+    }
+    if (!note.isEmpty()) {
+      section.showWhen(there, section.note(note));
+    }
+  }
+
+  /** Adds the box by which a part comes and goes. */
+  private static Predicate<DesignDocument> part(
+      InputSection section, String place, String box, String fresh, List<String> with) {
+    Predicate<DesignDocument> there = document -> document.has(place);
+    section.part(
+        box,
+        "part " + place.substring(1),
+        there,
+        document -> document.withPart(place, fresh),
+        document -> {
+          DesignDocument without = document;
+          for (String part : with) {
+            without = without.without(part);
+          }
+          return without;
+        });
+    return there;
+  }
+
+  private void route() {
+    InputSection section = section(DesignFields.DESIGN.field("route").label(), "/route");
+    Predicate<DesignDocument> there =
+        part(
+            section,
+            "/route",
+            "The design has a transfer line",
+            "{\"runs\": [{}]}",
+            List.of(
+                "/route",
+                "/pump",
+                "/suction",
+                "/states",
+                "/operation",
+                "/flow",
+                "/mixture",
+                "/dilution"));
+    rows(section, "/route", there).add(content("route"));
+  }
+
+  private void pump() {
+    Field<?> pump = DesignFields.DESIGN.field("pump");
+    InputSection section = section(pump.label(), "/pump");
+    shown.put(section, document -> DesignFields.DESIGN.isShown(pump, document.seen("")));
+    rows(section, "/pump", any -> true)
+        .addKinds(
+            (Kinds<?>) pump.content(),
+            Optional.of("none: " + pump.absent()),
+            List.of("/suction", "/states/wornHead"));
+  }
+
+  private void plant() {
+    Fields<?> fields = (Fields<?>) content("plant");
+    InputSection first = section(DesignFields.DESIGN.field("plant").label(), "/plant");
+    Predicate<DesignDocument> there =
+        part(
+            first,
+            "/plant",
+            "The design has a plant, from the pens to the storage",
+            "{\"pens\": [{}], \"units\": [{}]}",
+            List.of("/plant"));
+    List<String> lists = List.of("pens", "waters", "units", "products", "machines", "modes");
+    List<String> apart = new ArrayList<>(lists);
+    apart.addAll(List.of("targets", "prices"));
+    rows(first, "/plant", there).add(fields, apart.toArray(String[]::new));
+    first.showWhen(
+        there,
+        first.note(
+            "Units are connected by streams: a stream is a name that one pen, water or unit makes"
+                + " and one unit or product takes. The plant takes the sand and the temperature"
+                + " from above; its liquor is what its balance makes of it."));
+    for (List<String> part :
+        List.of(lists.subList(0, 2), lists.subList(2, 3), lists.subList(3, lists.size()))) {
+      String title = String.join(", ", part.stream().map(name -> titleOf(fields, name)).toList());
+      InputSection section = section(title, "/plant/" + part.get(0));
+      shown.put(section, there);
+      FieldRows rows = rows(section, "/plant", there);
+      part.forEach(name -> rows.add(fields.field(name), there, ""));
+    }
+    for (String name : List.of("targets", "prices")) {
+      InputSection section = section(titleOf(fields, name), "/plant/" + name);
+      shown.put(section, there);
+      rows(section, "/plant/" + name, there).add(fields.field(name).content());
+    }
+  }
+
+  private static String titleOf(Fields<?> fields, String name) {
+    return fields.field(name).label().replaceAll("[:;,].*| of (the day|known).*", "");
+  }
+
+  private void criteria() {
+    InputSection section = section(DesignFields.DESIGN.field("criteria").label(), "/criteria");
+    Fields<?> fields = (Fields<?>) content("criteria");
+    rows(section, "/criteria", any -> true).add(fields, "depositionRoles");
+    JCheckBox show = new JCheckBox("Show the roles of the correlations");
+    show.setName("show roles");
+    section.panel().add(show, "span 2, align left");
+    String roles = "/criteria/depositionRoles";
+    rows(section, roles, document -> show.isSelected() || document.has(roles))
+        .add(fields.field("depositionRoles").content());
+    show.addActionListener(event -> section.refresh());
+  }
+
   @Override
   public void refresh() {
-    boolean line = model.document().has("/route");
-    mixture.panel().setVisible(line || model.document().has("/mixture"));
-    dilution.panel().setVisible(line || model.document().has("/dilution"));
-    flow.panel().setVisible(line || model.document().has("/flow"));
-    pump.panel().setVisible(line || model.document().has("/pump"));
-    suction.panel().setVisible(model.document().has("/pump") || model.document().has("/suction"));
-    states.panel().setVisible(line || model.document().has("/states"));
-    operation.panel().setVisible(line || model.document().has("/operation"));
-    for (InputSection part : plant.subList(1, plant.size())) {
-      part.panel().setVisible(model.document().has("/plant"));
-    }
+    shown.forEach(
+        (section, condition) -> section.panel().setVisible(condition.test(model.document())));
     sections.forEach(Row::refresh);
   }
 

@@ -3,6 +3,7 @@ package sandslurry.ui;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
@@ -18,6 +19,7 @@ import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.JTableHeader;
 import net.miginfocom.swing.MigLayout;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.Problem;
@@ -30,12 +32,9 @@ final class ListTable implements Row {
    * @param field name of the field in an entry
    * @param heading its heading
    * @param choices what may be chosen; empty when a text is typed
+   * @param help what it is and what may be typed
    */
-  record Column(String field, String heading, List<String> choices) {
-    static Column text(String field, String heading) {
-      return new Column(field, heading, List.of());
-    }
-  }
+  record Column(String field, String heading, List<String> choices, String help) {}
 
   private final FormModel model;
   private final Supplier<String> list;
@@ -60,7 +59,7 @@ final class ListTable implements Row {
     this.model = model;
     this.list = list;
     this.columns = columns;
-    this.table = new JTable(entries);
+    this.table = new Table(entries);
     this.add = new JButton("Add " + what);
     this.remove = new JButton("Remove " + what);
     setUpTable(what);
@@ -195,6 +194,25 @@ final class ListTable implements Row {
 
   private String pointer(int row, int column) {
     return list.get() + "/" + row + "/" + columns.get(column).field();
+  }
+
+  /** A table whose headings tell what their columns are. */
+  @SuppressWarnings("serial")
+  private final class Table extends JTable {
+    Table(AbstractTableModel entries) {
+      super(entries);
+    }
+
+    @Override
+    protected JTableHeader createDefaultTableHeader() {
+      return new JTableHeader(columnModel) {
+        @Override
+        public String getToolTipText(MouseEvent event) {
+          int column = columnAtPoint(event.getPoint());
+          return column < 0 ? null : columns.get(column).help();
+        }
+      };
+    }
   }
 
   /** The list as a table. */

@@ -40,8 +40,7 @@ final class RangeRow {
   private static TextRow end(FormModel model, Supplier<String> place, FieldSpec spec, String end) {
     return new TextRow(
         model,
-        FieldSpec.optional(
-            spec.label() + ", " + end, end, end, spec.examples().toArray(String[]::new)),
+        spec.end(end),
         () -> place.get() + "/" + end,
         () -> model.problemsAt(place.get() + "/" + end),
         (document, text) -> withEnd(document, place.get(), end, text));

@@ -1,43 +1,54 @@
 package sandslurry.ui;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import sandslurry.design.DesignDocument;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.StandardPipe;
-import sandslurry.pipe.fittings.FittingKind;
 
 /** The fields of one run of pipe. */
 final class RunEditor {
   private static final String BORE = "given bore";
 
+  private final FormModel model;
   private final Supplier<String> run;
 
   /** The run for which a bore was chosen, until the document shows one. */
   private String boreChosenFor = "";
 
-  private RunEditor(Supplier<String> run) {
+  /**
+   * Prepares the rows.
+   *
+   * @param model the model
+   * @param run pointer of the run
+   */
+  RunEditor(FormModel model, Supplier<String> run) {
+    this.model = model;
     this.run = run;
   }
 
-  static InputSection of(FormModel model, Supplier<String> run) {
-    return new RunEditor(run).build(model);
+  /** Whether a group holds a run of pipe. */
+  static boolean isRun(Fields<?> fields) {
+    return fields.all().stream().map(Field::name).toList().containsAll(List.of("pipe", "bore"));
   }
 
-  private InputSection build(FormModel model) {
-    InputSection section = new InputSection(model, "Run", run);
-    section.text(FieldSpec.optional("Name", "name", "optional"));
-    section.choice(
-        "Pipe",
-        this::pipe,
-        () -> List.of(pipe(), pipe() + "/system"),
-        RunEditor::systems,
-        this::system,
-        this::withSystem);
+  void addTo(InputSection section, Fields<?> fields, Predicate<DesignDocument> there) {
+    FieldRows rows = new FieldRows(model, section, run, there);
+    rows.add(fields.field("name"), there, "");
+    ChoiceRow kind =
+        section.choice(
+            "Pipe",
+            this::pipe,
+            () -> List.of(pipe(), pipe() + "/system"),
+            RunEditor::systems,
+            this::system,
+            this::withSystem);
     ChoiceRow size =
         section.choice(
             "Nominal size",
@@ -52,36 +63,12 @@ final class RunEditor {
             () -> ofSystem(model.document(), PipeCatalogue::classes),
             document -> spelt(document, "class", StandardPipe::wallClass),
             (document, value) -> document.with(pipe() + "/class", value));
-    section.choiceWhen(this::isStandard, size);
-    section.choiceWhen(this::isStandard, wall);
-    section.textWhen(this::isBore, FieldSpec.needed("Bore", "bore", "150 mm", "6 in"));
-    section.textWhen(
-        this::isBore,
-        FieldSpec.optional("Pressure rating", "rating", "optional", "1000 kPa", "160 psi"));
-    section.text(
-        FieldSpec.optional(
-            "Wall roughness", "roughness", "default: new pipe", "0.1 mm", "0.004 in"));
-    section.text(FieldSpec.needed("Length", "length", "90 m", "300 ft"));
-    section.text(FieldSpec.standard("Rise (fall below 0)", "rise", "0 m", "2 m", "6 ft"));
-    section.table(
-        "Fittings and valves",
-        new ListTable(
-            model,
-            () -> run.get() + "/fittings",
-            "fitting",
-            List.of(
-                new ListTable.Column("kind", "Kind", fittings()),
-                ListTable.Column.text("count", "Count"))),
-        document -> true);
-    return section;
-  }
-
-  /** The loss at the outlet is the velocity head, which the line always counts. */
-  private static List<String> fittings() {
-    return Arrays.stream(FittingKind.values())
-        .filter(kind -> kind != FittingKind.PIPE_EXIT)
-        .map(FittingKind::id)
-        .toList();
+    section.choiceWhen(there, kind);
+    section.choiceWhen(there.and(this::isStandard), size);
+    section.choiceWhen(there.and(this::isStandard), wall);
+    rows.add(fields.field("bore"), there.and(this::isBore), "");
+    rows.add(fields.field("rating"), there.and(this::isBore), "");
+    rows.add(fields, "name", "pipe", "bore", "rating");
   }
 
   private String pipe() {

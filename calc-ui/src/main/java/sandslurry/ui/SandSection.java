@@ -3,6 +3,10 @@ package sandslurry.ui;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.design.DesignDocument;
+import sandslurry.design.DesignFields;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Listed;
 import sandslurry.material.sand.StandardSand;
 
 /** The bedding sand: sizes, density, shape. */
@@ -30,27 +34,16 @@ final class SandSection {
         SandSection::choices,
         this::kind,
         this::withKind);
-    section.table(
-        "Sieve analysis",
-        new ListTable(
-            model,
-            () -> GRADATION,
-            "sieve",
-            List.of(
-                ListTable.Column.text("size", "Sieve opening"),
-                ListTable.Column.text("passing", "Passing by mass"))),
-        document -> kind(document).equals(SIEVES));
-    section.textWhen(
-        document -> kind(document).equals(TWO_SIZES),
-        FieldSpec.needed("d50, half is finer", "d50", "0.4 mm"));
-    section.textWhen(
-        document -> kind(document).equals(TWO_SIZES),
-        FieldSpec.needed("d85, 85 % is finer", "d85", "0.9 mm"));
-    section.text(
-        FieldSpec.standard("Grain density", "density", "2650 kg/m3", "2650 kg/m3", "165 lb/ft3"));
-    section.text(FieldSpec.standard("Shape, Corey factor", "shape/corey", "0.7", "0.7"));
-    section.text(FieldSpec.standard("Shape, roundness", "shape/roundness", "3.5", "3.5"));
-    section.text(FieldSpec.standard("Shape, sphericity", "shape/sphericity", "0.8", "0.8"));
+    Fields<?> fields = (Fields<?>) DesignFields.DESIGN.field("sand").content();
+    FieldRows rows = new FieldRows(model, section, () -> "/sand", any -> true);
+    for (Field<?> field : fields.all()) {
+      if (field.content() instanceof Listed<?>) {
+        rows.add(field, document -> kind(document).equals(SIEVES), "");
+      }
+    }
+    rows.add(fields.field("d50"), document -> kind(document).equals(TWO_SIZES), "");
+    rows.add(fields.field("d85"), document -> kind(document).equals(TWO_SIZES), "");
+    rows.add(fields, GRADATION.substring("/sand/".length()), "d50", "d85");
     return section;
   }
 

@@ -36,14 +36,14 @@ final class TextRow implements Row {
    * @param model the model
    * @param base pointer of the part that the field belongs to
    * @param spec what the form says of the field
-   * @param moreProblems fields of the same part whose problems are shown here too
+   * @param problemsToo name of another field whose problems are shown here too; may be empty
    */
-  TextRow(FormModel model, Supplier<String> base, FieldSpec spec, String... moreProblems) {
+  TextRow(FormModel model, Supplier<String> base, FieldSpec spec, String problemsToo) {
     this(
         model,
         spec,
         () -> base.get() + "/" + spec.field(),
-        () -> problems(model, base.get(), spec, moreProblems),
+        () -> problems(model, base.get(), spec, problemsToo),
         (document, text) -> document.with(base.get() + "/" + spec.field(), text));
   }
 
@@ -69,8 +69,8 @@ final class TextRow implements Row {
     this.setter = setter;
     this.label = new JLabel(spec.label());
     label.setLabelFor(field);
+    label.setToolTipText(spec.help());
     field.setColumns(12);
-    field.putClientProperty("JTextField.placeholderText", spec.empty());
     field.getAccessibleContext().setAccessibleName(spec.label());
     field
         .getDocument()
@@ -112,11 +112,10 @@ final class TextRow implements Row {
     return problemLine;
   }
 
-  private static List<Problem> problems(
-      FormModel model, String base, FieldSpec spec, String... more) {
+  private static List<Problem> problems(FormModel model, String base, FieldSpec spec, String more) {
     List<Problem> problems = new ArrayList<>(model.problemsAt(base + "/" + spec.field()));
-    for (String other : more) {
-      problems.addAll(model.problemsAt(base + "/" + other));
+    if (!more.isEmpty()) {
+      problems.addAll(model.problemsAt(base + "/" + more));
     }
     return problems;
   }
@@ -143,6 +142,7 @@ final class TextRow implements Row {
   @Override
   public void refresh() {
     field.setName(pointer());
+    field.putClientProperty("JTextField.placeholderText", spec.placeholder(model.document()));
     String text = model.document().text(pointer());
     if (!text.equals(field.getText()) && !(text.isBlank() && field.getText().isBlank())) {
       taking = true;
@@ -169,7 +169,7 @@ final class TextRow implements Row {
 
     @Override
     public String getToolTipText(MouseEvent event) {
-      return spec.help(model.document(), pointer());
+      return spec.help();
     }
   }
 }
