@@ -123,7 +123,12 @@ final class PlantFields extends Fields<PlantSpec> {
   private final Field<List<WaterSpec>> waters =
       list("waters", WATER, "", "Fresh water", "streams of fresh water");
   private final Field<List<List<UnitSpec>>> units =
-      list("units", UNIT, "a plant needs one unit or more", "Units", "the units of the plant");
+      list(
+          "units",
+          UNIT,
+          "a plant needs one unit or more",
+          "Units of the plant",
+          "the units of the plant");
   private final Field<List<Product>> products =
       list(
           "products",

@@ -73,6 +73,7 @@ abstract class PumpFields<S> extends Fields<S> {
 
   private PumpFields(String name, String title) {
     super(name, title);
+    shownWhen(factor, seen -> seen.has(rating));
   }
 
   /** All kinds of pump. */

@@ -37,7 +37,7 @@ final class FieldRows {
   private static final String NONE = "none";
 
   /** Fields that say how an entry is called, not what it is. */
-  private static final Set<String> NAMES = Set.of("name", "stream", "manning");
+  private static final Set<String> NAMES = Set.of("name", "stream");
 
   private final FormModel model;
   private final InputSection section;
@@ -373,23 +373,25 @@ final class FieldRows {
               .map(Fields::title)
               .orElse("");
     }
-    List<Field<?>> fields = ((Fields<?>) entry).all();
+    List<Field<?>> fields =
+        ((Fields<?>) entry).all().stream().filter(f -> !NAMES.contains(f.name())).toList();
+    boolean asks = fields.stream().anyMatch(Field::isNeeded);
     return (document, place) ->
         fields.stream()
-            .map(field -> telling(field, text(document, place + "/" + field.name())))
+            .map(field -> telling(field, text(document, place + "/" + field.name()), asks))
             .filter(text -> !text.isBlank())
             .limit(2)
             .collect(Collectors.joining(", "));
   }
 
-  private static String telling(Field<?> field, String text) {
-    if (text.isBlank() || NAMES.contains(field.name())) {
-      return "";
+  private static String telling(Field<?> field, String text, boolean asks) {
+    if (text.isBlank() || asks && field.isNeeded()) {
+      return text;
     }
     if (field.content() instanceof Type<?> type && !type.choices().isEmpty()) {
       return type.choices().getOrDefault(text.toLowerCase(Locale.ROOT), text);
     }
-    return field.isNeeded() ? text : text + " " + field.label().toLowerCase(Locale.ROOT);
+    return asks ? "" : text + " " + field.label().toLowerCase(Locale.ROOT);
   }
 
   private static String text(DesignDocument document, String place) {
