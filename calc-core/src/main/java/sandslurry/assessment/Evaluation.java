@@ -144,9 +144,7 @@ public final class Evaluation {
         findings.addAll(new LaneFindings(design, evaluation, result).all());
         working.addAll(LaneWorking.steps(design, evaluation, result));
         if (whole) {
-          courses.put(
-              LaneCourse.OWN,
-              LaneCourses.of(design.lane().get(), evaluation, materials.carrier().totalSolids()));
+          courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
         }
       } else {
         findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));

@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import java.util.List;
+import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneTrade;
 
@@ -31,14 +32,4 @@ public record LaneCourse(
     trade = List.copyOf(trade);
     classes = List.copyOf(classes);
   }
-
-  /**
-   * What is kept of one grain size.
-   *
-   * @param sizeM the size that stands for the class [m]
-   * @param cautious share kept where every grain that the flow moves is lost again
-   * @param likely share kept where what turbulence holds up is lost again
-   * @param hopeful share kept where nothing is lost again
-   */
-  public record KeptClass(double sizeM, double cautious, double likely, double hopeful) {}
 }

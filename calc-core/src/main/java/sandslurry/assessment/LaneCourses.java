@@ -4,24 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import sandslurry.assessment.LaneCourse.KeptClass;
-import sandslurry.design.LaneSpec;
 import sandslurry.design.UnitSpec;
 import sandslurry.design.UnitSpec.LaneUnitSpec;
-import sandslurry.material.liquid.Water;
-import sandslurry.plant.ManureSolids;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.capture.Outlook;
-import sandslurry.separation.lane.LaneDeposit;
+import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.LaneTrade;
 import sandslurry.separation.lane.SettlingLane;
-import sandslurry.units.Measure;
 
 /** The courses of the lanes of a design. */
 final class LaneCourses {
@@ -32,32 +27,15 @@ final class LaneCourses {
   private LaneCourses() {}
 
   /** The course of a lane that stands for itself, from its clean floor on. */
-  static LaneCourse of(LaneSpec spec, LaneEvaluation lane, OptionalDouble totalSolids) {
-    LaneReach reach =
-        new LaneReach(
-            lane.channel(),
-            Measure.LENGTH.si(spec.length()),
-            spec.depth().isPresent()
-                ? OptionalDouble.of(Measure.LENGTH.si(spec.depth().get()))
-                : OptionalDouble.empty(),
-            Measure.LENGTH.si(spec.sandStorageDepth()),
-            1);
-    UnitFeed feed = lane.unitFeed(ManureSolids.FRESH, totalSolids.orElse(0));
-    OrganicMatter organic =
-        OrganicMatter.FEEDLOT.in(
-            feed.liquid().viscosityPaS() / Water.viscosityPaS(lane.temperatureK()));
-    double porosity = SettlingLane.USUAL_POROSITY;
-    LaneFilling filling =
-        LaneFilling.of(
-            List.of(reach),
-            feed,
-            organic,
-            lane.feed().runningShare(),
-            porosity,
-            Outlook.LIKELY,
-            PlantUnits.LEAST_KEPT);
-    boolean known = totalSolids.orElse(0) > 0;
-    return course(List.of(reach), List.of(0.0), feed, organic, porosity, known, filling);
+  static LaneCourse of(LaneEvaluation lane, LaneResult result) {
+    return course(
+        List.of(lane.reach()),
+        List.of(0.0),
+        lane.feed(),
+        lane.organic(),
+        SettlingLane.USUAL_POROSITY,
+        lane.solidsKnown(),
+        result.cycle().likely());
   }
 
   /** The courses of the lanes of a plant, by name, at the balance of its longest mode. */
@@ -98,7 +76,7 @@ final class LaneCourses {
         trade(first, VELOCITIES_MPS, feed, organic, porosity),
         trade(first, List.of(own), feed, organic, porosity).get(0),
         organicMatterKnown,
-        classes(reaches, depositsM, feed, organic, porosity),
+        KeptClass.of(reaches, depositsM, feed),
         filling);
   }
 
@@ -118,28 +96,5 @@ final class LaneCourses {
       }
     }
     return trade;
-  }
-
-  private static List<KeptClass> classes(
-      List<LaneReach> reaches,
-      List<Double> depositsM,
-      UnitFeed feed,
-      OrganicMatter organic,
-      double porosity) {
-    List<List<Double>> kept = new ArrayList<>();
-    for (Outlook outlook : Outlook.values()) {
-      kept.add(
-          LaneDeposit.of(reaches, depositsM, feed, organic, porosity, outlook).partition().sand());
-    }
-    List<KeptClass> classes = new ArrayList<>();
-    for (int i = 0; i < feed.sizesM().size(); i++) {
-      classes.add(
-          new KeptClass(
-              feed.sizesM().get(i),
-              kept.get(Outlook.CAUTIOUS.ordinal()).get(i),
-              kept.get(Outlook.LIKELY.ordinal()).get(i),
-              kept.get(Outlook.HOPEFUL.ordinal()).get(i)));
-    }
-    return classes;
   }
 }

@@ -1,14 +1,18 @@
 package sandslurry.assessment;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
 import sandslurry.material.Vehicle;
+import sandslurry.material.liquid.Water;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.ManureSolids;
-import sandslurry.separation.LaneFeed;
+import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneCycle;
+import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.SettlingLane;
 import sandslurry.units.Measure;
@@ -25,27 +29,51 @@ final class LaneEvaluation {
     this.materials = materials;
   }
 
-  double temperatureK() {
-    return materials.carrier().temperatureK();
-  }
-
   LaneResult result() {
-    return withLength(Measure.LENGTH.si(spec.length()));
+    return new SettlingLane(reach(), SettlingLane.USUAL_POROSITY)
+        .evaluate(feed(), organic(), runningShare());
   }
 
-  /** The lane as designed but of another length. */
-  LaneResult withLength(double lengthM) {
-    SettlingLane lane =
-        new SettlingLane(
-            channel(),
-            lengthM,
-            spec.depth().isPresent()
-                ? OptionalDouble.of(Measure.LENGTH.si(spec.depth().get()))
-                : OptionalDouble.empty(),
-            Measure.LENGTH.si(spec.sandStorageDepth()),
-            SettlingLane.USUAL_POROSITY,
-            1);
-    return lane.evaluate(feed());
+  /** The lane as designed. */
+  LaneReach reach() {
+    return reach(
+        Measure.LENGTH.si(spec.length()),
+        spec.depth().isPresent()
+            ? OptionalDouble.of(Measure.LENGTH.si(spec.depth().get()))
+            : OptionalDouble.empty(),
+        Measure.LENGTH.si(spec.sandStorageDepth()));
+  }
+
+  LaneReach reach(double lengthM, OptionalDouble waterLevelM, double storageDepthM) {
+    return new LaneReach(channel(), lengthM, waterLevelM, storageDepthM, 1);
+  }
+
+  /** The cleaning cycle of another lane with the same feed, roughly. */
+  LaneCycle cycle(LaneReach other) {
+    return LaneCycle.coarse(
+        List.of(other), feed(), organic(), runningShare(), SettlingLane.USUAL_POROSITY);
+  }
+
+  /** Share of the day that the lane runs. */
+  double runningShare() {
+    return Measure.TIME.si(spec.runningTime()) / Measure.TIME.si(Measure.TIME.of(1, "d"));
+  }
+
+  /** How the fibre settles in the liquor. */
+  OrganicMatter organic() {
+    return OrganicMatter.FEEDLOT.in(
+        feed().liquid().viscosityPaS() / Water.viscosityPaS(materials.carrier().temperatureK()));
+  }
+
+  /** Whether the depth of the clean lane is that of uniform flow, not of the weir. */
+  boolean depthIsUniform(LaneResult result) {
+    return spec.depth().isEmpty()
+        || result.flow().depthM() > Measure.LENGTH.si(spec.depth().get()) * (1 + 1e-9);
+  }
+
+  /** Whether the carrier is described with its solids, so that its organic matter is known. */
+  boolean solidsKnown() {
+    return materials.carrier().totalSolids().orElse(0) > 0;
   }
 
   OpenChannel channel() {
@@ -77,36 +105,26 @@ final class LaneEvaluation {
     return 3 * velocity / depth;
   }
 
-  LaneFeed feed() {
+  /** What enters while the lane runs. */
+  UnitFeed feed() {
+    double flow = Measure.FLOW.si(spec.flow());
     double fraction = sandFraction();
     Vehicle vehicle = materials.vehicle(shearRatePs(), fraction);
-    return new LaneFeed(
-        Measure.FLOW.si(spec.flow()),
-        Measure.TIME.si(spec.runningTime()) / Measure.TIME.si(Measure.TIME.of(1, "d")),
-        vehicle.liquid(),
-        fraction,
-        materials.sandDensityKgM3(),
-        design.sand().shape(),
-        materials.gradation().classes(),
-        Measure.FRACTION.si(spec.coatingFactor()));
-  }
-
-  /** The feed with its organic matter, as the trade of sand against organic matter sees it. */
-  UnitFeed unitFeed(ManureSolids solids, double totalSolids) {
-    LaneFeed feed = feed();
-    double liquidM3ps = feed.flowM3ps() * (1 - feed.volumeFraction());
-    double solidsKgps = totalSolids * liquidM3ps * feed.liquid().densityKgM3();
-    double sandKgps = feed.flowM3ps() * feed.volumeFraction() * feed.sandDensityKgM3();
+    ManureSolids solids = ManureSolids.FRESH;
+    double totalSolids = materials.carrier().totalSolids().orElse(0);
+    double liquidM3ps = flow * (1 - fraction);
+    double sandKgps = flow * fraction * materials.sandDensityKgM3();
+    List<SizeClass> classes = materials.gradation().classes();
     return new UnitFeed(
         liquidM3ps,
-        feed.liquid(),
+        vehicle.liquid(),
         totalSolids * solids.finesShare(),
         totalSolids * solids.dissolvedShare(),
-        solidsKgps * solids.fibreShare(),
-        feed.sandDensityKgM3(),
-        feed.shape(),
-        feed.classes().stream().map(SizeClass::meanM).toList(),
-        feed.classes().stream().map(c -> sandKgps * c.massFraction()).toList(),
-        feed.settlingFactor());
+        totalSolids * solids.fibreShare() * liquidM3ps * vehicle.liquid().densityKgM3(),
+        materials.sandDensityKgM3(),
+        design.sand().shape(),
+        classes.stream().map(SizeClass::range).toList(),
+        classes.stream().map(c -> sandKgps * c.massFraction()).toList(),
+        Measure.FRACTION.si(spec.coatingFactor()));
   }
 }

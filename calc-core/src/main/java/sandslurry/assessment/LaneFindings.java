@@ -3,27 +3,29 @@ package sandslurry.assessment;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Finding.Topic;
+import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.design.LaneSpec;
+import sandslurry.separation.lane.LaneCycle;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
-/** What is to be said of the settling lane. */
+/** Findings on the settling lane. */
 final class LaneFindings extends FindingWriter {
   private static final String ELEMENT = "settling lane";
   private static final double LONGEST_M = 1000;
+  private static final double DEEPEST_M = 2;
 
   private final Design design;
-  private final LaneSpec spec;
   private final LaneEvaluation evaluation;
   private final LaneResult result;
 
   LaneFindings(Design design, LaneEvaluation evaluation, LaneResult result) {
     super(design.units());
     this.design = design;
-    this.spec = design.lane().orElseThrow();
     this.evaluation = evaluation;
     this.result = result;
   }
@@ -59,86 +61,126 @@ final class LaneFindings extends FindingWriter {
 
   private void capture() {
     double wanted = Measure.FRACTION.si(design.criteria().sandCapture());
-    double low = result.retained().vetter();
-    double high = result.retained().campDobbins();
+    LaneCycle cycle = result.cycle();
+    double average = cycle.likely().meanRecovery();
+    double cautious = cycle.cautious().meanRecovery();
+    double last = cycle.likely().lastRecovery();
     Severity severity =
-        low >= wanted ? Severity.PASS : high >= wanted ? Severity.CAUTION : Severity.FAIL;
+        average < wanted ? Severity.FAIL : cycle.keeps(wanted) ? Severity.PASS : Severity.CAUTION;
     String what =
-        switch (severity) {
-          case PASS -> "The lane catches the share of sand asked for.";
-          case CAUTION -> "The lane may or may not catch the share of sand asked for.";
-          default -> "The lane does not catch the share of sand asked for.";
-        };
+        severity == Severity.PASS
+            ? "The lane keeps the share of sand wanted, over its whole cleaning cycle."
+            : severity == Severity.FAIL
+                ? "The lane keeps less sand than wanted."
+                : last < wanted
+                    ? "The lane keeps less sand than wanted before it is cleaned."
+                    : "The lane may keep less sand than wanted.";
     String why =
-        "It keeps "
-            + show(Kind.PERCENT, low)
-            + " (fully mixed, Vetter) to "
-            + show(Kind.PERCENT, high)
-            + " (with turbulence, Camp and Dobbins) of the sand by mass, after what the flow would"
-            + " scour away; "
+        "Average over one cleaning cycle "
+            + show(Kind.PERCENT, average)
+            + " ("
+            + show(Kind.PERCENT, cautious)
+            + " if the flow carries off every grain that it moves, "
+            + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
+            + " if it carries off none); clean "
+            + show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
+            + ", just before cleaning "
+            + show(Kind.PERCENT, last)
+            + "; wanted "
             + show(Kind.PERCENT, wanted)
-            + " is asked.";
+            + ".";
     add(severity, what, why, severity == Severity.PASS ? "" : captureCure(wanted));
   }
 
-  /** The length at which the cautious estimate meets the share asked for, if there is one. */
+  /** The first change of the lane that keeps the share wanted over the whole cycle. */
   private String captureCure(double wanted) {
-    double length = Measure.LENGTH.si(spec.length());
-    double enough = length;
-    while (enough < LONGEST_M && evaluation.withLength(enough).retained().vetter() < wanted) {
-      enough *= 1.05;
+    LaneReach lane = evaluation.reach();
+    for (double part = 0.9; part > 0.15; part -= 0.1) {
+      double storage = part * lane.storageDepthM();
+      LaneReach sooner = evaluation.reach(lane.lengthM(), lane.waterLevelM(), storage);
+      LaneCycle cycle = evaluation.cycle(sooner);
+      if (cycle.keeps(wanted)) {
+        return "Clean it when the sand is "
+            + show(Kind.BORE, storage)
+            + " deep, every "
+            + show(Kind.DAYS, cycle.likely().intervalS().orElseThrow())
+            + ".";
+      }
     }
-    if (enough < LONGEST_M) {
-      return "With this width and flow the lane needs a length of about "
-          + show(Kind.LENGTH, enough)
-          + ".";
+    for (double level = result.flow().depthM() * 1.2; level < DEEPEST_M; level *= 1.2) {
+      LaneReach deeper =
+          evaluation.reach(lane.lengthM(), OptionalDouble.of(level), lane.storageDepthM());
+      if (evaluation.cycle(deeper).keeps(wanted)) {
+        return "A weir that holds the water "
+            + show(Kind.BORE, level)
+            + " above the clean floor is enough; it also keeps more organic matter in the sand.";
+      }
     }
-    return "No length is enough: the flow scours too much or the grains are too fine. Slow the flow"
-        + " down (wider lane, outlet weir) or take coarser sand.";
+    for (double length = lane.lengthM() * 1.2; length < LONGEST_M; length *= 1.2) {
+      LaneReach longer = evaluation.reach(length, lane.waterLevelM(), lane.storageDepthM());
+      if (evaluation.cycle(longer).keeps(wanted)) {
+        return "With this width and flow a length of about "
+            + show(Kind.LENGTH, length)
+            + " is enough.";
+      }
+    }
+    return "No weir and no length alone is enough. Slow the flow down (wider lane, less flow) or"
+        + " take coarser sand.";
   }
 
   private void scour() {
-    double scoured =
-        result.classes().stream()
-            .filter(c -> c.scoured())
-            .mapToDouble(c -> c.size().massFraction())
-            .sum();
-    if (scoured > 0) {
+    List<LaneFilling.Point> points = result.cycle().likely().points();
+    double clean = result.flow().velocityMps();
+    double fastest = points.get(points.size() - 1).velocitiesMps().get(0);
+    double moved = result.movedShare(fastest);
+    if (moved > 0) {
       add(
-          scoured > 1 - Measure.FRACTION.si(design.criteria().sandCapture())
-              ? Severity.CAUTION
-              : Severity.NOTE,
-          "The flow moves the finer grains along the floor, so they are not counted as caught.",
-          "At "
-              + show(Kind.VELOCITY, result.flow().velocityMps())
-              + " grains up to "
-              + show(Kind.GRAIN, result.largestScouredM())
-              + " are moved, "
-              + show(Kind.PERCENT, scoured)
-              + " of the sand.",
+          Severity.NOTE,
+          "The flow moves sand along the floor.",
+          "Clean, at "
+              + show(Kind.VELOCITY, clean)
+              + ", it moves "
+              + show(Kind.PERCENT, result.movedShare(clean))
+              + " of the sand; just before cleaning, at "
+              + show(Kind.VELOCITY, fastest)
+              + ", "
+              + show(Kind.PERCENT, moved)
+              + ".",
           "A lower velocity (wider or deeper lane) keeps finer grains, and more organic matter with"
               + " them.");
     }
   }
 
   private void filling() {
-    OptionalDouble time = result.fillTimeS(result.retained().campDobbins());
-    if (time.isPresent()) {
+    LaneFilling likely = result.cycle().likely();
+    OptionalDouble time = likely.intervalS();
+    if (time.isPresent() && time.getAsDouble() > 0) {
       boolean soon = time.getAsDouble() < Measure.TIME.si(Measure.TIME.of(1, "d"));
+      boolean full = likely.end() == LaneFilling.End.FULL;
       add(
           soon ? Severity.CAUTION : Severity.NOTE,
-          "The sand storage of the lane fills in " + show(Kind.DAYS, time.getAsDouble()) + ".",
-          "It holds "
-              + show(Kind.MASS, result.storageKg())
-              + " of dry sand, and "
-              + show(Kind.MASS_PER_DAY, result.depositedKgPs(result.retained().campDobbins()))
-              + " settle.",
-          "Clean it out before that; a lane that is full carries its sand on.");
+          (full
+                  ? "The lane is full of sand in "
+                  : "The lane keeps less than half of its sand after ")
+              + show(Kind.DAYS, time.getAsDouble())
+              + ".",
+          "It then holds "
+              + show(
+                  Kind.MASS, likely.depositedKg().stream().mapToDouble(Double::doubleValue).sum())
+              + " of dry sand; "
+              + show(Kind.MASS_PER_DAY, result.sandKgPs())
+              + " come.",
+          "Clean it before that; a lane that is full carries its sand on.");
     }
   }
 
   private void flow() {
-    double froude = result.flow().froudeNumber();
+    double froude =
+        result.cycle().likely().points().stream()
+            .mapToDouble(
+                p -> p.velocitiesMps().get(0) / Math.sqrt(Physics.GRAVITY * p.depthsM().get(0)))
+            .max()
+            .orElseThrow();
     if (froude > 0.8) {
       add(
           Severity.CAUTION,

@@ -6,8 +6,9 @@ import java.util.List;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
-import sandslurry.separation.LaneFeed;
+import sandslurry.separation.UnitFeed;
 import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.SettlingLane;
 import sandslurry.settling.SettlingVelocities;
@@ -21,12 +22,12 @@ final class LaneWorking {
   static List<Step> steps(Design design, LaneEvaluation evaluation, LaneResult result) {
     Working w = new Working("settling lane");
     LaneSpec spec = design.lane().orElseThrow();
-    LaneFeed feed = evaluation.feed();
-    double flow = feed.flowM3ps();
+    UnitFeed feed = evaluation.feed();
+    double flow = feed.mixtureM3ps();
     double width = Measure.LENGTH.si(spec.width());
     double length = Measure.LENGTH.si(spec.length());
     double depth = result.flow().depthM();
-    if (result.depthIsUniform()) {
+    if (evaluation.depthIsUniform(result)) {
       w.step(
           "h",
           "depth of uniform flow",
@@ -127,12 +128,35 @@ final class LaneWorking {
         in("C", Kind.NUMBER, feed.volumeFraction()),
         in("Q", Kind.FLOW, flow),
         in("rho_s", Kind.DENSITY, feed.sandDensityKgM3()),
-        in("running share", Kind.NUMBER, feed.runningShare()));
+        in("running share", Kind.NUMBER, evaluation.runningShare()));
+    cycle(w, result);
     return w.steps();
   }
 
+  private static void cycle(Working w, LaneResult result) {
+    LaneFilling likely = result.cycle().likely();
+    w.step(
+        "T",
+        "time from clean to clean-out",
+        "followed in steps of a hundredth of the storage depth",
+        Kind.DAYS,
+        likely.intervalS().orElse(0),
+        "balance of mass; the deposit spread evenly",
+        in("m", Kind.MASS, result.storageKg()),
+        in("m_d", Kind.MASS_PER_DAY, result.sandKgPs()));
+    w.step(
+        "k_m",
+        "share of the sand kept, average over one cleaning cycle",
+        "sand deposited / sand fed, from clean to clean-out",
+        Kind.PERCENT,
+        likely.meanRecovery(),
+        "balance of mass",
+        in("clean", Kind.PERCENT, likely.points().get(0).recovery()),
+        in("before cleaning", Kind.PERCENT, likely.lastRecovery()));
+  }
+
   private static void grains(
-      Working w, LaneFeed feed, LaneResult result, LaneClass grains, double depth) {
+      Working w, UnitFeed feed, LaneResult result, LaneClass grains, double depth) {
     String of =
         " of grains of "
             + sandslurry.units.UnitSystem.METRIC.show(Kind.GRAIN, grains.size().meanM());
@@ -197,9 +221,20 @@ final class LaneWorking {
         "velocity that scours" + of,
         "lesser of Camp (beta 0.04) and Shields",
         Kind.VELOCITY,
-        Math.min(grains.campScourMps(), grains.shieldsScourMps()),
+        grains.scourVelocityMps(),
         "Camp (1946); Shields curve by Soulsby (1997)",
         in("Camp", Kind.VELOCITY, grains.campScourMps()),
         in("Shields", Kind.VELOCITY, grains.shieldsScourMps()));
+    w.step(
+        "k",
+        "share kept by the clean lane, over all sizes of the class" + of,
+        "capture (turbulent) with w_C (1 - (V/V_r)^2), V_r the velocity that scours or at which"
+            + " turbulence holds the grain up, the higher",
+        Kind.PERCENT,
+        grains.kept().likely(),
+        "Krone (1962) on Camp (1946) and Dobbins (1944)",
+        in("V", Kind.VELOCITY, result.flow().velocityMps()),
+        in("V_s", Kind.VELOCITY, grains.scourVelocityMps()),
+        in("w/u*", Kind.NUMBER, grains.suspensionRatio()));
   }
 }

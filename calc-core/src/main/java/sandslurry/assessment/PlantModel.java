@@ -45,6 +45,7 @@ import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
 import sandslurry.units.Measure;
 
@@ -465,7 +466,7 @@ final class PlantModel {
         return SeparatorUnit.fillingLane(
             place,
             reaches(lane, one),
-            PlantUnits.LEAST_KEPT,
+            LaneFilling.LEAST_KEPT,
             organic(one),
             spec.porosity(),
             one.outlook(),

@@ -41,9 +41,6 @@ import sandslurry.units.Kind;
 
 /** What the kernel of a unit finds at the feed of a balance. */
 final class PlantUnits {
-  /** A lane is cleaned when it keeps less than this share of what it is fed. */
-  static final double LEAST_KEPT = 0.5;
-
   /** A pit is dug out when sand has taken this share of it: ours, no source. */
   private static final double PIT_SAND_SHARE = 0.25;
 
@@ -301,7 +298,7 @@ final class PlantUnits {
                     lane.runningShare(),
                     model.spec().porosity(),
                     Outlook.LIKELY,
-                    LEAST_KEPT));
+                    LaneFilling.LEAST_KEPT));
   }
 
   static Optional<LaneTurn> turn(LaneUnitSpec lane, LaneFilling filling) {

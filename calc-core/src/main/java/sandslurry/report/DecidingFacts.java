@@ -22,6 +22,7 @@ import sandslurry.design.Design;
 import sandslurry.design.FlowSpec;
 import sandslurry.design.PumpSpec.MotorSpec;
 import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.separation.lane.LaneCycle;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
@@ -285,15 +286,17 @@ final class DecidingFacts {
         .ifPresent(
             lane -> {
               double wanted = Measure.FRACTION.si(design.criteria().sandCapture());
-              double low = lane.retained().vetter();
-              double high = lane.retained().campDobbins();
+              LaneCycle cycle = lane.cycle();
+              double average = cycle.likely().meanRecovery();
+              double last = cycle.likely().lastRecovery();
+              double cautious = cycle.cautious().meanRecovery();
               facts.add(
                   new Deciding(
-                      "sand captured by the lane",
-                      units.number(Kind.PERCENT, low) + " to " + show(Kind.PERCENT, high),
+                      "sand kept by the lane, average and just before cleaning",
+                      units.number(Kind.PERCENT, average) + " and " + show(Kind.PERCENT, last),
                       show(Kind.PERCENT, wanted) + " wanted",
-                      OptionalDouble.of(low / wanted - 1),
-                      low >= wanted ? "met" : high >= wanted ? "uncertain" : "short"));
+                      OptionalDouble.of(Math.min(last, cautious) / wanted - 1),
+                      cycle.keeps(wanted) ? "met" : average >= wanted ? "uncertain" : "short"));
             });
   }
 }

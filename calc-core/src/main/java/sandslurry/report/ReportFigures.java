@@ -191,14 +191,14 @@ public final class ReportFigures {
   private void lane(LaneResult lane) {
     figures.add(
         new ReportFigure(
-            "capture",
-            "overall capture",
+            "sand-kept",
+            "sand kept, average over one cleaning cycle",
             "lane",
             "",
             Kind.PERCENT,
-            lane.retained().vetter(),
-            lane.retained().campDobbins(),
-            Math.max(lane.retained().ideal(), lane.retained().campDobbins())));
+            lane.cycle().cautious().meanRecovery(),
+            lane.cycle().likely().meanRecovery(),
+            lane.cycle().hopeful().meanRecovery()));
     add(
         "overflow-rate",
         "overflow rate",

@@ -7,8 +7,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
-import sandslurry.material.sand.SizeClass;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 
@@ -23,7 +23,7 @@ import sandslurry.settling.SettlingVelocities;
  *     out of the balance of volume [kg/s]
  * @param sandDensityKgM3 density of the mineral [kg/m3]
  * @param shape shape of the grains
- * @param sizesM the size that stands for each class [m]
+ * @param sizes the sizes of each class
  * @param sandKgps mass flow of each class, 0 or more [kg/s]
  * @param settlingFactor what coatings of organic matter leave of the settling velocity of a clean
  *     grain, 1 for clean sand
@@ -36,12 +36,12 @@ public record UnitFeed(
     double fibreKgps,
     double sandDensityKgM3,
     GrainShape shape,
-    List<Double> sizesM,
+    List<GrainRange> sizes,
     List<Double> sandKgps,
     double settlingFactor) {
   /** Checks every bound and copies the lists. */
   public UnitFeed {
-    sizesM = List.copyOf(sizesM);
+    sizes = List.copyOf(sizes);
     sandKgps = List.copyOf(sandKgps);
     Numbers.positive("the flow of liquor", liquidM3ps, "m3/s");
     Numbers.share("the share of fines", finesFraction);
@@ -57,15 +57,23 @@ public record UnitFeed(
               + liquid.densityKgM3()
               + " kg/m3");
     }
-    if (sizesM.isEmpty() || sizesM.size() != sandKgps.size()) {
+    if (sizes.isEmpty() || sizes.size() != sandKgps.size()) {
       throw new IllegalArgumentException(
           "need as many sizes as mass flows, at least one, but have "
-              + sizesM.size()
+              + sizes.size()
               + " and "
               + sandKgps.size());
     }
-    sizesM.forEach(size -> Numbers.positive("the size of a class", size, "m"));
     sandKgps.forEach(flow -> Numbers.notNegative("the flow of sand", flow, "kg/s"));
+  }
+
+  /**
+   * The size that stands for each class.
+   *
+   * @return the geometric means of the classes [m]
+   */
+  public List<Double> sizesM() {
+    return sizes.stream().map(GrainRange::meanM).toList();
   }
 
   /**
@@ -128,32 +136,8 @@ public record UnitFeed(
         fibreKgps,
         sandDensityKgM3,
         shape,
-        sizesM,
+        sizes,
         kgps,
-        settlingFactor);
-  }
-
-  /**
-   * The feed as a settling lane takes it.
-   *
-   * @param runningShare share of the day that the lane runs, 0 to 1
-   * @return the feed; without sand, the classes have equal shares of nothing
-   */
-  public LaneFeed laneFeed(double runningShare) {
-    double total = sandTotalKgps();
-    List<SizeClass> classes = new ArrayList<>();
-    for (int i = 0; i < sizesM.size(); i++) {
-      double share = total > 0 ? sandKgps.get(i) / total : 1.0 / sizesM.size();
-      classes.add(new SizeClass(sizesM.get(i), sizesM.get(i), sizesM.get(i), share));
-    }
-    return new LaneFeed(
-        mixtureM3ps(),
-        runningShare,
-        liquid,
-        volumeFraction(),
-        sandDensityKgM3,
-        shape,
-        classes,
         settlingFactor);
   }
 
@@ -176,7 +160,7 @@ public record UnitFeed(
 
   /** A share for every class. */
   public List<Double> forEachClass(double share) {
-    return Collections.nCopies(sizesM.size(), share);
+    return Collections.nCopies(sizes.size(), share);
   }
 
   /** Mass flow of the part of each class that a list of shares names. */

@@ -24,6 +24,8 @@ import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneCycle;
+import sandslurry.separation.lane.LaneFilling;
 import sandslurry.transport.bed.SandCarriage.Support;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
@@ -343,19 +345,20 @@ class AssessmentProperties {
         .lane()
         .ifPresent(
             lane -> {
-              double sum = lane.classes().stream().mapToDouble(LaneClass::sandKgPs).sum();
-              assertThat(sum).isCloseTo(lane.sandKgPs(), within(1e-9 * lane.sandKgPs()));
-              double kept =
-                  lane.classes().stream()
-                      .mapToDouble(c -> c.sandKgPs() * c.retained().campDobbins())
-                      .sum();
-              assertThat(lane.depositedKgPs(lane.retained().campDobbins()))
-                  .isCloseTo(kept, within(1e-9 * lane.sandKgPs()))
-                  .isLessThanOrEqualTo(lane.sandKgPs() * (1 + 1e-9));
-              assertThat(lane.retained().vetter())
-                  .isLessThanOrEqualTo(lane.retained().campDobbins() + 1e-9);
-              assertThat(lane.retained().campDobbins())
-                  .isLessThanOrEqualTo(lane.capture().campDobbins() + 1e-12);
+              double sum = lane.classes().stream().mapToDouble(LaneClass::share).sum();
+              assertThat(sum).isCloseTo(1, within(1e-9));
+              LaneCycle cycle = lane.cycle();
+              for (LaneFilling filling :
+                  List.of(cycle.cautious(), cycle.likely(), cycle.hopeful())) {
+                for (int k = 0; k < filling.fedKg().size(); k++) {
+                  assertThat(filling.depositedKg().get(k))
+                      .isBetween(0.0, filling.fedKg().get(k) * (1 + 1e-9));
+                }
+              }
+              assertThat(cycle.cautious().points().get(0).recovery())
+                  .isLessThanOrEqualTo(cycle.likely().points().get(0).recovery() + 1e-9);
+              assertThat(cycle.likely().points().get(0).recovery())
+                  .isLessThanOrEqualTo(cycle.hopeful().points().get(0).recovery() + 1e-9);
             });
   }
 }

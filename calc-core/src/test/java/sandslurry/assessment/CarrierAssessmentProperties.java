@@ -161,8 +161,8 @@ class CarrierAssessmentProperties {
         .lane()
         .ifPresent(
             lane -> {
-              numbers.add(lane.retained().vetter());
-              numbers.add(lane.retained().campDobbins());
+              numbers.add(lane.cycle().cautious().meanRecovery());
+              numbers.add(lane.cycle().likely().meanRecovery());
             });
     return numbers;
   }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.LaneCourse.KeptClass;
 import sandslurry.design.DesignDocument;
+import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneTrade;
 

@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.separation.box.BoxResult;
 import sandslurry.separation.box.BoxSand;
@@ -62,7 +63,7 @@ class SeparationUnitsProperties {
                     f * q * 1010,
                     2650,
                     GrainShape.NATURAL,
-                    SIZES,
+                    SIZES.stream().map(GrainRange::single).toList(),
                     loads.stream().map(load -> load * q).toList(),
                     k));
   }

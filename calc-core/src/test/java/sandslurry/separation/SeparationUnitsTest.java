@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.separation.box.BoxResult;
 import sandslurry.separation.box.BoxSand;
@@ -27,9 +28,7 @@ import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.cyclone.HydrocycloneModels;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
-import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.LaneTurn;
-import sandslurry.separation.lane.SettlingLane;
 import sandslurry.separation.screen.CakeSeparator;
 
 class SeparationUnitsTest {
@@ -45,7 +44,7 @@ class SeparationUnitsTest {
         0.1,
         2650,
         GrainShape.NATURAL,
-        SIZES,
+        SIZES.stream().map(GrainRange::single).toList(),
         List.of(sand[0], sand[1], sand[2], sand[3]),
         1);
   }
@@ -156,7 +155,16 @@ class SeparationUnitsTest {
     // of 26 % dry matter: m = 2 (1 - 0.26)/(0.26 - 0.02) = 6.1667 kg/s of liquor.
     UnitFeed feed =
         new UnitFeed(
-            0.1, WATER, 0.01, 0.01, 4, 2650, GrainShape.NATURAL, List.of(1e-4), List.of(0.0), 1);
+            0.1,
+            WATER,
+            0.01,
+            0.01,
+            4,
+            2650,
+            GrainShape.NATURAL,
+            List.of(GrainRange.single(1e-4)),
+            List.of(0.0),
+            1);
     CakeSeparator.CakeResult result = CakeSeparator.fibreSeparator(0.5, 0, 0.26).evaluate(feed);
     assertThat(result.cakeKgps()).isEqualTo(2 + 2 * 0.74 / 0.24, within(1e-9));
     assertThat(result.partition().water()).isEqualTo(2 * 0.74 / 0.24 / 100, within(1e-12));
@@ -283,21 +291,6 @@ class SeparationUnitsTest {
             SandStack.permeabilityMps(0.4e-3).value() / SandStack.permeabilityMps(0.2e-3).value())
         .isEqualTo(4, within(1e-9));
     assertThat(SandStack.leastDrainTimeS(1, 0.25, 4e-4)).isEqualTo(625, within(1e-9));
-  }
-
-  @Test
-  void settlingFeedOfALaneIsThatOfTheUnit() {
-    UnitFeed feed = feed(0.06, WATER, 0.2, 0.4, 0.6, 0.6);
-    LaneFeed lane = feed.laneFeed(0.5);
-    assertThat(lane.sandKgPs()).isEqualTo(0.9, within(1e-12));
-    assertThat(lane.flowM3ps()).isEqualTo(feed.mixtureM3ps());
-    LaneResult result =
-        new SettlingLane(new OpenChannel(3.6, 0, 0.018), 60, OptionalDouble.of(1), 0.1, 0.4, 1)
-            .evaluate(lane);
-    for (int i = 0; i < SIZES.size(); i++) {
-      assertThat(result.classes().get(i).hinderedVelocityMps())
-          .isEqualTo(feed.hinderedVelocityMps(SIZES.get(i)).value(), within(1e-12));
-    }
   }
 
   @Test

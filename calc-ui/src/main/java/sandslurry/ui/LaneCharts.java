@@ -8,8 +8,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.LaneCourse;
-import sandslurry.assessment.LaneCourse.KeptClass;
-import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneTrade;
 import sandslurry.ui.ChartData.Point;
@@ -94,51 +93,23 @@ final class LaneCharts {
                 Kind.VELOCITY.number(units, p.velocityMps()), percent(share.applyAsDouble(p))));
   }
 
-  /** What the lane catches of every grain size. */
+  /** What the lane keeps of every grain size. */
   ChartData capture(String name) {
-    boolean own =
-        assessment.lane().isPresent() && assessment.lanes().keySet().iterator().next().equals(name);
-    List<Series> series = own ? ownCapture() : plantCapture(assessment.lanes().get(name));
+    LaneCourse course = assessment.lanes().get(name);
+    List<Series> series =
+        new ArrayList<>(
+            List.of(
+                kept("optimistic: nothing is lost again", Style.DASHED, course, KeptClass::hopeful),
+                kept("expected", Style.SOLID, course, KeptClass::likely),
+                kept("cautious: what moves is lost", Style.DOTTED, course, KeptClass::cautious)));
     series.removeIf(s -> s.points().isEmpty());
     return ChartData.lines(
-            "Capture by grain size",
+            "Sand kept by grain size",
             axis("Grain size", Kind.GRAIN),
-            axis("Caught", Kind.PERCENT),
+            axis("Kept", Kind.PERCENT),
             true,
             series)
         .withShares();
-  }
-
-  private List<Series> ownCapture() {
-    List<LaneClass> classes = assessment.lane().orElseThrow().classes();
-    return new ArrayList<>(
-        List.of(
-            caught("ideal, upper bound", Style.DASHED, classes, c -> c.capture().ideal()),
-            caught("turbulent", Style.SOLID, classes, c -> c.capture().campDobbins()),
-            caught("mixed, lower bound", Style.DOTTED, classes, c -> c.capture().vetter()),
-            caught(
-                "caught but scoured again",
-                Style.POINTS,
-                classes.stream().filter(LaneClass::scoured).toList(),
-                c -> c.capture().campDobbins())));
-  }
-
-  private Series caught(
-      String name, Style style, List<LaneClass> classes, ToDoubleFunction<LaneClass> share) {
-    return series(
-        name,
-        style,
-        classes,
-        c ->
-            new Point(Kind.GRAIN.number(units, c.size().meanM()), percent(share.applyAsDouble(c))));
-  }
-
-  private List<Series> plantCapture(LaneCourse course) {
-    return new ArrayList<>(
-        List.of(
-            kept("hopeful: nothing is lost again", Style.DASHED, course, KeptClass::hopeful),
-            kept("likely", Style.SOLID, course, KeptClass::likely),
-            kept("cautious: what moves is lost", Style.DOTTED, course, KeptClass::cautious)));
   }
 
   private Series kept(

@@ -12,12 +12,10 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import org.junit.jupiter.api.Test;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
-import sandslurry.separation.capture.CaptureBand;
 import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.cyclone.HydrocycloneModels;
-import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
-import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.LaneTrade;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionVelocities;
@@ -46,9 +44,7 @@ class UiArchitectureTest {
                         belongToAnyOf(
                             Correlation.class,
                             Estimate.class,
-                            CaptureBand.class,
-                            LaneClass.class,
-                            LaneResult.class,
+                            KeptClass.class,
                             DepositionJudgement.class,
                             DepositionVelocities.class,
                             DepositionVelocityModel.class,

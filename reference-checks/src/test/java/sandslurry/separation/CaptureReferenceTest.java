@@ -10,14 +10,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
-import sandslurry.material.sand.SizeClass;
 import sandslurry.separation.capture.BasinFlow;
 import sandslurry.separation.capture.CampDobbins1946;
 import sandslurry.separation.capture.CaptureRelations;
 import sandslurry.separation.capture.HazenBasins;
 import sandslurry.separation.channel.OpenChannel;
 import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.SettlingLane;
 import sandslurry.units.Measure;
@@ -27,18 +28,30 @@ class CaptureReferenceTest {
 
   private static LaneResult lane(
       double flow, double width, double length, double depth, double size) {
-    return new SettlingLane(
-            new OpenChannel(width, 0, 0.015), length, OptionalDouble.of(depth), 0.2, 0.4, 1)
-        .evaluate(
-            new LaneFeed(
-                flow,
-                1,
-                WATER,
-                0,
-                2650,
-                GrainShape.NATURAL,
-                List.of(new SizeClass(size, size, size, 1)),
-                1));
+    return lane(new LaneReach(level(width), length, OptionalDouble.of(depth), 0.2, 1))
+        .evaluate(feed(flow, WATER, size, 1), OrganicMatter.FEEDLOT, 1);
+  }
+
+  private static SettlingLane lane(LaneReach reach) {
+    return new SettlingLane(reach, 0.4);
+  }
+
+  private static OpenChannel level(double width) {
+    return new OpenChannel(width, 0, 0.015);
+  }
+
+  private static UnitFeed feed(double flow, Liquid liquid, double size, double settlingFactor) {
+    return new UnitFeed(
+        flow,
+        liquid,
+        0,
+        0,
+        0,
+        2650,
+        GrainShape.NATURAL,
+        List.of(GrainRange.single(size)),
+        List.of(0.0),
+        settlingFactor);
   }
 
   @ParameterizedTest(name = "{0} mm")
@@ -166,19 +179,9 @@ class CaptureReferenceTest {
   })
   void coatedSandFallsLikeGrit(double millimetres, double metresPerMinute) {
     double size = millimetres * 1e-3;
-    LaneFeed feed =
-        new LaneFeed(
-            0.1,
-            1,
-            new Liquid(998.2, 1.002e-3),
-            0,
-            2650,
-            GrainShape.NATURAL,
-            List.of(new SizeClass(size, size, size, 1)),
-            0.75);
     LaneResult result =
-        new SettlingLane(new OpenChannel(2, 0, 0.015), 20, OptionalDouble.of(0.5), 0.2, 0.4, 1)
-            .evaluate(feed);
+        lane(new LaneReach(level(2), 20, OptionalDouble.of(0.5), 0.2, 1))
+            .evaluate(feed(0.1, new Liquid(998.2, 1.002e-3), size, 0.75), OrganicMatter.FEEDLOT, 1);
     assertThat(result.classes().get(0).settlingVelocityMps())
         .isCloseTo(Measure.SPEED.entry("m/min").toSi(metresPerMinute), withinPercentage(15));
   }

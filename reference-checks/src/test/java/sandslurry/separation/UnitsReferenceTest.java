@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.material.sand.StandardSand;
@@ -43,7 +44,7 @@ class UnitsReferenceTest {
         1,
         2650,
         GrainShape.NATURAL,
-        sizes,
+        sizes.stream().map(GrainRange::single).toList(),
         sizes.stream().map(size -> sandKgps / sizes.size()).toList(),
         settlingFactor);
   }
@@ -248,7 +249,7 @@ class UnitsReferenceTest {
             1,
             2650,
             GrainShape.NATURAL,
-            classes.stream().map(SizeClass::meanM).toList(),
+            classes.stream().map(SizeClass::range).toList(),
             classes.stream().map(size -> 30 * flow * size.massFraction()).toList(),
             0.8);
     LaneReach lane =

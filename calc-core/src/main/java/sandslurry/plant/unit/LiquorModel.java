@@ -114,7 +114,7 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
             stream.kgps(Constituents.FIBRE) / runningShare,
             constituents.sandDensityKgM3(),
             shape,
-            constituents.sandClasses().stream().map(SizeClass::meanM).toList(),
+            constituents.sandClasses().stream().map(SizeClass::range).toList(),
             sand,
             settlingFactor);
     // So little liquor that it does not show in the volume of the sand is none.

@@ -91,7 +91,7 @@ public final class SettlingFloor implements PitFloor {
     UnitFeed seen = feed.get();
     double load = seen.sandTotalKgps() / seen.liquidKgps();
     for (int k = 0; k < classes; k++) {
-      double size = seen.sizesM().get(k);
+      double size = seen.sizes().get(k).meanM();
       double down = 1;
       if (mixer.isPresent()) {
         double just =

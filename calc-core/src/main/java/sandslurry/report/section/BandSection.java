@@ -96,15 +96,16 @@ final class BandSection extends SectionWriter {
     if (assessment.lane().isPresent()) {
       rows.add(
           bandRow(
-              "capture of the lane, mixed to turbulent [%]",
+              "sand kept by the lane, cautious to expected [%]",
               all,
               a ->
                   a.lane()
                       .map(
                           l ->
-                              units.number(Kind.PERCENT, l.retained().vetter())
+                              units.number(Kind.PERCENT, l.cycle().cautious().meanRecovery())
                                   + " to "
-                                  + units.number(Kind.PERCENT, l.retained().campDobbins()))));
+                                  + units.number(
+                                      Kind.PERCENT, l.cycle().likely().meanRecovery()))));
     }
     add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
   }

@@ -9,6 +9,7 @@ import sandslurry.design.LaneSpec;
 import sandslurry.report.block.Block;
 import sandslurry.separation.capture.CaughtSize;
 import sandslurry.separation.lane.LaneClass;
+import sandslurry.separation.lane.LaneCycle;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.LaneTrade;
@@ -29,7 +30,7 @@ final class LaneSection extends SectionWriter {
     LaneSection section = new LaneSection(assessment);
     if (assessment.lane().isPresent()) {
       section.lane(assessment.lane().get());
-      section.course(assessment.lanes().get(LaneCourse.OWN), "; the table above bounds them");
+      section.course(assessment.lanes().get(LaneCourse.OWN), "");
     }
     return section.blocks();
   }
@@ -58,76 +59,62 @@ final class LaneSection extends SectionWriter {
             "length by width",
             show(Kind.LENGTH, spec.length()) + " by " + show(Kind.LENGTH, spec.width())));
     rows.add(row("flow", show(Kind.FLOW, spec.flow())));
-    rows.add(
-        row(
-            "depth" + (lane.depthIsUniform() ? ", uniform flow by Manning" : ", as given"),
-            units.show(Kind.BORE, lane.flow().depthM())));
-    rows.add(row("mean velocity", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
+    rows.add(row("depth of water, clean", units.show(Kind.BORE, lane.flow().depthM())));
+    rows.add(row("mean velocity, clean", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
     rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));
     rows.add(row("Reynolds number", units.show(Kind.NUMBER, lane.reynoldsNumber())));
-    rows.add(row("detention time", units.show(Kind.TIME, lane.residenceTimeS())));
+    rows.add(row("detention time, clean", units.show(Kind.TIME, lane.residenceTimeS())));
     rows.add(
         row(
             "overflow rate (surface loading)",
             units.show(Kind.FALL, lane.basin().overflowVelocityMps())));
     rows.add(row("shear velocity", units.show(Kind.FALL, lane.flow().shearVelocityMps())));
-    rows.add(row("size of which half is captured", caught(lane.caughtHalf())));
-    rows.add(row("size of which 95 % is captured", caught(lane.caughtMost())));
-    rows.add(
-        row("largest grain that the flow moves", units.show(Kind.GRAIN, lane.largestScouredM())));
+    rows.add(row("size of which half is captured, clean", caught(lane.caughtHalf())));
+    rows.add(row("size of which 95 % is captured, clean", caught(lane.caughtMost())));
     rows.add(row("sand entering", units.show(Kind.MASS_PER_DAY, lane.sandKgPs())));
     rows.add(row("sand in the full storage depth", units.show(Kind.MASS, lane.storageKg())));
+    LaneCycle cycle = lane.cycle();
     rows.add(
         row(
-            "days to fill, by the turbulent estimate",
-            lane.fillTimeS(lane.retained().campDobbins()).isPresent()
-                ? units.show(Kind.DAYS, lane.fillTimeS(lane.retained().campDobbins()).getAsDouble())
+            "from clean to clean-out",
+            cycle.likely().intervalS().isPresent()
+                ? units.show(Kind.DAYS, cycle.likely().intervalS().getAsDouble())
                 : "never"));
+    rows.add(
+        row(
+            "sand kept, average over one cleaning cycle",
+            units.show(Kind.PERCENT, cycle.likely().meanRecovery())
+                + " (cautious "
+                + units.show(Kind.PERCENT, cycle.cautious().meanRecovery())
+                + ", optimistic "
+                + units.show(Kind.PERCENT, cycle.hopeful().meanRecovery())
+                + ")"));
+    rows.add(
+        row(
+            "sand kept, clean and just before cleaning",
+            units.show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
+                + " and "
+                + units.show(Kind.PERCENT, cycle.likely().lastRecovery())));
     add(new Block.Table(List.of("what", "value"), rows));
-    heading(2, "Capture by size class");
+    heading(2, "The clean lane by size class");
     List<List<String>> classes = new ArrayList<>();
     for (LaneClass grains : lane.classes()) {
       classes.add(
           List.of(
               units.number(Kind.GRAIN, grains.size().meanM()),
-              units.number(Kind.PERCENT, grains.size().massFraction()),
+              units.number(Kind.PERCENT, grains.share()),
               units.number(Kind.FALL, grains.hinderedVelocityMps()),
               units.number(Kind.TIME, grains.fallTimeS()),
               units.number(Kind.TIME, grains.stokesFallTimeS()),
               units.number(Kind.PERCENT, grains.capture().ideal()),
               units.number(Kind.PERCENT, grains.capture().campDobbins()),
               units.number(Kind.PERCENT, grains.capture().vetter()),
-              units.number(
-                  Kind.VELOCITY, Math.min(grains.campScourMps(), grains.shieldsScourMps())),
-              grains.scoured() ? "scoured" : "at rest",
-              grains.suspension().words()));
+              units.number(Kind.VELOCITY, grains.scourVelocityMps()),
+              units.number(Kind.NUMBER, grains.suspensionRatio()),
+              units.number(Kind.PERCENT, grains.kept().cautious()),
+              units.number(Kind.PERCENT, grains.kept().likely()),
+              units.number(Kind.PERCENT, grains.kept().hopeful())));
     }
-    classes.add(
-        List.of(
-            "all",
-            "",
-            "",
-            "",
-            "",
-            units.number(Kind.PERCENT, lane.capture().ideal()),
-            units.number(Kind.PERCENT, lane.capture().campDobbins()),
-            units.number(Kind.PERCENT, lane.capture().vetter()),
-            "",
-            "captured",
-            ""));
-    classes.add(
-        List.of(
-            "all",
-            "",
-            "",
-            "",
-            "",
-            units.number(Kind.PERCENT, lane.retained().ideal()),
-            units.number(Kind.PERCENT, lane.retained().campDobbins()),
-            units.number(Kind.PERCENT, lane.retained().vetter()),
-            "",
-            "captured, not scoured",
-            ""));
     add(
         new Block.Table(
             List.of(
@@ -140,13 +127,17 @@ final class LaneSection extends SectionWriter {
                 "turbulent [%]",
                 "mixed [%]",
                 head("scour", Kind.VELOCITY),
-                "on the floor",
-                "in the water"),
+                "w/u*",
+                "kept: cautious [%]",
+                "expected [%]",
+                "optimistic [%]"),
             classes));
     paragraph(
-        "Ideal: plug flow (Hazen), an upper bound. Turbulent: Camp and Dobbins. Mixed: Vetter, a"
-            + " lower bound. Stokes' law gives times too short for sand; it is shown for"
-            + " comparison.");
+        "What reaches the floor: ideal, plug flow (Hazen), an upper bound; turbulent, Camp and"
+            + " Dobbins; mixed, Vetter, a lower bound. What is kept of it: cautious, grains that"
+            + " the flow moves are lost; expected, only those that turbulence also holds up (w/u*"
+            + " below 1); optimistic, none. Stokes' law gives times that are too short for sand and"
+            + " is shown to say so.");
   }
 
   private void course(LaneCourse course, String bounds) {
@@ -198,7 +189,8 @@ final class LaneSection extends SectionWriter {
             + " the inlet. "
             + switch (course.filling().end()) {
               case FULL -> "It ends when the storage depth is full.";
-              case KEEPS_TOO_LITTLE -> "It ends when the lane captures less than half of its sand.";
+              case ON_SCHEDULE -> "It ends when it is time to clean.";
+              case KEEPS_TOO_LITTLE -> "It ends when the lane keeps less than half of its sand.";
               case NO_SAND -> "No sand is fed.";
             });
   }

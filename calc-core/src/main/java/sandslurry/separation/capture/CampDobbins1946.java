@@ -64,6 +64,14 @@ public final class CampDobbins1946 implements CaptureRelation {
     return Estimate.checks().value(fraction(fall, weight));
   }
 
+  /** K/T of a basin: large where turbulence is weak. */
+  static double weightOverFall(BasinFlow flow) {
+    double mixing = 2 * DIFFUSIVITY * flow.shearVelocityMps();
+    return mixing > 0
+        ? Math.min(flow.overflowVelocityMps() / mixing, Double.MAX_VALUE)
+        : Double.MAX_VALUE;
+  }
+
   /**
    * Share caught, by the two numbers that it depends on.
    *

@@ -8,9 +8,6 @@ package sandslurry.separation.capture;
  * @param vetter by {@link Vetter1940}: turbulence without limit
  */
 public record CaptureBand(double ideal, double campDobbins, double vetter) {
-  /** Nothing caught. */
-  public static final CaptureBand NONE = new CaptureBand(0, 0, 0);
-
   /** Checks that the shares lie in 0 to 1 and in their order. */
   public CaptureBand {
     // The sums of many classes may pass 1, or each other, by rounding.
@@ -41,19 +38,5 @@ public record CaptureBand(double ideal, double campDobbins, double vetter) {
         CaptureRelations.IDEAL.fraction(flow, settlingVelocityMps).value(),
         CaptureRelations.TURBULENT.fraction(flow, settlingVelocityMps).value(),
         CaptureRelations.MIXED.fraction(flow, settlingVelocityMps).value());
-  }
-
-  /**
-   * This band with a share of another added to it.
-   *
-   * @param other the other band
-   * @param share its share, 0 to 1
-   * @return the sum
-   */
-  public CaptureBand plus(CaptureBand other, double share) {
-    return new CaptureBand(
-        ideal + share * other.ideal,
-        campDobbins + share * other.campDobbins,
-        vetter + share * other.vetter);
   }
 }

@@ -24,11 +24,21 @@ public enum Outlook {
     };
   }
 
-  double of(CaptureBand band) {
-    return switch (this) {
-      case CAUTIOUS -> band.vetter();
-      case LIKELY -> band.campDobbins();
-      case HOPEFUL -> band.ideal();
-    };
+  /**
+   * The settling velocity at which a share is caught by the relation of this edge.
+   *
+   * @param flow flow and area of the basin
+   * @param share the share, above 0 to below 1
+   * @return the velocity: from the overflow velocity times the share (ideal) to times −ln(1 −
+   *     share) (mixed) [m/s]
+   */
+  public double velocityCaughtMps(BasinFlow flow, double share) {
+    double fall =
+        switch (this) {
+          case CAUTIOUS -> -Math.log1p(-share);
+          case LIKELY -> CaughtFall.of(share).at(CampDobbins1946.weightOverFall(flow));
+          case HOPEFUL -> share;
+        };
+    return fall * flow.overflowVelocityMps();
   }
 }

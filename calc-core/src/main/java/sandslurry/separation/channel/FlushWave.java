@@ -73,7 +73,7 @@ public record FlushWave(double volumeM3, double durationS, double peakOverMean) 
         feed.fibreKgps() * factor,
         feed.sandDensityKgM3(),
         feed.shape(),
-        feed.sizesM(),
+        feed.sizes(),
         feed.sandKgps().stream().map(flow -> flow * factor).toList(),
         feed.settlingFactor());
   }

@@ -1,6 +1,8 @@
 package sandslurry.separation.channel;
 
 import java.util.List;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 
 /** The catalogue of scour criteria. */
 public final class ScourModels {
@@ -11,6 +13,20 @@ public final class ScourModels {
   public static final ScourModel SHIELDS = new ShieldsSoulsby1997();
 
   private ScourModels() {}
+
+  /**
+   * The mean velocity at which a grain begins to move, by the more cautious criterion.
+   *
+   * @param grain the grain
+   * @param liquid the liquid
+   * @param darcyFriction Darcy friction factor of the flow
+   * @return the lower velocity of Camp's and the Shields curve's [m/s]
+   */
+  public static double lowestMps(Grain grain, Liquid liquid, double darcyFriction) {
+    return Math.min(
+        CAMP.velocityMps(grain, liquid, darcyFriction).value(),
+        SHIELDS.velocityMps(grain, liquid, darcyFriction).value());
+  }
 
   /**
    * Every criterion of the family.

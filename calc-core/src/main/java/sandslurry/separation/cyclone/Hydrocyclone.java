@@ -86,7 +86,7 @@ public record Hydrocyclone(HydrocycloneGeometry geometry, int parallel) {
     List<Sand> sands = new ArrayList<>();
     double total = 0;
     for (int i = 0; i < shares.size(); i++) {
-      Sand sand = new Sand(feed.sizesM().get(i), shares.get(i) * feed.sandKgps().get(i));
+      Sand sand = new Sand(feed.sizes().get(i).meanM(), shares.get(i) * feed.sandKgps().get(i));
       sands.add(sand);
       total += sand.massKgps();
     }

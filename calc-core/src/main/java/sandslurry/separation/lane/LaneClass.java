@@ -1,45 +1,43 @@
 package sandslurry.separation.lane;
 
-import sandslurry.material.sand.SizeClass;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.separation.capture.CaptureBand;
-import sandslurry.separation.capture.Suspension;
 
 /**
- * What a settling lane does with one size class of the sand.
+ * What a clean settling lane does with one size class of the sand.
  *
  * @param size the class
- * @param sandKgPs mean mass flow of the class into the lane over the whole day [kg/s]
- * @param settlingVelocityMps velocity of one grain falling alone, with its coating [m/s]
+ * @param share mass of the class over mass of all sand
+ * @param settlingVelocityMps velocity of one grain of the mean size falling alone, with its coating
+ *     [m/s]
  * @param hinderedVelocityMps velocity among its neighbours, by which it is judged [m/s]
  * @param fallTimeS time to fall through the depth of water at that velocity [s]
  * @param stokesFallTimeS the time that Stokes's law would give for one grain alone [s]: for sand it
  *     is too short, and the difference shows why Stokes must not size a lane
  * @param suspensionRatio velocity among neighbours over shear velocity, w/u*
- * @param suspension what turbulence does with the class
- * @param capture shares caught when nothing is scoured
+ * @param capture shares that reach the floor, of grains of the mean size
  * @param campScourMps mean velocity at which Camp's criterion (β = 0.04) moves the class [m/s]
  * @param shieldsScourMps mean velocity at which the Shields curve moves it [m/s]
- * @param scoured whether the mean velocity of the lane exceeds the lower of the two
+ * @param kept shares that stay, over all sizes of the class
  */
 public record LaneClass(
-    SizeClass size,
-    double sandKgPs,
+    GrainRange size,
+    double share,
     double settlingVelocityMps,
     double hinderedVelocityMps,
     double fallTimeS,
     double stokesFallTimeS,
     double suspensionRatio,
-    Suspension suspension,
     CaptureBand capture,
     double campScourMps,
     double shieldsScourMps,
-    boolean scoured) {
+    KeptClass kept) {
   /**
-   * Shares retained: what is caught, or nothing when the flow moves what it has dropped.
+   * The mean velocity at which the class begins to move on the floor.
    *
-   * @return the shares
+   * @return the lower of both [m/s]
    */
-  public CaptureBand retained() {
-    return scoured ? CaptureBand.NONE : capture;
+  public double scourVelocityMps() {
+    return Math.min(campScourMps, shieldsScourMps);
   }
 }

@@ -50,6 +50,17 @@ public record LaneDeposit(
       OrganicMatter organic,
       double porosity,
       Outlook outlook) {
+    return of(reaches, depositsM, feed, GrainCurves.of(feed), organic, porosity, outlook);
+  }
+
+  static LaneDeposit of(
+      List<LaneReach> reaches,
+      List<Double> depositsM,
+      UnitFeed feed,
+      GrainCurves grains,
+      OrganicMatter organic,
+      double porosity,
+      Outlook outlook) {
     if (reaches.isEmpty() || reaches.size() != depositsM.size()) {
       throw new IllegalArgumentException(
           "need one reach or more and a deposit for each but have "
@@ -70,7 +81,10 @@ public record LaneDeposit(
       ChannelFlow flow = reach.flow(feed.mixtureM3ps(), depositsM.get(i));
       flows.add(flow);
       boolean full = depositsM.get(i) >= reach.storageDepthM();
-      List<Double> shares = full ? feed.forEachClass(0) : reach.retained(passing, flow, outlook);
+      List<Double> shares =
+          full
+              ? feed.forEachClass(0)
+              : reach.retained(passing, i == 0 ? grains : GrainCurves.of(passing), flow, outlook);
       List<Double> keptHere = new ArrayList<>();
       List<Double> onward = new ArrayList<>();
       for (int k = 0; k < shares.size(); k++) {
@@ -100,7 +114,7 @@ public record LaneDeposit(
       double fibre,
       double porosity) {
     List<Double> sand = new ArrayList<>();
-    for (int k = 0; k < feed.sizesM().size(); k++) {
+    for (int k = 0; k < feed.sizes().size(); k++) {
       double fed = feed.sandKgps().get(k);
       sand.add(fed > 0 ? Numbers.rounded(1 - passing.sandKgps().get(k) / fed) : 0);
     }

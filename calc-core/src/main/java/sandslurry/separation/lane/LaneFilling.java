@@ -34,10 +34,15 @@ public record LaneFilling(
     List<Double> depositedKg,
     List<Double> fedKg,
     Partition partition) {
-  private static final int STEPS = 100;
+  /**
+   * A lane is cleaned when it keeps less than this share of the sand; common practice, no source.
+   */
+  public static final double LEAST_KEPT = 0.5;
+
+  static final int STEPS = 100;
 
   /** Steps in which {@link #mean} fills a reach. */
-  private static final int COARSE = 8;
+  static final int COARSE = 8;
 
   /** Copies the lists. */
   public LaneFilling {
@@ -52,6 +57,8 @@ public record LaneFilling(
     FULL,
     /** The share kept fell below the least that is wanted. */
     KEEPS_TOO_LITTLE,
+    /** It was time to clean it. */
+    ON_SCHEDULE,
     /** There is no sand. */
     NO_SAND
   }
@@ -99,9 +106,25 @@ public record LaneFilling(
       double porosity,
       Outlook outlook,
       double leastRecovery) {
+    aboveNought("the least share kept", leastRecovery);
     return filled(
-        reaches, feed, organic, runningShare, porosity, outlook, leastRecovery, STEPS, false);
+        reaches,
+        feed,
+        organic,
+        runningShare,
+        porosity,
+        outlook,
+        new CleanOut(leastRecovery, Double.POSITIVE_INFINITY),
+        STEPS);
   }
+
+  /**
+   * When a lane is cleaned that is not full yet.
+   *
+   * @param leastRecovery share kept below which it is cleaned; 0 for however little it keeps
+   * @param latestS time at which it is cleaned at the latest [s]
+   */
+  record CleanOut(double leastRecovery, double latestS) {}
 
   /**
    * What a lane keeps, meant from clean to clean-out, by few steps: each is judged by both its
@@ -123,30 +146,41 @@ public record LaneFilling(
       double porosity,
       Outlook outlook,
       double leastRecovery) {
-    return filled(reaches, feed, organic, 1, porosity, outlook, leastRecovery, COARSE, true)
+    aboveNought("the least share kept", leastRecovery);
+    return filled(
+            reaches,
+            feed,
+            organic,
+            1,
+            porosity,
+            outlook,
+            new CleanOut(leastRecovery, Double.POSITIVE_INFINITY),
+            COARSE)
         .partition();
   }
 
-  private static LaneFilling filled(
+  static LaneFilling filled(
       List<LaneReach> reaches,
       UnitFeed feed,
       OrganicMatter organic,
       double runningShare,
       double porosity,
       Outlook outlook,
-      double leastRecovery,
-      int steps,
-      boolean coarse) {
+      CleanOut cleanOut,
+      int steps) {
     aboveNought("the share of the day", runningShare);
-    aboveNought("the least share kept", leastRecovery);
+    boolean coarse = steps == COARSE;
+    double leastRecovery = cleanOut.leastRecovery();
+    GrainCurves grains = GrainCurves.of(feed);
     double[] deposits = new double[reaches.size()];
-    double[] keptKg = new double[feed.sizesM().size()];
+    double[] keptKg = new double[feed.sizes().size()];
     double fibreS = 0;
     double time = 0;
     List<Point> points = new ArrayList<>();
     Step last = null;
     while (true) {
-      LaneDeposit now = LaneDeposit.of(reaches, boxed(deposits), feed, organic, porosity, outlook);
+      LaneDeposit now =
+          LaneDeposit.of(reaches, boxed(deposits), feed, grains, organic, porosity, outlook);
       double recovery = now.sandRecovery(feed);
       if (last != null) {
         double part = 1;
@@ -175,6 +209,9 @@ public record LaneFilling(
       }
       points.add(point(time, deposits, now, recovery));
       End end = end(reaches, deposits, feed, recovery, leastRecovery);
+      if (end == null && !(time < cleanOut.latestS() * (1 - 1e-12))) {
+        end = End.ON_SCHEDULE;
+      }
       if (end != null) {
         Partition partition =
             time > 0
@@ -184,7 +221,7 @@ public record LaneFilling(
             points, end, boxed(keptKg), fed(feed, time * runningShare), partition);
       }
       double[] rises = rises(reaches, now, feed, runningShare, porosity);
-      double step = Double.POSITIVE_INFINITY;
+      double step = cleanOut.latestS() - time;
       for (int i = 0; i < rises.length; i++) {
         double room = storage(reaches, i) - deposits[i];
         if (rises[i] > 0 && room > 0) {

@@ -1,10 +1,8 @@
 package sandslurry.separation.lane;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Physics;
-import sandslurry.material.sand.Grain;
 import sandslurry.separation.Numbers;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
@@ -14,7 +12,6 @@ import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.capture.Suspension;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.OpenChannel;
-import sandslurry.separation.channel.ScourModels;
 
 /**
  * A length of settling lane of one width. A lane that steps in width is a series of them.
@@ -94,28 +91,11 @@ public record LaneReach(
    * @return the share of each class, 0 to 1
    */
   public List<Double> retained(UnitFeed feed, ChannelFlow flow, Outlook outlook) {
-    BasinFlow basin = basin(flow);
-    double friction = flow.darcyFrictionFactor();
-    List<Double> shares = new ArrayList<>();
-    for (double size : feed.sizesM()) {
-      Grain grain = new Grain(size, feed.sandDensityKgM3(), feed.shape());
-      double scour =
-          Math.min(
-              ScourModels.CAMP.velocityMps(grain, feed.liquid(), friction).value(),
-              ScourModels.SHIELDS.velocityMps(grain, feed.liquid(), friction).value());
-      double velocity = feed.hinderedVelocityMps(size).value();
-      double moves = flow.velocityMps() / scour;
-      double heldUp = basin.shearVelocityMps() * Suspension.HELD_BELOW / velocity;
-      double nearness =
-          switch (outlook) {
-            case CAUTIOUS -> moves;
-            case LIKELY -> Math.min(moves, heldUp);
-            case HOPEFUL -> 0;
-          };
-      velocity *= Krone1962.factor(nearness);
-      shares.add(outlook.caught(basin, velocity));
-    }
-    return shares;
+    return retained(feed, GrainCurves.of(feed), flow, outlook);
+  }
+
+  List<Double> retained(UnitFeed feed, GrainCurves grains, ChannelFlow flow, Outlook outlook) {
+    return new RestingSand(feed, grains, flow, basin(flow), outlook).shares();
   }
 
   /**
@@ -134,7 +114,7 @@ public record LaneReach(
     return organic.settleableShare() * outlook.caught(basin(flow), velocity);
   }
 
-  private BasinFlow basin(ChannelFlow flow) {
+  BasinFlow basin(ChannelFlow flow) {
     return new BasinFlow(flow.flowM3ps() / (areaM2() * effectiveShare), flow.shearVelocityMps());
   }
 }

@@ -83,8 +83,8 @@ public record CakeSeparator(
     double wettingSolids = wetting > 0 ? (fines - finesCaught + dissolved) / wetting : 0;
     double caught = fibreCapture * feed.fibreKgps() + finesCaught;
     double fineSand = 0;
-    for (int i = 0; i < feed.sizesM().size(); i++) {
-      if (held(feed.sizesM().get(i))) {
+    for (int i = 0; i < feed.sizes().size(); i++) {
+      if (held(feed.sizes().get(i).meanM())) {
         caught += feed.sandKgps().get(i);
       } else {
         fineSand += feed.sandKgps().get(i);

@@ -1,0 +1,69 @@
+package sandslurry.separation.lane;
+
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainRange;
+import sandslurry.numeric.MonotoneCurve;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.channel.ScourModels;
+
+/**
+ * How fast the grains of a feed settle, and when a flow moves them, over the sizes of its classes.
+ * Worked out once for a feed and interpolated over the logarithm of size, to 1e-5 or better: a lane
+ * that fills asks many times.
+ */
+final class GrainCurves {
+  private static final int POINTS = 49;
+
+  private final double low;
+  private final double high;
+  private final MonotoneCurve settling;
+  private final MonotoneCurve scour;
+
+  private GrainCurves(double low, double high, MonotoneCurve settling, MonotoneCurve scour) {
+    this.low = low;
+    this.high = high;
+    this.settling = settling;
+    this.scour = scour;
+  }
+
+  static GrainCurves of(UnitFeed feed) {
+    double low = feed.sizes().stream().mapToDouble(GrainRange::lowM).min().orElseThrow();
+    double high = feed.sizes().stream().mapToDouble(GrainRange::highM).max().orElseThrow();
+    // Grains of one size have no curve; a little beside them changes nothing.
+    double span = Math.max(Math.log(high / low), 1e-3);
+    double[] xs = new double[POINTS];
+    double[] falls = new double[POINTS];
+    double[] moves = new double[POINTS];
+    for (int i = 0; i < POINTS; i++) {
+      xs[i] = Math.log(low) + span * i / (POINTS - 1);
+      double size = Math.exp(xs[i]);
+      falls[i] = Math.log(feed.hinderedVelocityMps(size).value());
+      Grain grain = new Grain(size, feed.sandDensityKgM3(), feed.shape());
+      moves[i] = Math.log(ScourModels.lowestMps(grain, feed.liquid(), 1));
+    }
+    return new GrainCurves(low, high, new MonotoneCurve(xs, falls), new MonotoneCurve(xs, moves));
+  }
+
+  double lowM() {
+    return low;
+  }
+
+  double highM() {
+    return high;
+  }
+
+  /** Velocity among neighbours [m/s]. */
+  double settlingMps(double sizeM) {
+    return Math.exp(settling.at(inside(sizeM)));
+  }
+
+  /** Mean velocity at which a flow of a Darcy friction factor moves the grain [m/s]. */
+  double scourMps(double sizeM, double darcyFriction) {
+    // Both criteria go with the root of the friction factor.
+    return Math.exp(scour.at(inside(sizeM))) / Math.sqrt(darcyFriction);
+  }
+
+  private double inside(double sizeM) {
+    return Math.max(settling.from(), Math.min(Math.log(sizeM), settling.to()));
+  }
+}

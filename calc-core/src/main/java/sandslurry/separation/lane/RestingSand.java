@@ -1,0 +1,123 @@
+package sandslurry.separation.lane;
+
+import java.util.ArrayList;
+import java.util.List;
+import sandslurry.material.sand.GrainRange;
+import sandslurry.numeric.Roots;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.capture.BasinFlow;
+import sandslurry.separation.capture.Krone1962;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.capture.Suspension;
+import sandslurry.separation.channel.ChannelFlow;
+
+/**
+ * The sand that comes to rest in a reach at one moment.
+ *
+ * <p>Over a size class the share may rise from nothing to all within a few hundredths of a
+ * millimetre, so the class is not judged at one size: the share is found at its ends and, since the
+ * coarser a grain the larger its share, at the sizes between them where it reaches given values;
+ * the mean is that of the straight lines over the logarithm of size. Capture then moves evenly with
+ * velocity, and cutting the classes finer hardly changes it.
+ */
+final class RestingSand {
+  private static final double[] SHARES = {0.02, 0.1, 0.25, 0.5, 0.75, 0.9, 0.98, 0.998};
+
+  private final UnitFeed feed;
+  private final GrainCurves grains;
+  private final ChannelFlow flow;
+  private final BasinFlow basin;
+  private final Outlook outlook;
+
+  RestingSand(
+      UnitFeed feed, GrainCurves grains, ChannelFlow flow, BasinFlow basin, Outlook outlook) {
+    this.feed = feed;
+    this.grains = grains;
+    this.flow = flow;
+    this.basin = basin;
+    this.outlook = outlook;
+  }
+
+  /** The share of each class, 0 to 1. */
+  List<Double> shares() {
+    List<GrainRange> sizes = feed.sizes();
+    List<Knot> knots = knots(grains.lowM(), grains.highM());
+    List<Double> shares = new ArrayList<>();
+    Knot end = null;
+    for (GrainRange size : sizes) {
+      Knot from = end != null && end.sizeM() == size.lowM() ? end : at(size.lowM());
+      end = size.highM() == size.lowM() ? from : at(size.highM());
+      shares.add(mean(from, end, knots));
+    }
+    return shares;
+  }
+
+  /** The sizes where the share leaves 0 and where it reaches the given values. */
+  private List<Knot> knots(double low, double high) {
+    List<Knot> knots = new ArrayList<>();
+    double atHigh = velocityMps(high);
+    if (!(high > low && atHigh > 0)) {
+      return knots;
+    }
+    double left = low;
+    if (!(velocityMps(low) > 0)) {
+      left = Roots.betweenDecades("grain lost again", d -> nearness(d) - 1, low, high);
+      knots.add(new Knot(left, 0));
+    }
+    double atLeft = velocityMps(left);
+    for (double share : SHARES) {
+      double wanted = outlook.velocityCaughtMps(basin, share);
+      if (atLeft < wanted && wanted < atHigh) {
+        left = Roots.betweenDecades("grain at rest", d -> velocityMps(d) / wanted - 1, left, high);
+        knots.add(new Knot(left, share));
+      }
+    }
+    return knots;
+  }
+
+  /** A size and its share. */
+  private record Knot(double sizeM, double share) {}
+
+  private Knot at(double sizeM) {
+    return new Knot(sizeM, outlook.caught(basin, velocityMps(sizeM)));
+  }
+
+  private static double mean(Knot low, Knot high, List<Knot> knots) {
+    if (low.sizeM() == high.sizeM()) {
+      return low.share();
+    }
+    double area = 0;
+    Knot before = low;
+    for (Knot knot : knots) {
+      if (knot.sizeM() > low.sizeM() && knot.sizeM() < high.sizeM()) {
+        area += area(before, knot);
+        before = knot;
+      }
+    }
+    area += area(before, high);
+    return Math.min(1, area / Math.log(high.sizeM() / low.sizeM()));
+  }
+
+  private static double area(Knot from, Knot to) {
+    return (from.share() + to.share()) / 2 * Math.log(to.sizeM() / from.sizeM());
+  }
+
+  /** Velocity at which grains of a size come to rest: it grows with the size [m/s]. */
+  private double velocityMps(double sizeM) {
+    return grains.settlingMps(sizeM) * Krone1962.factor(nearness(sizeM));
+  }
+
+  /** How near the flow is to carrying a grain off: it does at 1. */
+  private double nearness(double sizeM) {
+    double heldUp = basin.shearVelocityMps() * Suspension.HELD_BELOW / grains.settlingMps(sizeM);
+    return switch (outlook) {
+      case CAUTIOUS -> moves(sizeM);
+      case LIKELY -> Math.min(moves(sizeM), heldUp);
+      case HOPEFUL -> 0;
+    };
+  }
+
+  private double moves(double sizeM) {
+    return flow.velocityMps() / grains.scourMps(sizeM, flow.darcyFrictionFactor());
+  }
+}
