@@ -28,10 +28,13 @@ abstract class RunFields<S> extends Fields<S> {
   private static final Limits<Length> LENGTH = Limits.of(Measure.LENGTH, "0.1 m", "20 km");
   private static final Limits<Length> RISE = Limits.of(Measure.LENGTH, "-200 m", "200 m");
 
+  private static final PipeFields PIPE = new PipeFields();
+  private static final FittingFields FITTING = new FittingFields();
+
   final Field<Optional<String>> name =
       optional("name", Type.text(), "run 1, run 2 ...", "Name", "what the run is called");
   private final Field<Optional<StandardPipe>> pipe =
-      optional("pipe", new PipeFields(), "a bore is given", "Pipe", "a pipe from a standard");
+      optional("pipe", PIPE, "a bore is given", "Pipe", "a pipe from a standard");
   private final Field<Optional<Quantity<Length>>> bore =
       optional(
           "bore",
@@ -73,7 +76,7 @@ abstract class RunFields<S> extends Fields<S> {
   private final Field<List<Fitting>> fittings =
       list(
           "fittings",
-          new FittingFields(),
+          FITTING,
           "",
           "Fittings and valves",
           "fittings and valves; the velocity head lost at the outlet is always counted");

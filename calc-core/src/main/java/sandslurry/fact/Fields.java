@@ -219,6 +219,16 @@ public abstract non-sealed class Fields<S> extends Part<S> {
     applies.put(field, condition);
   }
 
+  /**
+   * Whether there is a field in every group of this kind.
+   *
+   * @param field the field
+   * @return false for a field that there is only for some choices or at times
+   */
+  public final boolean isAlways(Field<?> field) {
+    return !applies.containsKey(field);
+  }
+
   /** Whether there is a field in a group as it stands. */
   final boolean applies(Field<?> field, Seen seen) {
     return applies.getOrDefault(field, any -> true).test(seen);
