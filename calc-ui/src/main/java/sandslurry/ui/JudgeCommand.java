@@ -30,6 +30,8 @@ import sandslurry.report.CsvView;
 import sandslurry.report.DesignReport;
 import sandslurry.report.JsonView;
 import sandslurry.report.block.TextView;
+import sandslurry.report.section.CuresSection;
+import sandslurry.study.Cures;
 
 /** Judges design files and prints the answer. */
 @Command(
@@ -50,7 +52,7 @@ import sandslurry.report.block.TextView;
 final class JudgeCommand implements Callable<Integer> {
   static final int REPORT_WIDTH = 100;
 
-  private enum Units {
+  enum Units {
     METRIC,
     US
   }
@@ -201,7 +203,11 @@ final class JudgeCommand implements Callable<Integer> {
     TextView view = new TextView(REPORT_WIDTH);
     if (judged.size() == 1) {
       Assessment assessment = judged.get(0).assessment();
-      String answer = view.write(Answer.of(assessment));
+      String answer =
+          view.write(Answer.of(assessment))
+              + Cures.of(judged.get(0).document(), assessment)
+                  .map(cures -> view.write(CuresSection.of(cures)))
+                  .orElse("");
       return working
           ? answer + "\n" + view.write(DesignReport.working(assessment))
           : answer

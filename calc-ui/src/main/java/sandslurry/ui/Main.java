@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
     footer = {"", Product.CAUTION},
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {JudgeCommand.class, FormCommand.class})
+    subcommands = {JudgeCommand.class, SizeCommand.class, FormCommand.class})
 public final class Main implements Callable<Integer> {
   /** Everything that keeps a design from being judged ends with this code. */
   static final int BAD_INPUT = 3;

@@ -160,7 +160,13 @@ public final class PipeCatalogue {
                         + String.join(", ", systems())));
   }
 
-  private static Optional<PipeSystem> findSystem(String name) {
+  /**
+   * Finds a standard by its name, with or without its publisher or material.
+   *
+   * @param name such as "ASTM D1785", "D1785" or "PVC D1785"
+   * @return the standard, or nothing
+   */
+  public static Optional<PipeSystem> findSystem(String name) {
     String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
     return Arrays.stream(PipeSystem.values())
         .filter(system -> spellings(system).contains(plain))

@@ -1,0 +1,29 @@
+package sandslurry.report.section;
+
+import java.util.List;
+import sandslurry.report.block.Block;
+import sandslurry.study.Cures;
+
+/** The cures that were tried, as blocks. */
+public final class CuresSection {
+  private CuresSection() {}
+
+  /**
+   * What mends the gravest finding on the line.
+   *
+   * @param cures what was tried
+   * @return the blocks
+   */
+  public static List<Block> of(Cures cures) {
+    String place = Findings.place(cures.finding());
+    if (cures.tried().isEmpty()) {
+      return List.of(
+          new Block.Heading(3, "No single change tried mends it"),
+          new Block.Paragraph(place + ": " + cures.why()));
+    }
+    return List.of(
+        new Block.Heading(3, "Do one of these (each was tried; the verdict with it)"),
+        Block.Items.bullets(
+            cures.tried().stream().map(cure -> cure.text() + " (" + cure.after() + ")").toList()));
+  }
+}

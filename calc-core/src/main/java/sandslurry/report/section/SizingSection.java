@@ -1,0 +1,189 @@
+package sandslurry.report.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Finding;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.design.ServiceSpec.OperationSpec;
+import sandslurry.report.block.Block;
+import sandslurry.study.PumpWanted;
+import sandslurry.study.SizedPipe;
+import sandslurry.study.Sizing;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** What a sizing found, as blocks. */
+public final class SizingSection {
+  private static final int LONG = 200;
+  private static final String NONE = "-";
+
+  private SizingSection() {}
+
+  /**
+   * The pipes that fit, the duty of the pump in the first of them, and why the others do not.
+   *
+   * @param sizing what was found
+   * @param units the units to write in
+   * @param most how many of those that fit are shown
+   * @return the blocks
+   */
+  public static List<Block> of(Sizing sizing, UnitSystem units, int most) {
+    List<Block> blocks = new ArrayList<>();
+    if (sizing.fits().isEmpty()) {
+      blocks.add(new Block.Paragraph("No standard pipe fits at these flow rates."));
+    } else {
+      blocks.add(fits(sizing.fits().stream().limit(most).toList(), units));
+      if (sizing.fits().size() > most) {
+        blocks.add(
+            new Block.Paragraph(
+                "and " + (sizing.fits().size() - most) + " more that fit; --all shows them"));
+      }
+      cautions(sizing.fits().stream().limit(most).toList(), blocks);
+      PumpWanted.of(sizing.fits().get(0))
+          .ifPresent(
+              wanted -> {
+                blocks.add(
+                    new Block.Heading(
+                        3, "Ask a pump supplier for, with " + sizing.fits().get(0).pipe().words()));
+                blocks.add(Block.Items.bullets(wanted(wanted, units)));
+              });
+    }
+    if (!sizing.rejected().isEmpty()) {
+      blocks.add(new Block.Heading(3, "Rejected"));
+      blocks.add(
+          Block.Items.bullets(
+              sizing.rejected().stream()
+                  .map(pipe -> pipe.pipe().words() + ": " + brief(pipe, units))
+                  .toList()));
+    }
+    return List.copyOf(blocks);
+  }
+
+  /**
+   * The pipes that fit alone.
+   *
+   * @param sizing what was found
+   * @param units the units to write in
+   * @param most how many are shown
+   * @return one table
+   */
+  public static List<Block> fits(Sizing sizing, UnitSystem units, int most) {
+    return List.of(fits(sizing.fits().stream().limit(most).toList(), units));
+  }
+
+  private static Block fits(List<SizedPipe> fits, UnitSystem units) {
+    List<List<String>> rows = new ArrayList<>();
+    for (SizedPipe fit : fits) {
+      rows.add(
+          List.of(
+              fit.pipe().size() + " " + fit.pipe().wallClass(),
+              fit.pipe().system().standard(),
+              fit.verdict().name(),
+              atLeast(units, Kind.FLOW, fit.lowestM3ps()),
+              show(units, Kind.FLOW, designFlow(fit)),
+              show(units, Kind.VELOCITY, fit.leastVelocityMps()),
+              show(units, Kind.HEAD, fit.headM()),
+              show(units, Kind.POWER, fit.hydraulicW()),
+              show(units, Kind.SPECIFIC_ENERGY, fit.energyPerSandJpKg()),
+              show(units, Kind.PERCENT, fit.pressureShare()),
+              show(units, Kind.VOLUME, fit.flushM3()),
+              show(units, Kind.HOURS, running(fit))));
+    }
+    return new Block.Table(
+        List.of(
+            "pipe",
+            "standard",
+            "verdict",
+            "carries sand from",
+            "design flow",
+            "least velocity",
+            "TDH, slurry",
+            "power taken up",
+            "energy per sand",
+            "of rating",
+            "flush",
+            "runs a day"),
+        rows);
+  }
+
+  private static OptionalDouble designFlow(SizedPipe fit) {
+    return fit.assessment().design().flow().stream()
+        .mapToDouble(flow -> Measure.FLOW.si(flow.design()))
+        .findFirst();
+  }
+
+  private static OptionalDouble running(SizedPipe fit) {
+    OptionalDouble volume =
+        fit.assessment().design().service().operation().stream()
+            .map(OperationSpec::dailyVolume)
+            .flatMap(daily -> daily.stream())
+            .mapToDouble(Measure.VOLUME::si)
+            .findFirst();
+    return volume.isPresent() ? fit.runningS(volume.getAsDouble()) : volume;
+  }
+
+  private static void cautions(List<SizedPipe> fits, List<Block> blocks) {
+    List<String> lines =
+        fits.stream()
+            .filter(fit -> fit.gravest().isPresent())
+            .map(fit -> fit.pipe().words() + ": " + reason(fit))
+            .toList();
+    if (!lines.isEmpty()) {
+      blocks.add(new Block.Heading(3, "Cautions"));
+      blocks.add(Block.Items.bullets(lines));
+    }
+  }
+
+  private static List<String> wanted(PumpWanted wanted, UnitSystem units) {
+    return List.of(
+        "flow rate " + units.show(Kind.FLOW, wanted.flowM3ps()),
+        "head "
+            + units.showAtLeast(Kind.HEAD, wanted.slurryHeadM())
+            + " of slurry"
+            + (wanted.waterHeadM().isPresent()
+                ? ", that is "
+                    + units.showAtLeast(Kind.HEAD, wanted.waterHeadM().getAsDouble())
+                    + " on its curve for water"
+                : "; solids take so much head that the supplier must test it"),
+        "power taken up by the slurry "
+            + units.showAtLeast(Kind.POWER, wanted.hydraulicW())
+            + "; at the shaft this over the efficiency of the pump with solids",
+        "NPSH available "
+            + units.showAtMost(Kind.HEAD, wanted.suctionM())
+            + ", less what the suction line loses",
+        "passage for three of the largest grains side by side, "
+            + units.showAtLeast(Kind.GRAIN, 3 * wanted.largestGrainM())
+            + " (common practice, no source), and for fibre");
+  }
+
+  /** Why a pipe does not do, in one line. */
+  private static String brief(SizedPipe pipe, UnitSystem units) {
+    OptionalDouble runsFrom =
+        pipe.assessment().design().flow().stream()
+            .mapToDouble(flow -> Measure.FLOW.si(flow.minimum()))
+            .findFirst();
+    boolean settles = pipe.gravest().map(f -> f.topic() == Topic.PLUGGING).orElse(false);
+    if (settles && pipe.lowestM3ps().orElse(0) > runsFrom.orElse(0)) {
+      return "sand settles at the minimum flow rate; carried from "
+          + atLeast(units, Kind.FLOW, pipe.lowestM3ps());
+    }
+    return pipe.gravest().map(Finding::what).orElse("");
+  }
+
+  /** The gravest finding with its reason. */
+  private static String reason(SizedPipe pipe) {
+    return pipe.gravest()
+        .map(finding -> finding.what() + Findings.firstReason(finding, LONG))
+        .orElse("");
+  }
+
+  private static String show(UnitSystem units, Kind<?> kind, OptionalDouble si) {
+    return si.isPresent() ? units.show(kind, si.getAsDouble()) : NONE;
+  }
+
+  private static String atLeast(UnitSystem units, Kind<?> kind, OptionalDouble si) {
+    return si.isPresent() ? units.showAtLeast(kind, si.getAsDouble()) : NONE;
+  }
+}

@@ -1,0 +1,188 @@
+package sandslurry.study;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Finding;
+import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.FlowCase;
+import sandslurry.assessment.LineResult;
+import sandslurry.assessment.LineState;
+import sandslurry.assessment.RunState;
+import sandslurry.assessment.Severity;
+import sandslurry.correlation.Physics;
+import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.units.Measure;
+
+/**
+ * A line laid in one standard pipe, with the whole evaluation that it rests on.
+ *
+ * @param pipe the pipe
+ * @param assessment the design with that pipe in every run that is sized
+ */
+public record SizedPipe(StandardPipe pipe, Assessment assessment) {
+  /**
+   * How the line stands; a lane or a plant beside it is left out.
+   *
+   * @return the gravest of its findings
+   */
+  public Severity verdict() {
+    return assessment.findings().stream()
+        .filter(SizedPipe::ofLine)
+        .map(Finding::severity)
+        .reduce(Severity.PASS, Severity::or);
+  }
+
+  /**
+   * Says whether the line works in this pipe.
+   *
+   * @return true when no finding of it is a FAIL and sand can be carried at all
+   */
+  public boolean feasible() {
+    return verdict() != Severity.FAIL;
+  }
+
+  /**
+   * The gravest finding.
+   *
+   * @return what stands first; nothing for a pass
+   */
+  public Optional<Finding> gravest() {
+    return assessment.findings().stream()
+        .filter(SizedPipe::ofLine)
+        .filter(finding -> finding.severity() == verdict())
+        .filter(finding -> finding.severity().compareTo(Severity.CAUTION) >= 0)
+        .findFirst();
+  }
+
+  private static boolean ofLine(Finding finding) {
+    return finding.topic() != Topic.LANE
+        && finding.topic() != Topic.PLANT
+        && finding.topic() != Topic.FEED;
+  }
+
+  private LineResult line() {
+    return assessment.line().orElseThrow();
+  }
+
+  private Optional<LineState> state(FlowCase flowCase) {
+    return line().at(flowCase);
+  }
+
+  /**
+   * The lowest flow rate that carries the sand with its margin.
+   *
+   * @return the flow rate; empty when none does [m3/s]
+   */
+  public OptionalDouble lowestM3ps() {
+    return line().leastSafeFlow().isPresent()
+        ? OptionalDouble.of(Measure.FLOW.si(line().leastSafeFlow().get()))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * The lowest velocity at the minimum flow rate, in the widest run.
+   *
+   * @return the velocity in the largest bore of the standard; empty without a flow [m/s]
+   */
+  public OptionalDouble leastVelocityMps() {
+    return state(FlowCase.MINIMUM).stream()
+        .flatMap(state -> state.runs().stream())
+        .mapToDouble(run -> Measure.SPEED.si(run.leastVelocity()))
+        .min();
+  }
+
+  /**
+   * Total dynamic head at the design flow rate.
+   *
+   * @return head in metres of slurry; empty without a flow [m]
+   */
+  public OptionalDouble headM() {
+    return state(FlowCase.DESIGN).stream()
+        .mapToDouble(state -> Measure.LENGTH.si(state.systemHead()))
+        .findFirst();
+  }
+
+  /**
+   * Power that the slurry takes up at the design flow rate: that at the shaft is this over the
+   * efficiency of the pump.
+   *
+   * @return ρ g Q H, 0 for a line that falls [W]
+   */
+  public OptionalDouble hydraulicW() {
+    return state(FlowCase.DESIGN).stream()
+        .mapToDouble(
+            state ->
+                Math.max(0, Measure.LENGTH.si(state.systemHead()))
+                    * Physics.GRAVITY
+                    * Measure.DENSITY.si(state.mixtureDensity())
+                    * Measure.FLOW.si(state.flow()))
+        .findFirst();
+  }
+
+  /**
+   * Hydraulic energy for a mass of sand.
+   *
+   * @return energy at the design flow rate; empty without sand [J/kg]
+   */
+  public OptionalDouble energyPerSandJpKg() {
+    OptionalDouble power = hydraulicW();
+    double sand =
+        state(FlowCase.DESIGN).map(state -> Measure.MASS_FLOW.si(state.sandRate())).orElse(0.0);
+    return power.isPresent() && sand > 0
+        ? OptionalDouble.of(power.getAsDouble() / sand)
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * The greatest share of a pressure rating that the line takes up at any flow rate judged.
+   *
+   * @return working pressure over rating at the temperature of the liquid; empty when none is known
+   */
+  public OptionalDouble pressureShare() {
+    double warmth = assessment.carrier().temperatureK();
+    double most = 0;
+    boolean known = false;
+    for (LineState state : line().states()) {
+      for (int i = 0; i < state.runs().size(); i++) {
+        RunSpec run = assessment.design().route().orElseThrow().runs().get(i);
+        OptionalDouble rating = run.ratingPa(warmth);
+        if (rating.isPresent()) {
+          known = true;
+          most = Math.max(most, pressurePa(state.runs().get(i)) / rating.getAsDouble());
+        }
+      }
+    }
+    return known ? OptionalDouble.of(most) : OptionalDouble.empty();
+  }
+
+  private static double pressurePa(RunState run) {
+    return Math.max(
+        Measure.PRESSURE.si(run.startPressure()), Measure.PRESSURE.si(run.endPressure()));
+  }
+
+  /**
+   * Water to flush the line before a stop.
+   *
+   * @return its volume; empty without sand or where no flow clears the line [m3]
+   */
+  public OptionalDouble flushM3() {
+    return assessment.service().stop().stream()
+        .flatMap(stop -> stop.flush().stream())
+        .mapToDouble(flush -> flush.volumeM3())
+        .findFirst();
+  }
+
+  /**
+   * Hours of a day for a daily volume at the design flow rate.
+   *
+   * @param dailyM3 volume moved in a day [m3]
+   * @return time of pumping in a day; empty without a flow [s]
+   */
+  public OptionalDouble runningS(double dailyM3) {
+    return state(FlowCase.DESIGN).stream()
+        .mapToDouble(state -> dailyM3 / Measure.FLOW.si(state.flow()))
+        .findFirst();
+  }
+}

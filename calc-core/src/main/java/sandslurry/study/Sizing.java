@@ -1,0 +1,114 @@
+package sandslurry.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sandslurry.assessment.Evaluation;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Problem;
+import sandslurry.design.Reading;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.PipeSystem;
+import sandslurry.pipe.catalogue.StandardPipe;
+
+/**
+ * Which standard pipe a line needs. Every pipe of the systems chosen is put into the design and the
+ * whole design is evaluated, so that nothing is judged here that a report would judge otherwise.
+ *
+ * <p>Sized are the runs without pipe and bore, all in the same pipe; when every run has one, all
+ * runs that lie in a standard pipe.
+ *
+ * @param fits pipes in which nothing fails: the best verdict first, of equals that which takes
+ *     least power
+ * @param rejected the others, in the order of the catalogue
+ * @param problems why the design cannot be read with any pipe; empty otherwise
+ */
+public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Problem> problems) {
+  private static final Comparator<SizedPipe> BEST_FIRST =
+      Comparator.comparing(SizedPipe::verdict)
+          .thenComparing(fit -> fit.hydraulicW().orElse(0))
+          .thenComparing(fit -> fit.pipe().outsideDiameterM());
+
+  /** Copies the lists. */
+  public Sizing {
+    fits = List.copyOf(fits);
+    rejected = List.copyOf(rejected);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Sizes the line of a design at the flow rates that it names.
+   *
+   * @param document the design; runs to be sized need no pipe
+   * @param systems the pipe systems to choose from
+   * @return what fits and what does not
+   */
+  public static Sizing of(DesignDocument document, Set<PipeSystem> systems) {
+    return of(document, systems, pipe -> Optional.of(document));
+  }
+
+  /**
+   * Sizes the line of a design at flow rates of each pipe's own: from the lowest that carries the
+   * sand in it, rounded up, to a fifth more, with the design flow rate a tenth above the lowest.
+   *
+   * @param document the design; its flow rates are replaced
+   * @param systems the pipe systems to choose from
+   * @return what fits and what does not; a pipe that no flow rate keeps clear stands at the flow
+   *     rates of the document
+   */
+  public static Sizing withFlow(DesignDocument document, Set<PipeSystem> systems) {
+    return of(document, systems, pipe -> FlowOfPipe.of(document, pipe));
+  }
+
+  private interface Typed {
+    Optional<DesignDocument> with(StandardPipe pipe);
+  }
+
+  private static Sizing of(DesignDocument document, Set<PipeSystem> systems, Typed typed) {
+    List<SizedPipe> fits = new ArrayList<>();
+    List<SizedPipe> rejected = new ArrayList<>();
+    List<Problem> problems = List.of();
+    for (StandardPipe pipe : PipeCatalogue.all()) {
+      if (systems.contains(pipe.system())) {
+        Reading reading = typed.with(pipe).map(d -> laid(d, pipe).read()).orElseThrow();
+        if (reading.design().isPresent()) {
+          SizedPipe sized = new SizedPipe(pipe, Evaluation.assess(reading.design().get()));
+          (sized.feasible() ? fits : rejected).add(sized);
+        } else {
+          problems = reading.problems();
+        }
+      }
+    }
+    fits.sort(BEST_FIRST);
+    return new Sizing(fits, rejected, fits.isEmpty() && rejected.isEmpty() ? problems : List.of());
+  }
+
+  /** The design with a pipe in every run that is sized. */
+  static DesignDocument laid(DesignDocument document, StandardPipe pipe) {
+    DesignDocument laid = document;
+    for (int i : sized(document)) {
+      String at = "/route/runs/" + i + "/pipe";
+      laid =
+          laid.with(at + "/system", pipe.system().standard())
+              .with(at + "/size", pipe.size())
+              .with(at + "/class", pipe.wallClass());
+    }
+    return laid;
+  }
+
+  private static List<Integer> sized(DesignDocument document) {
+    List<Integer> without = new ArrayList<>();
+    List<Integer> inPipe = new ArrayList<>();
+    for (int i = 0; i < document.size("/route/runs"); i++) {
+      boolean pipe = document.has("/route/runs/" + i + "/pipe");
+      if (pipe) {
+        inPipe.add(i);
+      } else if (!document.has("/route/runs/" + i + "/bore")) {
+        without.add(i);
+      }
+    }
+    return without.isEmpty() ? inPipe : without;
+  }
+}

@@ -1,0 +1,244 @@
+package sandslurry.ui;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sandslurry.design.DesignDocument;
+import sandslurry.design.Problem;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.PipeSystem;
+import sandslurry.report.block.Block;
+import sandslurry.report.block.TextView;
+import sandslurry.report.section.SizingSection;
+import sandslurry.study.NewPen;
+import sandslurry.study.Sizing;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** Finds the standard pipes that a line fits into. */
+@Command(
+    name = "size",
+    description = {
+      "Finds the standard pipes that carry the sand of a line, and the duty of its pump.",
+      "Takes a design whose runs need no pipe, or the numbers of a new pen."
+    },
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {"0:a pipe fits", "2:none fits", "3:bad input"})
+final class SizeCommand implements Callable<Integer> {
+  private static final int SHOWN = 12;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..1",
+      description = "The design file; - for standard input.")
+  private String file;
+
+  @ArgGroup(exclusive = false, heading = "%nA new pen instead of a file:%n")
+  private Pen pen;
+
+  @Option(
+      names = "--system",
+      paramLabel = "STANDARD",
+      description = "A pipe standard to choose from, such as \"ASTM D1785\"; all if not given.")
+  private List<String> systems = List.of();
+
+  @Option(
+      names = "--own-flow",
+      description =
+          "Give each pipe a flow rate of its own, above the lowest that carries the sand.")
+  private boolean ownFlow;
+
+  @Option(
+      names = "--units",
+      paramLabel = "metric|us",
+      description = "Units of what is printed; those of the file, for a pen metric, if not given.")
+  private JudgeCommand.Units units;
+
+  @Option(names = "--all", description = "Show every pipe that fits.")
+  private boolean all;
+
+  /** What is known of a new pen. */
+  private static final class Pen {
+    @Option(names = "--cows", required = true, description = "Lactating cows.")
+    private double cows;
+
+    @Option(
+        names = "--sand",
+        required = true,
+        paramLabel = "MASS/TIME",
+        description = "Bedding sand used for a cow, such as \"20 kg/d\".")
+    private String sand;
+
+    @Option(
+        names = "--interval",
+        required = true,
+        paramLabel = "TIME",
+        description = "Time between two scrapings, such as \"8 h\".")
+    private String interval;
+
+    @Option(
+        names = "--length",
+        required = true,
+        paramLabel = "LENGTH",
+        description = "Length of the line.")
+    private String length;
+
+    @Option(
+        names = "--rise",
+        paramLabel = "LENGTH",
+        defaultValue = "0 m",
+        description = "Height of its end above its start (default: ${DEFAULT-VALUE}).")
+    private String rise;
+
+    @Option(
+        names = "--milk",
+        paramLabel = "MASS/TIME",
+        defaultValue = "35 kg/d",
+        description = "Milk of a cow, which the manure follows (default: ${DEFAULT-VALUE}).")
+    private String milk;
+
+    @Option(
+        names = "--solids",
+        paramLabel = "SHARE",
+        defaultValue = "2 %",
+        description = "Sand-free solids that the manure is thinned to (default: 2 %%).")
+    private String solids;
+
+    @Option(
+        names = "--temperature",
+        paramLabel = "TEMPERATURE",
+        defaultValue = "10 degC",
+        description = "Temperature of the liquor (default: ${DEFAULT-VALUE}).")
+    private String temperature;
+
+    @Option(
+        names = "--gradation",
+        paramLabel = "SAND",
+        defaultValue = "ASTM C33",
+        description = "A standard sand (default: ${DEFAULT-VALUE}).")
+    private String gradation;
+
+    NewPen read() throws BadInputException {
+      try {
+        return new NewPen(
+            cows,
+            si(Measure.MASS_FLOW, "--milk", milk),
+            si(Measure.MASS_FLOW, "--sand", sand),
+            si(Measure.TIME, "--interval", interval),
+            si(Measure.LENGTH, "--length", length),
+            si(Measure.LENGTH, "--rise", rise),
+            si(Measure.FRACTION, "--solids", solids),
+            si(Measure.TEMPERATURE, "--temperature", temperature));
+      } catch (IllegalArgumentException e) {
+        throw new BadInputException(e.getMessage());
+      }
+    }
+
+    private static <Q extends Quantity<Q>> double si(Measure<Q> measure, String name, String text)
+        throws BadInputException {
+      try {
+        return measure.si(measure.parse(text));
+      } catch (IllegalArgumentException e) {
+        throw new BadInputException(name + ": " + e.getMessage());
+      }
+    }
+  }
+
+  @Override
+  public Integer call() throws BadInputException {
+    if ((file == null) == (pen == null)) {
+      throw new BadInputException(
+          "size needs a design file, or --cows with the rest of a new pen.");
+    }
+    TextView view = new TextView(JudgeCommand.REPORT_WIDTH);
+    PrintWriter out = spec.commandLine().getOut();
+    DesignDocument document;
+    if (pen != null) {
+      NewPen known = pen.read();
+      document = known.design(system("metric"), pen.gradation);
+      out.print(view.write(List.of(new Block.Paragraph(words(known, system("metric"))))));
+    } else {
+      document =
+          file.equals("-")
+              ? BadInputException.read(System.in)
+              : BadInputException.load(Path.of(file));
+    }
+    Sizing sizing =
+        ownFlow || pen != null
+            ? Sizing.withFlow(document, chosen())
+            : Sizing.of(document, chosen());
+    if (!sizing.problems().isEmpty()) {
+      throw new BadInputException(
+          sizing.problems().stream()
+              .map(Problem::toString)
+              .collect(Collectors.joining(System.lineSeparator())));
+    }
+    UnitSystem shown = system(document.text("/units"));
+    out.print(view.write(SizingSection.of(sizing, shown, all ? Integer.MAX_VALUE : SHOWN)));
+    if (sizing.fits().isEmpty() && !ownFlow && pen == null) {
+      Sizing other = Sizing.withFlow(document, chosen());
+      if (!other.fits().isEmpty()) {
+        out.print(
+            view.write(
+                List.of(
+                    new Block.Heading(3, "At a flow rate of its own each of these would fit"))));
+        out.print(view.write(SizingSection.fits(other, shown, SHOWN)));
+      }
+    }
+    out.println(Product.CAUTION);
+    out.flush();
+    return sizing.fits().isEmpty() ? 2 : 0;
+  }
+
+  /** The units asked for, or those of a file. */
+  private UnitSystem system(String typed) {
+    boolean us = units == null ? typed.equals("US") : units == JudgeCommand.Units.US;
+    return us ? UnitSystem.US : UnitSystem.METRIC;
+  }
+
+  private static String words(NewPen pen, UnitSystem units) {
+    return "A day brings "
+        + units.show(Kind.VOLUME, pen.dailyM3())
+        + " of mixture with liquor of "
+        + units.show(Kind.PERCENT, pen.liquorSolids())
+        + " solids, of which "
+        + units.show(Kind.VOLUME, pen.dilutionM3())
+        + " is water or recycled liquor added. Each pipe runs a tenth above the lowest flow rate"
+        + " that carries the sand in it.";
+  }
+
+  private Set<PipeSystem> chosen() throws BadInputException {
+    if (systems.isEmpty()) {
+      return EnumSet.allOf(PipeSystem.class);
+    }
+    Set<PipeSystem> chosen = EnumSet.noneOf(PipeSystem.class);
+    for (String name : systems) {
+      chosen.add(
+          PipeCatalogue.findSystem(name)
+              .orElseThrow(
+                  () ->
+                      new BadInputException(
+                          "There is no pipe standard \""
+                              + name
+                              + "\" here; known are "
+                              + String.join(", ", PipeCatalogue.systems())
+                              + ".")));
+    }
+    return chosen;
+  }
+}
