@@ -9,14 +9,6 @@ package sandslurry.correlation;
  *     how well the text is known, such as "coefficients from memory, unverified"
  */
 public record Citation(String authors, int year, String where) {
-  /**
-   * The name by which the literature calls it.
-   *
-   * @return for example "Oroskar and Turian (1980)"
-   */
-  public String shortName() {
-    return authors + " (" + year + ")";
-  }
 
   @Override
   public String toString() {

@@ -1,6 +1,5 @@
 package sandslurry.plant;
 
-
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -217,18 +216,6 @@ public final class Stream {
    */
   public double densityKgM3() {
     return quotient(massKgps(), volumeM3ps(), constituents.waterDensityKgM3());
-  }
-
-  /**
-   * Density of the liquor, fines included and sand left out.
-   *
-   * @return mass over volume; that of water when nothing flows [kg/m3]
-   */
-  public double liquorDensityKgM3() {
-    return quotient(
-        sum(i -> i < Constituents.SAND),
-        volume(i -> i < Constituents.SAND),
-        constituents.waterDensityKgM3());
   }
 
   /**

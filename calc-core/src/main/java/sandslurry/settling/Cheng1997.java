@@ -21,7 +21,7 @@ import sandslurry.units.Kind;
  * Stokes' law. It is the slowest of the formulas for natural sand below 0.3 mm. The range of the
  * data it was compared with, Re = w d/ν from 1 to 1000, is from memory, unverified.
  */
-public final class Cheng1997 implements SettlingVelocityModel {
+final class Cheng1997 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 1, 1000);
 
   /** Creates the correlation; it has no state. */

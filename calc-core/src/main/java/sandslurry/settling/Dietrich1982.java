@@ -38,7 +38,7 @@ import sandslurry.units.Kind;
  * <p>Quartz coarser than about 5 mm in water falls a few per cent faster as the viscosity rises:
  * the drag of such grains rises slowly with the Reynolds number.
  */
-public final class Dietrich1982 implements SettlingVelocityModel {
+final class Dietrich1982 implements SettlingVelocityModel {
   private static final double LEAST_SIZE = 0.05;
   private static final double GREATEST_SIZE = 5e9;
   private static final double LEAST_SHAPE_FACTOR = 0.2;
@@ -103,7 +103,7 @@ public final class Dietrich1982 implements SettlingVelocityModel {
   @Override
   public String equation() {
     return "w = (W* R g nu)^(1/3), W* = R3 10^(R1 + R2) of D* = R g D^3 / nu^2, shape and"
-               + " roundness";
+        + " roundness";
   }
 
   @Override

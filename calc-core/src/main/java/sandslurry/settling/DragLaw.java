@@ -11,7 +11,7 @@ import sandslurry.numeric.UnsolvedException;
  * and R = ρs/ρ − 1.
  */
 @FunctionalInterface
-public interface DragLaw {
+interface DragLaw {
   /**
    * The drag coefficient.
    *

@@ -22,7 +22,7 @@ import sandslurry.units.Kind;
  * for any viscosity and density; the range given is that of the measurements it was fitted to, from
  * fine silt to fine gravel.
  */
-public final class FergusonChurch2004 implements SettlingVelocityModel {
+final class FergusonChurch2004 implements SettlingVelocityModel {
   private static final double STOKES_CONSTANT = 18;
   private static final double LIMITING_DRAG = 1.0;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-5, 1e-2);

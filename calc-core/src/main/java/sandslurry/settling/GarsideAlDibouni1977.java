@@ -16,7 +16,7 @@ import sandslurry.units.Kind;
  * what irregular sand asks for: it is the slow, careful end of the band. The range of Re is
  * reported up to 1000, the more careful of the figures found; no original was seen.
  */
-public final class GarsideAlDibouni1977 implements HinderedSettling {
+final class GarsideAlDibouni1977 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 1000);
 
   /** Creates the correlation; it has no state. */

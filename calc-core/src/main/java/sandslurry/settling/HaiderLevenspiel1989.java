@@ -36,7 +36,7 @@ import sandslurry.units.Kind;
  * large. As Re goes to 0 the law tends to Stokes' law of the sphere of equal volume whatever the
  * shape, so natural grains below about 0.1 mm come out too fast.
  */
-public final class HaiderLevenspiel1989 implements SettlingVelocityModel {
+final class HaiderLevenspiel1989 implements SettlingVelocityModel {
   private static final Bound SPHERE_REYNOLDS =
       new Bound("Reynolds number of a sphere", Kind.NUMBER, 0, 2.6e5);
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.5e4);

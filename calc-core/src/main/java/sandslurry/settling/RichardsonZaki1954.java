@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * flow does not depend on Re, so no lower limit is reported. Irregular grains have an n that is 10
  * to 20 % higher (common practice, no source).
  */
-public final class RichardsonZaki1954 implements HinderedSettling {
+final class RichardsonZaki1954 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 7000);
 
   /** Creates the correlation; it has no state. */

@@ -22,7 +22,7 @@ import sandslurry.units.Kind;
  * less than 1 %. Beyond 800, and for grains that are not spheres, the estimate says that it is out
  * of range: above Re = 1000 the constant is up to 15 % from the drag of spheres.
  */
-public final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
+final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 800);
   private static final double NEWTON_DRAG = 0.44;
 

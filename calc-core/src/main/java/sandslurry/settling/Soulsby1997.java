@@ -20,7 +20,7 @@ import sandslurry.units.Kind;
  * range reported is that of sand, 0.063 to 2 mm, for which the book gives it (from memory,
  * unverified).
  */
-public final class Soulsby1997 implements SettlingVelocityModel {
+final class Soulsby1997 implements SettlingVelocityModel {
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 6.3e-5, 2e-3);
 
   /** Creates the correlation; it has no state. */

@@ -19,7 +19,7 @@ import sandslurry.units.Kind;
  *
  * <p>Published for Re below 2.6·10⁵, where the boundary layer of a sphere turns turbulent.
  */
-public final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
+final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
 
   /** Creates the correlation; it has no state. */

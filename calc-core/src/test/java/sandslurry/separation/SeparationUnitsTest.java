@@ -15,7 +15,6 @@ import sandslurry.separation.box.BoxSand;
 import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.box.SandStack;
 import sandslurry.separation.capture.Outlook;
-import sandslurry.separation.channel.FlushWave;
 import sandslurry.separation.channel.OpenChannel;
 import sandslurry.separation.cyclone.Arterburn1982;
 import sandslurry.separation.cyclone.Bradley1965;
@@ -267,15 +266,6 @@ class SeparationUnitsTest {
   }
 
   @Test
-  void flushAtItsPeakCarriesTheSameConcentration() {
-    FlushWave wave = new FlushWave(10, 60, FlushWave.TRIANGLE);
-    UnitFeed feed = feed(0.1, WATER, 0.1, 0.1, 0.1, 0.1);
-    UnitFeed peak = FlushWave.at(feed, wave.peakM3ps());
-    assertThat(peak.mixtureM3ps()).isEqualTo(1 / 3.0, within(1e-12));
-    assertThat(peak.volumeFraction()).isEqualTo(feed.volumeFraction(), within(1e-15));
-  }
-
-  @Test
   void windrowOfAStackHoldsItsSand() {
     SandStack stack = new SandStack(100_000, 2650, 0.4, SandStack.DRY_SAND_RAD);
     double height = 1.5;
@@ -300,7 +290,6 @@ class SeparationUnitsTest {
     assertThatThrownBy(() -> feed(1, WATER, 0, -1, 0, 0)).hasMessageContaining("flow of sand");
     assertThatThrownBy(() -> new HydrocycloneGeometry(0.1, 0.2, 0.03, 0.02, 0.5))
         .hasMessageContaining("inlet");
-    assertThatThrownBy(() -> new FlushWave(1, 1, Double.NaN)).hasMessageContaining("peak");
     assertThatThrownBy(
             () -> new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.empty(), 0.4, 1))
         .hasMessageContaining("level floor");

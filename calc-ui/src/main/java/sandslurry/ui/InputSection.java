@@ -220,10 +220,6 @@ final class InputSection implements Row {
     rows.add(list);
   }
 
-  void row(Row row) {
-    rows.add(row);
-  }
-
   /** Shows some components only at times. */
   void showWhen(Predicate<DesignDocument> condition, JComponent... components) {
     rows.add(

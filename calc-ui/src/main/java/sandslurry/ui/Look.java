@@ -35,10 +35,6 @@ final class Look {
     };
   }
 
-  static String word(Severity severity) {
-    return severity.name();
-  }
-
   /** A text that wraps to the width that it is given. */
   static JTextArea wrapped(String text) {
     JTextArea area =

@@ -1,7 +1,5 @@
 package sandslurry.material.liquid;
 
-import java.util.List;
-import sandslurry.correlation.Citation;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -83,24 +81,6 @@ public final class Water {
   private static final double SATURATION_UNIT_PA = 1e6;
 
   private Water() {}
-
-  /**
-   * The sources of the three equations.
-   *
-   * @return density and viscosity first, then vapour pressure
-   */
-  public static List<Citation> citations() {
-    return List.of(
-        new Citation(
-            "Pátek, Hrubý, Klomfar, Součková and Harvey",
-            2009,
-            "Journal of Physical and Chemical Reference Data 38:21-29; IAPWS SR6-08(2011)"),
-        new Citation(
-            "Wagner et al.",
-            2000,
-            "Journal of Engineering for Gas Turbines and Power 122:150-182; IAPWS R7-97(2012),"
-                + " region 4"));
-  }
 
   /**
    * Density at 0.1 MPa.

@@ -43,26 +43,11 @@ public record ElasticWall(double boreM, double wallM, double modulusPa, double r
    */
   public enum Restraint {
     /** Expansion joints throughout: no stress lengthwise; 1. */
-    EXPANSION_JOINTS("expansion joints throughout"),
+    EXPANSION_JOINTS,
     /** Anchored at the upstream end only; 1 − ν/2. */
-    ANCHORED_UPSTREAM("anchored at the upstream end"),
+    ANCHORED_UPSTREAM,
     /** Held against any movement lengthwise, as when buried; 1 − ν². */
-    ANCHORED_THROUGHOUT("anchored throughout");
-
-    private final String words;
-
-    Restraint(String words) {
-      this.words = words;
-    }
-
-    /**
-     * The restraint in words.
-     *
-     * @return for example "anchored throughout"
-     */
-    public String words() {
-      return words;
-    }
+    ANCHORED_THROUGHOUT;
 
     /**
      * The factor.

@@ -142,15 +142,6 @@ public final class PenLoad {
   }
 
   /**
-   * The mean flows at all combinations of least and greatest manure, sand and water.
-   *
-   * @return eight streams
-   */
-  public List<Stream> extremes() {
-    return corners;
-  }
-
-  /**
    * What lay outside the range of the equations.
    *
    * @return empty when nothing did

@@ -22,7 +22,7 @@ import sandslurry.units.Kind;
  * ones less. At d50 = 0.0227 mm the derating is zero; for finer solids the formula would give more
  * head with solids than without, so the ratio is 1 there and the size is reported as out of range.
  */
-public final class Cave1976 implements SolidsDerating {
+final class Cave1976 implements SolidsDerating {
   private static final double ZERO_SIZE_MM = 0.0227;
   private static final Bound SIZE =
       new Bound("median size d50", Kind.GRAIN, 2.27e-5, Double.POSITIVE_INFINITY);

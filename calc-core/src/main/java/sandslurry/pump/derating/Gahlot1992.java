@@ -20,7 +20,7 @@ import sandslurry.units.Kind;
  * <p>At d50 = 0.02 mm the derating is zero; for finer solids the ratio is 1 and the size is
  * reported as out of range, as for {@link Cave1976}.
  */
-public final class Gahlot1992 implements SolidsDerating {
+final class Gahlot1992 implements SolidsDerating {
   private static final Bound SIZE =
       new Bound("median size d50", Kind.GRAIN, 2e-5, Double.POSITIVE_INFINITY);
 

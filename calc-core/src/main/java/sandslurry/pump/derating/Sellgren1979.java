@@ -20,7 +20,7 @@ import sandslurry.settling.SettlingVelocities;
  * <p>The only form in which the viscosity of the carrier appears: in a thicker liquid the drag
  * coefficient is larger and the derating smaller.
  */
-public final class Sellgren1979 implements SolidsDerating {
+final class Sellgren1979 implements SolidsDerating {
   @Override
   public boolean needsImpellerDiameter() {
     return false;

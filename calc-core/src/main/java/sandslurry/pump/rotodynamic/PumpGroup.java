@@ -277,27 +277,6 @@ public final class PumpGroup {
   }
 
   /**
-   * The group with solids in the liquid; see {@link PumpCurve#derated}.
-   *
-   * @param headRatio head with solids over head without
-   * @param efficiencyRatio efficiency with solids over efficiency without
-   * @return the group
-   */
-  public PumpGroup derated(double headRatio, double efficiencyRatio) {
-    return each(pump -> pump.derated(headRatio, efficiencyRatio));
-  }
-
-  /**
-   * The group with every pump worn; see {@link PumpCurve#worn}.
-   *
-   * @param headLossShare share of the head that wear has taken
-   * @return the group
-   */
-  public PumpGroup worn(double headLossShare) {
-    return each(pump -> pump.worn(headLossShare));
-  }
-
-  /**
    * The group with one pump out of service. In series its place is bridged by a bypass.
    *
    * @param index which pump, from 0

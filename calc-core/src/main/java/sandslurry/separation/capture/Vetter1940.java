@@ -18,7 +18,7 @@ import sandslurry.correlation.Estimate;
  * <p>Source: Vetter (1940), Civil Engineering 10:698, a formula long used by US water agencies;
  * citation from memory, unverified; the equation follows from its premise. No range is published.
  */
-public final class Vetter1940 implements CaptureRelation {
+final class Vetter1940 implements CaptureRelation {
   /** Creates the relation; it has no state. */
   public Vetter1940() {}
 

@@ -24,7 +24,7 @@ import sandslurry.units.InUnit;
  * memory, unverified, save for the agreement named above and for 39.7 and the exponents, which a
  * public code has without the viscosity and the 1.6.
  */
-public final class FlintoffPlittTurak1987 implements HydrocycloneModel {
+final class FlintoffPlittTurak1987 implements HydrocycloneModel {
   /** Creates the model; it has no state. */
   public FlintoffPlittTurak1987() {}
 

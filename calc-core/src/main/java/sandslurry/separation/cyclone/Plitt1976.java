@@ -33,7 +33,7 @@ import sandslurry.units.Kind;
  * (Dr-Alireza-Ghasemi/mineral-processing-functions), which has 50.21 for the 50.5 that stands here
  * from memory; the difference is 0.6 %.
  */
-public final class Plitt1976 implements HydrocycloneModel {
+final class Plitt1976 implements HydrocycloneModel {
   /** Viscosity of water from 5 to 30 °C, in which the tests were made (an assumption). */
   static final Bound WATER_VISCOSITY =
       new Bound("viscosity of the liquor", Kind.VISCOSITY, 0.8e-3, 1.55e-3);

@@ -10,7 +10,7 @@ import sandslurry.units.InUnit;
  * kept clear of it. Two published limits on the volume fraction of solids in the underflow are
  * given; a careful user takes the lower.
  */
-public final class Roping {
+final class Roping {
   private Roping() {}
 
   /**

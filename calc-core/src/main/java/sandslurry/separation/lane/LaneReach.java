@@ -9,7 +9,6 @@ import sandslurry.separation.UnitFeed;
 import sandslurry.separation.capture.BasinFlow;
 import sandslurry.separation.capture.Krone1962;
 import sandslurry.separation.capture.Outlook;
-import sandslurry.separation.capture.Suspension;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.OpenChannel;
 
@@ -82,8 +81,8 @@ public record LaneReach(
    * <p>That velocity is what the outlooks differ in. Cautious: the grain moves along the floor (the
    * lower of Camp's, β = 0.04, and Shields's velocity), as where nothing at the end holds it back.
    * Likely: turbulence also holds it up, its settling velocity being below the shear velocity
-   * ({@link Suspension#HELD_BELOW}), as where a weir or a porous wall stops what creeps. Hopeful:
-   * nothing is lost again.
+   * (Bagnold 1966), as where a weir or a porous wall stops what creeps. Hopeful: nothing is lost
+   * again.
    *
    * @param feed what enters the reach
    * @param flow the flow in it

@@ -8,7 +8,6 @@ import sandslurry.separation.UnitFeed;
 import sandslurry.separation.capture.BasinFlow;
 import sandslurry.separation.capture.Krone1962;
 import sandslurry.separation.capture.Outlook;
-import sandslurry.separation.capture.Suspension;
 import sandslurry.separation.channel.ChannelFlow;
 
 /**
@@ -22,6 +21,12 @@ import sandslurry.separation.channel.ChannelFlow;
  */
 final class RestingSand {
   private static final double[] SHARES = {0.02, 0.1, 0.25, 0.5, 0.75, 0.9, 0.98, 0.998};
+
+  /**
+   * Settling velocity over shear velocity below which turbulence holds grains up: the criterion of
+   * Bagnold (1966), from memory, unverified.
+   */
+  private static final double HELD_BELOW = 1;
 
   private final UnitFeed feed;
   private final GrainCurves grains;
@@ -109,7 +114,7 @@ final class RestingSand {
 
   /** How near the flow is to carrying a grain off: it does at 1. */
   private double nearness(double sizeM) {
-    double heldUp = basin.shearVelocityMps() * Suspension.HELD_BELOW / grains.settlingMps(sizeM);
+    double heldUp = basin.shearVelocityMps() * HELD_BELOW / grains.settlingMps(sizeM);
     return switch (outlook) {
       case CAUTIOUS -> moves(sizeM);
       case LIKELY -> Math.min(moves(sizeM), heldUp);

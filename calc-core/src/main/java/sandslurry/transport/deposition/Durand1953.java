@@ -28,7 +28,7 @@ import sandslurry.units.Kind;
  * <p>Durand's limit is the appearance of a deposit; the literature reads it as the onset of any
  * bed.
  */
-public final class Durand1953 implements DepositionVelocityModel {
+final class Durand1953 implements DepositionVelocityModel {
   static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.18e-3, 22.5e-3);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);

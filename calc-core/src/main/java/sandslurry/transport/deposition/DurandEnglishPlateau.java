@@ -18,7 +18,7 @@ import sandslurry.pipe.Bore;
  * of the drawing; it is kept so that a reader who knows the handbook figure finds it. Range and
  * meaning are those of {@link Durand1953}.
  */
-public final class DurandEnglishPlateau implements DepositionVelocityModel {
+final class DurandEnglishPlateau implements DepositionVelocityModel {
   private static final double FACTOR = 1.34;
 
   @Override

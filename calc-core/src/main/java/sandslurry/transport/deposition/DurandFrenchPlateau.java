@@ -19,7 +19,7 @@ import sandslurry.pipe.Bore;
  * <p>The English print of 1953 shows the plateau at 1.34 ({@link DurandEnglishPlateau}); later
  * reviews take that for an error of the drawing and 1.05 for what was measured.
  */
-public final class DurandFrenchPlateau implements DepositionVelocityModel {
+final class DurandFrenchPlateau implements DepositionVelocityModel {
   private static final double FACTOR = 1.05;
 
   @Override

@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * form, which is the reason to trust both recollections of the coefficients. The limits of range
  * are that span, not published ones.
  */
-public final class Gillies2000 implements DepositionVelocityModel {
+final class Gillies2000 implements DepositionVelocityModel {
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.2e-3, 2e-3);
 
   @Override

@@ -36,7 +36,7 @@ import sandslurry.units.Kind;
  * the floor. The pieces do not quite meet: the value falls by 0.3 % at 160 and rises by less than
  * 0.1 % at 540.
  */
-public final class GilliesShook implements DepositionVelocityModel {
+final class GilliesShook implements DepositionVelocityModel {
   static final Bound ARCHIMEDES =
       new Bound("Archimedes number", Kind.NUMBER, 80, Double.POSITIVE_INFINITY);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);

@@ -30,7 +30,7 @@ import sandslurry.units.Kind;
  * <p>The limit is between a bed and full suspension. The limits of range given are those within
  * which the formula is used here, not published ones; near C = 0 it tends to 0.
  */
-public final class OroskarTurian1980Analytic implements DepositionVelocityModel {
+final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   static final double EDDY_SHARE = 0.96;
   static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.1e-3, 5e-3);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.02, 0.5);

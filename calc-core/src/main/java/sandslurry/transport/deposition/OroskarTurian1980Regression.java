@@ -20,7 +20,7 @@ import sandslurry.pipe.Bore;
  * to 26 % (from memory, unverified). The limits of range given are those within which the formula
  * is used here, not published ones; at C = 0 it is 0.
  */
-public final class OroskarTurian1980Regression implements DepositionVelocityModel {
+final class OroskarTurian1980Regression implements DepositionVelocityModel {
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double c = slurry.volumeFraction();

@@ -31,7 +31,7 @@ import sandslurry.units.Kind;
  * <p>It is a prediction for grains below about 0.3 times the thickness 5 ν/u* of the sub-layer, and
  * for coarser grains a floor.
  */
-public final class Thomas1979 implements DepositionVelocityModel {
+final class Thomas1979 implements DepositionVelocityModel {
   private static final double SUBLAYER = 5;
   private static final Bound SIZE_RATIO =
       new Bound("grain size over thickness of the viscous sub-layer", Kind.NUMBER, 0, 0.3);

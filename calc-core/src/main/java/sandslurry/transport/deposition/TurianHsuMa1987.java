@@ -22,7 +22,7 @@ import sandslurry.pipe.Bore;
  * <p>The limit is between a bed and full suspension. The limits of range given are those within
  * which the formula is used here, not published ones; at C = 0 it is 0.
  */
-public final class TurianHsuMa1987 implements DepositionVelocityModel {
+final class TurianHsuMa1987 implements DepositionVelocityModel {
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double c = slurry.volumeFraction();

@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * used here, not published ones: below 2 % the power of C drags it towards 0, which no measurement
  * supports.
  */
-public final class Wasp1977 implements DepositionVelocityModel {
+final class Wasp1977 implements DepositionVelocityModel {
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.1e-3, 2e-3);
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.3);

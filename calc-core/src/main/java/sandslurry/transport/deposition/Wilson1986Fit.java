@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * The value is largest at d = √(0.77 D^0.7), the Murphian size, near 0.45 mm in a 150 mm pipe; near
  * it the fit runs higher than later theory allows, which is why {@link WilsonBounded} caps it.
  */
-public final class Wilson1986Fit implements DepositionVelocityModel {
+final class Wilson1986Fit implements DepositionVelocityModel {
   static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.15e-3, 6e-3);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.1, 1);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);

@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * <p>Range as in {@link Wilson1986Fit}, and turbulent flow of the carrier at V (Reynolds number
  * above 4000).
  */
-public final class WilsonBounded implements DepositionVelocityModel {
+final class WilsonBounded implements DepositionVelocityModel {
   static final Bound TURBULENT =
       new Bound(
           "Reynolds number of the carrier at this velocity",

@@ -20,7 +20,7 @@ import sandslurry.units.Kind;
  * <p>Published for d/(D C_D) from 1e-5 to 1e-3, which in pipes of 75 to 300 mm is sand of about 0.1
  * to 0.4 mm. Below 2.2e-7, far outside, the formula has no positive value and 0 is given.
  */
-public final class WilsonJudge1978 implements DepositionVelocityModel {
+final class WilsonJudge1978 implements DepositionVelocityModel {
   private static final Bound GROUP = new Bound("d/(D C_D)", Kind.NUMBER, 1e-5, 1e-3);
 
   @Override

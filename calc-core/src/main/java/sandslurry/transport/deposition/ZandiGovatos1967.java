@@ -21,7 +21,7 @@ import sandslurry.units.Kind;
  * <p>This is a change of regime, not a deposit, and it grows as √C: useless below 3 % and too high
  * above 15 %, which are taken as limits of range here (they are not published ones).
  */
-public final class ZandiGovatos1967 implements DepositionVelocityModel {
+final class ZandiGovatos1967 implements DepositionVelocityModel {
   private static final double INDEX = 40;
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);

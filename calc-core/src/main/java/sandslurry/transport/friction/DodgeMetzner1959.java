@@ -20,7 +20,7 @@ import sandslurry.units.Kind;
  * flow at the same velocity is used, which lies outside the published range, and the value comes
  * out low for clay-like liquids.
  */
-public final class DodgeMetzner1959 implements TurbulentFrictionModel {
+final class DodgeMetzner1959 implements TurbulentFrictionModel {
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0.36, 1);
   private static final Bound REYNOLDS =
       new Bound("Reynolds number of Metzner and Reed", Kind.NUMBER, 2900, 36_000);

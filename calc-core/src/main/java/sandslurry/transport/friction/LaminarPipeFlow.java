@@ -140,15 +140,6 @@ public record LaminarPipeFlow(
   }
 
   /**
-   * The viscosity of the Newtonian liquid that would lose the same pressure at this velocity.
-   *
-   * @return τw/(8V/D) [Pa.s]
-   */
-  public double effectiveViscosityPaS() {
-    return wallStressPa * diameterM / (8 * velocityMps);
-  }
-
-  /**
    * Shear rate at the wall, where the rheology ought to have been measured.
    *
    * @return shear rate [1/s]

@@ -3,7 +3,7 @@ package sandslurry.transport.friction;
 import java.util.List;
 
 /** The catalogue of correlations for the flow of non-Newtonian liquids in pipes. */
-public final class NonNewtonianModels {
+final class NonNewtonianModels {
   /** The turbulent law of the friction curve: the only one for every rheology. */
   public static final TurbulentFrictionModel TURBULENT = new WilsonThomas1985();
 

@@ -31,7 +31,7 @@ import sandslurry.units.Kind;
  * criterion thus serves all four rheologies. Against pipe tests with strong yield stress it lies on
  * the low side; {@link SlatterWasp2000} is then the later word.
  */
-public final class RyanJohnson1959 implements TransitionCriterion {
+final class RyanJohnson1959 implements TransitionCriterion {
   private static final double STABILITY = 808;
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
 

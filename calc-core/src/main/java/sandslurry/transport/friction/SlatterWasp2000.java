@@ -17,7 +17,7 @@ import sandslurry.units.Kind;
  * viscosity counts at so high a Hedström number. Wilson and Thomas (2006) find 25 for the same
  * limit. Without yield stress it gives 0, outside its range.
  */
-public final class SlatterWasp2000 implements TransitionCriterion {
+final class SlatterWasp2000 implements TransitionCriterion {
   private static final double FACTOR = 26;
   private static final Bound HEDSTROM =
       new Bound("Hedström number", Kind.NUMBER, 1.5e5, Double.POSITIVE_INFINITY);

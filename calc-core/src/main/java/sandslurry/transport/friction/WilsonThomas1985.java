@@ -43,7 +43,7 @@ import sandslurry.units.Kind;
  * <p>The rheology must have been measured at the shear rate of the wall, hundreds to thousands per
  * second; extrapolated from low rates, K and n give a viscosity at the wall that is wrong.
  */
-public final class WilsonThomas1985 implements TurbulentFrictionModel {
+final class WilsonThomas1985 implements TurbulentFrictionModel {
   private static final double THICKENING = 11.6;
   private static final double VON_KARMAN = 2.5;
   private static final double SINGULAR_REYNOLDS = 7;

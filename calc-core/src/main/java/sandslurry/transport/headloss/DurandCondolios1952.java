@@ -36,7 +36,7 @@ import sandslurry.units.Kind;
  * equation holds above the deposition velocity; below it the value is that of a pipe over a bed and
  * not for design. Without sand it is the clear liquid exactly.
  */
-public final class DurandCondolios1952 implements HeadLossModel {
+final class DurandCondolios1952 implements HeadLossModel {
   private static final double CONSTANT = 150;
   private static final double EXPONENT = -1.5;
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);

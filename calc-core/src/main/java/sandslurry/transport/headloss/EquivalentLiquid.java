@@ -24,7 +24,7 @@ import sandslurry.units.Kind;
  * co-workers (1955) gave for homogeneous flow, V³ ≥ 1800 g D w, with w the settling velocity of the
  * d50 grain; below it the sand loses more than this model says.
  */
-public final class EquivalentLiquid implements HeadLossModel {
+final class EquivalentLiquid implements HeadLossModel {
   private static final double HOMOGENEOUS_FROM = 1800;
   private static final Bound SUSPENDED =
       new Bound("1800 g D w / V^3 (full suspension)", Kind.NUMBER, Double.NEGATIVE_INFINITY, 1);

@@ -34,7 +34,7 @@ import sandslurry.units.Kind;
  * value is that of a pipe over a bed and not for design. Without sand it is the clear liquid
  * exactly.
  */
-public final class Newitt1955 implements HeadLossModel {
+final class Newitt1955 implements HeadLossModel {
   private static final double SLIDING = 66;
   private static final double HETEROGENEOUS = 1100;
   private static final double HOMOGENEOUS = 0.6;

@@ -43,7 +43,7 @@ import sandslurry.units.Kind;
  * scatter is about 30 % (from memory, unverified). In regime 0 the value is that of a pipe over a
  * bed and not for design. Without sand it is the clear liquid exactly.
  */
-public final class TurianYuan1977 implements HeadLossModel {
+final class TurianYuan1977 implements HeadLossModel {
   private static final Bound BORE = new Bound("bore", Kind.BORE, 0.0126, 0.7);
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 3e-5, 0.038);
   private static final Bound BUOYANCY = new Bound("s - 1", Kind.NUMBER, 0.16, 10.3);

@@ -44,7 +44,7 @@ import sandslurry.transport.friction.ClearLiquid;
  * fine sand and unsatisfactory for coarse sand. Below the deposition velocity the value is that of
  * a pipe over a bed and not for design. Without sand it is the clear liquid exactly.
  */
-public final class WaspTwoPart1977 implements HeadLossModel {
+final class WaspTwoPart1977 implements HeadLossModel {
   private static final double PROFILE = 1.8;
   private static final double KARMAN = 0.4;
   private static final double BED_CONSTANT = 82;

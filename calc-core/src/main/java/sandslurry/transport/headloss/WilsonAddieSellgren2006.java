@@ -42,7 +42,7 @@ import sandslurry.units.Kind;
  * to the carrier alone; fully suspended sand then loses somewhat more, by {@link EquivalentLiquid}.
  * Without sand it is the carrier exactly.
  */
-public final class WilsonAddieSellgren2006 implements HeadLossModel {
+final class WilsonAddieSellgren2006 implements HeadLossModel {
   private static final double HALF_FRICTION = 0.22;
   private static final double LEAST_POWER = 0.25;
   private static final double GREATEST_POWER = 1.7;

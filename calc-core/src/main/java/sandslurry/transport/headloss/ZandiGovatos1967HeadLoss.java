@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * <p>Range: only flow without saltation, N = ψ/C ≥ 40. Below that the value is too low or without
  * meaning. Without sand it is the clear liquid exactly.
  */
-public final class ZandiGovatos1967HeadLoss implements HeadLossModel {
+final class ZandiGovatos1967HeadLoss implements HeadLossModel {
   private static final Bound INDEX =
       new Bound(
           "index number V^2 sqrt(C_D) / [C g D (s - 1)]",

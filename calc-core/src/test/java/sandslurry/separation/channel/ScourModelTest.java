@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
-import sandslurry.separation.capture.Suspension;
 
 class ScourModelTest {
   private static final Liquid WATER = new Liquid(1000, 1e-3);
@@ -74,14 +73,5 @@ class ScourModelTest {
     assertThatIllegalArgumentException().isThrownBy(() -> new CampScour1946(0));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ScourModels.CAMP.largestScouredM(0, sand(1e-3), WATER, 0.03));
-  }
-
-  @Test
-  void suspensionIsJudgedByTheRatioOfSettlingToShearVelocity() {
-    assertThat(Suspension.of(0.019, 0.02)).isEqualTo(Suspension.STAYS_UP);
-    assertThat(Suspension.of(0.021, 0.02)).isEqualTo(Suspension.FALLS_IN_PART);
-    assertThat(Suspension.of(0.041, 0.02)).isEqualTo(Suspension.FALLS);
-    assertThat(Suspension.of(0.001, 0)).isEqualTo(Suspension.FALLS);
-    assertThat(Suspension.STAYS_UP.words()).isEqualTo("stays up");
   }
 }
