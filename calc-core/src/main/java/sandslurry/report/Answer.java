@@ -205,11 +205,11 @@ public final class Answer {
     Flush flush = stop.flush().get();
     return Optional.of(
         "Flush before every stop: "
-            + units.show(Kind.FLOW, flush.flowM3ps())
+            + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
             + " or more of clean water for "
-            + units.show(Kind.TIME, flush.timeS())
+            + units.showAtLeast(Kind.TIME, flush.timeS())
             + " ("
-            + units.show(Kind.VOLUME, flush.volumeM3())
+            + units.showAtLeast(Kind.VOLUME, flush.volumeM3())
             + ").");
   }
 

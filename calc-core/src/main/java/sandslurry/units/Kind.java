@@ -45,7 +45,7 @@ public final class Kind<Q extends Quantity<Q>> {
   public static final Kind<Speed> FALL = new Kind<>(Measure.SPEED, "mm/s", "ft/min", 3);
 
   /** Volume flow. */
-  public static final Kind<VolumetricFlowRate> FLOW = new Kind<>(Measure.FLOW, "L/s", "gal/min", 4);
+  public static final Kind<VolumetricFlowRate> FLOW = new Kind<>(Measure.FLOW, "L/s", "gal/min", 3);
 
   /** Mass flow of sand. */
   public static final Kind<MassFlowRate> MASS_FLOW =
@@ -62,8 +62,11 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Mass. */
   public static final Kind<Mass> MASS = new Kind<>(Measure.MASS, "kg", "lb", 4);
 
-  /** Volume. */
-  public static final Kind<Volume> VOLUME = new Kind<>(Measure.VOLUME, "m3", "ft3", 3);
+  /** Volume of liquid or slurry. */
+  public static final Kind<Volume> VOLUME = new Kind<>(Measure.VOLUME, "m3", "gal", 3);
+
+  /** Volume of sand in a heap or on a floor. */
+  public static final Kind<Volume> SAND_VOLUME = new Kind<>(Measure.VOLUME, "m3", "yd3", 3);
 
   /** Density. */
   public static final Kind<Density> DENSITY = new Kind<>(Measure.DENSITY, "kg/m3", "lb/ft3", 4);
@@ -142,6 +145,7 @@ public final class Kind<Q extends Quantity<Q>> {
           MASS_PER_HEAD,
           MASS,
           VOLUME,
+          SAND_VOLUME,
           DENSITY,
           VISCOSITY,
           KINEMATIC_VISCOSITY,

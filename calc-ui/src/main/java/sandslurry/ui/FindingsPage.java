@@ -1,47 +1,43 @@
 package sandslurry.ui;
 
+import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Finding;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.design.Problem;
+import sandslurry.report.Answer;
+import sandslurry.report.block.Block;
+import sandslurry.report.block.HtmlBody;
+import sandslurry.report.block.TextView;
+import sandslurry.report.section.Chapters;
 
 /** Findings, problems and cautions as pages of HTML. */
 final class FindingsPage {
+  /** A page of the form has no pictures; its window is drawn with characters. */
+  private static final HtmlBody.Drawings DRAWINGS =
+      new HtmlBody.Drawings() {
+        @Override
+        public String picture(Block.Picture picture) {
+          return "";
+        }
+
+        @Override
+        public String window(Block.Window window) {
+          String text = new TextView(JudgeCommand.REPORT_WIDTH).write(List.of(window));
+          return "<pre>" + HtmlBody.escape(text) + "</pre>";
+        }
+      };
+
   private FindingsPage() {}
 
+  /** The answer as it is printed, and below it every finding. */
   static String findings(Assessment assessment) {
-    StringBuilder html = new StringBuilder();
-    for (Finding finding : assessment.findings()) {
-      html.append(head(finding))
-          .append(line("Why", finding.why()))
-          .append(line("Cure", finding.cure()));
-      html.append("</td></tr></table>");
-    }
-    return html.toString();
-  }
-
-  private static String head(Finding finding) {
-    String colour = HtmlView.colour(Look.of(finding.severity()));
-    return "<table width='100%' cellpadding='5' cellspacing='0' style='margin-bottom:6px'><tr>"
-        + "<td width='86' valign='top' align='center' bgcolor='"
-        + colour
-        + "'><font color='#ffffff'><b>"
-        + finding.severity().name()
-        + "</b></font></td><td bgcolor='#ffffff'><b>"
-        + HtmlView.escape(finding.what())
-        + "</b><br><font color='#555555'>"
-        + HtmlView.escape(place(finding))
-        + "</font>";
-  }
-
-  private static String place(Finding finding) {
-    String topic = finding.topic().word();
-    return finding.element().equals(topic) ? topic : finding.element() + ", " + topic;
-  }
-
-  private static String line(String word, String text) {
-    return text.isEmpty() ? "" : "<br><i>" + word + ":</i> " + HtmlView.escape(text);
+    List<Block> answer = Answer.of(assessment);
+    // Verdict and sentence stand in the banner above.
+    List<Block> page = new ArrayList<>(answer.subList(2, answer.size()));
+    page.add(new Block.Heading(3, "Findings"));
+    page.addAll(Chapters.findings(assessment));
+    return new HtmlBody(DRAWINGS).write(page).replace("/>", ">");
   }
 
   static String problems(List<Problem> problems) {

@@ -200,15 +200,15 @@ final class ReportFile {
   private final class Inline implements HtmlBody.Drawings {
     @Override
     public String picture(Block.Picture picture) {
-      return drawings.drawing(picture.id()).map(this::svg).orElse("");
+      return drawings.drawing(picture.id()).map(d -> svg(picture.id(), d)).orElse("");
     }
 
     @Override
     public String window(Block.Window window) {
-      return svg(ReportDrawings.window(window));
+      return svg("window", ReportDrawings.window(window));
     }
 
-    private String svg(ReportDrawings.Drawing drawing) {
+    private String svg(String id, ReportDrawings.Drawing drawing) {
       try {
         Document document =
             DocumentBuilderFactory.newInstance()
@@ -216,7 +216,7 @@ final class ReportFile {
                 .getDOMImplementation()
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setComment(title);
+        context.setComment("a drawing of the report");
         context.setPrecision(2);
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
         graphics.setSVGCanvasSize(new Dimension(drawing.width(), drawing.height()));
@@ -224,7 +224,10 @@ final class ReportFile {
         StringWriter out = new StringWriter();
         graphics.stream(out, true);
         String text = out.toString();
+        // Names inside a drawing must differ from those of the other drawings of the page.
         return text.substring(text.indexOf("<svg"))
+            .replace("id=\"", "id=\"" + id + "-")
+            .replace("url(#", "url(#" + id + "-")
             .replaceFirst(
                 "<svg",
                 String.format(
