@@ -1,26 +1,33 @@
 package sandslurry.design;
 
-import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.ErrorReportConfiguration;
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import sandslurry.fact.Seen;
+import sandslurry.units.ShownText;
 
 /**
  * The texts of a design as they were typed, right or wrong: the one document behind the file and
@@ -29,10 +36,34 @@ import sandslurry.fact.Seen;
  * <p>Fields are addressed by JSON Pointer (RFC 6901), for example {@code /route/runs/0/length}.
  */
 public final class DesignDocument {
-  private static final ObjectMapper JSON =
-      new ObjectMapper()
-          .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+  private static final int LONGEST_TOKEN = 40;
+
+  /** Numbers keep every figure that was typed; a program that saves them changes none. */
+  private static final JsonMapper JSON =
+      JsonMapper.builder(
+              JsonFactory.builder()
+                  .streamReadConstraints(
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(DocumentLimits.DEPTH)
+                          .maxNameLength(DocumentLimits.FIELD_NAME)
+                          .maxNumberLength(DocumentLimits.NUMBER)
+                          .build())
+                  .errorReportConfiguration(
+                      ErrorReportConfiguration.builder().maxErrorTokenLength(LONGEST_TOKEN).build())
+                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                  .build())
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+          .build();
+
+  /** Where a message of the JSON library tells of itself instead of the file. */
+  private static final Pattern LIBRARY_WORDS =
+      Pattern.compile(
+          "\\[Source: [^;\\]]*; |, from `[^`]*`| \\(bound as [^)]*\\)|: not allowed as per .*$");
+
+  /** Half of a pair of characters, which no encoding can hold; JSON can, as an escape. */
+  private static final Pattern HALF = Pattern.compile("\\p{Cs}");
 
   private final ObjectNode root;
 
@@ -59,6 +90,9 @@ public final class DesignDocument {
    * @throws DesignTextException if the text is not a JSON object, with line and column
    */
   public static DesignDocument parse(String text) throws DesignTextException {
+    if (text.length() > DocumentLimits.BYTES) {
+      throw tooLarge();
+    }
     try {
       // Some editors mark a file as UTF-8 by a character that belongs to no text.
       JsonNode node = JSON.readTree(text.startsWith("\ufeff") ? text.substring(1) : text);
@@ -66,6 +100,8 @@ public final class DesignDocument {
         return new DesignDocument(object);
       }
       throw new DesignTextException("a design file holds one JSON object { ... }");
+    } catch (NumberFormatException e) {
+      throw noNumber(e);
     } catch (JsonProcessingException e) {
       String where =
           e.getLocation() == null
@@ -75,8 +111,23 @@ public final class DesignDocument {
                   + ", column "
                   + e.getLocation().getColumnNr()
                   + ": ";
-      throw new DesignTextException(where + e.getOriginalMessage());
+      throw new DesignTextException(
+          ShownText.message(where + LIBRARY_WORDS.matcher(e.getOriginalMessage()).replaceAll("")));
     }
+  }
+
+  /** A number that no machine can hold, such as one with fifty figures in its exponent. */
+  private static DesignTextException noNumber(NumberFormatException e) {
+    return new DesignTextException(
+        ShownText.message(
+            e.getMessage()
+                .replace(
+                    " can not be deserialized as `java.math.BigDecimal`, reason",
+                    " is no number")));
+  }
+
+  private static DesignTextException tooLarge() {
+    return new DesignTextException("it holds more than " + DocumentLimits.BYTES + " bytes");
   }
 
   /**
@@ -88,34 +139,39 @@ public final class DesignDocument {
    * @throws DesignTextException if the file is not JSON in UTF-8
    */
   public static DesignDocument load(Path file) throws IOException, DesignTextException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(in);
+    }
+  }
+
+  /**
+   * Reads a design from a stream, such as standard input; no more of it than a design may hold.
+   *
+   * @param in the stream, in UTF-8; it stays open
+   * @return the document
+   * @throws IOException if it cannot be read
+   * @throws DesignTextException if it is not JSON in UTF-8
+   */
+  public static DesignDocument read(InputStream in) throws IOException, DesignTextException {
+    byte[] bytes = in.readNBytes(DocumentLimits.BYTES + 1);
+    if (bytes.length > DocumentLimits.BYTES) {
+      throw tooLarge();
+    }
     try {
-      return parse(Files.readString(file, StandardCharsets.UTF_8));
+      return parse(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (CharacterCodingException e) {
       throw new DesignTextException("a design file is a text in UTF-8, and this is none");
     }
   }
 
   /**
-   * Writes the document to a file, whole or not at all: a temporary file in the same folder is
-   * filled and then renamed.
+   * Writes the document to a file, whole or not at all, as {@link WholeFile} does.
    *
    * @param file the file, which may exist
    * @throws IOException if it cannot be written; an existing file is then as it was
    */
   public void save(Path file) throws IOException {
-    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-    Path temporary =
-        target.resolveSibling(target.getFileName() + ".part" + ProcessHandle.current().pid());
-    try {
-      Files.writeString(temporary, toString(), StandardCharsets.UTF_8);
-      try {
-        Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
-      }
-    } finally {
-      Files.deleteIfExists(temporary);
-    }
+    WholeFile.write(file, toString().getBytes(StandardCharsets.UTF_8));
   }
 
   /**
@@ -196,7 +252,7 @@ public final class DesignDocument {
    * @return the changed document, or this one when there is nothing at that place
    */
   public DesignDocument without(String pointer) {
-    if (!has(pointer)) {
+    if (pointer.isEmpty() || !has(pointer)) {
       return this;
     }
     ObjectNode copy = root.deepCopy();
@@ -330,7 +386,10 @@ public final class DesignDocument {
     printer.indentArraysWith(indenter);
     printer.indentObjectsWith(indenter);
     try {
-      return JSON.writer(printer).writeValueAsString(root) + "\n";
+      String text = JSON.writer(printer).writeValueAsString(root) + "\n";
+      return HALF.matcher(text)
+          .replaceAll(
+              half -> String.format(Locale.ROOT, "\\\\u%04x", (int) half.group().charAt(0)));
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree of texts can always be written", e);
     }

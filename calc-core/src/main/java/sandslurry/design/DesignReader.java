@@ -11,10 +11,18 @@ final class DesignReader {
 
   static Reading read(ObjectNode root) {
     List<Problem> problems = new ArrayList<>();
+    ObjectNode within = DocumentLimits.within(root, problems);
+    List<String> refused = problems.stream().map(Problem::field).toList();
     Optional<Design> design =
         DesignFields.DESIGN.read(
-            new JsonTree(root),
-            (field, value, message) -> problems.add(new Problem(field, value, message)));
-    return new Reading(problems.isEmpty() ? design : Optional.empty(), problems);
+            new JsonTree(within),
+            (field, value, message) -> {
+              // What was refused stands as null: its reason is told already.
+              if (!refused.contains(field)) {
+                problems.add(new Problem(field, value, message));
+              }
+            });
+    return new Reading(
+        problems.isEmpty() ? design : Optional.empty(), DocumentLimits.first(problems));
   }
 }

@@ -1,5 +1,6 @@
 package sandslurry.design;
 
+import java.util.Locale;
 import java.util.Optional;
 import sandslurry.design.PlantSpec.Prices;
 import sandslurry.fact.Field;
@@ -50,7 +51,11 @@ final class PriceFields extends Fields<Prices> {
   private Field<Optional<Range>> price(
       String name, String label, String price, Type<Double> amount, String... per) {
     return optional(
-        name, new PerFields(price, amount, per), "not known", label, label.toLowerCase());
+        name,
+        new PerFields(price, amount, per),
+        "not known",
+        label,
+        label.toLowerCase(Locale.ROOT));
   }
 
   @Override

@@ -14,6 +14,7 @@ import sandslurry.fact.Seen;
 import sandslurry.fact.Span;
 import sandslurry.fact.Tree;
 import sandslurry.fact.Type;
+import sandslurry.units.ShownText;
 
 /**
  * An input as it was typed, or the default that counts because nothing was typed.
@@ -26,6 +27,10 @@ import sandslurry.fact.Type;
  */
 public record TypedInput(
     String part, String label, String text, Optional<String> si, boolean assumed) {
+  /** Puts the text on one line, without characters that cannot be seen. */
+  public TypedInput {
+    text = ShownText.escaped(text.replaceAll("\\s+", " "));
+  }
 
   /** Every input of a design in the order of its fields. */
   static List<TypedInput> all(Tree root) {

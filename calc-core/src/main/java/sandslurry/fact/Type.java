@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import sandslurry.units.Measure;
+import sandslurry.units.ShownText;
 import sandslurry.units.UnitTextException;
 
 /**
@@ -122,7 +123,7 @@ public final class Type<S> extends Content<S> {
   }
 
   /**
-   * Any text.
+   * Any text; characters that cannot be seen are read as their escapes.
    *
    * @return the type
    */
@@ -137,7 +138,7 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public static Type<String> text(String wanted) {
-    return new Type<>(text -> text, wanted, like -> "", Map.of(), false);
+    return new Type<>(ShownText::escaped, wanted, like -> "", Map.of(), false);
   }
 
   /**
@@ -152,7 +153,7 @@ public final class Type<S> extends Content<S> {
           if (text.isBlank()) {
             throw new UnitTextException("must not be blank: " + wanted);
           }
-          return text.strip();
+          return ShownText.escaped(text.strip());
         },
         wanted,
         like -> "",

@@ -371,7 +371,12 @@ public final class Measure<Q extends Quantity<Q>> {
     NumberText read = NumberText.split(text);
     if (read.rest().isEmpty() && find("").isEmpty()) {
       throw new UnitTextException(
-          "\"" + text.strip() + "\" has no unit: write a " + name + " such as " + examples(text));
+          "\""
+              + ShownText.brief(text.strip())
+              + "\" has no unit: write a "
+              + name
+              + " such as "
+              + examples(ShownText.brief(text)));
     }
     return Quantities.getQuantity(read.number(), entry(read.rest()).unit());
   }
@@ -431,20 +436,20 @@ public final class Measure<Q extends Quantity<Q>> {
 
   private String refusal(String spelling) {
     String known = symbols();
+    String shown = "\"" + ShownText.brief(spelling) + "\"";
     return ALL.stream()
         .filter(other -> other != this && other.find(spelling).isPresent())
         .findFirst()
         .map(
             other ->
-                "\""
-                    + spelling
-                    + "\" is a unit of "
+                shown
+                    + " is a unit of "
                     + other.name
                     + ", but a "
                     + name
                     + " is needed here: "
                     + known)
-        .orElseGet(() -> "\"" + spelling + "\" is not a unit of " + name + " known here: " + known);
+        .orElseGet(() -> shown + " is not a unit of " + name + " known here: " + known);
   }
 
   private String symbols() {

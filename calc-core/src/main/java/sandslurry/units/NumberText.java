@@ -32,6 +32,9 @@ record NumberText(double number, String rest) {
   /** A unit that itself begins with a figure, {@code 1/min}, apart from the number before it. */
   private static final Pattern RECIPROCAL = Pattern.compile("\\s+1 ?/ ?[a-z].*");
 
+  /** A figure other than 0 before the exponent: the number is not nothing. */
+  private static final Pattern NOT_NOUGHT = Pattern.compile("^[^eE]*[1-9]");
+
   private static final double PLAIN_FROM = 1e-4;
   private static final double PLAIN_BELOW = 1e7;
 
@@ -41,20 +44,31 @@ record NumberText(double number, String rest) {
     if (fraction.matches()) {
       double whole = fraction.group(1) == null ? 0 : Double.parseDouble(fraction.group(1));
       double part = Double.parseDouble(fraction.group(2)) / Double.parseDouble(fraction.group(3));
-      return new NumberText(whole + part, rest(stripped, fraction.group(4)));
+      return new NumberText(finite(whole + part, stripped), rest(stripped, fraction.group(4)));
     }
     Matcher decimal = DECIMAL.matcher(stripped);
     if (!decimal.matches()) {
       throw new UnitTextException(
           stripped.isEmpty()
               ? "nothing is written here: a number with a unit is needed"
-              : "\"" + stripped + "\" does not start with a number");
+              : quoted(stripped) + " does not start with a number");
     }
     double number = Double.parseDouble(decimal.group(1));
-    if (!Double.isFinite(number)) {
-      throw new UnitTextException("\"" + stripped + "\" is too large to be a number here");
+    if (number == 0 && NOT_NOUGHT.matcher(decimal.group(1)).find()) {
+      throw new UnitTextException(quoted(stripped) + " is too small to be told from 0");
     }
-    return new NumberText(number, rest(stripped, decimal.group(2)));
+    return new NumberText(finite(number, stripped), rest(stripped, decimal.group(2)));
+  }
+
+  private static double finite(double number, String text) {
+    if (!Double.isFinite(number)) {
+      throw new UnitTextException(quoted(text) + " is too large to be a number here");
+    }
+    return number;
+  }
+
+  private static String quoted(String text) {
+    return "\"" + ShownText.brief(text) + "\"";
   }
 
   private static String rest(String text, String rest) {
@@ -62,9 +76,8 @@ record NumberText(double number, String rest) {
     boolean figure = !unit.isEmpty() && ".,0123456789".indexOf(unit.charAt(0)) >= 0;
     if (figure && !RECIPROCAL.matcher(rest).matches()) {
       throw new UnitTextException(
-          "\""
-              + text
-              + "\" is not one number: write the decimal mark as a point and no thousands mark");
+          quoted(text)
+              + " is not one number: write the decimal mark as a point and no thousands mark");
     }
     return unit;
   }

@@ -156,9 +156,26 @@ class ArchitectureTest {
     noClasses()
         .that()
         .doNotHaveSimpleName("DesignDocument")
+        .and()
+        .doNotHaveSimpleName("WholeFile")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.nio.file..")
+        .check(CLASSES);
+  }
+
+  /** A number must not be written in other figures, nor a name spelled otherwise, abroad. */
+  @Test
+  void noTextFollowsTheLanguageOfTheComputer() {
+    noClasses()
+        .should()
+        .callMethod(String.class, "format", String.class, Object[].class)
+        .orShould()
+        .callMethod(String.class, "formatted", Object[].class)
+        .orShould()
+        .callMethod(String.class, "toLowerCase")
+        .orShould()
+        .callMethod(String.class, "toUpperCase")
         .check(CLASSES);
   }
 }

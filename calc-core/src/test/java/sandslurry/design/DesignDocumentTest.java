@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -150,12 +152,11 @@ class DesignDocumentTest {
     Path file = folder.resolve("line.json");
     line().save(file);
     String before = Files.readString(file);
-    // A folder in the place of the temporary file makes writing fail for every user, root too.
-    Path blocker = folder.resolve("line.json.part" + ProcessHandle.current().pid());
-    Files.createDirectory(blocker);
-    Files.writeString(blocker.resolve("inside"), "x");
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
     assertThatThrownBy(() -> line().with("/title", "other").save(file))
-        .isInstanceOf(IOException.class);
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("protected against writing");
+    assertThat(names()).containsExactly("line.json");
     assertThat(Files.readString(file)).isEqualTo(before);
   }
 
@@ -185,5 +186,84 @@ class DesignDocumentTest {
     assertThat(Files.isSymbolicLink(link)).isTrue();
     assertThat(DesignDocument.load(real).text("/title")).isEqualTo("changed");
     assertThat(names()).containsExactly("link.json", "real.json");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1e400",
+        "1E-400",
+        "0.1",
+        "1.10",
+        "100.0",
+        "12345678901234567890.123456789",
+        "1e5",
+        "-0.25",
+        "9007199254740993",
+        "3"
+      })
+  void aNumberIsSavedAsTheNumberThatItWas(String number) throws DesignTextException {
+    DesignDocument document = DesignDocument.parse("{\"flow\": {\"design\": " + number + "}}");
+    DesignDocument again = DesignDocument.parse(document.with("/title", "other").toString());
+    assertThat(new BigDecimal(again.json("/flow/design"))).isEqualTo(new BigDecimal(number));
+    assertThat(document.json("/flow/design")).doesNotContain("\"");
+  }
+
+  @Test
+  void halfOfAPairOfCharactersSurvivesASave() throws Exception {
+    DesignDocument half = line().with("/title", "a\ud800b").with("/notes", "\udc00");
+    Path file = folder.resolve("half.json");
+    half.save(file);
+    assertThat(DesignDocument.load(file)).isEqualTo(half);
+    assertThat(half.read().design().orElseThrow().title()).isEqualTo("a\\ud800b");
+  }
+
+  @Test
+  void nullIsAProblemAndNotAFieldThatIsLeftOut() throws DesignTextException {
+    for (String place : new String[] {"/notes", "/pump", "/route/runs/0", "/flow/minimum"}) {
+      DesignDocument with = line().with(place, "here");
+      DesignDocument spoilt = DesignDocument.parse(with.toString().replace("\"here\"", "null"));
+      assertThat(spoilt.read().problems())
+          .as(place)
+          .anyMatch(p -> p.field().equals(place) && p.message().startsWith("is null"));
+    }
+  }
+
+  @Test
+  void aProblemNeverRepeatsALongValueNorCharactersThatCannotBeSeen() {
+    for (String value :
+        new String[] {
+          "9".repeat(10_000), "x".repeat(10_000), "3 " + "y".repeat(390), "\u202e3 m"
+        }) {
+      DesignDocument spoilt = line().with("/flow/design", value).with("/pump/kind", value);
+      assertThat(spoilt.read().problems())
+          .isNotEmpty()
+          .allMatch(p -> p.toString().length() < 900)
+          .noneMatch(p -> p.toString().contains("\u202e"));
+      assertThat(spoilt.text("/flow/design")).isEqualTo(value);
+    }
+  }
+
+  @Test
+  void whatIsTooLargeIsRefusedWithTheNumberThatIsAllowed() {
+    DesignDocument large = line();
+    for (int i = 0; i < 201; i++) {
+      large = large.insert("/pump/curve", 0, "{}");
+    }
+    assertThat(large.with("/title", "t".repeat(401)).read().problems())
+        .extracting(Problem::toString)
+        .anyMatch(p -> p.matches("/pump/curve: has 20\\d entries: at most 200 are allowed"))
+        .contains("/title: has 401 characters: at most 400 are allowed")
+        .noneMatch(p -> p.startsWith("/pump/curve/"));
+  }
+
+  @Test
+  void thousandsOfProblemsAreCountedNotListed() {
+    DesignDocument spoilt = line().without("/pump");
+    for (int i = 0; i < 60; i++) {
+      spoilt = spoilt.with("/x" + i, "1").with("/flow/y" + i, "1").with("/sand/z" + i, "1");
+    }
+    assertThat(spoilt.read().problems()).hasSize(101);
+    assertThat(spoilt.read().problems().get(100).message()).contains("80 more problems");
   }
 }

@@ -344,7 +344,7 @@ class DesignReadingTest {
           /flow/design       | [1]        |      | must be a text
           /flow/design       | ""         |      | nothing is written here
           /flow/design       | "  "       | '  ' | nothing is written here
-          /flow/design       | null       |      | is missing
+          /flow/design       | null       |      | is null
           /flow/design       | 460        | 460  | has no unit
           /title             | {}         |      | must be a text
           /sand/gradation    | {}         |      | must be a text

@@ -1,17 +1,43 @@
 package sandslurry.ui;
 
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
-import javax.swing.SwingWorker;
+import java.util.function.Function;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import sandslurry.assessment.Assessment;
 import sandslurry.design.Design;
 
-/** Evaluates off the event thread, once typing has paused; only the newest request is answered. */
+/**
+ * Evaluates off the event thread, once typing has paused; only the newest request is answered. One
+ * design is evaluated at a time: a superseded one is told to stop, and one that still waits is
+ * never begun.
+ */
 final class BackgroundEvaluation implements Evaluator {
   private static final int PAUSE_MS = 150;
 
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          task -> {
+            Thread thread = new Thread(task, "evaluation");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final Function<Design, Assessment> evaluation;
   private int newest;
   private Timer pause;
+  private Future<?> running;
+
+  /**
+   * Makes the evaluator.
+   *
+   * @param evaluation evaluates one design
+   */
+  BackgroundEvaluation(Function<Design, Assessment> evaluation) {
+    this.evaluation = evaluation;
+  }
 
   @Override
   public void request(Design design, Consumer<Outcome> done) {
@@ -28,25 +54,23 @@ final class BackgroundEvaluation implements Evaluator {
     if (pause != null) {
       pause.stop();
     }
+    if (running != null) {
+      running.cancel(true);
+    }
   }
 
   private void start(Design design, int number, Consumer<Outcome> done) {
-    new SwingWorker<Outcome, Void>() {
-      @Override
-      protected Outcome doInBackground() {
-        return Outcome.of(design);
-      }
-
-      @Override
-      protected void done() {
-        if (number == newest) {
-          try {
-            done.accept(get());
-          } catch (InterruptedException | ExecutionException e) {
-            throw new IllegalStateException(e);
-          }
-        }
-      }
-    }.execute();
+    running =
+        worker.submit(
+            () -> {
+              // An outcome there is always, whatever happens, so that nothing waits for ever.
+              Outcome outcome = Outcome.of(design, evaluation);
+              SwingUtilities.invokeLater(
+                  () -> {
+                    if (number == newest) {
+                      done.accept(outcome);
+                    }
+                  });
+            });
   }
 }

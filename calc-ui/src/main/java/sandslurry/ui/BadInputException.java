@@ -2,23 +2,22 @@ package sandslurry.ui;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.MalformedInputException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignTextException;
+import sandslurry.units.ShownText;
 
 /** An input that cannot be used; the message is all that a person needs. */
 final class BadInputException extends Exception {
   private static final long serialVersionUID = 1L;
 
   BadInputException(String message) {
-    super(message);
+    super(ShownText.lines(message));
   }
 
   /** Loads a design file, with every way of failing said in words. */
@@ -42,13 +41,7 @@ final class BadInputException extends Exception {
   /** Reads a design from standard input. */
   static DesignDocument read(InputStream in) throws BadInputException {
     try {
-      return DesignDocument.parse(
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .decode(ByteBuffer.wrap(in.readAllBytes()))
-              .toString());
-    } catch (CharacterCodingException e) {
-      throw new BadInputException("standard input is not text in UTF-8");
+      return DesignDocument.read(in);
     } catch (DesignTextException e) {
       throw new BadInputException("standard input is not a design: " + e.getMessage());
     } catch (IOException e) {
@@ -57,6 +50,9 @@ final class BadInputException extends Exception {
   }
 
   static String reason(IOException e) {
+    if (e instanceof FileSystemException told && told.getReason() != null) {
+      return told.getReason();
+    }
     if (e instanceof AccessDeniedException) {
       return "access denied";
     }

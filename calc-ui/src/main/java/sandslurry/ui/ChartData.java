@@ -17,6 +17,7 @@ import sandslurry.assessment.Severity;
  * @param shares whether the vertical axis goes from 0 to 100
  * @param right what stands on a second vertical axis, with the unit; empty without one
  * @param rightSeries the curves that belong to it
+ * @param top where the vertical axis ends at the latest; 0 for wherever the curves end
  */
 record ChartData(
     String title,
@@ -29,18 +30,19 @@ record ChartData(
     List<Band> bands,
     boolean shares,
     String right,
-    List<Series> rightSeries) {
+    List<Series> rightSeries,
+    double top) {
   /** End of the name of a group whose bars are hatched. */
   static final String HATCHED = ", out of range";
 
   static ChartData lines(String title, String x, String y, boolean logX, List<Series> series) {
     return new ChartData(
-        title, x, y, logX, series, List.of(), List.of(), List.of(), false, "", List.of());
+        title, x, y, logX, series, List.of(), List.of(), List.of(), false, "", List.of(), 0);
   }
 
   static ChartData bars(String title, String x, String y, List<Bar> bars, List<Level> levels) {
     return new ChartData(
-        title, x, y, false, List.of(), bars, levels, List.of(), false, "", List.of());
+        title, x, y, false, List.of(), bars, levels, List.of(), false, "", List.of(), 0);
   }
 
   /** Copies the lists. */
@@ -54,12 +56,13 @@ record ChartData(
 
   ChartData withBands(List<Band> stretches) {
     return new ChartData(
-        title, x, y, logX, series, bars, levels, stretches, shares, right, rightSeries);
+        title, x, y, logX, series, bars, levels, stretches, shares, right, rightSeries, top);
   }
 
   /** With the whole of the vertical axis from 0 to 100 per cent. */
   ChartData withShares() {
-    return new ChartData(title, x, y, logX, series, bars, levels, bands, true, right, rightSeries);
+    return new ChartData(
+        title, x, y, logX, series, bars, levels, bands, true, right, rightSeries, top);
   }
 
   /** With a second vertical axis for curves of their own; without curves it stays away. */
@@ -75,7 +78,14 @@ record ChartData(
         bands,
         shares,
         curves.isEmpty() ? "" : axis,
-        curves);
+        curves,
+        top);
+  }
+
+  /** With a vertical axis that ends there at the latest, whatever runs on beyond it. */
+  ChartData withTop(double most) {
+    return new ChartData(
+        title, x, y, logX, series, bars, levels, bands, shares, right, rightSeries, most);
   }
 
   /** How a curve is painted; never by colour alone. */
@@ -89,7 +99,7 @@ record ChartData(
   }
 
   /**
-   * A curve.
+   * A curve. One without points keeps its place, so that the others keep their colours.
    *
    * @param name its name
    * @param style how it is painted
@@ -109,10 +119,11 @@ record ChartData(
    * A bar.
    *
    * @param group the group whose bars look alike
+   * @param colour which of the colours the group has, in every chart the same
    * @param name its name
    * @param value its length
    */
-  record Bar(String group, String name, double value) {}
+  record Bar(String group, int colour, String name, double value) {}
 
   /**
    * A stretch of the horizontal axis.

@@ -14,8 +14,10 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import javax.swing.UIManager;
 import org.jfree.chart.ChartFactory;
@@ -62,7 +64,8 @@ final class ChartPainter {
     new Color(0xE69F00),
     new Color(0x009E73),
     new Color(0xCC79A7),
-    new Color(0x999999)
+    new Color(0x999999),
+    new Color(0xD55E00)
   };
 
   private static final Line2D LEGEND_LINE = new Line2D.Double(-16, 0, 16, 0);
@@ -141,6 +144,12 @@ final class ChartPainter {
     if (data.shares()) {
       plot.getRangeAxis().setRange(0, 102);
     }
+    plain((NumberAxis) plot.getDomainAxis());
+    plain((NumberAxis) plot.getRangeAxis());
+    double reached = plot.getRangeAxis().getUpperBound();
+    if (data.top() > 0 && reached > data.top()) {
+      plot.getRangeAxis().setUpperBound(data.top());
+    }
     if (!data.right().isEmpty()) {
       addRight(plot, data);
     }
@@ -148,7 +157,7 @@ final class ChartPainter {
     if (data.logX()) {
       LogAxis axis = new LogAxis(data.x());
       axis.setBase(2);
-      axis.setNumberFormatOverride(new DecimalFormat("0.###"));
+      axis.setNumberFormatOverride(numbers());
       axis.setLabelFont(plot.getDomainAxis().getLabelFont());
       axis.setTickLabelFont(plot.getDomainAxis().getTickLabelFont());
       plot.setDomainAxis(axis);
@@ -171,6 +180,7 @@ final class ChartPainter {
     XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
     for (int i = 0; i < curves.size(); i++) {
       ChartData.Style style = curves.get(i).style();
+      renderer.setSeriesVisible(i, !curves.get(i).points().isEmpty());
       boolean only = style == ChartData.Style.POINTS;
       renderer.setSeriesLinesVisible(i, !only);
       renderer.setSeriesShapesVisible(i, only || style == ChartData.Style.MARKED);
@@ -192,6 +202,16 @@ final class ChartPainter {
     plot.setRenderer(1, renderer(data.rightSeries(), data.series().size()));
     plot.mapDatasetToRangeAxis(1, 1);
     axis.setAutoRangeIncludesZero(true);
+    plain(axis);
+  }
+
+  /** Numbers as everywhere else in the program, whatever the language of the computer. */
+  private static void plain(NumberAxis axis) {
+    axis.setNumberFormatOverride(numbers());
+  }
+
+  private static DecimalFormat numbers() {
+    return new DecimalFormat("0.######", DecimalFormatSymbols.getInstance(Locale.ROOT));
   }
 
   /** Tinted stretches behind the curves, each with its words written upwards. */
@@ -252,13 +272,7 @@ final class ChartPainter {
     return shapes[index % shapes.length];
   }
 
-  /** Groups of a family share their colour; the hatched one is outside its published range. */
-  private static String family(String group) {
-    return group.endsWith(ChartData.HATCHED)
-        ? group.substring(0, group.length() - ChartData.HATCHED.length())
-        : group;
-  }
-
+  /** Groups of one colour belong together; the hatched one is outside its published range. */
   private static Paint fill(String group, int index) {
     Color colour = FILLS[index % FILLS.length];
     if (!group.endsWith(ChartData.HATCHED)) {
@@ -281,14 +295,12 @@ final class ChartPainter {
   private static JFreeChart bars(ChartData data, Font font, boolean paper) {
     DefaultCategoryDataset set = new DefaultCategoryDataset();
     List<String> groups = new ArrayList<>();
-    List<String> families = new ArrayList<>();
+    List<Integer> colours = new ArrayList<>();
     for (ChartData.Bar bar : data.bars()) {
       set.addValue(bar.value(), bar.group(), bar.name());
       if (!groups.contains(bar.group())) {
         groups.add(bar.group());
-      }
-      if (!families.contains(family(bar.group()))) {
-        families.add(family(bar.group()));
+        colours.add(bar.colour());
       }
     }
     JFreeChart chart =
@@ -300,7 +312,7 @@ final class ChartPainter {
     StackedBarRenderer renderer = new StackedBarRenderer();
     for (int i = 0; i < groups.size(); i++) {
       String group = groups.get(i);
-      int index = families.indexOf(family(group));
+      int index = colours.get(i);
       boolean hatched = group.endsWith(ChartData.HATCHED);
       renderer.setSeriesPaint(i, paper && hatched ? Color.WHITE : fill(group, index));
       renderer.setSeriesOutlinePaint(
@@ -316,6 +328,7 @@ final class ChartPainter {
     names.setCategoryMargin(0.25);
     NumberAxis values = (NumberAxis) plot.getRangeAxis();
     values.setUpperMargin(0.08);
+    plain(values);
     double greatest = data.bars().stream().mapToDouble(ChartData.Bar::value).max().orElse(1);
     for (ChartData.Level level : data.levels()) {
       greatest = Math.max(greatest, level.value());

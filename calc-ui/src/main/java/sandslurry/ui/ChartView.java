@@ -38,7 +38,7 @@ final class ChartView {
     Look.named(table, name + " numbers", title + ", numbers");
     asTable.setName(name + " as table");
     asTable.addActionListener(event -> turn());
-    table.setEnabled(false);
+    table.setCellSelectionEnabled(true);
     stack.add(canvas, CHART);
     stack.add(new JScrollPane(table), TABLE);
     stack.add(nothing, NOTHING);
@@ -80,7 +80,7 @@ final class ChartView {
   private static DefaultTableModel numbers(ChartData data) {
     boolean curves = data.bars().isEmpty();
     DefaultTableModel rows =
-        new DefaultTableModel(new String[] {curves ? "curve" : "part", data.x(), data.y()}, 0);
+        new Numbers(new String[] {curves ? "curve" : "part", data.x(), data.y()});
     if (!data.right().isEmpty()) {
       rows.addColumn(data.right());
     }
@@ -101,6 +101,19 @@ final class ChartView {
 
   private static String text(double number) {
     return String.format(java.util.Locale.ROOT, "%.4g", number);
+  }
+
+  /** Numbers to be read and copied, not changed. */
+  @SuppressWarnings("serial")
+  private static final class Numbers extends DefaultTableModel {
+    Numbers(String[] heads) {
+      super(heads, 0);
+    }
+
+    @Override
+    public boolean isCellEditable(int row, int column) {
+      return false;
+    }
   }
 
   /** Paints the chart as large as there is room, sharp at every scale of the screen. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.DilutionCurve;
@@ -13,6 +14,7 @@ import sandslurry.assessment.LineState;
 import sandslurry.assessment.PumpResult;
 import sandslurry.assessment.RunState;
 import sandslurry.assessment.Severity;
+import sandslurry.assessment.StateResult;
 import sandslurry.design.Design;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
@@ -64,31 +66,83 @@ final class Charts {
     series.add(new Series("line with sand", Style.SOLID, moving));
     series.add(new Series("line over a bed, not for design", Style.DOTTED, overBed));
     series.add(new Series("carrier alone, head of carrier", Style.DASHED, liquid));
-    assessment.pump().ifPresent(pump -> addPump(series, pump));
+    addPump(series, assessment.pump());
     series.add(new Series("flows judged", Style.POINTS, judged(line)));
-    series.removeIf(s -> s.points().isEmpty());
+    series.add(new Series("states that fail", Style.POINTS, states(s -> s == Severity.FAIL)));
+    series.add(new Series("other states judged", Style.POINTS, states(s -> s != Severity.FAIL)));
+    double worthwhile =
+        series.stream()
+            .filter(s -> s.points() != overBed)
+            .flatMap(s -> s.points().stream())
+            .mapToDouble(Point::y)
+            .max()
+            .orElse(0);
     return Optional.of(
         ChartData.lines(
-            "System curve and pump",
-            axis("Flow of mixture", Kind.FLOW),
-            axis("Head of mixture", Kind.HEAD),
-            false,
-            series));
+                "System curve and pump",
+                axis("Flow of mixture", Kind.FLOW),
+                axis("Head of mixture", Kind.HEAD),
+                false,
+                series)
+            .withTop(1.1 * worthwhile));
   }
 
-  private void addPump(List<Series> series, PumpResult pump) {
+  /** Where pump and line run in the states of some verdicts, beside the flows of every line. */
+  private List<Point> states(Predicate<Severity> wanted) {
+    return assessment.service().states().stream()
+        .filter(StateResult::asked)
+        .filter(state -> wanted.test(state.severity()))
+        .flatMap(state -> state.point().stream())
+        .map(
+            p ->
+                new Point(
+                    Kind.FLOW.number(units, p.flowM3ps()), Kind.HEAD.number(units, p.headM())))
+        .toList();
+  }
+
+  /**
+   * The velocity in every state as a share of the one that it needs: the state that fails falls
+   * short of 100 %.
+   */
+  Optional<ChartData> states() {
+    List<Bar> bars = new ArrayList<>();
+    for (StateResult state : assessment.service().states()) {
+      if (state.point().isPresent() && state.point().get().toPassMps().isPresent()) {
+        StateResult.Point point = state.point().get();
+        bars.add(
+            new Bar(
+                state.severity().name(),
+                colour(state.severity()),
+                state.name() + ", " + point.run(),
+                Kind.PERCENT.number(units, point.velocityMps() / point.toPassMps().getAsDouble())));
+      }
+    }
+    return bars.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            ChartData.bars(
+                "Velocity in every state, in the run that is closest to plugging",
+                "State",
+                axis("Velocity of the velocity required", Kind.PERCENT),
+                bars,
+                List.of(new Level("required", Kind.PERCENT.number(units, 1)))));
+  }
+
+  private void addPump(List<Series> series, Optional<PumpResult> pump) {
     series.add(
         new Series(
             "pump with sand",
             Style.DASH_DOT,
-            pump.curve().stream()
+            pump.stream()
+                .flatMap(p -> p.curve().stream())
                 .map(p -> new Point(number(Kind.FLOW, p.flow()), number(Kind.HEAD, p.head())))
                 .toList()));
     series.add(
         new Series(
             "duty",
             Style.POINTS,
-            pump.duties().stream()
+            pump.stream()
+                .flatMap(p -> p.duties().stream())
                 .map(d -> new Point(number(Kind.FLOW, d.flow()), number(Kind.HEAD, d.head())))
                 .toList()));
   }
@@ -145,6 +199,7 @@ final class Charts {
       bars.add(
           new Bar(
               entry.role() == Role.SHOWN || inside ? group : group + ChartData.HATCHED,
+              entry.role().ordinal(),
               entry.model().name(),
               velocity(entry.valueMps())));
     }
@@ -164,6 +219,16 @@ final class Charts {
             axis("Velocity", Kind.VELOCITY),
             bars,
             levels));
+  }
+
+  /** The colours of bars by verdict: blue, orange and vermilion, which all can tell apart. */
+  private static int colour(Severity severity) {
+    return switch (severity) {
+      case NOTE -> 5;
+      case PASS -> 0;
+      case CAUTION -> 2;
+      case FAIL -> 6;
+    };
   }
 
   private Level level(String name, double velocityMps) {
@@ -196,7 +261,6 @@ final class Charts {
     series.add(new Series("velocity in the line", Style.SOLID, velocity));
     series.add(new Series("velocity from which turbulence carries it", Style.DASHED, needed));
     series.add(new Series("passes", Style.POINTS, passes));
-    series.removeIf(s -> s.points().isEmpty());
     return Optional.of(
         ChartData.lines(
                 "What dilution does",

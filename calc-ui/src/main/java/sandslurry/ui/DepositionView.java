@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -11,6 +12,8 @@ import sandslurry.assessment.Assessment;
 
 /** The deposition correlations beside each other, for a run and a flow that can be chosen. */
 final class DepositionView {
+  private static final String EVERY_STATE = "every state that was judged";
+
   private final ChartView chart = new ChartView("deposition chart", "Deposition velocities");
   private final JComboBox<String> run = new JComboBox<>();
   private final JComboBox<String> flow = new JComboBox<>();
@@ -51,7 +54,12 @@ final class DepositionView {
         flow,
         shown
             .flatMap(Assessment::line)
-            .map(line -> line.states().stream().map(s -> s.flowCase().words()).toList())
+            .map(
+                line ->
+                    Stream.concat(
+                            line.states().stream().map(s -> s.flowCase().words()),
+                            Stream.of(EVERY_STATE))
+                        .toList())
             .orElse(List.of()));
     taking = false;
     if (shown.isEmpty()) {
@@ -63,8 +71,13 @@ final class DepositionView {
 
   private void paint() {
     if (!taking && assessment.isPresent()) {
+      boolean everyState = EVERY_STATE.equals(flow.getSelectedItem());
+      run.setEnabled(!everyState);
+      Charts charts = new Charts(assessment.get());
       chart.show(
-          new Charts(assessment.get()).deposition(run.getSelectedIndex(), flow.getSelectedIndex()),
+          everyState
+              ? charts.states()
+              : charts.deposition(run.getSelectedIndex(), flow.getSelectedIndex()),
           "No sand is carried here, so there is no deposition velocity.");
     }
   }

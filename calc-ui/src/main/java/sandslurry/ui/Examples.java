@@ -36,7 +36,16 @@ final class Examples {
     }
   }
 
+  /** Read once, so that the window need not read files. */
+  private static final class Held {
+    static final List<Example> ALL = load();
+  }
+
   static List<Example> all() {
+    return Held.ALL;
+  }
+
+  private static List<Example> load() {
     URL folder = Examples.class.getResource("examples/");
     if (folder == null) {
       return List.of();

@@ -38,7 +38,7 @@ final class FieldNames {
   static String words(String pointer) {
     List<String> words = new ArrayList<>();
     for (String part : pointer.substring(Math.min(1, pointer.length())).split("/")) {
-      if (part.matches("\\d+") && !words.isEmpty()) {
+      if (part.matches("\\d{1,6}") && !words.isEmpty()) {
         String list = words.remove(words.size() - 1);
         words.add(ENTRIES.getOrDefault(list, list) + " " + (Integer.parseInt(part) + 1));
       } else {

@@ -308,7 +308,7 @@ final class FieldRows {
               "part " + field.name(),
               document -> document.has(place.get()),
               document -> document.withPart(place.get(), "{}"),
-              document -> document.without(place.get())));
+              () -> List.of(place.get())));
     }
     new FieldRows(model, section, place, inside).add(part);
   }

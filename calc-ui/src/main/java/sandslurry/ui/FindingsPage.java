@@ -45,7 +45,7 @@ final class FindingsPage {
     for (Problem problem : problems) {
       String link =
           "<a href='"
-              + problem.field()
+              + HtmlView.escape(problem.field())
               + "'>"
               + HtmlView.escape(FieldNames.words(problem.field()))
               + "</a>";

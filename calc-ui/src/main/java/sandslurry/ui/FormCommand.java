@@ -4,6 +4,7 @@ import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,12 +33,20 @@ final class FormCommand implements Callable<Integer> {
     if (GraphicsEnvironment.isHeadless()) {
       throw new BadInputException(NO_DISPLAY);
     }
-    DesignDocument document =
-        file == null
-            ? Examples.first().orElseGet(DesignDocument::empty)
-            : BadInputException.load(file);
+    FormFile.Opened opened = file == null ? null : FormFile.open(file);
+    // Read here, since the thread of the window reads no files.
+    Optional<DesignDocument> first = Examples.first();
+    List<Recovery.Left> left = Recovery.left(Recovery.usualFolder());
     try {
-      FormWindow.showAndWait(document, Optional.ofNullable(file));
+      FormWindow.showAndWait(
+          model -> {
+            if (opened != null) {
+              model.start(opened);
+            } else {
+              model.startFrom(first.orElseGet(DesignDocument::empty));
+            }
+          },
+          left);
       return 0;
     } catch (HeadlessException | AWTError e) {
       throw new BadInputException(NO_DISPLAY);

@@ -3,15 +3,17 @@ package sandslurry.ui;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
@@ -22,16 +24,23 @@ import javax.swing.JMenuItem;
 import javax.swing.JOptionPane;
 import javax.swing.JTextArea;
 import javax.swing.JToolBar;
+import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import sandslurry.design.DesignDocument;
+import sandslurry.units.ShownText;
 
 /** Every command of the window, in its menus and on its tool bar. */
 final class FormCommands {
+  private static final Runnable NOTHING = () -> {};
+
   private final FormModel model;
   private final JFrame frame;
   private final InputsPanel inputs;
   private final ResultsPanel results;
   private final Map<Command, BooleanSupplier> places = new LinkedHashMap<>();
+  private final FileWork files;
   private Path folder = Path.of("").toAbsolutePath();
+  private boolean telling;
 
   private final Command startNew =
       new Command("&New", "control N", "Start an empty design", this::startNew);
@@ -59,6 +68,7 @@ final class FormCommands {
     this.frame = frame;
     this.inputs = inputs;
     this.results = results;
+    this.files = new FileWork(frame, this::tell);
     undo = new Command("&Undo", "control Z", "Take back the last change", () -> step(false));
     redo = new Command("&Redo", "control Y", "Make the change again", () -> step(true));
     model.listen(this::refresh);
@@ -96,16 +106,13 @@ final class FormCommands {
       add(file, action);
     }
     JMenu go = menu("Go to", 'G');
-    int number = 1;
+    int number = 0;
     for (InputSection section : inputs.sections()) {
-      // The second ten go by the same keys with the shift key.
-      String keys = "control " + (number > 10 ? "shift " : "") + number % 10;
-      number++;
       go.add(
           place(
               new Command(
                   section.title(),
-                  keys,
+                  keys(number++, "control ", "control shift ", "control alt "),
                   "Go to the inputs of this part",
                   () -> inputs.goTo(section)),
               () -> section.panel().isVisible()));
@@ -117,7 +124,7 @@ final class FormCommands {
           place(
               new Command(
                   title,
-                  "alt " + (i + 1) % 10,
+                  keys(i, "alt ", "alt shift "),
                   "Show this page of the results",
                   () -> results.open(title)),
               () -> results.has(title)));
@@ -129,6 +136,11 @@ final class FormCommands {
     bar.add(go);
     bar.add(menu("Help", 'H', new Command("&About", "F1", "What this is", this::about)));
     return bar;
+  }
+
+  /** The keys of the next of many places: ten figures, then the same with another key held. */
+  private static String keys(int index, String... held) {
+    return index / 10 < held.length ? held[index / 10] + (index + 1) % 10 : null;
   }
 
   private static JMenu menu(String name, char mnemonic, Action... actions) {
@@ -153,12 +165,7 @@ final class FormCommands {
     menu.setMnemonic('e');
     for (Examples.Example example : Examples.all()) {
       JMenuItem item = new JMenuItem(example.title());
-      item.addActionListener(
-          event -> {
-            if (mayLeave()) {
-              model.startFrom(example.document());
-            }
-          });
+      item.addActionListener(event -> leave(() -> model.startFrom(example.document())));
       menu.add(item);
     }
     menu.setEnabled(menu.getItemCount() > 0);
@@ -181,71 +188,89 @@ final class FormCommands {
   }
 
   private void startNew() {
-    if (mayLeave()) {
-      model.startNew();
-    }
+    leave(model::startNew);
   }
 
   private void open() {
-    if (!mayLeave()) {
-      return;
-    }
-    choose("Open a design file", "Open", "json", "Design files", false)
-        .ifPresent(
-            path -> {
-              try {
-                model.open(path);
-              } catch (BadInputException e) {
-                tell(e.getMessage());
-              }
-            });
+    leave(
+        () ->
+            choose("Open a design file", "Open", "json", "Design files", false)
+                .ifPresent(path -> files.run(() -> FormFile.open(path), model::start)));
   }
 
   void save() {
-    saved();
+    save(NOTHING);
   }
 
-  /** Saves; false when it did not come to that. */
-  private boolean saved() {
+  private void save(Runnable then) {
     inputs.commit();
-    return model.file().map(this::saveTo).orElseGet(this::savedAs);
+    if (model.file().isPresent()) {
+      saveTo(model.file().get(), then);
+    } else {
+      saveAs(then);
+    }
   }
 
   private void saveAs() {
+    saveAs(NOTHING);
+  }
+
+  private void saveAs(Runnable then) {
     inputs.commit();
-    savedAs();
+    choose("Save the design", "Save", "json", "Design files", true)
+        .ifPresent(path -> saveTo(path, then));
   }
 
-  private boolean savedAs() {
-    return choose("Save the design", "Save", "json", "Design files", true)
-        .map(this::saveTo)
-        .orElse(false);
+  /** Saves, unless somebody else has changed the file of the design since it was last seen. */
+  private void saveTo(Path path, Runnable then) {
+    Optional<FormFile> seen = model.seen().filter(file -> file.path().equals(path));
+    files.run(
+        () -> seen.isPresent() && seen.get().isChanged(),
+        changed -> {
+          if (!changed || mayOverwrite(path)) {
+            DesignDocument document = model.document();
+            files.run(
+                () -> FormFile.save(path, document),
+                saved -> {
+                  model.saved(document, saved);
+                  then.run();
+                });
+          }
+        });
   }
 
-  private boolean saveTo(Path path) {
-    try {
-      model.save(path);
-      return true;
-    } catch (BadInputException e) {
-      tell(e.getMessage());
-      return false;
-    }
+  private boolean mayOverwrite(Path path) {
+    String[] answers = {"Save over it", "Cancel"};
+    return answers[0].equals(
+        ask(
+            path.getFileName()
+                + " was changed by another window or program since it was opened here."
+                + " Saving over it loses those changes; \"Save as\" keeps both.",
+            1,
+            answers));
   }
 
   private void saveReport() {
-    Optional<String> text = results.reportText();
-    if (text.isEmpty()) {
-      return;
-    }
-    choose("Save the report", "Save", "txt", "Text files", true)
+    results
+        .report()
         .ifPresent(
-            path -> {
-              try {
-                Files.writeString(path, text.get(), StandardCharsets.UTF_8);
-              } catch (IOException e) {
-                tell(path + " cannot be written: " + BadInputException.reason(e));
-              }
-            });
+            report ->
+                choose("Save the report", "Save", "txt", "Text files", true)
+                    .ifPresent(
+                        path ->
+                            files.run(
+                                () -> {
+                                  Path[] design = model.file().stream().toArray(Path[]::new);
+                                  for (Path input : design) {
+                                    OutputFile.check(input, path);
+                                  }
+                                  OutputFile.write(
+                                      "The report",
+                                      path,
+                                      report.get().getBytes(StandardCharsets.UTF_8));
+                                  return path;
+                                },
+                                saved -> {})));
   }
 
   private Optional<Path> choose(
@@ -268,64 +293,99 @@ final class FormCommands {
 
   private boolean mayReplace(File file) {
     String[] answers = {"Replace", "Cancel"};
-    return JOptionPane.showOptionDialog(
-            frame,
-            file.getName() + " exists already. Replace it?",
-            Product.NAME,
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            answers,
-            answers[1])
-        == 0;
+    return answers[0].equals(ask(file.getName() + " exists already. Replace it?", 1, answers));
   }
 
-  /** Asks what to do with unsaved changes; false when the design must stay open. */
-  private boolean mayLeave() {
-    inputs.commit();
-    if (!model.isModified()) {
-      return true;
-    }
-    String[] answers = {"Save", "Discard", "Cancel"};
+  /** Asks a question; the answer that was chosen, or null when the dialog was closed. */
+  private String ask(String question, int usual, String... answers) {
     int answer =
         JOptionPane.showOptionDialog(
             frame,
-            "The design has changes that are not saved.",
+            message(question),
             Product.NAME,
             JOptionPane.DEFAULT_OPTION,
             JOptionPane.WARNING_MESSAGE,
             null,
             answers,
-            answers[0]);
-    return answer == 1 || answer == 0 && saved();
+            answers[usual]);
+    return answer < 0 ? null : answers[answer];
+  }
+
+  /** Asks what to do with unsaved changes, and goes on unless the design must stay open. */
+  private void leave(Runnable then) {
+    inputs.commit();
+    if (!model.isModified()) {
+      then.run();
+      return;
+    }
+    String answer =
+        ask("The design has changes that are not saved.", 0, "Save", "Discard", "Cancel");
+    if ("Save".equals(answer)) {
+      save(then);
+    } else if ("Discard".equals(answer)) {
+      then.run();
+    }
   }
 
   void quit() {
-    if (mayLeave()) {
-      frame.dispose();
+    leave(frame::dispose);
+  }
+
+  /** Offers a design that an earlier window could not save before it was ended. */
+  void offer(Recovery.Left left) {
+    String when =
+        DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.ROOT)
+            .withZone(ZoneId.systemDefault())
+            .format(left.when());
+    String answer =
+        ask(
+            left.name()
+                + " had changes that were not saved when the program was ended, on "
+                + when
+                + ".",
+            0,
+            "Restore them",
+            "Discard them",
+            "Ask again next time");
+    if ("Restore them".equals(answer)) {
+      leave(
+          () -> {
+            model.restore(left);
+            files.run(
+                () -> {
+                  left.forget();
+                  return left;
+                },
+                forgotten -> {});
+          });
+    } else if ("Discard them".equals(answer)) {
+      left.forget();
     }
   }
 
   private void print() {
-    Optional<String> text = results.reportText();
-    if (text.isEmpty()) {
+    Optional<Supplier<String>> report = results.report();
+    if (report.isEmpty()) {
       return;
     }
     String title = model.document().text("/title");
     PrinterJob job = PrinterJob.getPrinterJob();
     job.setJobName(title.isBlank() ? Product.NAME : title);
-    job.setPrintable(
-        new ReportPages(
-            job.getJobName(),
-            LocalDate.now().toString(),
-            text.get(),
-            model.outcome().assessment().flatMap(FlowDrawing::of)));
-    try {
-      if (job.printDialog()) {
-        job.print();
-      }
-    } catch (PrinterException e) {
-      tell("The report was not printed: " + e.getMessage());
+    Optional<FlowDrawing> drawing = model.outcome().assessment().flatMap(FlowDrawing::of);
+    if (job.printDialog()) {
+      files.run(
+          () -> {
+            job.setPrintable(
+                new ReportPages(
+                    job.getJobName(), LocalDate.now().toString(), report.get().get(), drawing));
+            try {
+              job.print();
+            } catch (PrinterException e) {
+              throw new BadInputException("The report was not printed: " + e.getMessage());
+            }
+            return job;
+          },
+          printed -> {});
     }
   }
 
@@ -339,9 +399,29 @@ final class FormCommands {
   }
 
   private void tell(String message) {
-    JTextArea text = Look.wrapped(message);
+    JOptionPane.showMessageDialog(frame, message(message), Product.NAME, JOptionPane.ERROR_MESSAGE);
+  }
+
+  private static JTextArea message(String message) {
+    JTextArea text = Look.wrapped(ShownText.lines(message));
     text.setColumns(50);
     text.setSize(text.getPreferredSize());
-    JOptionPane.showMessageDialog(frame, text, Product.NAME, JOptionPane.ERROR_MESSAGE);
+    return text;
+  }
+
+  /** Says that the program is in error, once at a time; the design stays as it is. */
+  void broke(Throwable e) {
+    e.printStackTrace();
+    SwingUtilities.invokeLater(
+        () -> {
+          if (!telling) {
+            telling = true;
+            tell(
+                "An error of the program: "
+                    + ShownText.message(e.toString())
+                    + " Your design is still there: save it under another name.");
+            telling = false;
+          }
+        });
   }
 }

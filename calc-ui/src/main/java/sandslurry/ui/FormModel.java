@@ -1,11 +1,15 @@
 package sandslurry.ui;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import sandslurry.assessment.Assessment;
 import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignTextException;
 import sandslurry.design.Problem;
@@ -18,17 +22,22 @@ import sandslurry.design.Reading;
 final class FormModel {
   private static final String NEW_DESIGN =
       """
-      {"formatVersion": 1, "sand": {}, "carrier": {"kind": "water"}, "mixture": {}, "flow": {},
+      {"formatVersion": 1, "units": "%s", "sand": {}, "carrier": {"kind": "water"}, "mixture": {}, "flow": {},
        "route": {"runs": [{}]}}
       """;
+
+  /** Countries whose trade measures in feet and gallons: common practice, no source. */
+  private static final Set<String> US_UNITS = Set.of("US", "LR", "MM");
 
   private final Evaluator evaluator;
   private final List<Runnable> listeners = new ArrayList<>();
   private History history;
   private DesignDocument saved;
-  private Optional<Path> file = Optional.empty();
+  private Optional<FormFile> file = Optional.empty();
   private Reading reading;
   private Outcome outcome = Outcome.PROBLEMS;
+  private Optional<Assessment> latest = Optional.empty();
+  private final Map<String, String> aside = new HashMap<>();
 
   FormModel(Evaluator evaluator) {
     this.evaluator = evaluator;
@@ -47,7 +56,25 @@ final class FormModel {
     return outcome;
   }
 
+  /**
+   * The assessment that the pages show: that of these inputs or, while they are evaluated, that of
+   * the same design before its last change. Another design never inherits it.
+   */
+  Optional<Assessment> shown() {
+    return isBehind() ? latest : outcome.assessment();
+  }
+
+  /** Says that the pages show the inputs before the last change. */
+  boolean isBehind() {
+    return outcome.state() == Outcome.State.WORKING && latest.isPresent();
+  }
+
   Optional<Path> file() {
+    return file.map(FormFile::path);
+  }
+
+  /** The file of the design as it was last seen on the disk. */
+  Optional<FormFile> seen() {
     return file;
   }
 
@@ -87,6 +114,39 @@ final class FormModel {
     step(change.apply(document()), "");
   }
 
+  /** Takes parts out of the design, and keeps them in case they are wanted again. */
+  void takeOut(List<String> pointers) {
+    change(
+        document -> {
+          DesignDocument without = document;
+          for (String pointer : pointers) {
+            if (document.json(pointer).startsWith("{")) {
+              aside.put(pointer, document.json(pointer));
+            }
+            without = without.without(pointer);
+          }
+          return without;
+        });
+  }
+
+  /** Puts parts in, as they were when they were taken out, or new. */
+  void putIn(List<String> pointers, UnaryOperator<DesignDocument> fresh) {
+    change(
+        document -> {
+          DesignDocument with = fresh.apply(document);
+          for (String pointer : pointers) {
+            String kept = aside.remove(pointer);
+            with = kept == null ? with : with.withPart(pointer, kept);
+          }
+          return with;
+        });
+  }
+
+  /** What was taken out of the entries of a list is forgotten when they change their places. */
+  void forgetBelow(String list) {
+    aside.keySet().removeIf(pointer -> pointer.startsWith(list + "/"));
+  }
+
   private void step(DesignDocument changed, String field) {
     if (!changed.equals(document())) {
       history.add(changed, field);
@@ -119,39 +179,56 @@ final class FormModel {
   /** Starts an empty design, whose fields say what is needed. */
   void startNew() {
     try {
-      startFrom(DesignDocument.parse(NEW_DESIGN));
+      startFrom(DesignDocument.parse(NEW_DESIGN.formatted(usualUnits())));
     } catch (DesignTextException e) {
       throw new IllegalStateException(e);
     }
   }
 
-  /** Starts from a document that belongs to no file. */
-  void startFrom(DesignDocument document) {
-    start(document, Optional.empty());
+  /** The units that people use where the computer stands; they can be changed in the form. */
+  private static String usualUnits() {
+    return US_UNITS.contains(Locale.getDefault().getCountry()) ? "US" : "metric";
   }
 
   /** Opens a file. When it cannot be read, everything stays as it was. */
   void open(Path path) throws BadInputException {
-    start(BadInputException.load(path), Optional.of(path));
+    start(FormFile.open(path));
   }
 
-  /** Starts from a document and the file that it came from, if any. */
-  void start(DesignDocument document, Optional<Path> path) {
+  /** Starts from a file that was read. */
+  void start(FormFile.Opened opened) {
+    start(opened.document(), opened.document(), Optional.of(opened.file()));
+  }
+
+  /** Starts from a document that belongs to no file. */
+  void startFrom(DesignDocument document) {
+    start(document, document, Optional.empty());
+  }
+
+  /** Starts from a design that was left behind before it was saved. */
+  void restore(Recovery.Left left) {
+    start(left.document(), DesignDocument.empty(), left.file().map(FormFile::seen));
+  }
+
+  private void start(DesignDocument document, DesignDocument asSaved, Optional<FormFile> from) {
     history = new History(document);
-    saved = document;
-    file = path;
+    saved = asSaved;
+    file = from;
+    latest = Optional.empty();
+    aside.clear();
     update();
   }
 
   /** Saves to a file, which becomes the file of the design. */
   void save(Path path) throws BadInputException {
-    try {
-      document().save(path);
-    } catch (IOException e) {
-      throw new BadInputException(path + " cannot be written: " + BadInputException.reason(e));
-    }
-    saved = document();
-    file = Optional.of(path);
+    DesignDocument document = document();
+    saved(document, FormFile.save(path, document));
+  }
+
+  /** A document was saved to a file, which becomes the file of the design. */
+  void saved(DesignDocument document, FormFile to) {
+    saved = document;
+    file = Optional.of(to);
     history.endEdit();
     tell();
   }
@@ -170,10 +247,29 @@ final class FormModel {
 
   private void accept(Outcome result) {
     outcome = result;
+    latest = result.assessment();
     tell();
   }
 
+  /** Tells every listener, also when one of them fails; the first failure is thrown at the end. */
   private void tell() {
-    listeners.forEach(Runnable::run);
+    Throwable failure = null;
+    for (Runnable listener : List.copyOf(listeners)) {
+      try {
+        listener.run();
+      } catch (RuntimeException | Error e) {
+        if (failure == null) {
+          failure = e;
+        } else {
+          failure.addSuppressed(e);
+        }
+      }
+    }
+    if (failure instanceof Error error) {
+      throw error;
+    }
+    if (failure instanceof RuntimeException exception) {
+      throw exception;
+    }
   }
 }

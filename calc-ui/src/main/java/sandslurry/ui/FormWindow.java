@@ -7,16 +7,16 @@ import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.lang.reflect.InvocationTargetException;
-import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.Evaluation;
 
 /** The window: inputs on the left, what comes of them on the right. */
 final class FormWindow {
@@ -92,14 +92,19 @@ final class FormWindow {
     return commands;
   }
 
-  /** Opens the window and waits until it is closed. */
-  static void showAndWait(DesignDocument document, Optional<Path> file) {
+  /**
+   * Opens the window and waits until it is closed.
+   *
+   * @param start what the window begins with
+   * @param left designs that were left behind unsaved
+   */
+  static void showAndWait(Consumer<FormModel> start, List<Recovery.Left> left) {
     CountDownLatch closed = new CountDownLatch(1);
     try {
       SwingUtilities.invokeAndWait(
           () -> {
             Look.install();
-            FormModel model = new FormModel(new BackgroundEvaluation());
+            FormModel model = new FormModel(new BackgroundEvaluation(Evaluation::assess));
             FormWindow window = new FormWindow(model);
             window.frame.addWindowListener(
                 new WindowAdapter() {
@@ -108,8 +113,11 @@ final class FormWindow {
                     closed.countDown();
                   }
                 });
-            model.start(document, file);
+            Thread.setDefaultUncaughtExceptionHandler((thread, e) -> window.commands.broke(e));
+            new Autosave(model, new Recovery(Recovery.usualFolder())).watch(window.frame);
+            start.accept(model);
             window.frame.setVisible(true);
+            left.forEach(window.commands::offer);
           });
       closed.await();
     } catch (InterruptedException e) {

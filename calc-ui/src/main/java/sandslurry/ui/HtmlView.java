@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Locale;
 import javax.swing.JEditorPane;
 import javax.swing.JScrollPane;
 import javax.swing.UIManager;
@@ -38,11 +39,16 @@ final class HtmlView {
     }
   }
 
+  /** A text as it may stand in a page, between tags or between quotation marks. */
   static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&#34;")
+        .replace("'", "&#39;");
   }
 
   static String colour(Color colour) {
-    return String.format("#%06x", colour.getRGB() & 0xFFFFFF);
+    return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xFFFFFF);
   }
 }

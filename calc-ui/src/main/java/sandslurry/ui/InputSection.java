@@ -6,7 +6,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -170,17 +172,32 @@ final class InputSection implements Row {
     rows.add(rows.indexOf(row), () -> row.setVisible(condition.test(model.document())));
   }
 
-  /** A part that may be there or not. */
+  /**
+   * A part that may be there or not; ticked again it is as it was.
+   *
+   * @param label what the box says
+   * @param name name of the box
+   * @param there whether the part is there
+   * @param add the document with a new part
+   * @param parts pointers of everything that goes with the part
+   */
   JCheckBox part(
       String label,
       String name,
       Predicate<DesignDocument> there,
-      Function<DesignDocument, DesignDocument> add,
-      Function<DesignDocument, DesignDocument> remove) {
+      UnaryOperator<DesignDocument> add,
+      Supplier<List<String>> parts) {
     JCheckBox box = new JCheckBox(label);
     box.setName(name);
     box.addActionListener(
-        event -> model.change(d -> box.isSelected() ? add.apply(d) : remove.apply(d)));
+        event -> {
+          if (box.isSelected()) {
+            model.putIn(parts.get(), add);
+          } else {
+            commit();
+            model.takeOut(parts.get());
+          }
+        });
     rows.add(() -> box.setSelected(there.test(model.document())));
     panel.add(box, "span 2, align left");
     first = first == null ? box : first;
@@ -189,6 +206,15 @@ final class InputSection implements Row {
 
   void focusFirst() {
     first.requestFocusInWindow();
+  }
+
+  /** A button under the fields. */
+  void button(String label, String name, Runnable run) {
+    JButton button = new JButton(label);
+    button.setName(name);
+    button.addActionListener(event -> run.run());
+    panel.add(button, "span 2, align left");
+    first = first == null ? button : first;
   }
 
   /** A component over both columns. */
@@ -218,6 +244,11 @@ final class InputSection implements Row {
     wide(list.component());
     showWhen(condition, list.component());
     rows.add(list);
+  }
+
+  /** Rows that look after themselves. */
+  void row(Row row) {
+    rows.add(row);
   }
 
   /** Shows some components only at times. */

@@ -13,8 +13,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTable;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
@@ -31,6 +33,8 @@ final class InputsPanel implements Row {
   private final FormModel model;
   private final List<InputSection> sections;
   private final Map<InputSection, Predicate<DesignDocument>> shown = new HashMap<>();
+  private final InputSection unknown;
+  private final Letters letters = new Letters();
   private final Column column = new Column();
   private final JScrollPane scroll = new JScrollPane(column);
 
@@ -65,9 +69,12 @@ final class InputsPanel implements Row {
     group("lane", "The design has a settling lane", "");
     plant();
     criteria();
+    this.unknown = UnknownFields.of(model);
+    column.add(unknown.panel());
     for (InputSection section : sections) {
       column.add(section.panel());
     }
+    sections.add(unknown);
     scroll.setBorder(null);
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.getVerticalScrollBar().setUnitIncrement(20);
@@ -81,8 +88,24 @@ final class InputsPanel implements Row {
   private void followFocus(PropertyChangeEvent event) {
     if (event.getNewValue() instanceof JComponent owner
         && SwingUtilities.isDescendingFrom(owner, column)) {
-      owner.scrollRectToVisible(new Rectangle(owner.getSize()));
+      bringIntoView(owner);
+      for (InputSection section : sections) {
+        if (SwingUtilities.isDescendingFrom(owner, section.panel())) {
+          letters.moveTo(section.panel());
+        }
+      }
     }
+  }
+
+  /** The column is asked, since a text field takes the question for one about its own text. */
+  void bringIntoView(JComponent owner) {
+    Rectangle place = new Rectangle(owner.getSize());
+    if (owner instanceof JTable table && table.getSelectedRow() >= 0) {
+      place = table.getCellRect(table.getSelectedRow(), table.getSelectedColumn(), true);
+    } else if (owner instanceof JList<?> list && list.getSelectedIndex() >= 0) {
+      place = list.getCellBounds(list.getSelectedIndex(), list.getSelectedIndex());
+    }
+    column.scrollRectToVisible(SwingUtilities.convertRectangle(owner, place, column));
   }
 
   JScrollPane component() {
@@ -154,13 +177,7 @@ final class InputsPanel implements Row {
         "part " + place.substring(1),
         there,
         document -> document.withPart(place, fresh),
-        document -> {
-          DesignDocument without = document;
-          for (String part : with) {
-            without = without.without(part);
-          }
-          return without;
-        });
+        () -> with);
     return there;
   }
 
@@ -249,6 +266,7 @@ final class InputsPanel implements Row {
 
   @Override
   public void refresh() {
+    unknown.panel().setVisible(UnknownFields.any(model));
     shown.forEach(
         (section, condition) -> section.panel().setVisible(condition.test(model.document())));
     sections.forEach(Row::refresh);
@@ -262,9 +280,10 @@ final class InputsPanel implements Row {
 
   @Override
   public boolean focus(String pointer) {
-    return sections.stream()
-        .filter(s -> s.panel().isVisible())
-        .anyMatch(section -> section.focus(pointer));
+    return unknown.focus(pointer)
+        || sections.stream()
+            .filter(s -> s.panel().isVisible())
+            .anyMatch(section -> section.focus(pointer));
   }
 
   /** Brings a section into view and gives the focus to its first field. */

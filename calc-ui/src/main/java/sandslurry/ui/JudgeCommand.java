@@ -1,9 +1,9 @@
 package sandslurry.ui;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -32,6 +32,7 @@ import sandslurry.report.JsonView;
 import sandslurry.report.block.TextView;
 import sandslurry.report.section.CuresSection;
 import sandslurry.study.Cures;
+import sandslurry.units.ShownText;
 
 /** Judges design files and prints the answer. */
 @Command(
@@ -128,6 +129,9 @@ final class JudgeCommand implements Callable<Integer> {
     if (files.size() > 1 && (report != null || drawing != null)) {
       throw new BadInputException("--report and --drawing take one design file at a time.");
     }
+    for (String file : files) {
+      OutputFile.check(file.equals("-") ? null : Path.of(file), out, report, drawing);
+    }
     List<Judged> judged = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     for (String file : files) {
@@ -140,7 +144,7 @@ final class JudgeCommand implements Callable<Integer> {
     if (judged.isEmpty()) {
       throw new BadInputException(String.join("\n", problems));
     }
-    problems.forEach(spec.commandLine().getErr()::println);
+    problems.forEach(p -> spec.commandLine().getErr().println(ShownText.lines(p)));
     if (drawing != null) {
       draw(judged.get(0).assessment());
     }
@@ -193,7 +197,7 @@ final class JudgeCommand implements Callable<Integer> {
     if (out == null) {
       console.print(text);
     } else {
-      write(out, text.getBytes(StandardCharsets.UTF_8));
+      OutputFile.write("The report", out, text.getBytes(StandardCharsets.UTF_8));
       judged.forEach(j -> console.println(line(j)));
     }
     console.flush();
@@ -221,7 +225,7 @@ final class JudgeCommand implements Callable<Integer> {
   private static String line(Judged judged) {
     return judged.assessment().verdict()
         + " "
-        + judged.file()
+        + ShownText.escaped(judged.file())
         + ": "
         + Answer.sentence(judged.assessment());
   }
@@ -241,9 +245,10 @@ final class JudgeCommand implements Callable<Integer> {
     String name = report.toString().toLowerCase(Locale.ROOT);
     try {
       if (name.endsWith(".pdf")) {
-        write(report, file(judged).pdf());
+        OutputFile.write("The report", report, file(judged).pdf());
       } else if (name.endsWith(".html") || name.endsWith(".htm")) {
-        write(report, file(judged).html().getBytes(StandardCharsets.UTF_8));
+        OutputFile.write(
+            "The report", report, file(judged).html().getBytes(StandardCharsets.UTF_8));
       } else {
         throw new BadInputException(
             "--report needs a file whose name ends with .pdf or .html, not " + report);
@@ -265,24 +270,16 @@ final class JudgeCommand implements Callable<Integer> {
         working);
   }
 
-  private static void write(Path file, byte[] bytes) throws BadInputException {
-    try {
-      Files.write(file, bytes);
-    } catch (IOException e) {
-      throw new BadInputException(
-          "The report cannot be written to " + file + ": " + BadInputException.reason(e));
-    }
-  }
-
   private void draw(Assessment assessment) throws BadInputException {
     FlowDrawing plant =
         FlowDrawing.of(assessment)
             .orElseThrow(() -> new BadInputException("There is no plant in the design to draw."));
+    ByteArrayOutputStream picture = new ByteArrayOutputStream();
     try {
-      ImageIO.write(plant.picture(), "png", drawing.toFile());
+      ImageIO.write(plant.picture(), "png", picture);
     } catch (IOException e) {
-      throw new BadInputException(
-          "The drawing cannot be written to " + drawing + ": " + BadInputException.reason(e));
+      throw new BadInputException("The drawing cannot be made: " + BadInputException.reason(e));
     }
+    OutputFile.write("The drawing", drawing, picture.toByteArray());
   }
 }

@@ -102,7 +102,6 @@ final class LaneCharts {
                 kept("optimistic: nothing is lost again", Style.DASHED, course, KeptClass::hopeful),
                 kept("expected", Style.SOLID, course, KeptClass::likely),
                 kept("cautious: what moves is lost", Style.DOTTED, course, KeptClass::cautious)));
-    series.removeIf(s -> s.points().isEmpty());
     return ChartData.lines(
             "Sand kept by grain size",
             axis("Grain size", Kind.GRAIN),

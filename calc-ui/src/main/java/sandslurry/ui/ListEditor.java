@@ -109,12 +109,14 @@ final class ListEditor implements Row {
 
   private void addEntry() {
     editor.commit();
+    model.forgetBelow(place.get());
     int at = Math.min(selected + 1, model.document().size(place.get()));
     selected = at;
     model.change(document -> document.insert(place.get(), at, kind.fresh()));
   }
 
   private void removeEntry() {
+    model.forgetBelow(place.get());
     String entry = entry();
     // A list that is empty says nothing, so it goes as well.
     boolean last = model.document().size(place.get()) == 1;
@@ -124,6 +126,7 @@ final class ListEditor implements Row {
 
   private void move(int step) {
     editor.commit();
+    model.forgetBelow(place.get());
     String entry = entry();
     selected += step;
     int to = selected;

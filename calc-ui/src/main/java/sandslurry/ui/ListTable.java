@@ -2,9 +2,14 @@ package sandslurry.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseEvent;
+import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
@@ -81,7 +86,17 @@ final class ListTable implements Row {
   private void setUpTable(String what) {
     Look.named(table, "", "Table of each " + what + ". F2 edits a cell, Tab moves on.");
     table.putClientProperty("terminateEditOnFocusLost", true);
-    table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    table.setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
+    table
+        .getActionMap()
+        .put(
+            "paste",
+            new AbstractAction() {
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                clipboard().ifPresent(ListTable.this::paste);
+              }
+            });
     table.setCellSelectionEnabled(true);
     table.setShowGrid(true);
     table.getTableHeader().setReorderingAllowed(false);
@@ -132,6 +147,39 @@ final class ListTable implements Row {
                 }
               }
             });
+  }
+
+  private static Optional<String> clipboard() {
+    try {
+      return Optional.of(
+          (String)
+              Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor));
+    } catch (UnsupportedFlavorException | IOException | IllegalStateException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Puts lines of cells, as a spreadsheet copies them, in from the selected cell on. */
+  void paste(String cells) {
+    commit();
+    int firstRow = Math.max(0, table.getSelectedRow());
+    int firstColumn = Math.max(0, table.getSelectedColumn());
+    List<String> lines = cells.lines().toList();
+    model.change(
+        document -> {
+          DesignDocument changed = document;
+          for (int i = 0; i < lines.size(); i++) {
+            int row = firstRow + i;
+            if (row >= changed.size(list.get())) {
+              changed = changed.insert(list.get(), changed.size(list.get()), "{}");
+            }
+            String[] texts = lines.get(i).split("\t", -1);
+            for (int k = 0; k < texts.length && firstColumn + k < columns.size(); k++) {
+              changed = changed.with(pointer(row, firstColumn + k), texts[k].strip());
+            }
+          }
+          return changed;
+        });
   }
 
   JComponent component() {

@@ -21,6 +21,7 @@ final class Look {
 
   static void install() {
     FlatLightLaf.setup();
+    PlainText.install();
     UIManager.put("Component.focusWidth", 1);
     UIManager.put("ScrollBar.showButtons", true);
     UIManager.put("TitlePane.unifiedBackground", false);

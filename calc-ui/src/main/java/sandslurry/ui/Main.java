@@ -2,16 +2,20 @@ package sandslurry.ui;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.PrintStream;
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import sandslurry.units.ShownText;
 
 /** Starts the program: without arguments the form, with {@code judge FILE} a report on paper. */
 @Command(
@@ -46,13 +50,49 @@ public final class Main implements Callable<Integer> {
    * @param args the command line
    */
   public static void main(String[] args) {
-    PrintStream out = utf8(FileDescriptor.out);
-    PrintStream err = utf8(FileDescriptor.err);
-    System.exit(run(new PrintWriter(out, true), new PrintWriter(err, true), args));
+    int code = BAD_INPUT;
+    try {
+      Console console = new Console(FileDescriptor.out);
+      PrintWriter out = utf8(console);
+      PrintWriter err = utf8(new Console(FileDescriptor.err));
+      code = run(out, err, args);
+      if (out.checkError() && !console.readerLeft()) {
+        code = BAD_INPUT;
+        err.println("The report could not be written to standard output.");
+      }
+    } finally {
+      // Also when nothing could be said any more: the machine's own code would read as a caution.
+      System.exit(code);
+    }
   }
 
-  private static PrintStream utf8(FileDescriptor descriptor) {
-    return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
+  /** In UTF-8, whatever the language of the process: a writer of its own would follow that. */
+  private static PrintWriter utf8(Console console) {
+    return new PrintWriter(new OutputStreamWriter(console, StandardCharsets.UTF_8), true);
+  }
+
+  /** Standard output, which remembers why it could not be written to. */
+  private static final class Console extends FilterOutputStream {
+    private String failure = "";
+
+    Console(FileDescriptor descriptor) {
+      super(new FileOutputStream(descriptor));
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int length) throws IOException {
+      try {
+        out.write(bytes, from, length);
+      } catch (IOException e) {
+        failure = String.valueOf(e.getMessage());
+        throw e;
+      }
+    }
+
+    /** Whoever read it, such as a pager, has had enough; that is no failure. */
+    boolean readerLeft() {
+      return failure.contains("Broken pipe");
+    }
   }
 
   static int run(PrintWriter out, PrintWriter err, String... args) {
@@ -63,8 +103,7 @@ public final class Main implements Callable<Integer> {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(
         (e, given) -> {
-          err.println(e.getMessage());
-          err.println("Try --help.");
+          err.println(ShownText.message(oneLine(e.getMessage()) + " Try --help."));
           return BAD_INPUT;
         });
     line.setExecutionExceptionHandler(
@@ -72,21 +111,40 @@ public final class Main implements Callable<Integer> {
           if (e instanceof BadInputException) {
             err.println(e.getMessage());
           } else {
-            err.println("Unexpected error: " + oneLine(e));
+            tell(err, e);
             if (main.trace) {
               e.printStackTrace(err);
             }
           }
           return BAD_INPUT;
         });
-    int code = line.execute(args);
+    int code = guarded(err, () -> line.execute(args));
     out.flush();
     err.flush();
     return code;
   }
 
-  private static String oneLine(Throwable e) {
-    return e.toString().replaceAll("\\s+", " ");
+  /** Runs with every error of the machine told in a line: its own code would read as a caution. */
+  static int guarded(PrintWriter err, IntSupplier work) {
+    try {
+      return work.getAsInt();
+    } catch (Error e) {
+      tell(err, e);
+      return BAD_INPUT;
+    }
+  }
+
+  /** Says in one line what should not have happened. */
+  private static void tell(PrintWriter err, Throwable e) {
+    String what =
+        e instanceof OutOfMemoryError
+            ? "The machine has too little memory for this design; java -Xmx1g gives it more."
+            : "Unexpected error: " + oneLine(e.toString());
+    err.println(ShownText.message(what));
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
   }
 
   @Override

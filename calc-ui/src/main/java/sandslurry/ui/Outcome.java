@@ -1,6 +1,7 @@
 package sandslurry.ui;
 
 import java.util.Optional;
+import java.util.function.Function;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.Design;
@@ -27,11 +28,18 @@ record Outcome(State state, Optional<Assessment> assessment, String message) {
   static final Outcome PROBLEMS = new Outcome(State.PROBLEMS, Optional.empty(), "");
   static final Outcome WORKING = new Outcome(State.WORKING, Optional.empty(), "");
 
-  /** Evaluates a design; an error of the program becomes a message, never a wrong number. */
+  /**
+   * Evaluates a design; an error of the program, or of the machine that runs it, becomes a message,
+   * never a wrong number.
+   */
   static Outcome of(Design design) {
+    return of(design, Evaluation::assess);
+  }
+
+  static Outcome of(Design design, Function<Design, Assessment> evaluation) {
     try {
-      return new Outcome(State.DONE, Optional.of(Evaluation.assess(design)), "");
-    } catch (RuntimeException e) {
+      return new Outcome(State.DONE, Optional.ofNullable(evaluation.apply(design)), "");
+    } catch (RuntimeException | Error e) {
       return new Outcome(
           State.BROKEN,
           Optional.empty(),

@@ -23,9 +23,9 @@ final class Product {
 
       Libraries, each under its own licence:
         FlatLaf (Apache-2.0), MigLayout (BSD), JFreeChart (LGPL-2.1), picocli (Apache-2.0),
-        Jackson (Apache-2.0), Apache Commons Math (Apache-2.0), Indriya, unit-api, uom-lib,
-        si-units and systems-common (BSD-3-Clause), Jakarta Annotations (EPL-2.0) and Jakarta
-        Inject (Apache-2.0)
+        Jackson (Apache-2.0), Apache Commons Math (Apache-2.0), Indriya, unit-api, uom-lib
+        and si-units (BSD-3-Clause), Jakarta Annotations (EPL-2.0) and Jakarta Inject (Apache-2.0).
+        Notices and licence texts stand in META-INF of sandslurry.jar.
       """;
 
   private Product() {}

@@ -1,38 +1,64 @@
 package sandslurry.ui;
 
 import java.awt.BorderLayout;
+import java.awt.Color;
 import java.awt.Font;
+import java.awt.Graphics;
+import java.beans.PropertyChangeEvent;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JLayer;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.event.HyperlinkEvent;
+import javax.swing.plaf.LayerUI;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.DesignDocument;
+import sandslurry.design.Problem;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 
-/** Verdict, findings, charts, cautions and report: blank unless they belong to the inputs. */
+/**
+ * Verdict, findings, charts, cautions and report. They belong to the inputs: dimmed and marked
+ * while a change is evaluated, empty once another design is open.
+ */
 final class ResultsPanel {
+  private static final String TOO_THICK = "The mixture is too thick to flow.";
+
   /**
    * A page.
    *
    * @param title its title
    * @param component what it shows
    * @param there whether a design has that chapter; a page without a chapter stays away
+   * @param fill shows an assessment, or why there is none
    */
-  private record Page(String title, JComponent component, Predicate<DesignDocument> there) {}
+  private record Page(
+      String title,
+      JComponent component,
+      Predicate<DesignDocument> there,
+      BiConsumer<Optional<Assessment>, String> fill) {}
 
   private final FormModel model;
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JTabbedPane tabs = new JTabbedPane();
+  private final Veil veil = new Veil();
+  private final JLabel behind =
+      new JLabel("These pages belong to the inputs before the last change.");
   private final List<Page> pages;
+  private final Set<Page> filled = new HashSet<>();
   private final VerdictBanner banner = new VerdictBanner();
   private final HtmlView findings = new HtmlView("findings", "Findings");
   private final HtmlView states = new HtmlView("states", "States");
@@ -62,27 +88,85 @@ final class ResultsPanel {
             });
     tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
     Look.named(tabs, "results", "Results");
-    Predicate<DesignDocument> always = document -> true;
-    Predicate<DesignDocument> line = document -> document.has("/route");
-    this.pages =
-        List.of(
-            new Page("Findings", findings.component(), always),
-            new Page(
-                "States",
-                states.component(),
-                line.or(d -> d.has("/screw")).or(d -> d.has("/gravityRun"))),
-            new Page("Pump and line", systemCurve.component(), line),
-            new Page("Grade line", gradeLine.component(), line),
-            new Page("Deposition", deposition.component(), line),
-            new Page("Dilution", dilution.component(), document -> document.has("/dilution")),
-            new Page("Lane", lane.component(), ResultsPanel::hasLane),
-            new Page("Plant", plant.component(), document -> document.has("/plant")),
-            new Page("Safety", safety.component(), always),
-            new Page("Report", reportScroll, always));
-    panel.add(banner.component(), BorderLayout.NORTH);
-    panel.add(tabs, BorderLayout.CENTER);
+    behind.setName("behind");
+    behind.setBorder(BorderFactory.createEmptyBorder(0, 14, 6, 14));
+    behind.setForeground(Look.NEEDED);
+    this.pages = pages(reportScroll);
+    tabs.addChangeListener(event -> fillOpenPage());
+    JPanel above = new JPanel(new BorderLayout());
+    above.add(banner.component(), BorderLayout.CENTER);
+    above.add(behind, BorderLayout.SOUTH);
+    panel.add(above, BorderLayout.NORTH);
+    panel.add(new JLayer<>(tabs, veil), BorderLayout.CENTER);
     model.listen(this::refresh);
     refresh();
+  }
+
+  private List<Page> pages(JComponent reportPage) {
+    Predicate<DesignDocument> always = document -> true;
+    Predicate<DesignDocument> line = document -> document.has("/route");
+    return List.of(
+        new Page("Findings", findings.component(), always, this::showFindings),
+        new Page(
+            "States",
+            states.component(),
+            line.or(d -> d.has("/screw")).or(d -> d.has("/gravityRun")),
+            (a, why) -> states.show(a.map(StatesPage::of).orElse(FindingsPage.plain(why)))),
+        new Page(
+            "Pump and line",
+            systemCurve.component(),
+            line,
+            (a, why) ->
+                systemCurve.show(
+                    a.map(Charts::new).flatMap(Charts::systemCurve),
+                    a.isEmpty() ? why : TOO_THICK)),
+        new Page(
+            "Grade line",
+            gradeLine.component(),
+            line,
+            (a, why) ->
+                gradeLine.show(
+                    a.map(Charts::new).flatMap(Charts::gradeLine), a.isEmpty() ? why : TOO_THICK)),
+        new Page(
+            "Deposition",
+            deposition.component(),
+            line,
+            (a, why) ->
+                deposition.show(
+                    a.filter(shown -> shown.line().isPresent()), a.isEmpty() ? why : TOO_THICK)),
+        new Page(
+            "Dilution",
+            dilution.component(),
+            document -> document.has("/dilution"),
+            (a, why) ->
+                dilution.show(
+                    a.map(Charts::new).flatMap(Charts::dilution),
+                    a.isEmpty()
+                        ? why
+                        : "There is no curve: the mixture is too thick, or the line has no flow to"
+                            + " dilute.")),
+        new Page(
+            "Lane",
+            lane.component(),
+            ResultsPanel::hasLane,
+            (a, why) ->
+                lane.show(
+                    a,
+                    a.isEmpty()
+                        ? why
+                        : "The mixture is too thick to flow through the lane, or there is no steady"
+                            + " state.")),
+        new Page("Plant", plant.component(), document -> document.has("/plant"), plant::show),
+        new Page(
+            "Safety",
+            safety.component(),
+            always,
+            (a, why) -> safety.show(a.map(FindingsPage::safety).orElse(FindingsPage.plain(why)))),
+        new Page(
+            "Report",
+            reportPage,
+            always,
+            (a, why) -> showReport(a.map(ResultsPanel::text).orElse(why))));
   }
 
   JPanel component() {
@@ -132,56 +216,90 @@ final class ResultsPanel {
     return model.outcome().assessment().map(ResultsPanel::text);
   }
 
+  /** Writes the report, on whatever thread; nothing while there are no results. */
+  Optional<Supplier<String>> report() {
+    return model.outcome().assessment().map(assessment -> () -> text(assessment));
+  }
+
   static String text(Assessment assessment) {
     return new TextView(JudgeCommand.REPORT_WIDTH).write(DesignReport.everything(assessment));
   }
 
   private void refresh() {
     banner.show(model);
-    turnPages();
-    Outcome outcome = model.outcome();
-    if (outcome.state() == Outcome.State.WORKING) {
-      // The banner says so; the pages follow in a moment, so they are not emptied in between.
-      return;
+    boolean old = model.isBehind();
+    behind.setVisible(old);
+    veil.draw(old);
+    report.setEnabled(!old);
+    findings.page().setEnabled(!old);
+    if (!old) {
+      filled.clear();
     }
-    Optional<Assessment> assessment = outcome.assessment();
-    String whyNot =
-        outcome.state() == Outcome.State.BROKEN
-            ? outcome.message()
-            : "No results: some inputs need attention.";
+    turnPages();
+    fillOpenPage();
+  }
+
+  /** Only the page that is looked at is worth the work. */
+  private void fillOpenPage() {
+    for (Page page : pages) {
+      if (page.component() == tabs.getSelectedComponent() && filled.add(page)) {
+        page.fill().accept(model.shown(), whyNot());
+      }
+    }
+  }
+
+  private String whyNot() {
+    return switch (model.outcome().state()) {
+      case BROKEN -> model.outcome().message();
+      case WORKING -> "The design is being evaluated.";
+      case PROBLEMS, DONE -> "No results: some inputs need attention.";
+    };
+  }
+
+  private void showFindings(Optional<Assessment> assessment, String whyNot) {
+    List<Problem> problems = model.reading().problems();
     findings.show(
         assessment
             .map(FindingsPage::findings)
             .orElseGet(
                 () ->
-                    model.reading().problems().isEmpty()
+                    problems.isEmpty()
                         ? FindingsPage.plain(whyNot)
-                        : FindingsPage.problems(model.reading().problems())));
-    states.show(assessment.map(StatesPage::of).orElse(FindingsPage.plain(whyNot)));
-    safety.show(assessment.map(FindingsPage::safety).orElse(FindingsPage.plain(whyNot)));
-    Optional<Charts> charts = assessment.map(Charts::new);
-    String noLine = assessment.isPresent() ? "The mixture is too thick to flow." : whyNot;
-    systemCurve.show(charts.flatMap(Charts::systemCurve), noLine);
-    gradeLine.show(charts.flatMap(Charts::gradeLine), noLine);
-    deposition.show(assessment.filter(a -> a.line().isPresent()), noLine);
-    dilution.show(
-        charts.flatMap(Charts::dilution),
-        assessment.isPresent()
-            ? "There is no curve: the mixture is too thick, or the line has no flow to dilute."
-            : whyNot);
-    lane.show(
-        assessment,
-        assessment.isPresent()
-            ? "The mixture is too thick to flow through the lane, or there is no steady state."
-            : whyNot);
-    plant.show(assessment, whyNot);
-    showReport(reportText().orElse(whyNot));
+                        : FindingsPage.problems(problems)));
   }
 
   private void showReport(String text) {
     if (!text.equals(report.getText())) {
       report.setText(text);
       report.setCaretPosition(0);
+    }
+  }
+
+  /** Dims the pages while they are those of the inputs before the last change. */
+  @SuppressWarnings("serial")
+  private static final class Veil extends LayerUI<JTabbedPane> {
+    private static final Color DIM = new Color(235, 235, 235, 170);
+    private boolean drawn;
+
+    void draw(boolean wanted) {
+      boolean before = drawn;
+      drawn = wanted;
+      firePropertyChange("drawn", before, wanted);
+    }
+
+    @Override
+    public void applyPropertyChange(
+        PropertyChangeEvent event, JLayer<? extends JTabbedPane> layer) {
+      layer.repaint();
+    }
+
+    @Override
+    public void paint(Graphics graphics, JComponent component) {
+      super.paint(graphics, component);
+      if (drawn) {
+        graphics.setColor(DIM);
+        graphics.fillRect(0, 0, component.getWidth(), component.getHeight());
+      }
     }
   }
 }

@@ -9,14 +9,18 @@ import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
 import java.awt.print.Printable;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sandslurry.assessment.Evaluation;
 
 /**
  * The form on a display: skipped where there is none, but a failure where the environment says that
@@ -39,9 +43,9 @@ class FormWindowTest {
     onEventThread(
         () -> {
           Look.install();
-          model = new FormModel(new BackgroundEvaluation());
+          model = new FormModel(new BackgroundEvaluation(Evaluation::assess));
           window = new FormWindow(model);
-          model.start(Designs.example("parlor-line.json"), Optional.empty());
+          model.startFrom(Designs.example("parlor-line.json"));
           window.frame().setVisible(true);
           return null;
         });
@@ -114,6 +118,10 @@ class FormWindowTest {
           window.commands().save();
           return null;
         });
+    long end = System.currentTimeMillis() + PATIENCE_MS;
+    while (onEventThread(() -> model.isModified()) && System.currentTimeMillis() < end) {
+      Thread.sleep(20);
+    }
     assertThat(onEventThread(() -> window.frame().getTitle())).startsWith("design.json");
 
     onEventThread(
@@ -151,6 +159,26 @@ class FormWindowTest {
           }
           return null;
         });
+  }
+
+  @Test
+  void noTwoCommandsShareAKey() throws Exception {
+    List<KeyStroke> keys =
+        onEventThread(
+            () -> {
+              List<KeyStroke> found = new ArrayList<>();
+              var bar = window.frame().getJMenuBar();
+              for (int m = 0; m < bar.getMenuCount(); m++) {
+                for (var item : bar.getMenu(m).getMenuComponents()) {
+                  if (item instanceof javax.swing.JMenuItem entry
+                      && entry.getAccelerator() != null) {
+                    found.add(entry.getAccelerator());
+                  }
+                }
+              }
+              return found;
+            });
+    assertThat(keys).hasSizeGreaterThan(25).doesNotHaveDuplicates();
   }
 
   @Test

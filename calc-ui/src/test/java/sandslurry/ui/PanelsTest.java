@@ -22,6 +22,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeAll;
@@ -130,6 +131,30 @@ class PanelsTest {
         });
   }
 
+  @Test
+  void everyFieldThatGetsTheFocusComesIntoView() throws Exception {
+    onEventThread(
+        () -> {
+          InputsPanel inputs = inputs(Designs.everything());
+          paint(inputs.component(), 470, 300);
+          JViewport port = inputs.component().getViewport();
+          int seen = 0;
+          for (JComponent component : all(inputs.component())) {
+            if (isShown(component) && component instanceof JTextField field) {
+              inputs.bringIntoView(field);
+              int y =
+                  SwingUtilities.convertPoint(field, 0, field.getHeight() / 2, port.getView()).y;
+              assertThat(y)
+                  .as(field.getName())
+                  .isBetween(port.getViewPosition().y, port.getViewPosition().y + port.getHeight());
+              seen++;
+            }
+          }
+          assertThat(seen).isGreaterThan(29);
+          return null;
+        });
+  }
+
   private static List<DesignDocument> designs() {
     return List.of(Designs.everything(), Designs.example("closed-loop-dairy.json"));
   }
@@ -216,6 +241,7 @@ class PanelsTest {
           ResultsPanel results = new ResultsPanel(model, pointer -> {});
           JTextField field = find(inputs.component(), JTextField.class, "/flow/design");
           JTextArea report = find(results.component(), JTextArea.class, "report");
+          results.open("Report");
           assertThat(report.getText()).contains("Working");
 
           field.setText("460 psi");
@@ -226,9 +252,11 @@ class PanelsTest {
           assertThat(find(results.component(), JLabel.class, "verdict").getText())
               .isEqualTo("NO VERDICT");
           assertThat(report.getText()).isEqualTo("No results: some inputs need attention.");
+          assertThat(results.reportText()).isEmpty();
+          results.open("Findings");
           assertThat(find(results.component(), JEditorPane.class, "findings").getText())
               .contains("460 psi");
-          assertThat(results.reportText()).isEmpty();
+          results.open("Report");
 
           field.setText("350 gpm");
           assertThat(field.getClientProperty("JComponent.outline")).isNull();
@@ -332,9 +360,35 @@ class PanelsTest {
           click(inputs, "part route");
           assertThat(model.document().has("/pump")).isFalse();
           click(inputs, "part lane");
-          assertThat(model.problemsAt("/lane")).isNotEmpty();
+          assertThat(model.document().json("/lane")).isEqualTo(Designs.everything().json("/lane"));
           return null;
         });
+  }
+
+  @Test
+  void aPartThatIsUntickedAndTickedAgainIsAsItWas() throws Exception {
+    onEventThread(
+        () -> {
+          FormModel model = new FormModel(Designs.NEVER);
+          InputsPanel inputs = new InputsPanel(model);
+          model.startFrom(Designs.everything());
+          for (String part : new String[] {"part route", "part lane", "part suction"}) {
+            click(inputs, part);
+            assertThat(model.document()).as(part).isNotEqualTo(Designs.everything());
+            click(inputs, part);
+            assertThat(sorted(model.document())).as(part).isEqualTo(sorted(Designs.everything()));
+          }
+          click(inputs, "part lane");
+          model.startFrom(Designs.everything().without("/lane"));
+          click(inputs, "part lane");
+          assertThat(model.document().text("/lane/length")).as("of another design").isEmpty();
+          return null;
+        });
+  }
+
+  /** The parts of a document, wherever in it they stand. */
+  private static List<String> sorted(DesignDocument document) {
+    return document.toString().lines().map(l -> l.replaceAll(",$", "")).sorted().toList();
   }
 
   @Test

@@ -71,6 +71,7 @@ class ResultPagesTest {
     onEventThread(
         () -> {
           ResultsPanel results = new ResultsPanel(model, pointer -> {});
+          results.open("Lane");
           JComboBox<?> page = PanelsTest.find(results.component(), JComboBox.class, "lane page");
           JTable numbers = PanelsTest.find(results.component(), JTable.class, "lane chart numbers");
           for (int i = 0; i < page.getItemCount(); i++) {

@@ -2,6 +2,7 @@ package sandslurry.report.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Writes the blocks of a report as plain text, wrapped to a width, for a terminal or a printer. */
 public final class TextView {
@@ -78,7 +79,7 @@ public final class TextView {
     @Override
     public void marked(Block.Marked card) {
       gap();
-      String first = String.format("%-9s", card.mark());
+      String first = String.format(Locale.ROOT, "%-9s", card.mark());
       String indent = " ".repeat(first.length());
       for (int i = 0; i < card.lines().size(); i++) {
         wrap(card.lines().get(i), i == 0 ? first : indent, indent).forEach(this::line);
@@ -91,7 +92,9 @@ public final class TextView {
       int number = 1;
       for (String item : list.items()) {
         String first =
-            list.style() == Block.Items.Style.NUMBERS ? String.format("%3d. ", number) : "   - ";
+            list.style() == Block.Items.Style.NUMBERS
+                ? String.format(Locale.ROOT, "%3d. ", number)
+                : "   - ";
         wrap(item, first, "     ").forEach(this::line);
         number++;
       }

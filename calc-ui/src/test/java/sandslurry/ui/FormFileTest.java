@@ -1,0 +1,112 @@
+package sandslurry.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sandslurry.design.DesignDocument;
+
+/** What the form does with files: nothing that was typed or saved is lost. */
+class FormFileTest {
+  @TempDir private Path folder;
+
+  private static DesignDocument line() {
+    return Designs.example("parlor-line.json");
+  }
+
+  @Test
+  void aFileThatAnotherWindowChangedIsNoticedBeforeItIsSavedOver() throws Exception {
+    Path path = folder.resolve("a.json");
+    line().save(path);
+    FormModel one = new FormModel(Designs.NEVER);
+    FormModel two = new FormModel(Designs.NEVER);
+    one.open(path);
+    two.open(path);
+    assertThat(one.seen().orElseThrow().isChanged()).isFalse();
+
+    two.edit("/title", "of the second window");
+    two.save(path);
+
+    assertThat(one.seen().orElseThrow().isChanged()).isTrue();
+    assertThat(two.seen().orElseThrow().isChanged()).isFalse();
+    one.open(path);
+    assertThat(one.seen().orElseThrow().isChanged()).isFalse();
+    Files.delete(path);
+    assertThat(one.seen().orElseThrow().isChanged()).as("a file that is gone").isFalse();
+  }
+
+  @Test
+  void theVersionBeforeIsKeptBesideTheFile() throws Exception {
+    Path path = folder.resolve("a.json");
+    FormFile.save(path, line());
+    assertThat(folder.toFile().list()).containsExactly("a.json");
+    FormFile.save(path, line());
+    assertThat(folder.toFile().list()).as("nothing changed").containsExactly("a.json");
+    FormFile.save(path, line().with("/title", "second"));
+    FormFile.save(path, line().with("/title", "third"));
+    assertThat(DesignDocument.load(path).text("/title")).isEqualTo("third");
+    assertThat(DesignDocument.load(folder.resolve("a.json.bak")).text("/title"))
+        .isEqualTo("second");
+    assertThat(folder.toFile().list()).hasSize(2);
+  }
+
+  @Test
+  void aDesignSurvivesTheEndOfItsWindowAndIsOfferedOnce() throws Exception {
+    Path file = folder.resolve("a.json");
+    DesignDocument typed = line().with("/flow/design", "half a wo").with("/title", "x\ud800");
+    Path kept = folder.resolve("kept");
+    Process other =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                FormFileTest.class.getName(),
+                kept.toString(),
+                file.toString())
+            .start();
+    assertThat(other.inputReader().readLine()).isEqualTo("kept");
+    assertThat(Recovery.left(kept)).as("of a window that is still open").isEmpty();
+    other.destroyForcibly().waitFor(1, TimeUnit.MINUTES);
+
+    List<Recovery.Left> left = Recovery.left(kept);
+    assertThat(left).hasSize(1);
+    assertThat(left.get(0).document()).isEqualTo(typed);
+    assertThat(left.get(0).file()).contains(file);
+    assertThat(left.get(0).name()).isEqualTo("a.json");
+    FormModel model = new FormModel(Designs.NEVER);
+    model.restore(left.get(0));
+    assertThat(model.document()).isEqualTo(typed);
+    assertThat(model.isModified()).isTrue();
+    assertThat(model.file()).contains(file);
+    left.get(0).forget();
+    assertThat(Recovery.left(kept)).isEmpty();
+    assertThat(kept.toFile().list()).isEmpty();
+  }
+
+  /** A window that keeps a design and is then ended from outside. */
+  public static void main(String[] args) throws Exception {
+    DesignDocument typed = line().with("/flow/design", "half a wo").with("/title", "x\ud800");
+    new Recovery(Path.of(args[0])).keep(typed, Optional.of(Path.of(args[1])));
+    System.out.println("kept");
+    Thread.sleep(60_000);
+  }
+
+  @Test
+  void whatWasSavedIsNotOffered() throws Exception {
+    Path kept = folder.resolve("kept");
+    Recovery recovery = new Recovery(kept);
+    recovery.keep(line(), Optional.empty());
+    recovery.keep(line().with("/title", "later"), Optional.empty());
+    assertThat(Recovery.left(kept)).as("held by this very machine").isEmpty();
+    recovery.clear();
+    assertThat(kept.toFile().list()).isEmpty();
+    Files.writeString(kept.resolve("spoilt.json"), "{");
+    assertThat(Recovery.left(kept)).isEmpty();
+    assertThat(Recovery.left(folder.resolve("none"))).isEmpty();
+  }
+}
