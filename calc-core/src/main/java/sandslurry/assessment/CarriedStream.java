@@ -122,7 +122,7 @@ record CarriedStream(String when, double lastsS, Optional<Stream> stream) {
                     design.sand().shape())
                 : design.sand(),
             carrier(design, flows),
-            new MixtureSpec.ByVolume(Measure.FRACTION.of(share))));
+            Measure.FRACTION.of(share)));
   }
 
   private static CarrierSpec carrier(Design design, Stream flows) {

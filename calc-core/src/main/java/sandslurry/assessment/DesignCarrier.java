@@ -49,6 +49,22 @@ final class DesignCarrier {
     return Carriers.water(temperatureK);
   }
 
+  /**
+   * The same liquid at another temperature. A measured viscosity is taken to change as that of
+   * water does (common practice, no source).
+   */
+  static Carrier at(CarrierSpec spec, Carrier carrier, double temperatureK) {
+    if (spec instanceof ManureSpec manure) {
+      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+    }
+    if (spec instanceof CarrierSpec.WaterSpec) {
+      return Carriers.water(temperatureK);
+    }
+    return carrier.thickened(
+        Carriers.water(temperatureK).liquidAt(1).viscosityPaS()
+            / Carriers.water(carrier.temperatureK()).liquidAt(1).viscosityPaS());
+  }
+
   private static Carrier of(ReadingsSpec readings, RheogramFit fit, RheogramFit.Candidate law) {
     List<String> notes = new ArrayList<>(fit.warnings());
     readings

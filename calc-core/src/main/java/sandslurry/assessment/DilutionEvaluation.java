@@ -53,7 +53,11 @@ final class DilutionEvaluation {
     double mixed = (solids * carrierMass + addedSolids * addedMass) / (carrierMass + addedMass);
     double density = (carrierMass + addedMass) / (1 - sand + ratio);
     Carrier thinner = DilutedRheology.carrier(undiluted, mixed, density);
-    return worst(ratio, mixed, materials.diluted(thinner, sand / (1 + ratio)));
+    return worst(
+        ratio,
+        mixed,
+        materials.diluted(
+            thinner, sand / (1 + ratio), materials.highestFraction(sand) / (1 + ratio)));
   }
 
   private DilutionCurve.Point worst(double ratio, double solids, Materials diluted) {

@@ -119,7 +119,7 @@ public final class Evaluation {
       LineResult result = evaluation.result();
       line = Optional.of(result);
       findings.addAll(
-          new LineFindings(design, materials, model, evaluation.states(), result).all());
+          new LineFindings(design, materials, model, evaluation.states(), result, whole).all());
       working.addAll(LineWorking.steps(model, materials, evaluation.states()));
       if (pump.isPresent()) {
         findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());

@@ -9,6 +9,7 @@ import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionRule;
+import sandslurry.transport.deposition.SandLoad;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.NonNewtonianFriction;
@@ -118,10 +119,15 @@ final class FilledRun {
     return headLoss.gradient(clear, velocityMps);
   }
 
+  /** What sand the deposition is judged for. */
+  SandLoad load(Slurry carried) {
+    return line.materials().load(carried, mixture.sandFraction());
+  }
+
   /** The judgement on deposition; while the slurry stays the same only the velocity differs. */
   DepositionJudgement judge(Slurry carried, double velocityMps) {
     if (carried != judgedSlurry) {
-      judged = line.rule().judge(carried, pipe.largest(), velocityMps, pipe.angleRad());
+      judged = line.rule().judge(load(carried), pipe.largest(), velocityMps, pipe.angleRad());
       judgedSlurry = carried;
     }
     return judged.at(velocityMps);

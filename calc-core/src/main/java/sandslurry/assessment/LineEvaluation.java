@@ -92,7 +92,7 @@ final class LineEvaluation {
               * (outlet
                   ? Measure.LENGTH.si(model.route().outletHead())
                   : heads.get(i + 1) - elevation - run.velocityHeadM());
-      runs.add(shown(run, start, end));
+      runs.add(shown(model, run, start, end));
     }
     return new LineState(
         state.flowCase(),
@@ -109,7 +109,7 @@ final class LineEvaluation {
         runs);
   }
 
-  private static RunState shown(RunPoint run, double startPa, double endPa) {
+  private static RunState shown(LineModel model, RunPoint run, double startPa, double endPa) {
     return new RunState(
         Measure.SPEED.of(run.velocityMps()),
         Measure.SPEED.of(run.leastVelocityMps()),
@@ -117,6 +117,7 @@ final class LineEvaluation {
         run.regime(),
         Measure.SHEAR_RATE.of(run.wallShearRatePs()),
         run.deposition(),
+        run.deposition().isPresent() ? model.rule().compare(run.load(), run.largest()) : List.of(),
         run.carriage(),
         Measure.FRACTION.of(run.liquidGradient()),
         Measure.FRACTION.of(run.slurryGradient()),

@@ -1,10 +1,11 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Speed;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.LineEvaluation.State;
 import sandslurry.correlation.Physics;
@@ -12,15 +13,6 @@ import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
-import sandslurry.numeric.Roots;
-import sandslurry.numeric.UnsolvedException;
-import sandslurry.pipe.catalogue.PipeCatalogue;
-import sandslurry.pipe.catalogue.StandardPipe;
-import sandslurry.transport.bed.SandCarriage;
-import sandslurry.transport.deposition.DepositionJudgement;
-import sandslurry.transport.deposition.DepositionJudgement.Entry;
-import sandslurry.transport.deposition.DepositionVelocities.Role;
-import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -32,20 +24,33 @@ final class LineFindings extends FindingWriter {
   /** Share of the sand that is coarser than what is called its largest grains. */
   private static final double OVERSIZE_SHARE = 0.01;
 
+  /** From this ratio to the design flow rate on it is said how much more the pipe wears. */
+  private static final double WEAR_TOLD = 1.05;
+
+  private static final double LEAST_WEAR_POWER = 2;
+  private static final double MOST_WEAR_POWER = 3.5;
+
   private final Design design;
   private final Materials materials;
   private final LineModel model;
   private final List<State> states;
   private final LineResult result;
+  private final boolean whole;
 
   LineFindings(
-      Design design, Materials materials, LineModel model, List<State> states, LineResult result) {
+      Design design,
+      Materials materials,
+      LineModel model,
+      List<State> states,
+      LineResult result,
+      boolean whole) {
     super(design.units());
     this.design = design;
     this.materials = materials;
     this.model = model;
     this.states = states;
     this.result = result;
+    this.whole = whole;
   }
 
   List<Finding> all() {
@@ -53,8 +58,8 @@ final class LineFindings extends FindingWriter {
     if (states.isEmpty()) {
       return findings;
     }
+    findings.addAll(new SettlingFindings(design, materials, model, states, whole).all());
     for (int i = 0; i < model.route().runs().size(); i++) {
-      plugging(i);
       largeGrains(i);
       wear(i);
       pressure(i);
@@ -166,317 +171,54 @@ final class LineFindings extends FindingWriter {
                 + " of the mixture by volume or less.");
   }
 
-  /** The case in which a run stands worst; of equals, the one with the least margin. */
-  private State worst(int run) {
+  /** Wear grows with the velocity; how long a pipe lasts no formula here tells. */
+  private void wear(int index) {
+    State state = fastest(index);
+    RunPoint point = state.runs().get(index);
+    if (point.deposition().isEmpty()) {
+      return;
+    }
+    double ratio = state.flowM3ps() / Measure.FLOW.si(design.flow().orElseThrow().design());
+    Optional<Quantity<Speed>> limit = design.criteria().wearVelocity();
+    boolean over = limit.isPresent() && point.velocityMps() > Measure.SPEED.si(limit.get());
+    if (!over && ratio < WEAR_TOLD) {
+      return;
+    }
+    add(
+        over ? Severity.CAUTION : Severity.NOTE,
+        Topic.WEAR,
+        point.run().name(),
+        over
+            ? "The velocity is above the limit set for wear."
+            : "Above the design flow rate the pipe wears faster.",
+        "At the "
+            + state.flowCase().words()
+            + " flow rate the velocity is "
+            + show(Kind.VELOCITY, point.velocityMps())
+            + (over
+                ? "; the limit set is " + show(Kind.VELOCITY, Measure.SPEED.si(limit.get()))
+                : "")
+            + ". Wear per hour is "
+            + factor(Math.pow(ratio, LEAST_WEAR_POWER))
+            + " to "
+            + factor(Math.pow(ratio, MOST_WEAR_POWER))
+            + " times that at the design flow rate: it grows with velocity to the power of 2 to 3.5"
+            + " (Wiedenroth 1984, as quoted in a collection of rules).",
+        over
+            ? "Stay below "
+                + show(Kind.FLOW, Measure.SPEED.si(limit.get()) * point.mean().areaM2())
+                + " in this pipe."
+            : "");
+  }
+
+  private State fastest(int index) {
     return states.stream()
-        .max(
-            Comparator.comparing((State s) -> s.runs().get(run).severity())
-                .thenComparingDouble(s -> -s.runs().get(run).margin()))
+        .max(Comparator.comparingDouble(s -> s.runs().get(index).velocityMps()))
         .orElseThrow();
   }
 
-  private void plugging(int index) {
-    State state = worst(index);
-    RunPoint point = state.runs().get(index);
-    String name = point.run().name();
-    if (point.deposition().isEmpty()) {
-      add(
-          Severity.PASS,
-          Topic.PLUGGING,
-          name,
-          "There is no sand to settle.",
-          "The mixture holds no grains coarser than "
-              + show(Kind.GRAIN, sandslurry.material.sand.Gradation.FINES_BOUNDARY_M)
-              + ".",
-          "");
-      return;
-    }
-    DepositionJudgement judged = point.deposition().get();
-    String at =
-        "At the "
-            + state.flowCase().words()
-            + " flow of "
-            + show(Kind.FLOW, state.flowM3ps())
-            + " the velocity is "
-            + show(Kind.VELOCITY, point.leastVelocityMps());
-    String limit =
-        "the limit by "
-            + judged.limiting().model().name()
-            + " is "
-            + show(Kind.VELOCITY, judged.limitMps())
-            + " ("
-            + judged.limiting().model().limit().words()
-            + ", grains of "
-            + show(Kind.GRAIN, judged.limiting().sizeM())
-            + ")";
-    if (point.regime() != Regime.TURBULENT) {
-      notTurbulent(index, state, at, limit);
-      return;
-    }
-    switch (judged.outcome()) {
-      case BELOW_LIMIT ->
-          add(
-              point.severity(),
-              Topic.PLUGGING,
-              name,
-              judged.governed()
-                  ? "Sand settles in this run: the velocity is below the deposition limit."
-                  : "Sand may settle in this run: no governing correlation is within its published"
-                      + " range, and the velocity is below the largest value of them all.",
-              at + "; " + limit + "." + (judged.governed() ? "" : " " + excesses(judged) + "."),
-              cure(index, state));
-      case OUT_OF_RANGE ->
-          add(
-              Severity.CAUTION,
-              Topic.PLUGGING,
-              name,
-              "No governing correlation is within its published range, so a pass cannot be given.",
-              at + "; the largest value that counts: " + limit + ". " + excesses(judged) + ".",
-              cure(index, state));
-      case WITHIN_MARGIN ->
-          add(
-              Severity.CAUTION,
-              Topic.PLUGGING,
-              name,
-              "The velocity is above the deposition limit but lacks the margin asked for.",
-              at
-                  + "; "
-                  + limit
-                  + ", and with the margin "
-                  + show(Kind.VELOCITY, judged.requiredMps())
-                  + disagreeing(point, judged)
-                  + ".",
-              cure(index, state));
-      case MODELS_DISAGREE ->
-          add(
-              Severity.CAUTION,
-              Topic.PLUGGING,
-              name,
-              "The correlations disagree: some of them ask for more velocity than there is.",
-              at + "; " + limit + disagreeing(point, judged) + ".",
-              cure(index, state));
-      default ->
-          add(
-              Severity.PASS,
-              Topic.PLUGGING,
-              name,
-              "Sand stays in motion at every flow judged.",
-              at
-                  + ", the closest case; "
-                  + limit
-                  + ", with the margin "
-                  + show(Kind.VELOCITY, judged.requiredMps())
-                  + ".",
-              "");
-    }
-  }
-
-  /** Laminar and transitional flow: eddies do not carry the sand, so something else must. */
-  private void notTurbulent(int index, State state, String at, String limit) {
-    RunPoint point = state.runs().get(index);
-    SandCarriage carriage = point.carriage().orElseThrow();
-    boolean held = carriage.support() == SandCarriage.Support.CARRIED_BY_YIELD_STRESS;
-    String what =
-        switch (point.severity()) {
-          case PASS ->
-              carriage.outsidePlugShare() <= carriage.toleratedShare()
-                  ? "Carried by the yield stress: the liquid moves as a plug that holds the sand."
-                  : "Carried by the yield stress: it holds the sand where nothing is sheared, and"
-                      + " elsewhere the sand sinks too slowly to reach the floor in this length.";
-          case FAIL ->
-              point.regime() == Regime.LAMINAR
-                  ? "Laminar and depositing: no eddies lift the sand, and it gathers on the floor."
-                  : "Neither laminar nor turbulent, and below the deposition limit: sand settles.";
-          default ->
-              point.regime() == Regime.TRANSITIONAL
-                  ? "Neither surely laminar nor surely turbulent: turbulence cannot be counted on."
-                  : point.yieldUnknown()
-                      ? "Laminar: whether it holds its sand depends on a yield stress that total"
-                          + " solids do not tell."
-                      : point.yieldExtrapolated()
-                          ? "Laminar: whether it holds its sand depends on a yield stress that the"
-                              + " readings do not show."
-                          : "Laminar: sand sinks through what is sheared, though little of it"
-                              + " reaches the floor before the outlet.";
-        };
-    StringBuilder why = new StringBuilder(at).append(". ");
-    why.append(String.join(" ", carriage.reasons(units)));
-    if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
-      why.append(" For turbulent flow ").append(limit).append('.');
-    }
-    if (point.yieldUnknown() && !held) {
-      why.append(" Manure so thick often has a yield stress of 5 to 30 Pa (from memory,")
-          .append(" unverified); with ")
-          .append(show(Kind.STRESS, carriage.neededYieldStressPa()))
-          .append(" it would hold this sand where it is not sheared.");
-    }
-    if (point.yieldExtrapolated()) {
-      why.append(" The least stress measured is more than twice the fitted yield stress, which")
-          .append(" therefore is not counted on: take readings at lower shear rates.");
-    }
-    if (point.climbsSteeply() && carriage.outsidePlugShare() > carriage.toleratedShare()) {
-      why.append(" In so steep a run sand outside the plug slides back to the foot.");
-    }
-    add(
-        point.severity(),
-        Topic.PLUGGING,
-        point.run().name(),
-        what,
-        why.toString(),
-        held ? "" : notTurbulentCure(index, state, carriage));
-  }
-
-  private String notTurbulentCure(int index, State state, SandCarriage carriage) {
-    RunSpec run = model.route().runs().get(index);
-    OptionalDouble flow = model.leastSafeFlowM3ps(run);
-    String turbulent =
-        flow.isPresent()
-            ? "Run at "
-                + show(Kind.FLOW, flow.getAsDouble())
-                + " or more, where the flow is turbulent and above the limit with margin"
-            : "No flow of this liquid in this pipe is turbulent and fast enough";
-    String dilution =
-        materials.carrier().totalSolids().orElse(0) > 0
-            ? design.dilution().isPresent()
-                ? ", or dilute as far as the dilution curve tells"
-                : ", or dilute (a \"dilution\" in the design shows how far)"
-            : "";
-    String yield = "";
-    if (carriage.velocityMps() < carriage.laminarBelowMps()) {
-      yield =
-          carriage.yieldStressPa() < carriage.neededYieldStressPa()
-              ? ", or keep the liquid thick: a measured yield stress of "
-                  + show(Kind.STRESS, carriage.neededYieldStressPa())
-                  + " or more holds the sand in the plug"
-              : ", or keep water out, so that the plug is wider and sand sinks more slowly: in a"
-                  + " shorter line or with a thicker liquid less of it reaches the floor";
-    }
-    return turbulent + dilution + yield + ".";
-  }
-
-  private String excesses(DepositionJudgement judged) {
-    List<String> of = new ArrayList<>();
-    for (Entry entry : judged.entries()) {
-      if (entry.role() == Role.GOVERNING && !entry.estimate().inRange()) {
-        of.add(
-            entry.model().name()
-                + ": "
-                + entry.estimate().excesses().stream()
-                    .map(e -> e.describe(units))
-                    .collect(Collectors.joining(", ")));
-      }
-    }
-    if (!judged.slope().inRange()) {
-      of.add("the slope is steeper than the chart of its correction");
-    }
-    return "Out of range: " + String.join("; ", of);
-  }
-
-  private String disagreeing(RunPoint point, DepositionJudgement judged) {
-    String more =
-        judged.entries().stream()
-            .filter(e -> e.role() == Role.COUNTED && e.estimate().inRange())
-            .filter(e -> e.valueMps() + judged.upwardCorrectionMps() > point.leastVelocityMps())
-            .sorted(Comparator.comparingDouble(Entry::valueMps).reversed())
-            .map(
-                e ->
-                    e.model().name()
-                        + " "
-                        + show(Kind.VELOCITY, e.valueMps() + judged.upwardCorrectionMps()))
-            .collect(Collectors.joining(", "));
-    return more.isEmpty() ? "" : "; more is asked by " + more;
-  }
-
-  /** The flow, and the pipe, that would pass. */
-  private String cure(int index, State state) {
-    RunSpec run = model.route().runs().get(index);
-    RunPoint point = state.runs().get(index);
-    OptionalDouble flow = model.leastSafeFlowM3ps(run);
-    StringBuilder text = new StringBuilder();
-    if (flow.isPresent()) {
-      text.append("Never run below ").append(show(Kind.FLOW, flow.getAsDouble()));
-    } else {
-      text.append("No flow through this pipe is enough");
-    }
-    if (run.pipe().isPresent()) {
-      text.append(smallerPipe(run, run.pipe().get(), state));
-    } else {
-      text.append(smallerBore(point, state));
-    }
-    return text.append('.').toString();
-  }
-
-  private String smallerPipe(RunSpec run, StandardPipe pipe, State state) {
-    double wear = Measure.SPEED.si(design.criteria().wearVelocity());
-    List<StandardPipe> family = PipeCatalogue.sameSystemAndClass(pipe);
-    for (int i = family.size() - 1; i >= 0; i--) {
-      StandardPipe other = family.get(i);
-      if (other.largestBoreM() < pipe.largestBoreM()) {
-        RunPoint point = model.run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
-        if (point.severity() == Severity.PASS) {
-          return "; or fit "
-              + other.words()
-              + ", which passes at this flow with "
-              + show(Kind.VELOCITY, point.leastVelocityMps())
-              + " against "
-              + show(Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
-              + " ("
-              + (point.velocityMps() > wear
-                  ? "above the wear velocity of " + show(Kind.VELOCITY, wear) + "; "
-                  : "")
-              + "its head loss is higher: check the pump, and the flow at its new duty)";
-        }
-      }
-    }
-    return "; no smaller size of " + pipe.words() + " passes at this flow either";
-  }
-
-  private String smallerBore(RunPoint point, State state) {
-    double bore = point.largest().diameterM();
-    try {
-      double enough =
-          Roots.between(
-              "bore that passes",
-              d -> {
-                RunPoint trial =
-                    model.run(point.run().inBore(d), state.flowM3ps(), state.sandFraction());
-                return trial.leastVelocityMps()
-                    - trial.deposition().orElseThrow().velocityToPassMps();
-              },
-              bore / 5,
-              bore);
-      return "; or take a bore of "
-          + show(Kind.BORE, enough)
-          + " or less, which is fast enough at this flow";
-    } catch (UnsolvedException none) {
-      return "";
-    }
-  }
-
-  private void wear(int index) {
-    double allowed = Measure.SPEED.si(design.criteria().wearVelocity());
-    State state =
-        states.stream()
-            .max(Comparator.comparingDouble(s -> s.runs().get(index).velocityMps()))
-            .orElseThrow();
-    RunPoint point = state.runs().get(index);
-    if (point.velocityMps() > allowed && point.deposition().isPresent()) {
-      double flow = allowed * point.mean().areaM2();
-      add(
-          Severity.CAUTION,
-          Topic.WEAR,
-          point.run().name(),
-          "The velocity is high enough to wear pipe, bends and pump quickly.",
-          "At the "
-              + state.flowCase().words()
-              + " flow the velocity is "
-              + show(Kind.VELOCITY, point.velocityMps())
-              + ", above "
-              + show(Kind.VELOCITY, allowed)
-              + "; wear grows as the velocity to the power of 2 to 3.5 (Wiedenroth 1984, as"
-              + " quoted in a collection of rules).",
-          "Stay below " + show(Kind.FLOW, flow) + " in this pipe.");
-    }
+  private static String factor(double value) {
+    return String.format(java.util.Locale.ROOT, "%.1f", value);
   }
 
   private void pressure(int index) {

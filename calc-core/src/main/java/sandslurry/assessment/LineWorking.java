@@ -222,7 +222,7 @@ final class LineWorking {
   private static void deposition(
       Working w, LineModel model, RunPoint run, DepositionJudgement judged) {
     Slurry slurry = run.slurry();
-    for (Entry entry : judged.entries()) {
+    for (Entry entry : model.rule().compare(run.load(), run.largest())) {
       w.step(
           "V_D",
           "deposition velocity ("
@@ -234,29 +234,45 @@ final class LineWorking {
           entry.valueMps(),
           in("d", Kind.GRAIN, entry.sizeM()),
           in("D", Kind.BORE, run.largest().diameterM()),
-          in("C", Kind.NUMBER, slurry.volumeFraction()),
+          in("C", Kind.NUMBER, entry.fraction()),
           in("s", Kind.NUMBER, slurry.densityRatio()),
           in("nu", Kind.KINEMATIC_VISCOSITY, slurry.liquid().kinematicViscosityM2ps()));
     }
     w.step(
+        "V_0",
+        "deposition velocity of the level pipe by the rule ("
+            + judged.limiting().model().name()
+            + ")",
+        "V_0 = max{Thomas, Oroskar-Turian, min[V_max, max(V_r V_max, sewer relations)]}, largest"
+            + " over the sizes",
+        Kind.VELOCITY,
+        judged.limiting().valueMps(),
+        "theory page on the deposition velocity",
+        in("d", Kind.GRAIN, judged.limiting().sizeM()),
+        in("C_d", Kind.NUMBER, judged.limiting().fraction()),
+        in("C_high", Kind.NUMBER, judged.highestFraction()));
+    w.step(
         "V_lim",
-        "deposition limit: the governing correlation with the correction for slope",
-        "V_lim = V_D,governing + Delta sqrt(2 g D (s - 1))",
+        "deposition velocity on this slope",
+        "V_lim = max(b (V_0 + Delta min(sqrt(2 g D (s - 1)), V_0/0.75)), w sin(theta))",
         Kind.VELOCITY,
         judged.limitMps(),
-        "rule of judgement; slope by Wilson and Tse (1984)",
-        in("V_D,governing", Kind.VELOCITY, judged.limiting().valueMps()),
-        in("Delta", Kind.NUMBER, judged.slope().value()),
-        in("Delta sqrt(2 g D (s - 1))", Kind.VELOCITY, judged.upwardCorrectionMps()));
+        "slope by Wilson and Tse (1984); a bed ceases to be possible from 60 to 75 degrees",
+        in("V_0", Kind.VELOCITY, judged.limiting().valueMps()),
+        in("what the slope adds", Kind.VELOCITY, judged.slopeMps()),
+        in("w sin(theta)", Kind.VELOCITY, judged.riserMps()));
     w.step(
         "V_req",
-        "velocity asked for with the margin",
-        "V_req = max(V_lim (1 + m), V_lim + dV)",
+        "required velocity",
+        "V_req = min(max((1 + m + e) V_lim,usual, (1 + min(m, 0.15) + e) V_lim, V_lim + dV), max((1"
+            + " + min(m, 0.15) + e) V_slug, V_slug + dV)); in a riser 2 w sin(theta) or more",
         Kind.VELOCITY,
         judged.requiredMps(),
         "criteria of the design",
         in("V_lim", Kind.VELOCITY, judged.limitMps()),
+        in("V_slug", Kind.VELOCITY, judged.slugMps()),
         in("m", Kind.NUMBER, model.rule().marginFraction()),
+        in("e", Kind.NUMBER, judged.widening()),
         in("dV", Kind.VELOCITY, model.rule().marginMps()));
   }
 

@@ -1,15 +1,20 @@
 package sandslurry.assessment;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
 import sandslurry.material.Vehicle;
 import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
 import sandslurry.material.sand.Grain;
+import sandslurry.transport.deposition.SandLoad;
 import sandslurry.units.Measure;
 
 /**
@@ -18,28 +23,35 @@ import sandslurry.units.Measure;
  * @param carrier the liquid without sand
  * @param gradation the whole sand
  * @param coarse the sand without its fines, which belong to the liquid
+ * @param sizes the sizes for which its deposition is judged
  * @param finesShare mass of fines over mass of sand
  * @param sandDensityKgM3 density of the mineral [kg/m3]
  * @param fixedFraction volume fraction of sand when it is not that of the design's mixture
+ * @param fixedHighest the highest volume fraction of sand when it is not that of the design
  * @param design the design, for shape and mixture
  */
 record Materials(
     Carrier carrier,
     Gradation gradation,
     Gradation coarse,
+    SandLoad.Sizes sizes,
     double finesShare,
     double sandDensityKgM3,
     OptionalDouble fixedFraction,
+    OptionalDouble fixedHighest,
     Design design) {
 
   static Materials of(Design design) {
     Gradation gradation = design.sand().gradation();
+    Gradation coarse = gradation.coarserThan(Gradation.FINES_BOUNDARY_M);
     return new Materials(
         DesignCarrier.of(design.carrier()),
         gradation,
-        gradation.coarserThan(Gradation.FINES_BOUNDARY_M),
+        coarse,
+        SandLoad.Sizes.of(coarse),
         gradation.fractionPassing(Gradation.FINES_BOUNDARY_M),
         Measure.DENSITY.si(design.sand().density()),
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         design);
   }
@@ -49,21 +61,45 @@ record Materials(
     return in(carrier.thickened(factor));
   }
 
+  /** The same sand with the liquid at another temperature. */
+  Materials at(double temperatureK) {
+    return in(DesignCarrier.at(design.carrier(), carrier, temperatureK));
+  }
+
+  /** The extremes of the temperature that were told, beside that of the carrier [K]. */
+  List<Double> temperatureRangeK() {
+    return design.flow().stream()
+        .flatMap(rates -> Stream.of(rates.extremes().coldest(), rates.extremes().warmest()))
+        .flatMap(Optional::stream)
+        .map(Measure.TEMPERATURE::si)
+        .toList();
+  }
+
   /** The same sand in another carrier. */
   Materials in(Carrier other) {
     return new Materials(
-        other, gradation, coarse, finesShare, sandDensityKgM3, fixedFraction, design);
+        other,
+        gradation,
+        coarse,
+        sizes,
+        finesShare,
+        sandDensityKgM3,
+        fixedFraction,
+        fixedHighest,
+        design);
   }
 
-  /** The same sand in another carrier, at a volume fraction that no longer depends on the flow. */
-  Materials diluted(Carrier thinner, double sandFraction) {
+  /** The same sand in another carrier, at volume fractions that no longer depend on the flow. */
+  Materials diluted(Carrier thinner, double sandFraction, double highestFraction) {
     return new Materials(
         thinner,
         gradation,
         coarse,
+        sizes,
         finesShare,
         sandDensityKgM3,
         OptionalDouble.of(sandFraction),
+        OptionalDouble.of(highestFraction),
         design);
   }
 
@@ -72,6 +108,15 @@ record Materials(
    * and sand lies packed at 60 %.
    */
   static final double THICKEST = 0.40;
+
+  /**
+   * A line that is said to carry so much sand carries so many times as much at its sandiest moment:
+   * stirring, the first of a pit, a pen scraped at once (common practice, no source).
+   */
+  static final double PEAK = 1.5;
+
+  /** At so much sand by volume, or before, every deposition velocity is at its greatest. */
+  private static final double BED_FRACTION = 0.30;
 
   private static final double MOST_NOT_HELD = 0.01;
 
@@ -102,6 +147,34 @@ record Materials(
       return Measure.MASS_FLOW.si(byRate.rate()) / (sandDensityKgM3 * flowM3ps);
     }
     throw new IllegalStateException("a stream must have been looked up in the plant before");
+  }
+
+  /**
+   * The highest volume fraction of sand that comes along beside a usual one: as told, or so many
+   * times the usual one.
+   */
+  double highestFraction(double usualFraction) {
+    if (fixedHighest.isPresent()) {
+      return Math.max(usualFraction, fixedHighest.getAsDouble());
+    }
+    double highest =
+        design
+            .flow()
+            .flatMap(rates -> rates.extremes().highestSand())
+            .map(Measure.FRACTION::si)
+            .orElse(PEAK * usualFraction);
+    return Math.max(usualFraction, Math.min(highest, THICKEST));
+  }
+
+  /** The same sand in water that carries off a bed of it, which may come at any concentration. */
+  Materials inFlushWater(double sandFraction) {
+    return diluted(Carriers.water(carrier.temperatureK()), sandFraction, BED_FRACTION);
+  }
+
+  /** What a line must carry of a slurry. */
+  SandLoad load(Slurry slurry, double usualFraction) {
+    double peak = usualFraction > 0 ? highestFraction(usualFraction) / usualFraction : 1;
+    return new SandLoad(slurry, Math.min(peak * slurry.volumeFraction(), THICKEST), sizes);
   }
 
   /** Says whether the sand of a flow of mixture leaves it a slurry. */

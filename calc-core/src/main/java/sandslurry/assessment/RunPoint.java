@@ -17,6 +17,7 @@ import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.bed.SandCarriage.Support;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
+import sandslurry.transport.deposition.SandLoad;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.headloss.HeadLossModel;
@@ -163,6 +164,11 @@ final class RunPoint {
           hasSand() ? Optional.of(filled.judge(slurry, leastVelocityMps)) : Optional.empty();
     }
     return deposition;
+  }
+
+  /** What sand the deposition is judged for. */
+  SandLoad load() {
+    return filled.load(slurry);
   }
 
   /** What carries the sand, empty without sand. */

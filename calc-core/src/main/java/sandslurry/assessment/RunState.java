@@ -23,6 +23,7 @@ import sandslurry.units.ShearRate;
  * @param regime flow regime of the carrier
  * @param wallShearRate shear rate of the carrier at the wall
  * @param deposition the judgement on deposition; empty when there is no sand
+ * @param depositionModels what every deposition correlation says of it; empty when there is no sand
  * @param carriage what carries the sand; empty when there is no sand
  * @param liquidGradient metres of carrier lost per metre of pipe without sand
  * @param slurryGradient the same with sand, by the default model
@@ -43,6 +44,7 @@ public record RunState(
     Regime regime,
     Quantity<ShearRate> wallShearRate,
     Optional<DepositionJudgement> deposition,
+    List<DepositionJudgement.Entry> depositionModels,
     Optional<SandCarriage> carriage,
     Quantity<Dimensionless> liquidGradient,
     Quantity<Dimensionless> slurryGradient,
@@ -54,8 +56,9 @@ public record RunState(
     Quantity<Pressure> endPressure,
     boolean overBed,
     Severity severity) {
-  /** Copies the list. */
+  /** Copies the lists. */
   public RunState {
+    depositionModels = List.copyOf(depositionModels);
     headLossModels = List.copyOf(headLossModels);
   }
 

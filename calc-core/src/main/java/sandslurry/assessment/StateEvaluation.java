@@ -89,10 +89,11 @@ final class StateEvaluation {
         design == asDesigned.design() && variant.sandFraction().isEmpty() && !variant.flush();
     Materials inside = sameLine ? asDesigned : Materials.of(design);
     if (variant.sandFraction().isPresent()) {
-      inside = inside.diluted(inside.carrier(), variant.sandFraction().getAsDouble());
+      double fraction = variant.sandFraction().getAsDouble();
+      inside = inside.diluted(inside.carrier(), fraction, inside.highestFraction(fraction));
     }
     if (variant.flush()) {
-      inside = inside.diluted(Carriers.water(inside.carrier().temperatureK()), 0);
+      inside = inside.diluted(Carriers.water(inside.carrier().temperatureK()), 0, 0);
     }
     double flow = designFlow(design);
     if (!inside.flows(flow)) {

@@ -18,7 +18,7 @@ import sandslurry.units.UnitSystem;
 /** What is amiss in a state of the line. */
 final class StateReasons {
   private static final String NO_GROUND =
-      "above the computed deposition velocity, but the correlations disagree or do not apply";
+      "above the computed deposition velocity, but a correlation that counts asks for more";
 
   private record Reason(Severity severity, String text) {}
 
@@ -104,9 +104,7 @@ final class StateReasons {
     boolean below = worst.leastVelocityMps() < limit;
     add(
         worst.severity(),
-        (below
-                ? judged.governed() ? "sand settles in " : "sand may settle in "
-                : "velocity short of its margin in ")
+        (below ? "sand settles in " : "velocity short of its margin in ")
             + name
             + ": "
             + show(Kind.VELOCITY, worst.leastVelocityMps())

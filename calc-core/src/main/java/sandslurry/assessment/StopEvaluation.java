@@ -13,7 +13,6 @@ import sandslurry.design.PumpSpec.RotodynamicSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.design.ServiceSpec.OperationSpec;
 import sandslurry.material.Vehicle;
-import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Rheology;
@@ -49,7 +48,7 @@ final class StopEvaluation {
 
   /**
    * The flow of water that carries off a bed of the sand in every run: that which keeps it moving
-   * with margin at the concentration that it had in the line.
+   * with margin at any concentration, as a bed that is stirred up comes thick.
    *
    * @return the flow; nothing when no flow through some run does
    */
@@ -58,10 +57,7 @@ final class StopEvaluation {
   }
 
   private static LineModel water(Design design, Materials materials, double designFlow) {
-    Materials flushing =
-        materials.diluted(
-            Carriers.water(materials.carrier().temperatureK()), materials.sandFraction(designFlow));
-    return new LineModel(design, flushing);
+    return new LineModel(design, materials.inFlushWater(materials.sandFraction(designFlow)));
   }
 
   /** The velocity of water in the largest bore of a run that carries off a bed. */
@@ -162,12 +158,7 @@ final class StopEvaluation {
                 .map(
                     supply ->
                         new FlushEvaluation(
-                                design,
-                                materials.diluted(
-                                    Carriers.water(materials.carrier().temperatureK()), fraction),
-                                water,
-                                fraction,
-                                lies)
+                                design, materials.inFlushWater(fraction), water, fraction, lies)
                             .result(supply)),
             operation
                 .flushVolume()

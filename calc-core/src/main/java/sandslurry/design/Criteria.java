@@ -1,6 +1,7 @@
 package sandslurry.design;
 
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
@@ -12,9 +13,9 @@ import sandslurry.transport.deposition.DepositionVelocities.Role;
  * @param marginFraction margin of velocity over the governing deposition velocity, as a share of it
  * @param marginVelocity the same as a velocity; the larger of the two counts
  * @param roles roles of deposition correlations that differ from the default, by their id
- * @param gradedSearch whether the size between d50 and d85 that asks the highest velocity governs;
+ * @param gradedSearch whether the size of the sand that asks the highest velocity governs;
  *     otherwise d50 does
- * @param wearVelocity velocity above which wear is a caution
+ * @param wearVelocity velocity above which wear is a caution, where one is set
  * @param pressureShare share of the pressure rating that the working pressure may use
  * @param sandCapture share of the sand that the lane must catch for a pass
  * @param floorShare share of the coarse sand that may reach the floor of a line in laminar flow
@@ -24,7 +25,7 @@ public record Criteria(
     Quantity<Speed> marginVelocity,
     Map<String, Role> roles,
     boolean gradedSearch,
-    Quantity<Speed> wearVelocity,
+    Optional<Quantity<Speed>> wearVelocity,
     Quantity<Dimensionless> pressureShare,
     Quantity<Dimensionless> sandCapture,
     Quantity<Dimensionless> floorShare) {

@@ -14,6 +14,7 @@ import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.deposition.DepositionVelocities;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
 import sandslurry.transport.deposition.DepositionVelocityModel;
@@ -31,10 +32,10 @@ final class CriteriaFields extends Fields<Criteria> {
       standard(
           "velocityMarginShare",
           MARGIN,
-          "15 %",
+          "25 %",
           "Margin on velocity",
           "margin over the deposition velocity, as a share of it",
-          "15 %");
+          "30 %");
   private final Field<Quantity<Speed>> velocity =
       standard(
           "velocityMargin",
@@ -44,12 +45,12 @@ final class CriteriaFields extends Fields<Criteria> {
           "least margin over the deposition velocity; the larger of the two counts",
           "0.3 m/s",
           "1 ft/s");
-  private final Field<Quantity<Speed>> wear =
-      standard(
+  private final Field<Optional<Quantity<Speed>>> wear =
+      optional(
           "wearVelocity",
           WEAR_SPEED,
-          "3 m/s",
-          "Wear starts above",
+          "no limit: wear is told beside that at the design flow rate",
+          "Limit for wear",
           "velocity above which wear is a caution",
           "3 m/s",
           "10 ft/s");
@@ -81,7 +82,7 @@ final class CriteriaFields extends Fields<Criteria> {
   private final Field<Boolean> graded =
       standard(
           "worstSizeGoverns",
-          Type.yesNo("the worst size from d50 to d85", "d50 alone"),
+          Type.yesNo("the worst size of the sand", "d50 alone"),
           "yes",
           "Deposition judged by",
           "the grain size by which the deposition velocity is judged");
@@ -91,22 +92,19 @@ final class CriteriaFields extends Fields<Criteria> {
           new RoleFields(),
           "",
           "Roles of the correlations",
-          "roles of deposition correlations other than their own: governing sets the deposition"
-              + " velocity where the correlation applies, floor holds it up everywhere, counted"
-              + " turns a pass into a caution, shown decides nothing");
+          "roles of deposition correlations other than their own: governing makes one part of the"
+              + " rule, floor a lower bound, counted turns a pass below it into a caution, shown"
+              + " decides nothing");
 
   CriteriaFields() {
     super("criteria", "criteria");
     rule(
         roles,
         List.of(),
+        values -> DepositionRule.governs(values.get(roles)),
         values ->
-            DepositionVelocities.all().stream()
-                .map(
-                    m ->
-                        values.get(roles).getOrDefault(m.id(), DepositionVelocities.defaultRole(m)))
-                .anyMatch(role -> role == Role.GOVERNING),
-        values -> "must leave at least one correlation governing");
+            "must leave gillies-shook-2002 or wilson-bounded governing: without them there is no"
+                + " deposition velocity");
   }
 
   @Override

@@ -1,6 +1,8 @@
 package sandslurry.design;
 
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import sandslurry.units.UnitSystem;
 
 /**
@@ -64,18 +66,19 @@ public record Design(
    *
    * @param otherSand the sand
    * @param otherCarrier the liquid
-   * @param otherMixture how much sand the liquid brings
+   * @param sandFraction volume fraction of the sand that the liquid brings, never more
    * @return the design
    */
-  public Design carrying(Sand otherSand, CarrierSpec otherCarrier, MixtureSpec otherMixture) {
+  public Design carrying(
+      Sand otherSand, CarrierSpec otherCarrier, Quantity<Dimensionless> sandFraction) {
     return new Design(
         title,
         units,
         otherSand,
         otherCarrier,
-        Optional.of(otherMixture),
+        Optional.of(new MixtureSpec.ByVolume(sandFraction)),
         dilution,
-        flow,
+        flow.map(rates -> rates.withHighestSand(sandFraction)),
         route,
         pump,
         lane,

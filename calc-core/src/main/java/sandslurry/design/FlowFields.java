@@ -3,8 +3,11 @@ package sandslurry.design;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Temperature;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
+import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
@@ -38,8 +41,52 @@ final class FlowFields extends Fields<FlowSpec> {
           "33 L/s",
           "520 gal/min");
 
+  private final Field<Optional<Quantity<Dimensionless>>> highestSand =
+      optional(
+          "highestSandFraction",
+          CommonLimits.VOLUME_FRACTION,
+          "default: 1.5 times the mixture (common practice, no source)",
+          "Most sand",
+          "highest volume of sand over volume of mixture that comes through, as when stirring"
+              + " starts",
+          "3 %");
+  private final Field<Optional<Quantity<Temperature>>> coldest =
+      optional(
+          "coldest",
+          CommonLimits.TEMPERATURE,
+          "default: the temperature of the liquid",
+          "Coldest",
+          "coldest temperature of the liquid in the line",
+          "2 degC",
+          "36 degF");
+  private final Field<Optional<Quantity<Temperature>>> warmest =
+      optional(
+          "warmest",
+          CommonLimits.TEMPERATURE,
+          "default: the temperature of the liquid",
+          "Warmest",
+          "warmest temperature of the liquid in the line; sand is judged at the worst",
+          "28 degC",
+          "82 degF");
+  private final Field<Boolean> frost =
+      standard(
+          "exposedToFrost",
+          Type.yesNo("above frost depth or full in winter", "buried or drained"),
+          "no",
+          "Frost",
+          "whether the line lies in reach of frost or stands full in it");
+
   FlowFields() {
     super("flow", "flow rates");
+    rule(
+        coldest,
+        List.of(warmest),
+        values ->
+            !values.get(coldest).isPresent()
+                || !values.get(warmest).isPresent()
+                || Measure.TEMPERATURE.si(values.get(coldest).get())
+                    <= Measure.TEMPERATURE.si(values.get(warmest).get()),
+        values -> "must not be above the warmest temperature");
     rule(
         minimum,
         List.of(design),
@@ -66,6 +113,16 @@ final class FlowFields extends Fields<FlowSpec> {
 
   @Override
   protected Optional<FlowSpec> make(Values values) {
-    return Optional.of(new FlowSpec(least(values), values.get(design), most(values)));
+    return Optional.of(
+        new FlowSpec(
+            least(values),
+            values.get(design),
+            most(values),
+            new FlowSpec.Extremes(
+                values.get(minimum).isPresent(),
+                values.get(highestSand),
+                values.get(coldest),
+                values.get(warmest),
+                values.get(frost))));
   }
 }

@@ -26,21 +26,21 @@ class ExamplesTest {
       delimiter = '|',
       textBlock =
           """
-          parlor-line.json              | PASS    | PLUGGING | Buried line     | Sand stays in motion at every flow judged
-          oversized-line-plugs.json     | FAIL    | PLUGGING | Buried line, 6 in | the velocity is below the deposition limit
-          correlations-disagree.json    | CAUTION | PLUGGING | Return line     | The correlations disagree
+          parlor-line.json              | PASS    | PLUGGING | Buried line     | Sand stays in motion at every flow rate judged
+          oversized-line-plugs.json     | FAIL    | PLUGGING | Buried line, 6 in | the velocity is below the deposition velocity
+          correlations-disagree.json    | CAUTION | PLUGGING | Return line     | by less than the margin
           settling-lane.json            | CAUTION | LANE     | settling lane   | less sand than wanted before it is cleaned
           thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
           carried-by-yield-stress.json  | PASS    | PLUGGING | Under the wall  | Carried by the yield stress
-          carried-by-turbulence.json    | PASS    | PLUGGING | Line to the lane | Sand stays in motion at every flow judged
+          carried-by-turbulence.json    | PASS    | PLUGGING | Line to the lane | Sand stays in motion at every flow rate judged
           laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
           closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
           flushed-barn-lagoon.json      | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
-          pen-to-storage.json           | CAUTION | PLUGGING | carrier         | another liquor of the same solids
+          pen-to-storage.json           | CAUTION | PLUGGING | Transfer line   | not surely at another
           rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
-          two-pumps-six-states.json     | FAIL    | STATES   | without pump 1  | sand settles
+          two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state
           """)
   void anExampleComesOutAsItsPageSays(

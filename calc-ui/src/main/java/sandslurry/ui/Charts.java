@@ -193,7 +193,7 @@ final class Charts {
       return Optional.empty();
     }
     List<Bar> bars = new ArrayList<>();
-    for (DepositionJudgement.Entry entry : judged.get().entries()) {
+    for (DepositionJudgement.Entry entry : found.get().depositionModels()) {
       boolean inside = entry.estimate().inRange();
       String group = entry.role().name().toLowerCase(Locale.ROOT);
       bars.add(

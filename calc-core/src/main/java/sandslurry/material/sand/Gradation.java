@@ -239,6 +239,15 @@ public final class Gradation {
   }
 
   /**
+   * The sizes between which the mass passing was told.
+   *
+   * @return sieve sizes in ascending order, from none passing to all [m]
+   */
+  public double[] sievesM() {
+    return sizes.clone();
+  }
+
+  /**
    * The mass that passes a sieve.
    *
    * @param sizeM opening of the sieve, positive [m]

@@ -170,7 +170,7 @@ final class LineSection extends SectionWriter {
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    for (Entry entry : judged.entries()) {
+    for (Entry entry : worst.get().runs().get(index).depositionModels()) {
       rows.add(
           List.of(
               entry.model().name(),
@@ -198,15 +198,23 @@ final class LineSection extends SectionWriter {
               + " Below their value sand settles all the more. Above it they cannot give a pass.");
     }
     paragraph(
-        "The deposition velocity is the largest of the governing correlations within their range,"
-            + " never less than the floor"
-            + (judged.upwardCorrectionMps() > 0
-                ? ", raised by "
-                    + units.show(Kind.VELOCITY, judged.upwardCorrectionMps())
-                    + " for the upward slope"
+        "The deposition velocity here is "
+            + units.show(Kind.VELOCITY, judged.limitMps())
+            + (judged.lifting()
+                ? ", at which the coarse grains are just lifted"
+                : ", by "
+                    + judged.limiting().model().name()
+                    + " for grains of "
+                    + units.show(Kind.GRAIN, judged.limiting().sizeM()))
+            + (judged.slopeMps() > 0
+                ? ", with " + units.show(Kind.VELOCITY, judged.slopeMps()) + " for the upward slope"
                 : "")
-            + ". Counted correlations within their range can turn a pass into a caution. Those only"
-            + " shown decide nothing; the theory page on deposition velocity says why.");
+            + ", at "
+            + units.show(Kind.PERCENT, judged.highestFraction())
+            + " sand, the most that comes through. Each size counts with the concentration of the"
+            + " sand coarser than it; values are for a level pipe. No formula is left out because"
+            + " it is used outside its range. The theory page on the deposition velocity has the"
+            + " rule.");
   }
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {

@@ -1,69 +1,76 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
 import java.util.Optional;
 import sandslurry.correlation.Estimate;
 
 /**
- * Whether a velocity keeps sand from settling in a pipe, with everything that led to the verdict.
+ * Whether a velocity keeps sand from settling in a pipe, with what led to the verdict.
  *
  * @param outcome the verdict
  * @param velocityMps the velocity judged [m/s]
  * @param carrierReynolds Reynolds number of the carrier at that velocity; below about 2000 to 4000
  *     the flow is not turbulent, no correlation here applies, and the caller must say so
- * @param entries every correlation, in the order of the catalogue; values are for a level pipe
- * @param limiting the correlation that set the limit
- * @param limitMps deposition velocity on this slope [m/s]
- * @param slope increment of the Durand number for the upward slope, and whether the slope lay
- *     outside the chart
- * @param upwardCorrectionMps what the slope adds to every value of the entries [m/s]
- * @param requiredMps the limit with the margin of the rule [m/s]
+ * @param limiting the correlation and the grain size that set the limit, for a level pipe
+ * @param highestFraction volume fraction of all sand that the limit is for
+ * @param limitMps deposition velocity on this slope at the highest concentration [m/s]
+ * @param slopeMps what the upward slope adds to that of a level pipe [m/s]
+ * @param riserMps least velocity that lifts the coarse grains along a rising pipe [m/s]
+ * @param requiredMps the velocity required: the limit with its margin [m/s]
+ * @param slugMps deposition velocity at the worst concentration of all, which a slug of sand needs,
+ *     on this slope [m/s]
+ * @param widening what the margin is wider, as a share of the limit, because the liquid is thicker
+ *     or the bore wider than those of the measurements
  * @param largestCounted the counted correlation of the largest value among those in their range;
  *     nothing if none is
  * @param velocityToPassMps the least velocity that no finding of this judgement speaks against
- *     [m/s]; with {@link Outcome#OUT_OF_RANGE} it still does not pass, see there
+ *     [m/s]
  */
 public record DepositionJudgement(
     Outcome outcome,
     double velocityMps,
     double carrierReynolds,
-    List<Entry> entries,
     Entry limiting,
+    double highestFraction,
     double limitMps,
-    Estimate slope,
-    double upwardCorrectionMps,
+    double slopeMps,
+    double riserMps,
     double requiredMps,
+    double slugMps,
+    double widening,
     Optional<Entry> largestCounted,
     double velocityToPassMps) {
   /** What comes out of a judgement, worst first. */
   public enum Outcome {
     /** The velocity is below the limit: sand settles. A failure. */
     BELOW_LIMIT,
-    /**
-     * The velocity is above the limit, but the limit rests on no governing correlation within its
-     * range, or the slope lies beyond the chart. A caution at any velocity, never a pass.
-     */
-    OUT_OF_RANGE,
-    /** The velocity is above the limit by less than the margin. A caution. */
+    /** The velocity is above the limit, but below what is required. A caution. */
     WITHIN_MARGIN,
-    /** The margin is kept, but a counted correlation within its range asks for more. A caution. */
+    /** The margin is kept, but a correlation that the user lets count asks for more. A caution. */
     MODELS_DISAGREE,
-    /** The margin is kept and no counted correlation within its range asks for more. A pass. */
+    /** The velocity is what is required or more. A pass. */
     CLEAR
   }
 
   /**
-   * Whether a governing correlation within its published range stands behind the limit.
+   * Whether the pipe is so steep that lifting the coarse grains sets the limit.
    *
-   * @return false when the limit is but the largest of values out of range
+   * @return true where {@link #riserMps} is the limit
    */
-  public boolean governed() {
-    return entries.stream()
-        .anyMatch(e -> e.role() == DepositionVelocities.Role.GOVERNING && e.estimate().inRange());
+  public boolean lifting() {
+    return riserMps >= limitMps;
   }
 
   /**
-   * The same slurry in the same pipe at another velocity: the limits stay, the outcome may not.
+   * Whether a slug of sand, at any concentration, would settle.
+   *
+   * @return true below {@link #slugMps}
+   */
+  public boolean slugSettles() {
+    return velocityMps < slugMps;
+  }
+
+  /**
+   * The same load in the same pipe at another velocity: the limits stay, the outcome may not.
    *
    * @param otherMps mean velocity, 0 or more [m/s]
    * @return its judgement, which costs nothing beside this one
@@ -76,18 +83,18 @@ public record DepositionJudgement(
     if (!(velocityMps > 0)) {
       throw new IllegalStateException("a judgement of standstill tells no Reynolds number");
     }
-    boolean known = governed() && slope.inRange();
-    double disagreement = largestCounted.map(e -> e.valueMps() + upwardCorrectionMps).orElse(0.0);
     return new DepositionJudgement(
-        DepositionRule.outcome(otherMps, limitMps, known, requiredMps, disagreement),
+        DepositionRule.outcome(otherMps, limitMps, requiredMps, velocityToPassMps),
         otherMps,
         carrierReynolds / velocityMps * otherMps,
-        entries,
         limiting,
+        highestFraction,
         limitMps,
-        slope,
-        upwardCorrectionMps,
+        slopeMps,
+        riserMps,
         requiredMps,
+        slugMps,
+        widening,
         largestCounted,
         velocityToPassMps);
   }
@@ -98,12 +105,14 @@ public record DepositionJudgement(
    * @param model the correlation
    * @param role the part that it played
    * @param sizeM the grain size that asked most of it [m]
+   * @param fraction the volume fraction that counted for that size
    * @param estimate its value for that size in a level pipe [m/s], and what lay outside its range
    */
   public record Entry(
       DepositionVelocityModel model,
       DepositionVelocities.Role role,
       double sizeM,
+      double fraction,
       Estimate estimate) {
     /**
      * The value.

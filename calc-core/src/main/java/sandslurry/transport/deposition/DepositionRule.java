@@ -2,52 +2,92 @@ package sandslurry.transport.deposition;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
-import sandslurry.correlation.Estimate;
+import java.util.Set;
 import sandslurry.material.Slurry;
+import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
+import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
 
 /**
- * How a velocity is judged against the deposition velocities of the family.
+ * How a velocity is judged against the deposition velocity.
  *
- * <p>The limit is the largest value of the governing correlations that are within their range, and
- * never less than a floor. If no governing correlation is within its range, the limit is the
- * largest value of all governing, floor and counted ones, in range or not, and the judgement cannot
- * be a pass. To the limit comes the increment of an upward slope ({@link WilsonTse1984}), then the
- * margin: the larger of a fraction and a velocity. Counted correlations within their range are
- * compared with the velocity without margin.
+ * <p>The deposition velocity of a level pipe at a concentration is that of {@link DepositionLimit},
+ * over the sizes of {@link SandLoad.Sizes}. On an upward slope {@link WilsonTse1984} adds to it;
+ * between 60° and 75° a bed ceases to be possible, and what is left is that the liquid must outrun
+ * the coarse grains. The limit is that at the highest concentration.
  *
- * <p>A graded sand settles its worst size first. Each correlation is therefore asked for uniform
- * sand of nine sizes, evenly spaced in the logarithm from d50 to d85, and answers with its largest
- * value among the sizes within its range, or among all when none is; the full concentration goes
- * with each size, which is on the safe side.
+ * <p>Required is more, with the margins 25 % and 0.3 m/s by default:
  *
- * @param marginFraction margin as a share of the limit, 0 or more
+ * <pre>
+ * required = smaller of   max{1.25 V(C), 1.15 V(Chigh), V(Chigh) + 0.3 m/s}
+ *            and          max{1.15 Vslug, Vslug + 0.3 m/s}
+ * </pre>
+ *
+ * <p>C the usual and Chigh the highest concentration; Vslug the largest deposition velocity at any
+ * concentration, which measurements know better, so 15 % do there. Liquid more viscous than 2 mm²/s
+ * and bores of more than 0.5 m lie outside most measurements: there 10 % for each factor e, at most
+ * 25 %, are added to the 25 % and the 15 %.
+ *
+ * <p>Correlations take part by their {@link Role}: those that govern as the limit says, others only
+ * when the user makes them a floor or lets them count.
+ *
+ * @param marginFraction margin over the limit at the usual concentration, as a share of it
  * @param marginMps least margin [m/s], 0 or more
- * @param searchesToD85 true to look for the worst size up to d85, false to ask for d50 only
+ * @param searchesSizes true to look for the worst size, false to judge by d50 only
  * @param roles roles that differ from the default, by the key of the correlation
  */
 public record DepositionRule(
-    double marginFraction, double marginMps, boolean searchesToD85, Map<String, Role> roles) {
-  /** A margin of 15 % or 0.3 m/s, whichever is larger; all sizes; default roles. */
-  public static final DepositionRule DEFAULT = new DepositionRule(0.15, 0.3, true, Map.of());
+    double marginFraction, double marginMps, boolean searchesSizes, Map<String, Role> roles) {
+  /** A margin of 25 % or 0.3 m/s, whichever is larger; all sizes; default roles. */
+  public static final DepositionRule DEFAULT = new DepositionRule(0.25, 0.3, true, Map.of());
 
-  private static final int SIZES = 9;
+  /** Over what is measured at the worst concentration, this share is margin enough. */
+  private static final double SLUG_MARGIN = 0.15;
+
+  private static final double THICK_M2PS = 2e-6;
+  private static final double WIDE_M = 0.5;
+  private static final double WIDENING = 0.10;
+  private static final double WIDEST = 0.25;
+
+  /** Durand number below which a slope adds in proportion: that of the chart's force balance. */
+  private static final double CHART_DURAND = 0.75;
+
+  private static final double BED_TO_RAD = Math.toRadians(60);
+  private static final double NO_BED_FROM_RAD = Math.toRadians(75);
+
+  /** Transport ratio 1 − w/V required in a riser (practice of drilling; from memory). */
+  private static final double TRANSPORT_RATIO = 0.5;
+
+  /** The velocity for a bed falls by no more than this between 60° and 75°: a choice, no source. */
+  private static final double STEEPEST_FALL = 40;
+
   private static final WilsonTse1984 SLOPE = new WilsonTse1984();
+
+  /** The correlations of which {@link DepositionLimit} is made. */
+  private static final List<DepositionVelocityModel> PARTS =
+      List.of(
+          DepositionLimit.THOMAS,
+          DepositionLimit.GILLIES_SHOOK,
+          DepositionLimit.WILSON,
+          DepositionLimit.CONCENTRATION,
+          DepositionLimit.OROSKAR_TURIAN,
+          DepositionLimit.MAY,
+          DepositionLimit.MACKE,
+          DepositionLimit.AB_GHANI);
 
   /**
    * Checks the margins and the keys and copies the map.
    *
    * @param marginFraction margin as a share of the limit, 0 or more
    * @param marginMps least margin [m/s], 0 or more
-   * @param searchesToD85 whether the worst size is looked for
+   * @param searchesSizes whether the worst size is looked for
    * @param roles roles that differ from the default
    * @throws IllegalArgumentException if a margin is negative, a key is unknown or nothing governs
    */
@@ -64,11 +104,25 @@ public record DepositionRule(
             "\"" + id + "\" is no deposition velocity; known are " + knownIds());
       }
     }
-    Map<String, Role> given = roles;
-    if (DepositionVelocities.all().stream()
-        .noneMatch(model -> roleIn(given, model) == Role.GOVERNING)) {
-      throw new IllegalArgumentException("at least one deposition velocity must govern");
+    if (!governs(roles)) {
+      throw new IllegalArgumentException(
+          "one of the largest velocities must govern: "
+              + DepositionLimit.GILLIES_SHOOK.id()
+              + " or "
+              + DepositionLimit.WILSON.id());
     }
+  }
+
+  /**
+   * Whether roles leave one of the formulas for the largest velocity governing, without which there
+   * is no limit.
+   *
+   * @param roles roles that differ from the default, by the key of the correlation
+   * @return true if Gillies and Shook or Wilson govern
+   */
+  public static boolean governs(Map<String, Role> roles) {
+    return List.of(DepositionLimit.GILLIES_SHOOK, DepositionLimit.WILSON).stream()
+        .anyMatch(model -> roleIn(roles, model) == Role.GOVERNING);
   }
 
   private static List<String> knownIds() {
@@ -90,14 +144,40 @@ public record DepositionRule(
   }
 
   /**
+   * The correlations that are part of the default rule and are not of this one.
+   *
+   * @return those that were given a weaker role; empty unless the user did so
+   */
+  public List<DepositionVelocityModel> demoted() {
+    return PARTS.stream().filter(model -> !governs(model)).toList();
+  }
+
+  /** Whether a part of the limit takes part. */
+  boolean governs(DepositionVelocityModel part) {
+    Set<Role> strong = EnumSet.of(Role.GOVERNING, Role.FLOOR);
+    return strong.contains(roleOf(part));
+  }
+
+  /** What the user made a floor although it is no part of the limit, or a part of it plainly so. */
+  List<DepositionVelocityModel> floors() {
+    if (roles.isEmpty()) {
+      return List.of();
+    }
+    return roles.entrySet().stream()
+        .filter(entry -> entry.getValue() == Role.FLOOR || entry.getValue() == Role.GOVERNING)
+        .map(entry -> DepositionVelocities.byId(entry.getKey()).orElseThrow())
+        .filter(model -> roleOf(model) == Role.FLOOR || !PARTS.contains(model))
+        .toList();
+  }
+
+  /**
    * Judges a velocity.
    *
    * <p>A slurry without sand (a volume fraction of 0) is judged as one with a trace of it: whether
    * there is anything to settle is for the caller to say. Laminar flow is not judged here either;
    * the Reynolds number in the result tells of it.
    *
-   * @param slurry sand and carrier; of a carrier whose viscosity depends on the shear rate, the
-   *     apparent viscosity at the wall at this velocity
+   * @param load what is to be carried
    * @param bore the pipe
    * @param velocityMps mean velocity, 0 or more [m/s]
    * @param upwardAngleRad angle of the pipe in the direction of flow, upward positive [rad]
@@ -106,35 +186,50 @@ public record DepositionRule(
    *     verticals
    */
   public DepositionJudgement judge(
-      Slurry slurry, Bore bore, double velocityMps, double upwardAngleRad) {
+      SandLoad load, Bore bore, double velocityMps, double upwardAngleRad) {
     if (!(velocityMps >= 0 && Double.isFinite(velocityMps))) {
       throw new IllegalArgumentException("velocity must be >= 0 but was " + velocityMps + " m/s");
     }
-    List<Entry> entries = entries(slurry, bore);
-    Optional<Entry> governing = largest(entries.stream().filter(inRange(Role.GOVERNING)));
-    Entry limiting =
-        governing.isPresent()
-            ? largest(Stream.concat(governing.stream(), entries.stream().filter(is(Role.FLOOR))))
-                .orElseThrow()
-            : largest(entries.stream().filter(e -> e.role() != Role.SHOWN)).orElseThrow();
-    Optional<Entry> counted = largest(entries.stream().filter(inRange(Role.COUNTED)));
+    Slurry slurry = load.slurry();
+    DepositionLimit level =
+        new DepositionLimit(
+            this, slurry, searchesSizes ? load.sizes() : load.sizes().middleOnly(), bore);
+    Entry high = level.at(load.highestFraction());
+    double usual =
+        load.highestFraction() > slurry.volumeFraction()
+            ? level.mpsAt(slurry.volumeFraction())
+            : high.valueMps();
+    double slug = Math.max(level.slugMps(), high.valueMps());
 
-    Estimate slope = SLOPE.durandIncrement(upwardAngleRad);
-    double upward = slope.value() * VelocityScale.durandMps(slurry, bore);
-    double limit = limiting.valueMps() + upward;
-    double required = Math.max(limit * (1 + marginFraction), limit + marginMps);
-    double disagreement = counted.map(e -> e.valueMps() + upward).orElse(0.0);
-    boolean known = governing.isPresent() && slope.inRange();
+    Slope slope = new Slope(slurry, bore, upwardAngleRad);
+    double highOnSlope = slope.rising(high.valueMps());
+    double slugOnSlope = slope.rising(slug);
+    double widening = widening(slurry, bore);
+    double narrow = 1 + Math.min(marginFraction, SLUG_MARGIN) + widening;
+    double most = Math.max(narrow * slugOnSlope, slugOnSlope + marginMps);
+    double wanted =
+        Math.max(
+            (1 + marginFraction + widening) * slope.rising(usual),
+            Math.max(narrow * highOnSlope, highOnSlope + marginMps));
+    double riser = riserMps(load, upwardAngleRad);
+    double limit = slope.steep(highOnSlope, riser);
+    double required = slope.steep(Math.min(wanted, most), riser / (1 - TRANSPORT_RATIO));
+
+    Optional<Entry> counted = largestCounted(load, bore);
+    double disagreement =
+        counted.map(e -> slope.steep(slope.rising(e.valueMps()), riser)).orElse(0.0);
     return new DepositionJudgement(
-        outcome(velocityMps, limit, known, required, disagreement),
+        outcome(velocityMps, limit, required, disagreement),
         velocityMps,
         VelocityScale.reynolds(slurry, bore, velocityMps),
-        entries,
-        limiting,
+        high,
+        load.highestFraction(),
         limit,
-        slope,
-        upward,
+        highOnSlope - high.valueMps(),
+        riser,
         required,
+        slope.steep(slugOnSlope, riser),
+        widening,
         counted,
         Math.max(required, disagreement));
   }
@@ -142,24 +237,61 @@ public record DepositionRule(
   /**
    * The least velocity that no finding speaks against.
    *
-   * @param slurry sand and carrier
+   * @param load what is to be carried
    * @param bore the pipe
    * @param upwardAngleRad angle of the pipe in the direction of flow, upward positive [rad]
-   * @return the velocity from which {@link #judge} gives {@link Outcome#CLEAR}, or, where no
-   *     velocity does because nothing that governs is within its range, the velocity from which
-   *     only {@link Outcome#OUT_OF_RANGE} is left to say [m/s]
+   * @return the velocity from which {@link #judge} gives {@link Outcome#CLEAR} [m/s]
    */
-  public double velocityToPassMps(Slurry slurry, Bore bore, double upwardAngleRad) {
-    return judge(slurry, bore, 0, upwardAngleRad).velocityToPassMps();
+  public double velocityToPassMps(SandLoad load, Bore bore, double upwardAngleRad) {
+    return judge(load, bore, 0, upwardAngleRad).velocityToPassMps();
   }
 
-  static Outcome outcome(
-      double velocity, double limit, boolean known, double required, double disagreement) {
+  /**
+   * Every correlation of the catalogue at the highest concentration in a level pipe, for
+   * comparison: each with the size that asks most of it.
+   *
+   * @param load what is to be carried
+   * @param bore the pipe
+   * @return one entry each, in the order of the catalogue
+   */
+  public List<Entry> compare(SandLoad load, Bore bore) {
+    List<Entry> entries = new ArrayList<>();
+    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+      entries.add(worst(model, load, bore));
+    }
+    return List.copyOf(entries);
+  }
+
+  private Entry worst(DepositionVelocityModel model, SandLoad load, Bore bore) {
+    SandLoad.Sizes sizes = searchesSizes ? load.sizes() : load.sizes().middleOnly();
+    Entry worst = null;
+    for (int i = 0; i < sizes.count(); i++) {
+      double fraction = load.highestFraction() * sizes.share(i);
+      Slurry uniform = load.slurry().ofUniformSize(sizes.sizeM(i)).withVolumeFraction(fraction);
+      Entry entry =
+          new Entry(
+              model, roleOf(model), sizes.sizeM(i), fraction, model.velocityMps(uniform, bore));
+      // A correlation that does not depend on the size answers with d50 and not with a rounding.
+      if (worst == null || entry.valueMps() > worst.valueMps() * (1 + 1e-9)) {
+        worst = entry;
+      }
+    }
+    return worst;
+  }
+
+  private Optional<Entry> largestCounted(SandLoad load, Bore bore) {
+    return roles.containsValue(Role.COUNTED)
+        ? DepositionVelocities.all().stream()
+            .filter(model -> roleOf(model) == Role.COUNTED)
+            .map(model -> worst(model, load, bore))
+            .filter(entry -> entry.estimate().inRange())
+            .max(Comparator.comparingDouble(Entry::valueMps))
+        : Optional.empty();
+  }
+
+  static Outcome outcome(double velocity, double limit, double required, double disagreement) {
     if (velocity < limit) {
       return Outcome.BELOW_LIMIT;
-    }
-    if (!known) {
-      return Outcome.OUT_OF_RANGE;
     }
     if (velocity < required) {
       return Outcome.WITHIN_MARGIN;
@@ -167,62 +299,53 @@ public record DepositionRule(
     return velocity < disagreement ? Outcome.MODELS_DISAGREE : Outcome.CLEAR;
   }
 
-  private List<Entry> entries(Slurry slurry, Bore bore) {
-    List<Slurry> bySize = bySize(slurry);
-    List<Entry> entries = new ArrayList<>();
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
-      entries.add(worst(model, bySize, bore));
-    }
-    return List.copyOf(entries);
+  /** How far liquid and bore lie outside the measurements, as a share of margin. */
+  private static double widening(Slurry slurry, Bore bore) {
+    double thick = Math.log(slurry.liquid().kinematicViscosityM2ps() / THICK_M2PS);
+    double wide = Math.log(bore.diameterM() / WIDE_M);
+    return Math.min(WIDEST, WIDENING * (Math.max(0, thick) + Math.max(0, wide)));
   }
 
   /**
-   * The size that asks most, among those within the range of the correlation when there is one: a
-   * coarse end beyond the range must not take the correlation out of the judgement.
+   * The velocity that just lifts the coarse grains along a steep pipe. They are taken to fall as if
+   * alone: among others they fall slower, but more sand must never look easier to carry.
    */
-  private Entry worst(DepositionVelocityModel model, List<Slurry> bySize, Bore bore) {
-    Entry worst = null;
-    for (Slurry slurry : bySize) {
-      Estimate estimate = model.velocityMps(slurry, bore);
-      Entry entry = new Entry(model, roleOf(model), slurry.d50M(), estimate);
-      if (worst == null || asksMore(entry, worst)) {
-        worst = entry;
-      }
+  private static double riserMps(SandLoad load, double upwardAngleRad) {
+    Slurry slurry = load.slurry();
+    Grain coarse = new Grain(load.sizes().coarsestM(), slurry.sandDensityKgM3(), slurry.shape());
+    return SettlingVelocities.DEFAULT.velocityMps(coarse, slurry.liquid()).value()
+        * Math.abs(Math.sin(upwardAngleRad));
+  }
+
+  /**
+   * What a slope makes of the velocity of a level pipe. The chart of the upward increment is for
+   * the largest deposition velocity, a Durand number near 0.75 or more; a smaller velocity of
+   * dilute sand grows in the same proportion.
+   */
+  private static final class Slope {
+    private final double increment;
+    private final double scaleMps;
+    private final double past;
+
+    Slope(Slurry slurry, Bore bore, double upwardAngleRad) {
+      increment = SLOPE.durandIncrement(upwardAngleRad).value();
+      scaleMps = VelocityScale.durandMps(slurry, bore);
+      double share = (Math.abs(upwardAngleRad) - BED_TO_RAD) / (NO_BED_FROM_RAD - BED_TO_RAD);
+      past = Math.min(1, Math.max(0, share));
     }
-    return worst;
-  }
 
-  private static boolean asksMore(Entry entry, Entry than) {
-    if (entry.estimate().inRange() != than.estimate().inRange()) {
-      return entry.estimate().inRange();
+    /** With what a slope adds on which a bed can lie [m/s]. */
+    double rising(double levelMps) {
+      return levelMps + increment * Math.min(scaleMps, levelMps / CHART_DURAND);
     }
-    // A correlation that does not depend on the size answers with d50 and not with a rounding.
-    return entry.valueMps() > than.valueMps() * (1 + 1e-9);
-  }
 
-  private List<Slurry> bySize(Slurry slurry) {
-    List<Slurry> bySize = new ArrayList<>();
-    bySize.add(slurry.ofUniformSize(slurry.d50M()));
-    if (searchesToD85 && slurry.d85M() > slurry.d50M()) {
-      double span = slurry.d85M() / slurry.d50M();
-      for (int i = 1; i < SIZES - 1; i++) {
-        double size = slurry.d50M() * Math.pow(span, i / (SIZES - 1.0));
-        bySize.add(slurry.ofUniformSize(size));
-      }
-      bySize.add(slurry.ofUniformSize(slurry.d85M()));
+    /**
+     * From the velocity for a bed to that which lifts the grains, in even ratios between 60° and
+     * 75° so that nothing jumps; the worse of both at any angle [m/s].
+     */
+    double steep(double bedMps, double liftMps) {
+      double lifted = Math.max(liftMps, bedMps / STEEPEST_FALL);
+      return Math.max(liftMps, bedMps * Math.pow(lifted / bedMps, past));
     }
-    return bySize;
-  }
-
-  private static Predicate<Entry> is(Role role) {
-    return entry -> entry.role() == role;
-  }
-
-  private static Predicate<Entry> inRange(Role role) {
-    return entry -> entry.role() == role && entry.estimate().inRange();
-  }
-
-  private static Optional<Entry> largest(Stream<Entry> entries) {
-    return entries.max(Comparator.comparingDouble(Entry::valueMps));
   }
 }

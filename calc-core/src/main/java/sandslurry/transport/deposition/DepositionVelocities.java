@@ -13,11 +13,14 @@ public final class DepositionVelocities {
 
   /** The part that a correlation plays in a judgement. */
   public enum Role {
-    /** The largest of these that is in its range is the limit. */
+    /** These make the limit, as {@link DepositionLimit} says, in their range or not. */
     GOVERNING,
     /** The limit is never below these, in their range or not. */
     FLOOR,
-    /** These do not set the limit, but to lie below one that is in its range is a disagreement. */
+    /**
+     * These do not set the limit, but to lie below one that is in its range is a disagreement. None
+     * does by default.
+     */
     COUNTED,
     /** These are shown for comparison and decide nothing. */
     SHOWN
@@ -25,17 +28,21 @@ public final class DepositionVelocities {
 
   private static Map<DepositionVelocityModel, Role> roles() {
     Map<DepositionVelocityModel, Role> roles = new LinkedHashMap<>();
-    roles.put(new GilliesShook(), Role.GOVERNING);
-    roles.put(new WilsonBounded(), Role.GOVERNING);
-    roles.put(new Thomas1979(), Role.FLOOR);
-    roles.put(new OroskarTurian1980Regression(), Role.COUNTED);
-    roles.put(new OroskarTurian1980Analytic(), Role.COUNTED);
-    roles.put(new TurianHsuMa1987(), Role.COUNTED);
-    roles.put(new Wasp1977(), Role.COUNTED);
-    roles.put(new WilsonJudge1978(), Role.COUNTED);
-    roles.put(new Durand1953(), Role.COUNTED);
-    roles.put(new DurandFrenchPlateau(), Role.COUNTED);
-    roles.put(new DurandEnglishPlateau(), Role.SHOWN);
+    roles.put(DepositionLimit.GILLIES_SHOOK, Role.GOVERNING);
+    roles.put(DepositionLimit.WILSON, Role.GOVERNING);
+    roles.put(DepositionLimit.CONCENTRATION, Role.GOVERNING);
+    roles.put(DepositionLimit.OROSKAR_TURIAN, Role.GOVERNING);
+    roles.put(DepositionLimit.MAY, Role.GOVERNING);
+    roles.put(DepositionLimit.MACKE, Role.GOVERNING);
+    roles.put(DepositionLimit.AB_GHANI, Role.GOVERNING);
+    roles.put(DepositionLimit.THOMAS, Role.FLOOR);
+    roles.put(new OroskarTurian1980Analytic(), Role.SHOWN);
+    roles.put(new TurianHsuMa1987(), Role.SHOWN);
+    roles.put(new Wasp1977(), Role.SHOWN);
+    roles.put(new WilsonJudge1978(), Role.SHOWN);
+    roles.put(new Durand1953(), Role.SHOWN);
+    roles.put(DurandPlateau.FRENCH, Role.SHOWN);
+    roles.put(DurandPlateau.ENGLISH, Role.SHOWN);
     roles.put(new ZandiGovatos1967(), Role.SHOWN);
     roles.put(new Wilson1986Fit(), Role.SHOWN);
     roles.put(new Gillies2000(), Role.SHOWN);

@@ -19,7 +19,7 @@ import sandslurry.units.Kind;
  * <p>V deposition velocity [m/s]; g gravity [m/s²]; D bore [m]; s density of sand over density of
  * carrier; C volume fraction; d grain size d50 in <b>millimetres</b>. For coarse sand and C between
  * 10 and 20 % the closed form returns the plateau of Durand's French papers ({@link
- * DurandFrenchPlateau}), not that of the English print.
+ * DurandPlateau}), not that of the English print.
  *
  * <p>Measured with sand and gravel of 0.18 to 22.5 mm in pipes of 40 to 580 mm at 2 to 22 % by
  * volume, in water. At C = 0 the closed form gives 0, which is outside its range: a trace of sand

@@ -37,6 +37,8 @@ import sandslurry.units.Kind;
  * 0.1 % at 540.
  */
 final class GilliesShook implements DepositionVelocityModel {
+  private static final double FIRST = 160;
+  private static final double SECOND = 540;
   static final Bound ARCHIMEDES =
       new Bound("Archimedes number", Kind.NUMBER, 80, Double.POSITIVE_INFINITY);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);
@@ -69,10 +71,18 @@ final class GilliesShook implements DepositionVelocityModel {
   }
 
   private static double froude(double ar) {
-    if (ar < 160) {
+    if (ar < FIRST) {
       return 0.197 * Math.pow(ar, 0.4);
     }
-    return ar < 540 ? 1.19 * Math.pow(ar, 0.045) : 1.78 * Math.pow(ar, -0.019);
+    return ar < SECOND ? 1.19 * Math.pow(ar, 0.045) : 1.78 * Math.pow(ar, -0.019);
+  }
+
+  /** The largest F of this grain and all finer ones: F without its fall at 160 and above 540. */
+  static double risingFroude(double ar) {
+    if (ar < FIRST) {
+      return froude(ar);
+    }
+    return Math.max(froude(Math.min(ar, SECOND)), 0.197 * Math.pow(FIRST, 0.4));
   }
 
   @Override

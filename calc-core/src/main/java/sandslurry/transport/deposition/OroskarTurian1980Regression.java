@@ -24,6 +24,15 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double c = slurry.volumeFraction();
+    return Estimate.checks()
+        .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
+        .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
+        .check(OroskarTurian1980Analytic.CONCENTRATION, c)
+        .value(valueMps(slurry, c, bore));
+  }
+
+  /** The velocity at a concentration [m/s]. */
+  static double valueMps(Slurry slurry, double c, Bore bore) {
     double number =
         1.85
             * Math.pow(c, 0.1536)
@@ -31,11 +40,7 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
             * Math.pow(bore.diameterM() / slurry.d50M(), 0.378)
             * Math.pow(OroskarTurian1980Analytic.reynolds(slurry, bore), 0.09)
             * Math.pow(OroskarTurian1980Analytic.EDDY_SHARE, 0.3);
-    return Estimate.checks()
-        .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
-        .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
-        .check(OroskarTurian1980Analytic.CONCENTRATION, c)
-        .value(number * OroskarTurian1980Analytic.grainScaleMps(slurry));
+    return number * OroskarTurian1980Analytic.grainScaleMps(slurry);
   }
 
   @Override

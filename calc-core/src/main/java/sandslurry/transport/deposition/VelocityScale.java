@@ -2,13 +2,19 @@ package sandslurry.transport.deposition;
 
 import sandslurry.correlation.Physics;
 import sandslurry.material.Slurry;
+import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
+import sandslurry.transport.friction.PipeFriction;
 
 /**
  * The two velocities by which deposition velocities are made dimensionless. They differ by √2, and
  * mixing them up is the commonest slip in this field, so both live here under names.
  */
 final class VelocityScale {
+  private static final double FIRST_FACTOR = 0.02;
+  private static final double ACCURACY = 1e-13;
+  private static final int MOST_STEPS = 20;
+
   private VelocityScale() {}
 
   /** √(2 g D (s − 1)) of Durand [m/s]. */
@@ -24,5 +30,54 @@ final class VelocityScale {
   /** Reynolds number V D/ν of the carrier. */
   static double reynolds(Slurry slurry, Bore bore, double velocityMps) {
     return velocityMps * bore.diameterM() / slurry.liquid().kinematicViscosityM2ps();
+  }
+
+  /**
+   * The velocity at which V λ(V)^p has a given value, λ the Darcy friction factor of the carrier
+   * alone (Churchill): the form that Wilson's bound and the relations of Macke and of Ab Ghani
+   * share. As λ falls with V by at most 1/V, V λ^p rises with V for every p below 1 and there is
+   * one root.
+   *
+   * @param slurry the carrier of which
+   * @param bore the pipe
+   * @param exponent p, 0 to below 1
+   * @param value what V λ^p shall be, positive [m/s]
+   * @return V [m/s]
+   */
+  static double atFrictionMps(Slurry slurry, Bore bore, double exponent, double value) {
+    double target = Math.log(value);
+    double before = target - exponent * Math.log(FIRST_FACTOR);
+    double gapBefore = gap(slurry, bore, exponent, target, before);
+    double now = before - gapBefore;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double gap = gap(slurry, bore, exponent, target, now);
+      if (Math.abs(gap) < ACCURACY) {
+        return Math.exp(now);
+      }
+      double slope = (gap - gapBefore) / (now - before);
+      before = now;
+      gapBefore = gap;
+      // Where the flow changes from laminar to turbulent a secant may lead astray.
+      now -= slope > 0.2 && slope < 3 ? gap / slope : gap / 2;
+    }
+    return Roots.betweenDecades(
+        "velocity by its friction factor",
+        v -> gap(slurry, bore, exponent, target, Math.log(v)),
+        1e-6 * value,
+        1e6 * value);
+  }
+
+  /** ln(V λ^p) less what it shall be. */
+  private static double gap(
+      Slurry slurry, Bore bore, double exponent, double target, double logVelocity) {
+    return logVelocity
+        + exponent * Math.log(friction(slurry, bore, Math.exp(logVelocity)))
+        - target;
+  }
+
+  /** Darcy friction factor of the carrier at a velocity. */
+  static double friction(Slurry slurry, Bore bore, double velocityMps) {
+    return PipeFriction.darcyFactor(
+        reynolds(slurry, bore, velocityMps), bore.roughnessM() / bore.diameterM());
   }
 }

@@ -36,17 +36,25 @@ final class Wilson1986Fit implements DepositionVelocityModel {
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
-    double d = InUnit.millimetres(slurry.d50M());
-    double pipe = Math.pow(bore.diameterM(), 0.7);
-    double buoyancy = SLIDING_FRICTION * (slurry.densityRatio() - 1) / 0.66;
-    double value =
-        8.8 * Math.pow(buoyancy, 0.55) * pipe * Math.pow(d, 1.75) / (d * d + 0.11 * pipe);
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())
         .check(CONCENTRATION, slurry.volumeFraction())
         .check(VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(value);
+        .value(valueMps(slurry, InUnit.millimetres(slurry.d50M()), bore));
+  }
+
+  private static double valueMps(Slurry slurry, double d, Bore bore) {
+    double pipe = Math.pow(bore.diameterM(), 0.7);
+    double buoyancy = SLIDING_FRICTION * (slurry.densityRatio() - 1) / 0.66;
+    return 8.8 * Math.pow(buoyancy, 0.55) * pipe * Math.pow(d, 1.75) / (d * d + 0.11 * pipe);
+  }
+
+  /** The largest velocity of grains of a size and of all finer ones: held beyond the peak [m/s]. */
+  static double risingMps(Slurry slurry, double sizeM, Bore bore) {
+    // The derivative of the fit in d is 0 at d^2 = 7 (0.11 D^0.7).
+    double peak = Math.sqrt(7 * 0.11 * Math.pow(bore.diameterM(), 0.7));
+    return valueMps(slurry, Math.min(InUnit.millimetres(sizeM), peak), bore);
   }
 
   @Override

@@ -5,7 +5,6 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
-import sandslurry.numeric.UnsolvedException;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.PipeFriction;
 import sandslurry.units.Kind;
@@ -33,8 +32,6 @@ final class WilsonBounded implements DepositionVelocityModel {
           Kind.NUMBER,
           4000,
           Double.POSITIVE_INFINITY);
-  private static final int MOST_ROUNDS = 100;
-  private static final double SETTLED = 1e-14;
   private static final DepositionVelocityModel NOMOGRAPH = new Wilson1986Fit();
 
   @Override
@@ -58,21 +55,8 @@ final class WilsonBounded implements DepositionVelocityModel {
    * @return the root V of V = (0.018/f(V))^0.13 √(2 g D (s − 1)) [m/s]
    */
   public static double upperBoundMps(Slurry slurry, Bore bore) {
-    double scale = VelocityScale.durandMps(slurry, bore);
-    double roughness = bore.roughnessM() / bore.diameterM();
-    // V depends on f by its power 0.13 only, and f on V by a power between -1 and about 1.5: each
-    // round takes more than four fifths of what is left.
-    double bound = scale;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      double factor =
-          PipeFriction.darcyFactor(VelocityScale.reynolds(slurry, bore, bound), roughness);
-      double next = scale * Math.pow(0.018 / factor, 0.13);
-      if (Math.abs(next - bound) <= SETTLED * next) {
-        return next;
-      }
-      bound = next;
-    }
-    throw new UnsolvedException("upper bound of the deposition velocity: no end of its rounds");
+    return VelocityScale.atFrictionMps(
+        slurry, bore, 0.13, Math.pow(0.018, 0.13) * VelocityScale.durandMps(slurry, bore));
   }
 
   @Override

@@ -162,14 +162,14 @@ class DepositionVelocityProperties {
     double most = 0;
     for (DepositionVelocityModel model : DepositionVelocities.all()) {
       if (DepositionVelocities.defaultRole(model) != Role.FLOOR
-          && !(model instanceof DurandEnglishPlateau)) {
+          && !(model instanceof DurandPlateau)) {
         double value = model.velocityMps(quartz, c.bore()).value();
         least = Math.min(least, value);
         most = Math.max(most, value);
       }
     }
     assertThat(most / least).isLessThan(2.5);
-    double english = new DurandEnglishPlateau().velocityMps(quartz, c.bore()).value();
+    double english = DurandPlateau.ENGLISH.velocityMps(quartz, c.bore()).value();
     assertThat(english / least).isLessThan(2.6);
   }
 

@@ -41,9 +41,9 @@ class DepositionVelocityReferenceTest {
   @Test
   void durandsRootIsThatOfMiedemasExample() {
     Slurry slurry = sand(new Liquid(1000, 1e-3), 2585, 1, 0.1);
-    assertThat(value(new DurandFrenchPlateau(), slurry, 0.762) / 1.05)
+    assertThat(value(DurandPlateau.FRENCH, slurry, 0.762) / 1.05)
         .isCloseTo(4.87, withPercentage(0.1));
-    assertThat(value(new DurandEnglishPlateau(), slurry, 0.762) / 1.34)
+    assertThat(value(DurandPlateau.ENGLISH, slurry, 0.762) / 1.34)
         .isCloseTo(4.87, withPercentage(0.1));
   }
 
@@ -52,8 +52,8 @@ class DepositionVelocityReferenceTest {
   @Test
   void theEnglishPlateauIsAboutOnePointThreeTimesTheFrench() {
     assertThat(
-            value(new DurandEnglishPlateau(), quartz(1, 0.1), 0.15)
-                / value(new DurandFrenchPlateau(), quartz(1, 0.1), 0.15))
+            value(DurandPlateau.ENGLISH, quartz(1, 0.1), 0.15)
+                / value(DurandPlateau.FRENCH, quartz(1, 0.1), 0.15))
         .isCloseTo(1.3, withPercentage(4));
   }
 
@@ -64,7 +64,7 @@ class DepositionVelocityReferenceTest {
   void theCurveOfSchillerAndHerbichReachesTheFrenchPlateau(double fraction) {
     Slurry coarse = quartz(2, fraction);
     assertThat(value(new Durand1953(), coarse, 0.15))
-        .isCloseTo(value(new DurandFrenchPlateau(), coarse, 0.15), withPercentage(8));
+        .isCloseTo(value(DurandPlateau.FRENCH, coarse, 0.15), withPercentage(8));
   }
 
   // The regression of Oroskar and Turian (1980) as printed in Poloski et al. (2009), PNNL-17639
@@ -196,8 +196,8 @@ class DepositionVelocityReferenceTest {
   static Stream<Object[]> sideBySide() {
     return Stream.of(
         new Object[] {new Durand1953(), 1.905},
-        new Object[] {new DurandFrenchPlateau(), 2.348},
-        new Object[] {new DurandEnglishPlateau(), 2.997},
+        new Object[] {DurandPlateau.FRENCH, 2.348},
+        new Object[] {DurandPlateau.ENGLISH, 2.997},
         new Object[] {new Wasp1977(), 1.605},
         new Object[] {new OroskarTurian1980Analytic(), 1.833},
         new Object[] {new OroskarTurian1980Regression(), 2.104},

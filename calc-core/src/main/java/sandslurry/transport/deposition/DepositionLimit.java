@@ -1,0 +1,279 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import java.util.stream.Stream;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+import sandslurry.transport.deposition.DepositionJudgement.Entry;
+
+/**
+ * The deposition velocity of a level pipe at a concentration, by the rule: the largest over the
+ * sizes of the sand of
+ *
+ * <pre>
+ * V(C) = max{Thomas, Oroskar–Turian(C), min[Vmax, max(Vr Vmax, sewers(C))]}
+ * Vmax = max{Gillies–Shook, min[Wilson's nomograph, Wilson's bound]}
+ * </pre>
+ *
+ * <p>{@link Sewers} say what dilute sand needs, Wilson's factor Vr what more does, and Vmax, the
+ * largest velocity at any concentration, is never passed by them. Oroskar and Turian stand outside
+ * that cap on purpose: in thick liquor Gillies and Shook fall below them. Every formula is
+ * evaluated everywhere; whether it is in its range selects nothing.
+ *
+ * <p>No part falls as grains get coarser, denser or more, or the bore wider: Gillies and Shook are
+ * held at their peak, the nomograph beyond its peak and Oroskar and Turian beyond 30 % of sand too.
+ * In a liquid that is not water the nomograph, made for quartz in water, is read at the grain of
+ * equal Archimedes number there; the bound is that of the real liquid.
+ */
+final class DepositionLimit {
+  static final OroskarTurian1980Regression OROSKAR_TURIAN = new OroskarTurian1980Regression();
+  static final GilliesShook GILLIES_SHOOK = new GilliesShook();
+  static final WilsonBounded WILSON = new WilsonBounded();
+  static final WilsonConcentration2006 CONCENTRATION = new WilsonConcentration2006();
+  static final Thomas1979 THOMAS = new Thomas1979();
+  static final May1996 MAY = new May1996();
+  static final Macke1982 MACKE = new Macke1982();
+  static final AbGhani1993 AB_GHANI = new AbGhani1993();
+
+  /** Where Oroskar and Turian's power of C and 1 - C is greatest: 0.1536/(0.1536 + 0.3564). */
+  private static final double PEAK_FRACTION = 0.1536 / (0.1536 + 0.3564);
+
+  /** Kinematic viscosity of water at 20 degC [m2/s] and density of quartz over that of water. */
+  private static final double WATER_M2PS = 1.0034e-6;
+
+  private static final double QUARTZ = 2650 / 998.2;
+
+  private final DepositionRule rule;
+  private final Slurry slurry;
+  private final SandLoad.Sizes sizes;
+  private final Bore bore;
+  private final Sewers sewers;
+  private final List<DepositionVelocityModel> floors;
+
+  /** The largest velocity at any concentration for each size, and whose it is. */
+  private final Value[] largest;
+
+  DepositionLimit(DepositionRule rule, Slurry slurry, SandLoad.Sizes sizes, Bore bore) {
+    this.rule = rule;
+    this.slurry = slurry;
+    this.sizes = sizes;
+    this.bore = bore;
+    this.sewers = new Sewers(rule, slurry, bore);
+    this.floors = rule.floors();
+    double boundMps = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore) : 0;
+    this.largest = new Value[sizes.count()];
+    for (int i = 0; i < largest.length; i++) {
+      largest[i] = largest(sizes.sizeM(i), boundMps);
+    }
+  }
+
+  private Value largest(double sizeM, double boundMps) {
+    double gillies =
+        rule.governs(GILLIES_SHOOK)
+            ? GilliesShook.risingFroude(GilliesShook.archimedes(slurry.ofUniformSize(sizeM)))
+                * VelocityScale.withoutTwoMps(slurry, bore)
+            : 0;
+    double wilson =
+        rule.governs(WILSON)
+            ? Math.min(boundMps, Wilson1986Fit.risingMps(slurry, inWaterM(sizeM), bore))
+            : 0;
+    return gillies >= wilson ? new Value(GILLIES_SHOOK, gillies) : new Value(WILSON, wilson);
+  }
+
+  /** The quartz grain in water of 20 °C that has the Archimedes number of this one [m]. */
+  private double inWaterM(double sizeM) {
+    double viscosity = WATER_M2PS / slurry.liquid().kinematicViscosityM2ps();
+    return sizeM * Math.cbrt((slurry.densityRatio() - 1) / (QUARTZ - 1) * viscosity * viscosity);
+  }
+
+  /** The limit at a concentration of the whole sand, with what sets it. */
+  Entry at(double fraction) {
+    return search(fraction).entry();
+  }
+
+  /** The limit at a concentration of the whole sand [m/s]. */
+  double mpsAt(double fraction) {
+    return search(fraction).mps;
+  }
+
+  private Search search(double fraction) {
+    Search best = new Search();
+    Slurry middle = uniform(0, fraction);
+    best.offer(THOMAS, middle, rule.governs(THOMAS) ? THOMAS.velocityMps(middle, bore).value() : 0);
+    for (int i = 0; i < largest.length; i++) {
+      Slurry uniform = uniform(i, fraction);
+      double oroskarTurian =
+          rule.governs(OROSKAR_TURIAN)
+              ? OroskarTurian1980Regression.valueMps(
+                  uniform, Math.min(uniform.volumeFraction(), PEAK_FRACTION), bore)
+              : Sewers.ABSENT;
+      best.offer(OROSKAR_TURIAN, uniform, oroskarTurian);
+      double most = largest[i].mps();
+      if (most > best.mps) {
+        double factor =
+            rule.governs(CONCENTRATION)
+                ? WilsonConcentration2006.factor(
+                    slurry, uniform.d50M(), uniform.volumeFraction(), bore)
+                : 1;
+        best.offer(factor < 1 ? CONCENTRATION : largest[i].model(), uniform, factor * most);
+        if (most > best.mps
+            && (!(best.mps > 0) || sewers.exceed(best.mps, oroskarTurian, uniform))) {
+          Value dilute = sewers.secondLargest(oroskarTurian, uniform);
+          best.offer(
+              dilute.mps() < most ? dilute.model() : largest[i].model(),
+              uniform,
+              Math.min(dilute.mps(), most));
+        }
+      }
+      floors.forEach(m -> best.offer(m, uniform, m.velocityMps(uniform, bore).value()));
+    }
+    return best;
+  }
+
+  /** The largest limit at any concentration, which a slug of sand needs [m/s]. */
+  double slugMps() {
+    double most = 0;
+    for (Value value : largest) {
+      most = Math.max(most, value.mps());
+    }
+    return most;
+  }
+
+  private Slurry uniform(int index, double fraction) {
+    return slurry
+        .ofUniformSize(sizes.sizeM(index))
+        .withVolumeFraction(fraction * sizes.share(index));
+  }
+
+  /** Keeps the largest of what is offered. */
+  private final class Search {
+    private DepositionVelocityModel model = THOMAS;
+    private Slurry uniform;
+    private double mps = Double.NEGATIVE_INFINITY;
+
+    void offer(DepositionVelocityModel offered, Slurry slurryOfSize, double velocityMps) {
+      if (velocityMps > mps) {
+        model = offered;
+        uniform = slurryOfSize;
+        mps = velocityMps;
+      }
+    }
+
+    Entry entry() {
+      return new Entry(
+          model,
+          rule.roleOf(model),
+          uniform.d50M(),
+          uniform.volumeFraction(),
+          new Estimate(mps, model.velocityMps(uniform, bore).excesses()));
+    }
+  }
+
+  /**
+   * A velocity with the correlation that gives it.
+   *
+   * @param model the correlation
+   * @param mps the velocity [m/s]
+   */
+  private record Value(DepositionVelocityModel model, double mps) {}
+
+  /**
+   * What is known of dilute sand: {@link May1996}, {@link Macke1982} and {@link AbGhani1993} beside
+   * {@link OroskarTurian1980Regression}; the second largest of the four counts.
+   *
+   * <p>Two readings make them one bound that never falls as sand gets coarser or more:
+   *
+   * <ul>
+   *   <li>Made for sewers, they hold to about 0.2 % of sand. Above it they are kept at that value
+   *       and not carried on: with V ∝ C^0.2 to C^0.33 they would pass the largest velocity that
+   *       was measured at any concentration when there is 1 to 2 % of sand.
+   *   <li>May's and Ab Ghani's velocity falls with coarser grains. No credit is taken: both are
+   *       asked for the finest sand that Ab Ghani tested, 0.46 mm.
+   * </ul>
+   *
+   * <p>The second largest, as May's relation and the other two differ by up to 1.7 and no end of
+   * the four is to decide alone.
+   */
+  private static final class Sewers {
+    private static final double FINEST_TESTED_M = 0.46e-3;
+
+    /** The value of a relation that takes no part. */
+    static final double ABSENT = -1;
+
+    private final DepositionRule rule;
+    private final Slurry slurry;
+    private final Bore bore;
+    private final double mayThresholdMps;
+    private final double mayCapacity;
+    private final int relations;
+
+    Sewers(DepositionRule rule, Slurry slurry, Bore bore) {
+      this.rule = rule;
+      this.slurry = slurry;
+      this.bore = bore;
+      this.mayThresholdMps = May1996.thresholdMps(slurry, FINEST_TESTED_M, bore);
+      this.mayCapacity = May1996.capacity(slurry, FINEST_TESTED_M, bore);
+      this.relations =
+          (int) Stream.of(OROSKAR_TURIAN, MAY, MACKE, AB_GHANI).filter(rule::governs).count();
+    }
+
+    /**
+     * Whether the second largest for sand of one size is above a velocity, which is told without a
+     * root: by what each relation lets that velocity carry.
+     */
+    boolean exceed(double velocityMps, double oroskarTurianMps, Slurry uniform) {
+      double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
+      double friction = VelocityScale.friction(slurry, bore, velocityMps);
+      int above = oroskarTurianMps > velocityMps ? 1 : 0;
+      if (rule.governs(MAY)) {
+        double moving = 1 - mayThresholdMps / velocityMps;
+        double carried = moving > 0 ? mayCapacity * cube(velocityMps) * moving * cube(moving) : 0;
+        above += carried < dilute ? 1 : 0;
+      }
+      if (rule.governs(MACKE)) {
+        double carried =
+            cube(friction * velocityMps)
+                * velocityMps
+                * velocityMps
+                / Macke1982.resistance(slurry, uniform.d50Grain(), bore);
+        above += carried < dilute ? 1 : 0;
+      }
+      if (rule.governs(AB_GHANI) && dilute > 0) {
+        double has = velocityMps * Math.pow(friction, AbGhani1993.FRICTION_POWER);
+        above += has < AbGhani1993.demand(slurry, FINEST_TESTED_M, bore, dilute) ? 1 : 0;
+      }
+      return above >= Math.min(2, relations) && above > 0;
+    }
+
+    private static double cube(double x) {
+      return x * x * x;
+    }
+
+    /** The second largest for sand of one size, and of one value that value itself. */
+    Value secondLargest(double oroskarTurianMps, Slurry uniform) {
+      double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
+      DepositionVelocityModel[] models = {OROSKAR_TURIAN, MAY, MACKE, AB_GHANI};
+      double[] values = {
+        oroskarTurianMps,
+        rule.governs(MAY) ? May1996.valueMps(slurry, FINEST_TESTED_M, dilute, bore) : ABSENT,
+        rule.governs(MACKE) ? Macke1982.valueMps(slurry, uniform.d50Grain(), dilute, bore) : ABSENT,
+        rule.governs(AB_GHANI)
+            ? AbGhani1993.valueMps(slurry, FINEST_TESTED_M, dilute, bore)
+            : ABSENT
+      };
+      int first = 0;
+      for (int i = 1; i < values.length; i++) {
+        first = values[i] > values[first] ? i : first;
+      }
+      int second = -1;
+      for (int i = 0; i < values.length; i++) {
+        if (i != first && values[i] >= 0 && (second < 0 || values[i] > values[second])) {
+          second = i;
+        }
+      }
+      int counts = second < 0 ? first : second;
+      return new Value(models[counts], values[counts]);
+    }
+  }
+}

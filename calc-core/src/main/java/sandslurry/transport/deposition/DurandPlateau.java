@@ -1,0 +1,99 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+
+/**
+ * Durand's deposition velocity for coarse sand, where his curve of F_L ends in a plateau.
+ *
+ * <pre>V = F √(2 g D (s − 1))</pre>
+ *
+ * <p>V deposition velocity [m/s]; F 1.05 in the French papers and 1.34 in the English print; g
+ * gravity [m/s²]; D bore [m]; s density of sand over density of carrier. F_L climbs to this value
+ * as the sand becomes coarse, so for fine sand the plateau is on the safe side. Range and meaning
+ * are those of {@link Durand1953}.
+ *
+ * <p>The English print of 1953 is the figure that many handbooks copy. It lies about 1.3 times
+ * above the French papers on the same measurements, which later reviews take for an error of the
+ * drawing and 1.05 for what was measured; it is kept so that a reader who knows it finds it.
+ */
+final class DurandPlateau implements DepositionVelocityModel {
+  /** The plateau of the French papers. */
+  public static final DurandPlateau FRENCH =
+      new DurandPlateau(
+          1.05,
+          "durand-plateau-french",
+          "Durand, plateau of the French papers",
+          new Citation(
+              "Durand and Condolios",
+              1952,
+              "Deuxième Journée de l'Hydraulique, Société Hydrotechnique de France, Grenoble;"
+                  + " plateau from memory, unverified"));
+
+  /** The plateau of the English print. */
+  public static final DurandPlateau ENGLISH =
+      new DurandPlateau(
+          1.34,
+          "durand-plateau-english",
+          "Durand, plateau of the English print",
+          new Citation(
+              "Durand",
+              1953,
+              "Proceedings of the Minnesota International Hydraulics Convention, 89-103; plateau"
+                  + " from memory, unverified"));
+
+  private final double factor;
+  private final String id;
+  private final String name;
+  private final Citation citation;
+
+  private DurandPlateau(double factor, String id, String name, Citation citation) {
+    this.factor = factor;
+    this.id = id;
+    this.name = name;
+    this.citation = citation;
+  }
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    return Estimate.checks()
+        .check(Durand1953.SIZE, slurry.d50M())
+        .check(Durand1953.BORE, bore.diameterM())
+        .check(Durand1953.CONCENTRATION, slurry.volumeFraction())
+        .value(factor * VelocityScale.durandMps(slurry, bore));
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.ANY_BED;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public String equation() {
+    return "V = " + factor + " sqrt(2 g D (s - 1))";
+  }
+
+  @Override
+  public Citation citation() {
+    return citation;
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(Durand1953.SIZE, Durand1953.BORE, Durand1953.CONCENTRATION);
+  }
+}

@@ -1,0 +1,117 @@
+package sandslurry.transport.deposition;
+
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
+import sandslurry.correlation.Estimate;
+import sandslurry.material.Slurry;
+import sandslurry.pipe.Bore;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+
+/**
+ * Limit of stationary deposition at a concentration after Wilson, Addie, Sellgren and Clift: a part
+ * of the largest value over all concentrations.
+ *
+ * <pre>
+ * V = Vr Vmax,  Cr = C/0.60,  Crm = 0.16 D^0.40 d^−0.84 [(s − 1)/1.65]^−0.17
+ * Crm ≤ 1/3:  Vr = 6.75 Cr^a (1 − Cr^a)²,           a = ln(1/3)/ln Crm
+ * Crm > 1/3:  Vr = 6.75 (1 − Cr)^2b [1 − (1 − Cr)^b],  b = ln(2/3)/ln(1 − Crm)
+ * </pre>
+ *
+ * <p>V deposition velocity [m/s]; Vmax its largest value over all concentrations, here the larger
+ * of {@link GilliesShook} and {@link WilsonBounded} [m/s]; C volume fraction, 0.60 that of a packed
+ * bed; Crm relative concentration at which the largest value occurs, at most 0.66; D bore [m]; d
+ * grain size in <b>millimetres</b>; s density of sand over density of carrier. In print stand 0.33,
+ * 0.333 and 0.666; thirds make the two branches meet. At Cr = Crm the factor is 1 in both.
+ *
+ * <p>Beyond Crm the published factor falls again, as a bed of much sand is a thin layer of liquid
+ * away from filling the pipe; <b>that credit is not given</b>: there the factor stays 1. For dilute
+ * fine sand it tends to 0, far below what sewers need: other relations must hold there.
+ */
+final class WilsonConcentration2006 implements DepositionVelocityModel {
+  private static final double PACKED = 0.60;
+  private static final double HIGHEST_CRM = 0.66;
+  private static final double THIRD = 1.0 / 3;
+  private static final Bound CONCENTRATION =
+      new Bound("volume fraction of sand", Kind.PERCENT, 0.002, 0.35);
+  private static final DepositionVelocityModel FIRST = new GilliesShook();
+  private static final DepositionVelocityModel SECOND = new WilsonBounded();
+
+  @Override
+  public Estimate velocityMps(Slurry slurry, Bore bore) {
+    double largest =
+        Math.max(FIRST.velocityMps(slurry, bore).value(), SECOND.velocityMps(slurry, bore).value());
+    return Estimate.checks()
+        .check(Wilson1986Fit.SIZE, slurry.d50M())
+        .check(Wilson1986Fit.BORE, bore.diameterM())
+        .check(CONCENTRATION, slurry.volumeFraction())
+        .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
+        .value(factor(slurry, slurry.d50M(), slurry.volumeFraction(), bore) * largest);
+  }
+
+  /**
+   * The factor Vr.
+   *
+   * @param slurry sand and carrier, for their densities
+   * @param sizeM grain size [m]
+   * @param fraction volume fraction of the sand
+   * @param bore the pipe
+   * @return deposition velocity over its largest value, 0 to 1, never falling with the fraction
+   */
+  static double factor(Slurry slurry, double sizeM, double fraction, Bore bore) {
+    double most =
+        Math.min(
+            HIGHEST_CRM,
+            0.16
+                * Math.pow(bore.diameterM(), 0.40)
+                * Math.pow(InUnit.millimetres(sizeM), -0.84)
+                * Math.pow((slurry.densityRatio() - 1) / 1.65, -0.17));
+    double relative = fraction / PACKED;
+    if (relative >= most) {
+      return 1;
+    }
+    if (most <= THIRD) {
+      double power = Math.pow(relative, Math.log(THIRD) / Math.log(most));
+      return 6.75 * power * (1 - power) * (1 - power);
+    }
+    double power = Math.pow(1 - relative, Math.log(2 * THIRD) / Math.log(1 - most));
+    return 6.75 * power * power * (1 - power);
+  }
+
+  @Override
+  public Limit limit() {
+    return Limit.STATIONARY_BED;
+  }
+
+  @Override
+  public String id() {
+    return "wilson-concentration-2006";
+  }
+
+  @Override
+  public String name() {
+    return "Wilson, factor for the concentration";
+  }
+
+  @Override
+  public String equation() {
+    return "V = Vr Vmax; Cr = C/0.60, Crm = 0.16 D^0.40 d[mm]^-0.84 ((s - 1)/1.65)^-0.17;"
+        + " Crm <= 1/3: Vr = 6.75 Cr^a (1 - Cr^a)^2, a = ln(1/3)/ln Crm;"
+        + " above: Vr = 6.75 (1 - Cr)^(2 b) (1 - (1 - Cr)^b), b = ln(2/3)/ln(1 - Crm)";
+  }
+
+  @Override
+  public Citation citation() {
+    return new Citation(
+        "Wilson, Addie, Sellgren and Clift",
+        2006,
+        "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
+            + " unverified");
+  }
+
+  @Override
+  public List<Bound> range() {
+    return List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY);
+  }
+}
