@@ -26,6 +26,7 @@ final class LineModel {
 
   private static final double MOST_TRIED_MPS = 30;
   private static final double FLOW_STEP = 1.25;
+  private static final double FOUND = 1e-11;
 
   private static final int MIXTURES_KEPT = 64;
 
@@ -263,22 +264,13 @@ final class LineModel {
     double bore = Measure.LENGTH.si(run.largestBore());
     double area = Math.PI * bore * bore / 4;
     double high = LEAST_TRIED_MPS * area;
-    while (!fastEnough(run, high)) {
+    while (!(excessMps(run, high) >= 0)) {
       high *= FLOW_STEP;
       if (high > MOST_TRIED_MPS * area) {
         return OptionalDouble.empty();
       }
     }
-    double low = high / FLOW_STEP;
-    while (high - low > 1e-9 * high) {
-      double middle = (low + high) / 2;
-      if (fastEnough(run, middle)) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return OptionalDouble.of(high);
+    return OptionalDouble.of(lowestBetweenM3ps(run, high / FLOW_STEP, high));
   }
 
   /** The least flow at which every run keeps its sand moving; empty when in some run none does. */
@@ -302,13 +294,56 @@ final class LineModel {
         .min();
   }
 
-  private boolean fastEnough(RunSpec run, double flowM3ps) {
+  /**
+   * Where the excess of velocity becomes 0 or more: by regula falsi with halved weights (Illinois)
+   * where it is known at both ends, by halving where the flow turns turbulent in between.
+   */
+  private double lowestBetweenM3ps(RunSpec run, double from, double to) {
+    double low = from;
+    double high = to;
+    double atLow = excessMps(run, low);
+    double atHigh = excessMps(run, high);
+    boolean highMoved = false;
+    boolean lowMoved = false;
+    while (high - low > FOUND * high) {
+      double share = -atLow / (atHigh - atLow);
+      // Just past the root found by the line, so that both ends close in on it.
+      double middle =
+          share > 0 && share < 1
+              ? low + (high - low) * Math.min(Math.max(share, 1e-3), 1 - 1e-3)
+              : (low + high) / 2;
+      double excess = excessMps(run, middle);
+      if (excess >= 0) {
+        high = middle;
+        atHigh = excess;
+        atLow = highMoved ? atLow / 2 : atLow;
+        highMoved = true;
+        lowMoved = false;
+      } else {
+        low = middle;
+        atLow = excess;
+        atHigh = lowMoved ? atHigh / 2 : atHigh;
+        lowMoved = true;
+        highMoved = false;
+      }
+    }
+    return high;
+  }
+
+  /**
+   * Velocity over that which passes; NaN where the flow is not turbulent or too thick to flow, and
+   * infinite without sand.
+   */
+  private double excessMps(RunSpec run, double flowM3ps) {
     if (!line.materials().flows(flowM3ps)) {
-      return false;
+      return Double.NaN;
     }
     RunPoint point = run(run, flowM3ps, line.materials().sandFraction(flowM3ps));
-    return !point.hasSand()
-        || point.regime() == ClearLiquid.Regime.TURBULENT
-            && point.leastVelocityMps() >= point.deposition().orElseThrow().velocityToPassMps();
+    if (!point.hasSand()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return point.regime() == ClearLiquid.Regime.TURBULENT
+        ? point.leastVelocityMps() - point.deposition().orElseThrow().velocityToPassMps()
+        : Double.NaN;
   }
 }

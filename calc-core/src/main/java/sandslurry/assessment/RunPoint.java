@@ -27,9 +27,10 @@ import sandslurry.transport.headloss.Inclination;
 /**
  * One run of pipe at one flow rate, in plain SI.
  *
- * <p>Friction is worked out at once, as it is all that a head needs. Deposition, what carries the
- * sand and the other head-loss models are worked out when they are first asked for: a pump curve is
- * met with the head of hundreds of flow rates that nobody judges.
+ * <p>Friction, deposition, what carries the sand and the head-loss models beside the default one
+ * are worked out when they are first asked for: a pump curve is met with the head of hundreds of
+ * flow rates that nobody judges, and the lowest flow rate that carries sand is searched without a
+ * head.
  */
 final class RunPoint {
   /**
@@ -62,32 +63,56 @@ final class RunPoint {
   private final CarrierFlow flow;
   private final Regime regime;
   private final Slurry slurry;
-  private final double slurryGradient;
-  private final double frictionGradient;
-  private final double frictionPa;
-  private final double fittingCoefficient;
-  private final double fittingsPa;
+  private Friction friction;
   private Optional<DepositionJudgement> deposition;
   private Optional<SandCarriage> carriage;
   private List<ModelValue> headLosses;
+
+  /**
+   * What the run takes of the head.
+   *
+   * @param slurryGradient gradient without the slope, metres of carrier per metre
+   * @param gradient the same with it
+   * @param pa pressure lost by friction [Pa]
+   * @param fittingCoefficient sum of the loss coefficients of all fittings
+   * @param fittingsPa pressure lost in fittings [Pa]
+   */
+  private record Friction(
+      double slurryGradient,
+      double gradient,
+      double pa,
+      double fittingCoefficient,
+      double fittingsPa) {}
 
   RunPoint(FilledRun filled, double flowM3ps, DoubleSupplier lineFloorShare) {
     this.filled = filled;
     this.flowM3ps = flowM3ps;
     this.lineFloorShare = lineFloorShare;
     PipeRun pipe = filled.pipe();
-    LineMixture mixture = filled.mixture();
     velocityMps = pipe.mean().velocityMps(flowM3ps);
     leastVelocityMps = pipe.largest().velocityMps(flowM3ps);
     flow = filled.carrierFlow(velocityMps);
     regime = filled.regime(leastVelocityMps);
     slurry = filled.slurry(flow.wallViscosityPaS());
-    slurryGradient = hasSand() ? gradientWithSand() : flow.gradient();
-    frictionGradient =
-        Inclination.frictionGradient(flow.gradient(), slurryGradient, pipe.angleRad());
-    frictionPa = frictionGradient * mixture.liquidDensityKgM3() * Physics.GRAVITY * pipe.lengthM();
-    fittingCoefficient = pipe.fittingCoefficient(flow.reynolds());
-    fittingsPa = fittingCoefficient * mixture.densityKgM3() * velocityMps * velocityMps / 2;
+  }
+
+  private Friction friction() {
+    if (friction == null) {
+      PipeRun pipe = filled.pipe();
+      LineMixture mixture = filled.mixture();
+      double slurryGradient = hasSand() ? gradientWithSand() : flow.gradient();
+      double gradient =
+          Inclination.frictionGradient(flow.gradient(), slurryGradient, pipe.angleRad());
+      double fittings = pipe.fittingCoefficient(flow.reynolds());
+      friction =
+          new Friction(
+              slurryGradient,
+              gradient,
+              gradient * mixture.liquidDensityKgM3() * Physics.GRAVITY * pipe.lengthM(),
+              fittings,
+              fittings * mixture.densityKgM3() * velocityMps * velocityMps / 2);
+    }
+    return friction;
   }
 
   boolean hasSand() {
@@ -270,27 +295,27 @@ final class RunPoint {
 
   /** Gradient used, without the slope, metres of carrier per metre. */
   double slurryGradient() {
-    return slurryGradient;
+    return friction().slurryGradient();
   }
 
   /** Gradient of the run, slope considered, metres of carrier per metre. */
   double frictionGradient() {
-    return frictionGradient;
+    return friction().gradient();
   }
 
   /** Pressure lost by friction [Pa]. */
   double frictionPa() {
-    return frictionPa;
+    return friction().pa();
   }
 
   /** Sum of the loss coefficients of all fittings. */
   double fittingCoefficient() {
-    return fittingCoefficient;
+    return friction().fittingCoefficient();
   }
 
   /** Pressure lost in fittings [Pa]. */
   double fittingsPa() {
-    return fittingsPa;
+    return friction().fittingsPa();
   }
 
   /** Density of the mixture [kg/m3]. */
@@ -337,7 +362,7 @@ final class RunPoint {
 
   /** Head lost along the run, in metres of mixture. */
   double lossM() {
-    return (frictionPa + fittingsPa) / (mixtureDensityKgM3() * Physics.GRAVITY);
+    return (friction().pa() + friction().fittingsPa()) / (mixtureDensityKgM3() * Physics.GRAVITY);
   }
 
   /** Velocity over that which passes; the greatest number without sand. */
