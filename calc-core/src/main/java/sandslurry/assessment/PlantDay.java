@@ -42,19 +42,6 @@ record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, Basis b
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
     Map<String, Stream> atRest = weighted(model, balances);
-    boolean even = model.spec().pens().stream().allMatch(pen -> pen.batches().isEmpty());
-    if (modes.size() == 1 && even) {
-      return new PlantDay(
-          atRest,
-          atRest,
-          new Basis(
-              false,
-              0,
-              0,
-              0,
-              "The plant has one mode and an even feed: its day is its balance at rest.",
-              List.of()));
-    }
     List<Day> days = run.days();
     if (run.stopped().isPresent() || days.size() < 2) {
       return new PlantDay(

@@ -10,6 +10,7 @@ import sandslurry.design.UnitSpec.BoxSpec;
 import sandslurry.design.UnitSpec.CycloneSpec;
 import sandslurry.design.UnitSpec.LaneUnitSpec;
 import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Day;
@@ -28,6 +29,12 @@ final class PlantDayFindings extends PlantFindingWriter {
 
   /** Sand of a unit that its peaks must cost before it is worth a caution. */
   private static final double PEAK_LOSS = 0.02;
+
+  /** A pump that runs for more than this share of its time does not stop. */
+  private static final double FULL_TIME = 0.995;
+
+  /** Starts of a small motor an hour (common practice, no source). */
+  private static final double MOST_STARTS_PER_HOUR = 10;
 
   PlantDayFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
@@ -57,50 +64,93 @@ final class PlantDayFindings extends PlantFindingWriter {
       return;
     }
     Day day = result.days().last().get();
-    for (PitDay pit : day.pits().values()) {
-      PitSpec given = pit(pit.name());
-      double capacity = given.pit().capacityM3();
-      if (pit.overflowed()) {
-        add(
-            Severity.FAIL,
-            pit.name(),
-            "The pit runs over its brim in the course of the day.",
-            show(Kind.VOLUME, pit.spilledM3())
-                + " spills in a day; it holds "
-                + show(Kind.VOLUME, capacity)
-                + ".",
-            "Pump more out, or give it an overflow or "
-                + show(Kind.VOLUME, pit.mostM3() - capacity)
-                + " more of volume for each time it is full.");
-      }
-      pit.shortM3()
-          .forEach(
-              (stream, missing) ->
-                  add(
-                      Severity.CAUTION,
-                      pit.name(),
-                      "The pit runs empty: the pump of \"" + stream + "\" finds too little.",
-                      "It misses " + show(Kind.VOLUME, missing) + " in a day.",
-                      "Set the pump lower by "
-                          + show(Kind.FLOW, missing / InUnit.ofDays(1))
-                          + " in the mean, or stop it by the level."));
-      if (!pit.overflowed() && pit.shortM3().isEmpty()) {
-        add(
-            Severity.PASS,
-            pit.name(),
-            given.pool().isPresent()
-                ? "The storage can give back what is pumped from it."
-                : "The pit neither runs over nor empty in a day.",
-            "It holds "
-                + show(Kind.VOLUME, pit.leastM3())
-                + " to "
-                + show(Kind.VOLUME, pit.mostM3())
-                + " of "
-                + show(Kind.VOLUME, capacity)
-                + ".",
-            "");
-      }
+    day.pits().values().forEach(this::pit);
+  }
+
+  private void pit(PitDay day) {
+    PitSpec given = pit(day.name());
+    Pit pit = given.pit();
+    String holds =
+        "It holds "
+            + show(Kind.VOLUME, day.leastM3())
+            + " to "
+            + show(Kind.VOLUME, day.mostM3())
+            + " of "
+            + show(Kind.VOLUME, pit.capacityM3())
+            + ".";
+    if (day.overflowed()) {
+      add(
+          Severity.FAIL,
+          day.name(),
+          "The pit spills over its brim.",
+          show(Kind.VOLUME, day.spilledM3())
+              + " spills in a day; its pumps cannot take it. "
+              + holds,
+          "Pump at least "
+              + show(Kind.FLOW, day.spilledM3() / InUnit.ofDays(1))
+              + " more in the mean, or give it an overflow.");
+    } else if (pit.overflow().isEmpty() && day.mostM3() > pit.levels().alarmM3() * (1 + 1e-6)) {
+      add(
+          Severity.CAUTION,
+          day.name(),
+          "The pit rises above its alarm level in an ordinary day.",
+          holds + " The alarm is at " + show(Kind.VOLUME, pit.levels().alarmM3()) + ".",
+          "Pump more while it fills, or enlarge it.");
+    } else {
+      add(
+          Severity.PASS,
+          day.name(),
+          given.pool().isPresent()
+              ? "The storage can give back what is pumped from it."
+              : "The pit does not spill.",
+          holds + running(day),
+          "");
     }
+    day.running().forEach((pump, share) -> pump(day, pump, share));
+  }
+
+  private String running(PitDay day) {
+    List<String> pumps =
+        day.running().entrySet().stream()
+            .filter(pump -> pump.getValue() < FULL_TIME)
+            .map(
+                pump ->
+                    "the pump of \"" + pump.getKey() + "\" " + show(Kind.PERCENT, pump.getValue()))
+            .toList();
+    return pumps.isEmpty() ? "" : " Of the day runs " + String.join(", ", pumps) + ".";
+  }
+
+  /** A pump that starts and stops is normal, unless it starts often or was to dilute. */
+  private void pump(PitDay day, String pump, double share) {
+    if (share < FULL_TIME && model.recycles().contains(pump)) {
+      add(
+          Severity.CAUTION,
+          day.name(),
+          "The recycle pump finds less liquid than it is set to: the manure is diluted less.",
+          "The pump of \""
+              + pump
+              + "\" runs "
+              + show(Kind.PERCENT, share)
+              + " of the time that it is set to run.",
+          "Judge the plant by the dilution that it gets, or bring more liquid to this pit.");
+    }
+    PlantUnits.startsPerHour(model, result, pit(day.name()), pump)
+        .filter(starts -> starts > MOST_STARTS_PER_HOUR)
+        .ifPresent(
+            starts ->
+                add(
+                    Severity.CAUTION,
+                    day.name(),
+                    "A pump starts more often than its motor may stand.",
+                    "The pump of \""
+                        + pump
+                        + "\" starts "
+                        + show(Kind.NUMBER, starts)
+                        + " times an hour; common practice, no source, is "
+                        + show(Kind.NUMBER, MOST_STARTS_PER_HOUR)
+                        + " at most.",
+                    "Set the start level higher or the stop level lower, or take a smaller pump or"
+                        + " one of variable speed."));
   }
 
   private PitSpec pit(String name) {

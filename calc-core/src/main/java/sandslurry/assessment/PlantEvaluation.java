@@ -28,14 +28,16 @@ import sandslurry.plant.schedule.DaySchedule;
 
 /** Works a plant out: loads, steady balances, days, accounts. */
 final class PlantEvaluation {
-  /** Days by schedule, from pits full of water on. */
-  static final int DAYS = 21;
+  /** Days by schedule at most, from pits full of water on. */
+  static final int DAYS = 60;
 
   /** Where sand goes that settles in a pit. */
   private static final String DUG = "dug out of pits";
 
-  private static final double LONGEST_STEP_S = 3600;
-  private static final double SHORTEST_STEP_S = 600;
+  /** Where goes what spills over the brim of a pit. */
+  private static final String SPILLED = "spilled";
+
+  private static final double LONGEST_STEP_S = 7200;
   private static final double LEFT = 0.05;
   private static final List<Double> FACTORS = List.of(0.5, 1.0, 1.5, 2.0);
 
@@ -102,9 +104,13 @@ final class PlantEvaluation {
     if (state instanceof SteadyBalance balance) {
       model.remember(mode, balance);
       return new ModeResult(
-          mode, state, sheet(balance), Optional.of(totals.limit(balance.streams())));
+          mode,
+          state,
+          sheet(balance),
+          Optional.of(totals.limit(balance.streams())),
+          new PlantClogging(model, totals).of(built, balance));
     }
-    return new ModeResult(mode, state, List.of(), Optional.empty());
+    return new ModeResult(mode, state, List.of(), Optional.empty(), Optional.empty());
   }
 
   private List<FlowEdge> sheet(SteadyBalance balance) {
@@ -118,13 +124,15 @@ final class PlantEvaluation {
       unit.inlets().forEach(stream -> to.put(stream, unit.name()));
     }
     totals.settled().forEach(stream -> to.putIfAbsent(stream, DUG));
+    totals.spilled().forEach(stream -> to.putIfAbsent(stream, SPILLED));
     List<FlowEdge> edges = new ArrayList<>();
     balance
         .streams()
         .forEach(
             (name, stream) -> {
               // Where nothing settles there is nothing to draw.
-              if (!DUG.equals(to.get(name)) || stream.massKgps() > 0) {
+              boolean seldom = DUG.equals(to.get(name)) || SPILLED.equals(to.get(name));
+              if (!seldom || stream.massKgps() > 0) {
                 edges.add(
                     new FlowEdge(
                         name,
@@ -157,7 +165,7 @@ final class PlantEvaluation {
         }
       }
     }
-    return DaySchedule.of(periods, model.batches()).run(DAYS, contents, stepS(modes));
+    return DaySchedule.of(periods, model.batches()).run(DAYS, contents, LONGEST_STEP_S);
   }
 
   private static ModeResult longest(List<ModeResult> modes) {
@@ -166,24 +174,6 @@ final class PlantEvaluation {
       longest = mode.share() > longest.share() ? mode : longest;
     }
     return longest;
-  }
-
-  /**
-   * A step in which no pit that has an overflow rises from it to the brim: within a step nothing
-   * runs over a weir.
-   */
-  private double stepS(List<ModeResult> modes) {
-    double step = LONGEST_STEP_S;
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit && pit.pit().overflow().isPresent()) {
-        double room = pit.pit().capacityM3() - pit.pit().weirVolumeM3();
-        for (ModeResult mode : modes) {
-          double inflow = mode.balance().map(b -> b.feed(unit.name()).volumeM3ps()).orElse(0.0);
-          step = inflow > 0 ? Math.min(step, room / inflow / 2) : step;
-        }
-      }
-    }
-    return Math.max(step, SHORTEST_STEP_S);
   }
 
   /** Total solids of all that the pits, pools left out, hold at the end of a day. */
@@ -206,8 +196,10 @@ final class PlantEvaluation {
     }
     double limit = held(last.get());
     OptionalInt day = days.settledBy(this::held, 0, limit, LEFT);
-    // Near the last day everything is near the last day: that says nothing.
-    return day.isPresent() && day.getAsInt() <= DAYS * 2 / 3 ? day : OptionalInt.empty();
+    // Near a last day that does not repeat itself everything is near it: that says nothing.
+    return day.isPresent() && (days.days().size() < DAYS || day.getAsInt() <= DAYS * 2 / 3)
+        ? day
+        : OptionalInt.empty();
   }
 
   private List<Recycling> recycling(ModeSpec mode) {

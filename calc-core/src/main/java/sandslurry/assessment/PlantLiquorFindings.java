@@ -2,7 +2,9 @@ package sandslurry.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import sandslurry.assessment.PlantResult.Clogged;
 import sandslurry.assessment.PlantResult.LiquorLimit;
+import sandslurry.assessment.PlantResult.ModeResult;
 import sandslurry.assessment.PlantResult.Recycling;
 import sandslurry.assessment.PlantResult.Sized;
 import sandslurry.assessment.PlantResult.WaterSizing;
@@ -27,6 +29,7 @@ final class PlantLiquorFindings extends PlantFindingWriter {
   @Override
   List<Finding> all() {
     result.main().liquor().ifPresent(this::liquor);
+    result.modes().forEach(mode -> mode.clogged().ifPresent(two -> twoStates(mode, two)));
     water();
     return findings;
   }
@@ -81,6 +84,29 @@ final class PlantLiquorFindings extends PlantFindingWriter {
         salty
             ? "Have the liquid tested, and look into pipes and valves where it is turbulent."
             : "");
+  }
+
+  private void twoStates(ModeResult mode, Clogged two) {
+    add(
+        Severity.CAUTION,
+        "mode \"" + mode.mode().name() + "\"",
+        "The loop has two steady states: once its liquor is thick it stays thick.",
+        "Filled with water it comes to liquor of "
+            + show(Kind.PERCENT, two.thin().solved())
+            + " solids and recovers "
+            + show(Kind.PERCENT, two.thin().sandCapture())
+            + " of the sand. Filled with liquor of "
+            + show(Kind.PERCENT, two.startSolids())
+            + " it stays at "
+            + show(Kind.PERCENT, two.thick().solved())
+            + " and recovers "
+            + show(Kind.PERCENT, two.thick().sandCapture())
+            + ". From about "
+            + show(Kind.PERCENT, two.tips())
+            + " solids in the pits on it does not come back by itself. A stopped wash or separator"
+            + " can bring it there.",
+        "Start with water in the pits. Above that, replace the liquor of the pits by water before"
+            + " the plant goes on.");
   }
 
   private String recycled() {

@@ -350,6 +350,11 @@ final class PlantModel {
     return sum;
   }
 
+  /** The flow of a pump while it runs in a mode as it is given [m3/s]. */
+  double pumpM3ps(PitSpec pit, String stream, ModeSpec mode) {
+    return mode.flowsM3ps().getOrDefault(stream, pit.pit().draws().get(stream));
+  }
+
   private double replacedM3ps(ModeSpec mode, Case one) {
     return Math.min(one.changes().replacedM3ps(), recycledM3ps(mode));
   }
@@ -430,6 +435,7 @@ final class PlantModel {
       units.add(unit(unit, mode, one, paced.contains(unit.name())));
       if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
         leaving.add(pit.settled());
+        pit.spills().ifPresent(leaving::add);
       }
     }
     return new Mode(
@@ -571,6 +577,7 @@ final class PlantModel {
         pit.weirVolumeM3(),
         pit.capacityM3(),
         pit.startVolumeM3(),
+        pit.levels(),
         Optional.of(floor(spec)));
   }
 

@@ -74,9 +74,15 @@ public record PlantResult(
    * @param state its steady state, or why there is none
    * @param sheet the streams between the units; empty without a steady state
    * @param liquor what the loop thickens to, present with a steady state
+   * @param clogged the other steady state, to which a start from thick liquor leads; empty when it
+   *     leads to the same
    */
   public record ModeResult(
-      ModeSpec mode, SteadyState state, List<FlowEdge> sheet, Optional<LiquorLimit> liquor) {
+      ModeSpec mode,
+      SteadyState state,
+      List<FlowEdge> sheet,
+      Optional<LiquorLimit> liquor,
+      Optional<Clogged> clogged) {
     /** Copies the list. */
     public ModeResult {
       sheet = List.copyOf(sheet);
@@ -109,6 +115,18 @@ public record PlantResult(
       return state instanceof NoSteadyState failure ? Optional.of(failure) : Optional.empty();
     }
   }
+
+  /**
+   * The steady state that a plant comes to from pits full of thick liquor, where that is another
+   * than from pits full of water.
+   *
+   * @param thin what the loop thickens to from water
+   * @param thick the same from thick liquor
+   * @param startSolids total solids of the liquor that the pits were filled with
+   * @param tips total solids of liquor in the pits from which on the plant does not come back by
+   *     itself
+   */
+  public record Clogged(LiquorLimit thin, LiquorLimit thick, double startSolids, double tips) {}
 
   /**
    * A stream between two units, for the drawing of flows.

@@ -77,6 +77,14 @@ final class PlantTotals {
         .toList();
   }
 
+  /** What spills over the brim of pits that have no weir. */
+  List<String> spilled() {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .flatMap(unit -> ((PitSpec) unit).spills().stream())
+        .toList();
+  }
+
   LiquorLimit limit(Map<String, Stream> streams) {
     Stream in = sum(streams, feeds());
     List<String> surplus = surplus();
@@ -88,9 +96,9 @@ final class PlantTotals {
         water -= streams.get(product.stream()).waterKgps();
       }
     }
-    Stream settled = sum(streams, settled());
-    solids -= settled.solidsKgps();
-    water -= settled.waterKgps();
+    Stream lost = sum(streams, settled()).plus(sum(streams, spilled()));
+    solids -= lost.solidsKgps();
+    water -= lost.waterKgps();
     double notCaught = Math.max(0, solids);
     double net = Math.max(0, water);
     Stream leaves = sum(streams, surplus);
@@ -114,6 +122,7 @@ final class PlantTotals {
     List<String> names = new ArrayList<>();
     spec.products().forEach(product -> names.add(product.stream()));
     names.addAll(dug());
+    names.addAll(spilled());
     storages().forEach(storage -> names.addAll(storage.inlets()));
     return names;
   }
@@ -132,6 +141,9 @@ final class PlantTotals {
       List<String> names = new ArrayList<>(products(use));
       if (use == Use.SETTLED) {
         names.addAll(dug());
+      }
+      if (use == Use.WASTE) {
+        names.addAll(spilled());
       }
       if (!names.isEmpty()) {
         lost.put(use.word(), sum(streams, names));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.design.PlantSpec.FlushSpec;
+import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PenSpec;
 import sandslurry.design.UnitSpec;
 import sandslurry.design.UnitSpec.BoxSpec;
@@ -140,6 +141,22 @@ final class PlantUnits {
     return bulk > 0
         ? OptionalDouble.of(PIT_SAND_SHARE * pit.pit().weirVolumeM3() / bulk)
         : OptionalDouble.empty();
+  }
+
+  /** How often a pump starts at the balance of the longest mode; empty when it does not stop. */
+  static Optional<Double> startsPerHour(
+      PlantModel model, PlantResult result, PitSpec pit, String pump) {
+    ModeSpec mode = result.main().mode();
+    return result
+        .main()
+        .balance()
+        .map(
+            balance -> {
+              double taken = balance.stream(pump).volumeM3ps();
+              double set = model.pumpM3ps(pit, pump, mode);
+              return InUnit.ofHours(1) * pit.pit().levels().startsPerS(taken, set);
+            })
+        .filter(starts -> starts > 0);
   }
 
   static double bulkM3ps(PlantModel model, PitSpec pit, SteadyBalance balance) {

@@ -15,6 +15,7 @@ import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.PitLevels;
 import sandslurry.separation.pit.Impeller;
 import sandslurry.units.Measure;
 
@@ -28,8 +29,8 @@ final class PitFields extends UnitFields {
           PUMP,
           "",
           "Pumps, in the order that they are served",
-          "pumps in the order in which they are served; without an overflow the last follows the"
-              + " feed in a steady balance");
+          "pumps in the order in which they are served; they start and stop by the level, so that a"
+              + " pump larger than what comes in runs for a share of the time");
   private final Field<Optional<String>> overflow =
       optional(
           "overflow",
@@ -73,11 +74,25 @@ final class PitFields extends UnitFields {
           "depth to the brim; the plan area is the capacity over it",
           "3 m",
           "10 ft");
+  private final Field<Optional<Double>> stop =
+      level(
+          "stopLevel", "20 % of weir or brim", "Pumps stop at", "the pumps stop", "0.5 m", "20 in");
+  private final Field<Optional<Double>> restart =
+      level(
+          "startLevel", "70 % of weir or brim", "Pumps start at", "the pumps start", "2 m", "7 ft");
+  private final Field<Optional<Double>> alarm =
+      level(
+          "alarmLevel", "90 % of weir or brim", "Alarm at", "the alarm is raised", "2.5 m", "8 ft");
   private final Field<Optional<Mixer>> mixer =
       optional("mixer", new MixerFields(), "none", "It has a mixer", "mixer of the pit");
 
   PitFields() {
     super("pit", "pit or tank");
+    rule(
+        restart,
+        List.of(stop, alarm, capacity, depth, weir),
+        this::rises,
+        values -> "must lie above the stop level and not above the alarm level, weir or brim");
     neededWhen(weir, seen -> seen.has(overflow), "the volume up to the overflow");
     rule(
         weir,
@@ -87,6 +102,38 @@ final class PitFields extends UnitFields {
                 || values.get(weir).isEmpty()
                 || !values.get(weir).get().equals(values.get(capacity)),
         values -> "must be below the capacity: else the brim is the overflow");
+  }
+
+  private Field<Optional<Double>> level(
+      String field, String standard, String label, String what, String... examples) {
+    return optional(
+        field,
+        CommonLimits.DEPTH.si(),
+        "default: " + standard,
+        label,
+        "level above the floor at which " + what,
+        examples);
+  }
+
+  private double full(Values values) {
+    return values.get(weir).orElse(values.get(capacity));
+  }
+
+  /** Volumes at the stop, start and alarm level. */
+  private double[] levels(Values values) {
+    PitLevels usual = PitLevels.usual(full(values));
+    double area = values.get(capacity) / values.get(depth);
+    double starts = values.get(restart).map(level -> level * area).orElse(usual.startM3());
+    return new double[] {
+      values.get(stop).map(level -> level * area).orElse(usual.stopM3()),
+      starts,
+      values.get(alarm).map(level -> level * area).orElse(Math.max(starts, usual.alarmM3()))
+    };
+  }
+
+  private boolean rises(Values values) {
+    double[] levels = levels(values);
+    return levels[0] < levels[1] && levels[1] <= levels[2] && levels[1] <= full(values);
   }
 
   @Override
@@ -103,13 +150,16 @@ final class PitFields extends UnitFields {
     if (values.has(overflow)) {
       out.add(values.maybe(overflow).flatMap(o -> o).orElse(""));
     }
-    out.addAll(dugOut(values));
+    out.addAll(leaving(values));
     return one(values, out);
   }
 
   @Override
-  List<String> dugOut(Values values) {
-    return List.of(PitSpec.settledIn(nameOf(values)));
+  List<String> leaving(Values values) {
+    String settled = PitSpec.settledIn(nameOf(values));
+    return values.has(overflow)
+        ? List.of(settled)
+        : List.of(Pit.spilledFrom(nameOf(values)), settled);
   }
 
   @Override
@@ -119,7 +169,8 @@ final class PitFields extends UnitFields {
 
   @Override
   protected Optional<List<UnitSpec>> make(Values values) {
-    double full = values.get(weir).orElse(values.get(capacity));
+    double full = full(values);
+    double[] levels = levels(values);
     return values.made(
         capacity,
         () ->
@@ -132,7 +183,9 @@ final class PitFields extends UnitFields {
                         values.get(overflow),
                         full,
                         values.get(capacity),
-                        values.get(start).orElse(full)),
+                        values.get(start).orElse(full),
+                        new PitLevels(levels[0], levels[1], levels[2]),
+                        Optional.empty()),
                     values.get(mixer),
                     values.get(capacity) / values.get(depth),
                     Optional.empty())));

@@ -217,7 +217,7 @@ final class PlantFields extends Fields<PlantSpec> {
     for (Values unit : values.inside(units)) {
       UnitFields fields = (UnitFields) unit.fields();
       fields.ports(unit).forEach(ports -> told.add(new Told(ports, unit, fields.name)));
-      leaving.addAll(fields.dugOut(unit));
+      leaving.addAll(fields.leaving(unit));
     }
     Set<String> feeds = new LinkedHashSet<>();
     made.stream()

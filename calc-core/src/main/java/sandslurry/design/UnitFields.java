@@ -86,8 +86,8 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
   /** The units with their streams, known even where other fields are wrong. */
   abstract List<Ports> ports(Values values);
 
-  /** The streams of what is dug out of it now and then, which leave the plant. */
-  List<String> dugOut(Values values) {
+  /** The streams of what is dug out of it or spills from it, which leave the plant. */
+  List<String> leaving(Values values) {
     return List.of();
   }
 

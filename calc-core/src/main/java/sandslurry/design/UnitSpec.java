@@ -269,6 +269,15 @@ public sealed interface UnitSpec {
     }
 
     /**
+     * The stream of what spills over the brim.
+     *
+     * @return its name; empty when the pit has a weir
+     */
+    public Optional<String> spills() {
+      return pit.overflow().isPresent() ? Optional.empty() : Optional.of(pit.rest());
+    }
+
+    /**
      * The stream of what settles in a pit.
      *
      * @param pit name of the pit

@@ -184,10 +184,11 @@ class CarriedStreamTest {
   void aPlantWithoutASteadyStateLeavesTheLineUnjudgedAndFailed() {
     DesignDocument document =
         line("from box")
-            .without("/plant/units/6/overflow")
+            .without("/plant/units/6")
+            .with("/plant/units/5/outlets/0/stream", "recycle")
             .with("/plant/units/5/outlets/0/share", "100 %")
             .with("/plant/units/5/outlets/1/share", "0 %")
-            .with("/plant/units/7/in", "bleed")
+            .with("/plant/units/6/in", "bleed")
             .without("/plant/modes");
     Assessment assessment = assess(document);
     assertThat(assessment.plant().orElseThrow().main().failure()).isPresent();

@@ -34,7 +34,7 @@ public record Mode(
   }
 
   /**
-   * The balance that this mode would come to if it ran for good.
+   * The balance that this mode comes to if it runs for good.
    *
    * @return the balance, or why there is none
    */
@@ -49,7 +49,6 @@ public record Mode(
    * @return the balance, or why there is none
    */
   public SteadyState steadyState(SteadyBalance near) {
-    SteadyState state = network.solve(feeds, near, Network.SETTLED);
-    return state instanceof NoSteadyState ? network.solve(feeds) : state;
+    return network.solve(feeds, near);
   }
 }

@@ -27,4 +27,24 @@ public record NoSteadyState(
   public NoSteadyState {
     units = List.copyOf(units);
   }
+
+  /**
+   * A balance that cannot be closed in double precision.
+   *
+   * @param network the network
+   * @param detail what failed
+   * @return the failure, with what to do
+   */
+  public static NoSteadyState tooSmall(Network network, String detail) {
+    return new NoSteadyState(
+        Reason.PURGE_TOO_SMALL,
+        "",
+        network.units().stream().map(Unit::name).toList(),
+        "There is no steady state that can be computed: more comes in than finds a way out, or it"
+            + " circulates among "
+            + String.join(", ", network.units().stream().map(Unit::name).toList())
+            + " too many times before it leaves ("
+            + detail
+            + "). Widen its way out.");
+  }
 }

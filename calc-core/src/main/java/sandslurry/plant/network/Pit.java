@@ -8,26 +8,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sandslurry.plant.Stream;
-import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /**
- * A volume that is kept mixed: reception pit, sump, recycle tank, storage. Pumps take given flows
- * from it; what comes in beyond that leaves by the overflow, or fills it.
+ * A volume that is kept mixed: reception pit, sump, recycle tank, storage. Its pumps start and stop
+ * by its level; what they do not take leaves over the weir, or spills over the brim.
  *
- * <p>In a steady balance the level stays where it is: pumps take their flows in the order given as
- * far as the feed goes, and the overflow takes the rest. A pit without overflow has no steady level
- * unless its pumps take what comes in, so its last pump is then taken to follow the feed. In a day
- * by schedule the pit has a level and pumps take what they are set to.
+ * <p>A pump that is larger than what comes in for it takes what comes in, in a share of the time.
+ * At rest the level stays where it is: pumps are served in the order given. In time the pit fills
+ * and empties between the stop level and the weir or brim.
  *
  * @param name what it is called
  * @param inlets names of the streams in
- * @param draws names of the streams pumped out, with the flow of each pump [m3/s]; in the order in
- *     which they are served
+ * @param draws names of the streams pumped out, with the flow of each pump while it runs [m3/s]; in
+ *     the order in which they are served
  * @param overflow name of the stream that leaves over a weir, if there is one
  * @param weirVolumeM3 volume up to the weir, or the capacity when there is none [m3]
  * @param capacityM3 volume up to the brim [m3]
  * @param startVolumeM3 volume at the start of a day [m3]
+ * @param levels by which the pumps start and stop
  * @param floor what settles in it and stays; nothing does when it is left out
  */
 public record Pit(
@@ -38,6 +36,7 @@ public record Pit(
     double weirVolumeM3,
     double capacityM3,
     double startVolumeM3,
+    PitLevels levels,
     Optional<PitFloor> floor)
     implements Unit {
   /** Copies the lists and checks every bound. */
@@ -50,21 +49,25 @@ public record Pit(
     }
     if (!(capacityM3 > 0 && Double.isFinite(capacityM3))
         || !(weirVolumeM3 > 0 && weirVolumeM3 <= capacityM3)
-        || !(startVolumeM3 >= 0 && startVolumeM3 <= capacityM3)) {
+        || !(startVolumeM3 >= 0 && startVolumeM3 <= capacityM3)
+        || !(levels.startM3() <= weirVolumeM3)) {
       throw new IllegalArgumentException(
           name
-              + ": weir and start must lie within the capacity but are "
+              + ": weir, start volume and the level at which pumps start must lie within the"
+              + " capacity but are at "
               + weirVolumeM3
               + ", "
               + startVolumeM3
               + " and "
+              + levels.startM3()
+              + " of "
               + capacityM3
               + " m3");
     }
   }
 
   /**
-   * A pit in which nothing settles.
+   * A pit with the usual levels, in which nothing settles.
    *
    * @param name what it is called
    * @param inlets names of the streams in
@@ -82,68 +85,110 @@ public record Pit(
       double weirVolumeM3,
       double capacityM3,
       double startVolumeM3) {
-    this(name, inlets, draws, overflow, weirVolumeM3, capacityM3, startVolumeM3, Optional.empty());
+    this(
+        name,
+        inlets,
+        draws,
+        overflow,
+        weirVolumeM3,
+        capacityM3,
+        startVolumeM3,
+        PitLevels.usual(weirVolumeM3),
+        Optional.empty());
+  }
+
+  /**
+   * The stream of what runs over the brim of a pit without a weir.
+   *
+   * @param pit name of the pit
+   * @return its name
+   */
+  public static String spilledFrom(String pit) {
+    return "spilled from " + pit;
+  }
+
+  /**
+   * What the pumps do not take and the pit does not hold.
+   *
+   * @return the name of the stream over the weir, or of what spills
+   */
+  public String rest() {
+    return overflow.orElseGet(() -> spilledFrom(name));
+  }
+
+  /** Volume from which on more of it leaves over weir or brim [m3]. */
+  double brimM3() {
+    return overflow.isPresent() ? weirVolumeM3 : capacityM3;
   }
 
   @Override
   public List<String> outlets() {
     List<String> outlets = new ArrayList<>(draws.keySet());
-    overflow.ifPresent(outlets::add);
+    outlets.add(rest());
     floor.ifPresent(f -> outlets.add(f.stream()));
     return List.copyOf(outlets);
   }
 
-  /** What of a feed does not settle. */
-  private Stream afloat(Stream feed, double[] kept) {
-    double[] flows = feed.toArray();
-    for (int i = 0; i < flows.length; i++) {
-      flows[i] *= 1 - kept[i];
-    }
-    return Stream.of(feed.constituents(), flows);
-  }
-
-  private double[] kept(Stream feed) {
-    return floor.map(f -> f.kept(feed)).orElseGet(() -> new double[feed.constituents().count()]);
+  /** Share of each constituent of what passes through that settles. */
+  double[] kept(Stream through, Stream arriving) {
+    return floor
+        .map(f -> f.kept(through, arriving))
+        .orElseGet(() -> new double[through.constituents().count()]);
   }
 
   @Override
   public Split split(Stream feed) {
-    double[][] shares = new double[outlets().size()][feed.constituents().count()];
-    List<String> notes = new ArrayList<>();
-    double[] kept = kept(feed);
-    double volume = afloat(feed, kept).volumeM3ps();
-    int moving = shares.length - (floor.isPresent() ? 1 : 0);
+    double[] settles = kept(feed, feed);
+    double volume = feed.volumeM3ps();
+    double afloat = afloat(feed, settles).volumeM3ps();
+    Hydraulics.PitOutlets at =
+        new Hydraulics.PitOutlets(
+            volume > 0 ? afloat / volume : 1,
+            0,
+            0,
+            draws.values().stream().mapToDouble(Double::doubleValue).toArray());
+    double[] out = new double[outlets().size()];
+    at.at(volume, out, new double[out.length]);
+    double[][] shares = shares(settles, out, afloat, true);
+    return new Split(Arrays.copyOf(shares, out.length), List.of());
+  }
+
+  /** What of a feed does not settle. */
+  private static Stream afloat(Stream feed, double[] settles) {
+    double[] flows = feed.toArray();
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] *= 1 - settles[i];
+    }
+    return Stream.of(feed.constituents(), flows);
+  }
+
+  /**
+   * Shares of what passes through by outlet and constituent, what the pit keeps after them.
+   *
+   * @param settles share of each constituent that settles
+   * @param outM3ps volume by each outlet [m3/s]
+   * @param afloatM3ps volume that does not settle [m3/s]
+   * @param rest whether the level stays: what rounding leaves then goes over the weir
+   */
+  double[][] shares(double[] settles, double[] outM3ps, double afloatM3ps, boolean rest) {
+    int count = settles.length;
+    int moving = draws.size() + 1;
+    double[][] shares = new double[outM3ps.length + 1][count];
     double left = 1;
-    int outlet = 0;
-    for (Map.Entry<String, Double> draw : draws.entrySet()) {
-      boolean follows = overflow.isEmpty() && outlet == moving - 1;
-      double wanted = volume > 0 ? draw.getValue() / volume : 0;
-      if (!follows && wanted > left) {
-        notes.add(
-            name
-                + ": the pump of \""
-                + draw.getKey()
-                + "\" is to take more than comes in for it: it gets "
-                + UnitSystem.METRIC.show(Kind.PERCENT, left / wanted)
-                + " of its flow.");
-      }
-      double share = follows ? left : Math.min(wanted, left);
-      Arrays.fill(shares[outlet], share);
+    for (int o = 0; o < moving; o++) {
+      double share = afloatM3ps > 0 ? Math.min(left, outM3ps[o] / afloatM3ps) : 0;
       left -= share;
-      outlet++;
-    }
-    if (overflow.isPresent()) {
-      Arrays.fill(shares[outlet], left);
-    }
-    for (int i = 0; i < kept.length; i++) {
-      for (int o = 0; o < moving; o++) {
-        shares[o][i] *= 1 - kept[i];
+      for (int i = 0; i < count; i++) {
+        shares[o][i] = share * (1 - settles[i]);
       }
+    }
+    for (int i = 0; i < count; i++) {
       if (floor.isPresent()) {
-        shares[moving][i] = kept[i];
+        shares[moving][i] = settles[i];
       }
+      shares[rest ? moving - 1 : outM3ps.length][i] += left * (1 - settles[i]);
     }
-    return new Split(shares, notes);
+    return shares;
   }
 
   /**
@@ -154,8 +199,8 @@ public record Pit(
    */
   public Stream atRest(SteadyBalance balance) {
     Stream mixed = balance.feed(name);
-    Stream feed = afloat(mixed, kept(mixed));
+    Stream feed = afloat(mixed, kept(mixed, mixed));
     double volume = feed.volumeM3ps();
-    return volume > 0 ? feed.times(weirVolumeM3 / volume) : feed;
+    return volume > 0 ? feed.times(brimM3() / volume) : feed;
   }
 }

@@ -12,20 +12,12 @@ public interface PitFloor {
   String stream();
 
   /**
-   * What settles of the feed of a pit at rest.
+   * What settles, at rest or in a step of time.
    *
-   * @param feed all that flows in
-   * @return share of each constituent that settles, 0 to 1
+   * @param through all that passes: what flows in and, in a step, what the pit held at its start
+   *     over the length of the step
+   * @param arriving the part of it that flows in; all of it at rest
+   * @return share of each constituent of what passes that settles, 0 to 1
    */
-  double[] kept(Stream feed);
-
-  /**
-   * What settles in a time.
-   *
-   * @param contents what the pit holds; flows are masses [kg]
-   * @param arrived the part of it that came in the step before; flows are masses [kg]
-   * @param stepS the time [s]
-   * @return what settles, no more than the contents; flows are masses [kg]
-   */
-  Stream settled(Stream contents, Stream arrived, double stepS);
+  double[] kept(Stream through, Stream arriving);
 }

@@ -42,6 +42,17 @@ public interface Unit {
   Split split(Stream feed);
 
   /**
+   * How the unit divides a feed that comes in a share of the time only.
+   *
+   * @param feed all inlets, mixed, on the average of the time
+   * @param duty share of the time in which it comes, above 0 to 1
+   * @return shares by outlet and constituent
+   */
+  default Split split(Stream feed, double duty) {
+    return split(feed.times(1 / duty));
+  }
+
+  /**
    * Runs the unit alone.
    *
    * @param feeds the streams that flow in, at least one

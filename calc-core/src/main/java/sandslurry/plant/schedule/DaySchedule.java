@@ -12,36 +12,31 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import sandslurry.numeric.Interruption;
+import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Network;
 import sandslurry.plant.network.NoSteadyState;
+import sandslurry.plant.network.Passage;
 import sandslurry.plant.network.Pit;
-import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.network.SteadyState;
 import sandslurry.plant.network.Unit;
 import sandslurry.units.InUnit;
 
 /**
  * A day of modes, one after the other, with pits that fill and empty.
  *
- * <p>In each step sand settles from the mixed contents that a pit has at the start of the step,
- * pumps take from the rest, what stands above a weir runs over it, and all other units pass their
- * feeds on at once, by the balance of {@link Network} with the pits cut out. Then the pits take up
- * what came. What stands above the brim is spilled and counted. Each constituent is conserved
- * whatever the length of the step; levels are the more exact the shorter it is. What comes into a
- * pit can be pumped from the next step on.
+ * <p>In each step all units pass their feeds on at once and the pits, which are mixed, take up what
+ * comes and give off what pumps and weirs take, by the balance of a step of {@link Network}. A pump
+ * starts and stops by the level of its pit, so that in a step it takes what comes in and what
+ * stands above the stop level, up to its flow. Each constituent is conserved whatever the length of
+ * the step.
  */
 public final class DaySchedule {
   private static final double HOUR_ROUNDING_S = 1e-6;
 
-  /**
-   * How nearly units and feeds agree in a step: its balance closes all the same, and pits change by
-   * far more from step to step.
-   */
-  private static final double SETTLED = 1e-7;
+  /** What is left to change in the pits when a day repeats itself, over what comes in a day. */
+  private static final double REPEATS = 5e-4;
 
   /** A batch is run in steps no longer than this, so that its peak is seen [s]. */
   private static final double LONGEST_BATCH_STEP_S = 600;
@@ -160,9 +155,9 @@ public final class DaySchedule {
   }
 
   /**
-   * Runs the schedule for some days.
+   * Runs the schedule until a day repeats itself.
    *
-   * @param days how many
+   * @param days how many days at most
    * @param contents what fills each pit to its start volume at first: a stream of which only the
    *     composition counts, by name of the pit; water where it is left out
    * @param longestStepS no step is longer [s]
@@ -176,7 +171,7 @@ public final class DaySchedule {
     return new Run(contents, longestStepS).days(days);
   }
 
-  /** A network and the batches that flow in it: balances are alike where these are the same. */
+  /** A network and the batches that flow in it: what passes is alike where these are the same. */
   private record Pattern(Network network, Set<String> flowing) {}
 
   /** The state of a run. */
@@ -184,9 +179,7 @@ public final class DaySchedule {
     private final Constituents constituents;
     private final double longestStepS;
     private final Map<String, Stream> held = new TreeMap<>();
-    private final Map<Network, Network> cut = new HashMap<>();
-    private final Map<Pattern, SteadyBalance> earlier = new HashMap<>();
-    private final Map<String, Stream> arrived = new HashMap<>();
+    private final Map<Pattern, Passage> earlier = new HashMap<>();
 
     Run(Map<String, Stream> contents, double longestStepS) {
       Mode first = periods.get(0).mode();
@@ -200,7 +193,9 @@ public final class DaySchedule {
 
     DayRun days(int count) {
       List<Day> days = new ArrayList<>();
+      double before = Double.POSITIVE_INFINITY;
       for (int number = 1; number <= count; number++) {
+        Map<String, Stream> morning = new TreeMap<>(held);
         Tally tally = new Tally(number, constituents, held);
         for (Period period : periods) {
           Optional<NoSteadyState> failure = run(period, tally);
@@ -209,8 +204,19 @@ public final class DaySchedule {
           }
         }
         days.add(tally.day());
+        double change = tally.changed(morning, held);
+        if (number > 1 && repeats(change, before)) {
+          break;
+        }
+        before = change;
       }
       return new DayRun(days, Optional.empty());
+    }
+
+    /** Neither this day nor all that follow, if the change falls as it does, change much. */
+    private static boolean repeats(double change, double before) {
+      return change == 0
+          || change <= REPEATS && change < before && change * change / (before - change) <= REPEATS;
     }
 
     private Optional<NoSteadyState> run(Period period, Tally tally) {
@@ -263,126 +269,36 @@ public final class DaySchedule {
 
     private Optional<NoSteadyState> step(
         Mode mode, Map<String, Double> factors, double fromS, double stepS, Tally tally) {
-      Interruption.check();
-      Map<String, Stream> streams = new LinkedHashMap<>();
-      mode.feeds()
-          .forEach((name, feed) -> streams.put(name, feed.times(factors.getOrDefault(name, 1.0))));
-      Map<String, Stream> given = new LinkedHashMap<>(streams);
       Network network = mode.network();
-      Map<String, Stream> kept = new HashMap<>();
-      for (Pit pit : pits(network)) {
-        kept.put(pit.name(), draw(pit, factors, stepS, streams, tally));
+      Map<String, Stream> given = new LinkedHashMap<>();
+      mode.feeds()
+          .forEach((name, feed) -> given.put(name, feed.times(factors.getOrDefault(name, 1.0))));
+      Set<String> flowing = new HashSet<>();
+      factors.forEach((name, factor) -> flowing.addAll(factor > 0 ? Set.of(name) : Set.of()));
+      Pattern pattern = new Pattern(network, flowing);
+      Passage passage;
+      try {
+        passage =
+            network.step(given, held, factors, stepS, Optional.ofNullable(earlier.get(pattern)));
+      } catch (UnsolvedException e) {
+        return Optional.of(NoSteadyState.tooSmall(network, e.getMessage()));
       }
-      Network rest = cut.computeIfAbsent(network, this::withoutPits);
-      if (rest != null) {
-        Map<String, Stream> feeds = new LinkedHashMap<>();
-        rest.feedNames().forEach(name -> feeds.put(name, streams.get(name)));
-        Set<String> flowing = new HashSet<>();
-        factors.forEach((name, factor) -> flowing.addAll(factor > 0 ? Set.of(name) : Set.of()));
-        Pattern pattern = new Pattern(rest, flowing);
-        SteadyState state = rest.solve(feeds, earlier.get(pattern), SETTLED);
-        if (state instanceof NoSteadyState failure) {
-          return Optional.of(failure);
-        }
-        SteadyBalance balance = (SteadyBalance) state;
-        earlier.put(pattern, balance);
-        streams.putAll(balance.streams());
-        tally.notes.addAll(balance.notes());
-        for (Unit unit : rest.units()) {
-          if (unit.outlets().size() > 1) {
-            tally.unit(unit, balance, fromS, stepS);
-          }
-        }
-      }
-      for (Pit pit : pits(network)) {
-        List<Stream> in = new ArrayList<>();
-        pit.inlets().forEach(inlet -> in.add(streams.get(inlet).times(stepS)));
-        arrived.put(pit.name(), Stream.mix(constituents, in));
-        Stream full = kept.get(pit.name()).plus(arrived.get(pit.name()));
-        double volume = full.volumeM3ps();
-        double over = Math.max(0, volume - pit.capacityM3());
-        Stream left = over > 0 ? full.times(1 - over / volume) : full;
-        tally.pit(pit, volume, over, left);
-        if (over > 0) {
-          tally.out(full.times(over / volume));
-          arrived.computeIfPresent(pit.name(), (name, in2) -> in2.times(1 - over / volume));
-        }
-        held.put(pit.name(), left);
-      }
-      streams.forEach((name, stream) -> tally.flow(name, stream, stepS));
-      given.values().forEach(feed -> tally.in(feed.times(stepS)));
-      network.productNames().forEach(name -> tally.out(streams.get(name).times(stepS)));
+      earlier.put(pattern, passage);
+      tally.notes.addAll(passage.notes());
       for (Unit unit : network.units()) {
-        if (unit.outlets().isEmpty() && !(unit instanceof Pit)) {
-          unit.inlets().forEach(inlet -> tally.out(streams.get(inlet).times(stepS)));
+        if (unit instanceof Pit pit) {
+          tally.pit(pit, passage, stepS);
+        } else if (unit.outlets().isEmpty()) {
+          unit.inlets().forEach(inlet -> tally.out(passage.streams().get(inlet).times(stepS)));
+        } else if (unit.outlets().size() > 1) {
+          tally.unit(unit, passage, fromS, stepS);
         }
       }
+      held.putAll(passage.contents());
+      passage.streams().forEach((name, stream) -> tally.flow(name, stream, stepS));
+      given.values().forEach(feed -> tally.in(feed.times(stepS)));
+      network.productNames().forEach(name -> tally.out(passage.streams().get(name).times(stepS)));
       return Optional.empty();
-    }
-
-    /** Takes from a pit what settles, and what pumps and weir take in a step; returns the rest. */
-    private Stream draw(
-        Pit pit,
-        Map<String, Double> factors,
-        double stepS,
-        Map<String, Stream> streams,
-        Tally tally) {
-      Stream contents = held.get(pit.name());
-      if (pit.floor().isPresent()) {
-        Stream before = contents;
-        Stream last = arrived.getOrDefault(pit.name(), constituents.nothing());
-        Stream settled = pit.floor().get().settled(before, last, stepS);
-        streams.put(pit.floor().get().stream(), settled.times(1 / stepS));
-        contents = less(before, settled);
-      }
-      double volume = contents.volumeM3ps();
-      double left = volume;
-      for (Map.Entry<String, Double> pump : pit.draws().entrySet()) {
-        double wanted = pump.getValue() * factors.getOrDefault(pump.getKey(), 1.0) * stepS;
-        double taken = Math.min(wanted, left);
-        if (wanted - taken > 1e-12 * wanted) {
-          tally.shortage(pit.name(), pump.getKey(), wanted - taken);
-        }
-        streams.put(pump.getKey(), part(contents, taken, volume, stepS));
-        left -= taken;
-      }
-      if (pit.overflow().isPresent()) {
-        double over = Math.max(0, left - pit.weirVolumeM3());
-        streams.put(pit.overflow().get(), part(contents, over, volume, stepS));
-        left -= over;
-      }
-      return volume > 0 ? contents.times(Math.max(0, left / volume)) : contents;
-    }
-
-    private Stream less(Stream all, Stream part) {
-      double[] masses = all.toArray();
-      for (int i = 0; i < masses.length; i++) {
-        masses[i] = Math.max(0, masses[i] - part.kgps(i));
-      }
-      return Stream.of(constituents, masses);
-    }
-
-    private Stream part(Stream contents, double taken, double volume, double stepS) {
-      return volume > 0 ? contents.times(taken / volume / stepS) : constituents.nothing();
-    }
-
-    /** The network in which pits are where streams end and begin; null when there are only pits. */
-    private Network withoutPits(Network network) {
-      List<Unit> units = network.units().stream().filter(unit -> !(unit instanceof Pit)).toList();
-      if (units.isEmpty()) {
-        return null;
-      }
-      Set<String> taken = new LinkedHashSet<>();
-      Set<String> made = new LinkedHashSet<>();
-      for (Unit unit : units) {
-        taken.addAll(unit.inlets());
-        made.addAll(unit.outlets());
-      }
-      Set<String> feeds = new LinkedHashSet<>(taken);
-      feeds.removeAll(made);
-      Set<String> products = new LinkedHashSet<>(made);
-      products.removeAll(taken);
-      return Network.of(units, feeds, products);
     }
   }
 
@@ -400,12 +316,13 @@ public final class DaySchedule {
       this.name = name;
     }
 
-    void add(Stream feed, double caughtKgps, double fromS, double stepS) {
+    void add(Stream feed, double duty, double caughtKgps, double fromS, double stepS) {
       // A hair more than before is rounding, not another peak.
-      if (peak == null || feed.volumeM3ps() > peak.volumeM3ps() * (1 + 1e-9)) {
-        peak = feed;
+      Stream seen = feed.times(1 / duty);
+      if (peak == null || seen.volumeM3ps() > peak.volumeM3ps() * (1 + 1e-9)) {
+        peak = seen;
         peakAtS = fromS;
-        peakCaught = caughtKgps;
+        peakCaught = caughtKgps / duty;
       }
       volumeM3 += feed.volumeM3ps() * stepS;
       fedKg += feed.sandKgps() * stepS;
@@ -436,9 +353,9 @@ public final class DaySchedule {
     private final List<Double> timesS = new ArrayList<>();
     private final Set<String> notes = new LinkedHashSet<>();
     private final Map<String, List<Double>> volumes = new LinkedHashMap<>();
-    private final Map<String, Double> most = new HashMap<>();
     private final Map<String, Double> spilled = new HashMap<>();
-    private final Map<String, Map<String, Double>> shortages = new HashMap<>();
+    private final Map<String, double[]> running = new HashMap<>();
+    private final Map<String, Set<String>> pumps = new HashMap<>();
     private final Map<String, Stream> ends = new HashMap<>();
     private final Map<String, UnitTally> units = new LinkedHashMap<>();
     private final double[] had;
@@ -476,23 +393,41 @@ public final class DaySchedule {
       }
     }
 
-    void shortage(String pit, String stream, double missingM3) {
-      shortages
-          .computeIfAbsent(pit, name -> new LinkedHashMap<>())
-          .merge(stream, missingM3, Double::sum);
+    void unit(Unit unit, Passage passage, double fromS, double stepS) {
+      Stream feed = passage.feeds().get(unit.name());
+      double caught = passage.streams().get(unit.outlets().get(0)).sandKgps();
+      units
+          .computeIfAbsent(unit.name(), UnitTally::new)
+          .add(feed, passage.duties().get(unit.name()), caught, fromS, stepS);
     }
 
-    void unit(Unit unit, SteadyBalance balance, double fromS, double stepS) {
-      Stream feed = balance.feed(unit.name());
-      double caught = balance.stream(unit.outlets().get(0)).sandKgps();
-      units.computeIfAbsent(unit.name(), UnitTally::new).add(feed, caught, fromS, stepS);
-    }
-
-    void pit(Pit pit, double fullM3, double overM3, Stream left) {
+    void pit(Pit pit, Passage passage, double stepS) {
+      Stream left = passage.contents().get(pit.name());
       volumes.computeIfAbsent(pit.name(), name -> new ArrayList<>()).add(left.volumeM3ps());
-      most.merge(pit.name(), fullM3, Math::max);
-      spilled.merge(pit.name(), overM3, Double::sum);
       ends.put(pit.name(), left);
+      pumps.put(pit.name(), pit.draws().keySet());
+      double spills =
+          pit.overflow().isPresent() ? 0 : passage.streams().get(pit.rest()).volumeM3ps() * stepS;
+      spilled.merge(pit.name(), spills, Double::sum);
+      for (String pump : pit.draws().keySet()) {
+        Double share = passage.running().get(pump);
+        if (share != null) {
+          running.computeIfAbsent(pump, n -> new double[2])[0] += share * stepS;
+          running.get(pump)[1] += stepS;
+        }
+      }
+    }
+
+    /** The greatest change of what pits hold of a constituent, over what comes in a day. */
+    double changed(Map<String, Stream> morning, Map<String, Stream> evening) {
+      double worst = 0;
+      for (String pit : evening.keySet()) {
+        for (int i = 0; i < in.length; i++) {
+          double change = Math.abs(evening.get(pit).kgps(i) - morning.get(pit).kgps(i));
+          worst = Math.max(worst, in[i] > 0 ? change / in[i] : 0);
+        }
+      }
+      return worst;
     }
 
     Day day() {
@@ -509,15 +444,26 @@ public final class DaySchedule {
                 name,
                 volumes.get(name),
                 Math.min(start, volumes.get(name).stream().min(Double::compare).orElseThrow()),
-                Math.max(start, most.get(name)),
+                Math.max(start, volumes.get(name).stream().max(Double::compare).orElseThrow()),
                 spilled.get(name),
-                shortages.getOrDefault(name, Map.of()),
+                running(pumps.get(name)),
                 ends.get(name)));
       }
       Map<String, UnitDay> unitDays = new LinkedHashMap<>();
       units.forEach((name, unit) -> unitDays.put(name, unit.day()));
       return new Day(
           number, timesS, means, sandiest, pits, unitDays, imbalance(), List.copyOf(notes));
+    }
+
+    private Map<String, Double> running(Set<String> names) {
+      Map<String, Double> shares = new LinkedHashMap<>();
+      for (String pump : names) {
+        double[] seconds = running.get(pump);
+        if (seconds != null) {
+          shares.put(pump, seconds[0] / seconds[1]);
+        }
+      }
+      return shares;
     }
 
     private double imbalance() {

@@ -12,9 +12,9 @@ import sandslurry.plant.Stream;
  * @param name the pit
  * @param volumesM3 volume at the end of each step [m3]
  * @param leastM3 least volume [m3]
- * @param mostM3 most volume, before anything spilled [m3]
+ * @param mostM3 most volume [m3]
  * @param spilledM3 volume that ran over the brim [m3]
- * @param shortM3 volume that each pump was to take and did not find, by stream, zeros left out [m3]
+ * @param running share of the time that each pump was set to run in which it did run, by stream
  * @param endContents what it holds at the end; flows are to be read as masses [kg]
  */
 public record PitDay(
@@ -23,12 +23,12 @@ public record PitDay(
     double leastM3,
     double mostM3,
     double spilledM3,
-    Map<String, Double> shortM3,
+    Map<String, Double> running,
     Stream endContents) {
   /** Copies list and map. */
   public PitDay {
     volumesM3 = List.copyOf(volumesM3);
-    shortM3 = Collections.unmodifiableMap(new LinkedHashMap<>(shortM3));
+    running = Collections.unmodifiableMap(new LinkedHashMap<>(running));
   }
 
   /**
@@ -38,14 +38,5 @@ public record PitDay(
    */
   public boolean overflowed() {
     return spilledM3 > 0;
-  }
-
-  /**
-   * Says whether a pump ran dry.
-   *
-   * @return true when a pump found less than it was to take
-   */
-  public boolean ranEmpty() {
-    return !shortM3.isEmpty();
   }
 }

@@ -25,24 +25,17 @@ public record GivenFloor(String stream, double sand, double fibre, double fines)
   }
 
   @Override
-  public double[] kept(Stream feed) {
-    double[] kept = new double[feed.constituents().count()];
+  public double[] kept(Stream through, Stream arriving) {
+    double[] kept = new double[through.constituents().count()];
     kept[Constituents.FIBRE] = fibre;
     kept[Constituents.ORGANIC_FINES] = fines;
     kept[Constituents.MINERAL_FINES] = fines;
     for (int i = Constituents.SAND; i < kept.length; i++) {
       kept[i] = sand;
     }
-    return kept;
-  }
-
-  @Override
-  public Stream settled(Stream contents, Stream arrived, double stepS) {
-    double[] kept = kept(arrived);
-    double[] masses = arrived.toArray();
-    for (int i = 0; i < masses.length; i++) {
-      masses[i] = Math.min(contents.kgps(i), kept[i] * masses[i]);
+    for (int i = 0; i < kept.length; i++) {
+      kept[i] *= through.kgps(i) > 0 ? Math.min(1, arriving.kgps(i) / through.kgps(i)) : 1;
     }
-    return Stream.of(contents.constituents(), masses);
+    return kept;
   }
 }

@@ -3,7 +3,6 @@ package sandslurry.plant.unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Split;
@@ -41,9 +40,16 @@ public final class SeparatorUnit implements Unit {
   private final String name;
   private final List<String> inlets;
   private final List<String> outlets;
-  private final Function<Stream, Divided> kernel;
+  private final double runningShare;
+  private final Kernel kernel;
 
   private record Divided(Partition partition, List<String> notes) {}
+
+  /** What a unit does with a feed that comes in a share of the day. */
+  @FunctionalInterface
+  private interface Kernel {
+    Divided divide(Stream stream, double share);
+  }
 
   /**
    * Where a unit stands in a network.
@@ -66,10 +72,11 @@ public final class SeparatorUnit implements Unit {
     }
   }
 
-  private SeparatorUnit(Place place, Function<Stream, Divided> kernel) {
+  private SeparatorUnit(Place place, Kernel kernel) {
     this.name = place.name();
     this.inlets = place.inlets();
     this.outlets = List.of(place.solids(), place.liquid());
+    this.runningShare = place.runningShare();
     this.kernel = kernel;
   }
 
@@ -94,16 +101,14 @@ public final class SeparatorUnit implements Unit {
       double shearRatePs) {
     return new SeparatorUnit(
         place,
-        stream -> {
-          Optional<UnitFeed> mixed = liquor.settling(stream, place.runningShare(), shearRatePs);
+        (stream, share) -> {
+          Optional<UnitFeed> mixed = liquor.settling(stream, share, shearRatePs);
           if (mixed.isEmpty()) {
             return nothingSettles(place, stream);
           }
           // The kernel takes the rinse by itself; here it is in the mixture already.
           double rinse =
-              box.rinseM3ps(mixed.get())
-                  * place.runningShare()
-                  * stream.constituents().waterDensityKgM3();
+              box.rinseM3ps(mixed.get()) * share * stream.constituents().waterDensityKgM3();
           double[] flows = stream.toArray();
           List<String> notes = new ArrayList<>();
           if (rinse < flows[Constituents.WATER]) {
@@ -112,8 +117,7 @@ public final class SeparatorUnit implements Unit {
             notes.add(place.name() + ": there is less water in all than the rinse is to take.");
           }
           Optional<UnitFeed> feed =
-              liquor.settling(
-                  Stream.of(stream.constituents(), flows), place.runningShare(), shearRatePs);
+              liquor.settling(Stream.of(stream.constituents(), flows), share, shearRatePs);
           if (feed.isEmpty()) {
             return nothingSettles(place, stream);
           }
@@ -153,15 +157,15 @@ public final class SeparatorUnit implements Unit {
       LiquorModel liquor) {
     return new SeparatorUnit(
         place,
-        stream -> {
-          double flow = stream.volumeM3ps() / place.runningShare();
+        (stream, share) -> {
+          double flow = stream.volumeM3ps() / share;
           if (!(flow > 0)) {
             return nothingSettles(place, stream);
           }
           ChannelFlow channel = reaches.get(0).flow(flow, depositsM.get(0));
           double shearRate = 3 * channel.velocityMps() / channel.depthM();
           return liquor
-              .settling(stream, place.runningShare(), shearRate)
+              .settling(stream, share, shearRate)
               .map(
                   feed ->
                       divided(
@@ -201,15 +205,15 @@ public final class SeparatorUnit implements Unit {
       LiquorModel liquor) {
     return new SeparatorUnit(
         place,
-        stream -> {
-          double flow = stream.volumeM3ps() / place.runningShare();
+        (stream, share) -> {
+          double flow = stream.volumeM3ps() / share;
           if (!(flow > 0)) {
             return nothingSettles(place, stream);
           }
           ChannelFlow channel = reaches.get(0).flow(flow, reaches.get(0).storageDepthM() / 2);
           double shearRate = 3 * channel.velocityMps() / channel.depthM();
           return liquor
-              .settling(stream, place.runningShare(), shearRate)
+              .settling(stream, share, shearRate)
               .map(
                   feed ->
                       divided(
@@ -242,8 +246,8 @@ public final class SeparatorUnit implements Unit {
       double shearRatePs) {
     return new SeparatorUnit(
         place,
-        stream -> {
-          Optional<UnitFeed> feed = liquor.settling(stream, place.runningShare(), shearRatePs);
+        (stream, share) -> {
+          Optional<UnitFeed> feed = liquor.settling(stream, share, shearRatePs);
           if (feed.isEmpty()) {
             return nothingSettles(place, stream);
           }
@@ -273,9 +277,9 @@ public final class SeparatorUnit implements Unit {
   public static SeparatorUnit cake(Place place, CakeSeparator separator, LiquorModel liquor) {
     return new SeparatorUnit(
         place,
-        stream ->
+        (stream, share) ->
             liquor
-                .screening(stream, place.runningShare())
+                .screening(stream, share)
                 .map(separator::evaluate)
                 .map(
                     result ->
@@ -332,7 +336,12 @@ public final class SeparatorUnit implements Unit {
 
   @Override
   public Split split(Stream feed) {
-    Divided divided = kernel.apply(feed);
+    return split(feed, 1);
+  }
+
+  @Override
+  public Split split(Stream feed, double duty) {
+    Divided divided = kernel.divide(feed, Math.min(duty, runningShare));
     Partition partition = divided.partition();
     double[] first = new double[feed.constituents().count()];
     first[Constituents.WATER] = partition.water();

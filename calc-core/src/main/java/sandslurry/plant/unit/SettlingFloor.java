@@ -17,17 +17,19 @@ import sandslurry.separation.pit.Zwietering1958;
  *
  * <pre>η = y / (1 + y),   y = φ w A / Q</pre>
  *
- * <p>of a class, which is the one mixed basin of Hazen (1904); Q is the flow into the pit. A mixer
- * that just suspends the class by Zwietering (1958) keeps nothing on the floor, φ = 0; below that
- * speed φ = 1 − (N/Njs)³, the share of the power that is lacking. That ramp is ours: nothing
- * published is used for what lies between rest and the just-suspended speed, and a step would leave
- * the balance without a solution. A mixer that runs for part of the day is taken to lift again what
- * settled meanwhile. Liquor goes with the sand as much as fills its pores.
+ * <p>of a class, which is the one mixed basin of Hazen (1904); Q is what flows on. A mixer that
+ * just suspends the class by Zwietering (1958) keeps nothing on the floor, φ = 0; below that speed
+ * φ = 1 − (N/Njs)³, the share of the power that is lacking. That ramp is ours: nothing published is
+ * used for what lies between rest and the just-suspended speed, and a step would leave the balance
+ * without a solution. A mixer that runs for part of the day is taken to lift again what settled
+ * meanwhile. Liquor goes with the sand as much as fills its pores.
  */
 public final class SettlingFloor implements PitFloor {
   /** Shear rate at which the viscosity of a pit counts [1/s]. */
   public static final double SHEAR_PS = 10;
 
+  private static final double AGREED = 1e-9;
+  private static final int MOST_PASSES = 30;
   private static final Zwietering1958 ZWIETERING = new Zwietering1958();
 
   private final String stream;
@@ -105,36 +107,35 @@ public final class SettlingFloor implements PitFloor {
     return falling;
   }
 
+  /** What falls out of the pit does so from what it holds, which is what passes less what fell. */
   @Override
-  public double[] kept(Stream feed) {
-    double volume = feed.volumeM3ps();
-    double[] kept = new double[feed.constituents().count()];
-    if (volume > 0) {
-      double[] falling = fallingM3ps(feed);
+  public double[] kept(Stream through, Stream arriving) {
+    double[] kept = new double[through.constituents().count()];
+    if (!(through.sandKgps() > 0)) {
+      return kept;
+    }
+    Stream held = through;
+    for (int pass = 0; pass < MOST_PASSES; pass++) {
+      double[] falling = fallingM3ps(held);
+      double volume = held.volumeM3ps();
+      double change = 0;
       for (int k = 0; k < falling.length; k++) {
-        kept[Constituents.SAND + k] = falling[k] / (volume + falling[k]);
+        int i = Constituents.SAND + k;
+        double share = falling[k] > 0 ? falling[k] / (volume + falling[k]) : 0;
+        change = Math.max(change, Math.abs(share - kept[i]));
+        kept[i] = share;
       }
-      pores(kept, feed);
+      pores(kept, through);
+      if (change < AGREED) {
+        break;
+      }
+      double[] flows = through.toArray();
+      for (int i = 0; i < flows.length; i++) {
+        flows[i] *= 1 - kept[i];
+      }
+      held = Stream.of(through.constituents(), flows);
     }
     return kept;
-  }
-
-  @Override
-  public Stream settled(Stream contents, Stream arrived, double stepS) {
-    double volume = contents.volumeM3ps();
-    double[] kept = new double[contents.constituents().count()];
-    if (volume > 0) {
-      double[] falling = fallingM3ps(contents);
-      for (int k = 0; k < falling.length; k++) {
-        kept[Constituents.SAND + k] = -Math.expm1(-falling[k] * stepS / volume);
-      }
-      pores(kept, contents);
-    }
-    double[] masses = contents.toArray();
-    for (int i = 0; i < masses.length; i++) {
-      masses[i] *= kept[i];
-    }
-    return Stream.of(contents.constituents(), masses);
   }
 
   /** Adds the liquor in the pores of the sand that settles, of which there may be too little. */

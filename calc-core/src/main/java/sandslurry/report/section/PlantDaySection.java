@@ -59,9 +59,11 @@ final class PlantDaySection extends SectionWriter {
               number(Kind.VOLUME, pit.mostM3()),
               number(Kind.VOLUME, pit.volumesM3().get(pit.volumesM3().size() - 1)),
               number(Kind.VOLUME, pit.spilledM3()),
-              number(
-                  Kind.VOLUME,
-                  pit.shortM3().values().stream().mapToDouble(Double::doubleValue).sum()),
+              String.join(
+                  ", ",
+                  pit.running().entrySet().stream()
+                      .map(pump -> pump.getKey() + " " + number(Kind.PERCENT, pump.getValue()))
+                      .toList()),
               number(Kind.PERCENT, pit.endContents().totalSolids())));
     }
     table(
@@ -71,7 +73,7 @@ final class PlantDaySection extends SectionWriter {
             head("most", Kind.VOLUME),
             head("at midnight", Kind.VOLUME),
             head("spilled", Kind.VOLUME),
-            head("missed by pumps", Kind.VOLUME),
+            "pumps run [% of the day]",
             "solids at midnight [%]"),
         rows);
     List<List<String>> build = new ArrayList<>();
@@ -91,7 +93,7 @@ final class PlantDaySection extends SectionWriter {
         "Day "
             + last.get().number()
             + " of a run that starts with water in the pits, and with the pool of a storage as it"
-            + " is at rest, in steps of an hour at most. "
+            + " is at rest, in steps of two hours at most. "
             + fed());
     peaks(last.get());
   }

@@ -124,6 +124,7 @@ class NetworkProperties {
           1,
           2,
           1,
+          PitLevels.usual(1),
           java.util.Optional.of(floor));
     }
 

@@ -119,7 +119,7 @@ class NetworkTest {
   }
 
   @Test
-  void aPumpThatTakesMoreThanComesInIsNoted() {
+  void aPumpThatIsLargerThanWhatComesInRunsForAShareOfTheTime() {
     Pit pit = new Pit("sump", List.of("in"), Map.of("pumped", 0.002), Optional.of("over"), 5, 6, 5);
     Network network = Network.of(List.of(pit), List.of("in"), List.of("pumped", "over"));
     SteadyBalance enough = Plant.balance(network, Map.of("in", THREE.water(4 * 0.998)));
@@ -128,7 +128,8 @@ class NetworkTest {
     assertThat(enough.notes()).isEmpty();
     SteadyBalance little = Plant.balance(network, Map.of("in", THREE.water(0.998)));
     assertThat(little.stream("pumped").volumeM3ps()).isEqualTo(0.001, within(1e-12));
-    assertThat(little.notes()).singleElement().asString().contains("pumped\" is to take");
+    assertThat(little.running().get("pumped")).isEqualTo(0.5, within(1e-12));
+    assertThat(enough.running().get("pumped")).isEqualTo(1, within(1e-12));
   }
 
   @Test

@@ -209,7 +209,8 @@ class SeparatorUnitTest {
     DayRun again = DaySchedule.always(mode).run(2, Map.of(), 1800);
     assertThat(again.days().get(1).meanFlows()).isEqualTo(run.days().get(1).meanFlows());
     assertThat(List.copyOf(run.days().get(0).meanFlows().keySet()))
-        .startsWith("manure", "wash", "recycle", "surplus");
+        .startsWith("manure", "wash")
+        .contains("recycle", "surplus");
   }
 
   private static double lost(SteadyBalance balance) {

@@ -1,0 +1,368 @@
+package sandslurry.plant.network;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.numeric.FixedPoint;
+import sandslurry.numeric.UnsolvedException;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * Looks for the steady balance that a plant comes to from what its pits hold at first.
+ *
+ * <p>The plant is marched in time, in steps that grow as it comes to rest. A plant may have two
+ * steady balances, thin and clogged; a search of equations finds either, time finds the one that is
+ * reached. Only the last digits are looked for by {@link FixedPoint}, and a balance that lies away
+ * from where the march was is refused.
+ */
+final class SteadySearch {
+  /** Shares agree so nearly with what passes in a balance that is given out. */
+  static final double SETTLED = 1e-10;
+
+  /** The greatest change of a mass fraction in a pit in one step of the march. */
+  private static final double MOST_MOVED = 0.02;
+
+  /** The march is at its end when so little changes in a step so long. */
+  private static final double RESTS = 1e-4;
+
+  private static final double STAYS = 30;
+
+  /** A balance belongs to a march when it lies no further from it. */
+  private static final double NEAR = 0.02;
+
+  private static final double IN_STEP = 1e-5;
+  private static final double LEAST_STEP_S = 1;
+  private static final int MOST_STEPS = 400;
+  private static final int MOST_REFUSED = 3;
+
+  private final Network network;
+  private final Constituents constituents;
+  private final Map<String, Stream> feeds;
+  private int passes;
+
+  SteadySearch(Network network, Constituents constituents, Map<String, Stream> feeds) {
+    this.network = network;
+    this.constituents = constituents;
+    this.feeds = feeds;
+  }
+
+  /** From a balance of nearly the same plant on; from pits full of water where that fails. */
+  SteadyState near(SteadyBalance earlier) {
+    StepSolver rest = rest();
+    double[] start = new double[network.units().size() * constituents.count()];
+    for (int u = 0; u < network.units().size(); u++) {
+      double[] feed = earlier.feed(network.units().get(u).name()).toArray();
+      System.arraycopy(feed, 0, start, u * constituents.count(), constituents.count());
+    }
+    try {
+      StepSolver.Passed passed = rest.solve(start, 1, 1e-3, 40);
+      passes += 40;
+      if (passed.agreed()) {
+        Optional<SteadyBalance> balance = settled(rest, passed.through());
+        if (balance.isPresent()) {
+          return balance.get();
+        }
+      }
+    } catch (UnsolvedException e) {
+      // The march tells why, if it fails too.
+    }
+    return from(Map.of());
+  }
+
+  /** From pits filled with liquors of given composition, with water where none is given. */
+  SteadyState from(Map<String, Stream> filling) {
+    try {
+      return march(filling);
+    } catch (UnsolvedException e) {
+      return NoSteadyState.tooSmall(network, e.getMessage());
+    }
+  }
+
+  private StepSolver rest() {
+    return new StepSolver(network, constituents, feeds, null, Double.POSITIVE_INFINITY, Map.of());
+  }
+
+  private SteadyState march(Map<String, Stream> filling) {
+    StepSolver rest = rest();
+    double[] arriving = rest.water();
+    double[][] contents = contents(filling);
+    boolean pits = network.units().stream().anyMatch(Pit.class::isInstance);
+    if (!pits) {
+      StepSolver.Passed passed = rest.solve(arriving, 2, 1e-3, 400);
+      passes += 40;
+      if (passed.trap() != null) {
+        return trapped(passed.trap());
+      }
+      return settled(rest, passed.through())
+          .map(balance -> (SteadyState) balance)
+          .orElseGet(() -> unsettled(rest, passed.through(), 0, Optional.empty()));
+    }
+    double slowest = InUnit.ofHours(1);
+    double step = InUnit.ofHours(1.0 / 60);
+    double time = 0;
+    Optional<String> grows = Optional.empty();
+    int refused = 0;
+    double lag = 2;
+    StepSolver.Trap trap = null;
+    for (int k = 0; k < MOST_STEPS && refused < MOST_REFUSED; k++) {
+      StepSolver solver = new StepSolver(network, constituents, feeds, contents, step, Map.of());
+      StepSolver.Passed passed = solver.solve(solver.through(arriving), lag, IN_STEP, 20);
+      passes++;
+      trap = passed.trap();
+      double[][] next = solver.contents(passed);
+      double moved = moved(contents, next);
+      if (moved > MOST_MOVED && step > LEAST_STEP_S) {
+        step /= 2;
+        continue;
+      }
+      lag = 0;
+      time += step;
+      grows = growing(contents, next, step);
+      contents = next;
+      arriving = solver.arriving(passed.through());
+      slowest = Math.max(InUnit.ofHours(1), retention(contents, arriving));
+      if (step > STAYS * slowest && moved < RESTS) {
+        Optional<SteadyBalance> balance = settled(rest, arriving);
+        if (balance.isPresent()) {
+          return balance.get();
+        }
+        refused++;
+      }
+      if (moved < MOST_MOVED / 2) {
+        step = Math.min(2 * step, 1000 * slowest);
+      }
+    }
+    if (trap != null) {
+      return trapped(trap);
+    }
+    if (refused > 0) {
+      // It rests, but shares that jump keep it from agreeing to the last digit.
+      StepSolver.Passed passed = rest.solve(arriving, 0, NEAR, 1);
+      Optional<SteadyBalance> balance = passed.agreed() ? balance(rest, passed) : Optional.empty();
+      if (balance.isPresent()) {
+        return balance.get();
+      }
+    }
+    return unsettled(rest, arriving, time, grows);
+  }
+
+  private double[][] contents(Map<String, Stream> filling) {
+    double[][] contents = new double[network.units().size()][constituents.count()];
+    for (int u = 0; u < contents.length; u++) {
+      if (network.units().get(u) instanceof Pit pit) {
+        Stream liquor = filling.getOrDefault(pit.name(), constituents.water(1));
+        contents[u] = liquor.times(pit.startVolumeM3() / liquor.volumeM3ps()).toArray();
+      }
+    }
+    return contents;
+  }
+
+  /** The greatest change of a mass fraction in a pit. */
+  private static double moved(double[][] before, double[][] after) {
+    double most = 0;
+    for (int u = 0; u < before.length; u++) {
+      double one = Arrays.stream(before[u]).sum();
+      double two = Arrays.stream(after[u]).sum();
+      for (int i = 0; i < before[u].length && one > 0 && two > 0; i++) {
+        most = Math.max(most, Math.abs(after[u][i] / two - before[u][i] / one));
+      }
+    }
+    return most;
+  }
+
+  /** The longest time that what arrives at a pit stays there, a year at most [s]. */
+  private double retention(double[][] contents, double[] arriving) {
+    double longest = 0;
+    int count = constituents.count();
+    for (int u = 0; u < contents.length; u++) {
+      double held = Arrays.stream(contents[u]).sum();
+      double comes = Arrays.stream(arriving, u * count, (u + 1) * count).sum();
+      longest = Math.max(longest, comes > 0 ? held / comes : 0);
+    }
+    return Math.min(longest, InUnit.ofDays(365));
+  }
+
+  /** The balance at rest next to a state; empty when there is none near it. */
+  private Optional<SteadyBalance> settled(StepSolver rest, double[] arriving) {
+    StepSolver.Passed first = rest.solve(arriving, 0, 1e-3, 60);
+    passes += 10;
+    if (!first.agreed()) {
+      return Optional.empty();
+    }
+    FixedPoint.Result result =
+        FixedPoint.search(
+            state -> Optional.ofNullable(rest.substituted(state)).orElse(state),
+            first.through(),
+            rest::change,
+            SETTLED,
+            100);
+    passes += result.passes();
+    StepSolver.Passed last =
+        result.converged() && rest.change(first.through(), result.state()) <= NEAR
+            ? rest.solve(result.state(), 0, 100 * SETTLED, 10)
+            : rest.solve(first.through(), 0, SETTLED, 400);
+    return last.agreed() && rest.change(first.through(), last.through()) <= NEAR
+        ? balance(rest, last)
+        : Optional.empty();
+  }
+
+  private Optional<SteadyBalance> balance(StepSolver rest, StepSolver.Passed passed) {
+    Passage passage = rest.passage(passed, feeds);
+    Map<String, Stream> products = new LinkedHashMap<>();
+    network.productNames().forEach(name -> products.put(name, passage.streams().get(name)));
+    double imbalance = imbalance(passage);
+    return imbalance <= Network.MOST_IMBALANCE
+        ? Optional.of(
+            new SteadyBalance(
+                passage.streams(),
+                passage.feeds(),
+                products,
+                passage.running(),
+                passage.duties(),
+                imbalance,
+                passes,
+                passage.notes()))
+        : Optional.empty();
+  }
+
+  private double imbalance(Passage passage) {
+    double worst = 0;
+    for (int i = 0; i < constituents.count(); i++) {
+      double in = 0;
+      double out = 0;
+      for (String name : network.feedNames()) {
+        in += passage.streams().get(name).kgps(i);
+      }
+      for (String name : network.productNames()) {
+        out += passage.streams().get(name).kgps(i);
+      }
+      for (Unit unit : network.units()) {
+        double fed = passage.feeds().get(unit.name()).kgps(i);
+        double arrives = 0;
+        for (String inlet : unit.inlets()) {
+          arrives += passage.streams().get(inlet).kgps(i);
+        }
+        out += unit.outlets().isEmpty() ? fed : 0;
+        worst = Math.max(worst, relative(arrives, fed));
+      }
+      worst = Math.max(worst, relative(in, out));
+    }
+    return worst;
+  }
+
+  private static double relative(double in, double out) {
+    double size = Math.max(Math.abs(in), Math.abs(out));
+    return size > 0 ? Math.abs(in - out) / size : 0;
+  }
+
+  private NoSteadyState trapped(StepSolver.Trap trap) {
+    String name = constituents.name(trap.constituent());
+    StringBuilder said = new StringBuilder();
+    trap.notes().forEach(note -> said.append(note).append(' '));
+    return new NoSteadyState(
+        NoSteadyState.Reason.NO_PURGE,
+        name,
+        trap.units(),
+        "There is no steady state: "
+            + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, trap.growsKgps())
+            + " of "
+            + name
+            + " flow into "
+            + String.join(", ", trap.units())
+            + " and no stream takes it out again. It piles up for as long as the plant runs. "
+            + said
+            + "Give it a way out: a purge, an overflow, or a separator that catches it.");
+  }
+
+  /** Names the units whose feeds still change, and what grows. */
+  private NoSteadyState unsettled(
+      StepSolver rest, double[] state, double timeS, Optional<String> grows) {
+    StepSolver.Passed passed = rest.solve(state, 0, 0, 1);
+    double[] after = passed.through();
+    List<Integer> moving = new ArrayList<>();
+    for (int u = 0; u < network.units().size(); u++) {
+      if (rest.change(u, state, after) > 1e-6) {
+        moving.add(u);
+      }
+    }
+    moving.sort(Comparator.comparingDouble(u -> -rest.change(u, state, after)));
+    List<Unit> named =
+        moving.isEmpty()
+            ? network.units()
+            : moving.stream().map(u -> network.units().get(u)).toList();
+    List<String> names = named.stream().map(Unit::name).toList();
+    StringBuilder said = new StringBuilder();
+    for (int u = 0; u < network.units().size(); u++) {
+      if (names.contains(network.units().get(u).name())) {
+        passed.division().notes().get(u).forEach(note -> said.append(note).append(' '));
+      }
+    }
+    return new NoSteadyState(
+        NoSteadyState.Reason.UNSETTLED,
+        "",
+        names,
+        "No steady state was found: "
+            + (timeS > 0
+                ? "after "
+                    + UnitSystem.METRIC.show(Kind.DAYS, timeS)
+                    + " from pits full of water the flows through "
+                : "the flows through ")
+            + String.join(", ", names)
+            + " still change, the first by "
+            + UnitSystem.METRIC.show(
+                Kind.PERCENT, moving.isEmpty() ? 0 : rest.change(moving.get(0), state, after))
+            + " of the flow through it"
+            + grows.orElseGet(() -> grows(state, after))
+            + ". What the units do with their feeds swings or drifts. "
+            + said
+            + "Look for a separator that stops when the liquor thickens.");
+  }
+
+  /** What grows most in a pit, and how fast. */
+  private Optional<String> growing(double[][] before, double[][] after, double stepS) {
+    double most = 0;
+    String text = null;
+    for (int u = 0; u < before.length; u++) {
+      for (int i = 0; i < before[u].length; i++) {
+        double rate = (after[u][i] - before[u][i]) / stepS;
+        if (rate > most) {
+          most = rate;
+          text = constituents.name(i) + " in " + network.units().get(u).name();
+        }
+      }
+    }
+    return text == null
+        ? Optional.empty()
+        : Optional.of(
+            "; " + text + " grows by " + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, most));
+  }
+
+  private String grows(double[] before, double[] after) {
+    int most = -1;
+    for (int k = 0; k < before.length; k++) {
+      if (after[k] - before[k] > 0
+          && (most < 0 || after[k] - before[k] > after[most] - before[most])) {
+        most = k;
+      }
+    }
+    if (most < 0) {
+      return "";
+    }
+    int count = constituents.count();
+    return "; "
+        + constituents.name(most % count)
+        + " into "
+        + network.units().get(most / count).name()
+        + " grows by "
+        + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, after[most] - before[most])
+        + " each time round";
+  }
+}

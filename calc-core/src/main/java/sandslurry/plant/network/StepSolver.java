@@ -1,0 +1,544 @@
+package sandslurry.plant.network;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sandslurry.numeric.Interruption;
+import sandslurry.numeric.LinearSystem;
+import sandslurry.numeric.UnsolvedException;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+
+/**
+ * What passes through a network at rest, or in a step of time in which pits take up and give off.
+ *
+ * <p>As long as the shares by which each unit divides what passes through it are held, the balance
+ * of a constituent is linear. With x what passes through the units, e what comes from outside, m
+ * what pits hold at the start of a step of length h and S the shares that pass from unit to unit,
+ *
+ * <pre>x = e + m/h + Sᵀ x</pre>
+ *
+ * <p>which closes all recycles at once; no stream has to be torn. Shares that sum to 1 conserve
+ * each constituent, whatever the length of the step; a pit keeps for the next step the share that
+ * does not leave it. At rest m/h is left out. The shares follow from x, so that x is substituted
+ * until it agrees with them; where it moves on unsteadily, each unit is taken to be mixed and to
+ * lag behind its feed for so many passes r,
+ *
+ * <pre>(1 + r) x' = e + m/h + Sᵀ x' + r x</pre>
+ *
+ * <p>which is how a plant that was filled with x comes to x'.
+ */
+final class StepSolver {
+  private static final int NOBODY = -1;
+  private static final double LEAST_LAG = 0.1;
+  private static final double MOST_LAG = 32;
+
+  private final Network network;
+  private final Constituents constituents;
+  private final List<Unit> units;
+  private final int[][] takers;
+  private final int count;
+  private final double[] stored;
+  private final double[] outside;
+  private final double stepS;
+  private final Map<String, Double> factors;
+  private double[] duties;
+
+  /**
+   * How the units divide what passes through them.
+   *
+   * @param of by unit, outlet and constituent; a pit has what it keeps after its outlets
+   * @param pumpsM3ps flows of the pumps of pits while they run, by unit
+   * @param volumesM3ps volume through each unit by the flows of pumps and weirs
+   * @param duties share of the time in which units see their flow
+   * @param dutyChange how far these are from those that the units were asked with
+   * @param notes what units say
+   */
+  record Division(
+      double[][][] of,
+      double[][] pumpsM3ps,
+      double[] volumesM3ps,
+      double[] duties,
+      double dutyChange,
+      List<List<String>> notes) {}
+
+  /**
+   * What passes, closed at shares that it agrees with or not.
+   *
+   * @param through what passes through the units
+   * @param division how they divide it
+   * @param change how far the two were from agreeing, over the flow through a unit
+   * @param agreed whether that is little enough
+   * @param trap what piles up where no way leads out; null when nothing does
+   */
+  record Passed(double[] through, Division division, double change, boolean agreed, Trap trap) {}
+
+  /**
+   * A constituent that has no way out.
+   *
+   * @param constituent its index
+   * @param units the units in which it piles up
+   * @param growsKgps how fast it piles up [kg/s]
+   * @param notes what these units say
+   */
+  record Trap(int constituent, List<String> units, double growsKgps, List<String> notes) {}
+
+  /**
+   * Creates the solver of a step.
+   *
+   * @param network the network
+   * @param constituents what streams are made of
+   * @param feeds what flows in from outside, by name
+   * @param contents what pits hold at the start, by unit; null at rest [kg]
+   * @param stepS length of the step; infinite at rest [s]
+   * @param factors flow of pumps over that given, by stream; 1 where left out
+   */
+  StepSolver(
+      Network network,
+      Constituents constituents,
+      Map<String, Stream> feeds,
+      double[][] contents,
+      double stepS,
+      Map<String, Double> factors) {
+    this.network = network;
+    this.constituents = constituents;
+    this.units = network.units();
+    this.takers = network.takers();
+    this.count = constituents.count();
+    this.stepS = stepS;
+    this.factors = factors;
+    this.stored = new double[units.size() * count];
+    this.outside = new double[units.size() * count];
+    for (int u = 0; u < units.size(); u++) {
+      for (String inlet : units.get(u).inlets()) {
+        Stream feed = feeds.get(inlet);
+        for (int i = 0; feed != null && i < count; i++) {
+          outside[u * count + i] += feed.kgps(i);
+        }
+      }
+      if (contents != null && units.get(u) instanceof Pit) {
+        for (int i = 0; i < count; i++) {
+          stored[u * count + i] = contents[u][i] / stepS;
+        }
+      }
+    }
+    this.duties = new double[units.size()];
+    Arrays.fill(duties, 1);
+  }
+
+  /** What passes through the units of a plant in which all is water. */
+  double[] water() {
+    double[] wet = new double[units.size() * count];
+    for (int u = 0; u < units.size(); u++) {
+      wet[u * count + Constituents.WATER] = constituents.waterDensityKgM3();
+    }
+    double[] volumes = hydraulics(wet, divided(wet).of()).volumesM3ps();
+    double[] water = new double[wet.length];
+    for (int u = 0; u < units.size(); u++) {
+      water[u * count + Constituents.WATER] = volumes[u] * constituents.waterDensityKgM3();
+    }
+    return water;
+  }
+
+  /** What arrives at the units and was not in them at the start. */
+  double[] arriving(double[] through) {
+    double[] arriving = through.clone();
+    for (int i = 0; i < arriving.length; i++) {
+      arriving[i] = Math.max(0, arriving[i] - stored[i]);
+    }
+    return arriving;
+  }
+
+  /** What passes through the units when so much arrives. */
+  double[] through(double[] arriving) {
+    double[] through = arriving.clone();
+    for (int i = 0; i < through.length; i++) {
+      through[i] += stored[i];
+    }
+    return through;
+  }
+
+  /**
+   * Substitutes until what passes agrees with the shares.
+   *
+   * @param start what passes at first
+   * @param lag r at first
+   * @param settled the change that counts as none
+   * @param most how often the units are asked
+   */
+  Passed solve(double[] start, double lag, double settled, int most) {
+    double[] state = start;
+    double before = Double.POSITIVE_INFINITY;
+    double r = lag;
+    Trap trap = null;
+    double change = before;
+    for (int pass = 1; pass <= most; pass++) {
+      Division division = divided(state);
+      trap = trap(division, state);
+      if (trap != null && r == 0) {
+        r = 1;
+      }
+      double[] next = closed(division, state, r);
+      change = Math.max(change(state, next) * (1 + r), division.dutyChange());
+      if (r == 0) {
+        change = Math.max(change, gap(division, next));
+      }
+      if (r == 0 && (change <= settled || pass == most)) {
+        return new Passed(next, division, change, change <= settled, null);
+      }
+      state = next;
+      if (trap == null && (change <= settled || pass == most - 1)) {
+        r = 0;
+      } else if (change > 0.8 * before) {
+        r = Math.min(MOST_LAG, Math.max(1, 2 * r));
+      } else {
+        r = r < LEAST_LAG ? 0 : r / 2;
+      }
+      before = change;
+    }
+    Division last = divided(state);
+    return new Passed(state, last, change, false, trap(last, state));
+  }
+
+  /** One substitution without lag; null where something has no way out. */
+  double[] substituted(double[] state) {
+    Division division = divided(state);
+    return trap(division, state) == null ? closed(division, state, 0) : null;
+  }
+
+  /** The greatest change of a flow, over the total flow through the same unit. */
+  double change(double[] before, double[] after) {
+    double worst = 0;
+    for (int u = 0; u < units.size(); u++) {
+      worst = Math.max(worst, change(u, before, after));
+    }
+    return worst;
+  }
+
+  double change(int unit, double[] before, double[] after) {
+    double total = 0;
+    double most = 0;
+    for (int i = unit * count; i < (unit + 1) * count; i++) {
+      total += after[i];
+      most = Math.max(most, Math.abs(after[i] - before[i]));
+    }
+    return total > 0 ? most / total : most > 0 ? 1 : 0;
+  }
+
+  /** What pits hold after the step, by unit [kg]. */
+  double[][] contents(Passed passed) {
+    double[][] contents = new double[units.size()][count];
+    for (int u = 0; u < units.size(); u++) {
+      if (units.get(u) instanceof Pit) {
+        double[][] shares = passed.division().of()[u];
+        for (int i = 0; i < count; i++) {
+          contents[u][i] = passed.through()[u * count + i] * shares[shares.length - 1][i] * stepS;
+        }
+      }
+    }
+    return contents;
+  }
+
+  /** The streams of what passes. */
+  Passage passage(Passed passed, Map<String, Stream> feeds) {
+    Division division = passed.division();
+    double[] through = passed.through();
+    Map<String, Stream> streams = new LinkedHashMap<>();
+    network.feedNames().forEach(name -> streams.put(name, feeds.get(name)));
+    Map<String, Stream> unitFeeds = new LinkedHashMap<>();
+    Map<String, Stream> contents = new LinkedHashMap<>();
+    Map<String, Double> running = new LinkedHashMap<>();
+    Map<String, Double> dutyShares = new LinkedHashMap<>();
+    List<String> notes = new ArrayList<>();
+    double[] arriving = arriving(through);
+    for (int u = 0; u < units.size(); u++) {
+      Unit unit = units.get(u);
+      unitFeeds.put(unit.name(), stream(arriving, u));
+      double[][] shares = division.of()[u];
+      for (int o = 0; o < unit.outlets().size(); o++) {
+        streams.put(unit.outlets().get(o), part(through, u, shares[o], 1));
+      }
+      if (unit instanceof Pit pit) {
+        if (Double.isFinite(stepS)) {
+          contents.put(unit.name(), part(through, u, shares[shares.length - 1], stepS));
+        }
+        int p = 0;
+        for (String pump : pit.draws().keySet()) {
+          double full = division.pumpsM3ps()[u][p++];
+          double taken = streams.get(pump).volumeM3ps();
+          if (full > 0) {
+            running.put(pump, Math.min(1, taken / full));
+          }
+        }
+      } else {
+        dutyShares.put(unit.name(), division.duties()[u]);
+      }
+      notes.addAll(division.notes().get(u));
+    }
+    return new Passage(
+        streams,
+        unitFeeds,
+        contents,
+        running,
+        dutyShares,
+        notes.stream().distinct().toList(),
+        arriving,
+        passed.change());
+  }
+
+  private Stream stream(double[] state, int unit) {
+    return Stream.of(constituents, Arrays.copyOfRange(state, unit * count, (unit + 1) * count));
+  }
+
+  private Stream part(double[] state, int unit, double[] shares, double factor) {
+    double[] flows = new double[count];
+    for (int i = 0; i < count; i++) {
+      flows[i] = state[unit * count + i] * shares[i] * factor;
+    }
+    return Stream.of(constituents, flows);
+  }
+
+  private double[] pumps(Pit pit) {
+    return pit.draws().entrySet().stream()
+        .mapToDouble(draw -> draw.getValue() * factors.getOrDefault(draw.getKey(), 1.0))
+        .toArray();
+  }
+
+  private double volume(double[] state, int unit, double[] shares) {
+    double volume = 0;
+    for (int i = 0; i < count; i++) {
+      volume += state[unit * count + i] * shares[i] / constituents.densityKgM3(i);
+    }
+    return volume;
+  }
+
+  private Division divided(double[] state) {
+    int n = units.size();
+    double[][][] shares = new double[n][][];
+    double[][] pumps = new double[n][];
+    List<List<String>> notes = new ArrayList<>();
+    for (int u = 0; u < n; u++) {
+      Stream through = stream(state, u);
+      if (units.get(u) instanceof Pit pit) {
+        double[] settles = pit.kept(through, stream(arriving(state), u));
+        shares[u] = new double[][] {settles};
+        pumps[u] = pumps(pit);
+        notes.add(List.of());
+      } else {
+        Split split = units.get(u).split(through, duties[u]);
+        if (split.shares().length != units.get(u).outlets().size()) {
+          throw new IllegalStateException(
+              units.get(u).name()
+                  + " has "
+                  + units.get(u).outlets().size()
+                  + " outlets but divides among others");
+        }
+        shares[u] = split.shares();
+        pumps[u] = new double[0];
+        notes.add(split.notes());
+      }
+    }
+    Hydraulics hydraulics = hydraulics(state, shares);
+    double[] volumes = hydraulics.volumesM3ps();
+    double[] asked = duties;
+    duties = hydraulics.dutyShares(volumes);
+    double dutyChange = 0;
+    for (int u = 0; u < n; u++) {
+      dutyChange = Math.max(dutyChange, Math.abs(duties[u] - asked[u]));
+    }
+    for (int u = 0; u < n; u++) {
+      if (units.get(u) instanceof Pit pit) {
+        shares[u] = pitShares(pit, shares[u][0], volumes[u], state, u);
+      }
+    }
+    return new Division(shares, pumps, volumes, asked, dutyChange, notes);
+  }
+
+  private Hydraulics hydraulics(double[] state, double[][][] shares) {
+    int n = units.size();
+    Hydraulics.Outlets[] outlets = new Hydraulics.Outlets[n];
+    double[] comes = new double[n];
+    double[] whole = new double[count];
+    Arrays.fill(whole, 1);
+    double[] all = through(outside);
+    for (int u = 0; u < n; u++) {
+      comes[u] = volume(all, u, whole);
+      double volume = volume(state, u, whole);
+      if (units.get(u) instanceof Pit pit) {
+        outlets[u] = pitOutlets(pit, shares[u][0], state, u);
+        continue;
+      }
+      double[] parts = new double[shares[u].length];
+      for (int o = 0; o < parts.length; o++) {
+        parts[o] =
+            volume > 0 ? volume(state, u, shares[u][o]) / volume : shares[u][o][Constituents.WATER];
+      }
+      outlets[u] = new Hydraulics.Shares(parts);
+    }
+    return new Hydraulics(takers, comes, outlets);
+  }
+
+  private Hydraulics.PitOutlets pitOutlets(Pit pit, double[] settles, double[] state, int unit) {
+    double[] whole = new double[count];
+    Arrays.fill(whole, 1);
+    double volume = volume(state, unit, whole);
+    double afloat = volume > 0 ? 1 - volume(state, unit, settles) / volume : 1;
+    boolean rest = Double.isInfinite(stepS);
+    return new Hydraulics.PitOutlets(
+        afloat,
+        rest ? 0 : Math.min(pit.levels().stopM3(), pit.weirVolumeM3()) / stepS,
+        rest ? 0 : pit.brimM3() / stepS,
+        pumps(pit));
+  }
+
+  private double[][] pitShares(
+      Pit pit, double[] settles, double volumeM3ps, double[] state, int unit) {
+    double[] out = new double[pit.outlets().size()];
+    Hydraulics.PitOutlets at = pitOutlets(pit, settles, state, unit);
+    at.at(volumeM3ps, out, new double[out.length]);
+    return pit.shares(settles, out, at.afloat() * volumeM3ps, Double.isInfinite(stepS));
+  }
+
+  /** How far volumes are from those that give pumps their flow, over the largest. */
+  private double gap(Division division, double[] state) {
+    double gap = 0;
+    double most = 0;
+    double[] whole = new double[count];
+    Arrays.fill(whole, 1);
+    for (int u = 0; u < units.size(); u++) {
+      gap = Math.max(gap, Math.abs(volume(state, u, whole) - division.volumesM3ps()[u]));
+      most = Math.max(most, division.volumesM3ps()[u]);
+    }
+    return most > 0 ? gap / most : 0;
+  }
+
+  /** What passes when the shares are held, constituent by constituent. */
+  private double[] closed(Division division, double[] state, double lag) {
+    Interruption.check();
+    double[] result = new double[state.length];
+    for (int i = 0; i < count; i++) {
+      boolean[] reached = reached(division, i, lag > 0 ? state : null);
+      int[] rows = new int[reached.length];
+      int n = 0;
+      for (int u = 0; u < reached.length; u++) {
+        rows[u] = reached[u] ? n++ : NOBODY;
+      }
+      if (n == 0) {
+        continue;
+      }
+      double[][] matrix = new double[n][n];
+      double[] right = new double[n];
+      for (int from = 0; from < rows.length; from++) {
+        if (!reached[from]) {
+          continue;
+        }
+        int at = from * count + i;
+        right[rows[from]] += outside[at] + stored[at] + lag * state[at];
+        matrix[rows[from]][rows[from]] += 1 + lag;
+        double[][] shares = division.of()[from];
+        for (int outlet = 0; outlet < takers[from].length; outlet++) {
+          int to = takers[from][outlet];
+          if (to != NOBODY && reached[to]) {
+            matrix[rows[to]][rows[from]] -= shares[outlet][i];
+          }
+        }
+      }
+      double[] flows = flows(i, matrix, right);
+      for (int u = 0; u < rows.length; u++) {
+        // Rounding may leave a flow of nothing a hair below zero.
+        result[u * count + i] = reached[u] ? Math.max(0, flows[rows[u]]) : 0;
+      }
+    }
+    return result;
+  }
+
+  /** Solves one balance; the name of its constituent is only written where it is needed. */
+  private double[] flows(int constituent, double[][] matrix, double[] right) {
+    try {
+      return LinearSystem.solve("", matrix, right);
+    } catch (UnsolvedException e) {
+      throw new UnsolvedException("flow of " + constituents.name(constituent) + e.getMessage());
+    }
+  }
+
+  private boolean[] reached(Division division, int constituent, double[] held) {
+    boolean[] reached = new boolean[units.size()];
+    List<Integer> next = new ArrayList<>();
+    for (int u = 0; u < units.size(); u++) {
+      int at = u * count + constituent;
+      if (outside[at] + stored[at] > 0 || held != null && held[at] > 0) {
+        reached[u] = true;
+        next.add(u);
+      }
+    }
+    for (int k = 0; k < next.size(); k++) {
+      int from = next.get(k);
+      for (int outlet = 0; outlet < takers[from].length; outlet++) {
+        int to = takers[from][outlet];
+        if (to != NOBODY && !reached[to] && division.of()[from][outlet][constituent] > 0) {
+          reached[to] = true;
+          next.add(to);
+        }
+      }
+    }
+    return reached;
+  }
+
+  /** The first constituent that these shares let pile up; null when there is none. */
+  private Trap trap(Division division, double[] state) {
+    for (int i = 0; i < count; i++) {
+      boolean[] reached = reached(division, i, null);
+      boolean[] free = new boolean[reached.length];
+      boolean grew = true;
+      while (grew) {
+        grew = false;
+        for (int u = 0; u < free.length; u++) {
+          if (reached[u] && !free[u] && escapes(division, i, u, free)) {
+            free[u] = true;
+            grew = true;
+          }
+        }
+      }
+      List<String> trapped = new ArrayList<>();
+      List<String> notes = new ArrayList<>();
+      double grows = 0;
+      for (int u = 0; u < free.length; u++) {
+        if (reached[u] && !free[u]) {
+          trapped.add(units.get(u).name());
+          notes.addAll(division.notes().get(u));
+          grows += outside[u * count + i] + stored[u * count + i];
+        }
+        for (int o = 0; o < takers[u].length; o++) {
+          int to = takers[u][o];
+          if (reached[u] && free[u] && to != NOBODY && reached[to] && !free[to]) {
+            grows += division.of()[u][o][i] * state[u * count + i];
+          }
+        }
+      }
+      if (!trapped.isEmpty()) {
+        return new Trap(i, trapped, grows, notes);
+      }
+    }
+    return null;
+  }
+
+  /** Whether some of it leaves the plant from a unit, or reaches one from which some does. */
+  private boolean escapes(Division division, int constituent, int unit, boolean[] free) {
+    double[][] shares = division.of()[unit];
+    if (takers[unit].length == 0) {
+      return true;
+    }
+    if (shares.length > takers[unit].length && shares[takers[unit].length][constituent] > 0) {
+      return true;
+    }
+    for (int outlet = 0; outlet < takers[unit].length; outlet++) {
+      int to = takers[unit][outlet];
+      if ((to == NOBODY || free[to]) && shares[outlet][constituent] > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
