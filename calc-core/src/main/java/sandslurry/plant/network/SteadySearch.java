@@ -341,8 +341,7 @@ final class SteadySearch {
     }
     return text == null
         ? Optional.empty()
-        : Optional.of(
-            "; " + text + " grows by " + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, most));
+        : Optional.of("; " + text + " grows by " + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, most));
   }
 
   private String grows(double[] before, double[] after) {
