@@ -64,7 +64,8 @@ final class PlantNumbers {
                   bed.moisture(),
                   "at most " + units.show(Kind.PERCENT, targets.bedMoisture()));
             });
-    figure(accounts, "Sand", "bought in a month").ifPresent(f -> row("sand to buy in a month", f));
+    figure(accounts, "Sand", "bought in a month")
+        .ifPresent(f -> row("sand to buy in a month", Kind.HAULED, f.range(), "-"));
     accounts
         .storages()
         .forEach(
@@ -100,10 +101,6 @@ final class PlantNumbers {
     return days.isPresent()
         ? "at least " + units.show(Kind.DAYS, InUnit.ofDays(days.getAsDouble()))
         : "-";
-  }
-
-  private void row(String what, Figure figure) {
-    row(what, figure.kind(), figure.range(), "-");
   }
 
   private void row(String what, Kind<?> kind, Range range, String wanted) {

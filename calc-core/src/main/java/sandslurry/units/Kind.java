@@ -62,6 +62,9 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Mass. */
   public static final Kind<Mass> MASS = new Kind<>(Measure.MASS, "kg", "lb", 4);
 
+  /** Mass of sand that is bought or hauled. */
+  public static final Kind<Mass> HAULED = new Kind<>(Measure.MASS, "t", "ton", 3);
+
   /** Volume of liquid or slurry. */
   public static final Kind<Volume> VOLUME = new Kind<>(Measure.VOLUME, "m3", "gal", 3);
 
@@ -144,6 +147,7 @@ public final class Kind<Q extends Quantity<Q>> {
           MASS_PER_DAY,
           MASS_PER_HEAD,
           MASS,
+          HAULED,
           VOLUME,
           SAND_VOLUME,
           DENSITY,

@@ -28,13 +28,33 @@ final class InputsSection extends SectionWriter {
     for (TypedInput input : document.inputs()) {
       parts.computeIfAbsent(input.part(), p -> new ArrayList<>()).add(input);
     }
-    List<List<String>> rows = new ArrayList<>();
+    Map<String, String> rows = new LinkedHashMap<>();
     parts.forEach(
-        (part, inputs) ->
-            rows.add(
-                List.of(
-                    part.isEmpty() ? "design" : part, texts(inputs, false), texts(inputs, true))));
-    table(List.of("part", "as typed (and in SI)", "assumed (default)"), rows);
+        (part, inputs) -> {
+          String assumed = texts(inputs, true);
+          String text = texts(inputs, false);
+          rows.merge(
+              place(part),
+              text
+                  + (assumed.isEmpty() ? "" : (text.isEmpty() ? "" : ". ") + "Assumed: " + assumed),
+              (one, next) -> one + " / " + next);
+        });
+    List<List<String>> table = new ArrayList<>();
+    rows.forEach((part, text) -> table.add(List.of(shortened(part), text)));
+    table(List.of("part", "as typed (and in SI); what is assumed is the default"), table);
+  }
+
+  /** A place without the number of its entry: entries without a name of their own are one part. */
+  private static String place(String part) {
+    return part.isEmpty() ? "design" : part.replaceFirst(" \\d+$", "");
+  }
+
+  /** The end of a place, with what it belongs to. */
+  private static String shortened(String place) {
+    String[] steps = place.split(", ");
+    return steps.length < 3
+        ? steps[steps.length - 1]
+        : steps[steps.length - 2] + ", " + steps[steps.length - 1];
   }
 
   private static String texts(List<TypedInput> inputs, boolean assumed) {
