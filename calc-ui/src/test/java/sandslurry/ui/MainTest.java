@@ -2,10 +2,13 @@ package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
@@ -121,6 +124,60 @@ class MainTest {
     assertThat(run.out().lines()).hasSize(1);
     assertThat(Files.readString(report)).isEqualTo(run("judge", file).out());
     assertThat(run("judge", file, "--out", folder.resolve("none/r.txt").toString()).code())
+        .isEqualTo(3);
+  }
+
+  @Test
+  void severalFilesGiveALineEachATableAndTheWorstCode() throws IOException {
+    Path passes = folder.resolve("passes.json");
+    Path plugs = folder.resolve("plugs.json");
+    Designs.example("parlor-line.json").save(passes);
+    Designs.example("oversized-line-plugs.json").save(plugs);
+
+    Run both = run("judge", passes.toString(), plugs.toString());
+
+    assertThat(both.code()).isEqualTo(2);
+    assertThat(both.out().lines())
+        .anyMatch(line -> line.startsWith("PASS " + passes))
+        .anyMatch(line -> line.startsWith("FAIL " + plugs));
+    assertThat(both.out()).contains("operating window");
+
+    Run oneIsMissing = run("judge", passes.toString(), folder.resolve("none.json").toString());
+    assertThat(oneIsMissing.code()).isEqualTo(3);
+    assertThat(oneIsMissing.out()).contains("PASS");
+    assertThat(oneIsMissing.err()).contains("none.json");
+  }
+
+  @Test
+  void resultsGoToOtherProgramsAsJsonAndCsv() throws IOException {
+    String file = file(Designs.example("parlor-line.json"));
+
+    JsonNode json = new ObjectMapper().readTree(run("judge", file, "--format", "json").out());
+    assertThat(json.get("verdict").asText()).isEqualTo("PASS");
+    assertThat(json.at("/window/lowest").asDouble()).isBetween(0.0185, 0.0195);
+    assertThat(json.get("figures"))
+        .anySatisfy(
+            figure -> {
+              assertThat(figure.get("id").asText()).isEqualTo("deposition-velocity");
+              assertThat(figure.get("unit").asText()).isEqualTo("m/s");
+            });
+    assertThat(run("judge", file, "--format", "csv").out())
+        .startsWith("file,verdict,id,label,element,at,unit,low,value,high\r\n");
+    assertThat(run("judge", file, "--working").out()).contains("Working of");
+  }
+
+  @Test
+  void theDesignReportIsAPdfOrAPageOfHtmlByItsName() throws IOException {
+    String file = file(Designs.example("parlor-line.json"));
+    Path pdf = folder.resolve("report.pdf");
+    Path html = folder.resolve("report.html");
+
+    assertThat(run("judge", file, "--report", pdf.toString(), "--date", "2026-03-01").code())
+        .isZero();
+    assertThat(Files.readString(pdf, StandardCharsets.ISO_8859_1)).startsWith("%PDF");
+    assertThat(run("judge", file, "--report", html.toString()).code()).isZero();
+    assertThat(Files.readString(html)).startsWith("<!DOCTYPE html>").contains("<svg");
+    assertThat(run("judge", file, "--report", folder.resolve("r.doc").toString()).code())
         .isEqualTo(3);
   }
 

@@ -55,7 +55,7 @@ class ReportFileTest {
       text.setStartPage(1);
       text.setEndPage(pages);
       assertThat(text.getText(document))
-          .contains("What decides", "Inputs and assumptions", "Sources", "Signature", "2026-03-01")
+          .contains("Not known", "Inputs and assumptions", "Sources", "Signature", "2026-03-01")
           .contains("licensed practitioner");
       assertThat(document.getDocumentCatalog().getDocumentOutline().children())
           .hasSizeGreaterThan(5);
