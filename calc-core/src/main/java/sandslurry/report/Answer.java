@@ -15,7 +15,9 @@ import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.Severity;
 import sandslurry.assessment.StopResult;
 import sandslurry.report.block.Block;
+import sandslurry.report.section.CuresSection;
 import sandslurry.report.section.Findings;
+import sandslurry.study.Cures;
 import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -37,11 +39,13 @@ public final class Answer {
           + " measured in manure, and many coefficients are from memory, unverified.";
 
   private final Assessment assessment;
+  private final Optional<Cures> cures;
   private final UnitSystem units;
   private final List<Block> blocks = new ArrayList<>();
 
-  private Answer(Assessment assessment) {
+  private Answer(Assessment assessment, Optional<Cures> cures) {
     this.assessment = assessment;
+    this.cures = cures;
     this.units = assessment.design().units();
   }
 
@@ -52,7 +56,18 @@ public final class Answer {
    * @return the page as data
    */
   public static List<Block> of(Assessment assessment) {
-    Answer answer = new Answer(assessment);
+    return of(assessment, Optional.empty());
+  }
+
+  /**
+   * The answer with the cures that were tried.
+   *
+   * @param assessment what came of a design
+   * @param cures what was tried to mend its gravest finding, if anything was
+   * @return the page as data
+   */
+  public static List<Block> of(Assessment assessment, Optional<Cures> cures) {
+    Answer answer = new Answer(assessment, cures);
     answer.all();
     return List.copyOf(answer.blocks);
   }
@@ -128,6 +143,7 @@ public final class Answer {
     OperatingBlock.of(assessment).ifPresent(blocks::add);
     decides();
     others();
+    cures.ifPresent(tried -> blocks.addAll(CuresSection.of(tried)));
     toDo();
     unknown();
     dangers();
@@ -177,23 +193,30 @@ public final class Answer {
   }
 
   private void toDo() {
-    Set<String> cures = new LinkedHashSet<>();
+    Set<String> todo = new LinkedHashSet<>();
     for (Finding finding : assessment.findings()) {
-      if (finding.severity().compareTo(Severity.CAUTION) >= 0 && !finding.cure().isEmpty()) {
-        cures.add(finding.cure());
+      boolean tried =
+          cures
+              .filter(c -> !c.tried().isEmpty())
+              .filter(c -> c.finding().equals(finding))
+              .isPresent();
+      if (finding.severity().compareTo(Severity.CAUTION) >= 0
+          && !finding.cure().isEmpty()
+          && !tried) {
+        todo.add(finding.cure());
       }
     }
-    assessment.service().stop().flatMap(this::flush).ifPresent(cures::add);
+    assessment.service().stop().flatMap(this::flush).ifPresent(todo::add);
     for (Finding finding : assessment.findings()) {
       if (finding.severity() == Severity.NOTE
           && finding.topic() == Topic.PRESSURE
           && !finding.cure().isEmpty()) {
-        cures.add(finding.cure());
+        todo.add(finding.cure());
       }
     }
-    if (!cures.isEmpty()) {
-      heading("Do");
-      blocks.add(Block.Items.numbered(cures.stream().limit(MOST_TO_DO).toList()));
+    if (!todo.isEmpty()) {
+      heading(cures.isPresent() ? "Do also" : "Do");
+      blocks.add(Block.Items.numbered(todo.stream().limit(MOST_TO_DO).toList()));
     }
   }
 

@@ -2,12 +2,14 @@ package sandslurry.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Step;
 import sandslurry.design.DesignDocument;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.Chapters;
+import sandslurry.study.Cures;
 
 /**
  * The design report that an engineer checks and signs: the answer, what it means on the farm, the
@@ -37,13 +39,15 @@ public final class DesignReport {
    *
    * @param document the design as typed
    * @param assessment what came of it
+   * @param cures what was tried to mend it, if anything was
    * @param title what the report says of itself
    * @return the report as data
    */
-  public static List<Block> of(DesignDocument document, Assessment assessment, TitleBlock title) {
+  public static List<Block> of(
+      DesignDocument document, Assessment assessment, Optional<Cures> cures, TitleBlock title) {
     DesignReport report = new DesignReport(assessment);
     report.titleBlock(title);
-    report.blocks.addAll(Answer.of(assessment));
+    report.blocks.addAll(Answer.of(assessment, cures));
     report.farm();
     report.blocks.addAll(Chapters.inputs(document, assessment));
     report.drawings();

@@ -3,7 +3,6 @@ package sandslurry.ui;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -53,9 +52,9 @@ final class FormCommands {
           "Save &as \u2026", "control shift S", "Save the design to another file", this::saveAs);
   private final Command saveReport =
       new Command(
-          "Save &report as text \u2026",
+          "Save design &report \u2026",
           "control R",
-          "Save the report as a text file",
+          "Save the design report as PDF or HTML",
           this::saveReport);
   private final Command print =
       new Command("&Print report \u2026", "control P", "Print the report", this::print);
@@ -251,11 +250,13 @@ final class FormCommands {
   }
 
   private void saveReport() {
-    results
-        .report()
+    DesignDocument document = model.document();
+    model
+        .outcome()
+        .assessment()
         .ifPresent(
-            report ->
-                choose("Save the report", "Save", "txt", "Text files", true)
+            assessment ->
+                choose("Save the design report", "Save", "pdf", "PDF, or name it .html", true)
                     .ifPresent(
                         path ->
                             files.run(
@@ -264,10 +265,16 @@ final class FormCommands {
                                   for (Path input : design) {
                                     OutputFile.check(input, path);
                                   }
-                                  OutputFile.write(
-                                      "The report",
-                                      path,
-                                      report.get().getBytes(StandardCharsets.UTF_8));
+                                  String name =
+                                      model.file().map(f -> f.getFileName().toString()).orElse("");
+                                  ReportFile report =
+                                      ReportFile.of(
+                                          document,
+                                          assessment,
+                                          name,
+                                          LocalDate.now(ZoneId.systemDefault()),
+                                          false);
+                                  OutputFile.write("The report", path, report.as(path));
                                   return path;
                                 },
                                 saved -> {})));

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -30,7 +29,6 @@ import sandslurry.report.CsvView;
 import sandslurry.report.DesignReport;
 import sandslurry.report.JsonView;
 import sandslurry.report.block.TextView;
-import sandslurry.report.section.CuresSection;
 import sandslurry.study.Cures;
 import sandslurry.units.ShownText;
 
@@ -208,10 +206,7 @@ final class JudgeCommand implements Callable<Integer> {
     if (judged.size() == 1) {
       Assessment assessment = judged.get(0).assessment();
       String answer =
-          view.write(Answer.of(assessment))
-              + Cures.of(judged.get(0).document(), assessment)
-                  .map(cures -> view.write(CuresSection.of(cures)))
-                  .orElse("");
+          view.write(Answer.of(assessment, Cures.of(judged.get(0).document(), assessment)));
       return working
           ? answer + "\n" + view.write(DesignReport.working(assessment))
           : answer
@@ -242,21 +237,7 @@ final class JudgeCommand implements Callable<Integer> {
   }
 
   private void report(Judged judged) throws BadInputException {
-    String name = report.toString().toLowerCase(Locale.ROOT);
-    try {
-      if (name.endsWith(".pdf")) {
-        OutputFile.write("The report", report, file(judged).pdf());
-      } else if (name.endsWith(".html") || name.endsWith(".htm")) {
-        OutputFile.write(
-            "The report", report, file(judged).html().getBytes(StandardCharsets.UTF_8));
-      } else {
-        throw new BadInputException(
-            "--report needs a file whose name ends with .pdf or .html, not " + report);
-      }
-    } catch (IOException e) {
-      throw new BadInputException(
-          "The report cannot be written to " + report + ": " + BadInputException.reason(e));
-    }
+    OutputFile.write("The report", report, file(judged).as(report));
   }
 
   private ReportFile file(Judged judged) {

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -38,6 +39,7 @@ import sandslurry.report.DesignReport;
 import sandslurry.report.TitleBlock;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.HtmlBody;
+import sandslurry.study.Cures;
 import sandslurry.units.UnitSystem;
 
 /**
@@ -82,7 +84,9 @@ final class ReportFile {
       boolean working) {
     TitleBlock title =
         new TitleBlock(file, date.toString(), Product.NAME + ", " + Product.version());
-    List<Block> blocks = new ArrayList<>(DesignReport.of(document, assessment, title));
+    List<Block> blocks =
+        new ArrayList<>(
+            DesignReport.of(document, assessment, Cures.of(document, assessment), title));
     if (working) {
       blocks.addAll(DesignReport.working(assessment));
     }
@@ -92,6 +96,24 @@ final class ReportFile {
         assessment.design().title(),
         assessment.design().units(),
         date);
+  }
+
+  /** The report in the form that the name of its file asks for. */
+  byte[] as(Path path) throws BadInputException {
+    String name = path.toString().toLowerCase(Locale.ROOT);
+    try {
+      if (name.endsWith(".pdf")) {
+        return pdf();
+      }
+      if (name.endsWith(".html") || name.endsWith(".htm")) {
+        return html().getBytes(StandardCharsets.UTF_8);
+      }
+    } catch (IOException e) {
+      throw new BadInputException(
+          "The report cannot be written to " + path + ": " + BadInputException.reason(e));
+    }
+    throw new BadInputException(
+        "The design report needs a file whose name ends with .pdf or .html, not " + path);
   }
 
   /** One file of HTML, dark and light, that prints as well. */
