@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.Design;
 import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carrier.Scatter;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.separation.lane.LaneResult;
 
@@ -99,12 +101,35 @@ public record Assessment(
   /**
    * The same design at both ends of the scatter of its carrier.
    *
-   * @param factor every shear stress of the thicker carrier over that of the design; the thinner
-   *     has it the other way
+   * @param scatter the ends, and where the numbers of the carrier come from
    * @param thinner the design with the thinner carrier
    * @param thicker the design with the thicker carrier
    */
-  public record Band(double factor, Assessment thinner, Assessment thicker) {}
+  public record Band(Scatter scatter, Assessment thinner, Assessment thicker) {
+    /**
+     * How far the thickness of the carrier is known, in a sentence.
+     *
+     * @return the sentence
+     */
+    public String words() {
+      String factor = String.format(Locale.ROOT, "%.2g", scatter.factor());
+      return switch (scatter.source()) {
+        case SOLIDS ->
+            "Liquors of the same solids differ between farms by a factor of about "
+                + factor
+                + " either way in thickness, and thick ones have a yield stress that solids do not"
+                + " tell (from memory, unverified).";
+        case FITTED ->
+            "The readings leave room for a liquor thinner or thicker by a factor of "
+                + factor
+                + ", and for a yield stress of twice its error (two standard errors of the fit).";
+        default ->
+            "Typed numbers of a rheology are taken to be known to a factor of "
+                + factor
+                + " (common practice, no source).";
+      };
+    }
+  }
 
   /**
    * The verdict on the whole design.

@@ -2,7 +2,6 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import sandslurry.assessment.Finding.Topic;
 
 /**
@@ -14,7 +13,7 @@ final class BandFindings {
   private BandFindings() {}
 
   private static final List<Topic> TOPICS =
-      List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.LANE);
+      List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.STOP, Topic.LANE);
 
   static List<Finding> of(List<Finding> base, Assessment.Band band) {
     List<Finding> findings = new ArrayList<>();
@@ -28,12 +27,11 @@ final class BandFindings {
                 Severity.CAUTION.or(here),
                 topic,
                 "carrier",
-                "With another liquor of the same solids the verdict on "
+                "With another liquor of the same description the verdict on "
                     + topic.word()
                     + " would be worse.",
-                "Between farms the thickness differs by a factor of about "
-                    + String.format(Locale.ROOT, "%.2g", band.factor())
-                    + " either way: "
+                band.words()
+                    + " It is "
                     + thinner
                     + " with the thinner, "
                     + here
@@ -47,8 +45,8 @@ final class BandFindings {
   }
 
   /**
-   * What the choice of a law means for the verdict, where the readings do not make it: no design
-   * passes by the law that happens to fit a little better.
+   * What the choice of a law means for the verdict, where the readings do not make it: the worst of
+   * the laws that fit decides, whichever was asked for.
    */
   static List<Finding> byAnotherLaw(String law, List<Finding> base, Assessment other) {
     List<Finding> findings = new ArrayList<>();
@@ -58,13 +56,12 @@ final class BandFindings {
       if (there.compareTo(here) > 0) {
         findings.add(
             new Finding(
-                Severity.CAUTION.or(here),
+                there,
                 topic,
                 "carrier",
-                "With another law of flow that fits the readings about as well or better, the"
-                    + " verdict on "
+                "By another law of flow that fits the readings about as well, the verdict on "
                     + topic.word()
-                    + " would be worse.",
+                    + " is worse, and nothing tells which law holds.",
                 "It is " + here + " by the law taken and " + there + " by the " + law + " law.",
                 "Take more readings, at the shear rates of the line and below 1 1/s, until one law"
                     + " is left."));

@@ -179,7 +179,9 @@ final class CarriedFindings extends FindingWriter {
               + " solids without sand; the table of flow curves ends at "
               + show(Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
               + ".",
-          "Dilute before the line, or measure the liquor and judge the line by its own rheology.");
+          "Dilute before the line; or judge the line by its own liquor: "
+              + Carriers.MEASURE_INSTEAD
+              + ".");
     }
   }
 

@@ -12,6 +12,7 @@ import sandslurry.design.CarrierSpec.MeasuredSpec;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.CarrierSpec.RheologySpec;
 import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carrier.Scatter;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.units.Measure;
@@ -60,9 +61,12 @@ final class DesignCarrier {
     if (spec instanceof CarrierSpec.WaterSpec) {
       return Carriers.water(temperatureK);
     }
-    return carrier.thickened(
-        Carriers.water(temperatureK).liquidAt(1).viscosityPaS()
-            / Carriers.water(carrier.temperatureK()).liquidAt(1).viscosityPaS());
+    return carrier.of(
+        carrier
+            .rheology()
+            .thickened(
+                Carriers.water(temperatureK).liquidAt(1).viscosityPaS()
+                    / Carriers.water(carrier.temperatureK()).liquidAt(1).viscosityPaS()));
   }
 
   private static Carrier of(ReadingsSpec readings, RheogramFit fit, RheogramFit.Candidate law) {
@@ -73,19 +77,11 @@ final class DesignCarrier {
         .ifPresent(
             asked ->
                 notes.add(
-                    "The readings do not support the "
+                    "The "
                         + asked
-                        + " law asked for; the "
+                        + " law asked for does not fit the readings, or fits them worse than the "
                         + law.model()
-                        + " law is taken."));
-    if (!fit.equallyGood().contains(law)) {
-      notes.add(
-          "The "
-              + law.model()
-              + " law asked for fits the readings worse than the "
-              + fit.best().model()
-              + " law does.");
-    }
+                        + " law, which is taken."));
     return Carriers.measured(
         "liquid fitted to " + fit.readings().size() + " viscometer readings",
         Measure.TEMPERATURE.si(readings.temperature()),
@@ -93,6 +89,7 @@ final class DesignCarrier {
         law.rheology().orElseThrow(),
         solids(readings.totalSolids()),
         Optional.of(fit.shearRates()),
+        fit.scatter(law),
         notes);
   }
 
@@ -109,15 +106,27 @@ final class DesignCarrier {
     return others;
   }
 
+  /**
+   * The scatter that judges: that of the liquid, or of readings that of the law which fits best,
+   * whichever law was asked for.
+   */
+  static Scatter scatter(CarrierSpec spec, Carrier carrier) {
+    if (spec instanceof ReadingsSpec readings) {
+      RheogramFit fit = fit(readings);
+      return fit.scatter(fit.best());
+    }
+    return carrier.scatter();
+  }
+
   static RheogramFit fit(ReadingsSpec readings) {
     return RheogramFit.of(readings.readings(), readings.weighting());
   }
 
-  /** The model asked for when the readings support it, else the one they speak for most. */
+  /** The model asked for when it fits about as well as any, else the one the readings speak for. */
   static RheogramFit.Candidate chosen(ReadingsSpec readings, RheogramFit fit) {
     return fit.candidates().stream()
         .filter(c -> readings.law().isPresent() && c.model().equals(readings.law().get()))
-        .filter(c -> c.rheology().isPresent())
+        .filter(fit.equallyGood()::contains)
         .findFirst()
         .orElse(fit.best());
   }

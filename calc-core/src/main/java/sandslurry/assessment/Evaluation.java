@@ -11,6 +11,7 @@ import sandslurry.design.CarrierSpec.ReadingsSpec;
 import sandslurry.design.Design;
 import sandslurry.design.LaneSpec;
 import sandslurry.design.MixtureSpec;
+import sandslurry.material.liquid.Carrier;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Measure;
 
@@ -74,11 +75,11 @@ public final class Evaluation {
   static Assessment line(Design design) {
     Materials materials = Materials.of(design);
     Optional<Assessment.Band> band = Optional.empty();
-    double scatter = materials.carrier().scatter();
-    if (scatter > 1) {
+    Carrier.Scatter scatter = DesignCarrier.scatter(design.carrier(), materials.carrier());
+    if (scatter.matters()) {
       List<Assessment> ends =
-          List.of(1 / scatter, scatter).stream()
-              .map(factor -> one(design, materials.thickened(factor)))
+          List.of(scatter.thinner(), scatter.thicker()).stream()
+              .map(end -> one(design, materials.in(materials.carrier().of(end))))
               .toList();
       band = Optional.of(new Assessment.Band(scatter, ends.get(0), ends.get(1)));
     }

@@ -11,6 +11,9 @@ abstract class FindingWriter {
   /** From here on a time is told in days. */
   private static final double LONG_S = 172_800;
 
+  /** No line rests longer. */
+  private static final double YEARS_S = 365 * LONG_S / 2;
+
   /** A time up to this is told in seconds. */
   private static final double SHORT_S = 120;
 
@@ -38,6 +41,8 @@ abstract class FindingWriter {
     if (seconds < SHORT_S) {
       return show(Kind.TIME, seconds);
     }
-    return seconds < LONG_S ? show(Kind.MINUTES, seconds) : show(Kind.DAYS, seconds);
+    return seconds < LONG_S
+        ? show(Kind.MINUTES, seconds)
+        : seconds < YEARS_S ? show(Kind.DAYS, seconds) : "more than a year";
   }
 }

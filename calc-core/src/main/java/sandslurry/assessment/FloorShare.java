@@ -8,8 +8,8 @@ import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.bed.LaminarTransport;
 
 /**
- * Share of the sand that would reach the floor before the outlet of a line if no eddy lifted it and
- * all of the liquid were sheared; worked out when it is first asked for.
+ * Share of the sand that would reach the floor before the outlet of a line if no eddy lifted it;
+ * worked out when it is first asked for.
  */
 final class FloorShare implements DoubleSupplier {
   private final Materials materials;
@@ -29,12 +29,13 @@ final class FloorShare implements DoubleSupplier {
       List<LaminarTransport.Run> stretches = new ArrayList<>();
       for (FilledRun run : line) {
         stretches.add(
-            new LaminarTransport.Run(run.pipe().largest(), run.pipe().horizontalLengthM()));
+            new LaminarTransport.Run(
+                run.pipe().largest(), run.pipe().lengthM(), run.pipe().angleRad()));
       }
       LineMixture mixture = line.get(0).mixture();
-      List<LaminarTransport.RunDeposit> deposits =
-          LaminarTransport.alongLine(
-              materials.settlingGrain(),
+      share =
+          LaminarTransport.floorShare(
+              materials.parts(),
               mixture.coarseFraction(),
               mixture.rheology(),
               mixture.liquidDensityKgM3(),
@@ -42,7 +43,6 @@ final class FloorShare implements DoubleSupplier {
               stretches,
               SettlingVelocities.DEFAULT,
               HinderedSettlings.DEFAULT);
-      share = deposits.get(deposits.size() - 1).shareOfInflow();
     }
     return share;
   }

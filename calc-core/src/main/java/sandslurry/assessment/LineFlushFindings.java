@@ -54,9 +54,11 @@ final class LineFlushFindings extends FindingWriter {
     }
     FlushFlow supply = stop.supply().get();
     double volume = stop.supplyVolumeM3().orElse(flush.volumeM3());
-    boolean before = flush.givenBy(supply.loadedM3ps().orElse(0), volume);
+    boolean starts = supply.startDemand() <= 1;
+    boolean strips = supply.stripDemand() <= 1;
+    boolean before = starts && strips && flush.givenBy(supply.loadedM3ps().orElse(0), volume);
     boolean bed = before && supply.wearsBedOff();
-    boolean lies = stop.runs().stream().anyMatch(run -> run.settlingS().isPresent());
+    boolean lies = stop.runs().stream().anyMatch(run -> run.bedShare() > 0);
     boolean all = bed && stop.plugs().isEmpty() || before && !lies;
     add(
         all ? Severity.PASS : Severity.CAUTION,
@@ -70,18 +72,30 @@ final class LineFlushFindings extends FindingWriter {
                         + " without a flush leaves."
                     : "The supply can flush the line before a stop, but no flush clears the sand"
                         + " that a stop without one packs full."
-                : "The supply of the flush cannot clear the line.",
+                : !starts
+                    ? "The supply of the flush cannot start what stands in the line."
+                    : strips
+                        ? "The supply of the flush cannot clear the line."
+                        : "Water will channel: it does not strip the thick liquid off the wall.",
         need + "; " + gives(supply) + held(volume) + ".",
         all
             ? ""
             : before
                 ? "Flush before every stop, by power of its own when the mains fail, and fit drains"
                     + " and clean-outs where the sand packs."
-                : "Provide "
-                    + show(Kind.FLOW, flush.flowM3ps())
-                    + " and "
-                    + show(Kind.VOLUME, flush.volumeM3())
-                    + ", with an air gap or an approved backflow preventer.");
+                : !starts
+                    ? "Provide "
+                        + show(Kind.PRESSURE, supply.startPa())
+                        + " or more at the start of the line, within its rating, with an air gap or"
+                        + " an approved backflow preventer; or drain the line instead."
+                    : strips
+                        ? "Provide "
+                            + show(Kind.FLOW, flush.flowM3ps())
+                            + " and "
+                            + show(Kind.VOLUME, flush.volumeM3())
+                            + ", with an air gap or an approved backflow preventer."
+                        : "Push a foam pig or a ball ahead of the water, through a launcher made"
+                            + " for it, or thin the liquid in the line before the stop.");
     return findings;
   }
 
@@ -113,20 +127,44 @@ final class LineFlushFindings extends FindingWriter {
                         + show(Kind.VELOCITY, slowest.clearingMps().getAsDouble())
                     : "")
             : "over the settled bed nothing flows";
+    String start =
+        stop.lying().restedYieldPa() > 0
+            ? "; to start what stands in the line takes "
+                + show(Kind.PRESSURE, supply.startPa())
+                + " of "
+                + show(Kind.PRESSURE, supply.startAvailablePa())
+                + strip(supply)
+            : "";
     if (!supply.solved()) {
       return "the supply gives "
           + show(Kind.FLOW, supply.cleanM3ps().orElse(0))
           + ", taken as given against the line; "
-          + bed;
+          + bed
+          + start;
     }
     return "the supply gives "
         + given(supply.cleanM3ps())
         + " into the clean line, "
         + given(supply.loadedM3ps())
-        + " while the line is full of this sand and "
+        + " at the least while the water pushes out what stood in the line and "
         + given(supply.bedM3ps())
         + " with the sand settled; "
-        + bed;
+        + bed
+        + start;
+  }
+
+  private String strip(FlushFlow supply) {
+    OverBed worst =
+        supply.runs().stream().max(Comparator.comparingDouble(OverBed::stripDemand)).orElseThrow();
+    return "; on the wall of "
+        + worst.run()
+        + " the water has "
+        + show(Kind.STRESS, worst.wallStressPa())
+        + ", and to strip the liquid takes "
+        + show(Kind.STRESS, worst.strippingPa())
+        + ", "
+        + show(Kind.NUMBER, FlushEvaluation.STRIPPING)
+        + " times its yield stress (a choice of this program, no source)";
   }
 
   private String given(OptionalDouble flow) {

@@ -14,6 +14,7 @@ import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
 import sandslurry.material.sand.Grain;
+import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.deposition.SandLoad;
 import sandslurry.units.Measure;
 
@@ -54,11 +55,6 @@ record Materials(
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         design);
-  }
-
-  /** The same sand in a carrier every stress of which is multiplied. */
-  Materials thickened(double factor) {
-    return in(carrier.thickened(factor));
   }
 
   /** The same sand with the liquid at another temperature. */
@@ -208,14 +204,11 @@ record Materials(
     return grain(coarse.sizePassingM(1 - Math.min(toleratedShare, MOST_NOT_HELD)));
   }
 
-  /**
-   * The grain whose share on the floor stands for that of all sand: d85, or in a very wide sand the
-   * root mean square size, as the share of the fine and of the coarse grows with the square.
-   */
-  Grain settlingGrain() {
-    double squares =
-        coarse.classes().stream().mapToDouble(c -> c.massFraction() * c.meanM() * c.meanM()).sum();
-    return grain(Math.max(coarse.d85M(), Math.sqrt(squares)));
+  /** The classes of the sand. */
+  List<LaminarTransport.Part> parts() {
+    return coarse.classes().stream()
+        .map(c -> new LaminarTransport.Part(grain(c.meanM()), c.massFraction()))
+        .toList();
   }
 
   private Grain grain(double sizeM) {

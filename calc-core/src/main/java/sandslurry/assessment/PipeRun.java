@@ -33,10 +33,6 @@ record PipeRun(
         Math.asin(rise / length));
   }
 
-  double horizontalLengthM() {
-    return Math.sqrt(lengthM * lengthM - riseM * riseM);
-  }
-
   /** Sum of the loss coefficients of all fittings. */
   double fittingCoefficient(double reynolds) {
     double coefficient = 0;

@@ -1,10 +1,13 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import sandslurry.assessment.LineEvaluation.State;
+import sandslurry.assessment.PulsationResult.Peak;
 import sandslurry.assessment.PulsationResult.Pulse;
 import sandslurry.assessment.PulsationResult.Vessel;
 import sandslurry.correlation.Physics;
@@ -12,6 +15,7 @@ import sandslurry.design.Design;
 import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.PumpSpec.PulsationSpec;
 import sandslurry.design.RouteSpec.RunSpec;
+import sandslurry.numeric.MonotoneCurve;
 import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
 import sandslurry.pump.piston.AirVessel;
@@ -25,6 +29,12 @@ import sandslurry.units.Measure;
 /** The pulsing of a piston pump in its line, behind an air vessel if there is one. */
 final class PulsationEvaluation {
   private static final int CYCLE_STEPS = 720;
+
+  /** Flows above the mean at which the line is worked out; between them the pressure is a curve. */
+  private static final int PRESSURE_POINTS = 12;
+
+  /** Flow over the mean flow below which the liquid is taken to lose no less. */
+  private static final double LEAST_RATIO = 0.01;
 
   private final Design design;
   private final Materials materials;
@@ -56,6 +66,10 @@ final class PulsationEvaluation {
             .orElseGet(() -> Measure.FRACTION.si(pulsation.passed()));
     FlowRipple ripple = drive.ripple().damped(passed);
     double density = materials.mixtureDensityKgM3(state.sandFraction());
+    RunPoint first = state.runs().get(0);
+    // No column takes more than the pressure wave of the whole swing.
+    double swing = (ripple.greatestRatio() - ripple.leastRatio()) * first.velocityMps();
+    double wave = waveMps(first.run(), density) * swing / Physics.GRAVITY;
     double acceleration = 0;
     for (RunPoint run : state.runs()) {
       acceleration +=
@@ -63,12 +77,9 @@ final class PulsationEvaluation {
               * drive.accelerationHeadM(
                   Measure.LENGTH.si(run.run().length()), run.velocityMps(), rate);
     }
-    RunPoint first = state.runs().get(0);
-    // No column takes more than the pressure wave of the whole swing.
-    double swing = (ripple.greatestRatio() - ripple.leastRatio()) * first.velocityMps();
-    acceleration = Math.min(acceleration, waveMps(first.run(), density) * swing / Physics.GRAVITY);
-    double mean = startPressurePa(state);
-    double peak = mean + density * Physics.GRAVITY * acceleration;
+    acceleration = Math.min(acceleration, wave);
+    Peak worst = peak(state, drive, passed, rate, wave);
+    double peak = worst.pressurePa();
     OptionalDouble weakest = model.weakestRatingPa();
     List<Pulse> pulses = new ArrayList<>();
     for (RunPoint run : state.runs()) {
@@ -80,7 +91,7 @@ final class PulsationEvaluation {
         new PulsationResult(
             ripple,
             acceleration,
-            peak,
+            worst,
             weakest,
             weakest.isPresent()
                 ? ReliefWindow.of(Math.max(peak, 0), weakest.getAsDouble())
@@ -88,6 +99,76 @@ final class PulsationEvaluation {
             pulses,
             passed,
             vessel));
+  }
+
+  /**
+   * The moment at which static pressure, friction at the flow of that moment and the inertia of the
+   * line together are greatest. The flow is followed step by step round the cycle; what speeds up
+   * the line is its slope, at most the pressure wave of the whole swing.
+   */
+  private Peak peak(State state, StrokeDrive drive, double passed, double rate, double wave) {
+    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double[] ratio = new double[CYCLE_STEPS];
+    for (int i = 0; i < CYCLE_STEPS; i++) {
+      double angle = 2 * Math.PI * i / CYCLE_STEPS;
+      ratio[i] = 1 + passed * (drive.relativeFlow(angle) - 1);
+    }
+    DoubleUnaryOperator steady =
+        steadyPa(
+            state,
+            Arrays.stream(ratio).min().orElseThrow(),
+            Arrays.stream(ratio).max().orElseThrow());
+    double column = 0;
+    for (RunPoint run : state.runs()) {
+      column += Measure.LENGTH.si(run.run().length()) * run.velocityMps() / Physics.GRAVITY;
+    }
+    double step = 1 / (rate * CYCLE_STEPS);
+    Peak worst = new Peak(1, startPressurePa(state), 0, startPressurePa(state));
+    for (int i = 0; i < CYCLE_STEPS; i++) {
+      double next = ratio[(i + 1) % CYCLE_STEPS];
+      double before = ratio[(i + CYCLE_STEPS - 1) % CYCLE_STEPS];
+      // A corner of the motion speeds up the line by the steeper of its sides.
+      double slope = Math.max(next - ratio[i], ratio[i] - before) / step;
+      double head = Math.min(wave, column * slope);
+      double alone = steady.applyAsDouble(ratio[i]);
+      Peak here = new Peak(ratio[i], alone, head, alone + density * Physics.GRAVITY * head);
+      worst = here.pressurePa() > worst.pressurePa() ? here : worst;
+    }
+    return worst;
+  }
+
+  /**
+   * Pressure at the start of the line at a share of the mean flow. Above the mean it is that of the
+   * line at that flow; below, the liquid alone loses less, while the sand rubs as at the mean: no
+   * bed forms within a stroke.
+   */
+  private DoubleUnaryOperator steadyPa(State state, double leastRatio, double greatestRatio) {
+    double mean = startPressurePa(state);
+    if (!(greatestRatio > 1) || !(leastRatio < 1)) {
+      return ratio -> mean;
+    }
+    double liquid = startPressurePa(at(state, 1, 0));
+    MonotoneCurve above =
+        curve(1, greatestRatio, ratio -> startPressurePa(at(state, ratio, state.sandFraction())));
+    double from = Math.max(leastRatio, LEAST_RATIO);
+    MonotoneCurve below =
+        curve(from, 1, ratio -> mean - liquid + startPressurePa(at(state, ratio, 0)));
+    return ratio -> ratio >= 1 ? above.at(ratio) : below.at(Math.max(from, ratio));
+  }
+
+  private static MonotoneCurve curve(double from, double to, DoubleUnaryOperator pressurePa) {
+    double[] ratios = new double[PRESSURE_POINTS + 1];
+    double[] pressures = new double[PRESSURE_POINTS + 1];
+    for (int i = 0; i <= PRESSURE_POINTS; i++) {
+      ratios[i] = i == PRESSURE_POINTS ? to : from + (to - from) * i / PRESSURE_POINTS;
+      pressures[i] = pressurePa.applyAsDouble(ratios[i]);
+    }
+    return new MonotoneCurve(ratios, pressures);
+  }
+
+  private State at(State state, double ratio, double sandFraction) {
+    double flow = ratio * state.flowM3ps();
+    return new State(state.flowCase(), flow, sandFraction, model.runs(flow, sandFraction));
   }
 
   private Vessel vessel(double gas, State state, StrokeDrive drive, double rate) {

@@ -113,11 +113,17 @@ final class PulsationFindings extends FindingWriter {
   private void relief() {
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
     double limit = Measure.PRESSURE.si(spec.pressureLimit());
+    boolean opens = pulsation.peakPa() > limit;
     String why =
-        "With "
-            + show(Kind.HEAD, pulsation.accelerationM())
-            + " of mixture to speed up the line the pressure peaks at "
+        "Within a stroke the pressure peaks at "
             + show(Kind.PRESSURE, pulsation.peakPa())
+            + ", at "
+            + show(Kind.NUMBER, pulsation.peak().flowRatio())
+            + " times the mean flow rate: "
+            + show(Kind.PRESSURE, pulsation.peak().steadyPa())
+            + " static and friction at that flow rate, and "
+            + show(Kind.HEAD, pulsation.peak().accelerationM())
+            + " of mixture to speed up the line"
             + "; the relief opens at "
             + show(Kind.PRESSURE, limit)
             + (pulsation.weakestPa().isPresent()
@@ -127,11 +133,11 @@ final class PulsationFindings extends FindingWriter {
             + ".";
     if (pulsation.weakestPa().isEmpty()) {
       add(
-          pulsation.peakPa() > limit ? Severity.CAUTION : Severity.NOTE,
+          opens ? Severity.FAIL : Severity.NOTE,
           Topic.PRESSURE,
           "pump",
-          pulsation.peakPa() > limit
-              ? "The pulses open the relief."
+          opens
+              ? "The relief opens at every stroke."
               : "No rating is known against which the relief could be judged.",
           why,
           "");
@@ -141,14 +147,16 @@ final class PulsationFindings extends FindingWriter {
     boolean fits =
         window.isPresent() && limit >= window.get().leastPa() && limit <= window.get().greatestPa();
     add(
-        fits ? Severity.PASS : Severity.CAUTION,
+        opens ? Severity.FAIL : fits ? Severity.PASS : Severity.CAUTION,
         Topic.PRESSURE,
         "pump",
-        fits
-            ? "The relief stands between the peaks of the pump and the rating of the pipe."
-            : window.isEmpty()
-                ? "No setting of the relief stays clear of both the peaks and the rating."
-                : "The relief does not stand between the peaks of the pump and the rating.",
+        opens
+            ? "The relief opens at every stroke."
+            : fits
+                ? "The relief stands between the peaks of the pump and the rating of the pipe."
+                : window.isEmpty()
+                    ? "No setting of the relief stays clear of both the peaks and the rating."
+                    : "The relief does not stand between the peaks of the pump and the rating.",
         why,
         fits
             ? ""

@@ -10,8 +10,8 @@ import sandslurry.pump.piston.ReliefWindow;
  * The pulsing of a piston pump.
  *
  * @param ripple flow in the line over the mean flow
- * @param accelerationM head on top of the mean at the worst moment, in metres of mixture [m]
- * @param peakPa greatest pressure with that head [Pa]
+ * @param accelerationM greatest head that speeds up the line, in metres of mixture [m]
+ * @param peak the moment of the greatest pressure
  * @param weakestPa rating of the weakest run; empty when none is known [Pa]
  * @param relief where the relief may be set; empty when no setting fits, or no rating is known
  * @param runs each run in which sand may settle
@@ -21,7 +21,7 @@ import sandslurry.pump.piston.ReliefWindow;
 public record PulsationResult(
     FlowRipple ripple,
     double accelerationM,
-    double peakPa,
+    Peak peak,
     OptionalDouble weakestPa,
     Optional<ReliefWindow> relief,
     List<Pulse> runs,
@@ -31,6 +31,26 @@ public record PulsationResult(
   public PulsationResult {
     runs = List.copyOf(runs);
   }
+
+  /**
+   * Greatest pressure at the start of the line within a cycle.
+   *
+   * @return the pressure [Pa]
+   */
+  public double peakPa() {
+    return peak.pressurePa();
+  }
+
+  /**
+   * The moment of a cycle at which static pressure, friction at the flow of that moment and inertia
+   * together are greatest.
+   *
+   * @param flowRatio flow in the line over the mean flow
+   * @param steadyPa pressure at the start of the line if that flow were steady [Pa]
+   * @param accelerationM head that speeds up the line at that moment, in metres of mixture [m]
+   * @param pressurePa both together [Pa]
+   */
+  public record Peak(double flowRatio, double steadyPa, double accelerationM, double pressurePa) {}
 
   /**
    * An air vessel.

@@ -62,11 +62,13 @@ final class PulsationWorking {
     w.step(
         "p_peak",
         "greatest pressure at the start of the line",
-        "p_peak = p + rho_m g h_a",
+        "p_peak = greatest over the cycle of p(q Q) + rho_m g h",
         Kind.PRESSURE,
         pulsation.peakPa(),
         DEFINITION,
-        in("h_a", Kind.HEAD, pulsation.accelerationM()));
+        in("q", Kind.NUMBER, pulsation.peak().flowRatio()),
+        in("p(q Q)", Kind.PRESSURE, pulsation.peak().steadyPa()),
+        in("h", Kind.HEAD, pulsation.peak().accelerationM()));
     for (Pulse pulse : pulsation.runs()) {
       w.step(
           "V_least",

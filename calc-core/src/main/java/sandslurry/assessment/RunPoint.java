@@ -13,13 +13,19 @@ import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
+import sandslurry.settling.HinderedSettlings;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.bed.SlidingBed;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
 import sandslurry.transport.deposition.SandLoad;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.transport.friction.LaminarPipeFlow;
+import sandslurry.transport.friction.NonNewtonianFriction;
 import sandslurry.transport.headloss.HeadLossModel;
 import sandslurry.transport.headloss.HeadLosses;
 import sandslurry.transport.headloss.Inclination;
@@ -34,26 +40,10 @@ import sandslurry.transport.headloss.Inclination;
  */
 final class RunPoint {
   /**
-   * From this share of sand-free solids on manure has a yield stress of several pascals (5 to 30 Pa
-   * at 10 to 13 %; from memory, unverified) that total solids alone do not tell.
-   */
-  static final double YIELD_FROM_SOLIDS = 0.10;
-
-  /**
-   * Where the liquid holds the sand at rest, up to so many times the tolerated share on the floor
-   * is a caution and not a failure: lines of thick manure work with a plug that slips along the
-   * wall, which is not credited (common practice, no source).
-   */
-  private static final double HELD_ALLOWANCE = 10;
-
-  /**
    * Settled sand slides back on slopes steeper than about this (common practice, no source; loose
    * wet sand rests at 25 to 35 degrees, and moving liquid and smooth plastic lower that).
    */
   static final double SLIDES_RAD = Math.toRadians(15);
-
-  /** Sand on steel or plastic (common practice, no source). */
-  private static final double SLIDING_FRICTION = 0.4;
 
   private final FilledRun filled;
   private final double flowM3ps;
@@ -120,21 +110,37 @@ final class RunPoint {
   }
 
   /**
-   * The gradient by the default model; where turbulence does not carry the sand not less than that
-   * of the liquid thickened by it, and never more than with the pipe packed.
+   * Gradient with sand, in metres of carrier per metre. Where eddies carry the sand it is that of
+   * the default model, at most that of a pipe packed with it; in laminar flow that of the liquid
+   * with the friction of the bed that slides along; between them one passes into the other. Without
+   * eddies it is never less than that of the liquid thickened by its sand.
    */
   private double gradientWithSand() {
-    double moving = isPlug() ? 0 : movingGradient();
-    double thickened =
-        regime == Regime.TURBULENT ? 0 : filled.thickenedGradient(slurry, velocityMps);
-    return Math.max(thickened, Math.min(moving, flow.gradient() + packedExcess(slurry)));
+    double moving = Math.min(movingGradient(), flow.gradient() + packedExcess(slurry));
+    if (regime == Regime.TURBULENT) {
+      return moving;
+    }
+    NonNewtonianFriction liquid = filled.liquid(largest());
+    double eddies = SandCarriage.eddies(liquid, leastVelocityMps);
+    if (eddies == 1) {
+      return moving;
+    }
+    double weight = slurry.liquid().densityKgM3() * Physics.GRAVITY;
+    double sliding =
+        flow.gradient() + bed(mean(), lineFloorShare.getAsDouble(), 0).frictionPaPm() / weight;
+    return Math.max(
+        filled.thickenedGradient(slurry, velocityMps), sliding + eddies * (moving - sliding));
   }
 
-  /** Whether a yield stress carries the sand; how fast turbulence would have to be is no matter. */
-  private boolean isPlug() {
-    return rheology().yieldStressPa() > 0
-        && leastVelocityMps < filled.liquid(largest()).laminarBelowMps()
-        && carriage(0).support() == Support.CARRIED_BY_YIELD_STRESS;
+  /** The bed that forms when a share of the sand reaches the floor. */
+  private SlidingBed bed(Bore bore, double floorShare, double slopeRad) {
+    return new SlidingBed(
+        bore,
+        SlidingBed.formedShare(floorShare, filled.mixture().coarseFraction()),
+        filled.materials().coarse().d85M(),
+        slopeRad,
+        slurry.sandDensityKgM3(),
+        slurry.liquid().densityKgM3());
   }
 
   /**
@@ -168,16 +174,33 @@ final class RunPoint {
     if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
       carried = carriage(mean(), depositionVelocityMps);
     }
-    boolean slidesBack = climbsSteeply() && carried.outsidePlugShare() > filled.toleratedShare();
-    return slidesBack || yieldExtrapolated() ? carried.withoutYieldStress() : carried;
+    return yieldExtrapolated() ? carried.withoutYieldStress() : carried;
   }
 
   private SandCarriage carriage(Bore bore, double depositionVelocityMps) {
+    NonNewtonianFriction liquid = filled.liquid(bore);
+    double velocity = bore.velocityMps(flowM3ps);
+    boolean turbulent = velocity >= liquid.turbulentAboveMps();
+    double floor = turbulent ? 0 : lineFloorShare.getAsDouble();
+    double sinking = 0;
+    if (!turbulent && angleRad() > 0) {
+      sinking =
+          Math.sin(angleRad())
+              * LaminarTransport.shearedFallMps(
+                  filled.coarsestHeld(),
+                  filled.mixture().coarseFraction(),
+                  filled.mixture().liquidDensityKgM3(),
+                  LaminarPipeFlow.at(rheology(), bore.diameterM(), velocity),
+                  SettlingVelocities.DEFAULT,
+                  HinderedSettlings.DEFAULT);
+    }
     return SandCarriage.judge(
-        filled.liquid(bore),
-        bore.velocityMps(flowM3ps),
+        liquid,
+        velocity,
         filled.coarsestHeld(),
-        lineFloorShare.getAsDouble(),
+        floor,
+        bed(bore, floor, angleRad()),
+        sinking,
         depositionVelocityMps,
         filled.toleratedShare());
   }
@@ -323,37 +346,21 @@ final class RunPoint {
     return filled.mixture().densityKgM3();
   }
 
-  /** Whether the carrier may have a yield stress that nobody measured. */
-  boolean yieldUnknown() {
-    return yieldUnknown(filled.materials());
-  }
-
   /** Whether its yield stress lies far below all that was measured. */
   boolean yieldExtrapolated() {
     return filled.materials().yieldExtrapolated();
   }
 
-  private static boolean yieldUnknown(Materials materials) {
-    return materials.carrier().shearRates().isPresent()
-        && materials.carrier().rheology().yieldStressPa() == 0
-        && materials.carrier().totalSolids().orElse(0) >= YIELD_FROM_SOLIDS;
-  }
-
-  /**
-   * Says whether sand that is out of the plug slides back to the foot of the run, however short the
-   * way is for which it falls towards a floor.
-   */
-  boolean climbsSteeply() {
-    return angleRad() > SLIDES_RAD;
-  }
-
   /**
    * What a pipe packed with sand that slides as a plug asks beyond its carrier, 2 μs (s − 1) Cb
-   * (Wilson 1970, as in {@link sandslurry.transport.LaminarTransport}): no bed asks for more, while
-   * the models of moving sand grow without limit towards zero velocity.
+   * (Wilson 1970, as in {@link SlidingBed}): no bed asks for more, while the models of moving sand
+   * grow without limit towards zero velocity.
    */
   private static double packedExcess(Slurry slurry) {
-    return 2 * SLIDING_FRICTION * (slurry.densityRatio() - 1) * Proportions.PACKED_VOLUME_FRACTION;
+    return 2
+        * SlidingBed.FRICTION
+        * (slurry.densityRatio() - 1)
+        * Proportions.PACKED_VOLUME_FRACTION;
   }
 
   double velocityHeadM() {
@@ -374,21 +381,24 @@ final class RunPoint {
     return rheology() instanceof Newtonian;
   }
 
-  boolean isHeldAtRest() {
-    return !yieldExtrapolated()
-        && carriage().map(c -> c.yieldStressPa() >= c.neededYieldStressPa()).orElse(false);
-  }
-
   boolean overBed() {
     return severity() == Severity.FAIL
-        || deposition().map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false)
-            && carriage().orElseThrow().support() != Support.CARRIED_BY_YIELD_STRESS;
+        || regime != Regime.LAMINAR
+            && deposition().map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false);
   }
 
   /**
-   * How the run stands as far as sand goes. In turbulent flow the deposition velocity judges. In
-   * laminar flow only a yield stress that holds the sand passes; without one, sand that reaches the
-   * floor stays there. In between nothing passes.
+   * Whether the sand of this run moves as a sliding bed, which the pump must be able to restart.
+   */
+  boolean bedMoves() {
+    return regime != Regime.TURBULENT
+        && carriage().map(c -> c.support() == Support.SLIDING_BED).orElse(false);
+  }
+
+  /**
+   * How the run stands as far as sand goes. In turbulent flow the deposition velocity judges, in
+   * laminar flow what {@link SandCarriage} finds. In between neither can be counted on: that is a
+   * caution, and a failure only where both would fail.
    */
   Severity severity() {
     if (deposition().isEmpty()) {
@@ -400,17 +410,17 @@ final class RunPoint {
           outcome == Outcome.BELOW_LIMIT
               ? Severity.FAIL
               : outcome == Outcome.CLEAR ? Severity.PASS : Severity.CAUTION;
-      case TRANSITIONAL -> outcome == Outcome.BELOW_LIMIT ? Severity.FAIL : Severity.CAUTION;
-      case LAMINAR -> {
-        SandCarriage carried = carriage().orElseThrow();
-        if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
-          yield Severity.PASS;
-        }
-        double bearable = isHeldAtRest() ? HELD_ALLOWANCE : 1;
-        boolean gathers = carried.floorShare() > bearable * carried.toleratedShare();
-        yield gathers && !yieldUnknown() ? Severity.FAIL : Severity.CAUTION;
-      }
+      case TRANSITIONAL ->
+          outcome == Outcome.BELOW_LIMIT && deposits() ? Severity.FAIL : Severity.CAUTION;
+      case LAMINAR ->
+          carriage().orElseThrow().support() == Support.CARRIED_BY_YIELD_STRESS
+              ? Severity.PASS
+              : deposits() ? Severity.FAIL : Severity.CAUTION;
     };
+  }
+
+  private boolean deposits() {
+    return carriage().orElseThrow().support() == Support.LAMINAR_AND_DEPOSITING;
   }
 
   /** The deposition limit; empty without sand or turbulence, for which alone it holds [m/s]. */

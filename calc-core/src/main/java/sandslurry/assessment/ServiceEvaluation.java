@@ -51,7 +51,7 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             design.pump().isPresent()
                 ? new SurgeEvaluation(design, materials, model).result(base, pulsation)
                 : List.of(),
-            new StopEvaluation(design, materials, model).result(),
+            new StopEvaluation(design, materials, model).result(base),
             DayEvaluation.days(design, materials, all),
             feed.screw(),
             feed.gravityRun()),

@@ -270,55 +270,45 @@ final class SettlingFindings extends FindingWriter {
   private void notTurbulent(int index, State state, LineModel line, String at, String limit) {
     RunPoint point = state.runs().get(index);
     SandCarriage carriage = point.carriage().orElseThrow();
-    boolean held = carriage.support() == SandCarriage.Support.CARRIED_BY_YIELD_STRESS;
-    String what =
-        switch (point.severity()) {
-          case PASS ->
-              carriage.outsidePlugShare() <= carriage.toleratedShare()
-                  ? "Carried by the yield stress: the liquid moves as a plug that holds the sand."
-                  : "Carried by the yield stress: it holds the sand where nothing is sheared, and"
-                      + " elsewhere the sand sinks too slowly to reach the floor in this length.";
-          case FAIL ->
-              point.regime() == Regime.LAMINAR
-                  ? "Laminar and depositing: no eddies lift the sand, and it gathers on the floor."
-                  : "Neither laminar nor turbulent, and below the deposition limit: sand settles.";
-          default ->
-              point.regime() == Regime.TRANSITIONAL
-                  ? "Neither surely laminar nor surely turbulent: turbulence cannot be counted on."
-                  : point.yieldUnknown()
-                      ? "Laminar: whether it holds its sand depends on a yield stress that total"
-                          + " solids do not tell."
-                      : point.yieldExtrapolated()
-                          ? "Laminar: whether it holds its sand depends on a yield stress that the"
-                              + " readings do not show."
-                          : "Laminar: sand sinks through what is sheared, though little of it"
-                              + " reaches the floor before the outlet.";
-        };
     StringBuilder why = new StringBuilder(at).append(". ");
     why.append(String.join(" ", carriage.reasons(units)));
     if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
       why.append(" For turbulent flow ").append(limit).append('.');
     }
-    if (point.yieldUnknown() && !held) {
-      why.append(" Manure so thick often has a yield stress of 5 to 30 Pa (from memory,")
-          .append(" unverified); with ")
-          .append(show(Kind.STRESS, carriage.neededYieldStressPa()))
-          .append(" it would hold this sand where it is not sheared.");
-    }
     if (point.yieldExtrapolated()) {
       why.append(" The least stress measured is more than twice the fitted yield stress, which")
           .append(" therefore is not counted on: take readings at lower shear rates.");
-    }
-    if (point.climbsSteeply() && carriage.outsidePlugShare() > carriage.toleratedShare()) {
-      why.append(" In so steep a run sand outside the plug slides back to the foot.");
     }
     add(
         point.severity(),
         Topic.PLUGGING,
         point.run().name(),
-        what,
+        withoutEddies(point, carriage),
         why.toString(),
-        held ? "" : notTurbulentCure(index, line, carriage));
+        point.severity() == Severity.PASS ? "" : notTurbulentCure(index, line, carriage));
+  }
+
+  private static String withoutEddies(RunPoint point, SandCarriage carriage) {
+    if (point.regime() == Regime.TRANSITIONAL) {
+      return point.severity() == Severity.FAIL
+          ? "Neither laminar nor turbulent, and sand settles in either: it gathers on the floor."
+          : "Neither surely laminar nor surely turbulent: turbulence cannot be counted on.";
+    }
+    return switch (carriage.support()) {
+      case CARRIED_BY_YIELD_STRESS ->
+          carriage.outsidePlugShare() <= carriage.toleratedShare()
+              ? "Carried by the yield stress: the liquid moves as a plug that holds the sand."
+              : "Carried by the yield stress: a plug holds the sand where nothing is sheared, and"
+                  + " beside it the sand sinks too slowly to reach the floor in this length.";
+      case SLIDING_BED ->
+          "Moves as a sliding bed: sand sinks to the floor, and the pressure slides it along.";
+      case SLOW_TO_SETTLE ->
+          "Laminar and slow to settle: little of the sand reaches the floor before the outlet.";
+      default ->
+          carriage.riseDemand() >= 1
+              ? "Sand gathers at the foot: the coarsest grains sink as fast as this run rises."
+              : "Laminar and depositing: no eddies lift the sand, and it gathers on the floor.";
+    };
   }
 
   private String notTurbulentCure(int index, LineModel line, SandCarriage carriage) {
@@ -336,17 +326,17 @@ final class SettlingFindings extends FindingWriter {
                 ? ", or dilute as far as the dilution curve tells"
                 : ", or dilute (a \"dilution\" in the design shows how far)"
             : "";
-    String yield = "";
-    if (carriage.velocityMps() < carriage.laminarBelowMps()) {
-      yield =
-          carriage.yieldStressPa() < carriage.neededYieldStressPa()
-              ? ", or keep the liquid thick: a measured yield stress of "
-                  + show(Kind.STRESS, carriage.neededYieldStressPa())
-                  + " or more holds the sand in the plug"
-              : ", or keep water out, so that the plug is wider and sand sinks more slowly: in a"
-                  + " shorter line or with a thicker liquid less of it reaches the floor";
-    }
-    return turbulent + dilution + yield + ".";
+    String thick =
+        carriage.support() == SandCarriage.Support.SLIDING_BED
+            ? ". As it is, keep water out, never run below this flow, and flush before every stop:"
+                + " a bed that once stands must be started by the pump"
+            : carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE
+                ? ". As it is, keep water out and flush the floor clean after every run"
+                : carriage.velocityMps() < carriage.laminarBelowMps()
+                    ? ", or keep water out: in a thicker liquid, a shorter line or a narrower pipe"
+                        + " the pressure gradient slides the bed along"
+                    : "";
+    return turbulent + dilution + thick + ".";
   }
 
   /** The flow, and the pipe, that would pass. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.assessment.LineEvaluation.State;
+import sandslurry.assessment.StopResult.Lying;
 import sandslurry.assessment.StopResult.Plug;
 import sandslurry.assessment.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
@@ -24,13 +26,17 @@ import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.ShearSettling;
 import sandslurry.settling.StaticSuspension;
+import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.bed.PackedPlug;
+import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.bed.StoppedLine;
 import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.transport.bed.StoppedLine.Restart;
 import sandslurry.units.Measure;
 
-/** The line of a design stopped full of sand, at the concentration of its design flow. */
+/**
+ * The line of a design stopped full of what it carries, at the concentration of its design flow.
+ */
 final class StopEvaluation {
   private final Design design;
   private final Materials materials;
@@ -69,48 +75,52 @@ final class StopEvaluation {
         : clearing;
   }
 
-  Optional<StopResult> result() {
-    if (!(fraction > 0)) {
-      return Optional.empty();
-    }
+  /**
+   * The stopped line; nothing without sand in a liquid without yield stress, which just stands.
+   *
+   * @param base the line at its flows
+   */
+  Optional<StopResult> result(List<State> base) {
     Vehicle vehicle = materials.vehicle(1, fraction);
     double density = vehicle.liquid().densityKgM3();
     Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
-    double coarse = coarseSettlingMps(rheology, density);
-    double finest = settlingMps(Gradation.FINES_BOUNDARY_M, rheology, density);
-    // A yield stress that holds the fine sand alone lets the coarse sand lie down all the same.
+    if (!(fraction > 0) && !(rheology.yieldStressPa() > 0)) {
+      return Optional.empty();
+    }
+    OperationSpec operation = design.service().operation().orElse(OperationSpec.NONE);
+    Lying lying = lying(rheology, density, operation);
+    double coarse =
+        lying.atRest() > 0 ? settlingMps(materials.coarse().d85M(), rheology, density) : 0;
+    double finest =
+        lying.atRest() > 0 ? settlingMps(Gradation.FINES_BOUNDARY_M, rheology, density) : 0;
     double settling = finest > 0 ? Math.min(finest, coarse) : coarse;
-    boolean lies = settling > 0;
     LineModel water = water(design, materials, flow);
     List<StoppedRun> runs = new ArrayList<>();
     double sliding = 0;
     double yield = 0;
     double sand = 0;
     double sandStatic = 0;
-    for (RunSpec run : model.route().runs()) {
-      StoppedLine line = stopped(run, fraction);
+    double grain = materials.coarse().d85M();
+    for (int i = 0; i < model.route().runs().size(); i++) {
+      RunSpec run = model.route().runs().get(i);
+      StoppedLine line = stopped(run, lying.fraction(fraction, i));
       double slope = Math.abs(angle(run));
       double slides = line.slideAngleRad(StoppedLine.SLIDING_FRICTION);
-      double packed = lies && packs(run) ? line.plugLengthM(length(run)) : 0;
+      double packed = packs(run, lying.fraction(fraction, i)) ? line.plugLengthM(length(run)) : 0;
       Restart held =
-          line.restart(
-              materials.sandDensityKgM3(),
-              density,
-              StoppedLine.SLIDING_FRICTION,
-              rheology.yieldStressPa(),
-              0);
+          line.restart(materials.sandDensityKgM3(), density, grain, lying.restedYieldPa(), 0);
       // Sand that is sure to have slid away leaves no bed behind.
-      sliding += lies && slope <= slides ? held.slidingBedPa() : 0;
+      sliding += slope <= slides ? held.slidingBedPa() : 0;
       yield += held.yieldPa();
-      sand += line.sandMassKg(materials.sandDensityKgM3());
+      sand += stopped(run, fraction).sandMassKg(materials.sandDensityKgM3());
       double rise = Measure.LENGTH.si(run.rise());
       // Sand that lies does not help to push down a slope.
-      sandStatic += lies ? Math.max(rise, 0) : rise;
+      sandStatic += rise > 0 ? rise : rise * (1 - lying.share(i));
       runs.add(
           new StoppedRun(
               run.name(),
               line.bed().depthM(),
-              fraction / StoppedLine.BED_VOLUME_FRACTION,
+              lying.fraction(fraction, i) / StoppedLine.BED_VOLUME_FRACTION,
               packed > 0
                   ? line.slidingTimeS(settling, Math.min(slope, Math.PI / 2))
                   : line.settlingTimeS(settling),
@@ -127,7 +137,7 @@ final class StopEvaluation {
     double outlet = Measure.LENGTH.si(model.route().outletHead());
     double resting = Physics.GRAVITY * (clear * lift + (mixture - clear) * (sandStatic + outlet));
     double available = available(mixture, level);
-    List<Plug> plugs = lies ? plugs(density, available - resting) : List.of();
+    List<Plug> plugs = plugs(density, available - resting, lying);
     OptionalDouble wedged = OptionalDouble.of(0);
     for (Plug plug : plugs) {
       wedged =
@@ -136,12 +146,13 @@ final class StopEvaluation {
               : OptionalDouble.empty();
     }
     OptionalDouble clearing = water.leastSafeFlowM3ps();
-    OperationSpec operation = design.service().operation().orElse(OperationSpec.NONE);
     return Optional.of(
         new StopResult(
             fraction,
             sand,
             model.volumeM3(),
+            lying,
+            base.stream().flatMap(state -> state.runs().stream()).anyMatch(RunPoint::bedMoves),
             runs,
             plugs,
             new Restart(sliding, yield, plugs.stream().mapToDouble(Plug::frictionPa).sum(), wedged),
@@ -158,12 +169,37 @@ final class StopEvaluation {
                 .map(
                     supply ->
                         new FlushEvaluation(
-                                design, materials.inFlushWater(fraction), water, fraction, lies)
+                                design,
+                                materials,
+                                materials.inFlushWater(fraction),
+                                model,
+                                water,
+                                fraction,
+                                lying,
+                                rheology.yieldStressPa())
                             .result(supply)),
             operation
                 .flushVolume()
                 .map(v -> OptionalDouble.of(Measure.VOLUME.si(v)))
                 .orElseGet(OptionalDouble::empty)));
+  }
+
+  /** What of the sand lies on the floor of each run, and how stiff the liquid is after the rest. */
+  private Lying lying(Rheology rheology, double density, OperationSpec operation) {
+    double held = materials.yieldExtrapolated() ? 0 : rheology.yieldStressPa();
+    double atRest = 0;
+    if (fraction > 0) {
+      for (LaminarTransport.Part part : materials.parts()) {
+        atRest += part.massShare() * StaticSuspension.restingShare(part.grain(), held, density);
+      }
+    }
+    List<Double> running =
+        model.runs(flow, fraction).stream()
+            .map(run -> run.carriage().map(SandCarriage::lyingShare).orElse(0.0))
+            .toList();
+    double thixotropy =
+        operation.thixotropy().map(Measure.FRACTION::si).orElse(StoppedLine.THIXOTROPY);
+    return new Lying(running, atRest, thixotropy, thixotropy * rheology.yieldStressPa());
   }
 
   private static double length(RunSpec run) {
@@ -175,50 +211,52 @@ final class StopEvaluation {
   }
 
   /** Whether the sand of a run may slide to its foot. */
-  private boolean packs(RunSpec run) {
-    double slides = stopped(run, fraction).slideAngleRad(StoppedLine.SLIDING_FRICTION);
-    return Math.abs(angle(run)) > Math.min(slides, RunPoint.SLIDES_RAD);
+  private boolean packs(RunSpec run, double settled) {
+    double slides = stopped(run, settled).slideAngleRad(StoppedLine.SLIDING_FRICTION);
+    return settled > 0 && Math.abs(angle(run)) > Math.min(slides, RunPoint.SLIDES_RAD);
+  }
+
+  private boolean packs(int run, Lying lying) {
+    return packs(model.route().runs().get(run), lying.fraction(fraction, run));
   }
 
   /** Neighbouring runs that fall and then climb lay their sand on one heap between them. */
-  private List<Plug> plugs(double liquidDensity, double left) {
+  private List<Plug> plugs(double liquidDensity, double left, Lying lying) {
     List<Plug> plugs = new ArrayList<>();
     List<RunSpec> runs = model.route().runs();
     int i = 0;
     while (i < runs.size()) {
-      if (!packs(runs.get(i))) {
+      if (!packs(i, lying)) {
         i++;
         continue;
       }
       boolean falls = angle(runs.get(i)) < 0;
       int end = i + 1;
-      while (end < runs.size() && packs(runs.get(end)) && (angle(runs.get(end)) < 0) == falls) {
+      while (end < runs.size() && packs(end, lying) && (angle(runs.get(end)) < 0) == falls) {
         end++;
       }
       int climbs = end;
-      while (falls
-          && climbs < runs.size()
-          && packs(runs.get(climbs))
-          && angle(runs.get(climbs)) > 0) {
+      while (falls && climbs < runs.size() && packs(climbs, lying) && angle(runs.get(climbs)) > 0) {
         climbs++;
       }
-      plugs.add(plug(runs.subList(i, climbs), end - i, i == 0, liquidDensity, left));
+      plugs.add(plug(i, climbs, end - i, liquidDensity, left, lying));
       i = climbs;
     }
     return plugs;
   }
 
-  private Plug plug(
-      List<RunSpec> runs, int before, boolean first, double liquidDensity, double left) {
+  private Plug plug(int from, int to, int before, double liquidDensity, double left, Lying lying) {
+    List<RunSpec> runs = model.route().runs().subList(from, to);
     boolean falls = angle(runs.get(0)) < 0;
     boolean valley = before < runs.size();
     List<PackedPlug.Part> parts = new ArrayList<>();
     double least = Double.POSITIVE_INFINITY;
-    for (RunSpec run : runs) {
+    for (int i = from; i < to; i++) {
+      RunSpec run = model.route().runs().get(i);
       double bore = Measure.LENGTH.si(run.meanBore());
       least = Math.min(least, bore);
-      parts.add(
-          new PackedPlug.Part(bore, stopped(run, fraction).plugLengthM(length(run)), angle(run)));
+      double length = stopped(run, lying.fraction(fraction, i)).plugLengthM(length(run));
+      parts.add(new PackedPlug.Part(bore, length, angle(run)));
     }
     PackedPlug packed =
         new PackedPlug(
@@ -238,7 +276,9 @@ final class StopEvaluation {
             ? "the low point between " + last + " and " + runs.get(before).name()
             : falls
                 ? "the foot of " + last
-                : "the foot of " + runs.get(0).name() + (first ? ", at the start of the line" : ""),
+                : "the foot of "
+                    + runs.get(0).name()
+                    + (from == 0 ? ", at the start of the line" : ""),
         packed,
         least,
         friction,
@@ -264,35 +304,22 @@ final class StopEvaluation {
   }
 
   /**
-   * Settling of sand of d85 in a line at rest; 0 only when the liquid surely holds the coarsest, by
-   * the same measure as while it runs. Between the yield stress that theory asks for and that which
-   * surely holds, nobody knows, and the sand is taken to fall as if there were none.
+   * At rest, hindered by the rest of the sand. Between the yield stress that theory asks for and
+   * that from which nothing is taken to settle nobody knows, and the sand is taken to fall as if
+   * there were none.
    */
-  private double coarseSettlingMps(Rheology rheology, double density) {
-    double tolerated = Measure.FRACTION.si(design.criteria().floorShare());
-    double needed =
-        StaticSuspension.neededYieldStressPa(
-            materials.coarsestHeld(tolerated), density, StaticSuspension.GREATEST_CONSTANT);
-    if (rheology.yieldStressPa() >= needed && !materials.yieldExtrapolated()) {
-      return 0;
-    }
-    double size = materials.coarse().d85M();
-    double falls = settlingMps(size, rheology, density);
-    return falls > 0
-        ? falls
-        : settlingMps(
-            size, new HerschelBulkley(0, rheology.consistency(), rheology.index()), density);
-  }
-
-  /** At rest, hindered by the rest of the sand; 0 when the liquid holds the grain. */
   private double settlingMps(double sizeM, Rheology rheology, double density) {
     Grain grain = new Grain(sizeM, materials.sandDensityKgM3(), design.sand().shape());
-    double alone =
-        ShearSettling.atRest(grain, rheology, density, SettlingVelocities.DEFAULT).value();
+    Rheology taken = rheology;
+    double alone = ShearSettling.atRest(grain, taken, density, SettlingVelocities.DEFAULT).value();
+    if (!(alone > 0)) {
+      taken = new HerschelBulkley(0, rheology.consistency(), rheology.index());
+      alone = ShearSettling.atRest(grain, taken, density, SettlingVelocities.DEFAULT).value();
+    }
     if (!(alone > 0)) {
       return 0;
     }
-    double viscosity = rheology.apparentViscosityPaS(alone / sizeM);
+    double viscosity = taken.apparentViscosityPaS(alone / sizeM);
     return HinderedSettlings.hinderedVelocityMps(grain, new Liquid(density, viscosity), fraction)
         .value();
   }

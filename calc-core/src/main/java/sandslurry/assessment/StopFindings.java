@@ -2,7 +2,6 @@ package sandslurry.assessment;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.assessment.StopResult.Plug;
@@ -45,53 +44,73 @@ final class StopFindings extends FindingWriter {
   private void bed() {
     StoppedRun deepest =
         stop.runs().stream().max(Comparator.comparingDouble(StoppedRun::bedShare)).orElseThrow();
-    Optional<Double> settled =
-        stop.runs().stream()
-            .filter(r -> r.settlingS().isPresent())
-            .map(r -> r.settlingS().getAsDouble())
-            .max(Comparator.naturalOrder());
-    Optional<Double> coarse =
+    double running =
+        stop.lying().running().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    boolean lies = deepest.bedShare() > 0;
+    boolean settles = stop.lying().atRest() > 0;
+    OptionalDouble coarse =
         stop.runs().stream()
             .filter(r -> r.coarseS().isPresent())
-            .map(r -> r.coarseS().getAsDouble())
-            .min(Comparator.naturalOrder());
+            .mapToDouble(r -> r.coarseS().getAsDouble())
+            .min();
+    OptionalDouble settled =
+        stop.runs().stream()
+            .filter(r -> r.settlingS().isPresent())
+            .mapToDouble(r -> r.settlingS().getAsDouble())
+            .max();
+    String sand = "It holds " + show(Kind.MASS, stop.sandKg()) + " of sand";
+    if (stop.sandFraction() == 0) {
+      sand = "It holds no sand";
+    } else if (lies) {
+      sand +=
+          (running > 0
+                  ? "; up to " + show(Kind.PERCENT, running) + " of it lies on the floor already"
+                  : "")
+              + (settles
+                  ? "; a long rest lays down "
+                      + show(Kind.PERCENT, stop.lying().atRest())
+                      + " of the rest"
+                      + (coarse.isPresent() && settled.isPresent()
+                          ? settled.getAsDouble() > coarse.getAsDouble()
+                              ? ", what is coarse within "
+                                  + duration(coarse.getAsDouble())
+                                  + ", all of it within "
+                                  + duration(settled.getAsDouble())
+                              : ", within " + duration(coarse.getAsDouble())
+                          : "")
+                  : "")
+              + ". The bed is "
+              + show(Kind.BORE, deepest.bedM())
+              + " deep, "
+              + show(Kind.PERCENT, deepest.bedShare())
+              + " of the section";
+    }
     add(
-        settled.isPresent() && deepest.bedShare() > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
+        deepest.bedShare() > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
         Topic.STOP,
         "line",
-        settled.isPresent()
-            ? "Stopped full, the line lays its sand on the floor, and it may not start again."
-            : "Stopped full, the line holds its sand where it is, by the yield stress of the liquid.",
-        "It holds "
-            + show(Kind.MASS, stop.sandKg())
-            + " of sand"
-            + (settled.isPresent()
-                ? (settled.get() > coarse.get()
-                        ? "; what is coarse lies within "
-                            + duration(coarse.get())
-                            + ", all of it within "
-                            + duration(settled.get())
-                        : "; what the liquid does not surely hold may lie within "
-                            + duration(coarse.get()))
-                    + ", in a bed "
-                    + show(Kind.BORE, deepest.bedM())
-                    + " deep, "
-                    + show(Kind.PERCENT, deepest.bedShare())
-                    + " of the section"
-                : "")
-            + ".",
-        settled.isPresent()
-            ? coarse.get() < SHORTEST_STOP_S
+        stop.sandFraction() == 0
+            ? "Stopped full, the line holds a liquid that must be started against its yield stress."
+            : !lies
+                ? "Stopped full, the line holds its sand where it is, by the yield stress of the"
+                    + " liquid."
+                : settles
+                    ? "Stopped full, the line lays its sand on the floor, and it may not start"
+                        + " again."
+                    : "Stopped full, the line keeps the bed on which it ran.",
+        sand + ".",
+        !lies
+            ? "Flush before a long stop all the same: a liquor that warms or is thinned loses its"
+                + " yield stress."
+            : coarse.isEmpty() || coarse.getAsDouble() < SHORTEST_STOP_S || running > 0
                 ? "Flush before every stop."
                 : "Flush before every stop that lasts longer than "
-                    + duration(coarse.get())
-                    + ": the coarse sand makes the bed."
-            : "Flush before a long stop all the same: a liquor that warms or is thinned loses its"
-                + " yield stress.");
+                    + duration(coarse.getAsDouble())
+                    + ": the coarse sand makes the bed.");
   }
 
   private void rising(StoppedRun run) {
-    if (run.settlingS().isEmpty()) {
+    if (run.bedShare() == 0) {
       return;
     }
     long slope = Math.round(Math.toDegrees(run.slopeRad()));
@@ -112,9 +131,10 @@ final class StopFindings extends FindingWriter {
               + Math.round(Math.toDegrees(RunPoint.SLIDES_RAD))
               + " (common practice, no source), and packs "
               + show(Kind.LENGTH, run.plugM())
-              + " of its bore full at the foot, within "
-              + duration(run.settlingS().getAsDouble())
-              + " or more.",
+              + " of its bore full at the foot"
+              + (run.settlingS().isPresent()
+                  ? ", within " + duration(run.settlingS().getAsDouble()) + " or more."
+                  : "."),
           "Flush before stopping and fit a drain and clean-out at the foot.");
     } else if (Math.tan(run.slopeRad()) > FLAT) {
       add(
@@ -173,21 +193,29 @@ final class StopFindings extends FindingWriter {
     boolean never = pump && stop.availablePa() < low;
     boolean burst = pump && stop.weakestPa().isPresent() && high > stop.weakestPa().getAsDouble();
     boolean wedges = pump && stop.plugs().stream().anyMatch(plug -> !plug.movable());
+    boolean stuck = pump && stop.bedMoves() && stop.restartDemand() > 1;
     add(
-        never || burst || wedges ? Severity.CAUTION : Severity.NOTE,
+        stuck
+            ? Severity.FAIL
+            : never || burst || wedges || stop.bedMoves() ? Severity.CAUTION : Severity.NOTE,
         Topic.STOP,
         "line",
-        !pump
-            ? "No pump is given that could be held against the pressure that restarting takes."
-            : never
-                ? "Stopped full and settled, the line cannot be started again by what drives it."
-                : wedges
-                    ? "Stopped full and settled, the line may be lost to pumping: a plug may wedge."
-                    : enough
-                        ? burst
-                            ? "To restart the settled line may take more than its pipe is rated for."
-                            : "What drives the line can be expected to move its settled bed."
-                        : "Whether what drives the line moves its settled bed is uncertain.",
+        stuck
+            ? "The line moves its sand as a sliding bed, and the pump cannot start that bed again."
+            : !pump
+                ? "No pump is given that could be held against the pressure that restarting takes."
+                : never
+                    ? "Stopped full and settled, the line cannot be started again by what drives"
+                        + " it."
+                    : wedges
+                        ? "Stopped full and settled, the line may be lost to pumping: a plug may"
+                            + " wedge."
+                        : enough
+                            ? burst
+                                ? "To restart the settled line may take more than its pipe is rated"
+                                    + " for."
+                                : "What drives the line can be expected to move its settled bed."
+                            : "Whether what drives the line moves its settled bed is uncertain.",
         "To start it may take "
             + show(Kind.PRESSURE, low)
             + (friction.isPresent()
@@ -197,6 +225,13 @@ final class StopFindings extends FindingWriter {
             + show(Kind.PRESSURE, stop.restart().slidingBedPa())
             + ", yield "
             + show(Kind.PRESSURE, stop.restart().yieldPa())
+            + (stop.lying().restedYieldPa() > 0
+                ? " at "
+                    + show(Kind.STRESS, stop.lying().restedYieldPa())
+                    + " after the rest, "
+                    + show(Kind.NUMBER, stop.lying().thixotropy())
+                    + " times that of the flowing liquid"
+                : "")
             + ", plug "
             + show(Kind.PRESSURE, stop.restart().plugPa())
             + (stop.plugs().isEmpty() || stop.restart().wedgedPa().isEmpty()
@@ -213,6 +248,7 @@ final class StopFindings extends FindingWriter {
             + ".",
         enough && !burst && !wedges
             ? ""
-            : "Never stop it full: flush first, and have a second way to flush when the power fails.");
+            : "Never stop it full: flush first, and have a second way to flush when the power"
+                + " fails.");
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.transport.bed.PackedPlug;
+import sandslurry.transport.bed.SlidingBed;
 import sandslurry.transport.bed.StoppedLine;
 
 /**
@@ -12,6 +13,8 @@ import sandslurry.transport.bed.StoppedLine;
  * @param sandFraction volume fraction of sand in the line
  * @param sandKg sand in the line [kg]
  * @param volumeM3 volume of the line [m3]
+ * @param lying what of the sand lies on the floor, and the liquid after the rest
+ * @param bedMoves whether a run moves its sand as a sliding bed while the line runs
  * @param runs each run
  * @param plugs what packs at low points and feet of steep runs
  * @param restart what friction, yield and plugs hold it with
@@ -27,6 +30,8 @@ public record StopResult(
     double sandFraction,
     double sandKg,
     double volumeM3,
+    Lying lying,
+    boolean bedMoves,
     List<StoppedRun> runs,
     List<Plug> plugs,
     StoppedLine.Restart restart,
@@ -40,6 +45,60 @@ public record StopResult(
   public StopResult {
     runs = List.copyOf(runs);
     plugs = List.copyOf(plugs);
+  }
+
+  /**
+   * What restarting is expected to take over what there is: above 1 it cannot be counted on.
+   *
+   * @return static pressure, bed, rested yield stress and seeping plugs over the pressure available
+   */
+  public double restartDemand() {
+    return demand(staticPa + restart.expectedPa(), availablePa);
+  }
+
+  private static double demand(double neededPa, double availablePa) {
+    return neededPa <= 0 ? 0 : availablePa > 0 ? neededPa / availablePa : Double.MAX_VALUE;
+  }
+
+  /**
+   * What of the sand of a stopped line lies on the floor.
+   *
+   * @param running share of the sand that lay on the floor of each run while the line ran
+   * @param atRest share of the sand that was afloat which settles in a long rest
+   * @param thixotropy yield stress after the rest over that while the liquid flows
+   * @param restedYieldPa yield stress after the rest [Pa]
+   */
+  public record Lying(
+      List<Double> running, double atRest, double thixotropy, double restedYieldPa) {
+    /** Copies the list. */
+    public Lying {
+      running = List.copyOf(running);
+    }
+
+    /**
+     * Share of the sand of a run that lies.
+     *
+     * @param run the run, from 0
+     * @return the share, 0 to 1
+     */
+    public double share(int run) {
+      return running.get(run) + (1 - running.get(run)) * atRest;
+    }
+
+    /**
+     * Volume of sand that lies over volume of the run: what lay while the line ran moved at part of
+     * its velocity, so there is more of it.
+     *
+     * @param sandFraction volume fraction of sand in what the line carries
+     * @param run the run, from 0
+     * @return the fraction, at most that of a bed that nearly fills the pipe
+     */
+    public double fraction(double sandFraction, int run) {
+      double bed =
+          SlidingBed.formedShare(running.get(run), sandFraction)
+              + (1 - running.get(run)) * atRest * sandFraction / SlidingBed.VOLUME_FRACTION;
+      return Math.min(bed, SlidingBed.MOST_SHARE) * SlidingBed.VOLUME_FRACTION;
+    }
   }
 
   /**
@@ -71,16 +130,23 @@ public record StopResult(
   }
 
   /**
-   * What the supply of a flush gives.
+   * What the supply of a flush gives against what stands in the line.
    *
    * @param solved whether it was worked out against the line, and not taken as given
+   * @param startPa pressure that starts the standing liquid: static, and its rested yield stress
+   *     along the line [Pa]
+   * @param startAvailablePa pressure that the supply has while nothing flows; of a given flow what
+   *     it takes to drive it through the clean line [Pa]
    * @param cleanM3ps flow into the clean line; empty when none [m3/s]
-   * @param loadedM3ps flow while the line is full of its sand; empty when none [m3/s]
+   * @param loadedM3ps least flow while the water pushes out what stood in the line; empty when none
+   *     [m3/s]
    * @param bedM3ps flow over the settled bed; empty when none [m3/s]
-   * @param runs the way over the bed in each run
+   * @param runs the way over the bed in each run, and the stress of the water on its wall
    */
   public record FlushFlow(
       boolean solved,
+      double startPa,
+      double startAvailablePa,
       OptionalDouble cleanM3ps,
       OptionalDouble loadedM3ps,
       OptionalDouble bedM3ps,
@@ -88,6 +154,24 @@ public record StopResult(
     /** Copies the list. */
     public FlushFlow {
       runs = List.copyOf(runs);
+    }
+
+    /**
+     * What starting the standing liquid takes over what the supply has.
+     *
+     * @return the ratio; above 1 nothing moves
+     */
+    public double startDemand() {
+      return demand(startPa, startAvailablePa);
+    }
+
+    /**
+     * Stress that strips the liquid off the wall over that of the water, in the worst run.
+     *
+     * @return the ratio; above 1 water channels through what stays on the wall
+     */
+    public double stripDemand() {
+      return runs.stream().mapToDouble(OverBed::stripDemand).max().orElse(0);
     }
 
     /**
@@ -105,13 +189,24 @@ public record StopResult(
   }
 
   /**
-   * The way of a flush over the bed of a run.
+   * The way of a flush through a run.
    *
    * @param run its name
    * @param velocityMps velocity in the section that the bed leaves; 0 when nothing flows [m/s]
    * @param clearingMps velocity that carries off a bed; empty when none was found [m/s]
+   * @param wallStressPa stress of the water on the wall of the clean run; 0 when nothing flows [Pa]
+   * @param strippingPa stress that strips the liquid off the wall; 0 without yield stress [Pa]
    */
-  public record OverBed(String run, double velocityMps, OptionalDouble clearingMps) {}
+  public record OverBed(
+      String run,
+      double velocityMps,
+      OptionalDouble clearingMps,
+      double wallStressPa,
+      double strippingPa) {
+    double stripDemand() {
+      return demand(strippingPa, wallStressPa);
+    }
+  }
 
   /**
    * A run that has stopped.

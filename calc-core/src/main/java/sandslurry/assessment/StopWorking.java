@@ -29,8 +29,6 @@ final class StopWorking {
     double fraction = stop.sandFraction();
     Vehicle vehicle = materials.vehicle(1, fraction);
     double liquid = vehicle.liquid().densityKgM3();
-    double yieldPa =
-        materials.carrier().rheology().thickened(vehicle.relativeViscosity()).yieldStressPa();
     double length =
         design.route().orElseThrow().runs().stream()
             .mapToDouble(r -> Measure.LENGTH.si(r.length()))
@@ -45,7 +43,9 @@ final class StopWorking {
         in("C_t", Kind.NUMBER, fraction),
         in("V", Kind.VOLUME, stop.volumeM3()),
         in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()));
-    stop.runs().forEach(run -> run(w, design, fraction, run));
+    for (int i = 0; i < stop.runs().size(); i++) {
+      run(w, design, stop.lying().fraction(fraction, i), stop.runs().get(i));
+    }
     w.step(
         "p_bed",
         "pressure that slides the bed along the whole line",
@@ -61,11 +61,11 @@ final class StopWorking {
     w.step(
         "p_yield",
         "pressure that breaks the yield stress",
-        "p_yield = sum of 4 tau_y L / D",
+        "p_yield = sum of 4 tau_rest L / D",
         Kind.PRESSURE,
         stop.restart().yieldPa(),
-        "balance of forces; the stress after rest is higher",
-        in("tau_y", Kind.STRESS, yieldPa),
+        "balance of forces",
+        in("tau_rest", Kind.STRESS, stop.lying().restedYieldPa()),
         in("L", Kind.LENGTH, length));
     double weight =
         Physics.GRAVITY * (materials.sandDensityKgM3() - liquid) * StoppedLine.BED_VOLUME_FRACTION;
@@ -222,8 +222,9 @@ final class StopWorking {
               q ->
                   w.step(
                       "Q_full",
-                      "flow of the supply while the line is full of its sand in water",
-                      "H_supply(Q) = H_line(Q, C_t) rho_m / rho",
+                      "least flow of the supply while water pushes out what stood in the line",
+                      "H_supply(Q) = sum of H_water(Q) behind the front + H_line(Q, C_t) rho_m /"
+                          + " rho before it",
                       Kind.FLOW,
                       q,
                       source));

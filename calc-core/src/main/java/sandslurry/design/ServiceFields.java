@@ -322,6 +322,15 @@ final class ServiceFields {
             "volume of water that the supply of the flush holds",
             "10 m3",
             "350 ft3");
+    private final Field<Optional<Quantity<Dimensionless>>> thixotropy =
+        optional(
+            "thixotropy",
+            Limits.of(Measure.FRACTION, "1", "20"),
+            "2 (common practice, no source)",
+            "Yield stress, rested over flowing",
+            "yield stress of the liquid after a rest over that while it flows; it decides restart"
+                + " and flush",
+            "2");
 
     OperationFields() {
       super("operation", "a day of pumping, and the flush");
@@ -379,7 +388,8 @@ final class ServiceFields {
               values.get(starts).map(OptionalInt::of).orElseGet(OptionalInt::empty),
               values.get(stop),
               supply,
-              values.get(volume)));
+              values.get(volume),
+              values.get(thixotropy)));
     }
   }
 

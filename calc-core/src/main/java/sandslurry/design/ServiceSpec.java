@@ -111,6 +111,7 @@ public record ServiceSpec(
    * @param stopTime time in which the flow is brought to rest evenly, when known
    * @param flush what supplies the flush
    * @param flushVolume volume of water that it holds
+   * @param thixotropy yield stress of the liquid after a rest over that while it flows, when known
    */
   public record OperationSpec(
       Optional<Quantity<Volume>> dailyVolume,
@@ -118,13 +119,15 @@ public record ServiceSpec(
       OptionalInt mostStartsPerHour,
       Optional<Quantity<Time>> stopTime,
       Optional<FlushSupply> flush,
-      Optional<Quantity<Volume>> flushVolume) {
+      Optional<Quantity<Volume>> flushVolume,
+      Optional<Quantity<Dimensionless>> thixotropy) {
     /** Nothing given. */
     public static final OperationSpec NONE =
         new OperationSpec(
             Optional.empty(),
             Optional.empty(),
             OptionalInt.empty(),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());

@@ -31,7 +31,32 @@ public final class StaticSuspension {
   /** Greatest constant of the experiments: a liquid stronger than this surely holds the grain. */
   public static final double GREATEST_CONSTANT = 0.2;
 
+  /**
+   * From this constant on no grain is taken to settle through however long a rest: as far above the
+   * greatest constant of the experiments as that is above the least (a choice of this calculator,
+   * no source).
+   */
+  public static final double RESTING_CONSTANT = 1;
+
   private StaticSuspension() {}
+
+  /**
+   * Share of the grains of a size that must be taken to lie on the floor after a long rest, while a
+   * line trembles, warms and is thinned: all of them up to the greatest constant of the
+   * experiments, then fewer, none from {@link #RESTING_CONSTANT}. It falls as the third power of
+   * the logarithm, so that what depends on it has no step.
+   *
+   * @param grain the grain, denser than the liquid
+   * @param yieldStressPa yield stress of the liquid while it flows, not negative [Pa]
+   * @param liquidDensityKgM3 density of the liquid [kg/m3]
+   * @return the share, 0 to 1
+   */
+  public static double restingShare(Grain grain, double yieldStressPa, double liquidDensityKgM3) {
+    double constant = yieldStressPa / neededYieldStressPa(grain, liquidDensityKgM3, 1);
+    double left =
+        Math.log(RESTING_CONSTANT / constant) / Math.log(RESTING_CONSTANT / GREATEST_CONSTANT);
+    return Math.pow(Math.max(0, Math.min(1, left)), 3);
+  }
 
   /**
    * The yield stress that holds a grain at rest.

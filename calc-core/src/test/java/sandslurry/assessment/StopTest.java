@@ -206,7 +206,7 @@ class StopTest {
     FlushFlow supply = stop(weak).supply().orElseThrow();
     assertThat(supply.cleanM3ps()).isEmpty();
     assertThat(supply.loadedM3ps()).isEmpty();
-    assertThat(of(assess(weak), Topic.STOP, "flush").get(0).what()).contains("cannot clear");
+    assertThat(of(assess(weak), Topic.STOP, "flush").get(0).what()).contains("cannot start");
   }
 
   private static DesignDocument ram(String dwell) {

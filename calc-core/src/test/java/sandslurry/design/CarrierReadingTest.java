@@ -167,9 +167,9 @@ class CarrierReadingTest {
         .asString()
         .contains("at least 3 readings");
     assertThat(problems(readings("", "1 1.1", "10 3.1", "10 3.1"), ""))
-        .satisfiesExactlyInAnyOrder(
-            p -> assertThat(p).contains("stand in the table twice"),
-            p -> assertThat(p).contains("3 different shear rates"));
+        .singleElement()
+        .asString()
+        .contains("stand in the table twice");
     assertThat(problems(readings(", \"law\": \"Casson\"", "0 1.1", "10 -3", "100 9.8"), ""))
         .satisfiesExactlyInAnyOrder(
             p -> assertThat(p).startsWith("law"),

@@ -16,8 +16,7 @@ import sandslurry.correlation.Bound;
  * @param totalSolids dry matter over total mass, without sand; empty when not known
  * @param shearRates shear rates between which the rheology was measured; empty when it holds for
  *     all, or nothing is known
- * @param scatter factor, 1 or more, by which the consistency of another liquid of the same
- *     description may be less or more
+ * @param scatter how far another liquid of the same description may be thinner or thicker
  * @param notes what a reader of a result must know of the uncertainty of these values
  * @param excesses what lay outside the range of the measurements behind these values
  */
@@ -29,7 +28,7 @@ public record Carrier(
     double vapourPressurePa,
     OptionalDouble totalSolids,
     Optional<Bound> shearRates,
-    double scatter,
+    Scatter scatter,
     List<String> notes,
     List<Bound.Excess> excesses) {
   /**
@@ -49,9 +48,6 @@ public record Carrier(
               + vapourPressurePa
               + " Pa");
     }
-    if (!(scatter >= 1 && Double.isFinite(scatter))) {
-      throw new IllegalArgumentException("scatter is a factor of 1 or more but was " + scatter);
-    }
     if (totalSolids.isPresent()
         && !(totalSolids.getAsDouble() >= 0 && totalSolids.getAsDouble() < 1)) {
       throw new IllegalArgumentException(
@@ -61,22 +57,94 @@ public record Carrier(
     excesses = List.copyOf(excesses);
   }
 
+  /** Where the numbers of a rheology come from, which says how far they may be off. */
+  public enum Source {
+    /** A substance whose viscosity is known. */
+    KNOWN,
+    /** A table by the solids of the liquor. */
+    SOLIDS,
+    /** Numbers typed in by the user. */
+    TYPED,
+    /** A fit to readings of a viscometer. */
+    FITTED
+  }
+
   /**
-   * A carrier of the same description that is thicker or thinner: one end of the scatter.
+   * How far another liquid of the same description may be thinner or thicker.
    *
-   * @param factor every shear stress over that of this carrier
+   * @param source where the numbers come from
+   * @param factor every stress of the thicker liquid over that of the carrier, 1 or more
+   * @param thinner the thinner liquid
+   * @param thicker the thicker liquid, with a yield stress that the numbers may hide
+   */
+  public record Scatter(Source source, double factor, Rheology thinner, Rheology thicker) {
+    /** Beyond this a factor is none. */
+    private static final double NONE = 1 + 1e-6;
+
+    /** Checks the factor. */
+    public Scatter {
+      if (!(factor >= 1 && Double.isFinite(factor))) {
+        throw new IllegalArgumentException("scatter is a factor of 1 or more but was " + factor);
+      }
+    }
+
+    /**
+     * A liquid that is as it is described.
+     *
+     * @param rheology the liquid
+     * @return no scatter
+     */
+    public static Scatter none(Rheology rheology) {
+      return new Scatter(Source.KNOWN, 1, rheology, rheology);
+    }
+
+    /**
+     * A liquid whose every stress is known to a factor.
+     *
+     * @param source where the numbers come from
+     * @param rheology the liquid
+     * @param factor the factor, 1 or more
+     * @param hiddenYieldPa yield stress that the thicker liquid may have beside, 0 for none [Pa]
+     * @return the scatter
+     */
+    public static Scatter of(
+        Source source, Rheology rheology, double factor, double hiddenYieldPa) {
+      Rheology thicker = rheology.thickened(factor);
+      return new Scatter(
+          source,
+          factor,
+          rheology.thickened(1 / factor),
+          hiddenYieldPa > thicker.yieldStressPa()
+              ? new HerschelBulkley(hiddenYieldPa, thicker.consistency(), thicker.index())
+              : thicker);
+    }
+
+    /**
+     * Says whether there is any.
+     *
+     * @return true when the thinner and the thicker liquid differ from the carrier
+     */
+    public boolean matters() {
+      return factor > NONE;
+    }
+  }
+
+  /**
+   * A carrier of the same description with another rheology: one end of the scatter.
+   *
+   * @param other the rheology
    * @return the carrier, without scatter of its own
    */
-  public Carrier thickened(double factor) {
+  public Carrier of(Rheology other) {
     return new Carrier(
         description,
         temperatureK,
         densityKgM3,
-        rheology.thickened(factor),
+        other,
         vapourPressurePa,
         totalSolids,
         shearRates,
-        1,
+        Scatter.none(other),
         notes,
         excesses);
   }

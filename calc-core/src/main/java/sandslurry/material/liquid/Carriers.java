@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
+import sandslurry.material.liquid.Carrier.Scatter;
+import sandslurry.material.liquid.Carrier.Source;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -31,11 +33,32 @@ public final class Carriers {
   /** The most total solids for which a power law is still given. */
   public static final double HIGHEST_TOTAL_SOLIDS = 0.13;
 
+  /** What to do with a manure of more solids than those of the table. */
+  public static final String MEASURE_INSTEAD =
+      "the table of measured manures ends there. Have the manure measured with a vane or a wide"
+          + " rotating viscometer, at its temperature in the line, from 0.1 to 100 1/s, and give"
+          + " the carrier as readings, or as a rheology with its yield stress";
+
   /** Temperature at which the manures were measured [K]. */
   public static final double MEASURED_K = 308.15;
 
   /** Factor in K between farms, either way, at equal total solids; from memory, unverified. */
   public static final double FARM_SCATTER = 3;
+
+  /**
+   * Factor either way in every stress of a liquid whose numbers are typed in (common practice, no
+   * source): one sample, one viscometer, and who typed it knows no better.
+   */
+  public static final double TYPED_SCATTER = 1.1;
+
+  /** Yield stress that a thick manure may have at {@link #YIELD_SOLIDS} [Pa]. */
+  private static final double YIELD_PA = 30;
+
+  /** Solids of that manure. */
+  private static final double YIELD_SOLIDS = 0.12;
+
+  /** How steeply it rises with the solids: 1 Pa at 6 to 7 %, 5 to 30 Pa at 10 to 13 %. */
+  private static final double YIELD_POWER = 5.5;
 
   /** Density of dry manure solids [kg/m3]; from memory, unverified. */
   public static final double MANURE_SOLIDS_KG_M3 = 1450;
@@ -83,7 +106,7 @@ public final class Carriers {
         Water.vapourPressurePa(temperatureK),
         OptionalDouble.of(0),
         Optional.empty(),
-        1,
+        Scatter.none(new Newtonian(water.viscosityPaS())),
         List.of(),
         List.of());
   }
@@ -132,7 +155,9 @@ public final class Carriers {
         Water.vapourPressurePa(temperatureK),
         OptionalDouble.of(totalSolids),
         shearRates,
-        totalSolids > 0 ? FARM_SCATTER : 1,
+        totalSolids > 0
+            ? Scatter.of(Source.SOLIDS, rheology, FARM_SCATTER, hiddenYieldPa(totalSolids))
+            : Scatter.none(rheology),
         notes,
         excesses);
   }
@@ -153,7 +178,8 @@ public final class Carriers {
               + percent(HIGHEST_TOTAL_SOLIDS)
               + " but were "
               + (Double.isFinite(totalSolids) ? percent(totalSolids) : "" + totalSolids)
-              + ": thicker manure is no liquid whose power law was measured");
+              + ": "
+              + MEASURE_INSTEAD);
     }
     double waterViscosity = Water.viscosityPaS(temperatureK);
     if (!(totalSolids > 0)) {
@@ -167,6 +193,18 @@ public final class Carriers {
         (1 - t) * Math.log(low.consistency()) + t * Math.log(high.consistency());
     double index = (1 - t) * low.index() + t * high.index();
     return new PowerLaw(thinning * Math.exp(logConsistency), index);
+  }
+
+  /**
+   * Yield stress that manure of these solids may have and that the table, a power law, does not
+   * tell: about none below 4 %, of the order of 1 Pa at 6 to 8 %, 5 to 30 Pa at 10 to 13 % (from
+   * memory, unverified), as one power of the solids.
+   *
+   * @param totalSolids dry matter without sand over mass without sand, not negative
+   * @return 30 Pa (solids / 12 %)^5.5 [Pa]
+   */
+  public static double hiddenYieldPa(double totalSolids) {
+    return YIELD_PA * Math.pow(totalSolids / YIELD_SOLIDS, YIELD_POWER);
   }
 
   /** The first row with as much total solids or more; above the table its last. */
@@ -282,6 +320,37 @@ public final class Carriers {
   }
 
   /**
+   * A carrier whose density and flow curve were typed in, with what is known of the measurement.
+   *
+   * @param description what it is, in words
+   * @param temperatureK temperature [K]
+   * @param densityKgM3 density [kg/m3]
+   * @param rheology the law
+   * @param totalSolids dry matter without sand over mass without sand, if known
+   * @param shearRates shear rates between which it was measured, if known
+   * @param notes what a reader of a result must know of it
+   * @return the carrier, with the vapour pressure of water
+   */
+  public static Carrier measured(
+      String description,
+      double temperatureK,
+      double densityKgM3,
+      Rheology rheology,
+      OptionalDouble totalSolids,
+      Optional<Bound> shearRates,
+      List<String> notes) {
+    return measured(
+        description,
+        temperatureK,
+        densityKgM3,
+        rheology,
+        totalSolids,
+        shearRates,
+        Scatter.of(Source.TYPED, rheology, TYPED_SCATTER, 0),
+        notes);
+  }
+
+  /**
    * A carrier whose density and flow curve were measured, with what is known of the measurement.
    *
    * @param description what it is, in words
@@ -290,6 +359,7 @@ public final class Carriers {
    * @param rheology the law fitted to the measurement
    * @param totalSolids dry matter without sand over mass without sand, if known
    * @param shearRates shear rates between which it was measured, if known
+   * @param scatter how far it may be off
    * @param notes what a reader of a result must know of the fit
    * @return the carrier, with the vapour pressure of water
    */
@@ -300,6 +370,7 @@ public final class Carriers {
       Rheology rheology,
       OptionalDouble totalSolids,
       Optional<Bound> shearRates,
+      Scatter scatter,
       List<String> notes) {
     List<String> all = new ArrayList<>(notes);
     all.add("Density and rheology are as entered; the vapour pressure is that of water.");
@@ -311,7 +382,7 @@ public final class Carriers {
         Water.vapourPressurePa(temperatureK),
         totalSolids,
         shearRates,
-        1,
+        scatter,
         all,
         List.of());
   }

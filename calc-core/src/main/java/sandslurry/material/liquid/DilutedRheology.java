@@ -43,14 +43,14 @@ public final class DilutedRheology {
       return undiluted;
     }
     double temperatureK = undiluted.temperatureK();
-    Carrier table = Carriers.manure(totalSolids, temperatureK);
-    boolean fromTable = undiluted.scatter() > 1;
+    Carrier table = Carriers.manure(ofTable(totalSolids), temperatureK);
+    boolean fromTable = undiluted.scatter().source() == Carrier.Source.SOLIDS;
     Rheology rheology =
         fromTable
             ? table.rheology()
             : scaled(
                 undiluted.rheology(),
-                Carriers.manure(before, temperatureK).rheology(),
+                Carriers.manureRheology(ofTable(before), temperatureK),
                 table.rheology(),
                 totalSolids / before);
     return new Carrier(
@@ -61,9 +61,14 @@ public final class DilutedRheology {
         undiluted.vapourPressurePa(),
         OptionalDouble.of(totalSolids),
         fromTable ? table.shearRates() : Optional.empty(),
-        fromTable ? table.scatter() : 1,
+        fromTable ? table.scatter() : Carrier.Scatter.none(rheology),
         List.of(),
         List.of());
+  }
+
+  /** A liquor thicker than those of the table is followed as if it had the most solids of it. */
+  private static double ofTable(double totalSolids) {
+    return Math.min(totalSolids, Carriers.HIGHEST_TOTAL_SOLIDS);
   }
 
   /**

@@ -47,6 +47,21 @@ public final class RheogramFit {
   private static final double ROUNDING = 1e-12;
   private static final double NO_YIELD_STRESS = 1e-6;
 
+  /** So many standard errors either way are taken for the scatter. */
+  private static final double ERRORS = 2;
+
+  /** A fit with an error in its yield stress has a scatter, however small. */
+  private static final double LEAST_SCATTER = 1.001;
+
+  /** No fit is taken to be off by a greater factor than manures of equal solids are. */
+  private static final double MOST_SCATTER = Carriers.FARM_SCATTER;
+
+  /** Flow index of a liquor of which one shear rate is known: that of thick manure. */
+  private static final double ASSUMED_INDEX = 0.4;
+
+  /** Yield stress over the stress at that rate, for the law with one. */
+  private static final double ASSUMED_YIELD_SHARE = 0.5;
+
   /** What the readings are believed to be equally good in. */
   public enum Weighting {
     /** Every reading has the same error in pascals: a viscometer on one torque range. */
@@ -97,16 +112,19 @@ public final class RheogramFit {
   }
 
   private final List<ViscometerReading> readings;
+  private final Weighting weighting;
   private final List<Candidate> candidates;
   private final List<Candidate> equallyGood;
   private final List<String> warnings;
 
   private RheogramFit(
       List<ViscometerReading> readings,
+      Weighting weighting,
       List<Candidate> candidates,
       List<Candidate> equallyGood,
       List<String> warnings) {
     this.readings = List.copyOf(readings);
+    this.weighting = weighting;
     this.candidates = List.copyOf(candidates);
     this.equallyGood = List.copyOf(equallyGood);
     this.warnings = List.copyOf(warnings);
@@ -124,7 +142,6 @@ public final class RheogramFit {
       problems.add("a fit needs at least 3 readings but has " + readings.size());
     }
     Set<ViscometerReading> seen = new HashSet<>();
-    Set<Double> rates = new HashSet<>();
     for (int i = 0; i < readings.size(); i++) {
       ViscometerReading reading = readings.get(i);
       String where = "reading " + (i + 1) + ": ";
@@ -144,10 +161,6 @@ public final class RheogramFit {
                 + reading.shearStressPa()
                 + " Pa");
       }
-      rates.add(reading.shearRatePs());
-    }
-    if (readings.size() >= LEAST_READINGS && rates.size() < LEAST_READINGS) {
-      problems.add("a fit needs at least 3 different shear rates but has " + rates.size());
     }
     return List.copyOf(problems);
   }
@@ -168,9 +181,20 @@ public final class RheogramFit {
     Table table = new Table(readings, weighting);
     List<Candidate> candidates = new ArrayList<>();
     candidates.add(newtonian(table));
-    candidates.add(powerLaw(table));
-    candidates.add(bingham(table));
-    candidates.add(herschelBulkley(table));
+    if (table.rates() > 1) {
+      candidates.add(powerLaw(table));
+      candidates.add(bingham(table));
+      candidates.add(herschelBulkley(table));
+    } else {
+      candidates.add(assumed("power law", table, 0, List.of("K", "n"), List.of("Pa.s^n", "")));
+      candidates.add(
+          assumed(
+              "Herschel-Bulkley",
+              table,
+              ASSUMED_YIELD_SHARE,
+              List.of("tau_y", "K", "n"),
+              List.of("Pa", "Pa.s^n", "")));
+    }
     candidates.sort(
         Comparator.comparingDouble(Candidate::criterion)
             .thenComparingInt(candidate -> candidate.parameters().size()));
@@ -179,7 +203,8 @@ public final class RheogramFit {
             .filter(other -> other.rheology().isPresent())
             .filter(other -> other == candidates.get(0) || table.equal(candidates.get(0), other))
             .toList();
-    return new RheogramFit(readings, candidates, equallyGood, warnings(table, equallyGood));
+    return new RheogramFit(
+        readings, weighting, candidates, equallyGood, warnings(table, equallyGood));
   }
 
   /**
@@ -240,6 +265,71 @@ public final class RheogramFit {
         readings.stream().mapToDouble(ViscometerReading::shearRatePs).max().orElseThrow());
   }
 
+  /**
+   * How far a fitted law may be off: two standard errors of its stress at the shear rate where they
+   * are greatest beside the stress. The thinner end of a law with a yield stress has two standard
+   * errors of it less; the thicker end of a law without one has two standard errors of the yield
+   * stress that a straight line in the power of its shear rate would show, for a yield stress that
+   * the fit has thrown away may be there all the same.
+   *
+   * @param candidate a law that the readings support
+   * @return the scatter
+   */
+  public Carrier.Scatter scatter(Candidate candidate) {
+    Rheology law = candidate.rheology().orElseThrow();
+    double relative = 0;
+    for (ViscometerReading reading : readings) {
+      relative = Math.max(relative, relativeError(candidate, law, reading.shearRatePs()));
+    }
+    double factor = Math.min(MOST_SCATTER, 1 + ERRORS * relative);
+    double error = yieldError(candidate, law);
+    double least = Math.max(0, law.yieldStressPa() - ERRORS * error) / factor;
+    double most = (law.yieldStressPa() + ERRORS * error) * factor;
+    // A law through readings without error has no scatter, whatever rounding leaves.
+    if (error < NO_YIELD_STRESS * law.shearStressPa(shearRates().high())) {
+      return Carrier.Scatter.of(Carrier.Source.FITTED, law, factor, 0);
+    }
+    return new Carrier.Scatter(
+        Carrier.Source.FITTED,
+        Math.max(factor, LEAST_SCATTER),
+        new HerschelBulkley(least, law.consistency() / factor, law.index()),
+        new HerschelBulkley(most, law.consistency() * factor, law.index()));
+  }
+
+  private static double relativeError(Candidate candidate, Rheology law, double shearRatePs) {
+    double power = Math.pow(shearRatePs, law.index());
+    double variance = 0;
+    for (int i = 0; i < candidate.parameters().size(); i++) {
+      for (int j = 0; j < candidate.parameters().size(); j++) {
+        variance +=
+            slope(candidate.parameters().get(i).symbol(), law, shearRatePs, power)
+                * slope(candidate.parameters().get(j).symbol(), law, shearRatePs, power)
+                * candidate.covariance().get(i).get(j);
+      }
+    }
+    return Math.sqrt(Math.max(0, variance)) / law.shearStressPa(shearRatePs);
+  }
+
+  /** How the stress changes with a parameter. */
+  private static double slope(String symbol, Rheology law, double shearRatePs, double power) {
+    return switch (symbol) {
+      case "tau_y" -> 1;
+      case "n" -> law.consistency() * power * Math.log(shearRatePs);
+      default -> power;
+    };
+  }
+
+  /** Standard error of the yield stress, or of the one that a law without it might have had. */
+  private double yieldError(Candidate candidate, Rheology law) {
+    for (Parameter parameter : candidate.parameters()) {
+      if (parameter.symbol().equals("tau_y")) {
+        return parameter.standardError();
+      }
+    }
+    Table table = new Table(readings, weighting);
+    return table.rates() > 1 && table.size() > 2 ? table.interceptError(law.index()) : 0;
+  }
+
   private static Candidate newtonian(Table table) {
     double viscosity = table.sum((x, y) -> x * y) / table.sum((x, y) -> x * x);
     return candidate(
@@ -292,8 +382,9 @@ public final class RheogramFit {
 
   private static Candidate herschelBulkley(Table table) {
     String name = "Herschel-Bulkley";
-    if (table.size() <= LEAST_READINGS) {
-      return unsupported(name, "three parameters need at least 4 readings");
+    if (table.size() <= LEAST_READINGS || table.rates() < LEAST_READINGS) {
+      return unsupported(
+          name, "three parameters need at least 4 readings at 3 different shear rates");
     }
     // For a given n the law is a straight line in γ̇ⁿ: the best n of a coarse net starts the
     // search.
@@ -360,6 +451,51 @@ public final class RheogramFit {
         "");
   }
 
+  /**
+   * A law through readings that all lie on one shear rate, which tell its stress there and nothing
+   * of its shape: that is assumed.
+   */
+  private static Candidate assumed(
+      String name, Table table, double yieldShare, List<String> symbols, List<String> units) {
+    double rate = table.lowestRate();
+    double weight = table.sum((x, y) -> 1);
+    double stress = table.sum((x, y) -> y) / weight;
+    double consistency = (1 - yieldShare) * stress / Math.pow(rate, ASSUMED_INDEX);
+    double variance =
+        table.sum((x, y) -> (y - stress) * (y - stress)) / (table.size() - 1) / weight;
+    double relative = Math.sqrt(variance) / stress;
+    List<Double> values = new ArrayList<>(List.of(consistency, ASSUMED_INDEX));
+    List<Double> errors = new ArrayList<>(List.of(relative * consistency, 0.0));
+    if (yieldShare > 0) {
+      values.add(0, yieldShare * stress);
+      errors.add(0, relative * yieldShare * stress);
+    }
+    List<Parameter> parameters = new ArrayList<>();
+    List<List<Double>> covariance = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      parameters.add(new Parameter(symbols.get(i), units.get(i), values.get(i), errors.get(i)));
+      List<Double> row = new ArrayList<>();
+      for (int j = 0; j < values.size(); j++) {
+        row.add(errors.get(i) * errors.get(j));
+      }
+      covariance.add(row);
+    }
+    List<Double> residuals = Arrays.stream(table.stresses).map(y -> y - stress).boxed().toList();
+    double squares = residuals.stream().mapToDouble(r -> r * r).sum();
+    return new Candidate(
+        name,
+        Optional.of(
+            yieldShare > 0
+                ? new HerschelBulkley(yieldShare * stress, consistency, ASSUMED_INDEX)
+                : new PowerLaw(consistency, ASSUMED_INDEX)),
+        parameters,
+        covariance,
+        residuals,
+        Math.sqrt(squares / table.size()),
+        newtonian(table).criterion(),
+        "");
+  }
+
   private static Candidate unsupported(String name, String reason) {
     return new Candidate(
         name,
@@ -376,6 +512,18 @@ public final class RheogramFit {
     List<String> warnings = new ArrayList<>();
     Candidate best = equallyGood.get(0);
     Rheology law = best.rheology().orElseThrow();
+    if (table.rates() == 1) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "All readings lie on one shear rate, %.3g 1/s: they tell the stress there and nothing"
+                  + " of the shape of the curve. A liquid without a flow index, one of index %.2g"
+                  + " and one with half of that stress as its yield stress are all tried. Take"
+                  + " readings at 6 rates from 0.1 to 100 1/s.",
+              table.lowestRate(),
+              ASSUMED_INDEX));
+      return warnings;
+    }
     if (table.size() < ENOUGH_TO_RANK) {
       warnings.add(
           "Only "
@@ -478,6 +626,20 @@ public final class RheogramFit {
       return rates.length;
     }
 
+    /** Different shear rates. */
+    long rates() {
+      return Arrays.stream(rates).distinct().count();
+    }
+
+    /** Standard error of the intercept of {@link #line}. */
+    double interceptError(double index) {
+      double weight = sum((x, y) -> 1);
+      double first = sum((x, y) -> Math.pow(x, index));
+      double second = sum((x, y) -> Math.pow(x, 2 * index));
+      double variance = line(index).sumOfSquares() / (size() - 2);
+      return Math.sqrt(variance * second / (weight * second - first * first));
+    }
+
     double lowestRate() {
       return Arrays.stream(rates).min().orElseThrow();
     }
@@ -527,6 +689,9 @@ public final class RheogramFit {
     }
 
     boolean equal(Candidate best, Candidate other) {
+      if (rates() == 1) {
+        return true;
+      }
       return size() < ENOUGH_TO_RANK
           ? other.criterion() < EQUAL_DEVIATIONS * best.criterion()
           : other.criterion() - best.criterion() < EQUAL_CRITERIA;

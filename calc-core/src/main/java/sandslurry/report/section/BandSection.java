@@ -11,6 +11,7 @@ import sandslurry.assessment.LineState;
 import sandslurry.assessment.PumpResult;
 import sandslurry.assessment.RunState;
 import sandslurry.design.Design;
+import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 
@@ -27,18 +28,18 @@ final class BandSection extends SectionWriter {
 
   static List<Block> of(Assessment assessment) {
     BandSection section = new BandSection(assessment);
-    assessment.band().ifPresent(section::band);
+    // A table by solids is off by a factor; of numbers and readings the findings tell what matters.
+    assessment
+        .band()
+        .filter(band -> band.scatter().source() == Carrier.Source.SOLIDS)
+        .ifPresent(section::band);
     return section.blocks();
   }
 
   /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
   private void band(Assessment.Band band) {
     heading(1, "Thinner and thicker liquid");
-    paragraph(
-        "Liquors of the same solids differ between farms by a factor of about "
-            + plain(band.factor())
-            + " either way in viscosity (from memory, unverified). The same design with the thinner"
-            + " and the thicker liquor:");
+    paragraph(band.words() + " The same design with the thinner and the thicker liquor:");
     List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
     List<List<String>> rows = new ArrayList<>();
     assessment

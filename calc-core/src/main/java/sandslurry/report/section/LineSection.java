@@ -15,6 +15,7 @@ import sandslurry.assessment.ModelValue;
 import sandslurry.assessment.RunState;
 import sandslurry.design.Design;
 import sandslurry.design.RouteSpec;
+import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
@@ -340,10 +341,10 @@ final class LineSection extends SectionWriter {
             + " A caution in turbulent flow above the required velocity means that the liquid is"
             + " still too thick for the published range of every governing correlation. Between"
             + " thick enough to hold the sand and thin enough to carry it, sand settles. "
-            + (assessment.carrier().scatter() > 1
+            + (assessment.carrier().scatter().source() == Carrier.Source.SOLIDS
                 ? "The curve holds for the liquor as described; between farms its viscosity differs"
                     + " by a factor of about "
-                    + plain(assessment.carrier().scatter())
+                    + plain(assessment.carrier().scatter().factor())
                     + ". Measure yours before you rely on a row."
                 : "How a measured viscosity falls with dilution is an assumption of this program."
                     + " Measure the diluted liquor before you rely on a row."));

@@ -1,19 +1,19 @@
 package sandslurry.transport.bed;
 
-import java.util.ArrayList;
 import java.util.List;
-import sandslurry.correlation.Physics;
+import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.HinderedSettling;
 import sandslurry.settling.SettlingVelocityModel;
 import sandslurry.settling.ShearSettling;
+import sandslurry.settling.StaticSuspension;
 import sandslurry.transport.friction.LaminarPipeFlow;
 
 /**
- * What becomes of sand in laminar flow, where no turbulence lifts it: how much of it reaches the
- * floor of a line before the outlet, and what pressure gradient drags the bed along.
+ * How much of the sand of a line does not stay afloat in laminar flow, where no turbulence lifts
+ * it: the sum over the classes of the sand.
  *
  * <p><b>Share that reaches the floor.</b> Grains enter spread evenly and fall at a constant speed w
  * while the liquid carries them. Over a vertical strip of the pipe the flow that loses its grains
@@ -28,73 +28,69 @@ import sandslurry.transport.friction.LaminarPipeFlow;
  * <p>L horizontal length [m]; V mean velocity [m/s]; D bore [m]. The second is the loss of dust in
  * laminar flow through a tube of Fuchs (1964) and Pich (1972), Journal of Aerosol Science 3:351-361
  * (from memory, unverified; both are derived here and checked by quadrature). A liquid that thins
- * with shear or has a plug lies between them. Plug flow loses more and is the one used.
+ * with shear or has a plug lies between them. Plug flow loses more and is the one used, with the
+ * fastest fall under the shear at the wall.
+ *
+ * <p><b>The plug core is left out.</b> Sand in the core, which nothing shears, sinks only where the
+ * yield stress does not hold the grain: at the velocity at rest in a liquid whose yield stress is
+ * so much less that it holds the grain by the greatest constant of {@link StaticSuspension}; 0 for
+ * grains that are held. So of a class no more reaches the floor than what travels outside the plug,
+ * P of the flow being in it, and what sinks out of the core, a pipe of the bore of the plug:
+ *
+ * <pre>share = min(s, 1 − P + P · s_core)</pre>
+ *
+ * <p><b>Share that sinks back.</b> Where a run climbs at θ, a grain goes back to its foot where the
+ * liquid rises more slowly than the grain sinks along the pipe, u(r) &lt; w sin θ: the share of the
+ * flow in that layer at the wall, (w sin θ/2V)² in parabolic flow.
  *
  * <p>It is an ideal estimate: no mixing at bends within a run, the same settling speed everywhere,
- * no bed that narrows the pipe, no grain lifted again. Each run starts mixed. In a steep or
- * vertical run nothing falls to a floor: give it no horizontal length.
- *
- * <p><b>A sliding bed.</b> Tests of coarse sand in laminar flow moved a bed on only above a
- * pressure gradient of 1 to 2 kPa/m, more for grains above 1 mm (rule of thumb after A. D. Thomas,
- * Cooke 2002 and Gillies and others 1999 and 2007; from memory, unverified, no open text of it was
- * found). The balance of forces on a bed after Wilson (1970),
- *
- * <pre>dp/dx (A + S D/4) = μs g (ρs − ρ) Cb (D²/2)(sin β − β cos β)</pre>
- *
- * <p>with A its cross-section, S the width of its surface, on which the mean wall stress D/4·dp/dx
- * is taken to act, β half the angle that the bed subtends, μs sliding friction, Cb volume fraction
- * of sand in the bed, gives the same order: 0.5 to 2 kPa/m for quartz beds whose depth is 5 to 30 %
- * of a bore of 154 mm.
+ * no bed that narrows the pipe, no grain lifted again. Each run starts mixed, but nothing gets out
+ * of the plug or into it from run to run.
  */
 public final class LaminarTransport {
-  /** Least pressure gradient of the rule of thumb at which a bed was seen to slide [Pa/m]. */
-  public static final double SLIDING_GRADIENT_LOW_PAPM = 1000;
-
-  /** Pressure gradient of the rule of thumb from which a bed of sand up to 1 mm slides [Pa/m]. */
-  public static final double SLIDING_GRADIENT_HIGH_PAPM = 2000;
-
   /**
    * Liquid that thins with shear lets sand fall fastest by the first, other liquid by the second.
    */
   private static final List<ShearSettling.Assumption> FAST =
       List.of(ShearSettling.Assumption.FASTEST, ShearSettling.Assumption.DESIGN);
 
+  /** Greatest constant at which the law of settling at rest lets a grain stand, Stokes' 1/18. */
+  private static final double AT_REST_CONSTANT = 1.0 / 18;
+
   private LaminarTransport() {}
+
+  /**
+   * A class of the sand.
+   *
+   * @param grain its grain
+   * @param massShare its mass over that of all sand
+   */
+  public record Part(Grain grain, double massShare) {}
 
   /**
    * A stretch of a line with one bore.
    *
    * @param bore the pipe
-   * @param horizontalLengthM horizontal projection of its length, 0 for a riser [m]
+   * @param lengthM its length [m]
+   * @param angleRad its slope in the direction of flow, upward positive [rad]
    */
-  public record Run(Bore bore, double horizontalLengthM) {
+  public record Run(Bore bore, double lengthM, double angleRad) {
     /** Checks that the length is not negative. */
     public Run {
-      if (!(horizontalLengthM >= 0 && Double.isFinite(horizontalLengthM))) {
+      if (!(lengthM >= 0 && Double.isFinite(lengthM)) || !(Math.abs(angleRad) <= Math.PI / 2)) {
         throw new IllegalArgumentException(
-            "the length must be >= 0 but was " + horizontalLengthM + " m");
+            "a run needs a length >= 0 and a slope up to the vertical but has "
+                + lengthM
+                + " m and "
+                + angleRad
+                + " rad");
       }
     }
-  }
 
-  /**
-   * What a run does to the sand of one size that enters it.
-   *
-   * @param velocityMps mean velocity [m/s]
-   * @param shearRatePs shear rate at the wall in laminar flow, the greatest of the section [1/s]
-   * @param settlingMps fastest settling velocity under shear, hindered [m/s]
-   * @param residenceTimeS length over velocity [s]
-   * @param share share of the sand entering the run that reaches its floor
-   * @param shareOfInflow share of the sand entering the line that has reached the floor up to the
-   *     end of this run
-   */
-  public record RunDeposit(
-      double velocityMps,
-      double shearRatePs,
-      double settlingMps,
-      double residenceTimeS,
-      double share,
-      double shareOfInflow) {}
+    private double horizontalM() {
+      return lengthM * Math.cos(angleRad);
+    }
+  }
 
   /**
    * Share of the sand that reaches the floor in plug flow: the greater, used value.
@@ -132,10 +128,101 @@ public final class LaminarTransport {
   }
 
   /**
-   * Sand of one size along a line in laminar flow, on the side of more sand on the floor: all of it
-   * falls as fast as at the wall, where the liquid is sheared most.
+   * Share of the flow of a climbing pipe in which the liquid rises more slowly than a grain sinks.
+   *
+   * @param flow the laminar flow
+   * @param sinkingMps velocity of the grain against the liquid, along the pipe; not negative [m/s]
+   * @return the share, 0 to 1; 1 where the grain outruns the fastest liquid
+   */
+  public static double sinkingBackShare(LaminarPipeFlow flow, double sinkingMps) {
+    if (!(sinkingMps >= 0)) {
+      throw new IllegalArgumentException(
+          "a grain sinks at a velocity >= 0 but was " + sinkingMps + " m/s");
+    }
+    double plug = flow.velocityMps(0.0);
+    if (sinkingMps >= plug) {
+      return 1;
+    }
+    // From the edge of the plug, y = 0, to the wall, y = 1, the velocity is plug (1 - y^m).
+    double m = (flow.rheology().index() + 1) / flow.rheology().index();
+    double core = flow.plugRadiusRatio();
+    double sheared = 1 - core;
+    double y = Math.pow(1 - sinkingMps / plug, 1 / m);
+    double narrow = 1 - y - (1 - Math.pow(y, m + 1)) / (m + 1);
+    double wide = (1 - y * y) / 2 - (1 - Math.pow(y, m + 2)) / (m + 2);
+    double layer = 2 * plug * sheared * (core * narrow + sheared * wide) / flow.velocityMps();
+    return Math.max(0, Math.min(1, layer));
+  }
+
+  /**
+   * Fastest fall of a grain under the shear at the wall, hindered by the rest of the sand.
    *
    * @param grain the grain
+   * @param volumeFraction volume of all sand over volume of mixture
+   * @param densityKgM3 density of the liquid [kg/m3]
+   * @param flow the laminar flow
+   * @param model a settling law for Newtonian liquids
+   * @param crowd a law of hindered settling
+   * @return velocity [m/s]
+   */
+  public static double shearedFallMps(
+      Grain grain,
+      double volumeFraction,
+      double densityKgM3,
+      LaminarPipeFlow flow,
+      SettlingVelocityModel model,
+      HinderedSettling crowd) {
+    double fastest = 0;
+    for (ShearSettling.Assumption assumption : FAST) {
+      fastest =
+          Math.max(
+              fastest,
+              ShearSettling.shearedHindered(
+                      grain,
+                      flow.rheology(),
+                      densityKgM3,
+                      flow.wallShearRatePs(),
+                      volumeFraction,
+                      assumption,
+                      model,
+                      crowd)
+                  .value());
+    }
+    return fastest;
+  }
+
+  /**
+   * Fall of a grain in the plug core.
+   *
+   * @param grain the grain
+   * @param rheology the liquid
+   * @param densityKgM3 its density [kg/m3]
+   * @param model a settling law for Newtonian liquids
+   * @return velocity, 0 when the yield stress surely holds the grain [m/s]
+   */
+  public static double coreFallMps(
+      Grain grain, Rheology rheology, double densityKgM3, SettlingVelocityModel model) {
+    double needed =
+        StaticSuspension.neededYieldStressPa(
+            grain, densityKgM3, StaticSuspension.GREATEST_CONSTANT);
+    if (rheology.yieldStressPa() >= needed) {
+      return 0;
+    }
+    double credited =
+        rheology.yieldStressPa() * AT_REST_CONSTANT / StaticSuspension.GREATEST_CONSTANT;
+    return ShearSettling.atRest(
+            grain,
+            new HerschelBulkley(credited, rheology.consistency(), rheology.index()),
+            densityKgM3,
+            model)
+        .value();
+  }
+
+  /**
+   * Share of the sand of a line that reaches its floor, or the foot of a climbing run, before the
+   * outlet.
+   *
+   * @param sand the classes of the sand
    * @param volumeFraction volume of all sand over volume of mixture
    * @param rheology the liquid
    * @param densityKgM3 its density [kg/m3]
@@ -143,10 +230,10 @@ public final class LaminarTransport {
    * @param runs the runs from pump to outlet
    * @param model a settling law for Newtonian liquids
    * @param crowd a law of hindered settling
-   * @return what each run does, in order
+   * @return the share, 0 to 1
    */
-  public static List<RunDeposit> alongLine(
-      Grain grain,
+  public static double floorShare(
+      List<Part> sand,
       double volumeFraction,
       Rheology rheology,
       double densityKgM3,
@@ -157,82 +244,46 @@ public final class LaminarTransport {
     if (!(flowM3ps > 0 && Double.isFinite(flowM3ps))) {
       throw new IllegalArgumentException("the flow must be > 0 but was " + flowM3ps + " m3/s");
     }
-    List<RunDeposit> deposits = new ArrayList<>();
-    double afloat = 1;
-    for (Run run : runs) {
-      double velocity = run.bore().velocityMps(flowM3ps);
-      double shearRate =
-          LaminarPipeFlow.at(rheology, run.bore().diameterM(), velocity).wallShearRatePs();
-      double settling = 0;
-      for (ShearSettling.Assumption assumption : FAST) {
-        settling =
-            Math.max(
-                settling,
-                ShearSettling.shearedHindered(
-                        grain,
-                        rheology,
-                        densityKgM3,
-                        shearRate,
-                        volumeFraction,
-                        assumption,
-                        model,
-                        crowd)
-                    .value());
-      }
-      double length = run.horizontalLengthM();
-      double share = floorShare(settling, length, run.bore(), velocity);
-      afloat *= 1 - share;
-      deposits.add(
-          new RunDeposit(velocity, shearRate, settling, length / velocity, share, 1 - afloat));
+    List<LaminarPipeFlow> flows =
+        runs.stream()
+            .map(
+                run ->
+                    LaminarPipeFlow.at(
+                        rheology, run.bore().diameterM(), run.bore().velocityMps(flowM3ps)))
+            .toList();
+    double outside = 0;
+    for (LaminarPipeFlow flow : flows) {
+      outside = Math.max(outside, 1 - flow.plugFlowShare());
     }
-    return List.copyOf(deposits);
+    double total = 0;
+    for (Part part : sand) {
+      double core = outside < 1 ? coreFallMps(part.grain(), rheology, densityKgM3, model) : 0;
+      double afloat = 1;
+      double inPlug = 1;
+      for (int i = 0; i < runs.size(); i++) {
+        Run run = runs.get(i);
+        LaminarPipeFlow flow = flows.get(i);
+        double fall = shearedFallMps(part.grain(), volumeFraction, densityKgM3, flow, model, crowd);
+        afloat *= 1 - floorShare(fall, run.horizontalM(), run.bore(), flow.velocityMps());
+        afloat *= 1 - sinkingBackShare(flow, fall * Math.max(0, Math.sin(run.angleRad())));
+        if (core > 0) {
+          inPlug *= 1 - lostFromCore(core, run, flow);
+        }
+      }
+      double sinks = Math.min(1 - afloat, outside + (1 - outside) * (1 - inPlug));
+      total += part.massShare() * sinks;
+    }
+    return Math.min(1, total);
   }
 
-  /**
-   * Pressure gradient that slides a bed, by the balance of forces.
-   *
-   * @param bore the pipe
-   * @param depthShare depth of the bed over bore, above 0 to 1 [-]
-   * @param sandDensityKgM3 density of the mineral [kg/m3]
-   * @param liquidDensityKgM3 density of the liquid [kg/m3]
-   * @param slidingFriction μs; 0.4 for sand on steel or plastic (common practice, no source)
-   * @param bedConcentration volume fraction of sand in the bed, about 0.6
-   * @return pressure gradient; for a full pipe 2 μs g (ρs − ρ) Cb [Pa/m]
-   */
-  public static double slidingGradientPaPm(
-      Bore bore,
-      double depthShare,
-      double sandDensityKgM3,
-      double liquidDensityKgM3,
-      double slidingFriction,
-      double bedConcentration) {
-    if (!(depthShare > 0 && depthShare <= 1)
-        || !(sandDensityKgM3 > liquidDensityKgM3 && liquidDensityKgM3 > 0)
-        || !(slidingFriction > 0)
-        || !(bedConcentration > 0 && bedConcentration < 1)) {
-      throw new IllegalArgumentException(
-          "a sliding bed needs a depth of 0 to 1 bore, sand denser than the liquid, friction > 0"
-              + " and a concentration of 0 to 1 but has "
-              + List.of(
-                  depthShare,
-                  sandDensityKgM3,
-                  liquidDensityKgM3,
-                  slidingFriction,
-                  bedConcentration));
+  /** What sinks out of the plug, as out of a pipe of its bore that flows evenly. */
+  private static double lostFromCore(double fallMps, Run run, LaminarPipeFlow flow) {
+    double bore = flow.plugRadiusRatio() * run.bore().diameterM();
+    double plug = flow.velocityMps(0.0);
+    if (!(bore > 0) || fallMps * Math.max(0, Math.sin(run.angleRad())) >= plug) {
+      return 1;
     }
-    double diameter = bore.diameterM();
-    double angle = Math.acos(1 - 2 * depthShare);
-    double area = diameter * diameter / 4 * (angle - Math.sin(angle) * Math.cos(angle));
-    double surface = diameter * Math.sin(angle);
-    double normal =
-        Physics.GRAVITY
-            * (sandDensityKgM3 - liquidDensityKgM3)
-            * bedConcentration
-            * diameter
-            * diameter
-            / 2
-            * (Math.sin(angle) - angle * Math.cos(angle));
-    return slidingFriction * normal / (area + surface * diameter / 4);
+    return floorShare(fallMps, run.horizontalM(), new Bore(bore, 0), plug);
   }
 
   private static double fallOverBore(

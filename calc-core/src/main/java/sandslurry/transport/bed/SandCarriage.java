@@ -10,27 +10,30 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /**
- * What carries the sand through a line of a non-Newtonian liquid, if anything does, and the numbers
- * that the judgement rests on.
+ * What carries the sand through a line of a liquid that may be thick, if anything does, and the
+ * numbers that the judgement rests on.
  *
  * <p>The judgement errs to the side of a bed. Turbulence counts only above every criterion of
- * transition. The yield stress counts in laminar flow only if all of this holds:
+ * transition. Below, the share of the sand that reaches the floor (or, in a climbing run, sinks
+ * back to its foot) decides, {@link LaminarTransport}:
  *
  * <ol>
- *   <li>the flow is surely laminar, so that the middle of the pipe moves as an unsheared plug;
- *   <li>the yield stress holds the coarsest grain that counts by the greatest constant of the
- *       experiments ({@link StaticSuspension#GREATEST_CONSTANT}); what is coarser than that grain
- *       sinks through the plug, so no more of it than is tolerated on the floor may be left out;
- *   <li>the sand that can reach the floor is a tolerated share of all sand. Only sand outside the
- *       plug is sheared and falls; so that share is at most the share of the flow outside the plug,
- *       and at most the share that falls to the floor in the length of the line.
- *   <li>the pressure gradient slides along what does reach the floor, by the rule of thumb of
- *       {@link LaminarTransport}: a share however small fills a pipe in time if it stays.
+ *   <li>More than is tolerated: the sand moves as a <b>sliding bed</b> if the pressure gradient
+ *       over every bed up to the one that forms moves that bed ({@link SlidingBed}); otherwise it
+ *       deposits.
+ *   <li>No more than is tolerated, with a margin of {@value #FLOOR_MARGIN} (twice the mean error of
+ *       settling formulas, 12 %, Sadat-Helbar and others 2009): <b>carried by the yield stress</b>,
+ *       if the flow is surely laminar, the yield stress holds the coarsest grain that counts by the
+ *       greatest constant of the experiments, a plug of {@value #LEAST_PLUG} of the bore or more
+ *       exists to hold it (a choice of this calculator, no source) and the gradient slides along
+ *       what does reach the floor: a share however small fills a pipe in time if it stays.
+ *   <li>Anything between is <b>slow to settle</b>: nothing but the time of passage keeps the sand
+ *       up.
  * </ol>
  *
- * <p>A yield stress that holds the sand at rest does not by itself pass a line. Wall slip and a
- * plug that stiffens with rest are not credited. Sand that reaches the floor stays there and
- * gathers with every hour of running, unless the pressure gradient slides the bed.
+ * <p>A climbing run deposits when its coarsest grains sink as fast as the mixture rises, and is not
+ * carried unless it rises {@value #RISE_MARGIN} times as fast (a choice of this calculator, no
+ * source). Wall slip is not credited.
  *
  * @param support what carries the sand
  * @param velocityMps mean velocity [m/s]
@@ -41,9 +44,13 @@ import sandslurry.units.UnitSystem;
  * @param yieldStressPa yield stress of the liquid [Pa]
  * @param neededYieldStressPa yield stress that surely holds the coarse grain at rest [Pa]
  * @param outsidePlugShare share of the flow that is sheared
- * @param floorShare greatest share of the sand that reaches the floor before the outlet
+ * @param floorShare share of the sand that reaches the floor before the outlet without eddies
  * @param toleratedShare share of the sand that may do so
  * @param pressureGradientPaPm pressure gradient of the liquid [Pa/m]
+ * @param bedShare area of the bed that forms over that of the section
+ * @param slideDemand gradient that moves the bed over that which there is; at 1 or less it slides
+ * @param riseDemand velocity at which the coarsest grains sink along the run over that of the flow;
+ *     0 where it does not climb
  */
 public record SandCarriage(
     Support support,
@@ -57,18 +64,34 @@ public record SandCarriage(
     double outsidePlugShare,
     double floorShare,
     double toleratedShare,
-    double pressureGradientPaPm) {
+    double pressureGradientPaPm,
+    double bedShare,
+    double slideDemand,
+    double riseDemand) {
 
   /** A share of the sand that may reach the floor: a choice of this calculator, no source. */
   public static final double DEFAULT_TOLERATED_SHARE = 0.01;
 
+  /** Tolerated share over the greatest share of a line that is carried by its yield stress. */
+  public static final double FLOOR_MARGIN = 1.25;
+
+  /** Velocity of a climbing run over that at which its coarsest grains sink. */
+  public static final double RISE_MARGIN = 2;
+
+  /** Least plug over bore of a line that is carried by its yield stress. */
+  public static final double LEAST_PLUG = 0.1;
+
   /** What carries the sand. */
   public enum Support {
-    /** The liquid is so stiff that it moves as a plug and holds the sand. */
+    /** The liquid is so stiff that it holds the sand in a plug and lets little sink beside it. */
     CARRIED_BY_YIELD_STRESS("carried by the yield stress"),
     /** The flow is turbulent and faster than the deposition velocity. */
     CARRIED_BY_TURBULENCE("carried by turbulence"),
-    /** Neither: the flow is laminar or in transition, and sand gathers on the floor. */
+    /** Sand sinks, but so slowly that little of it reaches the floor before the outlet. */
+    SLOW_TO_SETTLE("slow to settle"),
+    /** Sand lies on the floor, and the pressure gradient slides it along. */
+    SLIDING_BED("moves as a sliding bed"),
+    /** None of these: the flow is laminar or in transition, and sand gathers on the floor. */
     LAMINAR_AND_DEPOSITING("laminar and depositing"),
     /** The flow is turbulent but slower than the deposition velocity. */
     TURBULENT_BUT_TOO_SLOW("turbulent but too slow");
@@ -89,9 +112,9 @@ public record SandCarriage(
     }
 
     /**
-     * Says whether the sand arrives.
+     * Says whether the sand stays up on its way.
      *
-     * @return true when something carries it
+     * @return true when a plug or turbulence carries it
      */
     public boolean carried() {
       return this == CARRIED_BY_YIELD_STRESS || this == CARRIED_BY_TURBULENCE;
@@ -99,13 +122,15 @@ public record SandCarriage(
   }
 
   /**
-   * Judges a line.
+   * Judges a run.
    *
    * @param pipe the liquid in the pipe
    * @param velocityMps mean velocity, positive [m/s]
    * @param coarsest the coarsest grain that is to be held: all but a tolerated share is finer
-   * @param lineFloorShare share of the sand that reaches the floor of the whole line when all of
-   *     the liquid is sheared, from {@link LaminarTransport#alongLine}
+   * @param floorShare share of the sand that reaches the floor of the whole line
+   * @param bed the bed that forms
+   * @param sinkingMps velocity at which the coarsest grains sink along a climbing run; 0 where it
+   *     does not climb [m/s]
    * @param depositionVelocityMps deposition velocity in turbulent flow, from a correlation that is
    *     given the viscosity at the wall [m/s]
    * @param toleratedShare share of the sand that may reach the floor
@@ -115,43 +140,54 @@ public record SandCarriage(
       NonNewtonianFriction pipe,
       double velocityMps,
       Grain coarsest,
-      double lineFloorShare,
+      double floorShare,
+      SlidingBed bed,
+      double sinkingMps,
       double depositionVelocityMps,
       double toleratedShare) {
-    if (!(lineFloorShare >= 0 && lineFloorShare <= 1)
+    if (!(floorShare >= 0 && floorShare <= 1)
         || !(toleratedShare >= 0 && toleratedShare <= 1)
+        || !(sinkingMps >= 0 && Double.isFinite(sinkingMps))
         || !(depositionVelocityMps >= 0 && Double.isFinite(depositionVelocityMps))) {
       throw new IllegalArgumentException(
-          "shares lie in 0 to 1 and a deposition velocity is >= 0 but given were "
-              + lineFloorShare
+          "shares lie in 0 to 1 and velocities are >= 0 but given were "
+              + floorShare
               + ", "
               + toleratedShare
+              + ", "
+              + sinkingMps
               + " and "
               + depositionVelocityMps
               + " m/s");
     }
     LaminarPipeFlow laminar =
         LaminarPipeFlow.at(pipe.rheology(), pipe.bore().diameterM(), velocityMps);
-    double yield = pipe.rheology().yieldStressPa();
     double needed =
         StaticSuspension.neededYieldStressPa(
             coarsest, pipe.densityKgM3(), StaticSuspension.GREATEST_CONSTANT);
-    boolean held = velocityMps < pipe.laminarBelowMps() && yield >= needed;
-    double outside = 1 - laminar.plugFlowShare();
-    double floor = held ? Math.min(outside, lineFloorShare) : lineFloorShare;
     double gradient = pipe.at(velocityMps).pressureGradientPaPm();
-    boolean slides = gradient >= LaminarTransport.SLIDING_GRADIENT_HIGH_PAPM;
+    boolean turbulent = velocityMps >= pipe.turbulentAboveMps();
+    double slide = turbulent ? 0 : bed.demand(pipe.rheology(), velocityMps);
+    double rise = sinkingMps / velocityMps;
     Support support;
-    if (velocityMps >= pipe.turbulentAboveMps()) {
+    if (turbulent) {
       support =
           velocityMps >= depositionVelocityMps
               ? Support.CARRIED_BY_TURBULENCE
               : Support.TURBULENT_BUT_TOO_SLOW;
+    } else if (rise >= 1 || floorShare > toleratedShare && slide > 1) {
+      support = Support.LAMINAR_AND_DEPOSITING;
+    } else if (floorShare > toleratedShare) {
+      support = Support.SLIDING_BED;
     } else {
-      support =
-          held && floor <= toleratedShare && slides
-              ? Support.CARRIED_BY_YIELD_STRESS
-              : Support.LAMINAR_AND_DEPOSITING;
+      boolean plug =
+          velocityMps < pipe.laminarBelowMps()
+              && pipe.rheology().yieldStressPa() >= needed
+              && laminar.plugRadiusRatio() >= LEAST_PLUG
+              && floorShare * FLOOR_MARGIN <= toleratedShare
+              && rise * RISE_MARGIN <= 1
+              && slide <= 1;
+      support = plug ? Support.CARRIED_BY_YIELD_STRESS : Support.SLOW_TO_SETTLE;
     }
     return new SandCarriage(
         support,
@@ -160,25 +196,28 @@ public record SandCarriage(
         pipe.turbulentAboveMps(),
         depositionVelocityMps,
         coarsest.diameterM(),
-        yield,
+        pipe.rheology().yieldStressPa(),
         needed,
-        outside,
-        floor,
+        1 - laminar.plugFlowShare(),
+        floorShare,
         toleratedShare,
-        gradient);
+        gradient,
+        bed.areaShare(),
+        slide,
+        rise);
   }
 
   /**
    * The same numbers where the yield stress may not be counted on for a reason that they do not
    * tell.
    *
-   * @return the judgement, laminar and depositing if the yield stress carried the sand
+   * @return the judgement, slow to settle if the yield stress carried the sand
    */
   public SandCarriage withoutYieldStress() {
     return support != Support.CARRIED_BY_YIELD_STRESS
         ? this
         : new SandCarriage(
-            Support.LAMINAR_AND_DEPOSITING,
+            Support.SLOW_TO_SETTLE,
             velocityMps,
             laminarBelowMps,
             turbulentAboveMps,
@@ -189,7 +228,48 @@ public record SandCarriage(
             outsidePlugShare,
             floorShare,
             toleratedShare,
-            pressureGradientPaPm);
+            pressureGradientPaPm,
+            bedShare,
+            slideDemand,
+            riseDemand);
+  }
+
+  /**
+   * What decides whether sand deposits without turbulence: above 1 it does.
+   *
+   * @return the lesser of share on the floor over that tolerated and {@link #slideDemand}, or
+   *     {@link #riseDemand} if that is more
+   */
+  public double demand() {
+    double floor = toleratedShare > 0 ? floorShare / toleratedShare : floorShare > 0 ? 1e9 : 0;
+    return Math.max(riseDemand, Math.min(floor, slideDemand));
+  }
+
+  /**
+   * How far a flow has come through the transition.
+   *
+   * @param pipe the liquid in the pipe
+   * @param velocityMps mean velocity [m/s]
+   * @return 0 where it is surely laminar, 1 where it is surely turbulent
+   */
+  public static double eddies(NonNewtonianFriction pipe, double velocityMps) {
+    return eddies(velocityMps, pipe.laminarBelowMps(), pipe.turbulentAboveMps());
+  }
+
+  private static double eddies(double velocityMps, double laminarMps, double turbulentMps) {
+    return velocityMps >= turbulentMps
+        ? 1
+        : Math.max(0, (velocityMps - laminarMps) / (turbulentMps - laminarMps));
+  }
+
+  /**
+   * Share of the sand that lies on the floor while the line runs.
+   *
+   * @return the share that reaches the floor without eddies, less and less of it through the
+   *     transition, 0 in turbulent flow
+   */
+  public double lyingShare() {
+    return floorShare * (1 - eddies(velocityMps, laminarBelowMps, turbulentAboveMps));
   }
 
   /**
@@ -202,12 +282,12 @@ public record SandCarriage(
   }
 
   /**
-   * Says whether the pressure gradient reaches the rule of thumb for a sliding bed.
+   * Says whether the pressure gradient slides along what reaches the floor.
    *
-   * @return true at or above {@link LaminarTransport#SLIDING_GRADIENT_HIGH_PAPM}
+   * @return true when it moves every bed up to the one that forms
    */
   public boolean bedSlides() {
-    return pressureGradientPaPm >= LaminarTransport.SLIDING_GRADIENT_HIGH_PAPM;
+    return slideDemand <= 1;
   }
 
   /**
@@ -241,43 +321,41 @@ public record SandCarriage(
                 + " is below "
                 + turbulent
                 + "; turbulence cannot be counted on to lift the sand.");
-    String yield = system.show(Kind.STRESS, yieldStressPa);
-    String needed = system.show(Kind.STRESS, neededYieldStressPa);
-    reasons.add(
-        yieldStressPa >= neededYieldStressPa
-            ? "At rest the yield stress of "
-                + yield
-                + " holds grains of "
-                + system.show(Kind.GRAIN, coarsestM)
-                + ", which takes "
-                + needed
-                + "; where the liquid is sheared it holds nothing, and "
-                + system.show(Kind.PERCENT, outsidePlugShare)
-                + " of the flow is sheared."
-            : "The yield stress of "
-                + yield
-                + " does not surely hold grains of "
-                + system.show(Kind.GRAIN, coarsestM)
-                + " even at rest, which takes "
-                + needed
-                + ".");
+    if (yieldStressPa > 0) {
+      String yield = system.show(Kind.STRESS, yieldStressPa);
+      reasons.add(
+          "The yield stress of "
+              + yield
+              + (yieldStressPa >= neededYieldStressPa ? " holds" : " does not surely hold")
+              + " grains of "
+              + system.show(Kind.GRAIN, coarsestM)
+              + " where nothing is sheared, which takes "
+              + system.show(Kind.STRESS, neededYieldStressPa)
+              + "; "
+              + system.show(Kind.PERCENT, 1 - outsidePlugShare)
+              + " of the flow moves as an unsheared plug.");
+    }
     reasons.add(
         "Up to "
             + system.show(Kind.PERCENT, floorShare)
             + " of the sand reaches the floor before the outlet; "
             + system.show(Kind.PERCENT, toleratedShare)
             + " is tolerated.");
-    if (!support.carried() || floorShare > 0) {
+    if (floorShare > 0) {
       reasons.add(
-          "The pressure gradient of "
-              + system.show(Kind.PRESSURE_GRADIENT, pressureGradientPaPm)
-              + (bedSlides()
-                  ? " slides along what reaches the floor, by a rule of thumb of "
-                  : " does not surely slide along what reaches the floor, which by a rule of thumb"
-                        + " takes ")
-              + system.show(Kind.PRESSURE_GRADIENT, LaminarTransport.SLIDING_GRADIENT_LOW_PAPM)
-              + " to "
-              + system.show(Kind.PRESSURE_GRADIENT, LaminarTransport.SLIDING_GRADIENT_HIGH_PAPM)
+          "The bed that forms takes "
+              + system.show(Kind.PERCENT, bedShare)
+              + " of the section; the pressure gradient is "
+              + (bedSlides() ? "enough to slide it, " : "too small to slide it, ")
+              + system.show(Kind.NUMBER, 1 / slideDemand)
+              + " times what it takes.");
+    }
+    if (riseDemand > 1 / RISE_MARGIN) {
+      reasons.add(
+          "The coarsest grains sink at "
+              + system.show(Kind.VELOCITY, riseDemand * velocityMps)
+              + " in this climbing run, which rises at "
+              + velocity
               + ".");
     }
     return List.copyOf(reasons);

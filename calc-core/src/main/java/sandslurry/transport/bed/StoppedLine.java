@@ -9,9 +9,11 @@ import sandslurry.pipe.CircularSegment;
 /**
  * What lies in a line after it has stopped, and what it takes to start it again and to flush it.
  *
- * <p><b>The bed.</b> The sand in a metre of line, C A, settles into a bed of the volume fraction
- * Cb, so the bed takes the share C/Cb of the cross-section; its depth follows from the {@link
- * CircularSegment}. C is the fraction in the line, which in slow flow is above the delivered one.
+ * <p><b>The bed.</b> The sand in a metre of line that settles, C A, lies in a bed of the volume
+ * fraction Cb, so the bed takes the share C/Cb of the cross-section; its depth follows from the
+ * {@link CircularSegment}. C is the fraction in the line, which in slow flow is above the delivered
+ * one: sand that lay on the floor while the line ran, and moved at part of its velocity, counts as
+ * often as it was slower ({@link SlidingBed#SPEED_SHARE}). What the liquid holds does not count.
  *
  * <p><b>Sliding.</b> A bed slides down a sloping line when its weight along the slope exceeds the
  * friction of the wall, on which it bears as a liquid of its submerged weight would (Wilson 1970):
@@ -35,10 +37,16 @@ import sandslurry.pipe.CircularSegment;
 public record StoppedLine(
     Bore bore, double lengthM, double volumeFraction, double bedVolumeFraction) {
   /** Sliding friction of sand on steel or plastic (common practice, no source). */
-  public static final double SLIDING_FRICTION = 0.4;
+  public static final double SLIDING_FRICTION = SlidingBed.FRICTION;
 
   /** Volume fraction of sand in a settled bed (common practice, no source). */
-  public static final double BED_VOLUME_FRACTION = 0.6;
+  public static final double BED_VOLUME_FRACTION = SlidingBed.VOLUME_FRACTION;
+
+  /**
+   * Yield stress after a rest over that while the liquid flows, where nobody measured it (common
+   * practice, no source; no measurement with sand-laden manure was found).
+   */
+  public static final double THIXOTROPY = 2;
 
   /** Volumes of the line that a flush takes (common practice, no source). */
   public static final double FLUSH_LINE_VOLUMES = 2;
@@ -188,7 +196,7 @@ public record StoppedLine(
    *
    * @param sandDensityKgM3 density of the mineral [kg/m3]
    * @param liquidDensityKgM3 density of the liquid, below that of the sand [kg/m3]
-   * @param slidingFriction μ, positive, see {@link #SLIDING_FRICTION}
+   * @param grainM the coarse grain, positive [m]
    * @param restYieldStressPa yield stress of the liquid after rest, 0 for none; more than that
    *     while it flowed [Pa]
    * @param plugLengthM length packed full, see {@link #plugLengthM}; 0 for none [m]
@@ -197,7 +205,7 @@ public record StoppedLine(
   public Restart restart(
       double sandDensityKgM3,
       double liquidDensityKgM3,
-      double slidingFriction,
+      double grainM,
       double restYieldStressPa,
       double plugLengthM) {
     if (!(restYieldStressPa >= 0 && Double.isFinite(restYieldStressPa))
@@ -209,23 +217,21 @@ public record StoppedLine(
               + plugLengthM
               + " m");
     }
-    double depth = bed().depthShare();
     double sliding =
-        depth == 0
-            ? 0
-            : lengthM
-                * LaminarTransport.slidingGradientPaPm(
+        lengthM
+            * new SlidingBed(
                     bore,
-                    depth,
+                    volumeFraction / bedVolumeFraction,
+                    grainM,
+                    0,
                     sandDensityKgM3,
-                    liquidDensityKgM3,
-                    slidingFriction,
-                    bedVolumeFraction);
+                    liquidDensityKgM3)
+                .balancePaPm(0);
     PackedPlug plug =
         new PackedPlug(
             List.of(new PackedPlug.Part(bore.diameterM(), plugLengthM, 0)),
             Physics.GRAVITY * (sandDensityKgM3 - liquidDensityKgM3) * bedVolumeFraction,
-            slidingFriction,
+            SLIDING_FRICTION,
             PackedPlug.STRESS_RATIO);
     return new Restart(
         sliding,
@@ -262,8 +268,8 @@ public record StoppedLine(
    *
    * <ul>
    *   <li><b>sliding bed</b>: the balance of forces on the bed along the whole line, {@link
-   *       LaminarTransport#slidingGradientPaPm}. It is what it takes to move the bed as a body;
-   *       liquid over a shallow bed moves at less and carries it off grain by grain.
+   *       SlidingBed}. It is what it takes to move the bed as a body; liquid over a shallow bed
+   *       moves at less and carries it off grain by grain.
    *   <li><b>yield</b>: 4 τ/D along the line, the gradient at which a liquid of yield stress τ
    *       begins to move, its structure rebuilt by rest.
    *   <li><b>plug</b>: what is packed full at low points and feet of risers, {@link PackedPlug}: at
@@ -273,8 +279,8 @@ public record StoppedLine(
    *
    * <p>The least that can be needed is the greatest of the three, with the plug seeping. As much as
    * {@value #UNCERTAINTY} times their sum may be, which is by how much the balance and the rule of
-   * thumb of {@link LaminarTransport} part, or with the plug wedged if that is more. That factor is
-   * a judgement of this program; no measurements with manure were found. A plug that is wedged may
+   * thumb of {@link SlidingBed} part, or with the plug wedged if that is more. That factor is a
+   * judgement of this program; no measurements with manure were found. A plug that is wedged may
    * take more than any pump has: then there is no pressure that can be counted on.
    *
    * @param slidingBedPa pressure to slide the bed [Pa]
@@ -294,6 +300,15 @@ public record StoppedLine(
      */
     public double lowPa() {
       return Math.max(slidingBedPa, Math.max(yieldPa, plugPa));
+    }
+
+    /**
+     * What bed, yield stress and seeping plug take together.
+     *
+     * @return the sum of the three [Pa]
+     */
+    public double expectedPa() {
+      return slidingBedPa + yieldPa + plugPa;
     }
 
     /**

@@ -72,7 +72,7 @@ class DilutedRheologyProperties {
     Carrier thick = Carriers.manure(0.1, COLD_K);
     Carrier thin = DilutedRheology.carrier(thick, 0.05, 1010);
     assertThat(thin.rheology()).isEqualTo(Carriers.manure(0.05, COLD_K).rheology());
-    assertThat(thin.scatter()).isEqualTo(Carriers.FARM_SCATTER);
+    assertThat(thin.scatter().factor()).isEqualTo(Carriers.FARM_SCATTER);
     assertThat(thin.shearRates()).isEqualTo(Carriers.manure(0.05, COLD_K).shearRates());
     assertThat(thin.densityKgM3()).isEqualTo(1010);
   }

@@ -136,7 +136,48 @@ class RheogramFitTest {
                     new ViscometerReading(1, 1),
                     new ViscometerReading(1, 2),
                     new ViscometerReading(5, 3))))
-        .containsExactly("a fit needs at least 3 different shear rates but has 2");
+        .isEmpty();
+  }
+
+  @Test
+  void readingsOnOneShearRateTellTheStressThereAndNoShape() {
+    RheogramFit fit =
+        RheogramFit.of(
+            List.of(
+                new ViscometerReading(20, 19),
+                new ViscometerReading(20, 20),
+                new ViscometerReading(20, 21)),
+            RheogramFit.Weighting.SAME_PASCALS);
+    assertThat(fit.equallyGood())
+        .extracting(RheogramFit.Candidate::model)
+        .containsExactlyInAnyOrder("Newtonian", "power law", "Herschel-Bulkley");
+    for (RheogramFit.Candidate law : fit.equallyGood()) {
+      assertThat(law.rheology().orElseThrow().shearStressPa(20)).isCloseTo(20, within(1e-9));
+      // The mean of three has an error of 1 Pa over the root of 3: twice that either way.
+      assertThat(fit.scatter(law).factor()).isCloseTo(1 + 2 / Math.sqrt(3) / 20, within(1e-9));
+    }
+    assertThat(fit.warnings()).anyMatch(w -> w.contains("one shear rate"));
+  }
+
+  @Test
+  void aFitThatThrowsTheYieldStressAwayProbesOneOfTheSizeOfItsError() {
+    List<ViscometerReading> exact = new java.util.ArrayList<>();
+    List<ViscometerReading> noisy = new java.util.ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      double rate = 2 * Math.pow(3, i);
+      double stress = 3 * Math.pow(rate, 0.5);
+      exact.add(new ViscometerReading(rate, stress));
+      noisy.add(new ViscometerReading(rate, stress * (1 + (i % 2 == 0 ? 0.05 : -0.05))));
+    }
+    RheogramFit sharp = RheogramFit.of(exact, RheogramFit.Weighting.SAME_PER_CENT);
+    assertThat(sharp.scatter(sharp.best()).matters()).isFalse();
+    RheogramFit rough = RheogramFit.of(noisy, RheogramFit.Weighting.SAME_PER_CENT);
+    RheogramFit.Candidate power =
+        rough.candidates().stream().filter(c -> c.model().equals("power law")).findFirst().get();
+    Carrier.Scatter scatter = rough.scatter(power);
+    assertThat(scatter.thicker().yieldStressPa()).isBetween(0.05, 5.0);
+    assertThat(scatter.thinner().yieldStressPa()).isZero();
+    assertThat(scatter.factor()).isBetween(1.02, 1.3);
   }
 
   @Test

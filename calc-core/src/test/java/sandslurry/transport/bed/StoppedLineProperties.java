@@ -34,8 +34,8 @@ class StoppedLineProperties {
     assertThat(much.bed().depthM()).isGreaterThan(little.bed().depthM());
     assertThat(much.settlingTimeS(0.03).orElseThrow())
         .isLessThan(little.settlingTimeS(0.03).orElseThrow());
-    assertThat(much.restart(2650, 1010, 0.4, 0, 0).slidingBedPa())
-        .isGreaterThan(little.restart(2650, 1010, 0.4, 0, 0).slidingBedPa());
+    assertThat(much.restart(2650, 1010, 1e-3, 0, 0).slidingBedPa())
+        .isGreaterThan(little.restart(2650, 1010, 1e-3, 0, 0).slidingBedPa());
     assertThat(much.slideAngleRad(0.4)).isGreaterThan(little.slideAngleRad(0.4));
   }
 
@@ -44,7 +44,7 @@ class StoppedLineProperties {
       @ForAll @DoubleRange(min = 0, max = 0.6) @Scale(8) double fraction,
       @ForAll @DoubleRange(min = 0, max = 60) @Scale(8) double yield,
       @ForAll @DoubleRange(min = 0, max = 90) @Scale(8) double plug) {
-    StoppedLine.Restart restart = line(fraction).restart(2650, 1010, 0.4, yield, plug);
+    StoppedLine.Restart restart = line(fraction).restart(2650, 1010, 1e-3, yield, plug);
     assertThat(restart.lowPa()).isFinite().isNotNegative();
     // A long plug may wedge beyond any pump; where it does not, the ends are in order.
     assertThat(restart.highPa().orElse(1e12))
@@ -63,8 +63,8 @@ class StoppedLineProperties {
     StoppedLine full = line(0.6);
     assertThat(full.bed().depthShare()).isEqualTo(1);
     assertThat(Math.tan(full.slideAngleRad(0.4))).isCloseTo(0.8, within(1e-12));
-    assertThat(full.restart(2650, 1010, 0.4, 0, 90).plugPa())
-        .isCloseTo(full.restart(2650, 1010, 0.4, 0, 0).slidingBedPa(), within(1e-6));
+    assertThat(full.restart(2650, 1010, 1e-3, 0, 90).plugPa())
+        .isCloseTo(full.restart(2650, 1010, 1e-3, 0, 0).slidingBedPa(), within(1e-6));
     assertThat(full.plugLengthM(12)).isEqualTo(12);
   }
 
@@ -73,7 +73,7 @@ class StoppedLineProperties {
     StoppedLine clear = line(0);
     assertThat(clear.sandMassKg(2650)).isZero();
     assertThat(clear.bed().depthM()).isZero();
-    StoppedLine.Restart restart = clear.restart(2650, 1010, 0.4, 30, 0);
+    StoppedLine.Restart restart = clear.restart(2650, 1010, 1e-3, 30, 0);
     assertThat(restart.slidingBedPa()).isZero();
     assertThat(restart.yieldPa()).isCloseTo(4 * 30 / 0.154 * 90, within(1e-9));
     assertThat(clear.settlingTimeS(0)).isEmpty();
@@ -94,7 +94,7 @@ class StoppedLineProperties {
   void nonsenseIsRefused() {
     assertThatThrownBy(() -> line(0.61)).hasMessageContaining("0.61");
     assertThatThrownBy(() -> line(0.1).settlingTimeS(-1)).hasMessageContaining("-1.0");
-    assertThatThrownBy(() -> line(0.1).restart(2650, 1010, 0.4, 0, 91))
+    assertThatThrownBy(() -> line(0.1).restart(2650, 1010, 1e-3, 0, 91))
         .hasMessageContaining("91.0");
     assertThatThrownBy(() -> line(0.1).flush(0, 2)).hasMessageContaining("0.0 m/s");
   }
