@@ -14,6 +14,7 @@ import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.PowerLaw;
@@ -102,7 +103,7 @@ class CarrierFields extends Fields<CarrierSpec> {
     private final Field<Optional<Quantity<Dimensionless>>> solids =
         optional(
             "totalSolids",
-            CommonLimits.TOTAL_SOLIDS,
+            CommonLimits.TOTAL_SOLIDS.quantity(Carriers.MEASURE_INSTEAD),
             "from the laboratory",
             "Total solids, no sand",
             "sand-free total solids, by mass of the liquor without sand",
@@ -185,8 +186,10 @@ class CarrierFields extends Fields<CarrierSpec> {
             total,
             "leaves "
                 + UnitSystem.METRIC.show(Kind.PERCENT, free)
-                + " solids without sand; the measured manures end at "
-                + UnitSystem.METRIC.show(Kind.PERCENT, CommonLimits.TOTAL_SOLIDS.high()));
+                + " solids without sand; "
+                + UnitSystem.METRIC.show(Kind.PERCENT, CommonLimits.TOTAL_SOLIDS.high())
+                + " is the most: "
+                + Carriers.MEASURE_INSTEAD);
         return Optional.empty();
       }
       return Optional.of(Measure.FRACTION.of(free));
@@ -195,6 +198,9 @@ class CarrierFields extends Fields<CarrierSpec> {
 
   /** What every measured liquid has. */
   private abstract static class DenseFields extends CarrierFields {
+    /** A liquor that was measured may be thicker than those of the table. */
+    private static final Limits<Dimensionless> SOLIDS = Limits.of(Measure.FRACTION, "0 %", "30 %");
+
     final Field<Quantity<Density>> density =
         needed(
             "density",
@@ -211,7 +217,7 @@ class CarrierFields extends Fields<CarrierSpec> {
     final Field<Optional<Quantity<Dimensionless>>> solids() {
       return optional(
           "totalSolids",
-          CommonLimits.TOTAL_SOLIDS,
+          SOLIDS,
           "optional",
           "Total solids, no sand",
           "sand-free total solids; needed to follow a dilution",

@@ -58,6 +58,16 @@ public record Limits<Q extends Quantity<Q>>(
   }
 
   /**
+   * The same, with what to do about a quantity beyond the limits.
+   *
+   * @param advice the advice, said after the limits
+   * @return the type of a field
+   */
+  public Type<Quantity<Q>> quantity(String advice) {
+    return Type.of(this, ": " + advice);
+  }
+
+  /**
    * Texts within these limits, as numbers in SI.
    *
    * @return the type of a field

@@ -37,6 +37,11 @@ public final class Type<S> extends Content<S> {
 
   /** A quantity with its unit, within limits. */
   static <Q extends Quantity<Q>> Type<Quantity<Q>> of(Limits<Q> limits) {
+    return of(limits, "");
+  }
+
+  /** The same with what to do about a quantity beyond them. */
+  static <Q extends Quantity<Q>> Type<Quantity<Q>> of(Limits<Q> limits, String advice) {
     Measure<Q> measure = limits.measure();
     return new Type<>(
         text -> {
@@ -48,7 +53,7 @@ public final class Type<S> extends Content<S> {
                 e.getMessage() + "; allowed are " + limits.in(limits.like()));
           }
           if (!limits.allow(quantity)) {
-            throw new UnitTextException("must be " + limits.in(quantity));
+            throw new UnitTextException("must be " + limits.in(quantity) + advice);
           }
           return quantity;
         },

@@ -104,7 +104,7 @@ class CarrierReadingTest {
           "law": "Bingham", "yieldStress": "1 Pa"                                           | plasticViscosity is missing
           "law": "Newtonian", "viscosity": "0.1 cP"                                         | viscosity must be 0.3 cP to 5000 cP
           "law": "Newtonian", "viscosity": "5 cP", "index": "1"                             | index
-          "law": "Newtonian", "viscosity": "5 cP", "totalSolids": "14 %"                    | totalSolids must be 0 % to 13 %
+          "law": "Newtonian", "viscosity": "5 cP", "totalSolids": "31 %"                    | totalSolids must be 0 % to 30 %
           """)
   void aLawWithAWrongParameterIsRefused(String parameters, String message) {
     assertThat(problems(RHEOLOGY + parameters, "")).singleElement().asString().contains(message);
@@ -116,7 +116,7 @@ class CarrierReadingTest {
             problems(
                 "\"kind\": \"rheology\", \"temperature\": \"60 degC\", \"density\": \"800 kg/m3\","
                     + " \"law\": \"Herschel-Bulkley\", \"yieldStress\": \"600 Pa\","
-                    + " \"consistency\": \"-1\", \"index\": \"2\", \"totalSolids\": \"20 %\"",
+                    + " \"consistency\": \"-1\", \"index\": \"2\", \"totalSolids\": \"40 %\"",
                 ""))
         .satisfiesExactlyInAnyOrder(
             p -> assertThat(p).startsWith("temperature must be"),
