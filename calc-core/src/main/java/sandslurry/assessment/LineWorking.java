@@ -299,11 +299,24 @@ final class LineWorking {
     w.step(
         "x_floor",
         "share of the sand that reaches the floor before the outlet without turbulence",
-        "(2/pi) [k sqrt(1 - k^2) + arcsin k], k = w L / (V D), run after run",
+        "sum over the classes of their mass times min(s, 1 - P + P s_core); s = (2/pi) [k sqrt(1 -"
+            + " k^2) + arcsin k], k = w L / (V D), run after run",
         Kind.PERCENT,
         carriage.floorShare(),
         "theory page on the non-Newtonian carrier",
-        in("share of the flow that is sheared", Kind.NUMBER, carriage.outsidePlugShare()));
+        in("P", Kind.NUMBER, 1 - carriage.outsidePlugShare()));
+    if (carriage.slideDemand() > 0) {
+      w.step(
+          "x_slide",
+          "gradient that moves the bed over the gradient there is, the worst of all beds up to the"
+              + " one that forms",
+          "the larger of the balance of forces and 2 kPa/m max(1, d85 / 1 mm), over 4 tau_w / D_h"
+              + " above the bed",
+          Kind.NUMBER,
+          carriage.slideDemand(),
+          "Wilson 1970; rule of thumb from memory, unverified",
+          in("bed, share of the section", Kind.PERCENT, carriage.bedShare()));
+    }
   }
 
   private static void headLoss(Working w, RunPoint run) {

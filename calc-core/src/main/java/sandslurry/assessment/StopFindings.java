@@ -197,7 +197,9 @@ final class StopFindings extends FindingWriter {
     add(
         stuck
             ? Severity.FAIL
-            : never || burst || wedges || stop.bedMoves() ? Severity.CAUTION : Severity.NOTE,
+            : never || burst || wedges || stop.bedMoves() && !(pump && enough)
+                ? Severity.CAUTION
+                : Severity.NOTE,
         Topic.STOP,
         "line",
         stuck

@@ -89,17 +89,21 @@ final class DecidingFacts {
   private Optional<Deciding> velocity(RunState run, FlowCase flowCase, String where) {
     if (run.regime() == Regime.LAMINAR && run.carriage().isPresent()) {
       SandCarriage carriage = run.carriage().get();
-      String what = "yield stress in laminar flow, " + at(flowCase) + where;
-      String actual = show(Kind.STRESS, carriage.yieldStressPa());
-      String needed = show(Kind.STRESS, carriage.neededYieldStressPa()) + " holds the sand";
+      String what = "sand on the floor, laminar, " + at(flowCase) + where;
+      String actual = show(Kind.PERCENT, carriage.floorShare());
+      String tolerated = show(Kind.PERCENT, carriage.toleratedShare()) + " tolerated";
       return Optional.of(
           run.severity() == Severity.PASS
-              ? Deciding.said(what, actual, needed, "sand carried")
+              ? Deciding.said(what, actual, tolerated, "sand carried")
               : Deciding.amiss(
                   what,
                   actual,
-                  needed,
-                  carriage.support().carried() ? "not sure" : "sand settles"));
+                  tolerated,
+                  switch (carriage.support()) {
+                    case SLIDING_BED -> "slides along";
+                    case SLOW_TO_SETTLE, CARRIED_BY_YIELD_STRESS -> "not sure";
+                    default -> "sand settles";
+                  }));
     }
     if (run.deposition().isEmpty()) {
       return Optional.empty();
