@@ -214,6 +214,12 @@ final class HostileDesigns {
     add("a unit of 300 letters", LINE.with("/flow/design", "3 " + "x".repeat(300)), "x\u2026");
     add("a field name of 10,000 letters", LINE.with("/" + "f".repeat(10_000), "1"), "exceeds.*60");
     String run = LINE.json("/route/runs/0");
+    String shortRun =
+        LINE.without("/route/runs/0/fittings")
+            .without("/route/runs/0/rise")
+            .with("/route/runs/0/length", "6 ft")
+            .with("/route/runs/0/name", "run #")
+            .json("/route/runs/0");
     String runs = list(1_000, i -> run);
     add("1,000 runs", LINE.withPart("/route", "{\"runs\": [" + runs + "]}"), "1000.*50");
     add(
@@ -235,9 +241,9 @@ final class HostileDesigns {
                 + "]}"),
         "10000.*200");
     add(
-        "200 runs",
+        "50 runs of 6 ft",
         LINE.withPart(
-            "/route", "{\"runs\": [" + list(50, i -> run.replace("Buried", "Line " + i)) + "]}"),
+            "/route", "{\"runs\": [" + list(50, i -> shortRun.replace("#", "" + i)) + "]}"),
         JUDGED);
     add(
         "200 points of a curve",
