@@ -25,7 +25,7 @@ final class PlantLoadFindings extends PlantFindingWriter {
           "Weigh what is scraped, and give the ratio as manureFactor.");
     }
     double own = manureOf(spec.production());
-    for (ManureProduction other : ManureProductions.all()) {
+    for (ManureProduction other : ManureProductions.FAMILY.all()) {
       if (other != spec.production() && own > 0) {
         double ratio = manureOf(other) / own;
         add(

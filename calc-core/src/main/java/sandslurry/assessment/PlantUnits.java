@@ -275,7 +275,7 @@ final class PlantUnits {
       return;
     }
     liquor(figures, feed, seen.get());
-    for (HydrocycloneModel by : HydrocycloneModels.all()) {
+    for (HydrocycloneModel by : HydrocycloneModels.FAMILY.all()) {
       CycloneResult result = cyclone.cyclone().evaluate(seen.get(), by);
       String of = " (" + by.name() + ")";
       add(figures, "cut size" + of, Kind.GRAIN, result.performance().cutSizeM());

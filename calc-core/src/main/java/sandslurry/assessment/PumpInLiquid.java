@@ -134,7 +134,7 @@ final class PumpInLiquid {
   /** Every derating that can be asked of all pumps. */
   List<SolidsDerating> deratings(List<RunningPump> pumps) {
     boolean known = pumps.stream().allMatch(p -> p.impeller().isPresent());
-    return SolidsDeratings.all().stream()
+    return SolidsDeratings.FAMILY.all().stream()
         .filter(model -> known || !model.needsImpellerDiameter())
         .toList();
   }

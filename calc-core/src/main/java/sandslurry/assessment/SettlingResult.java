@@ -81,11 +81,11 @@ public record SettlingResult(List<OfSize> sizes) {
     double velocity = chosen.velocityMps(grain, liquid).value();
     double reynolds = velocity * sizeM / liquid.kinematicViscosityM2ps();
     List<ModelValue> velocities = new ArrayList<>();
-    for (SettlingVelocityModel model : SettlingVelocities.all()) {
+    for (SettlingVelocityModel model : SettlingVelocities.FAMILY.all()) {
       velocities.add(new ModelValue(model, model.velocityMps(grain, liquid)));
     }
     List<ModelValue> exponents = new ArrayList<>();
-    for (HinderedSettling law : HinderedSettlings.all()) {
+    for (HinderedSettling law : HinderedSettlings.FAMILY.all()) {
       exponents.add(new ModelValue(law, law.exponent(reynolds, volumeFraction)));
     }
     return new OfSize(

@@ -5,14 +5,39 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /**
- * The published limits of one input of a correlation.
+ * The limits of one input of a correlation.
  *
  * @param what the input, in words: "grain size d50"
  * @param kind how a value of this input is shown
  * @param low the least value inside the range, in SI
  * @param high the greatest value inside the range, in SI; may be infinite
+ * @param published whether the source prints them; if not they are the span of its data, or ours
  */
-public record Bound(String what, Kind<?> kind, double low, double high) {
+public record Bound(String what, Kind<?> kind, double low, double high, boolean published) {
+  /**
+   * Published limits.
+   *
+   * @param what the input, in words
+   * @param kind how a value of this input is shown
+   * @param low the least value, in SI
+   * @param high the greatest value, in SI; may be infinite
+   */
+  public Bound(String what, Kind<?> kind, double low, double high) {
+    this(what, kind, low, high, true);
+  }
+
+  /**
+   * Limits within which we use a correlation, of which its source prints none.
+   *
+   * @param what the input, in words
+   * @param kind how a value of this input is shown
+   * @param low the least value, in SI
+   * @param high the greatest value, in SI; may be infinite
+   * @return the limits
+   */
+  public static Bound used(String what, Kind<?> kind, double low, double high) {
+    return new Bound(what, kind, low, high, false);
+  }
 
   /**
    * Says whether a value lies within the limits.
@@ -68,7 +93,7 @@ public record Bound(String what, Kind<?> kind, double low, double high) {
       return bound.what()
           + " is "
           + used
-          + "; the range is "
+          + (bound.published() ? "; the range is " : "; the range used here (not published) is ")
           + bound.describe(system).substring(bound.what().length() + 1);
     }
   }

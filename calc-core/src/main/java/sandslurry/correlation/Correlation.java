@@ -1,41 +1,47 @@
 package sandslurry.correlation;
 
-import java.util.List;
-
-/** What every member of a family of published correlations can tell of itself. */
+/** A member of a family of published correlations. */
 public interface Correlation {
   /**
-   * A stable key for files.
+   * What is to be known of it.
    *
-   * @return for example "oroskar-turian-1980"
+   * @return key, name, equation, source and limits
    */
-  String id();
+  About about();
+
+  /**
+   * Its key for files.
+   *
+   * @return that of {@link #about}
+   */
+  default String id() {
+    return about().id();
+  }
 
   /**
    * The name shown to people.
    *
-   * @return for example "Oroskar and Turian, analytic"
+   * @return that of {@link #about}
    */
-  String name();
+  default String name() {
+    return about().name();
+  }
 
   /**
-   * The equation as one line of plain text, with the symbols that the Javadoc explains.
+   * The equation as one line of plain text.
    *
-   * @return the equation, right-hand side included
+   * @return that of {@link #about}
    */
-  String equation();
+  default String equation() {
+    return about().equation();
+  }
 
   /**
    * The source.
    *
-   * @return the original publication
+   * @return that of {@link #about}
    */
-  Citation citation();
-
-  /**
-   * The published range.
-   *
-   * @return the limits of each input that the publication restricts
-   */
-  List<Bound> range();
+  default Citation citation() {
+    return about().citation();
+  }
 }

@@ -127,7 +127,7 @@ final class CriteriaFields extends Fields<Criteria> {
 
     RoleFields() {
       super("depositionRoles", "roles of the correlations");
-      for (DepositionVelocityModel model : DepositionVelocities.all()) {
+      for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
         roles.put(
             model.id(),
             optional(

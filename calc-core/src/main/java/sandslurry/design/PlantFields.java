@@ -47,7 +47,7 @@ final class PlantFields extends Fields<PlantSpec> {
   private final Field<ManureProduction> production =
       standard(
           "production",
-          Type.choice(ManureProductions.all(), ManureProduction::id, ManureProduction::name),
+          Type.choice(ManureProductions.FAMILY.all(), ManureProduction::id, ManureProduction::name),
           ManureProductions.DEFAULT.id(),
           "Manure production by",
           "the equation for manure; both are shown");

@@ -490,7 +490,8 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
     private final Field<HydrocycloneModel> model =
         standard(
             "model",
-            Type.choice(HydrocycloneModels.all(), HydrocycloneModel::id, HydrocycloneModel::name),
+            Type.choice(
+                HydrocycloneModels.FAMILY.all(), HydrocycloneModel::id, HydrocycloneModel::name),
             HydrocycloneModels.DEFAULT.id(),
             "Cut and pressure by",
             "the model of cut and pressure that judges; the report shows all");

@@ -1,6 +1,7 @@
 package sandslurry.material;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -25,6 +26,18 @@ import sandslurry.units.Kind;
 public final class Thomas1965 implements Correlation {
   private static final Bound FRACTION = new Bound("volume fraction of fines", Kind.PERCENT, 0, 0.6);
 
+  private static final About ABOUT =
+      new About(
+          "thomas-1965",
+          "Thomas",
+          "mu_r = 1 + 2.5 C + 10.05 C^2 + 0.00273 (exp(16.6 C) - 1)",
+          new Citation(
+              "Thomas",
+              1965,
+              "Journal of Colloid Science 20:267; coefficients as also used by the mixture viscosity"
+                  + " model \"slurry\" of the general-purpose library OpenFOAM"),
+          List.of(FRACTION));
+
   /**
    * Relative viscosity of a suspension.
    *
@@ -42,31 +55,7 @@ public final class Thomas1965 implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "thomas-1965";
-  }
-
-  @Override
-  public String name() {
-    return "Thomas";
-  }
-
-  @Override
-  public String equation() {
-    return "mu_r = 1 + 2.5 C + 10.05 C^2 + 0.00273 (exp(16.6 C) - 1)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Thomas",
-        1965,
-        "Journal of Colloid Science 20:267; coefficients as also used by the mixture viscosity"
-            + " model \"slurry\" of the general-purpose library OpenFOAM");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(FRACTION);
+  public About about() {
+    return ABOUT;
   }
 }

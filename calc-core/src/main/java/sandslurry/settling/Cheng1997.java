@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -24,8 +25,13 @@ import sandslurry.units.Kind;
 final class Cheng1997 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 1, 1000);
 
-  /** Creates the correlation; it has no state. */
-  public Cheng1997() {}
+  private static final About ABOUT =
+      new About(
+          "cheng-1997",
+          "Cheng",
+          "w = (nu/d) (sqrt(25 + 1.2 d*^2) - 5)^1.5, d* = d (R g / nu^2)^(1/3)",
+          new Citation("Cheng", 1997, "Journal of Hydraulic Engineering 123:149-152"),
+          List.of(REYNOLDS));
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid) {
@@ -38,27 +44,7 @@ final class Cheng1997 implements SettlingVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "cheng-1997";
-  }
-
-  @Override
-  public String name() {
-    return "Cheng";
-  }
-
-  @Override
-  public String equation() {
-    return "w = (nu/d) (sqrt(25 + 1.2 d*^2) - 5)^1.5, d* = d (R g / nu^2)^(1/3)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Cheng", 1997, "Journal of Hydraulic Engineering 123:149-152");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS);
+  public About about() {
+    return ABOUT;
   }
 }

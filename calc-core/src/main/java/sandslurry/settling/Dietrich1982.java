@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -47,8 +48,14 @@ final class Dietrich1982 implements SettlingVelocityModel {
   private static final Bound SHAPE =
       new Bound("Corey shape factor", Kind.NUMBER, LEAST_SHAPE_FACTOR, 1);
 
-  /** Creates the correlation; it has no state. */
-  public Dietrich1982() {}
+  private static final About ABOUT =
+      new About(
+          "dietrich-1982",
+          "Dietrich",
+          "w = (W* R g nu)^(1/3), W* = R3 10^(R1 + R2) of D* = R g D^3 / nu^2, shape and"
+              + " roundness",
+          new Citation("Dietrich", 1982, "Water Resources Research 18:1615-1626"),
+          List.of(SIZE, SHAPE));
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid) {
@@ -91,28 +98,7 @@ final class Dietrich1982 implements SettlingVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "dietrich-1982";
-  }
-
-  @Override
-  public String name() {
-    return "Dietrich";
-  }
-
-  @Override
-  public String equation() {
-    return "w = (W* R g nu)^(1/3), W* = R3 10^(R1 + R2) of D* = R g D^3 / nu^2, shape and"
-        + " roundness";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Dietrich", 1982, "Water Resources Research 18:1615-1626");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, SHAPE);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -27,8 +28,14 @@ final class FergusonChurch2004 implements SettlingVelocityModel {
   private static final double LIMITING_DRAG = 1.0;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-5, 1e-2);
 
-  /** Creates the correlation; it has no state. */
-  public FergusonChurch2004() {}
+  private static final About ABOUT =
+      new About(
+          "ferguson-church-2004",
+          "Ferguson and Church",
+          "w = R g d^2 / (18 nu + sqrt(0.75 * 1.0 R g d^3))",
+          new Citation(
+              "Ferguson and Church", 2004, "Journal of Sedimentary Research 74:933-937, eq. 4"),
+          List.of(SIZE));
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid) {
@@ -41,28 +48,7 @@ final class FergusonChurch2004 implements SettlingVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "ferguson-church-2004";
-  }
-
-  @Override
-  public String name() {
-    return "Ferguson and Church";
-  }
-
-  @Override
-  public String equation() {
-    return "w = R g d^2 / (18 nu + sqrt(0.75 * 1.0 R g d^3))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Ferguson and Church", 2004, "Journal of Sedimentary Research 74:933-937, eq. 4");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE);
+  public About about() {
+    return ABOUT;
   }
 }

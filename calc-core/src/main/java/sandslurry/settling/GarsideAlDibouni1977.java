@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -19,8 +20,17 @@ import sandslurry.units.Kind;
 final class GarsideAlDibouni1977 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 1000);
 
-  /** Creates the correlation; it has no state. */
-  public GarsideAlDibouni1977() {}
+  private static final About ABOUT =
+      new About(
+          "garside-al-dibouni-1977",
+          "Garside and Al-Dibouni",
+          "n = (5.1 + 0.27 Re^0.9) / (1 + 0.1 Re^0.9)",
+          new Citation(
+              "Garside and Al-Dibouni",
+              1977,
+              "Industrial and Engineering Chemistry, Process Design and Development 16:206;"
+                  + " coefficients as used in open flow codes"),
+          List.of(REYNOLDS, Crowd.CONCENTRATION));
 
   @Override
   public Estimate exponent(double reynoldsNumber, double volumeFraction) {
@@ -33,31 +43,7 @@ final class GarsideAlDibouni1977 implements HinderedSettling {
   }
 
   @Override
-  public String id() {
-    return "garside-al-dibouni-1977";
-  }
-
-  @Override
-  public String name() {
-    return "Garside and Al-Dibouni";
-  }
-
-  @Override
-  public String equation() {
-    return "n = (5.1 + 0.27 Re^0.9) / (1 + 0.1 Re^0.9)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Garside and Al-Dibouni",
-        1977,
-        "Industrial and Engineering Chemistry, Process Design and Development 16:206;"
-            + " coefficients as used in open flow codes");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS, Crowd.CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -42,8 +43,14 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.5e4);
   private static final Bound SPHERICITY = new Bound("sphericity", Kind.NUMBER, 0.67, 1);
 
-  /** Creates the correlation; it has no state. */
-  public HaiderLevenspiel1989() {}
+  private static final About ABOUT =
+      new About(
+          "haider-levenspiel-1989",
+          "Haider and Levenspiel",
+          "C_D = 24/Re (1 + A Re^B) + C/(1 + D/Re), A to D from the sphericity;"
+              + " w = sqrt(4 R g d / (3 C_D))",
+          new Citation("Haider and Levenspiel", 1989, "Powder Technology 58:63-70"),
+          List.of(SPHERE_REYNOLDS, REYNOLDS, SPHERICITY));
 
   /**
    * The drag law for one sphericity.
@@ -89,28 +96,7 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "haider-levenspiel-1989";
-  }
-
-  @Override
-  public String name() {
-    return "Haider and Levenspiel";
-  }
-
-  @Override
-  public String equation() {
-    return "C_D = 24/Re (1 + A Re^B) + C/(1 + D/Re), A to D from the sphericity;"
-        + " w = sqrt(4 R g d / (3 C_D))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Haider and Levenspiel", 1989, "Powder Technology 58:63-70");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SPHERE_REYNOLDS, REYNOLDS, SPHERICITY);
+  public About about() {
+    return ABOUT;
   }
 }

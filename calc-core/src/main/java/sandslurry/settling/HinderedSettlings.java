@@ -2,9 +2,9 @@ package sandslurry.settling;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Family;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 
@@ -13,41 +13,11 @@ public final class HinderedSettlings {
   /** The correlation used unless another is asked for: smooth, and true to the measurements. */
   public static final HinderedSettling DEFAULT = new Rowe1987();
 
-  private static final List<HinderedSettling> ALL =
-      List.of(DEFAULT, new RichardsonZaki1954(), new GarsideAlDibouni1977());
+  /** Every correlation of the family. */
+  public static final Family<HinderedSettling> FAMILY =
+      Family.of("hindered settling", DEFAULT, new RichardsonZaki1954(), new GarsideAlDibouni1977());
 
   private HinderedSettlings() {}
-
-  /**
-   * Every correlation of the family.
-   *
-   * @return the correlations, the default first
-   */
-  public static List<HinderedSettling> all() {
-    return ALL;
-  }
-
-  /**
-   * The correlation of a key.
-   *
-   * @param id a key as in files
-   * @return the correlation
-   * @throws IllegalArgumentException if no correlation has that key
-   */
-  public static HinderedSettling byId(String id) {
-    return ALL.stream()
-        .filter(law -> law.id().equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "there is no hindered-settling correlation \""
-                        + id
-                        + "\"; there are "
-                        + ALL.stream()
-                            .map(HinderedSettling::id)
-                            .collect(Collectors.joining(", "))));
-  }
 
   /**
    * Settling velocity of a grain among others, by the default correlations.

@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -28,8 +29,16 @@ import sandslurry.units.Kind;
 final class RichardsonZaki1954 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 7000);
 
-  /** Creates the correlation; it has no state. */
-  public RichardsonZaki1954() {}
+  private static final About ABOUT =
+      new About(
+          "richardson-zaki-1954",
+          "Richardson and Zaki",
+          "n = 4.65 | 4.35 Re^-0.03 | 4.45 Re^-0.1 | 2.39 for Re up to 0.2 | 1 | 500 | above",
+          new Citation(
+              "Richardson and Zaki",
+              1954,
+              "Transactions of the Institution of Chemical Engineers 32:35"),
+          List.of(REYNOLDS, Crowd.CONCENTRATION));
 
   @Override
   public Estimate exponent(double reynoldsNumber, double volumeFraction) {
@@ -54,28 +63,7 @@ final class RichardsonZaki1954 implements HinderedSettling {
   }
 
   @Override
-  public String id() {
-    return "richardson-zaki-1954";
-  }
-
-  @Override
-  public String name() {
-    return "Richardson and Zaki";
-  }
-
-  @Override
-  public String equation() {
-    return "n = 4.65 | 4.35 Re^-0.03 | 4.45 Re^-0.1 | 2.39 for Re up to 0.2 | 1 | 500 | above";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Richardson and Zaki", 1954, "Transactions of the Institution of Chemical Engineers 32:35");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS, Crowd.CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

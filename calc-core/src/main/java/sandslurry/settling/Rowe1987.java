@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -22,6 +23,17 @@ import sandslurry.units.Kind;
 public final class Rowe1987 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 3e4);
 
+  private static final About ABOUT =
+      new About(
+          "rowe-1987",
+          "Rowe's curve for Richardson and Zaki",
+          "n = (4.7 + 0.41 Re^0.75) / (1 + 0.175 Re^0.75)",
+          new Citation(
+              "Rowe",
+              1987,
+              "Chemical Engineering Science 42:2795; coefficients as used in open flow codes"),
+          List.of(REYNOLDS, Crowd.CONCENTRATION));
+
   /** Creates the correlation; it has no state. */
   public Rowe1987() {}
 
@@ -36,30 +48,7 @@ public final class Rowe1987 implements HinderedSettling {
   }
 
   @Override
-  public String id() {
-    return "rowe-1987";
-  }
-
-  @Override
-  public String name() {
-    return "Rowe's curve for Richardson and Zaki";
-  }
-
-  @Override
-  public String equation() {
-    return "n = (4.7 + 0.41 Re^0.75) / (1 + 0.175 Re^0.75)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Rowe",
-        1987,
-        "Chemical Engineering Science 42:2795; coefficients as used in open flow codes");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS, Crowd.CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

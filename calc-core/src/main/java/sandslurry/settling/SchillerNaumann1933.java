@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -26,8 +27,17 @@ final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 800);
   private static final double NEWTON_DRAG = 0.44;
 
-  /** Creates the correlation; it has no state. */
-  public SchillerNaumann1933() {}
+  private static final About ABOUT =
+      new About(
+          "schiller-naumann-1933",
+          "Schiller and Naumann, sphere",
+          "C_D = max(24/Re (1 + 0.15 Re^0.687), 0.44); w = sqrt(4 R g d / (3 C_D))",
+          new Citation(
+              "Schiller and Naumann",
+              1933,
+              "Zeitschrift des Vereines Deutscher Ingenieure 77:318; coefficients from memory, checked"
+                  + " against other sphere laws"),
+          List.of(REYNOLDS, Spheres.SPHERICITY));
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
@@ -41,31 +51,7 @@ final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
   }
 
   @Override
-  public String id() {
-    return "schiller-naumann-1933";
-  }
-
-  @Override
-  public String name() {
-    return "Schiller and Naumann, sphere";
-  }
-
-  @Override
-  public String equation() {
-    return "C_D = max(24/Re (1 + 0.15 Re^0.687), 0.44); w = sqrt(4 R g d / (3 C_D))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Schiller and Naumann",
-        1933,
-        "Zeitschrift des Vereines Deutscher Ingenieure 77:318; coefficients from memory, checked"
-            + " against other sphere laws");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS, Spheres.SPHERICITY);
+  public About about() {
+    return ABOUT;
   }
 }

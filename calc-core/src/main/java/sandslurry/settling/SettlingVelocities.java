@@ -1,7 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import sandslurry.correlation.Family;
 import sandslurry.correlation.Physics;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
@@ -15,8 +15,10 @@ public final class SettlingVelocities {
   private static final SettlingVelocityModel STOKES = new Stokes1851();
   private static final SettlingVelocityModel SPHERE = new TurtonLevenspiel1986();
 
-  private static final List<SettlingVelocityModel> ALL =
-      List.of(
+  /** Every correlation of the family. */
+  public static final Family<SettlingVelocityModel> FAMILY =
+      Family.of(
+          "settling velocity of one grain",
           DEFAULT,
           DIETRICH,
           new Cheng1997(),
@@ -27,37 +29,6 @@ public final class SettlingVelocities {
           STOKES);
 
   private SettlingVelocities() {}
-
-  /**
-   * Every correlation of the family.
-   *
-   * @return the correlations, the default first
-   */
-  public static List<SettlingVelocityModel> all() {
-    return ALL;
-  }
-
-  /**
-   * The correlation of a key.
-   *
-   * @param id a key as in files
-   * @return the correlation
-   * @throws IllegalArgumentException if no correlation has that key
-   */
-  public static SettlingVelocityModel byId(String id) {
-    return ALL.stream()
-        .filter(model -> model.id().equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "there is no settling-velocity correlation \""
-                        + id
-                        + "\"; there are "
-                        + ALL.stream()
-                            .map(SettlingVelocityModel::id)
-                            .collect(Collectors.joining(", "))));
-  }
 
   /**
    * The correlation that suits a case.

@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -23,8 +24,13 @@ import sandslurry.units.Kind;
 final class Soulsby1997 implements SettlingVelocityModel {
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 6.3e-5, 2e-3);
 
-  /** Creates the correlation; it has no state. */
-  public Soulsby1997() {}
+  private static final About ABOUT =
+      new About(
+          "soulsby-1997",
+          "Soulsby",
+          "w = (nu/d) (sqrt(10.36^2 + 1.049 d*^3) - 10.36), d*^3 = R g d^3 / nu^2",
+          new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, London"),
+          List.of(SIZE));
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid) {
@@ -36,27 +42,7 @@ final class Soulsby1997 implements SettlingVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "soulsby-1997";
-  }
-
-  @Override
-  public String name() {
-    return "Soulsby";
-  }
-
-  @Override
-  public String equation() {
-    return "w = (nu/d) (sqrt(10.36^2 + 1.049 d*^3) - 10.36), d*^3 = R g d^3 / nu^2";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, London");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -26,6 +27,14 @@ import sandslurry.units.Kind;
 public final class Stokes1851 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 0.1);
 
+  private static final About ABOUT =
+      new About(
+          "stokes-1851",
+          "Stokes",
+          "w = R g d^2 / (18 nu)",
+          new Citation("Stokes", 1851, "Transactions of the Cambridge Philosophical Society 9"),
+          List.of(REYNOLDS));
+
   /** Creates the correlation; it has no state. */
   public Stokes1851() {}
 
@@ -37,27 +46,7 @@ public final class Stokes1851 implements SettlingVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "stokes-1851";
-  }
-
-  @Override
-  public String name() {
-    return "Stokes";
-  }
-
-  @Override
-  public String equation() {
-    return "w = R g d^2 / (18 nu)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Stokes", 1851, "Transactions of the Cambridge Philosophical Society 9");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS);
+  public About about() {
+    return ABOUT;
   }
 }

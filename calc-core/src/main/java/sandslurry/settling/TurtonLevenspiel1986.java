@@ -1,6 +1,7 @@
 package sandslurry.settling;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -22,8 +23,17 @@ import sandslurry.units.Kind;
 final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
 
-  /** Creates the correlation; it has no state. */
-  public TurtonLevenspiel1986() {}
+  private static final About ABOUT =
+      new About(
+          "turton-levenspiel-1986",
+          "Turton and Levenspiel, sphere",
+          "C_D = 24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09);"
+              + " w = sqrt(4 R g d / (3 C_D))",
+          new Citation(
+              "Turton and Levenspiel",
+              1986,
+              "Powder Technology 47:83-86; coefficients from memory, checked against other sphere laws"),
+          List.of(REYNOLDS, Spheres.SPHERICITY));
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
@@ -37,31 +47,7 @@ final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
   }
 
   @Override
-  public String id() {
-    return "turton-levenspiel-1986";
-  }
-
-  @Override
-  public String name() {
-    return "Turton and Levenspiel, sphere";
-  }
-
-  @Override
-  public String equation() {
-    return "C_D = 24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09);"
-        + " w = sqrt(4 R g d / (3 C_D))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Turton and Levenspiel",
-        1986,
-        "Powder Technology 47:83-86; coefficients from memory, checked against other sphere laws");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS, Spheres.SPHERICITY);
+  public About about() {
+    return ABOUT;
   }
 }

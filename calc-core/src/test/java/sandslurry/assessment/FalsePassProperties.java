@@ -102,7 +102,7 @@ class FalsePassProperties {
     boolean water = slurry.liquid().kinematicViscosityM2ps() < WATER_LIKE_M2PS;
     double most = 0;
     for (DepositionVelocityModel model :
-        DepositionVelocities.all().stream()
+        DepositionVelocities.FAMILY.all().stream()
             .filter(m -> IN_ANY_LIQUID.contains(m.id()) || water && IN_WATER.contains(m.id()))
             .toList()) {
       Estimate estimate = model.velocityMps(slurry, run.largest());

@@ -142,7 +142,7 @@ class SeparationUnitsProperties {
       @ForAll @DoubleRange(min = 1, max = 8) double number) {
     Hydrocyclone cyclone =
         new Hydrocyclone(HydrocycloneGeometry.rietema(body, apex * body), (int) number);
-    for (HydrocycloneModel model : HydrocycloneModels.all()) {
+    for (HydrocycloneModel model : HydrocycloneModels.FAMILY.all()) {
       CycloneResult result = cyclone.evaluate(feed, model);
       allFinite(
           result.performance().cutSizeM(),
@@ -167,7 +167,7 @@ class SeparationUnitsProperties {
       for (int i = 1; i < sand.size(); i++) {
         assertThat(sand.get(i)).isGreaterThanOrEqualTo(sand.get(i - 1) - 1e-12);
       }
-      for (CutSizeModel rule : HydrocycloneModels.rules()) {
+      for (CutSizeModel rule : HydrocycloneModels.RULES.all()) {
         allFinite(
             rule.cutSizeM(body, result.feed(), result.performance().pressureDropPa()).value());
       }

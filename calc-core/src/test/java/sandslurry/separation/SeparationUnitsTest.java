@@ -107,10 +107,10 @@ class SeparationUnitsTest {
     HydrocycloneGeometry geometry = HydrocycloneGeometry.rietema(0.15, 0.03);
     CycloneFeed feed = new CycloneFeed(0.005, WATER, 0.02, 2650);
     double first = HydrocycloneModels.DEFAULT.performance(geometry, feed).cutSizeM();
-    for (HydrocycloneModel model : HydrocycloneModels.all()) {
+    for (HydrocycloneModel model : HydrocycloneModels.FAMILY.all()) {
       CyclonePerformance one = model.performance(geometry, feed);
       assertThat(one.cutSizeM() / first).isBetween(0.5, 2.0);
-      assertThat(HydrocycloneModels.byId(model.id())).isSameAs(model);
+      assertThat(HydrocycloneModels.FAMILY.find(model.id()).orElseThrow()).isSameAs(model);
     }
     assertThat(new Arterburn1982().cutSizeM(0.15, feed, 70e3).value() / first).isBetween(0.5, 2.0);
     // Bradley's own, narrower cyclones cut finer.

@@ -15,7 +15,7 @@ import sandslurry.material.sand.GrainShape;
 class HinderedSettlingProperties {
   @Provide
   Arbitrary<HinderedSettling> laws() {
-    return Arbitraries.of(HinderedSettlings.all());
+    return Arbitraries.of(HinderedSettlings.FAMILY.all());
   }
 
   @Property

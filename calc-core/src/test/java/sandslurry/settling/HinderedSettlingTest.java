@@ -21,19 +21,17 @@ class HinderedSettlingTest {
   private static final Grain SAND = new Grain(5e-4, 2650, GrainShape.NATURAL);
 
   static List<HinderedSettling> laws() {
-    return HinderedSettlings.all();
+    return HinderedSettlings.FAMILY.all();
   }
 
   @Test
   void everyKeyFindsItsLawAndNoTwoAreAlike() {
-    assertThat(HinderedSettlings.all().get(0)).isSameAs(HinderedSettlings.DEFAULT);
-    assertThat(HinderedSettlings.all()).extracting(Correlation::id).doesNotHaveDuplicates();
-    assertThat(HinderedSettlings.all())
-        .allSatisfy(law -> assertThat(HinderedSettlings.byId(law.id())).isSameAs(law));
-    assertThatThrownBy(() -> HinderedSettlings.byId("nobody-1900"))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("nobody-1900")
-        .hasMessageContaining("rowe-1987");
+    assertThat(HinderedSettlings.FAMILY.all().get(0)).isSameAs(HinderedSettlings.DEFAULT);
+    assertThat(HinderedSettlings.FAMILY.all()).extracting(Correlation::id).doesNotHaveDuplicates();
+    assertThat(HinderedSettlings.FAMILY.all())
+        .allSatisfy(
+            law -> assertThat(HinderedSettlings.FAMILY.find(law.id()).orElseThrow()).isSameAs(law));
+    assertThat(HinderedSettlings.FAMILY.find("nobody-1900")).isEmpty();
   }
 
   @ParameterizedTest
@@ -42,7 +40,7 @@ class HinderedSettlingTest {
     assertThat(law.name()).isNotBlank();
     assertThat(law.equation()).startsWith("n = ");
     assertThat(law.id()).endsWith(Integer.toString(law.citation().year()));
-    assertThat(law.range()).hasSize(2);
+    assertThat(law.about().bounds()).hasSize(2);
   }
 
   @ParameterizedTest
@@ -53,7 +51,7 @@ class HinderedSettlingTest {
     "garside-al-dibouni-1977, 5.1, 2.7",
   })
   void exponentTendsToItsTwoLimits(String id, double creeping, double turbulent) {
-    HinderedSettling law = HinderedSettlings.byId(id);
+    HinderedSettling law = HinderedSettlings.FAMILY.find(id).orElseThrow();
     assertThat(law.exponent(0, 0.1).value()).isEqualTo(creeping);
     assertThat(law.exponent(1e12, 0.1).value()).isCloseTo(turbulent, within(1e-4));
   }

@@ -16,7 +16,7 @@ import sandslurry.material.sand.GrainShape;
 class SettlingVelocityProperties {
   @Provide
   Arbitrary<SettlingVelocityModel> models() {
-    return Arbitraries.of(SettlingVelocities.all());
+    return Arbitraries.of(SettlingVelocities.FAMILY.all());
   }
 
   private static double decades(double least, double share, double decades) {

@@ -59,7 +59,7 @@ class FiftyDigitsTest {
       String id, double d, double bore, double c, double sand, double rho, double mu, double v) {
     agree(
         id,
-        named(DepositionVelocities.all(), id)
+        named(DepositionVelocities.FAMILY.all(), id)
             .velocityMps(slurry(d, c, sand, rho, mu), new Bore(bore, COMMERCIAL_STEEL_M))
             .value(),
         v);
@@ -79,7 +79,7 @@ class FiftyDigitsTest {
       double gradient) {
     agree(
         id,
-        named(HeadLosses.all(), id)
+        named(HeadLosses.FAMILY.all(), id)
             .gradient(slurry(d, c, sand, rho, mu), new Bore(bore, COMMERCIAL_STEEL_M), velocity)
             .value(),
         gradient);
@@ -93,7 +93,7 @@ class FiftyDigitsTest {
         id.contains("schiller") || id.contains("turton") ? GrainShape.SPHERE : GrainShape.NATURAL;
     agree(
         id,
-        named(SettlingVelocities.all(), id)
+        named(SettlingVelocities.FAMILY.all(), id)
             .velocityMps(new Grain(d, sand, shape), new Liquid(rho, mu))
             .value(),
         w);
@@ -102,7 +102,7 @@ class FiftyDigitsTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/fifty-digits/hindered-settling.csv")
   void hinderedSettling(String id, double reynolds, double exponent) {
-    agree(id, named(HinderedSettlings.all(), id).exponent(reynolds, 0.1).value(), exponent);
+    agree(id, named(HinderedSettlings.FAMILY.all(), id).exponent(reynolds, 0.1).value(), exponent);
   }
 
   @ParameterizedTest
@@ -118,7 +118,7 @@ class FiftyDigitsTest {
       double ratio) {
     agree(
         id,
-        named(SolidsDeratings.all(), id)
+        named(SolidsDeratings.FAMILY.all(), id)
             .headRatio(slurry(d, c, sand, rho, mu), OptionalDouble.of(impeller))
             .value(),
         ratio);

@@ -126,7 +126,7 @@ class PumpReferenceTest {
   void fourIndependentFormsAgreeRoughly(double sizeMm, double volumeFraction) {
     OptionalDouble impeller = OptionalDouble.of(0.35);
     double[] reductions =
-        SolidsDeratings.all().stream()
+        SolidsDeratings.FAMILY.all().stream()
             .mapToDouble(m -> 1 - m.headRatio(sand(sizeMm, volumeFraction), impeller).value())
             .toArray();
     double mean = Arrays.stream(reductions).average().orElseThrow();

@@ -1,7 +1,7 @@
 package sandslurry.pipe.surge;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.pipe.catalogue.StandardPipe;
@@ -22,6 +22,18 @@ import sandslurry.pipe.catalogue.StandardPipe;
  * is no bound then.
  */
 public final class Joukowsky1898 implements Correlation {
+  private static final About ABOUT =
+      new About(
+          "joukowsky-1898",
+          "Joukowsky",
+          "dp = rho a dV, a = sqrt(K/rho) / sqrt(1 + K D/(E t))",
+          new Citation(
+              "Joukowsky",
+              1898,
+              "On the hydraulic hammer in water supply pipes, Memoirs of the Imperial Academy of Sciences"
+                  + " of St Petersburg; wave speed by Korteweg, 1878, Annalen der Physik 241:525-542"),
+          List.of());
+
   /**
    * Speed of the pressure wave in water or a mixture on water, without gas, in a pipe with
    * expansion joints.
@@ -129,31 +141,7 @@ public final class Joukowsky1898 implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "joukowsky-1898";
-  }
-
-  @Override
-  public String name() {
-    return "Joukowsky";
-  }
-
-  @Override
-  public String equation() {
-    return "dp = rho a dV, a = sqrt(K/rho) / sqrt(1 + K D/(E t))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Joukowsky",
-        1898,
-        "On the hydraulic hammer in water supply pipes, Memoirs of the Imperial Academy of Sciences"
-            + " of St Petersburg; wave speed by Korteweg, 1878, Annalen der Physik 241:525-542");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return ABOUT;
   }
 }

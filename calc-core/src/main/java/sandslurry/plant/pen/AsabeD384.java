@@ -1,5 +1,7 @@
 package sandslurry.plant.pen;
 
+import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.units.InUnit;
@@ -15,31 +17,19 @@ import sandslurry.units.InUnit;
  * milk it gives 2.3 kg less than Nennich et al., at 56.7 kg 1.2 kg less.
  */
 public final class AsabeD384 implements ManureProduction {
+  private static final About ABOUT =
+      new About(
+          "asabe-d384",
+          "ASABE D384.2",
+          "manure [kg/d] = 0.647 M + 43.212",
+          new Citation(
+              "ASABE",
+              2005,
+              "Standard D384.2, Manure Production and Characteristics; coefficients from memory,"
+                  + " unverified"),
+          List.of(TABLED_MILK));
+
   AsabeD384() {}
-
-  @Override
-  public String id() {
-    return "asabe-d384";
-  }
-
-  @Override
-  public String name() {
-    return "ASABE D384.2";
-  }
-
-  @Override
-  public String equation() {
-    return "manure [kg/d] = 0.647 M + 43.212";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "ASABE",
-        2005,
-        "Standard D384.2, Manure Production and Characteristics; coefficients from memory,"
-            + " unverified");
-  }
 
   @Override
   public Estimate manureKgps(double milkKgps) {
@@ -47,5 +37,10 @@ public final class AsabeD384 implements ManureProduction {
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
         .value(InUnit.ofKilogramsPerDay(0.647 * milk + 43.212));
+  }
+
+  @Override
+  public About about() {
+    return ABOUT;
   }
 }

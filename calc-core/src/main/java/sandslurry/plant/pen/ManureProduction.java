@@ -1,6 +1,5 @@
 package sandslurry.plant.pen;
 
-import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
@@ -14,7 +13,7 @@ public interface ManureProduction extends Correlation {
    * behind the equations was not at hand.
    */
   Bound TABLED_MILK =
-      new Bound(
+      Bound.used(
           "milk yield",
           Kind.MASS_PER_HEAD,
           InUnit.ofKilogramsPerDay(22.67),
@@ -27,11 +26,6 @@ public interface ManureProduction extends Correlation {
    * @return mass of manure [kg/s]
    */
   Estimate manureKgps(double milkKgps);
-
-  @Override
-  default List<Bound> range() {
-    return List.of(TABLED_MILK);
-  }
 
   /**
    * Checks a milk yield.

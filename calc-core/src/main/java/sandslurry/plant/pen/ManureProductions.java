@@ -1,6 +1,6 @@
 package sandslurry.plant.pen;
 
-import java.util.List;
+import sandslurry.correlation.Family;
 
 /** The published equations for the manure of lactating cows. */
 public final class ManureProductions {
@@ -13,14 +13,9 @@ public final class ManureProductions {
   /** The greater of the two, and the one that the handbook's table follows. */
   public static final ManureProduction DEFAULT = NENNICH;
 
-  private ManureProductions() {}
+  /** Every correlation of the family. */
+  public static final Family<ManureProduction> FAMILY =
+      Family.of("manure of a cow", NENNICH, ASABE);
 
-  /**
-   * All of them.
-   *
-   * @return the equations, the default first
-   */
-  public static List<ManureProduction> all() {
-    return List.of(NENNICH, ASABE);
-  }
+  private ManureProductions() {}
 }

@@ -1,5 +1,7 @@
 package sandslurry.plant.pen;
 
+import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.units.InUnit;
@@ -16,30 +18,18 @@ import sandslurry.units.InUnit;
  * Handbook, Table 4-5), itself from memory, to half a unit of its last digit.
  */
 public final class Nennich2005 implements ManureProduction {
+  private static final About ABOUT =
+      new About(
+          "nennich-2005",
+          "Nennich et al.",
+          "manure [kg/d] = 0.616 M + 46.2",
+          new Citation(
+              "Nennich et al.",
+              2005,
+              "Journal of Dairy Science 88:3721-3733; coefficients from memory, unverified"),
+          List.of(TABLED_MILK));
+
   Nennich2005() {}
-
-  @Override
-  public String id() {
-    return "nennich-2005";
-  }
-
-  @Override
-  public String name() {
-    return "Nennich et al.";
-  }
-
-  @Override
-  public String equation() {
-    return "manure [kg/d] = 0.616 M + 46.2";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Nennich et al.",
-        2005,
-        "Journal of Dairy Science 88:3721-3733; coefficients from memory, unverified");
-  }
 
   @Override
   public Estimate manureKgps(double milkKgps) {
@@ -60,5 +50,10 @@ public final class Nennich2005 implements ManureProduction {
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
         .value(InUnit.ofKilogramsPerDay(0.0874 * milk + 5.6));
+  }
+
+  @Override
+  public About about() {
+    return ABOUT;
   }
 }

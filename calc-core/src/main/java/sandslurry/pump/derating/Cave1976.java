@@ -2,6 +2,7 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -28,6 +29,18 @@ final class Cave1976 implements SolidsDerating {
       new Bound("median size d50", Kind.GRAIN, 2.27e-5, Double.POSITIVE_INFINITY);
   private static final Bound CONCENTRATION =
       new Bound("mass fraction of sand for the efficiency", Kind.PERCENT, 0, 0.2);
+
+  private static final About ABOUT =
+      new About(
+          "cave-1976",
+          "Cave",
+          "HR = 1 - 0.0385 (S - 1) (1 + 4/S) Cw ln(d50 / 0.0227 mm); ER = HR",
+          new Citation(
+              "Cave",
+              1976,
+              "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
+                  + " paper H3; coefficients from memory, unverified"),
+          List.of(SIZE, CONCENTRATION));
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -56,31 +69,7 @@ final class Cave1976 implements SolidsDerating {
   }
 
   @Override
-  public String id() {
-    return "cave-1976";
-  }
-
-  @Override
-  public String name() {
-    return "Cave";
-  }
-
-  @Override
-  public String equation() {
-    return "HR = 1 - 0.0385 (S - 1) (1 + 4/S) Cw ln(d50 / 0.0227 mm); ER = HR";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Cave",
-        1976,
-        "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
-            + " paper H3; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

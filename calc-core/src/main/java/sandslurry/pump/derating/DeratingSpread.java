@@ -33,7 +33,7 @@ public record DeratingSpread(List<Derating> each) {
    */
   public static DeratingSpread of(Slurry slurry, OptionalDouble impellerDiameterM) {
     List<Derating> each = new ArrayList<>();
-    for (SolidsDerating model : SolidsDeratings.all()) {
+    for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
       if (impellerDiameterM.isPresent() || !model.needsImpellerDiameter()) {
         each.add(
             new Derating(

@@ -2,6 +2,7 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -25,6 +26,18 @@ import sandslurry.units.Kind;
 public final class EnginGur2003 implements SolidsDerating {
   private static final Bound IMPELLER =
       new Bound("impeller diameter", Kind.BORE, Double.NEGATIVE_INFINITY, 0.85);
+
+  private static final About ABOUT =
+      new About(
+          "engin-gur-2003",
+          "Engin and Gur",
+          "HR = 1 - 2.705 Cw (S - 1)^0.64 (d50/D)^0.313; ER = HR",
+          new Citation(
+              "Engin and Gur",
+              2003,
+              "Journal of Fluids Engineering 125:149-157; abstract read, coefficients from memory,"
+                  + " unverified"),
+          List.of(IMPELLER));
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -54,31 +67,7 @@ public final class EnginGur2003 implements SolidsDerating {
   }
 
   @Override
-  public String id() {
-    return "engin-gur-2003";
-  }
-
-  @Override
-  public String name() {
-    return "Engin and Gur";
-  }
-
-  @Override
-  public String equation() {
-    return "HR = 1 - 2.705 Cw (S - 1)^0.64 (d50/D)^0.313; ER = HR";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Engin and Gur",
-        2003,
-        "Journal of Fluids Engineering 125:149-157; abstract read, coefficients from memory,"
-            + " unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(IMPELLER);
+  public About about() {
+    return ABOUT;
   }
 }

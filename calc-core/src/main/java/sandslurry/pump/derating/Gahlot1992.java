@@ -2,6 +2,7 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -24,6 +25,17 @@ final class Gahlot1992 implements SolidsDerating {
   private static final Bound SIZE =
       new Bound("median size d50", Kind.GRAIN, 2e-5, Double.POSITIVE_INFINITY);
 
+  private static final About ABOUT =
+      new About(
+          "gahlot-1992",
+          "Gahlot, Seshadri and Malhotra",
+          "HR = 1 - 0.00056 (S - 1)^0.72 (1 + 3/S) Cw[%] ln(50 d50[mm]); ER = HR",
+          new Citation(
+              "Gahlot, Seshadri and Malhotra",
+              1992,
+              "Journal of Fluids Engineering 114:475-479; coefficients from memory, unverified"),
+          List.of(SIZE));
+
   @Override
   public boolean needsImpellerDiameter() {
     return false;
@@ -45,30 +57,7 @@ final class Gahlot1992 implements SolidsDerating {
   }
 
   @Override
-  public String id() {
-    return "gahlot-1992";
-  }
-
-  @Override
-  public String name() {
-    return "Gahlot, Seshadri and Malhotra";
-  }
-
-  @Override
-  public String equation() {
-    return "HR = 1 - 0.00056 (S - 1)^0.72 (1 + 3/S) Cw[%] ln(50 d50[mm]); ER = HR";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Gahlot, Seshadri and Malhotra",
-        1992,
-        "Journal of Fluids Engineering 114:475-479; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE);
+  public About about() {
+    return ABOUT;
   }
 }

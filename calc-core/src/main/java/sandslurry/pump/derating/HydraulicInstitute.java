@@ -1,6 +1,7 @@
 package sandslurry.pump.derating;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -28,6 +29,18 @@ public final class HydraulicInstitute implements Correlation {
   private static final double CHART_SUBMERGED_DENSITY = 1.65;
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.2);
+
+  private static final About ABOUT =
+      new About(
+          "hydraulic-institute",
+          "Addie, Sellgren and Wilson, corrections to the chart",
+          "RH = RH0 ((S - 1)/1.65)^0.65 (1 - X)^2 (C/0.15)",
+          new Citation(
+              "Wilson, Addie, Sellgren and Clift",
+              2006,
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; exponents checked against"
+                  + " the worked example of a pump-handbook chapter by the same authors"),
+          List.of(CONCENTRATION));
 
   /**
    * Head reduction.
@@ -63,31 +76,7 @@ public final class HydraulicInstitute implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "hydraulic-institute";
-  }
-
-  @Override
-  public String name() {
-    return "Addie, Sellgren and Wilson, corrections to the chart";
-  }
-
-  @Override
-  public String equation() {
-    return "RH = RH0 ((S - 1)/1.65)^0.65 (1 - X)^2 (C/0.15)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson, Addie, Sellgren and Clift",
-        2006,
-        "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; exponents checked against"
-            + " the worked example of a pump-handbook chapter by the same authors");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -2,6 +2,7 @@ package sandslurry.pump.derating;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -41,6 +42,20 @@ public final class HydraulicInstituteViscous implements Correlation {
   private static final Bound FLOW =
       new Bound("best flow of the pump", Kind.FLOW, hourly(3), hourly(260));
   private static final Bound HEAD = new Bound("head of the pump at its best", Kind.HEAD, 6, 130);
+
+  private static final About ABOUT =
+      new About(
+          "hydraulic-institute-viscous",
+          "Hydraulic Institute, viscous liquids",
+          "B = 16.5 nu^0.5 H^0.0625/(Q^0.375 N^0.25); C_Q = exp(-0.165 (log10 B)^3.15);"
+              + " C_H = 1 - (1 - C_Q)(Q_w/Q)^0.75; C_eta = B^(-0.0547 B^0.69)",
+          new Citation(
+              "Hydraulic Institute",
+              2010,
+              "ANSI/HI 9.6.7, Effects of Liquid Viscosity on Rotodynamic Pump Performance, as in ISO/TR"
+                  + " 17766:2005; equations, range and worked example read in public accounts of it, not"
+                  + " in the standard"),
+          List.of(VISCOSITY, PARAMETER, SHAPE, FLOW, HEAD));
 
   /**
    * The correction of a pump in a liquid.
@@ -83,33 +98,7 @@ public final class HydraulicInstituteViscous implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "hydraulic-institute-viscous";
-  }
-
-  @Override
-  public String name() {
-    return "Hydraulic Institute, viscous liquids";
-  }
-
-  @Override
-  public String equation() {
-    return "B = 16.5 nu^0.5 H^0.0625/(Q^0.375 N^0.25); C_Q = exp(-0.165 (log10 B)^3.15);"
-        + " C_H = 1 - (1 - C_Q)(Q_w/Q)^0.75; C_eta = B^(-0.0547 B^0.69)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Hydraulic Institute",
-        2010,
-        "ANSI/HI 9.6.7, Effects of Liquid Viscosity on Rotodynamic Pump Performance, as in ISO/TR"
-            + " 17766:2005; equations, range and worked example read in public accounts of it, not"
-            + " in the standard");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(VISCOSITY, PARAMETER, SHAPE, FLOW, HEAD);
+  public About about() {
+    return ABOUT;
   }
 }

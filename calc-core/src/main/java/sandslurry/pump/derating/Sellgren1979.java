@@ -2,7 +2,7 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
@@ -21,6 +21,18 @@ import sandslurry.settling.SettlingVelocities;
  * coefficient is larger and the derating smaller.
  */
 final class Sellgren1979 implements SolidsDerating {
+  private static final About ABOUT =
+      new About(
+          "sellgren-1979",
+          "Sellgren",
+          "HR = 1 - 0.32 Cw^0.7 (S - 1)^0.7 C_D^-0.25; ER = HR",
+          new Citation(
+              "Sellgren",
+              1979,
+              "Performance of a centrifugal pump when pumping ores and industrial minerals,"
+                  + " Hydrotransport 6; coefficients from memory, unverified"),
+          List.of());
+
   @Override
   public boolean needsImpellerDiameter() {
     return false;
@@ -43,31 +55,7 @@ final class Sellgren1979 implements SolidsDerating {
   }
 
   @Override
-  public String id() {
-    return "sellgren-1979";
-  }
-
-  @Override
-  public String name() {
-    return "Sellgren";
-  }
-
-  @Override
-  public String equation() {
-    return "HR = 1 - 0.32 Cw^0.7 (S - 1)^0.7 C_D^-0.25; ER = HR";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Sellgren",
-        1979,
-        "Performance of a centrifugal pump when pumping ores and industrial minerals,"
-            + " Hydrotransport 6; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,8 +1,8 @@
 package sandslurry.pump.derating;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Family;
 import sandslurry.material.Slurry;
 
 /** The catalogue of solids deratings, and the rule by which one of them governs. */
@@ -10,16 +10,12 @@ public final class SolidsDeratings {
   private static final SolidsDerating CAVE = new Cave1976();
   private static final SolidsDerating ENGIN_GUR = new EnginGur2003();
 
-  private SolidsDeratings() {}
+  /** Every correlation of the family. */
+  public static final Family<SolidsDerating> FAMILY =
+      Family.of(
+          "derating of a pump by solids", CAVE, ENGIN_GUR, new Gahlot1992(), new Sellgren1979());
 
-  /**
-   * Every correlation of the family.
-   *
-   * @return the correlations; those of the rule come first
-   */
-  public static List<SolidsDerating> all() {
-    return List.of(CAVE, ENGIN_GUR, new Gahlot1992(), new Sellgren1979());
-  }
+  private SolidsDeratings() {}
 
   /**
    * The derating to design with: that of Cave, or that of Engin and Gur when the impeller is known

@@ -2,6 +2,7 @@ package sandslurry.pump.suction;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -34,6 +35,18 @@ public final class AccelerationHead implements Correlation {
   public static final double WATER_WITHOUT_AIR = 1.4;
 
   private static final Bound LENGTH = new Bound("length of line", Kind.LENGTH, 0, 15);
+
+  private static final About ABOUT =
+      new About(
+          "acceleration-head",
+          "Acceleration head of the pump handbooks",
+          "h = L V N C / (k g)",
+          new Citation(
+              "Hydraulic Institute",
+              1994,
+              "ANSI/HI 6.1-6.5, Reciprocating Power Pumps; formula and constants read on later pages,"
+                  + " year from memory, unverified"),
+          List.of(LENGTH));
 
   /** Creates the formula; it has no state. */
   public AccelerationHead() {}
@@ -118,31 +131,7 @@ public final class AccelerationHead implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "acceleration-head";
-  }
-
-  @Override
-  public String name() {
-    return "Acceleration head of the pump handbooks";
-  }
-
-  @Override
-  public String equation() {
-    return "h = L V N C / (k g)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Hydraulic Institute",
-        1994,
-        "ANSI/HI 6.1-6.5, Reciprocating Power Pumps; formula and constants read on later pages,"
-            + " year from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(LENGTH);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.pump.suction;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -25,6 +26,14 @@ public final class StandardAtmosphere implements Correlation {
   private static final double TROPOPAUSE_M = 11000;
   private static final Bound ALTITUDE = new Bound("altitude", Kind.LENGTH, -2000, TROPOPAUSE_M);
 
+  private static final About ABOUT =
+      new About(
+          "iso-2533",
+          "Standard atmosphere",
+          "p = 101325 Pa (1 - 0.0065 h / 288.15)^5.25588",
+          new Citation("International Organization for Standardization", 1975, "ISO 2533"),
+          List.of(ALTITUDE));
+
   /**
    * Absolute air pressure.
    *
@@ -44,27 +53,7 @@ public final class StandardAtmosphere implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "iso-2533";
-  }
-
-  @Override
-  public String name() {
-    return "Standard atmosphere";
-  }
-
-  @Override
-  public String equation() {
-    return "p = 101325 Pa (1 - 0.0065 h / 288.15)^5.25588";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("International Organization for Standardization", 1975, "ISO 2533");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ALTITUDE);
+  public About about() {
+    return ABOUT;
   }
 }

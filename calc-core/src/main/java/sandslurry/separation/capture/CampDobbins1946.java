@@ -1,7 +1,7 @@
 package sandslurry.separation.capture;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 
@@ -51,6 +51,17 @@ public final class CampDobbins1946 implements CaptureRelation {
   private static final double STEP = 0.16;
 
   private static final double REACH = 6.4;
+
+  private static final About ABOUT =
+      new About(
+          "camp-dobbins-1946",
+          "Camp and Dobbins, uniform turbulence",
+          "V dc/dx = eps d2c/dy2 + w dc/dy, eps = 0.075 h u*",
+          new Citation(
+              "Camp and Dobbins",
+              1946,
+              "Transactions ASCE 111:895, with Dobbins (1944), 109:629; from memory, unverified"),
+          List.of());
 
   /** Creates the relation; it has no state. */
   public CampDobbins1946() {}
@@ -167,30 +178,7 @@ public final class CampDobbins1946 implements CaptureRelation {
   }
 
   @Override
-  public String id() {
-    return "camp-dobbins-1946";
-  }
-
-  @Override
-  public String name() {
-    return "Camp and Dobbins, uniform turbulence";
-  }
-
-  @Override
-  public String equation() {
-    return "V dc/dx = eps d2c/dy2 + w dc/dy, eps = 0.075 h u*";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Camp and Dobbins",
-        1946,
-        "Transactions ASCE 111:895, with Dobbins (1944), 109:629; from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,6 @@
 package sandslurry.separation.capture;
 
-import java.util.List;
+import sandslurry.correlation.Family;
 
 /** The catalogue of capture relations. */
 public final class CaptureRelations {
@@ -13,15 +13,15 @@ public final class CaptureRelations {
   /** Lower bound: turbulence without limit. */
   public static final CaptureRelation MIXED = new Vetter1940();
 
-  private CaptureRelations() {}
+  /** Every correlation of the family. */
+  public static final Family<CaptureRelation> FAMILY =
+      Family.of(
+          "share of the sand that reaches the floor",
+          IDEAL,
+          TURBULENT,
+          MIXED,
+          HazenBasins.ofReciprocal(0.17),
+          HazenBasins.ofReciprocal(0.5));
 
-  /**
-   * Every relation of the family.
-   *
-   * @return the relations, the three of the band first, then basins with short-circuits
-   */
-  public static List<CaptureRelation> all() {
-    return List.of(
-        IDEAL, TURBULENT, MIXED, HazenBasins.ofReciprocal(0.17), HazenBasins.ofReciprocal(0.5));
-  }
+  private CaptureRelations() {}
 }

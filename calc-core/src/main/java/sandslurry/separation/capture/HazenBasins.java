@@ -2,7 +2,7 @@ package sandslurry.separation.capture;
 
 import java.util.List;
 import java.util.Locale;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 
@@ -52,27 +52,12 @@ public final class HazenBasins implements CaptureRelation {
   }
 
   @Override
-  public String id() {
-    return String.format(Locale.ROOT, "hazen-basins-%.3g", basins);
-  }
-
-  @Override
-  public String name() {
-    return String.format(Locale.ROOT, "Hazen, %.3g mixed basins in a row", basins);
-  }
-
-  @Override
-  public String equation() {
-    return String.format(Locale.ROOT, "eta = 1 - (1 + w A / (N Q))^(-N), N = %.3g", basins);
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Hazen", 1904, "Transactions ASCE 53:45; from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return new About(
+        String.format(Locale.ROOT, "hazen-basins-%.3g", basins),
+        String.format(Locale.ROOT, "Hazen, %.3g mixed basins in a row", basins),
+        String.format(Locale.ROOT, "eta = 1 - (1 + w A / (N Q))^(-N), N = %.3g", basins),
+        new Citation("Hazen", 1904, "Transactions ASCE 53:45; from memory, unverified"),
+        List.of());
   }
 }

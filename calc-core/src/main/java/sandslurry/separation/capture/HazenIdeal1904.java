@@ -1,7 +1,7 @@
 package sandslurry.separation.capture;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 
@@ -19,6 +19,14 @@ import sandslurry.correlation.Estimate;
  * the citations are from memory, unverified. No range is published: it is a limit.
  */
 public final class HazenIdeal1904 implements CaptureRelation {
+  private static final About ABOUT =
+      new About(
+          "hazen-ideal-1904",
+          "Hazen, ideal basin",
+          "eta = min(1, w A / Q)",
+          new Citation("Hazen", 1904, "Transactions ASCE 53:45; from memory, unverified"),
+          List.of());
+
   /** Creates the relation; it has no state. */
   public HazenIdeal1904() {}
 
@@ -28,27 +36,7 @@ public final class HazenIdeal1904 implements CaptureRelation {
   }
 
   @Override
-  public String id() {
-    return "hazen-ideal-1904";
-  }
-
-  @Override
-  public String name() {
-    return "Hazen, ideal basin";
-  }
-
-  @Override
-  public String equation() {
-    return "eta = min(1, w A / Q)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Hazen", 1904, "Transactions ASCE 53:45; from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,7 +1,7 @@
 package sandslurry.separation.capture;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 
@@ -19,8 +19,13 @@ import sandslurry.correlation.Estimate;
  * citation from memory, unverified; the equation follows from its premise. No range is published.
  */
 final class Vetter1940 implements CaptureRelation {
-  /** Creates the relation; it has no state. */
-  public Vetter1940() {}
+  private static final About ABOUT =
+      new About(
+          "vetter-1940",
+          "Vetter, mixed over the depth",
+          "eta = 1 - exp(-w A / Q)",
+          new Citation("Vetter", 1940, "Civil Engineering 10:698; from memory, unverified"),
+          List.of());
 
   @Override
   public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {
@@ -28,27 +33,7 @@ final class Vetter1940 implements CaptureRelation {
   }
 
   @Override
-  public String id() {
-    return "vetter-1940";
-  }
-
-  @Override
-  public String name() {
-    return "Vetter, mixed over the depth";
-  }
-
-  @Override
-  public String equation() {
-    return "eta = 1 - exp(-w A / Q)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Vetter", 1940, "Civil Engineering 10:698; from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return ABOUT;
   }
 }

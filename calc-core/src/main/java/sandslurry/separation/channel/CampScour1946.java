@@ -2,6 +2,7 @@ package sandslurry.separation.channel;
 
 import java.util.List;
 import java.util.Locale;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -46,27 +47,12 @@ public final class CampScour1946 implements ScourModel {
   }
 
   @Override
-  public String id() {
-    return String.format(Locale.ROOT, "camp-scour-1946-%.3g", beta);
-  }
-
-  @Override
-  public String name() {
-    return String.format(Locale.ROOT, "Camp, scour with beta = %.3g", beta);
-  }
-
-  @Override
-  public String equation() {
-    return String.format(Locale.ROOT, "V = sqrt(8 beta (s - 1) g d / f), beta = %.3g", beta);
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Camp", 1946, "Transactions ASCE 111:895; seen in Hendricks, example 7.1");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(BETA);
+  public About about() {
+    return new About(
+        String.format(Locale.ROOT, "camp-scour-1946-%.3g", beta),
+        String.format(Locale.ROOT, "Camp, scour with beta = %.3g", beta),
+        String.format(Locale.ROOT, "V = sqrt(8 beta (s - 1) g d / f), beta = %.3g", beta),
+        new Citation("Camp", 1946, "Transactions ASCE 111:895; seen in Hendricks, example 7.1"),
+        List.of(BETA));
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.separation.channel;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -25,6 +26,18 @@ public final class Merritt2009 implements Correlation {
   private static final double POWER = 0.277;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-4, 1e-2);
 
+  private static final About ABOUT =
+      new About(
+          "merritt-2009",
+          "Merritt, tractive stress of sewers",
+          "tau = 0.867 Pa (d / 1 mm)^0.277",
+          new Citation(
+              "Merritt",
+              2009,
+              "Tractive force design for sanitary sewer self-cleansing, Journal of Environmental"
+                  + " Engineering 135(12):1338-1348; power, volume and pages from memory, unverified"),
+          List.of(SIZE));
+
   /** Creates the criterion; it has no state. */
   public Merritt2009() {}
 
@@ -45,31 +58,7 @@ public final class Merritt2009 implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "merritt-2009";
-  }
-
-  @Override
-  public String name() {
-    return "Merritt, tractive stress of sewers";
-  }
-
-  @Override
-  public String equation() {
-    return "tau = 0.867 Pa (d / 1 mm)^0.277";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Merritt",
-        2009,
-        "Tractive force design for sanitary sewer self-cleansing, Journal of Environmental"
-            + " Engineering 135(12):1338-1348; power, volume and pages from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE);
+  public About about() {
+    return ABOUT;
   }
 }

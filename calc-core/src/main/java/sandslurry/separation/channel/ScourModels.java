@@ -1,6 +1,6 @@
 package sandslurry.separation.channel;
 
-import java.util.List;
+import sandslurry.correlation.Family;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 
@@ -11,6 +11,10 @@ public final class ScourModels {
 
   /** The Shields curve. */
   public static final ScourModel SHIELDS = new ShieldsSoulsby1997();
+
+  /** Every correlation of the family. */
+  public static final Family<ScourModel> FAMILY =
+      Family.of("velocity that moves a grain", CAMP, SHIELDS, new CampScour1946(0.06));
 
   private ScourModels() {}
 
@@ -26,14 +30,5 @@ public final class ScourModels {
     return Math.min(
         CAMP.velocityMps(grain, liquid, darcyFriction).value(),
         SHIELDS.velocityMps(grain, liquid, darcyFriction).value());
-  }
-
-  /**
-   * Every criterion of the family.
-   *
-   * @return the criteria that judge a lane first, then Camp's for full self-cleansing
-   */
-  public static List<ScourModel> all() {
-    return List.of(CAMP, SHIELDS, new CampScour1946(0.06));
   }
 }

@@ -1,7 +1,7 @@
 package sandslurry.separation.channel;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
@@ -24,6 +24,14 @@ import sandslurry.material.sand.Grain;
  * the wiki of the Coastal Inlets Research Program (incipient motion).
  */
 public final class ShieldsSoulsby1997 implements ScourModel {
+  private static final About ABOUT =
+      new About(
+          "shields-soulsby-1997",
+          "Shields, curve of Soulsby",
+          "theta = 0.30 / (1 + 1.2 D*) + 0.055 (1 - exp(-0.020 D*))",
+          new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, eq. 77"),
+          List.of());
+
   /** Creates the criterion; it has no state. */
   public ShieldsSoulsby1997() {}
 
@@ -47,27 +55,7 @@ public final class ShieldsSoulsby1997 implements ScourModel {
   }
 
   @Override
-  public String id() {
-    return "shields-soulsby-1997";
-  }
-
-  @Override
-  public String name() {
-    return "Shields, curve of Soulsby";
-  }
-
-  @Override
-  public String equation() {
-    return "theta = 0.30 / (1 + 1.2 D*) + 0.055 (1 - exp(-0.020 D*))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, eq. 77");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of();
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.separation.cyclone;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -28,6 +29,18 @@ public final class Arterburn1982 implements CutSizeModel {
   private static final Bound CUT = new Bound("cut size", Kind.GRAIN, 40e-6, 400e-6);
   private static final Bound SAND = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.50);
 
+  private static final About ABOUT =
+      new About(
+          "arterburn-1982",
+          "Arterburn",
+          "d50c = 2.84 D^0.66 ((53 - C)/53)^-1.43 * 3.27 dp^-0.28 (1.65/(Gs - GL))^0.5",
+          new Citation(
+              "Arterburn",
+              1982,
+              "in Mular and Jergensen, Design and Installation of Comminution Circuits, AIME;"
+                  + " coefficients seen in a public set of spreadsheet functions"),
+          List.of(CUT, SAND, Plitt1976.WATER_VISCOSITY));
+
   /** Creates the rule; it has no state. */
   public Arterburn1982() {}
 
@@ -54,31 +67,7 @@ public final class Arterburn1982 implements CutSizeModel {
   }
 
   @Override
-  public String id() {
-    return "arterburn-1982";
-  }
-
-  @Override
-  public String name() {
-    return "Arterburn";
-  }
-
-  @Override
-  public String equation() {
-    return "d50c = 2.84 D^0.66 ((53 - C)/53)^-1.43 * 3.27 dp^-0.28 (1.65/(Gs - GL))^0.5";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Arterburn",
-        1982,
-        "in Mular and Jergensen, Design and Installation of Comminution Circuits, AIME;"
-            + " coefficients seen in a public set of spreadsheet functions");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(CUT, SAND, Plitt1976.WATER_VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

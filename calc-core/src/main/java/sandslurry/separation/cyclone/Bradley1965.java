@@ -1,6 +1,7 @@
 package sandslurry.separation.cyclone;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -25,6 +26,14 @@ import sandslurry.units.Kind;
 public final class Bradley1965 implements CutSizeModel {
   private static final Bound DILUTE = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.05);
 
+  private static final About ABOUT =
+      new About(
+          "bradley-1965",
+          "Bradley",
+          "d50 = 4.5 (D^3 mu / (Q^1.2 (rho_s - rho)))^0.5",
+          new Citation("Bradley", 1965, "The Hydrocyclone, Pergamon; seen in course notes"),
+          List.of(DILUTE));
+
   /** Creates the rule; it has no state. */
   public Bradley1965() {}
 
@@ -47,27 +56,7 @@ public final class Bradley1965 implements CutSizeModel {
   }
 
   @Override
-  public String id() {
-    return "bradley-1965";
-  }
-
-  @Override
-  public String name() {
-    return "Bradley";
-  }
-
-  @Override
-  public String equation() {
-    return "d50 = 4.5 (D^3 mu / (Q^1.2 (rho_s - rho)))^0.5";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Bradley", 1965, "The Hydrocyclone, Pergamon; seen in course notes");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(DILUTE);
+  public About about() {
+    return ABOUT;
   }
 }

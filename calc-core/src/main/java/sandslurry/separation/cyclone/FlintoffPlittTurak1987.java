@@ -1,7 +1,6 @@
 package sandslurry.separation.cyclone;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.units.InUnit;
 
@@ -25,8 +24,17 @@ import sandslurry.units.InUnit;
  * public code has without the viscosity and the 1.6.
  */
 final class FlintoffPlittTurak1987 implements HydrocycloneModel {
-  /** Creates the model; it has no state. */
-  public FlintoffPlittTurak1987() {}
+  private static final About ABOUT =
+      new About(
+          "flintoff-plitt-turak-1987",
+          "Plitt, revised by Flintoff, Plitt and Turak",
+          "d50c = 39.7 Dc^0.46 Di^0.6 Do^1.21 mu^0.5 exp(0.063 C)"
+              + " / (Du^0.71 h^0.38 Q^0.45 ((rho_s - rho)/1.6)^0.5)",
+          new Citation(
+              "Flintoff, Plitt and Turak",
+              1987,
+              "CIM Bulletin 80(905):39-50; coefficients from memory, unverified"),
+          Plitt1976.commonRange());
 
   @Override
   public CyclonePerformance performance(HydrocycloneGeometry geometry, CycloneFeed feed) {
@@ -41,31 +49,7 @@ final class FlintoffPlittTurak1987 implements HydrocycloneModel {
   }
 
   @Override
-  public String id() {
-    return "flintoff-plitt-turak-1987";
-  }
-
-  @Override
-  public String name() {
-    return "Plitt, revised by Flintoff, Plitt and Turak";
-  }
-
-  @Override
-  public String equation() {
-    return "d50c = 39.7 Dc^0.46 Di^0.6 Do^1.21 mu^0.5 exp(0.063 C)"
-        + " / (Du^0.71 h^0.38 Q^0.45 ((rho_s - rho)/1.6)^0.5)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Flintoff, Plitt and Turak",
-        1987,
-        "CIM Bulletin 80(905):39-50; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return Plitt1976.commonRange();
+  public About about() {
+    return ABOUT;
   }
 }

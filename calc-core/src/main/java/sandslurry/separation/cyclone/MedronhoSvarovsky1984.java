@@ -2,6 +2,7 @@ package sandslurry.separation.cyclone;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.units.Kind;
@@ -45,6 +46,19 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
   private static final double MOST_WATER = 0.99;
   private static final double SHARPNESS = 2.45;
 
+  private static final About ABOUT =
+      new About(
+          "medronho-svarovsky-1984",
+          "Medronho and Svarovsky",
+          "Stk50 Eu = 0.047 (ln(1/Rw))^0.74 exp(8.96 C), Eu = 371.5 Re^0.116 exp(-2.12 C),"
+              + " Rw = 1218 (Du/D)^4.75 Eu^-0.30",
+          new Citation(
+              "Medronho and Svarovsky",
+              1984,
+              "2nd International Conference on Hydrocyclones, Bath; coefficients from memory,"
+                  + " unverified"),
+          List.of(SAND, WATER_SHARE, INLET, OVERFLOW, VORTEX));
+
   /** Creates the model; it has no state. */
   public MedronhoSvarovsky1984() {}
 
@@ -73,32 +87,7 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
   }
 
   @Override
-  public String id() {
-    return "medronho-svarovsky-1984";
-  }
-
-  @Override
-  public String name() {
-    return "Medronho and Svarovsky";
-  }
-
-  @Override
-  public String equation() {
-    return "Stk50 Eu = 0.047 (ln(1/Rw))^0.74 exp(8.96 C), Eu = 371.5 Re^0.116 exp(-2.12 C),"
-        + " Rw = 1218 (Du/D)^4.75 Eu^-0.30";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Medronho and Svarovsky",
-        1984,
-        "2nd International Conference on Hydrocyclones, Bath; coefficients from memory,"
-            + " unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SAND, WATER_SHARE, INLET, OVERFLOW, VORTEX);
+  public About about() {
+    return ABOUT;
   }
 }

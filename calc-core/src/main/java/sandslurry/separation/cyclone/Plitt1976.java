@@ -2,6 +2,7 @@ package sandslurry.separation.cyclone;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Physics;
@@ -41,8 +42,14 @@ final class Plitt1976 implements HydrocycloneModel {
   private static final Bound BODY = new Bound("diameter of the cyclone", Kind.BORE, 0.032, 0.6);
   private static final Bound SAND = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.45);
 
-  /** Creates the model; it has no state. */
-  public Plitt1976() {}
+  private static final About ABOUT =
+      new About(
+          "plitt-1976",
+          "Plitt",
+          "d50c = 50.5 Dc^0.46 Di^0.6 Do^1.21 exp(0.063 C)"
+              + " / (Du^0.71 h^0.38 Q^0.45 (rho_s - rho)^0.5)",
+          new Citation("Plitt", 1976, "CIM Bulletin 69(776):114-123; seen in secondary sources"),
+          List.of(BODY, SAND, WATER_VISCOSITY));
 
   @Override
   public CyclonePerformance performance(HydrocycloneGeometry geometry, CycloneFeed feed) {
@@ -129,28 +136,7 @@ final class Plitt1976 implements HydrocycloneModel {
   }
 
   @Override
-  public String id() {
-    return "plitt-1976";
-  }
-
-  @Override
-  public String name() {
-    return "Plitt";
-  }
-
-  @Override
-  public String equation() {
-    return "d50c = 50.5 Dc^0.46 Di^0.6 Do^1.21 exp(0.063 C)"
-        + " / (Du^0.71 h^0.38 Q^0.45 (rho_s - rho)^0.5)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Plitt", 1976, "CIM Bulletin 69(776):114-123; seen in secondary sources");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(BODY, SAND, WATER_VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

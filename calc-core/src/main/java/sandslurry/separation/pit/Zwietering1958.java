@@ -1,6 +1,7 @@
 package sandslurry.separation.pit;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -35,6 +36,14 @@ public final class Zwietering1958 implements Correlation {
       new Bound("mass of sand over mass of liquor", Kind.PERCENT, 0.001, 0.20);
   private static final Bound REYNOLDS =
       new Bound("Reynolds number of the mixer", Kind.NUMBER, 1e4, Double.POSITIVE_INFINITY);
+
+  private static final About ABOUT =
+      new About(
+          "zwietering-1958",
+          "Zwietering, just-suspended speed",
+          "N = S nu^0.1 d^0.2 (g (rho_s - rho)/rho)^0.45 X^0.13 / D^0.85",
+          new Citation("Zwietering", 1958, "Chemical Engineering Science 8:244-253"),
+          List.of(SIZE, DIFFERENCE, LOADING, REYNOLDS));
 
   /** Creates the correlation; it has no state. */
   public Zwietering1958() {}
@@ -87,27 +96,7 @@ public final class Zwietering1958 implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "zwietering-1958";
-  }
-
-  @Override
-  public String name() {
-    return "Zwietering, just-suspended speed";
-  }
-
-  @Override
-  public String equation() {
-    return "N = S nu^0.1 d^0.2 (g (rho_s - rho)/rho)^0.45 X^0.13 / D^0.85";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation("Zwietering", 1958, "Chemical Engineering Science 8:244-253");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, DIFFERENCE, LOADING, REYNOLDS);
+  public About about() {
+    return ABOUT;
   }
 }

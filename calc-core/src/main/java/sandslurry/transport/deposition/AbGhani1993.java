@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -33,6 +34,19 @@ final class AbGhani1993 implements DepositionVelocityModel {
 
   /** The power of the friction factor when the equation is solved for V. */
   static final double FRICTION_POWER = 0.98 * 0.21;
+
+  private static final About ABOUT =
+      new About(
+          "ab-ghani-1993",
+          "Ab Ghani, limit of deposition",
+          "V/sqrt(g d (s - 1)) = 3.08 Dgr^-0.09 C^0.21 (D/(4 d))^0.53 lambda_s^-0.21,"
+              + " lambda_s = 1.13 lambda^0.98 C^0.02 Dgr^0.01, Dgr = d (g (s - 1)/nu^2)^(1/3)",
+          new Citation(
+              "Ab Ghani",
+              1993,
+              "Sediment transport in sewers, PhD thesis, University of Newcastle upon Tyne; coefficients"
+                  + " and range from memory, unverified"),
+          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -72,32 +86,7 @@ final class AbGhani1993 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "ab-ghani-1993";
-  }
-
-  @Override
-  public String name() {
-    return "Ab Ghani, limit of deposition";
-  }
-
-  @Override
-  public String equation() {
-    return "V/sqrt(g d (s - 1)) = 3.08 Dgr^-0.09 C^0.21 (D/(4 d))^0.53 lambda_s^-0.21,"
-        + " lambda_s = 1.13 lambda^0.98 C^0.02 Dgr^0.01, Dgr = d (g (s - 1)/nu^2)^(1/3)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Ab Ghani",
-        1993,
-        "Sediment transport in sewers, PhD thesis, University of Newcastle upon Tyne; coefficients"
-            + " and range from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

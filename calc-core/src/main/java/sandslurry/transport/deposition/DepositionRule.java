@@ -99,7 +99,7 @@ public record DepositionRule(
     }
     roles = Map.copyOf(roles);
     for (String id : roles.keySet()) {
-      if (DepositionVelocities.byId(id).isEmpty()) {
+      if (DepositionVelocities.FAMILY.find(id).isEmpty()) {
         throw new IllegalArgumentException(
             "\"" + id + "\" is no deposition velocity; known are " + knownIds());
       }
@@ -126,7 +126,7 @@ public record DepositionRule(
   }
 
   private static List<String> knownIds() {
-    return DepositionVelocities.all().stream().map(DepositionVelocityModel::id).toList();
+    return DepositionVelocities.FAMILY.all().stream().map(DepositionVelocityModel::id).toList();
   }
 
   private static Role roleIn(Map<String, Role> roles, DepositionVelocityModel model) {
@@ -165,7 +165,7 @@ public record DepositionRule(
     }
     return roles.entrySet().stream()
         .filter(entry -> entry.getValue() == Role.FLOOR || entry.getValue() == Role.GOVERNING)
-        .map(entry -> DepositionVelocities.byId(entry.getKey()).orElseThrow())
+        .map(entry -> DepositionVelocities.FAMILY.find(entry.getKey()).orElseThrow())
         .filter(model -> roleOf(model) == Role.FLOOR || !PARTS.contains(model))
         .toList();
   }
@@ -256,7 +256,7 @@ public record DepositionRule(
    */
   public List<Entry> compare(SandLoad load, Bore bore) {
     List<Entry> entries = new ArrayList<>();
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       entries.add(worst(model, load, bore));
     }
     return List.copyOf(entries);
@@ -281,7 +281,7 @@ public record DepositionRule(
 
   private Optional<Entry> largestCounted(SandLoad load, Bore bore) {
     return roles.containsValue(Role.COUNTED)
-        ? DepositionVelocities.all().stream()
+        ? DepositionVelocities.FAMILY.all().stream()
             .filter(model -> roleOf(model) == Role.COUNTED)
             .map(model -> worst(model, load, bore))
             .filter(entry -> entry.estimate().inRange())

@@ -3,11 +3,15 @@ package sandslurry.transport.deposition;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import sandslurry.correlation.Family;
 
 /** The catalogue of deposition-velocity correlations and the part that each plays by default. */
 public final class DepositionVelocities {
   private static final Map<DepositionVelocityModel, Role> ROLES = roles();
+
+  /** Every correlation of the family, those that set the limit first. */
+  public static final Family<DepositionVelocityModel> FAMILY =
+      new Family<>("deposition velocity", List.copyOf(ROLES.keySet()));
 
   private DepositionVelocities() {}
 
@@ -50,28 +54,9 @@ public final class DepositionVelocities {
   }
 
   /**
-   * Every correlation of the family.
-   *
-   * @return the correlations, those that set the limit first
-   */
-  public static List<DepositionVelocityModel> all() {
-    return List.copyOf(ROLES.keySet());
-  }
-
-  /**
-   * Finds a correlation by its key.
-   *
-   * @param id the key, as in {@link DepositionVelocityModel#id}
-   * @return the correlation, or nothing if there is none of that key
-   */
-  public static Optional<DepositionVelocityModel> byId(String id) {
-    return ROLES.keySet().stream().filter(model -> model.id().equals(id)).findFirst();
-  }
-
-  /**
    * The part that a correlation plays unless a rule says otherwise.
    *
-   * @param model a correlation of {@link #all}
+   * @param model a correlation of {@link #FAMILY}
    * @return its default role
    */
   public static Role defaultRole(DepositionVelocityModel model) {

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -33,6 +34,20 @@ final class Durand1953 implements DepositionVelocityModel {
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
 
+  private static final About ABOUT =
+      new About(
+          "durand-1953",
+          "Durand, curve by Schiller and Herbich",
+          "V = 1.3 C^0.125 (1 - exp(-6.9 d[mm])) sqrt(2 g D (s - 1))",
+          new Citation(
+              "Durand",
+              1953,
+              "Proceedings of the Minnesota International Hydraulics Convention, 89-103; closed form of"
+                  + " F_L by Schiller and Herbich (1991) in Handbook of Dredging Engineering,"
+                  + " McGraw-Hill, coefficients seen in an open notebook that works an example of"
+                  + " Abulnaga (2002)"),
+          List.of(SIZE, BORE, CONCENTRATION));
+
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double factor =
@@ -52,33 +67,7 @@ final class Durand1953 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "durand-1953";
-  }
-
-  @Override
-  public String name() {
-    return "Durand, curve by Schiller and Herbich";
-  }
-
-  @Override
-  public String equation() {
-    return "V = 1.3 C^0.125 (1 - exp(-6.9 d[mm])) sqrt(2 g D (s - 1))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Durand",
-        1953,
-        "Proceedings of the Minnesota International Hydraulics Convention, 89-103; closed form of"
-            + " F_L by Schiller and Herbich (1991) in Handbook of Dredging Engineering,"
-            + " McGraw-Hill, coefficients seen in an open notebook that works an example of"
-            + " Abulnaga (2002)");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, BORE, CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

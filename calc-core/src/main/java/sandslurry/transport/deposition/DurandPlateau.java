@@ -1,7 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
@@ -73,27 +73,12 @@ final class DurandPlateau implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return id;
-  }
-
-  @Override
-  public String name() {
-    return name;
-  }
-
-  @Override
-  public String equation() {
-    return "V = " + factor + " sqrt(2 g D (s - 1))";
-  }
-
-  @Override
-  public Citation citation() {
-    return citation;
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(Durand1953.SIZE, Durand1953.BORE, Durand1953.CONCENTRATION);
+  public About about() {
+    return new About(
+        id,
+        name,
+        "V = " + factor + " sqrt(2 g D (s - 1))",
+        citation,
+        List.of(Durand1953.SIZE, Durand1953.BORE, Durand1953.CONCENTRATION));
   }
 }

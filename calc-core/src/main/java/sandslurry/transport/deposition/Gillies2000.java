@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -27,7 +28,19 @@ import sandslurry.units.Kind;
  * are that span, not published ones.
  */
 final class Gillies2000 implements DepositionVelocityModel {
-  private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.2e-3, 2e-3);
+  private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.2e-3, 2e-3);
+
+  private static final About ABOUT =
+      new About(
+          "gillies-2000",
+          "Gillies and others, 2000",
+          "V = sqrt(g D (s - 1)) exp(0.51 - 0.0073 C_D - 12.5 (K - 0.14)^2), K = (nu^2/g)^(1/3)/d",
+          new Citation(
+              "Gillies, Schaan, Sumner, McKibben and Shook",
+              2000,
+              "Canadian Journal of Chemical Engineering 78:704-708; coefficients from memory,"
+                  + " unverified"),
+          List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -49,31 +62,7 @@ final class Gillies2000 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "gillies-2000";
-  }
-
-  @Override
-  public String name() {
-    return "Gillies and others, 2000";
-  }
-
-  @Override
-  public String equation() {
-    return "V = sqrt(g D (s - 1)) exp(0.51 - 0.0073 C_D - 12.5 (K - 0.14)^2), K = (nu^2/g)^(1/3)/d";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Gillies, Schaan, Sumner, McKibben and Shook",
-        2000,
-        "Canadian Journal of Chemical Engineering 78:704-708; coefficients from memory,"
-            + " unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

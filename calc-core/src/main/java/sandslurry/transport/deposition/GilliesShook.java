@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -43,6 +44,19 @@ final class GilliesShook implements DepositionVelocityModel {
       new Bound("Archimedes number", Kind.NUMBER, 80, Double.POSITIVE_INFINITY);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
+
+  private static final About ABOUT =
+      new About(
+          "gillies-shook-2002",
+          "Gillies and Shook, Archimedes number",
+          "V = F sqrt(g D (s - 1)); F = 0.197 Ar^0.4 (Ar < 160), 1.19 Ar^0.045 (160 to 540),"
+              + " 1.78 Ar^-0.019 (above 540); Ar = 4 g d^3 rho (rho_s - rho) / (3 mu^2)",
+          new Citation(
+              "Shook, Gillies and Sanders",
+              2002,
+              "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
+                  + " 11508-1E02, Saskatoon; coefficients and range from memory, unverified"),
+          List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -91,32 +105,7 @@ final class GilliesShook implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "gillies-shook-2002";
-  }
-
-  @Override
-  public String name() {
-    return "Gillies and Shook, Archimedes number";
-  }
-
-  @Override
-  public String equation() {
-    return "V = F sqrt(g D (s - 1)); F = 0.197 Ar^0.4 (Ar < 160), 1.19 Ar^0.045 (160 to 540),"
-        + " 1.78 Ar^-0.019 (above 540); Ar = 4 g d^3 rho (rho_s - rho) / (3 mu^2)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Shook, Gillies and Sanders",
-        2002,
-        "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
-            + " 11508-1E02, Saskatoon; coefficients and range from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT);
+  public About about() {
+    return ABOUT;
   }
 }

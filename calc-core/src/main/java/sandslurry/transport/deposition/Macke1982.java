@@ -1,7 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
@@ -26,6 +26,18 @@ final class Macke1982 implements DepositionVelocityModel {
 
   /** The power of the friction factor when the equation is solved for V: 3/5. */
   private static final double POWER = 0.6;
+
+  private static final About ABOUT =
+      new About(
+          "macke-1982",
+          "Macke, limit of deposition",
+          "C = lambda^3 V^5 / (30.4 (s - 1) w^1.5 A), SI units",
+          new Citation(
+              "Macke",
+              1982,
+              "Mitteilungen des Leichtweiss-Instituts 71, Technische Universität Braunschweig;"
+                  + " coefficients from memory, unverified"),
+          List.of(May1996.SIZE, May1996.BORE, May1996.CONCENTRATION));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -60,31 +72,7 @@ final class Macke1982 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "macke-1982";
-  }
-
-  @Override
-  public String name() {
-    return "Macke, limit of deposition";
-  }
-
-  @Override
-  public String equation() {
-    return "C = lambda^3 V^5 / (30.4 (s - 1) w^1.5 A), SI units";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Macke",
-        1982,
-        "Mitteilungen des Leichtweiss-Instituts 71, Technische Universität Braunschweig;"
-            + " coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(May1996.SIZE, May1996.BORE, May1996.CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -37,6 +38,19 @@ final class May1996 implements DepositionVelocityModel {
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.07, 0.45);
   static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 3e-7, MOST_SAND);
+
+  private static final About ABOUT =
+      new About(
+          "may-1996",
+          "May, limit of deposition",
+          "C = 0.0303 (D^2/A) (d/D)^0.6 (V^2/(g (s - 1) D))^1.5 (1 - Vt/V)^4,"
+              + " Vt = 0.125 sqrt(g (s - 1) d) (D/d)^0.47",
+          new Citation(
+              "May, Ackers, Butler and John",
+              1996,
+              "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
+                  + " in CIRIA report 141; coefficients from memory, unverified"),
+          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -88,32 +102,7 @@ final class May1996 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "may-1996";
-  }
-
-  @Override
-  public String name() {
-    return "May, limit of deposition";
-  }
-
-  @Override
-  public String equation() {
-    return "C = 0.0303 (D^2/A) (d/D)^0.6 (V^2/(g (s - 1) D))^1.5 (1 - Vt/V)^4,"
-        + " Vt = 0.125 sqrt(g (s - 1) d) (D/d)^0.47";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "May, Ackers, Butler and John",
-        1996,
-        "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
-            + " in CIRIA report 141; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -32,10 +33,22 @@ import sandslurry.units.Kind;
  */
 final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   static final double EDDY_SHARE = 0.96;
-  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.1e-3, 5e-3);
-  static final Bound BORE = new Bound("bore", Kind.BORE, 0.02, 0.5);
-  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.4);
+  static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.1e-3, 5e-3);
+  static final Bound BORE = Bound.used("bore", Kind.BORE, 0.02, 0.5);
+  static final Bound CONCENTRATION = Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.4);
   private static final HinderedSettling HINDERED = new Rowe1987();
+
+  private static final About ABOUT =
+      new About(
+          "oroskar-turian-1980-analytic",
+          "Oroskar and Turian, analytic",
+          "V = sqrt(g d (s - 1)) (5 C (1 - C)^(2n - 1) (D/d) Re^(1/8) / 0.96)^(8/15),"
+              + " Re = D sqrt(g d (s - 1)) / nu",
+          new Citation(
+              "Oroskar and Turian",
+              1980,
+              "AIChE Journal 26:550-558; coefficients from memory, unverified"),
+          List.of(SIZE, BORE, CONCENTRATION));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -71,31 +84,7 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "oroskar-turian-1980-analytic";
-  }
-
-  @Override
-  public String name() {
-    return "Oroskar and Turian, analytic";
-  }
-
-  @Override
-  public String equation() {
-    return "V = sqrt(g d (s - 1)) (5 C (1 - C)^(2n - 1) (D/d) Re^(1/8) / 0.96)^(8/15),"
-        + " Re = D sqrt(g d (s - 1)) / nu";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Oroskar and Turian",
-        1980,
-        "AIChE Journal 26:550-558; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, BORE, CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

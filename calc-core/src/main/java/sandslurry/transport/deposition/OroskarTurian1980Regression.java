@@ -1,7 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
@@ -21,6 +21,21 @@ import sandslurry.pipe.Bore;
  * is used here, not published ones; at C = 0 it is 0.
  */
 final class OroskarTurian1980Regression implements DepositionVelocityModel {
+  private static final About ABOUT =
+      new About(
+          "oroskar-turian-1980-regression",
+          "Oroskar and Turian, regression",
+          "V = 1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 Re^0.09 0.96^0.30 sqrt(g d (s - 1)),"
+              + " Re = D sqrt(g d (s - 1)) / nu",
+          new Citation(
+              "Oroskar and Turian",
+              1980,
+              "AIChE Journal 26:550-558; seen as quoted from Poloski et al. (2009), PNNL-17639"),
+          List.of(
+              OroskarTurian1980Analytic.SIZE,
+              OroskarTurian1980Analytic.BORE,
+              OroskarTurian1980Analytic.CONCENTRATION));
+
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double c = slurry.volumeFraction();
@@ -49,34 +64,7 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "oroskar-turian-1980-regression";
-  }
-
-  @Override
-  public String name() {
-    return "Oroskar and Turian, regression";
-  }
-
-  @Override
-  public String equation() {
-    return "V = 1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 Re^0.09 0.96^0.30 sqrt(g d (s - 1)),"
-        + " Re = D sqrt(g d (s - 1)) / nu";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Oroskar and Turian",
-        1980,
-        "AIChE Journal 26:550-558; seen as quoted from Poloski et al. (2009), PNNL-17639");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(
-        OroskarTurian1980Analytic.SIZE,
-        OroskarTurian1980Analytic.BORE,
-        OroskarTurian1980Analytic.CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -35,6 +36,18 @@ final class Thomas1979 implements DepositionVelocityModel {
   private static final double SUBLAYER = 5;
   private static final Bound SIZE_RATIO =
       new Bound("grain size over thickness of the viscous sub-layer", Kind.NUMBER, 0, 0.3);
+
+  private static final About ABOUT =
+      new About(
+          "thomas-1979",
+          "Thomas, fine grains",
+          "V = 9.0 (g nu (s - 1))^0.37 (D/nu)^0.11",
+          new Citation(
+              "Thomas",
+              1979,
+              "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
+                  + " chapter on slurry pumps, the exponents from memory, unverified"),
+          List.of(SIZE_RATIO));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -82,31 +95,7 @@ final class Thomas1979 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "thomas-1979";
-  }
-
-  @Override
-  public String name() {
-    return "Thomas, fine grains";
-  }
-
-  @Override
-  public String equation() {
-    return "V = 9.0 (g nu (s - 1))^0.37 (D/nu)^0.11";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Thomas",
-        1979,
-        "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
-            + " chapter on slurry pumps, the exponents from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE_RATIO);
+  public About about() {
+    return ABOUT;
   }
 }

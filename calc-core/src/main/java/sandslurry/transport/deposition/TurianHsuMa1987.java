@@ -1,7 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.Slurry;
@@ -23,6 +23,21 @@ import sandslurry.pipe.Bore;
  * which the formula is used here, not published ones; at C = 0 it is 0.
  */
 final class TurianHsuMa1987 implements DepositionVelocityModel {
+  private static final About ABOUT =
+      new About(
+          "turian-hsu-ma-1987",
+          "Turian, Hsu and Ma",
+          "V = 1.7951 C^0.1087 (1 - C)^0.2501 Re^0.00179 (d/D)^0.06623 sqrt(2 g D (s - 1)),"
+              + " Re = D sqrt(g D (s - 1)) / nu",
+          new Citation(
+              "Turian, Hsu and Ma",
+              1987,
+              "Powder Technology 51:35-47; coefficients from memory, unverified"),
+          List.of(
+              OroskarTurian1980Analytic.SIZE,
+              OroskarTurian1980Analytic.BORE,
+              OroskarTurian1980Analytic.CONCENTRATION));
+
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double c = slurry.volumeFraction();
@@ -47,34 +62,7 @@ final class TurianHsuMa1987 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "turian-hsu-ma-1987";
-  }
-
-  @Override
-  public String name() {
-    return "Turian, Hsu and Ma";
-  }
-
-  @Override
-  public String equation() {
-    return "V = 1.7951 C^0.1087 (1 - C)^0.2501 Re^0.00179 (d/D)^0.06623 sqrt(2 g D (s - 1)),"
-        + " Re = D sqrt(g D (s - 1)) / nu";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Turian, Hsu and Ma",
-        1987,
-        "Powder Technology 51:35-47; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(
-        OroskarTurian1980Analytic.SIZE,
-        OroskarTurian1980Analytic.BORE,
-        OroskarTurian1980Analytic.CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

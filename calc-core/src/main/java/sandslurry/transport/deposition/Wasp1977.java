@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -27,9 +28,21 @@ import sandslurry.units.Kind;
  * supports.
  */
 final class Wasp1977 implements DepositionVelocityModel {
-  private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.1e-3, 2e-3);
+  private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.1e-3, 2e-3);
   private static final Bound CONCENTRATION =
-      new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.3);
+      Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.3);
+
+  private static final About ABOUT =
+      new About(
+          "wasp-1977",
+          "Wasp, Kenny and Gandhi",
+          "V = 3.116 C^0.186 (d/D)^(1/6) sqrt(2 g D (s - 1))",
+          new Citation(
+              "Wasp, Kenny and Gandhi",
+              1977,
+              "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
+                  + " from memory, unverified"),
+          List.of(SIZE, CONCENTRATION));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -49,31 +62,7 @@ final class Wasp1977 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "wasp-1977";
-  }
-
-  @Override
-  public String name() {
-    return "Wasp, Kenny and Gandhi";
-  }
-
-  @Override
-  public String equation() {
-    return "V = 3.116 C^0.186 (d/D)^(1/6) sqrt(2 g D (s - 1))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wasp, Kenny and Gandhi",
-        1977,
-        "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
-            + " from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -34,6 +35,18 @@ final class Wilson1986Fit implements DepositionVelocityModel {
       new Bound("kinematic viscosity of the carrier", Kind.KINEMATIC_VISCOSITY, 0, 2e-6);
   private static final double SLIDING_FRICTION = 0.40;
 
+  private static final About ABOUT =
+      new About(
+          "wilson-1986-fit",
+          "Wilson, nomograph without its bound",
+          "V = 8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7)",
+          new Citation(
+              "Wilson",
+              1979,
+              "Hydrotransport 6, BHRA, Canterbury; fit of Wilson (1986), Journal of Pipelines 5, as"
+                  + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory, unverified"),
+          List.of(SIZE, BORE, CONCENTRATION, VISCOSITY));
+
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     return Estimate.checks()
@@ -63,31 +76,7 @@ final class Wilson1986Fit implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "wilson-1986-fit";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson, nomograph without its bound";
-  }
-
-  @Override
-  public String equation() {
-    return "V = 8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson",
-        1979,
-        "Hydrotransport 6, BHRA, Canterbury; fit of Wilson (1986), Journal of Pipelines 5, as"
-            + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(SIZE, BORE, CONCENTRATION, VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

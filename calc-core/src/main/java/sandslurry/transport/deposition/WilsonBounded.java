@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -34,6 +35,25 @@ final class WilsonBounded implements DepositionVelocityModel {
           Double.POSITIVE_INFINITY);
   private static final DepositionVelocityModel NOMOGRAPH = new Wilson1986Fit();
 
+  private static final About ABOUT =
+      new About(
+          "wilson-bounded",
+          "Wilson, nomograph with its bound",
+          "V = min(8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7),"
+              + " (0.018/f)^0.13 sqrt(2 g D (s - 1)))",
+          new Citation(
+              "Wilson",
+              1979,
+              "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
+                  + " (1990); that the lower of the two holds was read in a"
+                  + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified"),
+          List.of(
+              Wilson1986Fit.SIZE,
+              Wilson1986Fit.BORE,
+              Wilson1986Fit.CONCENTRATION,
+              Wilson1986Fit.VISCOSITY,
+              TURBULENT));
+
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double value =
@@ -65,38 +85,7 @@ final class WilsonBounded implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "wilson-bounded";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson, nomograph with its bound";
-  }
-
-  @Override
-  public String equation() {
-    return "V = min(8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7),"
-        + " (0.018/f)^0.13 sqrt(2 g D (s - 1)))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson",
-        1979,
-        "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
-            + " (1990); that the lower of the two holds was read in a"
-            + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(
-        Wilson1986Fit.SIZE,
-        Wilson1986Fit.BORE,
-        Wilson1986Fit.CONCENTRATION,
-        Wilson1986Fit.VISCOSITY,
-        TURBULENT);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -37,6 +38,20 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
       new Bound("volume fraction of sand", Kind.PERCENT, 0.002, 0.35);
   private static final DepositionVelocityModel FIRST = new GilliesShook();
   private static final DepositionVelocityModel SECOND = new WilsonBounded();
+
+  private static final About ABOUT =
+      new About(
+          "wilson-concentration-2006",
+          "Wilson, factor for the concentration",
+          "V = Vr Vmax; Cr = C/0.60, Crm = 0.16 D^0.40 d[mm]^-0.84 ((s - 1)/1.65)^-0.17;"
+              + " Crm <= 1/3: Vr = 6.75 Cr^a (1 - Cr^a)^2, a = ln(1/3)/ln Crm;"
+              + " above: Vr = 6.75 (1 - Cr)^(2 b) (1 - (1 - Cr)^b), b = ln(2/3)/ln(1 - Crm)",
+          new Citation(
+              "Wilson, Addie, Sellgren and Clift",
+              2006,
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
+                  + " unverified"),
+          List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -85,33 +100,7 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "wilson-concentration-2006";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson, factor for the concentration";
-  }
-
-  @Override
-  public String equation() {
-    return "V = Vr Vmax; Cr = C/0.60, Crm = 0.16 D^0.40 d[mm]^-0.84 ((s - 1)/1.65)^-0.17;"
-        + " Crm <= 1/3: Vr = 6.75 Cr^a (1 - Cr^a)^2, a = ln(1/3)/ln Crm;"
-        + " above: Vr = 6.75 (1 - Cr)^(2 b) (1 - (1 - Cr)^b), b = ln(2/3)/ln(1 - Crm)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson, Addie, Sellgren and Clift",
-        2006,
-        "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
-            + " unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -23,6 +24,17 @@ import sandslurry.units.Kind;
 final class WilsonJudge1978 implements DepositionVelocityModel {
   private static final Bound GROUP = new Bound("d/(D C_D)", Kind.NUMBER, 1e-5, 1e-3);
 
+  private static final About ABOUT =
+      new About(
+          "wilson-judge-1978",
+          "Wilson and Judge",
+          "V = (2.0 + 0.3 log10(d/(D C_D))) sqrt(2 g D (s - 1))",
+          new Citation(
+              "Wilson and Judge",
+              1978,
+              "Hydrotransport 5, BHRA, Hannover; coefficients from memory, unverified"),
+          List.of(GROUP));
+
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
     double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
@@ -39,30 +51,7 @@ final class WilsonJudge1978 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "wilson-judge-1978";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson and Judge";
-  }
-
-  @Override
-  public String equation() {
-    return "V = (2.0 + 0.3 log10(d/(D C_D))) sqrt(2 g D (s - 1))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson and Judge",
-        1978,
-        "Hydrotransport 5, BHRA, Hannover; coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(GROUP);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
@@ -42,6 +43,17 @@ public final class WilsonTse1984 implements Correlation {
           // A hair more than the sine, so that 35 degrees itself is inside whatever the rounding.
           Math.sin(Math.toRadians(STEEPEST_DEGREES)) * (1 + 1e-12));
 
+  private static final About ABOUT =
+      new About(
+          "wilson-tse-1984",
+          "Wilson and Tse, upward slope",
+          "V(theta) = V(0) + Delta(theta) sqrt(2 g D (s - 1))",
+          new Citation(
+              "Wilson and Tse",
+              1984,
+              "Hydrotransport 9, BHRA, Rome; chart values from memory, unverified"),
+          List.of(RISE));
+
   /**
    * Increment of the Durand number.
    *
@@ -62,30 +74,7 @@ public final class WilsonTse1984 implements Correlation {
   }
 
   @Override
-  public String id() {
-    return "wilson-tse-1984";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson and Tse, upward slope";
-  }
-
-  @Override
-  public String equation() {
-    return "V(theta) = V(0) + Delta(theta) sqrt(2 g D (s - 1))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson and Tse",
-        1984,
-        "Hydrotransport 9, BHRA, Rome; chart values from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(RISE);
+  public About about() {
+    return ABOUT;
   }
 }

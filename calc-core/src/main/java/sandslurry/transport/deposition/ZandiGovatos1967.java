@@ -1,6 +1,7 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -24,7 +25,18 @@ import sandslurry.units.Kind;
 final class ZandiGovatos1967 implements DepositionVelocityModel {
   private static final double INDEX = 40;
   private static final Bound CONCENTRATION =
-      new Bound("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);
+      Bound.used("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);
+
+  private static final About ABOUT =
+      new About(
+          "zandi-govatos-1967",
+          "Zandi and Govatos",
+          "V = sqrt(40 C g D (s - 1) / sqrt(C_D))",
+          new Citation(
+              "Zandi and Govatos",
+              1967,
+              "Journal of the Hydraulics Division, ASCE 93(HY3):145; index from memory, unverified"),
+          List.of(CONCENTRATION));
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore) {
@@ -41,30 +53,7 @@ final class ZandiGovatos1967 implements DepositionVelocityModel {
   }
 
   @Override
-  public String id() {
-    return "zandi-govatos-1967";
-  }
-
-  @Override
-  public String name() {
-    return "Zandi and Govatos";
-  }
-
-  @Override
-  public String equation() {
-    return "V = sqrt(40 C g D (s - 1) / sqrt(C_D))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Zandi and Govatos",
-        1967,
-        "Journal of the Hydraulics Division, ASCE 93(HY3):145; index from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

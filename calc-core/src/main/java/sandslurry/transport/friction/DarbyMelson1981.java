@@ -1,6 +1,7 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -34,6 +35,19 @@ public final class DarbyMelson1981 implements TurbulentFrictionModel {
   private static final Bound HEDSTROM =
       new Bound("Hedström number", Kind.NUMBER, 1000, Double.POSITIVE_INFINITY);
   private static final Bound ROUGHNESS = new Bound("roughness", Kind.BORE, 0, 0);
+
+  private static final About ABOUT =
+      new About(
+          "darby-melson-1981",
+          "Darby and Melson, Bingham",
+          "f = (f_L^m + f_T^m)^(1/m), f_T = 10^a Re^-0.193, a = -1.378 (1 + 0.146 exp(-2.9e-5"
+              + " He)), m = 1.7 + 40000/Re, f Fanning",
+          new Citation(
+              "Darby and Melson",
+              1981,
+              "Chemical Engineering 88(26):59-61; constants seen in two public codes after Darby, which"
+                  + " have -1.47 for the -1.378 that is from memory, unverified"),
+          List.of(INDEX, HEDSTROM, ROUGHNESS));
 
   private final double leading;
 
@@ -70,32 +84,7 @@ public final class DarbyMelson1981 implements TurbulentFrictionModel {
   }
 
   @Override
-  public String id() {
-    return "darby-melson-1981";
-  }
-
-  @Override
-  public String name() {
-    return "Darby and Melson, Bingham";
-  }
-
-  @Override
-  public String equation() {
-    return "f = (f_L^m + f_T^m)^(1/m), f_T = 10^a Re^-0.193, a = -1.378 (1 + 0.146 exp(-2.9e-5"
-        + " He)), m = 1.7 + 40000/Re, f Fanning";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Darby and Melson",
-        1981,
-        "Chemical Engineering 88(26):59-61; constants seen in two public codes after Darby, which"
-            + " have -1.47 for the -1.378 that is from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(INDEX, HEDSTROM, ROUGHNESS);
+  public About about() {
+    return ABOUT;
   }
 }

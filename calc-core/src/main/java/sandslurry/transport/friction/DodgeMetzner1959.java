@@ -1,6 +1,7 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -27,6 +28,17 @@ final class DodgeMetzner1959 implements TurbulentFrictionModel {
   private static final Bound YIELD = new Bound("yield stress", Kind.STRESS, 0, 0);
   private static final Bound ROUGHNESS = new Bound("roughness", Kind.BORE, 0, 0);
 
+  private static final About ABOUT =
+      new About(
+          "dodge-metzner-1959",
+          "Dodge and Metzner, power law",
+          "1/sqrt(f) = (4/n^0.75) log10(Re f^(1-n/2)) - 0.4/n^1.2, f Fanning",
+          new Citation(
+              "Dodge and Metzner",
+              1959,
+              "AIChE Journal 5:189-204; constants seen in two public codes"),
+          List.of(INDEX, REYNOLDS, YIELD, ROUGHNESS));
+
   @Override
   public Estimate wallStressPa(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps) {
@@ -51,28 +63,7 @@ final class DodgeMetzner1959 implements TurbulentFrictionModel {
   }
 
   @Override
-  public String id() {
-    return "dodge-metzner-1959";
-  }
-
-  @Override
-  public String name() {
-    return "Dodge and Metzner, power law";
-  }
-
-  @Override
-  public String equation() {
-    return "1/sqrt(f) = (4/n^0.75) log10(Re f^(1-n/2)) - 0.4/n^1.2, f Fanning";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Dodge and Metzner", 1959, "AIChE Journal 5:189-204; constants seen in two public codes");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(INDEX, REYNOLDS, YIELD, ROUGHNESS);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -200,7 +200,7 @@ public final class NonNewtonianFriction {
           List.of());
     }
     Estimate turbulent =
-        NonNewtonianModels.TURBULENT.wallStressPa(rheology, densityKgM3, bore, velocityMps);
+        NonNewtonianModels.DEFAULT.wallStressPa(rheology, densityKgM3, bore, velocityMps);
     double dynamic = densityKgM3 * velocityMps * velocityMps / 8;
     double factor =
         PipeFriction.join(
@@ -214,7 +214,7 @@ public final class NonNewtonianFriction {
         regime,
         isLaminar
             ? "laminar flow of the rheology, closed form"
-            : NonNewtonianModels.TURBULENT.name()
+            : NonNewtonianModels.DEFAULT.name()
                 + ", joined to laminar flow in the manner of Churchill (1977)",
         isLaminar ? List.of() : turbulent.excesses());
   }
@@ -266,7 +266,7 @@ public final class NonNewtonianFriction {
 
   private double turbulentOverLaminar(double velocityMps) {
     double turbulent =
-        NonNewtonianModels.TURBULENT.wallStressPa(rheology, densityKgM3, bore, velocityMps).value();
+        NonNewtonianModels.DEFAULT.wallStressPa(rheology, densityKgM3, bore, velocityMps).value();
     return Math.log(turbulent / laminar(velocityMps).wallStressPa());
   }
 

@@ -1,6 +1,7 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -34,6 +35,18 @@ import sandslurry.units.Kind;
 final class RyanJohnson1959 implements TransitionCriterion {
   private static final double STABILITY = 808;
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
+
+  private static final About ABOUT =
+      new About(
+          "ryan-johnson-1959",
+          "Ryan and Johnson, local stability",
+          "max(R rho u (-du/dr) / tau_w) = 808",
+          new Citation(
+              "Ryan and Johnson",
+              1959,
+              "AIChE Journal 5:433-435; closed form for a power law seen in an open library of"
+                  + " engineering rheology; extended to a yield stress here"),
+          List.of(INDEX));
 
   @Override
   public Estimate velocityMps(Rheology rheology, double densityKgM3, Bore bore) {
@@ -80,31 +93,7 @@ final class RyanJohnson1959 implements TransitionCriterion {
   }
 
   @Override
-  public String id() {
-    return "ryan-johnson-1959";
-  }
-
-  @Override
-  public String name() {
-    return "Ryan and Johnson, local stability";
-  }
-
-  @Override
-  public String equation() {
-    return "max(R rho u (-du/dr) / tau_w) = 808";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Ryan and Johnson",
-        1959,
-        "AIChE Journal 5:433-435; closed form for a power law seen in an open library of"
-            + " engineering rheology; extended to a yield stress here");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(INDEX);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -22,6 +23,18 @@ final class SlatterWasp2000 implements TransitionCriterion {
   private static final Bound HEDSTROM =
       new Bound("Hedström number", Kind.NUMBER, 1.5e5, Double.POSITIVE_INFINITY);
 
+  private static final About ABOUT =
+      new About(
+          "slatter-wasp-2000",
+          "Slatter and Wasp, large Hedström number",
+          "V_t = 26 sqrt(tau_y / rho)",
+          new Citation(
+              "Slatter and Wasp",
+              2000,
+              "10th International Conference on Transport and Sedimentation of Solid Particles, Wroclaw;"
+                  + " from memory, unverified"),
+          List.of(HEDSTROM));
+
   @Override
   public Estimate velocityMps(Rheology rheology, double densityKgM3, Bore bore) {
     return Estimate.checks()
@@ -30,31 +43,7 @@ final class SlatterWasp2000 implements TransitionCriterion {
   }
 
   @Override
-  public String id() {
-    return "slatter-wasp-2000";
-  }
-
-  @Override
-  public String name() {
-    return "Slatter and Wasp, large Hedström number";
-  }
-
-  @Override
-  public String equation() {
-    return "V_t = 26 sqrt(tau_y / rho)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Slatter and Wasp",
-        2000,
-        "10th International Conference on Transport and Sedimentation of Solid Particles, Wroclaw;"
-            + " from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(HEDSTROM);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -6,7 +6,7 @@ import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 
 /** The mean velocity at which the flow of a non-Newtonian liquid ceases to be laminar. */
-interface TransitionCriterion extends Correlation {
+public interface TransitionCriterion extends Correlation {
   /**
    * Transition velocity.
    *

@@ -6,7 +6,7 @@ import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 
 /** Friction of a non-Newtonian liquid in turbulent flow through a full pipe. */
-interface TurbulentFrictionModel extends Correlation {
+public interface TurbulentFrictionModel extends Correlation {
   /**
    * Shear stress at the wall.
    *

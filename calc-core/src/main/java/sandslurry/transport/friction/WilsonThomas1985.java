@@ -1,6 +1,7 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -58,6 +59,18 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
   private static final Bound ROUGHNESS =
       new Bound("roughness in units of the thickened sub-layer", Kind.NUMBER, 0, 5);
+
+  private static final About ABOUT =
+      new About(
+          "wilson-thomas-1985",
+          "Wilson and Thomas, thickened sub-layer",
+          "V = V_N + u* [11.6 (alpha - 1) - 2.5 ln alpha - Omega]",
+          new Citation(
+              "Wilson and Thomas",
+              1985,
+              "Canadian Journal of Chemical Engineering 63:539-546; from memory, unverified; rough wall"
+                  + " added here"),
+          List.of(REYNOLDS, INDEX, ROUGHNESS));
 
   @Override
   public Estimate wallStressPa(
@@ -134,31 +147,7 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
   }
 
   @Override
-  public String id() {
-    return "wilson-thomas-1985";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson and Thomas, thickened sub-layer";
-  }
-
-  @Override
-  public String equation() {
-    return "V = V_N + u* [11.6 (alpha - 1) - 2.5 ln alpha - Omega]";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson and Thomas",
-        1985,
-        "Canadian Journal of Chemical Engineering 63:539-546; from memory, unverified; rough wall"
-            + " added here");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(REYNOLDS, INDEX, ROUGHNESS);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -44,6 +45,19 @@ final class DurandCondolios1952 implements HeadLossModel {
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
 
+  private static final About ABOUT =
+      new About(
+          "durand-condolios-1952",
+          "Durand and Condolios",
+          "im = iw {1 + 150 C [V^2 sqrt(C_D) / (g D (s - 1))]^-1.5}",
+          new Citation(
+              "Durand and Condolios",
+              1952,
+              "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
+                  + " Minnesota International Hydraulics Convention:89-103; constants from memory,"
+                  + " unverified, but consistent with each other"),
+          List.of(ClearLiquid.TURBULENT, BORE, SIZE, CONCENTRATION));
+
   /** The abscissa ψ of Durand with the drag coefficient. */
   static double psi(Grain grain, Slurry slurry, Bore bore, double velocityMps) {
     double drag = SettlingVelocities.dragCoefficient(grain, slurry.liquid());
@@ -72,32 +86,7 @@ final class DurandCondolios1952 implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "durand-condolios-1952";
-  }
-
-  @Override
-  public String name() {
-    return "Durand and Condolios";
-  }
-
-  @Override
-  public String equation() {
-    return "im = iw {1 + 150 C [V^2 sqrt(C_D) / (g D (s - 1))]^-1.5}";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Durand and Condolios",
-        1952,
-        "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
-            + " Minnesota International Hydraulics Convention:89-103; constants from memory,"
-            + " unverified, but consistent with each other");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, BORE, SIZE, CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

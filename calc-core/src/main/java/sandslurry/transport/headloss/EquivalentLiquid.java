@@ -1,6 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -29,6 +30,19 @@ final class EquivalentLiquid implements HeadLossModel {
   private static final Bound SUSPENDED =
       new Bound("1800 g D w / V^3 (full suspension)", Kind.NUMBER, Double.NEGATIVE_INFINITY, 1);
 
+  private static final About ABOUT =
+      new About(
+          "equivalent-liquid",
+          "Equivalent liquid",
+          "im = iw [1 + C (s - 1)]",
+          new Citation(
+              "O'Brien and Folsom",
+              1937,
+              "The transportation of sand in pipe lines, University of California Publications in"
+                  + " Engineering 3(7) (attribution from memory, unverified); limit: Newitt et al.,"
+                  + " 1955, Transactions of the Institution of Chemical Engineers 33:93-113"),
+          List.of(ClearLiquid.TURBULENT, SUSPENDED));
+
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
@@ -51,32 +65,7 @@ final class EquivalentLiquid implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "equivalent-liquid";
-  }
-
-  @Override
-  public String name() {
-    return "Equivalent liquid";
-  }
-
-  @Override
-  public String equation() {
-    return "im = iw [1 + C (s - 1)]";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "O'Brien and Folsom",
-        1937,
-        "The transportation of sand in pipe lines, University of California Publications in"
-            + " Engineering 3(7) (attribution from memory, unverified); limit: Newitt et al.,"
-            + " 1955, Transactions of the Institution of Chemical Engineers 33:93-113");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, SUSPENDED);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -1,7 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import sandslurry.correlation.Family;
 
 /** The catalogue of head-loss models for settling slurries. */
 public final class HeadLosses {
@@ -16,8 +16,10 @@ public final class HeadLosses {
   private static final HeadLossModel WASP = new WaspTwoPart1977();
   private static final HeadLossModel NEWITT = new Newitt1955();
 
-  private static final List<HeadLossModel> ALL =
-      List.of(
+  /** Every correlation of the family. */
+  public static final Family<HeadLossModel> FAMILY =
+      Family.of(
+          "head loss with solids",
           DEFAULT,
           TURIAN_YUAN,
           DURAND,
@@ -29,15 +31,6 @@ public final class HeadLosses {
   private HeadLosses() {}
 
   /**
-   * Every model of the family.
-   *
-   * @return the models, the default first
-   */
-  public static List<HeadLossModel> all() {
-    return ALL;
-  }
-
-  /**
    * The models that are shown beside each other to tell how uncertain the head loss is: the default
    * and four of other origin, each in or out of its own range.
    *
@@ -45,25 +38,5 @@ public final class HeadLosses {
    */
   public static List<HeadLossModel> bracket() {
     return List.of(DEFAULT, TURIAN_YUAN, DURAND, WASP, NEWITT);
-  }
-
-  /**
-   * Finds a model by its key.
-   *
-   * @param id the key, as in {@link HeadLossModel#id}
-   * @return the model
-   * @throws IllegalArgumentException if no model has that key
-   */
-  public static HeadLossModel byId(String id) {
-    return ALL.stream()
-        .filter(model -> model.id().equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "no head-loss model is called '"
-                        + id
-                        + "'; there are "
-                        + ALL.stream().map(HeadLossModel::id).collect(Collectors.joining(", "))));
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -41,6 +42,19 @@ final class Newitt1955 implements HeadLossModel {
   private static final Bound BORE = new Bound("bore", Kind.BORE, 0.025, 0.027);
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 9.65e-5, 6.4e-3);
 
+  private static final About ABOUT =
+      new About(
+          "newitt-1955",
+          "Newitt, Richardson, Abbott and Turtle",
+          "im = iw {1 + C (s - 1) max[0.6, min(66 g D/V^2, 1100 g D w/V^3)]}",
+          new Citation(
+              "Newitt, Richardson, Abbott and Turtle",
+              1955,
+              "Transactions of the Institution of Chemical Engineers 33:93-113; coefficients from"
+                  + " memory, unverified; pipe and grain sizes as told by Miedema, Slurry Transport"
+                  + " (open text), section 6.5"),
+          List.of(ClearLiquid.TURBULENT, BORE, SIZE));
+
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
@@ -63,32 +77,7 @@ final class Newitt1955 implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "newitt-1955";
-  }
-
-  @Override
-  public String name() {
-    return "Newitt, Richardson, Abbott and Turtle";
-  }
-
-  @Override
-  public String equation() {
-    return "im = iw {1 + C (s - 1) max[0.6, min(66 g D/V^2, 1100 g D w/V^3)]}";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Newitt, Richardson, Abbott and Turtle",
-        1955,
-        "Transactions of the Institution of Chemical Engineers 33:93-113; coefficients from"
-            + " memory, unverified; pipe and grain sizes as told by Miedema, Slurry Transport"
-            + " (open text), section 6.5");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, BORE, SIZE);
+  public About about() {
+    return ABOUT;
   }
 }

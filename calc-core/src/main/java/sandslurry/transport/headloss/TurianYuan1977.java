@@ -1,6 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -47,6 +48,20 @@ final class TurianYuan1977 implements HeadLossModel {
   private static final Bound BORE = new Bound("bore", Kind.BORE, 0.0126, 0.7);
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 3e-5, 0.038);
   private static final Bound BUOYANCY = new Bound("s - 1", Kind.NUMBER, 0.16, 10.3);
+
+  private static final About ABOUT =
+      new About(
+          "turian-yuan-1977",
+          "Turian and Yuan",
+          "f = fw + A C%^a fw^b C_D^c [V^2 / (g D (s - 1))]^e (Fanning, four regimes),"
+              + " im = 2 f V^2 / (g D)",
+          new Citation(
+              "Turian and Yuan",
+              1977,
+              "AIChE Journal 23:232-243; coefficients from memory, unverified, but the printed"
+                  + " boundaries of the regimes follow from them within 0.3 %; range as told by Miedema,"
+                  + " Slurry Transport (open text), section 6.10"),
+          List.of(ClearLiquid.TURBULENT, BORE, SIZE, BUOYANCY));
 
   /** How the sand travels. */
   public enum Regime {
@@ -184,33 +199,7 @@ final class TurianYuan1977 implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "turian-yuan-1977";
-  }
-
-  @Override
-  public String name() {
-    return "Turian and Yuan";
-  }
-
-  @Override
-  public String equation() {
-    return "f = fw + A C%^a fw^b C_D^c [V^2 / (g D (s - 1))]^e (Fanning, four regimes),"
-        + " im = 2 f V^2 / (g D)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Turian and Yuan",
-        1977,
-        "AIChE Journal 23:232-243; coefficients from memory, unverified, but the printed"
-            + " boundaries of the regimes follow from them within 0.3 %; range as told by Miedema,"
-            + " Slurry Transport (open text), section 6.10");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, BORE, SIZE, BUOYANCY);
+  public About about() {
+    return ABOUT;
   }
 }

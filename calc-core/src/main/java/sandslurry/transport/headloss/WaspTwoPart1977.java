@@ -2,7 +2,7 @@ package sandslurry.transport.headloss;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import sandslurry.correlation.Bound;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
@@ -56,6 +56,19 @@ final class WaspTwoPart1977 implements HeadLossModel {
   };
 
   private static final double DEVIATE_OF_85_PERCENT = 1.036433;
+
+  private static final About ABOUT =
+      new About(
+          "wasp-kenny-gandhi-1977",
+          "Wasp, Kenny and Gandhi, vehicle and bed",
+          "im = iv + iw sum(82 psi^-1.5 C_bed), log10(C/C_A) = -1.8 w / (0.4 u*),"
+              + " u* = sqrt(g D im / 4)",
+          new Citation(
+              "Wasp, Kenny and Gandhi",
+              1977,
+              "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
+                  + " from memory, unverified"),
+          List.of(ClearLiquid.TURBULENT, DurandCondolios1952.BORE));
 
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
@@ -142,32 +155,7 @@ final class WaspTwoPart1977 implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "wasp-kenny-gandhi-1977";
-  }
-
-  @Override
-  public String name() {
-    return "Wasp, Kenny and Gandhi, vehicle and bed";
-  }
-
-  @Override
-  public String equation() {
-    return "im = iv + iw sum(82 psi^-1.5 C_bed), log10(C/C_A) = -1.8 w / (0.4 u*),"
-        + " u* = sqrt(g D im / 4)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wasp, Kenny and Gandhi",
-        1977,
-        "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
-            + " from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, DurandCondolios1952.BORE);
+  public About about() {
+    return ABOUT;
   }
 }

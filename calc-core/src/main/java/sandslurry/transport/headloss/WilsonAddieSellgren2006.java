@@ -1,6 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -51,6 +52,19 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
       new Bound("grain size d50 over bore", Kind.NUMBER, 0, 0.018);
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.25);
+
+  private static final About ABOUT =
+      new About(
+          "wilson-addie-sellgren-2006",
+          "Wilson, Addie, Sellgren and Clift, V50",
+          "im = if + 0.22 (s - 1) C (V50/V)^M, V50 = w50 sqrt(8/f) cosh(60 d50/D)",
+          new Citation(
+              "Wilson, Addie, Sellgren and Clift",
+              2006,
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
+                  + " as told in the chapter on solids transport of a pump handbook; the other"
+                  + " coefficients from memory, unverified"),
+          List.of(ClearLiquid.TURBULENT, SIZE, RELATIVE_SIZE, CONCENTRATION));
 
   /**
    * The velocity at which half of the sand is held up by turbulence and half rests on the floor.
@@ -116,32 +130,7 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "wilson-addie-sellgren-2006";
-  }
-
-  @Override
-  public String name() {
-    return "Wilson, Addie, Sellgren and Clift, V50";
-  }
-
-  @Override
-  public String equation() {
-    return "im = if + 0.22 (s - 1) C (V50/V)^M, V50 = w50 sqrt(8/f) cosh(60 d50/D)";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Wilson, Addie, Sellgren and Clift",
-        2006,
-        "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
-            + " as told in the chapter on solids transport of a pump handbook; the other"
-            + " coefficients from memory, unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, SIZE, RELATIVE_SIZE, CONCENTRATION);
+  public About about() {
+    return ABOUT;
   }
 }

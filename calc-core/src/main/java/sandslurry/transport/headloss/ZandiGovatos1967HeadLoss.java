@@ -1,6 +1,7 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
+import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
@@ -33,6 +34,19 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
           40,
           Double.POSITIVE_INFINITY);
 
+  private static final About ABOUT =
+      new About(
+          "zandi-govatos-1967",
+          "Zandi and Govatos",
+          "im = iw {1 + C max(280 psi^-1.93, 6.30 psi^-0.354)},"
+              + " psi = V^2 sqrt(C_D) / (g D (s - 1))",
+          new Citation(
+              "Zandi and Govatos",
+              1967,
+              "Journal of the Hydraulics Division ASCE 93(HY3):145-159; coefficients from memory,"
+                  + " unverified"),
+          List.of(ClearLiquid.TURBULENT, INDEX));
+
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
@@ -49,32 +63,7 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
   }
 
   @Override
-  public String id() {
-    return "zandi-govatos-1967";
-  }
-
-  @Override
-  public String name() {
-    return "Zandi and Govatos";
-  }
-
-  @Override
-  public String equation() {
-    return "im = iw {1 + C max(280 psi^-1.93, 6.30 psi^-0.354)},"
-        + " psi = V^2 sqrt(C_D) / (g D (s - 1))";
-  }
-
-  @Override
-  public Citation citation() {
-    return new Citation(
-        "Zandi and Govatos",
-        1967,
-        "Journal of the Hydraulics Division ASCE 93(HY3):145-159; coefficients from memory,"
-            + " unverified");
-  }
-
-  @Override
-  public List<Bound> range() {
-    return List.of(ClearLiquid.TURBULENT, INDEX);
+  public About about() {
+    return ABOUT;
   }
 }

@@ -27,7 +27,7 @@ class SolidsDeratingProperties {
   void withoutSandBothRatiosAreExactlyOne(
       @ForAll @DoubleRange(min = 1e-6, max = 1e-2) @Scale(8) double size,
       @ForAll @DoubleRange(min = 0.05, max = 2) @Scale(8) double impeller) {
-    for (SolidsDerating model : SolidsDeratings.all()) {
+    for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
       Slurry clear = slurry(size, 0);
       assertThat(model.headRatio(clear, OptionalDouble.of(impeller)).value()).isEqualTo(1.0);
       assertThat(model.efficiencyRatio(clear, OptionalDouble.of(impeller)).value()).isEqualTo(1.0);
@@ -40,7 +40,7 @@ class SolidsDeratingProperties {
   void moreSandTakesMoreHead(
       @ForAll @DoubleRange(min = 5e-5, max = 5e-3) @Scale(8) double size,
       @ForAll @DoubleRange(min = 0.001, max = 0.3) @Scale(8) double fraction) {
-    for (SolidsDerating model : SolidsDeratings.all()) {
+    for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
       double less = model.headRatio(slurry(size, fraction), IMPELLER).value();
       double more = model.headRatio(slurry(size, fraction * 1.1), IMPELLER).value();
       assertThat(less).as(model.id()).isLessThan(1).isGreaterThan(0);
@@ -52,7 +52,7 @@ class SolidsDeratingProperties {
   void coarserSandTakesMoreHead(
       @ForAll @DoubleRange(min = 5e-5, max = 2e-3) @Scale(8) double size,
       @ForAll @DoubleRange(min = 0.01, max = 0.3) @Scale(8) double fraction) {
-    for (SolidsDerating model : SolidsDeratings.all()) {
+    for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
       double fine = model.headRatio(slurry(size, fraction), IMPELLER).value();
       double coarse = model.headRatio(slurry(size * 1.2, fraction), IMPELLER).value();
       assertThat(coarse).as(model.id()).isLessThan(fine);
@@ -63,7 +63,7 @@ class SolidsDeratingProperties {
   void noSizeHoweverFineGivesMoreHeadThanClearLiquid(
       @ForAll @DoubleRange(min = 1e-7, max = 1e-2) @Scale(8) double size,
       @ForAll @DoubleRange(min = 0, max = 0.4) @Scale(8) double fraction) {
-    for (SolidsDerating model : SolidsDeratings.all()) {
+    for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
       assertThat(model.headRatio(slurry(size, fraction), IMPELLER).value())
           .as(model.id())
           .isLessThanOrEqualTo(1);
@@ -119,8 +119,8 @@ class SolidsDeratingProperties {
 
   @Example
   void everyMemberTellsWhatItIs() {
-    assertThat(SolidsDeratings.all()).extracting(SolidsDerating::id).doesNotHaveDuplicates();
-    for (SolidsDerating model : SolidsDeratings.all()) {
+    assertThat(SolidsDeratings.FAMILY.all()).extracting(SolidsDerating::id).doesNotHaveDuplicates();
+    for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
       assertThat(model.equation()).contains("HR = 1 -");
       assertThat(model.citation().year()).isBetween(1970, 2010);
     }

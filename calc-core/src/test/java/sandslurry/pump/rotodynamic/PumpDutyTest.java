@@ -27,7 +27,7 @@ class PumpDutyTest {
   @Test
   void theSpreadHoldsEveryDeratingThatCanBeAsked() {
     DeratingSpread known = DeratingSpread.of(slurry, OptionalDouble.of(0.35));
-    assertThat(known.each()).hasSize(SolidsDeratings.all().size());
+    assertThat(known.each()).hasSize(SolidsDeratings.FAMILY.all().size());
     DeratingSpread unknown = DeratingSpread.of(slurry, OptionalDouble.empty());
     assertThat(unknown.each())
         .extracting(Derating::model)

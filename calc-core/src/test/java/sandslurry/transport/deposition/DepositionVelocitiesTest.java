@@ -26,30 +26,30 @@ class DepositionVelocitiesTest {
   @Test
   void everyModelIsFoundByAKeyOfItsOwn() {
     List<String> ids =
-        DepositionVelocities.all().stream().map(DepositionVelocityModel::id).toList();
+        DepositionVelocities.FAMILY.all().stream().map(DepositionVelocityModel::id).toList();
     assertThat(ids).doesNotHaveDuplicates().hasSize(14);
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
-      assertThat(DepositionVelocities.byId(model.id())).containsSame(model);
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
+      assertThat(DepositionVelocities.FAMILY.find(model.id())).containsSame(model);
       assertThat(DepositionVelocities.defaultRole(model)).isNotNull();
     }
-    assertThat(DepositionVelocities.byId("nobody-1900")).isEmpty();
+    assertThat(DepositionVelocities.FAMILY.find("nobody-1900")).isEmpty();
   }
 
   @Test
   void everyModelTellsOfItself() {
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(model.name()).isNotBlank();
       assertThat(model.equation()).startsWith("V = ");
       assertThat(model.citation().year()).isBetween(1950, 2010);
       assertThat(model.limit().words()).isNotBlank();
-      assertThat(model.range()).isNotEmpty();
-      for (Bound bound : model.range()) {
+      assertThat(model.about().bounds()).isNotEmpty();
+      for (Bound bound : model.about().bounds()) {
         assertThat(bound.describe(UnitSystem.METRIC)).isNotBlank();
         assertThat(bound.describe(UnitSystem.US)).isNotBlank();
       }
     }
     assertThat(new WilsonTse1984().equation()).contains("Delta");
-    assertThat(new WilsonTse1984().range()).hasSize(1);
+    assertThat(new WilsonTse1984().about().bounds()).hasSize(1);
     assertThat(new WilsonTse1984().citation().year()).isEqualTo(1984);
     assertThat(new WilsonTse1984().id()).isEqualTo("wilson-tse-1984");
     assertThat(new WilsonTse1984().name()).isNotBlank();
@@ -57,7 +57,7 @@ class DepositionVelocitiesTest {
 
   @Test
   void mediumSandInWaterIsInsideTheRangeOfEveryModelButTheFloor() {
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       Estimate estimate = model.velocityMps(quartz(0.25e-3, 0.1), PIPE);
       assertThat(estimate.inRange()).as(model.id()).isEqualTo(!(model instanceof Thomas1979));
     }

@@ -71,7 +71,7 @@ class DepositionVelocityProperties {
 
   @Property
   void everyModelIsFiniteAndNotNegative(@ForAll("wideBox") Case c) {
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(model.velocityMps(c.slurry(), c.bore()).value())
           .as(model.id())
           .isFinite()
@@ -81,7 +81,7 @@ class DepositionVelocityProperties {
 
   @Property
   void everyModelIsFiniteWithoutSandAndThoseThatNeedSandSaySo(@ForAll("wideBox") Case c) {
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       Estimate clear = model.velocityMps(c.slurry().withVolumeFraction(0), c.bore());
       assertThat(clear.value()).as(model.id()).isFinite();
       if (clear.value() == 0) {
@@ -95,7 +95,7 @@ class DepositionVelocityProperties {
       @ForAll("sandInWater") Case c,
       @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 3) double factor) {
     Bore larger = new Bore(c.bore().diameterM() * factor, c.bore().roughnessM());
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(model.velocityMps(c.slurry(), larger).value())
           .as(model.id())
           .isGreaterThan(model.velocityMps(c.slurry(), c.bore()).value());
@@ -110,7 +110,7 @@ class DepositionVelocityProperties {
     Slurry denser =
         new Slurry(
             WATER, s.sandDensityKgM3() * factor, s.shape(), s.d50M(), s.d85M(), s.volumeFraction());
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       // The two pieces of Gillies and Shook that do not meet lower the value by 0.3 % at Ar = 160.
       assertThat(model.velocityMps(denser, c.bore()).value())
           .as(model.id())
@@ -139,7 +139,7 @@ class DepositionVelocityProperties {
             s.volumeFraction());
     Bore bore = new Bore(c.bore().diameterM() * scale, c.bore().roughnessM() * scale);
     List<String> withUnits = List.of("durand-1953", "wilson-1986-fit", "wilson-bounded");
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       if (!withUnits.contains(model.id())) {
         double expected = model.velocityMps(s, c.bore()).value() * Math.sqrt(scale);
         assertThat(model.velocityMps(scaled, bore).value() / expected)
@@ -160,7 +160,7 @@ class DepositionVelocityProperties {
     Slurry quartz = new Slurry(WATER, 2650, s.shape(), s.d50M(), s.d85M(), s.volumeFraction());
     double least = Double.MAX_VALUE;
     double most = 0;
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       if (DepositionVelocities.defaultRole(model) != Role.FLOOR
           && !(model instanceof DurandPlateau)) {
         double value = model.velocityMps(quartz, c.bore()).value();
@@ -176,7 +176,7 @@ class DepositionVelocityProperties {
   @Property
   void theFloorLiesBelowAllOthersForSandInWater(@ForAll("sandInWater") Case c) {
     double floor = new Thomas1979().velocityMps(c.slurry(), c.bore()).value();
-    for (DepositionVelocityModel model : DepositionVelocities.all()) {
+    for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(model.velocityMps(c.slurry(), c.bore()).value())
           .as(model.id())
           .isGreaterThanOrEqualTo(floor);

@@ -115,11 +115,11 @@ class NonNewtonianFrictionProperties {
       @ForAll @Scale(6) @DoubleRange(min = 0.3, max = 1.5) double index,
       @ForAll @Scale(6) @DoubleRange(min = 1e-3, max = 10) double velocity) {
     Rheology liquid = new HerschelBulkley(yield, consistency, index);
-    for (TurbulentFrictionModel model : NonNewtonianModels.turbulent()) {
+    for (TurbulentFrictionModel model : NonNewtonianModels.TURBULENT.all()) {
       assertThat(model.wallStressPa(liquid, 1020, new Bore(0.15, 1e-4), velocity).value())
           .isPositive();
     }
-    for (TransitionCriterion criterion : NonNewtonianModels.transition()) {
+    for (TransitionCriterion criterion : NonNewtonianModels.TRANSITIONS.all()) {
       assertThat(criterion.velocityMps(liquid, 1020, new Bore(0.15, 1e-4)).value()).isNotNegative();
     }
   }
@@ -129,13 +129,13 @@ class NonNewtonianFrictionProperties {
       @ForAll @Scale(6) @DoubleRange(min = 0.3, max = 0.95) double index) {
     Rheology liquid = new PowerLaw(0.05, index);
     double smooth =
-        NonNewtonianModels.TURBULENT.wallStressPa(liquid, 1000, new Bore(0.15, 0), 5).value();
+        NonNewtonianModels.DEFAULT.wallStressPa(liquid, 1000, new Bore(0.15, 0), 5).value();
     double rough =
-        NonNewtonianModels.TURBULENT.wallStressPa(liquid, 1000, new Bore(0.15, 5e-4), 5).value();
+        NonNewtonianModels.DEFAULT.wallStressPa(liquid, 1000, new Bore(0.15, 5e-4), 5).value();
     assertThat(rough).isGreaterThan(smooth);
     double veryRough = 1e6;
     double fully =
-        NonNewtonianModels.TURBULENT
+        NonNewtonianModels.DEFAULT
             .wallStressPa(liquid, 1000, new Bore(0.15, 5e-3), veryRough)
             .value();
     double root = 2.457 * Math.log(1 / (0.27 * 5e-3 / 0.15));

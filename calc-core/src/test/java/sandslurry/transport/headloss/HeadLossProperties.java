@@ -26,7 +26,7 @@ class HeadLossProperties {
 
   @Provide
   Arbitrary<HeadLossModel> models() {
-    return Arbitraries.of(HeadLosses.all());
+    return Arbitraries.of(HeadLosses.FAMILY.all());
   }
 
   @Property

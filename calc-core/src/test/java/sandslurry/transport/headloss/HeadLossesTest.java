@@ -29,23 +29,21 @@ class HeadLossesTest {
   }
 
   static Stream<HeadLossModel> models() {
-    return HeadLosses.all().stream();
+    return HeadLosses.FAMILY.all().stream();
   }
 
   @Test
   void areFoundByTheirKeysAndTheKeysDiffer() {
-    assertThat(HeadLosses.all()).first().isSameAs(HeadLosses.DEFAULT);
-    assertThat(HeadLosses.all()).extracting(HeadLossModel::id).doesNotHaveDuplicates();
-    for (HeadLossModel model : HeadLosses.all()) {
-      assertThat(HeadLosses.byId(model.id())).isSameAs(model);
+    assertThat(HeadLosses.FAMILY.all()).first().isSameAs(HeadLosses.DEFAULT);
+    assertThat(HeadLosses.FAMILY.all()).extracting(HeadLossModel::id).doesNotHaveDuplicates();
+    for (HeadLossModel model : HeadLosses.FAMILY.all()) {
+      assertThat(HeadLosses.FAMILY.find(model.id()).orElseThrow()).isSameAs(model);
       assertThat(List.of(model.name(), model.equation(), model.citation().where()))
           .noneMatch(String::isBlank);
-      assertThat(model.range()).isNotEmpty();
+      assertThat(model.about().bounds()).isNotEmpty();
     }
-    assertThat(HeadLosses.all()).containsAll(HeadLosses.bracket());
-    assertThatThrownBy(() -> HeadLosses.byId("none"))
-        .hasMessageContaining("'none'")
-        .hasMessageContaining("turian-yuan-1977");
+    assertThat(HeadLosses.FAMILY.all()).containsAll(HeadLosses.bracket());
+    assertThat(HeadLosses.FAMILY.find("none")).isEmpty();
   }
 
   @ParameterizedTest
