@@ -51,7 +51,8 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
 
   /**
    * Sizes the line of a design at flow rates of each pipe's own: from the lowest that carries the
-   * sand in it, rounded up, to a fifth more, with the design flow rate a tenth above the lowest.
+   * sand in it at any temperature judged, rounded up, to a fifth more; the design flow rate lies a
+   * tenth above the least.
    *
    * @param document the design; its flow rates are replaced
    * @param systems the pipe systems to choose from

@@ -218,7 +218,7 @@ final class SizeCommand implements Callable<Integer> {
         + units.show(Kind.PERCENT, pen.liquorSolids())
         + " solids, of which "
         + units.show(Kind.VOLUME, pen.dilutionM3())
-        + " is water or recycled liquor added. Each pipe runs a tenth above the lowest flow rate"
+        + " is water or recycled liquor added. Each pipe runs a tenth or more above the lowest flow rate"
         + " that carries the sand in it.";
   }
 
