@@ -67,7 +67,7 @@ final class CriteriaFields extends Fields<Criteria> {
           "sandCapture",
           CommonLimits.SHARE,
           "75 %",
-          "Sand capture of the lane",
+          "Sand capture, lane",
           "share of the sand that the lane must capture",
           "75 %");
   private final Field<Quantity<Dimensionless>> floor =

@@ -81,7 +81,7 @@ final class LaneFields extends Fields<LaneSpec> {
           "coatingFactor",
           CommonLimits.COATING,
           "1",
-          "Factor for coated grains",
+          "Coated grains, factor",
           "settling velocity of coated grains over that of clean ones",
           "0.8");
 

@@ -67,7 +67,7 @@ final class PenFields extends Fields<PenSpec> {
           "manureFactor",
           new Span<>(Limits.of(Measure.FRACTION, "0.3", "3").si(), Range::new),
           "1",
-          "Manure, times equation",
+          "Manure over equation",
           "manure over that of the equation",
           "1");
   private final Field<Double> stalls =

@@ -72,7 +72,7 @@ final class PlantFields extends Fields<PlantSpec> {
           "coatingFactor",
           CommonLimits.COATING.si(),
           "1",
-          "Factor for coated grains",
+          "Coated grains, factor",
           "settling velocity of coated grains over that of clean ones",
           "0.8");
   private final Field<Double> porosity =
@@ -88,7 +88,7 @@ final class PlantFields extends Fields<PlantSpec> {
           "rebeddedShare",
           CommonLimits.SHARE.si(),
           "95 %",
-          "Recovered sand bedded",
+          "Sand bedded again",
           "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
               + " elsewhere or lost in handling (default: common practice, no source)",
           "90 %");
@@ -97,7 +97,7 @@ final class PlantFields extends Fields<PlantSpec> {
           "sandReachingPlant",
           new Span<>(CommonLimits.POSITIVE_SHARE.si(), Range::new),
           "100 %",
-          "Bedded sand that comes",
+          "Sand reaching plant",
           "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys and"
               + " is hauled with the bedding",
           "90 %");

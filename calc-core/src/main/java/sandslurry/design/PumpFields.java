@@ -58,7 +58,7 @@ abstract class PumpFields<S> extends Fields<S> {
           "motorRating",
           MOTOR,
           "not judged",
-          "Motor rating, each pump",
+          "Motor rating, each",
           "power that the motor of each pump gives at its shaft all day",
           "18.5 kW",
           "25 hp");
@@ -292,7 +292,7 @@ abstract class PumpFields<S> extends Fields<S> {
             "minimumFlow",
             ALLOWED_FLOW,
             "default: half of the BEP",
-            "Maker's minimum flow rate",
+            "Minimum, by maker",
             "least flow rate through one pump, by the maker",
             "5 L/s",
             "80 gal/min");
@@ -301,7 +301,7 @@ abstract class PumpFields<S> extends Fields<S> {
             "maximumFlow",
             ALLOWED_FLOW,
             "default: 1.25 of the BEP",
-            "Maker's maximum flow rate",
+            "Maximum, by maker",
             "greatest flow rate through one pump, by the maker",
             "30 L/s",
             "500 gal/min");

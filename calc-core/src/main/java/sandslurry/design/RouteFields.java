@@ -22,7 +22,7 @@ final class RouteFields extends Fields<RouteSpec> {
           "sourceLevel",
           CommonLimits.LEVEL,
           "0 m",
-          "Pit level above line start",
+          "Pit level over start",
           "level of the liquid in the pit above the start of the line, negative below it",
           "1 m",
           "3 ft");

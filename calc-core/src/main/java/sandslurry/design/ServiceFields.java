@@ -286,7 +286,7 @@ final class ServiceFields {
             "flushFlow",
             CommonLimits.FLOW,
             NOT_JUDGED,
-            "Flow rate of flush water",
+            "Flush flow rate",
             "flow rate of the flush, taken as given against the line",
             "55 L/s",
             "870 gpm");
@@ -548,7 +548,7 @@ final class ServiceFields {
         needed(
             "flow",
             CommonLimits.FLOW,
-            "Flow rate in gravity pipe",
+            "Flow rate in it",
             "flow rate that it must carry",
             "30 L/s",
             "480 gal/min");

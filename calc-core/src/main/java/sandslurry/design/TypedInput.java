@@ -44,6 +44,9 @@ public record TypedInput(
     void group(Fields<?> fields, Tree here, String part) {
       for (Field<?> field : fields.all()) {
         Tree value = here.at(field.name());
+        if (!fields.applies(field, new Seen(root, here))) {
+          continue;
+        }
         if (value.isThere()) {
           field.content().match(new There(this, value, part, field.label()));
         } else if (!field.standard().isEmpty() && fields.isShown(field, new Seen(root, here))) {

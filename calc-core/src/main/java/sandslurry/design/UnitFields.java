@@ -51,7 +51,7 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
       needed(
           "in",
           Type.name("the streams that flow in, with commas between them").map(UnitFields::streams),
-          "Streams in, by commas",
+          "Streams in",
           "names of the streams that flow in, with commas between them",
           "manure, recycle");
 
@@ -315,7 +315,7 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
             "drainPath",
             CommonLimits.SIDE.si(),
             "default: all reaches",
-            "Longest way to a drain",
+            "Longest drain path",
             "longest way of the water in the sand to a drain",
             "3 m",
             "10 ft");

@@ -229,8 +229,14 @@ public abstract non-sealed class Fields<S> extends Part<S> {
     return !applies.containsKey(field);
   }
 
-  /** Whether there is a field in a group as it stands. */
-  final boolean applies(Field<?> field, Seen seen) {
+  /**
+   * Whether there is a field in a group as it stands.
+   *
+   * @param field the field
+   * @param seen the group
+   * @return false where the field would be unknown
+   */
+  public final boolean applies(Field<?> field, Seen seen) {
     return applies.getOrDefault(field, any -> true).test(seen);
   }
 

@@ -113,6 +113,9 @@ final class DesignFileTables {
     if (field.content() instanceof Listed<?> list && list.isNeeded()) {
       return "needed";
     }
+    if (field.content() instanceof Listed<?> || field.content() instanceof Type<?>) {
+      return field.standard().isEmpty() ? "none" : "`\"" + field.standard() + "\"`";
+    }
     return field.standard().isEmpty() ? "its defaults" : "`\"" + field.standard() + "\"`";
   }
 

@@ -33,6 +33,9 @@ final class FieldRows {
           "rotodynamic", "{\"curve\": [{}, {}, {}]}",
           "other", "{\"curve\": [{}, {}, {}]}");
 
+  /** A table of more columns is too narrow to be read: its entries are edited one at a time. */
+  private static final int MOST_COLUMNS = 4;
+
   private static final String OWN = "sieves";
   private static final String NONE = "none";
 
@@ -319,7 +322,9 @@ final class FieldRows {
 
   private void addList(
       Field<?> field, Part<?> entry, Supplier<String> place, Predicate<DesignDocument> shown) {
-    if (entry instanceof Fields<?> fields && fields.all().stream().allMatch(FieldRows::isText)) {
+    if (entry instanceof Fields<?> fields
+        && fields.all().size() <= MOST_COLUMNS
+        && fields.all().stream().allMatch(FieldRows::isText)) {
       List<ListTable.Column> columns = fields.all().stream().map(FieldRows::column).toList();
       section.table(field.label(), new ListTable(model, place, fields.title(), columns), shown);
       return;

@@ -8,6 +8,7 @@ import java.beans.PropertyChangeEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -234,7 +235,8 @@ final class InputsPanel implements Row {
                 + " from above; its liquor is what its balance makes of it."));
     for (List<String> part :
         List.of(lists.subList(0, 2), lists.subList(2, 3), lists.subList(3, lists.size()))) {
-      String title = String.join(", ", part.stream().map(name -> titleOf(fields, name)).toList());
+      String titles = String.join(", ", part.stream().map(name -> titleOf(fields, name)).toList());
+      String title = titles.charAt(0) + titles.substring(1).toLowerCase(Locale.ROOT);
       InputSection section = section(title, "/plant/" + part.get(0));
       shown.put(section, there);
       FieldRows rows = rows(section, "/plant", there);
