@@ -87,7 +87,7 @@ final class CarriedFindings extends FindingWriter {
             + mixture.stream()
             + "\" as it is "
             + shown.when()
-            + (judged.size() > 1 ? ", where the line stands worst." : "."),
+            + (judged.size() > 1 ? ", where the line is closest to settling." : "."),
         "It holds "
             + show(Kind.PERCENT, stream.sandVolumeShare())
             + " sand by volume in liquor of "
@@ -228,7 +228,7 @@ final class CarriedFindings extends FindingWriter {
             + show(Kind.VOLUME, volume)
             + " a day; at the design flow the line runs "
             + show(Kind.HOURS, seconds)
-            + " of the day and stands still for the rest, so it must be flushed before each stop or"
+            + " of the day. It must be flushed before each stop, or"
             + " start against its bed.",
         "");
   }

@@ -203,7 +203,7 @@ final class LineFindings extends FindingWriter {
             + " to "
             + factor(Math.pow(ratio, MOST_WEAR_POWER))
             + " times that at the design flow rate: it grows with velocity to the power of 2 to 3.5"
-            + " (Wiedenroth 1984, as quoted in a collection of rules).",
+            + " (Wiedenroth 1984, read at second hand).",
         over
             ? "Stay below "
                 + show(Kind.FLOW, Measure.SPEED.si(limit.get()) * point.mean().areaM2())

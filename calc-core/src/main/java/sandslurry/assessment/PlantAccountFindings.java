@@ -53,11 +53,11 @@ final class PlantAccountFindings extends PlantFindingWriter {
             : capture.base() >= target ? Severity.CAUTION : Severity.FAIL;
     String what =
         switch (severity) {
-          case PASS -> "The plant recovers the share of the flushed sand asked for.";
+          case PASS -> "The plant recovers the share of the flushed sand wanted.";
           case CAUTION ->
-              "The plant recovers the share of the flushed sand asked for as expected, not over the"
+              "The plant recovers the share of the flushed sand wanted as expected, not over the"
                   + " whole range.";
-          default -> "The plant does not recover the share of the flushed sand asked for.";
+          default -> "The plant does not recover the share of the flushed sand wanted.";
         };
     add(
         severity,
@@ -65,7 +65,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
         what,
         "It recovers "
             + show(Kind.PERCENT, capture)
-            + " of the sand flushed; asked for is "
+            + " of the sand flushed; wanted is "
             + show(Kind.PERCENT, target)
             + ". The liquor that it settles in has "
             + show(Kind.PERCENT, accounts.liquor())

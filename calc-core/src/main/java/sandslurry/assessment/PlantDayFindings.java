@@ -259,12 +259,12 @@ final class PlantDayFindings extends PlantFindingWriter {
       add(
           Severity.CAUTION,
           "sand recovery",
-          "By the schedule, with its batches, the plant recovers less sand than is asked for.",
+          "By the schedule, with its batches, the plant recovers less sand than is wanted.",
           "On day "
               + day.number()
               + " it recovers "
               + show(Kind.PERCENT, recovered)
-              + "; asked for is "
+              + "; wanted is "
               + show(Kind.PERCENT, target)
               + ", which an even feed would give.",
           "Even the feed out: a pit before the first unit, slower scraping, or pens in turn.");

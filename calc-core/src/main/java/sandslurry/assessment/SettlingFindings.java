@@ -323,7 +323,7 @@ final class SettlingFindings extends FindingWriter {
     String dilution =
         materials.carrier().totalSolids().orElse(0) > 0
             ? design.dilution().isPresent()
-                ? ", or dilute as far as the dilution curve tells"
+                ? ", or dilute as far as the dilution curve shows"
                 : ", or dilute (a \"dilution\" in the design shows how far)"
             : "";
     String thick =

@@ -34,9 +34,32 @@ final class OperatingBlock {
         .orElse(OptionalDouble.empty());
   }
 
-  /** The highest flow rate allowed. */
+  /**
+   * The highest flow rate allowed by wear, in the run that reaches the velocity set for it first.
+   * What pressure, pump and motor allow is judged at the flow rates given, beside it.
+   */
   static OptionalDouble highestM3ps(Assessment assessment) {
-    return OptionalDouble.empty();
+    return assessment
+        .design()
+        .criteria()
+        .wearVelocity()
+        .map(wear -> highestM3ps(assessment, Measure.SPEED.si(wear)))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static OptionalDouble highestM3ps(Assessment assessment, double wearMps) {
+    return assessment.line().stream()
+        .flatMap(line -> line.states().stream().limit(1))
+        .flatMapToDouble(
+            state ->
+                state.runs().stream()
+                    .filter(run -> run.deposition().isPresent())
+                    .mapToDouble(
+                        run ->
+                            Measure.FLOW.si(state.flow())
+                                * wearMps
+                                / Measure.SPEED.si(run.velocity())))
+        .min();
   }
 
   private static Block.Window window(Assessment assessment, LineResult line) {
@@ -50,7 +73,13 @@ final class OperatingBlock {
             ? "sand settles"
             : "no flow rate carries the sand by turbulence with its margin",
         highest,
-        "",
+        assessment
+            .design()
+            .criteria()
+            .wearVelocity()
+            .filter(v -> highest.isPresent())
+            .map(v -> "wear, faster than " + units.show(Kind.VELOCITY, v))
+            .orElse(""),
         marks(line, units));
   }
 

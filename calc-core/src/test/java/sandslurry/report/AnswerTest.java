@@ -2,8 +2,13 @@ package sandslurry.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sandslurry.assessment.Assessment;
@@ -32,6 +37,24 @@ class AnswerTest {
             assessment.plant().isPresent() ? LINES_OF_A_PLANT : LINES_OF_A_LINE)
         .allMatch(line -> line.length() <= WIDTH);
     assertThat(text).contains(assessment.verdict().name(), "Not known", "Dangers", "licensed");
+  }
+
+  /** The first screen of the project shows what really comes out. */
+  @Test
+  void theReadmeShowsRealOutput() throws IOException {
+    String readme = Files.readString(Path.of("..", "README.md"));
+    String shown =
+        readme
+            .substring(readme.indexOf("## What you get"), readme.indexOf("`judge` prints"))
+            .lines()
+            .skip(2)
+            .map(line -> line.length() > 4 ? line.substring(4) : line)
+            .collect(Collectors.joining("\n"))
+            .strip();
+
+    assertThat(shown.lines()).hasSizeGreaterThan(7);
+    assertThat(new TextView(WIDTH).write(Answer.of(Shipped.assessment("parlor-line.json"))))
+        .contains(shown);
   }
 
   @ParameterizedTest
