@@ -27,7 +27,7 @@ class DepositionVelocitiesTest {
   void everyModelIsFoundByAKeyOfItsOwn() {
     List<String> ids =
         DepositionVelocities.FAMILY.all().stream().map(DepositionVelocityModel::id).toList();
-    assertThat(ids).doesNotHaveDuplicates().hasSize(14);
+    assertThat(ids).doesNotHaveDuplicates().hasSize(18);
     for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(DepositionVelocities.FAMILY.find(model.id())).containsSame(model);
       assertThat(DepositionVelocities.defaultRole(model)).isNotNull();
@@ -39,7 +39,7 @@ class DepositionVelocitiesTest {
   void everyModelTellsOfItself() {
     for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(model.name()).isNotBlank();
-      assertThat(model.equation()).startsWith("V = ");
+      assertThat(model.equation()).contains(" = ");
       assertThat(model.citation().year()).isBetween(1950, 2010);
       assertThat(model.limit().words()).isNotBlank();
       assertThat(model.about().bounds()).isNotEmpty();
@@ -56,10 +56,16 @@ class DepositionVelocitiesTest {
   }
 
   @Test
-  void mediumSandInWaterIsInsideTheRangeOfEveryModelButTheFloor() {
+  void mediumSandInWaterIsInsideTheRangeOfEveryModelButTheFloorAndThoseOfSewers() {
     for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       Estimate estimate = model.velocityMps(quartz(0.25e-3, 0.1), PIPE);
-      assertThat(estimate.inRange()).as(model.id()).isEqualTo(!(model instanceof Thomas1979));
+      // A tenth of sand is far beyond the sand of sewers.
+      boolean other =
+          model instanceof Thomas1979
+              || model instanceof May1996
+              || model instanceof AbGhani1993
+              || model instanceof Macke1982;
+      assertThat(estimate.inRange()).as(model.id()).isEqualTo(!other);
     }
     assertThat(new Thomas1979().velocityMps(quartz(0.04e-3, 0.1), PIPE).inRange()).isTrue();
   }
