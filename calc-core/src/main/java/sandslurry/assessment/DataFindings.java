@@ -6,14 +6,25 @@ import java.util.Optional;
 import sandslurry.assessment.Finding.Topic;
 import sandslurry.correlation.Bound;
 import sandslurry.design.CarrierSpec.ReadingsSpec;
+import sandslurry.design.Criteria;
 import sandslurry.design.Design;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** What is to be said of the inputs: ranges of the data behind them, and their uncertainty. */
 final class DataFindings {
-  /** At or below this temperature freezing is a caution (common practice, no source). */
+  private static final DepositionRule USUAL = DepositionRule.DEFAULT;
+
+  /** The default of the criterion on pressure. */
+  private static final double USUAL_PRESSURE_SHARE = 0.72;
+
+  /**
+   * At or below this temperature frost is spoken of, and a caution where it reaches the line
+   * (common practice, no source).
+   */
   private static final double FREEZING_RISK_C = 2;
 
   private DataFindings() {}
@@ -46,8 +57,56 @@ final class DataFindings {
         .forEach(
             note -> findings.add(new Finding(Severity.NOTE, Topic.DATA, "sand", note, "", "")));
     freezing(design, materials).ifPresent(findings::add);
+    weaker(design).ifPresent(findings::add);
     line.flatMap(l -> shearRates(design, materials, l)).ifPresent(findings::add);
     return findings;
+  }
+
+  /** A pass by criteria weaker than usual is none; each of them is named. */
+  private static Optional<Finding> weaker(Design design) {
+    Criteria criteria = design.criteria();
+    UnitSystem units = design.units();
+    List<String> weaker = new ArrayList<>();
+    double share = Measure.FRACTION.si(criteria.marginFraction());
+    double least = Measure.SPEED.si(criteria.marginVelocity());
+    double pressure = Measure.FRACTION.si(criteria.pressureShare());
+    double floor = Measure.FRACTION.si(criteria.floorShare());
+    if (share < USUAL.marginFraction()) {
+      weaker.add("margin on velocity " + units.show(Kind.PERCENT, share));
+    }
+    if (least < USUAL.marginMps()) {
+      weaker.add("least margin on velocity " + units.show(Kind.VELOCITY, least));
+    }
+    if (!criteria.gradedSearch()) {
+      weaker.add("deposition velocity of d50 alone");
+    }
+    new DepositionRule(0, 0, true, criteria.roles())
+        .demoted()
+        .forEach(model -> weaker.add("without " + model.name()));
+    if (pressure > USUAL_PRESSURE_SHARE) {
+      weaker.add("use of the pressure rating " + units.show(Kind.PERCENT, pressure));
+    }
+    if (floor > SandCarriage.DEFAULT_TOLERATED_SHARE) {
+      weaker.add("sand on a laminar floor " + units.show(Kind.PERCENT, floor));
+    }
+    return weaker.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Finding(
+                Severity.CAUTION,
+                Topic.DATA,
+                "criteria",
+                "The criteria are weaker than the defaults: " + String.join(", ", weaker) + ".",
+                "The defaults are a margin of "
+                    + units.show(Kind.PERCENT, USUAL.marginFraction())
+                    + " and "
+                    + units.show(Kind.VELOCITY, USUAL.marginMps())
+                    + " at least, every part of the rule, "
+                    + units.show(Kind.PERCENT, USUAL_PRESSURE_SHARE)
+                    + " of the pressure rating and "
+                    + units.show(Kind.PERCENT, SandCarriage.DEFAULT_TOLERATED_SHARE)
+                    + " of the sand on a laminar floor.",
+                "Judge by the defaults, or have a reason for each and a practitioner's consent."));
   }
 
   private static Optional<Finding> freezing(Design design, Materials materials) {
@@ -57,10 +116,12 @@ final class DataFindings {
     }
     return Optional.of(
         new Finding(
-            Severity.CAUTION,
-            Topic.PLUGGING,
+            design.flow().map(flow -> flow.extremes().frost()).orElse(false)
+                ? Severity.CAUTION
+                : Severity.NOTE,
+            Topic.DATA,
             "carrier",
-            "The liquid is close to freezing: it freezes first where it stands still.",
+            "The liquid is close to freezing: protect from frost what stands still.",
             "It is at "
                 + design.units().show(Kind.TEMPERATURE, temperature)
                 + "; dead legs, valves above ground and the skin of lanes freeze before the line"

@@ -91,6 +91,26 @@ public final class Evaluation {
     return assess(design, materials, band, byOtherLaws, true);
   }
 
+  /** No pass on plugging stands beside something graver on plugging of the same or the whole. */
+  private static void withoutContradictions(List<Finding> findings) {
+    List<Finding> grave =
+        findings.stream()
+            .filter(f -> f.topic() == Finding.Topic.PLUGGING)
+            .filter(f -> f.severity().compareTo(Severity.PASS) > 0)
+            .toList();
+    findings.removeIf(
+        f ->
+            f.topic() == Finding.Topic.PLUGGING
+                && f.severity() == Severity.PASS
+                && grave.stream()
+                    .anyMatch(
+                        g ->
+                            g.element().equals(f.element())
+                                || g.severity() == Severity.FAIL
+                                    && (g.element().equals("carrier")
+                                        || g.element().equals("line"))));
+  }
+
   private static Assessment one(Design design, Materials materials) {
     return assess(design, materials, Optional.empty(), Map.of(), false);
   }
@@ -163,6 +183,7 @@ public final class Evaluation {
     List<Finding> base = List.copyOf(findings);
     band.ifPresent(b -> findings.addAll(BandFindings.of(base, b)));
     byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
+    withoutContradictions(findings);
     findings.sort(Comparator.comparing(Finding::severity).reversed());
     return new Assessment(
         design,

@@ -11,8 +11,10 @@ import sandslurry.assessment.LineEvaluation.State;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.MixtureSpec;
+import sandslurry.design.PumpSpec.PistonSpec;
 import sandslurry.design.RouteSpec.RunSpec;
 import sandslurry.material.Proportions;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -66,13 +68,22 @@ final class LineFindings extends FindingWriter {
     }
     gravity();
     oneFlow();
+    strokes();
     return findings;
   }
 
   /** A line that passes at its design flow may plug at the flow at which it really runs. */
   private void oneFlow() {
     double least = Measure.FLOW.si(design.flow().orElseThrow().minimum());
-    if (least == Measure.FLOW.si(design.flow().orElseThrow().design())) {
+    if (!design.flow().orElseThrow().extremes().minimumGiven()) {
+      add(
+          Severity.CAUTION,
+          Topic.DATA,
+          "flow",
+          "The minimum flow rate is missing: sand settles first at the least flow rate.",
+          "Judged is the design flow rate of " + show(Kind.FLOW, least) + " and above.",
+          "Give the least flow rate at which the line really runs, with a worn pump and a low pit.");
+    } else if (least == Measure.FLOW.si(design.flow().orElseThrow().design())) {
       add(
           Severity.NOTE,
           Topic.DATA,
@@ -80,6 +91,26 @@ final class LineFindings extends FindingWriter {
           "No flow below the design flow was judged: a line settles sand at its least flow first.",
           "Minimum and design flow are both " + show(Kind.FLOW, least) + ".",
           "Give the least flow at which the line really runs, with a worn pump and a low pit.");
+    }
+  }
+
+  /** Between the strokes of a piston pump the flow may fall below the deposition velocity. */
+  private void strokes() {
+    boolean turbulent =
+        states.stream()
+            .flatMap(state -> state.runs().stream())
+            .anyMatch(run -> run.hasSand() && run.regime() == Regime.TURBULENT);
+    if (turbulent
+        && design.pump().orElse(null) instanceof PistonSpec piston
+        && piston.pulsation().isEmpty()) {
+      add(
+          Severity.CAUTION,
+          Topic.PLUGGING,
+          "pump",
+          "The number of cylinders is missing: whether sand settles between strokes is not known.",
+          "Turbulence carries the sand here, and the flow of a piston pump with one cylinder stops"
+              + " at every stroke.",
+          "Give the cylinders of the pump.");
     }
   }
 

@@ -15,6 +15,9 @@ final class StopFindings extends FindingWriter {
   /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
   private static final double DEEP_BED = 0.3;
 
+  /** A plug of up to so many bores is lifted as a rule (common practice, no source). */
+  private static final double SHORT_PLUG_BORES = 5;
+
   /** No line is stopped for less and started again with its sand still up. */
   private static final double SHORTEST_STOP_S = 60;
 
@@ -115,9 +118,11 @@ final class StopFindings extends FindingWriter {
     }
     long slope = Math.round(Math.toDegrees(run.slopeRad()));
     if (run.plugM() > 0) {
+      double bores =
+          run.plugM() / Measure.LENGTH.si(design.route().orElseThrow().run(run.run()).meanBore());
       add(
-          Severity.CAUTION,
-          Topic.PLUGGING,
+          bores > SHORT_PLUG_BORES ? Severity.CAUTION : Severity.NOTE,
+          Topic.STOP,
           run.run(),
           (Measure.LENGTH.si(design.route().orElseThrow().run(run.run()).rise()) > 0
                   ? "This run climbs so steeply that settled sand slides back to its foot when the"
@@ -139,7 +144,7 @@ final class StopFindings extends FindingWriter {
     } else if (Math.tan(run.slopeRad()) > FLAT) {
       add(
           Severity.NOTE,
-          Topic.PLUGGING,
+          Topic.STOP,
           run.run(),
           "On this slope the slurry may run to the foot before its sand has settled.",
           "It slopes at "
@@ -155,8 +160,9 @@ final class StopFindings extends FindingWriter {
 
   private void plug(Plug plug) {
     boolean moves = plug.movable();
+    boolean brief = plug.parts().lengthM() <= SHORT_PLUG_BORES * plug.boreM();
     add(
-        Severity.CAUTION,
+        moves && brief ? Severity.NOTE : Severity.CAUTION,
         Topic.STOP,
         plug.where(),
         moves

@@ -39,7 +39,7 @@ class ExamplesTest {
           closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
           flushed-barn-lagoon.json      | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
           pen-to-storage.json           | CAUTION | PLUGGING | Transfer line   | not surely at another
-          rising-route-mixed-units.json | CAUTION | PLUGGING | Up the wall     | climbs so steeply
+          rising-route-mixed-units.json | PASS    | PLUGGING | Suction pit to wall | Sand stays in motion at every flow rate judged
           two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state
           """)
