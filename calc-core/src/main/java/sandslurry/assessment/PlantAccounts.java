@@ -12,6 +12,7 @@ import java.util.function.Function;
 import sandslurry.assessment.PlantCirculation.State;
 import sandslurry.assessment.PlantModel.Case;
 import sandslurry.assessment.PlantModel.End;
+import sandslurry.assessment.PlantModel.Liquors;
 import sandslurry.assessment.PlantResult.Accounts;
 import sandslurry.assessment.PlantResult.Bed;
 import sandslurry.assessment.PlantResult.ModeResult;
@@ -21,9 +22,11 @@ import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.WaterSpec;
 import sandslurry.design.UnitSpec;
 import sandslurry.design.UnitSpec.BoxSpec;
+import sandslurry.design.UnitSpec.CycloneSpec;
 import sandslurry.design.UnitSpec.LaneUnitSpec;
 import sandslurry.design.UnitSpec.PitSpec;
 import sandslurry.design.UnitSpec.StorageSpec;
+import sandslurry.material.liquid.Carriers;
 import sandslurry.material.sand.StandardSand;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Range;
@@ -37,6 +40,7 @@ import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.cyclone.HydrocycloneModels;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -259,6 +263,13 @@ final class PlantAccounts {
     }
     if (cases.size() == 1) {
       cases.clear();
+    }
+    boolean cyclones = spec.units().stream().anyMatch(CycloneSpec.class::isInstance);
+    cases.add(Case.BASE.in(Liquors.thick(Carriers.FARM_SCATTER)));
+    cases.add(Case.BASE.in(Liquors.thick(1 / Carriers.FARM_SCATTER)));
+    model.seasonsK().forEach(kelvin -> cases.add(Case.BASE.in(Liquors.at(kelvin))));
+    if (cyclones) {
+      HydrocycloneModels.all().forEach(by -> cases.add(Case.BASE.in(Liquors.cutting(by))));
     }
     cases.add(Case.BASE.seen(Outlook.CAUTIOUS));
     cases.add(Case.BASE.seen(Outlook.HOPEFUL));

@@ -22,6 +22,9 @@ final class PlantLiquorFindings extends PlantFindingWriter {
   /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
   private static final double SALTY = 0.01;
 
+  /** A change of the liquor that does not count. */
+  private static final double NO_CHANGE = 0.02;
+
   PlantLiquorFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
@@ -52,17 +55,14 @@ final class PlantLiquorFindings extends PlantFindingWriter {
     add(
         Severity.NOTE,
         "liquor of the loop",
-        "Recycling more of a thick liquid dilutes nothing: what the loop thickens to follows from"
-            + " the solids that nothing catches and the net water that comes in.",
-        "S = "
+        recyclingSays(),
+        "At rest "
             + show(Kind.MASS_PER_DAY, main.solidsNotCaughtKgps())
-            + " of solids not caught and W = "
+            + " of solids leave with "
             + show(Kind.MASS_PER_DAY, main.netWaterKgps())
-            + " of net water give S / (S + W) = "
-            + show(Kind.PERCENT, main.analytic())
-            + "; the balance finds "
+            + " of water: "
             + show(Kind.PERCENT, main.solved())
-            + "."
+            + " solids."
             + settles
             + recycled(),
         "");
@@ -73,8 +73,8 @@ final class PlantLiquorFindings extends PlantFindingWriter {
     add(
         salty ? Severity.CAUTION : Severity.NOTE,
         "salts",
-        "No unit catches dissolved salts: only fresh water thins them.",
-        "Dissolved solids settle at "
+        "No unit catches dissolved salts: only fresh water thins them, however much is recycled.",
+        "Dissolved solids come to S/(S + W) = "
             + show(Kind.PERCENT, main.dissolved())
             + " of the water with them (from "
             + show(Kind.PERCENT, SALTY)
@@ -107,6 +107,23 @@ final class PlantLiquorFindings extends PlantFindingWriter {
             + " can bring it there.",
         "Start with water in the pits. Above that, replace the liquor of the pits by water before"
             + " the plant goes on.");
+  }
+
+  /** What more recycle does, which depends on what the separators catch at each round. */
+  private String recyclingSays() {
+    Optional<Recycling> once = recycling(1);
+    Optional<Recycling> twice = recycling(2);
+    if (once.isEmpty() || twice.isEmpty()) {
+      return "What the liquor thickens to.";
+    }
+    double change =
+        twice.get().liquor().orElseThrow().solved() / once.get().liquor().orElseThrow().solved()
+            - 1;
+    return change < -NO_CHANGE
+        ? "More recycle thins the liquor: solids pass the separators more often."
+        : change > NO_CHANGE
+            ? "More recycle thickens the liquor."
+            : "More recycle hardly changes the liquor.";
   }
 
   private String recycled() {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import sandslurry.design.Design;
@@ -45,6 +46,7 @@ import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
 import sandslurry.units.Measure;
@@ -86,9 +88,15 @@ final class PlantModel {
    * @param outlook how hopeful the capture is
    * @param changes what is changed
    * @param bedding the gradation bedded; empty for that of the sand bought
+   * @param liquors how thick and warm the liquor is, and what model cuts by
    */
   record Case(
-      Ends ends, End cleanness, Outlook outlook, Changes changes, Optional<Stream> bedding) {
+      Ends ends,
+      End cleanness,
+      Outlook outlook,
+      Changes changes,
+      Optional<Stream> bedding,
+      Liquors liquors) {
     static final Case BASE = of(Range::base, Range::base, Range::base, Range::base);
 
     static Case of(
@@ -101,19 +109,24 @@ final class PlantModel {
           End.BASE,
           Outlook.LIKELY,
           Changes.NONE,
-          Optional.empty());
+          Optional.empty(),
+          Liquors.GIVEN);
+    }
+
+    Case in(Liquors other) {
+      return new Case(ends, cleanness, outlook, changes, bedding, other);
     }
 
     Case seen(Outlook other) {
-      return new Case(ends, cleanness, other, changes, bedding);
+      return new Case(ends, cleanness, other, changes, bedding, liquors);
     }
 
     Case clean(End end) {
-      return new Case(ends, end, outlook, changes, bedding);
+      return new Case(ends, end, outlook, changes, bedding, liquors);
     }
 
     Case changed(Changes other) {
-      return new Case(ends, cleanness, outlook, other, bedding);
+      return new Case(ends, cleanness, outlook, other, bedding, liquors);
     }
 
     Case recycling(double factor) {
@@ -134,7 +147,31 @@ final class PlantModel {
     }
 
     Case bedded(Stream gradation) {
-      return new Case(ends, cleanness, outlook, changes, Optional.of(gradation));
+      return new Case(ends, cleanness, outlook, changes, Optional.of(gradation), liquors);
+    }
+  }
+
+  /**
+   * How the liquor and the cyclones differ from what is expected.
+   *
+   * @param thickness what manure adds to the viscosity of water, over that of the table
+   * @param temperatureK temperature; empty for that of the design [K]
+   * @param cyclones the model of all cyclones; empty for the one that each has
+   */
+  record Liquors(
+      double thickness, OptionalDouble temperatureK, Optional<HydrocycloneModel> cyclones) {
+    static final Liquors GIVEN = new Liquors(1, OptionalDouble.empty(), Optional.empty());
+
+    static Liquors thick(double factor) {
+      return new Liquors(factor, OptionalDouble.empty(), Optional.empty());
+    }
+
+    static Liquors at(double temperatureK) {
+      return new Liquors(1, OptionalDouble.of(temperatureK), Optional.empty());
+    }
+
+    static Liquors cutting(HydrocycloneModel model) {
+      return new Liquors(1, OptionalDouble.empty(), Optional.of(model));
     }
   }
 
@@ -176,6 +213,7 @@ final class PlantModel {
   private final Constituents constituents;
   private final LiquorModel liquor;
   private final Set<String> recycles;
+  private final List<Double> seasonsK;
 
   /** The balance of each mode as it is given: others are looked for from it. */
   private final Map<String, SteadyBalance> known = new HashMap<>();
@@ -190,6 +228,20 @@ final class PlantModel {
             Measure.DENSITY.si(design.sand().density()));
     this.liquor = new LiquorModel(temperature, design.sand().shape(), spec.coatingFactor());
     this.recycles = findRecycles();
+    this.seasonsK = spec.seasonsK().isEmpty() ? seasonsOfLine(design) : spec.seasonsK();
+  }
+
+  private static List<Double> seasonsOfLine(Design design) {
+    List<Double> seasons = new ArrayList<>();
+    design
+        .service()
+        .states()
+        .ifPresent(
+            states -> {
+              states.coldest().ifPresent(t -> seasons.add(Measure.TEMPERATURE.si(t)));
+              states.warmest().ifPresent(t -> seasons.add(Measure.TEMPERATURE.si(t)));
+            });
+    return seasons;
   }
 
   PlantSpec spec() {
@@ -202,6 +254,21 @@ final class PlantModel {
 
   LiquorModel liquor() {
     return liquor;
+  }
+
+  /** How the liquor flows in a case. */
+  LiquorModel liquor(Case one) {
+    Liquors liquors = one.liquors();
+    return new LiquorModel(
+        liquors.temperatureK().orElse(liquor.temperatureK()),
+        liquor.shape(),
+        liquor.settlingFactor(),
+        liquors.thickness());
+  }
+
+  /** The coldest and the warmest liquor, where they are given [K]. */
+  List<Double> seasonsK() {
+    return seasonsK;
   }
 
   /** Pumped streams that come back to the pit that they leave. */
@@ -455,9 +522,10 @@ final class PlantModel {
               box.overflow(),
               share(box.runningShare(), paced)),
           box(box, one),
+          rinseM3ps(box, mode, one),
           organic(one),
           one.outlook(),
-          liquor,
+          liquor(one),
           box.shearRatePs());
     }
     if (unit instanceof LaneUnitSpec lane) {
@@ -476,7 +544,7 @@ final class PlantModel {
             organic(one),
             spec.porosity(),
             one.outlook(),
-            liquor);
+            liquor(one));
       }
       return SeparatorUnit.lane(
           place,
@@ -485,7 +553,7 @@ final class PlantModel {
           organic(one),
           spec.porosity(),
           one.outlook(),
-          liquor);
+          liquor(one));
     }
     if (unit instanceof CycloneSpec cyclone) {
       return SeparatorUnit.cyclone(
@@ -496,8 +564,8 @@ final class PlantModel {
               cyclone.overflow(),
               share(cyclone.runningShare(), paced)),
           cyclone.cyclone(),
-          cyclone.model(),
-          liquor,
+          one.liquors().cyclones().orElse(cyclone.model()),
+          liquor(one),
           cyclone.shearRatePs());
     }
     if (unit instanceof CakeSpec cake) {
@@ -509,7 +577,7 @@ final class PlantModel {
               cake.liquid(),
               share(cake.runningShare(), paced)),
           cake.separator(),
-          liquor);
+          liquor(one));
     }
     if (unit instanceof SplitterSpec splitter) {
       return splitter.splitter();
@@ -519,6 +587,23 @@ final class PlantModel {
     }
     StorageSpec storage = (StorageSpec) unit;
     return new Sink(storage.name(), storage.inlets());
+  }
+
+  /** Fresh water that rinses the sand of a box [m3/s]. */
+  double rinseM3ps(BoxSpec box, ModeSpec mode, Case one) {
+    return spec.waters().stream()
+        .filter(water -> box.rinse().equals(Optional.of(water.stream())))
+        .mapToDouble(water -> waterM3ps(water, mode, one))
+        .sum();
+  }
+
+  /** The mode that runs longest. */
+  ModeSpec longestMode() {
+    ModeSpec longest = spec.modes().get(0);
+    for (ModeSpec mode : spec.modes()) {
+      longest = mode.toS() - mode.fromS() > longest.toS() - longest.fromS() ? mode : longest;
+    }
+    return longest;
   }
 
   static DilutionBox box(BoxSpec spec, Case one) {
@@ -578,10 +663,10 @@ final class PlantModel {
         pit.capacityM3(),
         pit.startVolumeM3(),
         pit.levels(),
-        Optional.of(floor(spec)));
+        Optional.of(floor(spec, one)));
   }
 
-  private PitFloor floor(PitSpec pit) {
+  private PitFloor floor(PitSpec pit, Case one) {
     if (pit.pool().isPresent()) {
       return pit.pool().get();
     }
@@ -589,7 +674,7 @@ final class PlantModel {
         pit.settled(),
         pit.areaM2(),
         spec.porosity(),
-        liquor,
+        liquor(one),
         pit.mixer().map(mixer -> new SettlingFloor.Mixing(mixer.impeller(), mixer.speedRps())));
   }
 }

@@ -19,6 +19,9 @@ final class PlantStorageFindings extends PlantFindingWriter {
   /** Beyond this nothing is said of sand in a storage. */
   private static final double MOST_YEARS = 100;
 
+  /** Nobody plans further than this. */
+  private static final double MANY_YEARS = 50;
+
   PlantStorageFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
@@ -59,7 +62,9 @@ final class PlantStorageFindings extends PlantFindingWriter {
               + " a year ("
               + show(Kind.VOLUME, account.sandPerYearM3())
               + " in bulk) and takes a tenth of the volume in "
-              + show(Kind.NUMBER, years.getAsDouble())
+              + (years.getAsDouble() > MANY_YEARS
+                  ? "more than " + Math.round(MANY_YEARS)
+                  : show(Kind.NUMBER, years.getAsDouble()))
               + " years (sooner than "
               + Math.round(FEW_YEARS)
               + " is a caution by common practice, no source).",

@@ -54,6 +54,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
       Stream feed = balance.feed(unit.name());
       if (unit instanceof BoxSpec box) {
         PlantUnits.box(model, box, feed).ifPresent(r -> excesses.addAll(r.excesses()));
+        rinse(box);
       } else if (unit instanceof CycloneSpec cyclone) {
         PlantUnits.cyclone(model, cyclone, cyclone.model(), feed)
             .ifPresent(r -> excesses.addAll(r.performance().excesses()));
@@ -80,6 +81,20 @@ final class PlantUnitFindings extends PlantFindingWriter {
             "");
         excesses.clear();
       }
+    }
+  }
+
+  private void rinse(BoxSpec box) {
+    boolean clean = model.rinseM3ps(box, model.longestMode(), PlantModel.Case.BASE) > 0;
+    if (box.box().rinsePoreVolumes() > 0 && !clean) {
+      add(
+          Severity.CAUTION,
+          box.name(),
+          "The sand is not rinsed: no stream of fresh water comes for it.",
+          "A rinse of "
+              + show(Kind.NUMBER, box.box().rinsePoreVolumes())
+              + " pore volumes is wanted. Water in the slurry cleans nothing.",
+          "Bring fresh water to the box as its rinse stream.");
     }
   }
 

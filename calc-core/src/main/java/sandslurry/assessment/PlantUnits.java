@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.assessment.PlantModel.Case;
 import sandslurry.design.PlantSpec.FlushSpec;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PenSpec;
@@ -17,11 +18,11 @@ import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Water;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.SizeClass;
-import sandslurry.plant.Constituents;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Flush;
+import sandslurry.plant.unit.SeparatorUnit;
 import sandslurry.plant.unit.SettlingFloor;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.BoxResult;
@@ -214,27 +215,16 @@ final class PlantUnits {
     add(figures, "viscosity of the liquor", Kind.VISCOSITY, seen.liquid().viscosityPaS());
   }
 
-  /** The feed of a box with its rinse taken out again, as its kernel wants it. */
-  static Optional<UnitFeed> boxFeed(PlantModel model, BoxSpec box, Stream feed) {
-    Optional<UnitFeed> mixed = model.liquor().settling(feed, box.runningShare(), box.shearRatePs());
-    if (mixed.isEmpty()) {
-      return mixed;
-    }
-    double rinse =
-        box.box().rinseM3ps(mixed.get())
-            * box.runningShare()
-            * model.constituents().waterDensityKgM3();
-    double[] flows = feed.toArray();
-    if (rinse < flows[Constituents.WATER]) {
-      flows[Constituents.WATER] -= rinse;
-    }
-    return model
-        .liquor()
-        .settling(Stream.of(model.constituents(), flows), box.runningShare(), box.shearRatePs());
-  }
-
+  /** What a box does at the balance of the longest mode, with the rinse that it gets. */
   static Optional<BoxResult> box(PlantModel model, BoxSpec box, Stream feed) {
-    return boxFeed(model, box, feed).map(seen -> box.box().evaluate(seen, model.organic(seen)));
+    return SeparatorUnit.rinsed(
+            feed,
+            box.box(),
+            model.rinseM3ps(box, model.longestMode(), Case.BASE),
+            box.runningShare(),
+            model.liquor(),
+            box.shearRatePs())
+        .map(seen -> seen.box().evaluate(seen.feed(), model.organic(seen.feed())));
   }
 
   private static void box(List<Figure> figures, Stream feed, BoxSpec spec, BoxResult result) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sandslurry.design.PlantSpec.Accounting;
 import sandslurry.design.PlantSpec.ModeSpec;
 import sandslurry.design.PlantSpec.PenSpec;
@@ -75,6 +76,20 @@ final class PlantFields extends Fields<PlantSpec> {
           "Coated grains, factor",
           "settling velocity of coated grains over that of clean ones",
           "0.8");
+  private final Field<Optional<Double>> coldest =
+      season(
+          "coldest",
+          "Coldest liquor",
+          "lowest temperature of the liquor in a year",
+          "4 degC",
+          "39 degF");
+  private final Field<Optional<Double>> warmest =
+      season(
+          "warmest",
+          "Warmest liquor",
+          "highest temperature of the liquor in a year",
+          "25 degC",
+          "77 degF");
   private final Field<Double> porosity =
       standard(
           "porosity",
@@ -163,6 +178,17 @@ final class PlantFields extends Fields<PlantSpec> {
 
   PlantFields() {
     super("plant", "plant from the pens to the storage");
+  }
+
+  private Field<Optional<Double>> season(
+      String field, String label, String meaning, String... examples) {
+    return optional(
+        field,
+        CommonLimits.TEMPERATURE.si(),
+        "default: as the states of the line, else the temperature of the liquid",
+        label,
+        meaning,
+        examples);
   }
 
   @Override
@@ -283,6 +309,7 @@ final class PlantFields extends Fields<PlantSpec> {
                 values.get(production),
                 divided,
                 values.get(coating),
+                Stream.concat(values.get(coldest).stream(), values.get(warmest).stream()).toList(),
                 values.get(porosity),
                 values.get(pens),
                 values.get(waters),

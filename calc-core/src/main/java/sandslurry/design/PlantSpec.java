@@ -24,6 +24,7 @@ import sandslurry.separation.channel.OpenChannel;
  * @param production the equation for manure
  * @param solids how the dry matter of manure is divided
  * @param coatingFactor settling velocity of coated grains over that of clean ones
+ * @param seasonsK coldest and warmest liquor in a year, where they are given [K]
  * @param porosity pores over bulk volume of settled and heaped sand
  * @param pens the pens with the streams that they make
  * @param waters streams of fresh water
@@ -39,6 +40,7 @@ public record PlantSpec(
     ManureProduction production,
     ManureSolids solids,
     double coatingFactor,
+    List<Double> seasonsK,
     double porosity,
     List<PenSpec> pens,
     List<WaterSpec> waters,
@@ -51,6 +53,7 @@ public record PlantSpec(
     Accounting accounting) {
   /** Copies the lists. */
   public PlantSpec {
+    seasonsK = List.copyOf(seasonsK);
     pens = List.copyOf(pens);
     waters = List.copyOf(waters);
     units = List.copyOf(units);

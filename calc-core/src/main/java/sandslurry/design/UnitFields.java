@@ -199,8 +199,16 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
             Limits.of(Measure.FRACTION, "0", "20").si(),
             "0",
             "Rinse, pore volumes",
-            "rinse water, out of the inlets, in pore volumes of the sand",
+            "rinse water in pore volumes of the sand, as far as the rinse stream brings it",
             "1.5");
+    private final Field<Optional<String>> rinseStream =
+        optional(
+            "rinseStream",
+            Type.name("a stream of fresh water that flows in"),
+            "no rinse: water in the slurry cleans nothing",
+            "Rinse stream",
+            "name of the stream of fresh water that rinses the sand, one of the streams in",
+            "rinse water");
     private final Field<Optional<Range>> rinsed =
         optional(
             "rinseEfficiency",
@@ -238,6 +246,11 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
 
     BoxFields() {
       super("box", "dilution settling box");
+      rule(
+          rinseStream,
+          List.of(in),
+          values -> values.get(rinseStream).map(values.get(in)::contains).orElse(true),
+          values -> "must be one of the streams that flow in");
     }
 
     @Override
@@ -267,6 +280,7 @@ abstract class UnitFields extends Fields<List<UnitSpec>> {
                           displaced.base(),
                           maybe(values.get(screw)),
                           values.get(porosity)),
+                      values.get(rinseStream),
                       displaced,
                       values.get(shear))));
     }

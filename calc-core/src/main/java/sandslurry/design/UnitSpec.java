@@ -56,6 +56,7 @@ public sealed interface UnitSpec {
    * @param overflow stream over the weir
    * @param runningShare share of the day that it runs
    * @param box the box
+   * @param rinse the stream of clean water that rinses, one of the streams in; empty for no rinse
    * @param rinseEfficiency share of the pore liquor that one pore volume of rinse displaces
    * @param shearRatePs shear rate at which the viscosity of its liquor counts [1/s]
    */
@@ -66,6 +67,7 @@ public sealed interface UnitSpec {
       String overflow,
       double runningShare,
       DilutionBox box,
+      Optional<String> rinse,
       Range rinseEfficiency,
       double shearRatePs)
       implements UnitSpec {

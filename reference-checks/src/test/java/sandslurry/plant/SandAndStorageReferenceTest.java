@@ -183,6 +183,7 @@ class SandAndStorageReferenceTest {
             new SeparatorUnit.Place("box", List.of("in"), "sand", "over", 1),
             new sandslurry.separation.box.DilutionBox(
                 3.6, 1.2, 1, 0.18, 0, 0.6, java.util.OptionalDouble.empty(), 0.45),
+            0,
             OrganicMatter.FEEDLOT,
             Outlook.LIKELY,
             liquor,

@@ -26,8 +26,11 @@ import sandslurry.separation.UnitFeed;
  * @param temperatureK temperature [K]
  * @param shape shape of the grains
  * @param settlingFactor what coatings leave of the settling velocity, 0 (excluded) to 1
+ * @param thickness what manure adds to the viscosity of water, over what the table of manure adds:
+ *     1 for the table, {@link Carriers#FARM_SCATTER} and its inverse between farms
  */
-public record LiquorModel(double temperatureK, GrainShape shape, double settlingFactor) {
+public record LiquorModel(
+    double temperatureK, GrainShape shape, double settlingFactor, double thickness) {
   private static final Thomas1965 THICKENING = new Thomas1965();
 
   /** Checks that water is liquid and that the factor is a share. */
@@ -37,6 +40,20 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
       throw new IllegalArgumentException(
           "the settling factor lies in 0 (excluded) to 1 but was " + settlingFactor);
     }
+    if (!(thickness > 0 && Double.isFinite(thickness))) {
+      throw new IllegalArgumentException("the thickness must be > 0 but was " + thickness);
+    }
+  }
+
+  /**
+   * Liquor as thick as the table of manure has it.
+   *
+   * @param temperatureK temperature [K]
+   * @param shape shape of the grains
+   * @param settlingFactor what coatings leave of the settling velocity, 0 (excluded) to 1
+   */
+  public LiquorModel(double temperatureK, GrainShape shape, double settlingFactor) {
+    this(temperatureK, shape, settlingFactor, 1);
   }
 
   /**
@@ -54,8 +71,9 @@ public record LiquorModel(double temperatureK, GrainShape shape, double settling
     if (!(solids <= Carriers.HIGHEST_TOTAL_SOLIDS)) {
       return Optional.empty();
     }
-    double viscosity =
-        Carriers.manureRheology(solids, temperatureK).apparentViscosityPaS(shearRatePs);
+    double water = Water.viscosityPaS(temperatureK);
+    double tabled = Carriers.manureRheology(solids, temperatureK).apparentViscosityPaS(shearRatePs);
+    double viscosity = water + thickness * Math.max(0, tabled - water);
     double thickening = THICKENING.relativeViscosity(stream.mineralFinesVolumeShare()).value();
     return feed(stream, runningShare, viscosity * thickening);
   }

@@ -83,9 +83,9 @@ public final class SeparatorUnit implements Unit {
   /**
    * A dilution settling box.
    *
-   * @param place where it stands; when the box is rinsed, one of the inlets must bring the rinse
-   *     water
+   * @param place where it stands
    * @param box the box
+   * @param cleanM3ps clean water among its inlets that rinses the sand [m3/s]
    * @param organic how the fibre settles in water; the liquor slows it
    * @param outlook which relation of the band
    * @param liquor how its liquor flows
@@ -95,6 +95,7 @@ public final class SeparatorUnit implements Unit {
   public static SeparatorUnit box(
       Place place,
       DilutionBox box,
+      double cleanM3ps,
       OrganicMatter organic,
       Outlook outlook,
       LiquorModel liquor,
@@ -102,26 +103,14 @@ public final class SeparatorUnit implements Unit {
     return new SeparatorUnit(
         place,
         (stream, share) -> {
-          Optional<UnitFeed> mixed = liquor.settling(stream, share, shearRatePs);
-          if (mixed.isEmpty()) {
+          Optional<Rinsed> rinsed = rinsed(stream, box, cleanM3ps, share, liquor, shearRatePs);
+          if (rinsed.isEmpty()) {
             return nothingSettles(place, stream);
           }
-          // The kernel takes the rinse by itself; here it is in the mixture already.
-          double rinse =
-              box.rinseM3ps(mixed.get()) * share * stream.constituents().waterDensityKgM3();
-          double[] flows = stream.toArray();
+          UnitFeed feed = rinsed.get().feed();
+          BoxSand sand =
+              rinsed.get().box().evaluate(feed, liquor.slowed(organic, feed)).sand(outlook);
           List<String> notes = new ArrayList<>();
-          if (rinse < flows[Constituents.WATER]) {
-            flows[Constituents.WATER] -= rinse;
-          } else {
-            notes.add(place.name() + ": there is less water in all than the rinse is to take.");
-          }
-          Optional<UnitFeed> feed =
-              liquor.settling(Stream.of(stream.constituents(), flows), share, shearRatePs);
-          if (feed.isEmpty()) {
-            return nothingSettles(place, stream);
-          }
-          BoxSand sand = box.evaluate(feed.get(), liquor.slowed(organic, feed.get())).sand(outlook);
           if (sand.screwLoad().isPresent() && sand.screwLoad().getAsDouble() > 1) {
             notes.add(
                 place.name()
@@ -132,6 +121,46 @@ public final class SeparatorUnit implements Unit {
           }
           return new Divided(sand.partition(), notes);
         });
+  }
+
+  /**
+   * A box with the rinse that it gets, and its feed without that water.
+   *
+   * @param feed the feed
+   * @param box the box
+   */
+  public record Rinsed(UnitFeed feed, DilutionBox box) {}
+
+  /**
+   * Takes the rinse water out of the mixture of all streams into a box. Only clean water that comes
+   * for the rinse cleans; water in the slurry does not.
+   *
+   * @param stream all that flows in, on the average of the day
+   * @param box the box
+   * @param cleanM3ps clean water in it that rinses, on the average of the day [m3/s]
+   * @param share share of the day in which it flows, above 0 to 1
+   * @param liquor how the liquor flows
+   * @param shearRatePs shear rate at which the viscosity counts [1/s]
+   * @return the feed and the box as it is rinsed; empty where nothing settles
+   */
+  public static Optional<Rinsed> rinsed(
+      Stream stream,
+      DilutionBox box,
+      double cleanM3ps,
+      double share,
+      LiquorModel liquor,
+      double shearRatePs) {
+    Optional<UnitFeed> mixed = liquor.settling(stream, share, shearRatePs);
+    if (mixed.isEmpty()) {
+      return Optional.empty();
+    }
+    DilutionBox rinsed = box.rinsedWith(mixed.get(), cleanM3ps / share);
+    double rinse = rinsed.rinseM3ps(mixed.get()) * share * stream.constituents().waterDensityKgM3();
+    double[] flows = stream.toArray();
+    flows[Constituents.WATER] = Math.max(0, flows[Constituents.WATER] - rinse);
+    return liquor
+        .settling(Stream.of(stream.constituents(), flows), share, shearRatePs)
+        .map(feed -> new Rinsed(feed, rinsed));
   }
 
   /**

@@ -27,17 +27,18 @@ import sandslurry.separation.capture.Outlook;
  * estimate. The rising flow is that of the whole mixture and the rinse water, so the little that
  * leaves with the sand is counted as rising: cautious.
  *
- * <p>Each kilogram of sand takes the water of its moisture with it. The dry matter of that water,
- * less what a rinse displaces, is the organic matter and fines that stay in the sand, beside the
- * fibre that settled.
+ * <p>With sand and settled fibre so much liquor leaves that its water is the moisture of all that
+ * leaves. The dry matter of that liquor, less what a rinse displaces, is the organic matter and
+ * fines that stay in the sand, beside the fibre.
  *
  * <pre>
- * liquor with the sand = sand · m / (1 − m)        residual of its dry matter = (1 − E)^N
+ * liquor = (sand + fibre) · m / (1 − s − m)        residual of its dry matter = (1 − E)^N
  * </pre>
  *
- * <p>m moisture on wet mass; E share displaced by one pore volume of rinse and N the pore volumes:
- * the displacement-washing relation of Choudhury and Dahlstrom (1957), AIChE Journal 3:433, with E
- * of 0.35 to 0.86 for filter cakes (from memory, unverified).
+ * <p>m water over all that leaves; s dry matter of the liquor after the rinse; E share displaced by
+ * one pore volume of rinse and N the pore volumes: the displacement-washing relation of Choudhury
+ * and Dahlstrom (1957), AIChE Journal 3:433, with E of 0.35 to 0.86 for filter cakes (from memory,
+ * unverified).
  *
  * @param areaM2 plan area of the water surface [m2]
  * @param waterDepthM depth of water above the screw [m]
@@ -91,6 +92,27 @@ public record DilutionBox(
    */
   public double rinseM3ps(UnitFeed feed) {
     return rinsePoreVolumes * liquorPerSand() * feed.sandTotalKgps() / feed.liquid().densityKgM3();
+  }
+
+  /**
+   * The same box with as much rinse as there is clean water for.
+   *
+   * @param feed the feed, without rinse water
+   * @param cleanM3ps clean water that comes for the rinse [m3/s]
+   * @return the box with no more pore volumes of rinse than that water makes
+   */
+  public DilutionBox rinsedWith(UnitFeed feed, double cleanM3ps) {
+    double wanted = rinseM3ps(feed);
+    double share = wanted > cleanM3ps ? Math.max(0, cleanM3ps) / wanted : 1;
+    return new DilutionBox(
+        areaM2,
+        waterDepthM,
+        effectiveShare,
+        sandMoisture,
+        rinsePoreVolumes * share,
+        rinseEfficiency,
+        screwCapacityM3ps,
+        depositPorosity);
   }
 
   /** Mass of liquor that leaves with a unit mass of sand. */
@@ -149,20 +171,26 @@ public record DilutionBox(
   private BoxSand sand(UnitFeed feed, double rinse, List<Double> caught, double fibreShare) {
     double sandKgps = feed.sandKgps(caught);
     double liquidKgps = feed.liquidKgps() + rinse * feed.liquid().densityKgM3();
-    // A feed drier than the sand asked for gives all the liquor it has, and no more.
-    double withSandKgps = Math.min(liquidKgps, sandKgps * liquorPerSand());
-    double water = withSandKgps / liquidKgps;
     double residual = Math.pow(1 - rinseEfficiency, rinsePoreVolumes);
-    double matter = Numbers.rounded(withSandKgps / feed.liquidKgps()) * residual;
+    double solids = feed.liquorSolids() * residual;
+    double dryKgps = sandKgps + fibreShare * feed.fibreKgps();
+    // Liquor whose water is the moisture of all that leaves; no more than there is.
+    double room = 1 - solids - sandMoisture;
+    double withSandKgps =
+        room > 0 ? Math.min(liquidKgps, dryKgps * sandMoisture / room) : liquidKgps;
+    double waterKgps = withSandKgps * (1 - solids);
+    double water =
+        Numbers.rounded(waterKgps / (liquidKgps - feed.liquorSolids() * feed.liquidKgps()));
+    double matter = Math.min(1, Numbers.rounded(withSandKgps / feed.liquidKgps()) * residual);
     Partition partition = new Partition(caught, water, matter, matter, fibreShare);
     double dryMatterKgps =
         fibreShare * feed.fibreKgps() + matter * feed.liquorSolids() * feed.liquidKgps();
     double bulkM3ps = sandKgps / feed.sandDensityKgM3() / (1 - depositPorosity);
-    double wetKgps = sandKgps + withSandKgps;
+    double wetKgps = sandKgps + dryMatterKgps + waterKgps;
     return new BoxSand(
         partition,
         sandKgps,
-        wetKgps > 0 ? withSandKgps / wetKgps : 0,
+        wetKgps > 0 ? waterKgps / wetKgps : 0,
         sandKgps + dryMatterKgps > 0 ? dryMatterKgps / (sandKgps + dryMatterKgps) : 0,
         bulkM3ps,
         screwCapacityM3ps.isPresent()

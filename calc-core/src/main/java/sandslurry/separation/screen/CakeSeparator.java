@@ -91,16 +91,14 @@ public record CakeSeparator(
       }
     }
     double share = wettingShare(caught, fineSand, wetting, wettingSolids);
+    // Liquid is what carries the rest on: where all of it stays in the cake, so does the fibre.
+    double fibre = share >= 1 && caught > 0 ? 1 : fibreCapture;
     List<Double> sand = feed.sizesM().stream().map(size -> held(size) ? 1.0 : share).toList();
     Partition partition =
         new Partition(
-            sand,
-            share,
-            Numbers.rounded(finesCapture + (1 - finesCapture) * share),
-            share,
-            fibreCapture);
+            sand, share, Numbers.rounded(finesCapture + (1 - finesCapture) * share), share, fibre);
     double dry =
-        fibreCapture * feed.fibreKgps()
+        fibre * feed.fibreKgps()
             + partition.fines() * fines
             + partition.dissolved() * dissolved
             + feed.sandKgps(sand);

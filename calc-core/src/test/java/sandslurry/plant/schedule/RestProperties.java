@@ -128,6 +128,7 @@ class RestProperties {
                   SeparatorUnit.box(
                       new SeparatorUnit.Place(name, in, solids, on, 1),
                       new DilutionBox(area, 1, 1, 0.18, 0, 0.6, OptionalDouble.empty(), 0.45),
+                      0,
                       OrganicMatter.FEEDLOT,
                       Outlook.LIKELY,
                       LIQUOR,

@@ -41,6 +41,7 @@ class SeparatorUnitTest {
     return SeparatorUnit.box(
         new Place("box", List.of(inlets), "sand", "overflow", 1),
         new DilutionBox(areaM2, 1, 1, 0.18, rinse, 0.6, OptionalDouble.empty(), 0.4),
+        1,
         OrganicMatter.FEEDLOT,
         Outlook.LIKELY,
         COLD,
@@ -141,6 +142,7 @@ class SeparatorUnitTest {
             SeparatorUnit.box(
                 new Place("polishing box", List.of("over the top"), "fine sand", "polished", 1),
                 new DilutionBox(8, 1, 1, 0.2, 0, 0, OptionalDouble.empty(), 0.4),
+                0,
                 OrganicMatter.FEEDLOT,
                 Outlook.LIKELY,
                 COLD,
