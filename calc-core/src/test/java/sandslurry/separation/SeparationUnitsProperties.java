@@ -91,13 +91,18 @@ class SeparationUnitsProperties {
       assertThat(sand.sandKgps())
           .isEqualTo(
               feed.sandKgps(sand.partition().sand()), within(1e-12 * (1 + feed.sandTotalKgps())));
-      // Liquor that leaves with the sand, of feed and rinse together.
-      double liquor =
+      // Water that leaves, of feed and rinse together, over all that leaves.
+      double solids = feed.liquorSolids() * feed.liquidKgps();
+      double water =
           sand.partition().water()
-              * (feed.liquidKgps() + result.rinseM3ps() * feed.liquid().densityKgM3());
-      double wet = liquor + sand.sandKgps();
-      if (sand.sandKgps() > 0) {
-        assertThat(liquor / wet).isEqualTo(moisture, within(1e-9));
+              * (feed.liquidKgps() - solids + result.rinseM3ps() * feed.liquid().densityKgM3());
+      double dry =
+          sand.sandKgps()
+              + sand.partition().fibre() * feed.fibreKgps()
+              + sand.partition().fines() * solids;
+      if (dry > 0 && sand.partition().water() < 1) {
+        assertThat(water / (water + dry)).isEqualTo(moisture, within(1e-9));
+        assertThat(sand.moisture()).isEqualTo(moisture, within(1e-9));
       }
       assertThat(sand.foreignMatter()).isLessThanOrEqualTo(1);
       if (i > 0) {

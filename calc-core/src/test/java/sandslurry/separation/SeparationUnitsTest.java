@@ -94,12 +94,12 @@ class SeparationUnitsTest {
 
   @Test
   void boxFedDrierThanItsSandGivesAllTheLiquorThereIs() {
-    BoxSand sand =
-        box(1000)
-            .evaluate(feed(0.001, WATER, 0, 0, 0, 10), OrganicMatter.FEEDLOT)
-            .sand(Outlook.HOPEFUL);
+    UnitFeed dry = feed(0.001, WATER, 0, 0, 0, 10);
+    BoxSand sand = box(1000).evaluate(dry, OrganicMatter.FEEDLOT).sand(Outlook.HOPEFUL);
     assertThat(sand.partition().water()).isEqualTo(1);
-    assertThat(sand.moisture()).isEqualTo(1 / 11.0, within(1e-12));
+    double water = dry.liquidKgps() * (1 - dry.liquorSolids());
+    double all = dry.liquidKgps() + 10 + sand.partition().fibre() * dry.fibreKgps();
+    assertThat(sand.moisture()).isEqualTo(water / all, within(1e-12));
   }
 
   @Test

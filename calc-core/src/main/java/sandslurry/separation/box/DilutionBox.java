@@ -178,9 +178,9 @@ public record DilutionBox(
     double room = 1 - solids - sandMoisture;
     double withSandKgps =
         room > 0 ? Math.min(liquidKgps, dryKgps * sandMoisture / room) : liquidKgps;
-    double waterKgps = withSandKgps * (1 - solids);
-    double water =
-        Numbers.rounded(waterKgps / (liquidKgps - feed.liquorSolids() * feed.liquidKgps()));
+    double allWaterKgps = liquidKgps - feed.liquorSolids() * feed.liquidKgps();
+    double water = Math.min(1, withSandKgps * (1 - solids) / allWaterKgps);
+    double waterKgps = water * allWaterKgps;
     double matter = Math.min(1, Numbers.rounded(withSandKgps / feed.liquidKgps()) * residual);
     Partition partition = new Partition(caught, water, matter, matter, fibreShare);
     double dryMatterKgps =

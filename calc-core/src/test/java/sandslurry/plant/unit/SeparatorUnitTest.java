@@ -89,8 +89,8 @@ class SeparatorUnitTest {
     BedQuality unwashed = BedQuality.of(box(20, 0, "in").run(plain).get("sand"));
     Stream rinse = THREE.water(0.5);
     BedQuality washed = BedQuality.of(box(20, 3, "in", "rinse").run(plain, rinse).get("sand"));
-    // 18 % of sand and liquor; the fibre that settles comes on top.
-    assertThat(unwashed.moisture()).isBetween(0.10, 0.18);
+    // The water is 18 % of all that leaves.
+    assertThat(unwashed.moisture()).isEqualTo(0.18, within(1e-12));
     assertThat(washed.mineralFines()).isLessThan(0.3 * unwashed.mineralFines());
   }
 
