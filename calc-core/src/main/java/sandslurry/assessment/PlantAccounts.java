@@ -269,7 +269,7 @@ final class PlantAccounts {
     cases.add(Case.BASE.in(Liquors.thick(1 / Carriers.FARM_SCATTER)));
     model.seasonsK().forEach(kelvin -> cases.add(Case.BASE.in(Liquors.at(kelvin))));
     if (cyclones) {
-      HydrocycloneModels.all().forEach(by -> cases.add(Case.BASE.in(Liquors.cutting(by))));
+      HydrocycloneModels.FAMILY.all().forEach(by -> cases.add(Case.BASE.in(Liquors.cutting(by))));
     }
     cases.add(Case.BASE.seen(Outlook.CAUTIOUS));
     cases.add(Case.BASE.seen(Outlook.HOPEFUL));
