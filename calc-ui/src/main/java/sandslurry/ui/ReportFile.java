@@ -51,7 +51,7 @@ final class ReportFile {
   private static final String DRAWING = "application/x-drawing";
 
   /** Points of a drawing's unit: charts are drawn for a screen and go smaller on paper. */
-  private static final double POINTS = 0.56;
+  private static final double POINTS = 0.5;
 
   private static final double WIDEST_PT = 505;
   private static final double HIGHEST_PT = 620;
