@@ -33,6 +33,7 @@ public record Family<M extends Correlation>(String what, List<M> all) {
    * @return the family
    */
   @SafeVarargs
+  @SuppressWarnings("varargs")
   public static <M extends Correlation> Family<M> of(String what, M... all) {
     return new Family<>(what, List.of(all));
   }
