@@ -288,13 +288,13 @@ class StopTest {
         .anyMatch(f -> f.severity() == Severity.CAUTION && f.what().contains("high point"));
     // A flat line is told of, and no more, until a time of stopping is asked for.
     assertThat(of(assess(flat), Topic.PRESSURE, "Line to separation"))
-        .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("can part"));
+        .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("can separate"));
     assertThat(
             of(
                 assess(flat.with("/operation/stopTime", "60 s")),
                 Topic.PRESSURE,
                 "Line to separation"))
-        .noneMatch(f -> f.what().contains("can part"));
+        .noneMatch(f -> f.what().contains("can separate"));
   }
 
   @Test
@@ -325,7 +325,7 @@ class StopTest {
     // 18.5 kW: 15 minutes from start to start.
     assertThat(of(assessed, Topic.DAY, "starts"))
         .singleElement()
-        .satisfies(f -> assertThat(f.why()).contains("4.00 1/h is the most by the table"));
+        .satisfies(f -> assertThat(f.why()).contains("4.00 1/h is the maximum"));
     assertThat(of(assess(flat.with("/operation/mostStartsPerHour", "1")), Topic.DAY, "starts"))
         .singleElement()
         .extracting(Finding::severity)
