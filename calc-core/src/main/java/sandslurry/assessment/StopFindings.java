@@ -15,13 +15,11 @@ final class StopFindings extends FindingWriter {
   /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
   private static final double DEEP_BED = 0.3;
 
-<<<<<<< HEAD
   /** A plug of up to so many bores is lifted as a rule (common practice, no source). */
   private static final double SHORT_PLUG_BORES = 5;
-=======
+
   /** A line that runs on so much of its sand is flushed before every stop. */
   private static final double MUCH_LIES = 0.1;
->>>>>>> 00a6e64 (A stop says what the liquid does not surely hold)
 
   /** No line is stopped for less and started again with its sand still up. */
   private static final double SHORTEST_STOP_S = 60;
