@@ -325,7 +325,7 @@ class DesignReadingTest {
             .with("/criteria/depositionRoles/wilson-bounded", "shown"),
         "/criteria/depositionRoles",
         "",
-        "must leave at least one correlation governing");
+        "must leave gillies-shook-2002 or wilson-bounded governing");
   }
 
   @ParameterizedTest
