@@ -34,7 +34,7 @@ record Deciding(String what, String actual, String limit, OptionalDouble margin,
 
   /** Something that a number alone does not judge, and that is not as it should be. */
   static Deciding amiss(String what, String shown, String limit, String word) {
-    return new Deciding(what, shown, limit, OptionalDouble.of(-1), word);
+    return new Deciding(what, shown, limit, OptionalDouble.of(-1e-3), word);
   }
 
   /** How close it is: what is not kept first, what is no matter of a margin last. */

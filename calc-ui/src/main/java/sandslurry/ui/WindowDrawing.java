@@ -61,17 +61,16 @@ final class WindowDrawing {
     g.setStroke(new BasicStroke(1));
     window.lowest().ifPresent(low -> limit(g, low, window.lowestText()));
     window.highest().ifPresent(high -> limit(g, high, window.highestText()));
-    double free = Double.NEGATIVE_INFINITY;
-    int row = 0;
+    double free = LEFT;
     FontMetrics metrics = g.getFontMetrics();
     for (Block.Window.Mark mark : window.judged()) {
       String text = mark.word() + " " + mark.text();
       double width = metrics.stringWidth(text);
-      double at = Math.min(Math.max(LEFT, x(mark.flow()) - width / 2), RIGHT - width);
-      row = at < free ? row + 1 : 0;
-      free = Math.max(free, at + width + 6);
-      double y = AXIS + 20 + 12 * Math.min(row, 2);
-      g.draw(new Line2D.Double(x(mark.flow()), AXIS, x(mark.flow()), y - 10));
+      // Labels that would touch move to the right; a line leads back to their mark.
+      double at = Math.max(free, Math.min(x(mark.flow()) - width / 2, RIGHT - width));
+      free = at + width + 8;
+      double y = AXIS + 30;
+      g.draw(new Line2D.Double(x(mark.flow()), AXIS, at + width / 2, y - 11));
       g.fill(new Ellipse2D.Double(x(mark.flow()) - 3.5, AXIS - 3.5, 7, 7));
       g.drawString(text, (float) at, (float) y);
     }
