@@ -483,7 +483,7 @@ class CarrierAssessmentProperties {
   }
 
   @Property(tries = 20, maxDiscardRatio = 50)
-  void freezingIsACautionUpToTwoDegreesAndNotAbove(
+  void frostIsANoteUpToTwoDegreesAndNotAbove(
       @ForAll @IntRange(min = 1, max = 40) int tenths) {
     Assessment assessment =
         Evaluation.assess(
@@ -500,7 +500,7 @@ class CarrierAssessmentProperties {
             assessment.findings().stream()
                 .anyMatch(
                     f ->
-                        f.severity() == Severity.CAUTION && f.what().contains("close to freezing")))
+                        f.severity() == Severity.NOTE && f.what().contains("freez")))
         .isEqualTo(tenths <= 20);
   }
 

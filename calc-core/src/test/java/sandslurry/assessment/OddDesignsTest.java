@@ -71,8 +71,8 @@ class OddDesignsTest {
   @Test
   void aPumpOnALineThatFallsIsNotToBeReplacedByOneOfNegativeHead() {
     DesignDocument falling = Documents.line().with("/route/runs/0/rise", "-60 ft");
-    Finding none = one(findings(falling), "do not meet");
-    assertThat(none.cure()).startsWith("Gravity drives more").doesNotContain("gives that head");
+    Finding none = one(findings(falling), "There is no duty point");
+    assertThat(none.cure()).startsWith("Gravity alone gives a higher flow rate").doesNotContain("gives that head");
   }
 
   @Test

@@ -107,14 +107,14 @@ class PumpStationTest {
             .with("/carrier/plasticViscosity", "15 mPa.s")
             .with("/carrier/yieldStress", "3 Pa");
     assertThat(assess(yields).findings())
-        .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("yield stress may take"));
+        .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("yield stress may cost the pump"));
     DesignDocument oversized = yields.with("/pump/speed", "1160 rpm");
     for (int i = 1; i < 6; i++) {
       oversized = oversized.with("/pump/curve/" + i + "/flow", 45 * i + " L/s");
     }
     assertThat(assess(oversized.with("/pump/curveSpeed", "1160 rpm")).findings())
         .anyMatch(
-            f -> f.severity() == Severity.CAUTION && f.what().contains("yield stress may take"));
+            f -> f.severity() == Severity.CAUTION && f.what().contains("yield stress may cost the pump"));
   }
 
   @Test
@@ -167,7 +167,7 @@ class PumpStationTest {
   void aDutyThatOneCorrectionTakesBelowTheLimitIsACaution() {
     DesignDocument slow = pair.without("/states").without("/suction");
     Assessment found =
-        assess(slow.with("/pump/speed", "1152 rpm").with("/pump/others/0/speed", "1152 rpm"));
+        assess(slow.with("/pump/speed", "1135 rpm").with("/pump/others/0/speed", "1135 rpm"));
     assertThat(found.service().leastDuty().orElseThrow().severity()).isEqualTo(Severity.CAUTION);
     assertThat(found.service().dutyBand())
         .filteredOn(DutyRow::believed)
@@ -175,7 +175,7 @@ class PumpStationTest {
         .extracting(DutyRow::severity)
         .isEqualTo(Severity.PASS);
     assertThat(found.findings())
-        .filteredOn(f -> f.element().equals("corrections of the pump"))
+        .filteredOn(f -> f.element().equals("pump derating"))
         .singleElement()
         .satisfies(
             f -> {
@@ -205,11 +205,11 @@ class PumpStationTest {
             f ->
                 f.element().equals("older pump")
                     && f.severity() == Severity.CAUTION
-                    && f.what().contains("push this one back"));
+                    && f.what().contains("shut this one off"));
     // The other runs as if alone.
     assertThat(point(pushed, DUTY).flowM3ps())
         .isCloseTo(point(pushed, "without older pump").flowM3ps(), within(1e-8));
-    assertThat(together.findings()).noneMatch(f -> f.what().contains("push this one back"));
+    assertThat(together.findings()).noneMatch(f -> f.what().contains("shut this one off"));
   }
 
   @Test
@@ -299,7 +299,7 @@ class PumpStationTest {
   void theMakersGreatestFlowIsHeld() {
     Assessment held = assess(pair.with("/pump/maximumFlow", "20 L/s"));
     assertThat(state(held, DUTY).reasons())
-        .anyMatch(r -> r.contains("pump 1 works above the allowable region"));
+        .anyMatch(r -> r.contains("pump 1 runs above the allowable region"));
     assertThat(state(together, DUTY).reasons()).isEmpty();
   }
 

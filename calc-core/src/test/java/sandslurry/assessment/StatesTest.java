@@ -153,7 +153,7 @@ class StatesTest {
             .findFirst()
             .orElseThrow()
             .cure();
-    String speed = cure.replaceAll("(?s).*a drive speed of (\\S+) 1/min.*", "$1");
+    String speed = cure.replaceAll("(?s).*a speed of (\\S+) 1/min.*", "$1");
     DesignDocument faster =
         example
             .with("/pump/speed", Double.parseDouble(speed) + 1 + " rpm")
