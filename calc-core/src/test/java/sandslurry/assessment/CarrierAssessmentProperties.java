@@ -483,8 +483,7 @@ class CarrierAssessmentProperties {
   }
 
   @Property(tries = 20, maxDiscardRatio = 50)
-  void frostIsANoteUpToTwoDegreesAndNotAbove(
-      @ForAll @IntRange(min = 1, max = 40) int tenths) {
+  void frostIsANoteUpToTwoDegreesAndNotAbove(@ForAll @IntRange(min = 1, max = 40) int tenths) {
     Assessment assessment =
         Evaluation.assess(
             line(
@@ -498,9 +497,7 @@ class CarrierAssessmentProperties {
                 ""));
     assertThat(
             assessment.findings().stream()
-                .anyMatch(
-                    f ->
-                        f.severity() == Severity.NOTE && f.what().contains("freez")))
+                .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("freez")))
         .isEqualTo(tenths <= 20);
   }
 

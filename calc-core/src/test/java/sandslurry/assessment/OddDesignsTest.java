@@ -72,7 +72,9 @@ class OddDesignsTest {
   void aPumpOnALineThatFallsIsNotToBeReplacedByOneOfNegativeHead() {
     DesignDocument falling = Documents.line().with("/route/runs/0/rise", "-60 ft");
     Finding none = one(findings(falling), "There is no duty point");
-    assertThat(none.cure()).startsWith("Gravity alone gives a higher flow rate").doesNotContain("gives that head");
+    assertThat(none.cure())
+        .startsWith("Gravity alone gives a higher flow rate")
+        .doesNotContain("gives that head");
   }
 
   @Test

@@ -107,14 +107,19 @@ class PumpStationTest {
             .with("/carrier/plasticViscosity", "15 mPa.s")
             .with("/carrier/yieldStress", "3 Pa");
     assertThat(assess(yields).findings())
-        .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("yield stress may cost the pump"));
+        .anyMatch(
+            f ->
+                f.severity() == Severity.NOTE
+                    && f.what().contains("yield stress may cost the pump"));
     DesignDocument oversized = yields.with("/pump/speed", "1160 rpm");
     for (int i = 1; i < 6; i++) {
       oversized = oversized.with("/pump/curve/" + i + "/flow", 45 * i + " L/s");
     }
     assertThat(assess(oversized.with("/pump/curveSpeed", "1160 rpm")).findings())
         .anyMatch(
-            f -> f.severity() == Severity.CAUTION && f.what().contains("yield stress may cost the pump"));
+            f ->
+                f.severity() == Severity.CAUTION
+                    && f.what().contains("yield stress may cost the pump"));
   }
 
   @Test
