@@ -137,10 +137,16 @@ class PlantAccountsTest {
   }
 
   @Test
-  void aPlantOfOneModeIsAccountedAtRestAndOneWhoseDayDoesNotRepeatSaysSo() {
+  void aPlantOfOneModeHasTheDayOfItsRestAndOneWhoseDayDoesNotRepeatSaysSo() {
     Accounts one = accounts(Documents.plant().without("/plant/modes"));
-    assertThat(one.basis().byDay()).isFalse();
-    assertThat(one.basis().why()).contains("one mode");
+    assertThat(one.basis().byDay()).isTrue();
+    assertThat(one.basis().compared())
+        .isNotEmpty()
+        .allSatisfy(
+            both ->
+                assertThat(both.byDay())
+                    .as(both.what())
+                    .isCloseTo(both.atRest(), within(0.01 * Math.abs(both.atRest()))));
     DesignDocument slow =
         Documents.plant()
             .with("/plant/units/6/capacity", "30000 m3")
@@ -188,7 +194,8 @@ class PlantAccountsTest {
     assertThat(accounts.sand().lost()).containsKey("settled");
     assertThat(figure(accounts, "Sand, all", "settled in channel").base()).isPositive();
     assertThat(accounts.sand().stillInTheLineKgps())
-        .isCloseTo(0, within(1e-9 * accounts.sand().flushed().sandKgps()));
+        // A day that repeats itself may still keep a little in its pits.
+        .isCloseTo(0, within(1e-6 * accounts.sand().flushed().sandKgps()));
   }
 
   @Test

@@ -224,7 +224,7 @@ class FormHabitsTest {
   @Test
   void theStateThatFailsIsOnTheCharts() {
     DesignDocument worn =
-        Designs.example("two-pumps-six-states.json").with("/criteria/velocityMarginShare", "100 %");
+        Designs.example("two-pumps-six-states.json").with("/mixture/volumeFraction", "9 %");
     Assessment assessment = assess(worn);
     Charts charts = new Charts(assessment);
     ChartData states = charts.states().orElseThrow();

@@ -132,9 +132,12 @@ public record SlidingBed(
       throw new IllegalArgumentException(
           "a yield stress must be >= 0 but was " + yieldStressPa + " Pa");
     }
+    // A grain as wide as the bore fills it; the quotient may pass 1 by rounding.
     double layer =
-        new CircularSegment(bore.diameterM(), Math.min(1, grainM / bore.diameterM())).areaM2()
-            / bore.areaM2();
+        Math.min(
+            1,
+            new CircularSegment(bore.diameterM(), Math.min(1, grainM / bore.diameterM())).areaM2()
+                / bore.areaM2());
     double weight =
         areaShare >= layer
             ? weightPaPm(CircularSegment.ofAreaShare(bore.diameterM(), areaShare))

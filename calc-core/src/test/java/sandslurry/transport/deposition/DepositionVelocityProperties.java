@@ -22,6 +22,12 @@ import sandslurry.transport.friction.PipeFriction;
 
 class DepositionVelocityProperties {
   private static final Liquid WATER = new Liquid(998.207, 1.0016e-3);
+  private static final List<String> APART =
+      List.of(
+          new May1996().id(),
+          new Macke1982().id(),
+          new AbGhani1993().id(),
+          new WilsonConcentration2006().id());
 
   record Case(Slurry slurry, Bore bore) {}
 
@@ -120,8 +126,8 @@ class DepositionVelocityProperties {
 
   /**
    * Froude scaling: lengths × λ, velocities × √λ, viscosities × λ^1.5 leave all dimensionless
-   * groups as they are, so a correlation without hidden units gives √λ times the velocity. Three
-   * correlations are published with the grain size in millimetres and cannot pass.
+   * groups as they are, so a correlation without hidden units gives √λ times the velocity. Some
+   * correlations are published in one system of units and cannot pass.
    */
   @Property
   void correlationsWithoutUnitsObeyFroudeScaling(
@@ -138,7 +144,13 @@ class DepositionVelocityProperties {
             s.d85M() * scale,
             s.volumeFraction());
     Bore bore = new Bore(c.bore().diameterM() * scale, c.bore().roughnessM() * scale);
-    List<String> withUnits = List.of("durand-1953", "wilson-1986-fit", "wilson-bounded");
+    List<String> withUnits =
+        List.of(
+            "durand-1953",
+            "wilson-1986-fit",
+            "wilson-bounded",
+            "wilson-concentration-2006",
+            "macke-1982");
     for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       if (!withUnits.contains(model.id())) {
         double expected = model.velocityMps(s, c.bore()).value() * Math.sqrt(scale);
@@ -153,7 +165,10 @@ class DepositionVelocityProperties {
             WilsonBounded.upperBoundMps(s, c.bore()) * (1 + 1e-9));
   }
 
-  /** The English plateau and the floor stand apart by nature. */
+  /**
+   * The English plateau and the floor stand apart by nature, and so do the limits of deposition of
+   * sewers, which were made for less than 0.2 % sand, and the factor that makes a maximum less.
+   */
   @Property
   void sandInWaterGetsTheSameAnswerWithinAFactor(@ForAll("sandInWater") Case c) {
     Slurry s = c.slurry();
@@ -162,7 +177,8 @@ class DepositionVelocityProperties {
     double most = 0;
     for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       if (DepositionVelocities.defaultRole(model) != Role.FLOOR
-          && !(model instanceof DurandPlateau)) {
+          && !(model instanceof DurandPlateau)
+          && !APART.contains(model.id())) {
         double value = model.velocityMps(quartz, c.bore()).value();
         least = Math.min(least, value);
         most = Math.max(most, value);
