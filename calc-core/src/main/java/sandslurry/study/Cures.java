@@ -46,6 +46,11 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
   private static final double THINNER_BY = 0.005;
   private static final int THINNINGS = 16;
 
+  /**
+   * Runs of pipe that are evaluated in a search: a change of a long line costs as many as it has.
+   */
+  private static final int RUNS_EVALUATED = 64;
+
   /** Copies the list. */
   public Cures {
     tried = List.copyOf(tried);
@@ -80,6 +85,7 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
     private final List<TriedCure> found = new ArrayList<>();
     private String nearest = "";
     private Finding remains;
+    private int runsLeft = RUNS_EVALUATED;
 
     Search(DesignDocument document, Assessment before, Finding finding) {
       this.document = document;
@@ -103,6 +109,10 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
       TriedCure cure = new TriedCure(text, edits, Severity.FAIL);
       Optional<Design> changed = cure.typedInto(document).read().design();
       if (changed.isEmpty()) {
+        return false;
+      }
+      runsLeft -= design.route().orElseThrow().runs().size();
+      if (runsLeft < 0) {
         return false;
       }
       Assessment after = Evaluation.assess(changed.get());
@@ -258,11 +268,10 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
 
     private String why() {
       String what =
-          before.line().orElseThrow().leastSafeFlow().isEmpty()
-              ? "No flow rate carries the sand by turbulence with its margin, and no standard pipe"
-                  + " near this size and no dilution tried mends that alone."
-              : "No other flow rate, standard pipe near this size or dilution mends it alone"
-                  + " without a finding as grave.";
+          runsLeft < 0
+              ? "Of the changes tried none mends it alone. The line has many runs of pipe, and not"
+                  + " every change was tried."
+              : noneMends();
       return remains == null
           ? what
           : what
@@ -272,6 +281,14 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
               + remains.element()
               + ": "
               + remains.what();
+    }
+
+    private String noneMends() {
+      return before.line().orElseThrow().leastSafeFlow().isEmpty()
+          ? "No flow rate carries the sand by turbulence with its margin, and no standard pipe"
+              + " near this size and no dilution tried mends that alone."
+          : "No other flow rate, standard pipe near this size or dilution mends it alone"
+              + " without a finding as grave.";
     }
   }
 }
