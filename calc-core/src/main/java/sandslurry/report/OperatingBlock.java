@@ -70,7 +70,7 @@ final class OperatingBlock {
         Kind.FLOW.symbol(units),
         lowest,
         lowest.isPresent()
-            ? "sand settles"
+            ? "sand settles, or the margin is lost"
             : "no flow rate carries the sand by turbulence with its margin",
         highest,
         assessment
