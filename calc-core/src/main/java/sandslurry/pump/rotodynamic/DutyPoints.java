@@ -295,10 +295,29 @@ public record DutyPoints(
 
     private void addCrossing(double left, double atLeft, double right, double atRight) {
       if (atLeft * atRight < 0) {
-        double flow = Roots.between("duty point", this::gap, left, right);
+        double flow = crossing(left, atLeft, right);
         Meeting meeting = atLeft > 0 ? Meeting.STABLE : Meeting.UNSTABLE;
         boolean meets = Math.abs(gap(flow)) <= tolerance(flow);
         add(flow, meets ? meeting : Meeting.JUMP);
+      }
+    }
+
+    private double crossing(double left, double atLeft, double right) {
+      try {
+        return Roots.between("duty point", this::gap, left, right);
+      } catch (UnsolvedException leap) {
+        // A head that leaps through zero has no root; halving finds where it leaps.
+        double low = left;
+        double high = right;
+        while (high - low > RELATIVE * high) {
+          double middle = (low + high) / 2;
+          if (gap(middle) * atLeft > 0) {
+            low = middle;
+          } else {
+            high = middle;
+          }
+        }
+        return low;
       }
     }
 
