@@ -47,7 +47,8 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
   private static final int THINNINGS = 16;
 
   /**
-   * Runs of pipe that are evaluated in a search: a change of a long line costs as many as it has.
+   * Runs of pipe that are evaluated, the design itself counted: each change of a long line costs as
+   * many as it has.
    */
   private static final int RUNS_EVALUATED = 64;
 
@@ -85,7 +86,7 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
     private final List<TriedCure> found = new ArrayList<>();
     private String nearest = "";
     private Finding remains;
-    private int runsLeft = RUNS_EVALUATED;
+    private int runsLeft;
 
     Search(DesignDocument document, Assessment before, Finding finding) {
       this.document = document;
@@ -93,6 +94,7 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
       this.finding = finding;
       this.design = before.design();
       this.units = design.units();
+      this.runsLeft = RUNS_EVALUATED - design.route().orElseThrow().runs().size();
     }
 
     Cures run() {

@@ -48,7 +48,8 @@ class BalanceReferenceTest {
     public Split split(Stream feed) {
       double kept = feed.kgps(Constituents.DISSOLVED) * (1 - saltShare) / saltShare;
       double[] vapour = new double[feed.constituents().count()];
-      vapour[Constituents.WATER] = Math.max(0, 1 - kept / feed.waterKgps());
+      vapour[Constituents.WATER] =
+          feed.waterKgps() > 0 ? Math.max(0, 1 - kept / feed.waterKgps()) : 0;
       return Split.two(vapour, List.of());
     }
   }
@@ -73,6 +74,10 @@ class BalanceReferenceTest {
     @Override
     public Split split(Stream feed) {
       double salt = feed.kgps(Constituents.DISSOLVED);
+      if (!(salt > 0)) {
+        // A plant starts from water: nothing crystallizes, and all of it goes round.
+        return Split.two(new double[feed.constituents().count()], List.of());
+      }
       double inLiquor = Math.min(salt, feed.waterKgps() * saltShare / (1 - saltShare));
       double crystals = salt - inLiquor;
       double liquor = feed.waterKgps() + inLiquor;
