@@ -311,7 +311,11 @@ public record DutyPoints(
         double high = right;
         while (high - low > RELATIVE * high) {
           double middle = (low + high) / 2;
-          if (gap(middle) * atLeft > 0) {
+          double at = gap(middle);
+          if (!Double.isFinite(at)) {
+            throw leap;
+          }
+          if (at * atLeft > 0) {
             low = middle;
           } else {
             high = middle;
