@@ -2,7 +2,9 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.assessment.Finding.Topic;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 
 /**
  * What the scatter of the carrier means for the verdict: a part of the design that stands worse

@@ -3,10 +3,11 @@ package sandslurry.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sandslurry.assessment.service.ServiceResult;
 import sandslurry.design.Design;
-import sandslurry.design.PumpSpec.PistonSpec;
-import sandslurry.design.ServiceSpec.OperationSpec;
-import sandslurry.design.UnitSpec.CycloneSpec;
+import sandslurry.design.plant.UnitSpec.CycloneSpec;
+import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.ServiceSpec.OperationSpec;
 
 /** The dangers to people that come with what a design contains. */
 final class SafetyCautions {

@@ -2,8 +2,19 @@ package sandslurry.assessment;
 
 import java.util.List;
 import java.util.Optional;
-import sandslurry.assessment.LineEvaluation.State;
-import sandslurry.assessment.StateEvaluation.Evaluated;
+import sandslurry.assessment.feed.DayEvaluation;
+import sandslurry.assessment.feed.FeedEvaluation;
+import sandslurry.assessment.line.LineEvaluation.State;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.states.StateEvaluation.Evaluated;
+import sandslurry.assessment.states.StatesEvaluation;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.stop.PulsationEvaluation;
+import sandslurry.assessment.stop.PulsationResult;
+import sandslurry.assessment.stop.StopEvaluation;
+import sandslurry.assessment.stop.SurgeEvaluation;
 import sandslurry.design.Design;
 
 /**

@@ -2,7 +2,19 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.assessment.feed.DayFindings;
+import sandslurry.assessment.feed.FeedFindings;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.states.PumpLoadFindings;
+import sandslurry.assessment.states.StatesFindings;
+import sandslurry.assessment.states.StationFindings;
+import sandslurry.assessment.states.SuctionFindings;
+import sandslurry.assessment.stop.LineFlushFindings;
+import sandslurry.assessment.stop.PulsationFindings;
+import sandslurry.assessment.stop.StopFindings;
+import sandslurry.assessment.stop.SurgeFindings;
 import sandslurry.design.Design;
+import sandslurry.fact.finding.Finding;
 
 /** What is to be said of a line in service beside its design state, chapter by chapter. */
 final class ServiceFindings {

@@ -2,7 +2,17 @@ package sandslurry.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.assessment.feed.DayWorking;
+import sandslurry.assessment.feed.FeedWorking;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.states.StateWorking;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.stop.PulsationWorking;
+import sandslurry.assessment.stop.StopWorking;
+import sandslurry.assessment.stop.SurgeWorking;
 import sandslurry.design.Design;
+import sandslurry.fact.step.Step;
 
 /** The working behind a line in service, chapter by chapter. */
 final class ServiceWorking {

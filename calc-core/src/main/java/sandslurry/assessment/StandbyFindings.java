@@ -3,10 +3,16 @@ package sandslurry.assessment;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import sandslurry.assessment.Finding.Topic;
+import sandslurry.assessment.states.StateCure;
+import sandslurry.assessment.states.StateVariants;
+import sandslurry.assessment.station.StateResult;
 import sandslurry.design.Design;
-import sandslurry.design.PumpSpec.OtherPumpSpec;
-import sandslurry.design.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.OtherPumpSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
 /** What is to be said of the line with a pump out and the spare in its place. */

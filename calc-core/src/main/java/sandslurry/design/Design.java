@@ -3,6 +3,17 @@ package sandslurry.design;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import sandslurry.design.criteria.Criteria;
+import sandslurry.design.lane.LaneSpec;
+import sandslurry.design.line.FlowSpec;
+import sandslurry.design.line.RouteSpec;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.material.DilutionSpec;
+import sandslurry.design.material.MixtureSpec;
+import sandslurry.design.material.Sand;
+import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.station.PumpSpec;
+import sandslurry.design.station.ServiceSpec;
 import sandslurry.units.UnitSystem;
 
 /**

@@ -5,14 +5,35 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import sandslurry.design.ServiceSpec.GravityRunSpec;
-import sandslurry.design.ServiceSpec.OperationSpec;
-import sandslurry.design.ServiceSpec.ScrewSpec;
-import sandslurry.design.ServiceSpec.StatesSpec;
-import sandslurry.design.ServiceSpec.SuctionSpec;
+import sandslurry.design.criteria.Criteria;
+import sandslurry.design.criteria.CriteriaFields;
+import sandslurry.design.lane.LaneFields;
+import sandslurry.design.lane.LaneSpec;
+import sandslurry.design.line.FlowFields;
+import sandslurry.design.line.FlowSpec;
+import sandslurry.design.line.RouteFields;
+import sandslurry.design.line.RouteSpec;
+import sandslurry.design.material.CarrierFields;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.material.DilutionFields;
+import sandslurry.design.material.DilutionSpec;
+import sandslurry.design.material.MixtureFields;
+import sandslurry.design.material.MixtureSpec;
+import sandslurry.design.material.Sand;
+import sandslurry.design.material.SandFields;
+import sandslurry.design.plant.PlantFields;
+import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.station.PumpFields;
+import sandslurry.design.station.PumpSpec;
+import sandslurry.design.station.ServiceFields;
+import sandslurry.design.station.ServiceSpec;
+import sandslurry.design.station.ServiceSpec.GravityRunSpec;
+import sandslurry.design.station.ServiceSpec.OperationSpec;
+import sandslurry.design.station.ServiceSpec.ScrewSpec;
+import sandslurry.design.station.ServiceSpec.StatesSpec;
+import sandslurry.design.station.ServiceSpec.SuctionSpec;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Kinds;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Kind;
@@ -21,8 +42,7 @@ import sandslurry.units.UnitSystem;
 
 /** The fields of a design: all that a design file may hold. */
 public final class DesignFields extends Fields<Design> {
-  static final int FORMAT_VERSION = 1;
-  static final Kinds<CarrierSpec> CARRIER = CarrierFields.kinds();
+  public static final int FORMAT_VERSION = 1;
   private static final MixtureFields MIXTURE = new MixtureFields();
   private static final DilutionFields DILUTION = new DilutionFields();
 
@@ -55,7 +75,7 @@ public final class DesignFields extends Fields<Design> {
           "units of the report; every input may be typed in metric or US units");
   private final Field<Sand> sand = needed("sand", new SandFields(), "Sand", "the bedding sand");
   private final Field<CarrierSpec> carrier =
-      needed("carrier", CARRIER, "Carrier liquid", "the liquid, free of sand");
+      needed("carrier", CarrierFields.KINDS, "Carrier liquid", "the liquid, free of sand");
   private final Field<Optional<MixtureSpec>> mixture =
       optional(
           "mixture",

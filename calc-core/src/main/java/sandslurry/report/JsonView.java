@@ -9,8 +9,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Finding;
 import sandslurry.assessment.SafetyCaution;
+import sandslurry.fact.finding.Finding;
 import sandslurry.report.section.Findings;
 import sandslurry.units.Kind;
 

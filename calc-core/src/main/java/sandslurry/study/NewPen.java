@@ -1,6 +1,6 @@
 package sandslurry.study;
 
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.plant.pen.ManureProductions;
 import sandslurry.plant.pen.Nennich2005;

@@ -1,8 +1,8 @@
 package sandslurry.study;
 
 import java.util.List;
-import sandslurry.assessment.Severity;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Severity;
 
 /**
  * A change of a design that was typed into it, evaluated and found to mend it.

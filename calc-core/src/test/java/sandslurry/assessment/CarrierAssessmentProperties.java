@@ -13,15 +13,25 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-import sandslurry.assessment.Finding.Topic;
-import sandslurry.design.CarrierSpec;
-import sandslurry.design.CarrierSpec.MeasuredSpec;
-import sandslurry.design.CarrierSpec.RheologySpec;
+import sandslurry.assessment.line.DilutionCurve;
+import sandslurry.assessment.line.DilutionEvaluation;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.RunPoint;
+import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.materials.Materials;
 import sandslurry.design.Design;
-import sandslurry.design.DilutionSpec;
 import sandslurry.design.Documents;
-import sandslurry.design.MixtureSpec;
 import sandslurry.design.RandomDesigns;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.material.CarrierSpec.MeasuredSpec;
+import sandslurry.design.material.CarrierSpec.RheologySpec;
+import sandslurry.design.material.DilutionSpec;
+import sandslurry.design.material.MixtureSpec;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 import sandslurry.material.liquid.Bingham;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.PowerLaw;
@@ -401,7 +411,7 @@ class CarrierAssessmentProperties {
     RunPoint even = model.run(run, 0.01, 0.05);
     assertThat(even.severity()).isEqualTo(Severity.PASS);
     var wide =
-        new sandslurry.design.RouteSpec.RunSpec(
+        new sandslurry.design.line.RouteSpec.RunSpec(
             run.name(),
             run.pipe(),
             run.largestBore(),

@@ -8,8 +8,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.assessment.Finding.Topic;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.line.DilutionCurve;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 import sandslurry.golden.Shipped;
 import sandslurry.transport.bed.SandCarriage.Support;
 

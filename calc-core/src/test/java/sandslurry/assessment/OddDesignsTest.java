@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.Finding.Topic;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.station.StateResult;
 import sandslurry.design.Documents;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 
 /** Designs that are odd but possible: what the report says of them must be true. */
 class OddDesignsTest {

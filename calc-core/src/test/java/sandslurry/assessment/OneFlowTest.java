@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 class OneFlowTest {
   private static boolean saysSo(DesignDocument document) {

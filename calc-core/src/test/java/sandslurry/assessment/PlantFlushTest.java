@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.PlantResult.WaterSizing;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.plant.PlantResult;
+import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.design.Documents;
-import sandslurry.design.UnitSpec.PitSpec;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.plant.UnitSpec.PitSpec;
+import sandslurry.fact.finding.Severity;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.UnitDay;

@@ -10,11 +10,17 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.Finding.Topic;
-import sandslurry.assessment.StateResult.Point;
-import sandslurry.assessment.StateResult.PumpPoint;
-import sandslurry.assessment.StateResult.SuctionPoint;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.Point;
+import sandslurry.assessment.station.StateResult.PumpPoint;
+import sandslurry.assessment.station.StateResult.SuctionPoint;
+import sandslurry.assessment.stop.PulsationResult;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Step;
 
 /** The states that a line meets, on the example with two pumps and on changes of it. */
 class StatesTest {

@@ -4,11 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.StopResult.FlushFlow;
-import sandslurry.assessment.StopResult.OverBed;
+import sandslurry.assessment.line.FlowCase;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.stop.PulsationResult;
+import sandslurry.assessment.stop.StopResult;
+import sandslurry.assessment.stop.StopResult.FlushFlow;
+import sandslurry.assessment.stop.StopResult.OverBed;
 import sandslurry.correlation.Physics;
-import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Severity;
 import sandslurry.pump.piston.CrankDrive;
 
 /** Restart, flush and pulse of three lines each, every step written out by hand. */

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sandslurry.design.Design;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** An evaluation that nobody waits for any more ends at once. */
 class StoppedEvaluationTest {

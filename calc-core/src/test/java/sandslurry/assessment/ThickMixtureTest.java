@@ -3,9 +3,10 @@ package sandslurry.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.Finding.Topic;
-import sandslurry.design.DesignDocument;
 import sandslurry.design.Documents;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 

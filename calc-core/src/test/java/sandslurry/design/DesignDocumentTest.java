@@ -15,6 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.Problem;
 
 class DesignDocumentTest {
   @TempDir Path folder;

@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.golden.Shipped;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.units.Measure;

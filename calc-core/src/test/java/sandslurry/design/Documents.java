@@ -1,5 +1,8 @@
 package sandslurry.design;
 
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+
 /** Documents that tests start from. */
 public final class Documents {
   private Documents() {}

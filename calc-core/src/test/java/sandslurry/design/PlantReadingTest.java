@@ -3,6 +3,10 @@ package sandslurry.design;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Reading;
+import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.plant.UnitSpec;
 
 /** Reading of the part "plant". */
 class PlantReadingTest {

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Problem;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.units.Measure;
 
 /** Reading of several pumps, states, suction, a day, a screw and a gravity pipe. */

@@ -1,10 +1,10 @@
 package sandslurry.fuzz;
 
 import java.nio.charset.StandardCharsets;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
-import sandslurry.design.Problem;
-import sandslurry.design.Reading;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.Problem;
+import sandslurry.design.document.Reading;
 
 /** Reads any bytes as a design file: it is refused in words, or what is written reads back. */
 public final class ReaderFuzz {

@@ -9,9 +9,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
-import sandslurry.design.Reading;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.Reading;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 

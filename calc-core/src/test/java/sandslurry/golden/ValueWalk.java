@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Finding;
+import sandslurry.fact.finding.Finding;
 
 /**
  * Every number of an Assessment by its path, quantities in SI, with nine digits.

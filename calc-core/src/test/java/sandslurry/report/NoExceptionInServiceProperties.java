@@ -7,9 +7,9 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import sandslurry.assessment.Evaluation;
-import sandslurry.design.DesignDocument;
 import sandslurry.design.RandomDesigns;
-import sandslurry.design.Reading;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Reading;
 import sandslurry.report.block.TextView;
 
 /** Lines that stop, pulse, surge and are flushed, drawn at random, come to a report. */

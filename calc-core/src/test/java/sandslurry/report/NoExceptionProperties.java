@@ -18,11 +18,11 @@ import net.jqwik.api.constraints.IntRange;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.Design;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
-import sandslurry.design.Problem;
 import sandslurry.design.RandomDesigns;
-import sandslurry.design.Reading;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.Problem;
+import sandslurry.design.document.Reading;
 import sandslurry.report.block.TextView;
 
 /** Whatever is in a file, a person gets a report or a list of problems and never an exception. */

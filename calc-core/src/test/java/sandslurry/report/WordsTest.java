@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.Finding;
+import sandslurry.fact.finding.Finding;
 import sandslurry.golden.Shipped;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.TextView;

@@ -15,12 +15,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
-import sandslurry.assessment.Finding;
-import sandslurry.assessment.Finding.Topic;
-import sandslurry.assessment.LineState;
-import sandslurry.assessment.RunState;
-import sandslurry.assessment.Severity;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.RunState;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.pipe.catalogue.StandardPipe;
@@ -34,7 +34,7 @@ class StudyProperties {
   private static DesignDocument parse(String text) {
     try {
       return DesignDocument.parse(text);
-    } catch (sandslurry.design.DesignTextException e) {
+    } catch (sandslurry.design.document.DesignTextException e) {
       throw new IllegalStateException(e);
     }
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.Timer;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** Keeps a design that has changes a moment after each, off the event thread. */
 final class Autosave {

@@ -8,8 +8,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
 import sandslurry.units.ShownText;
 
 /** An input that cannot be used; the message is all that a person needs. */

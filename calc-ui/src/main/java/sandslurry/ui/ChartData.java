@@ -1,7 +1,7 @@
 package sandslurry.ui;
 
 import java.util.List;
-import sandslurry.assessment.Severity;
+import sandslurry.fact.finding.Severity;
 
 /**
  * What a chart shows, as data: it is painted by {@link ChartView} and can be read as a table.

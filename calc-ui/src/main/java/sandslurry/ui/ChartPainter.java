@@ -44,7 +44,7 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
-import sandslurry.assessment.Severity;
+import sandslurry.fact.finding.Severity;
 
 /** Turns the data of a chart into a chart of the library. */
 final class ChartPainter {

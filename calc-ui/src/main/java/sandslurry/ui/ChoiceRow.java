@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** A list to choose from, for one choice of the document. */
 final class ChoiceRow implements Row {

@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
 
 /** The example designs that come with the program. */
 final class Examples {

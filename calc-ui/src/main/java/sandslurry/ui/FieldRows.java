@@ -11,7 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.Content;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;

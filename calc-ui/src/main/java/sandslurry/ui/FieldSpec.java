@@ -1,7 +1,7 @@
 package sandslurry.ui;
 
 import java.util.List;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.Field;
 
 /**

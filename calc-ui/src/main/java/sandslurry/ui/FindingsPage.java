@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
-import sandslurry.design.Problem;
+import sandslurry.design.document.Problem;
 import sandslurry.report.Answer;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.HtmlBody;

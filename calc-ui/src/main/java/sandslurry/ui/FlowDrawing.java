@@ -19,8 +19,8 @@ import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.PlantResult.FlowEdge;
-import sandslurry.assessment.PlantResult.ModeResult;
+import sandslurry.assessment.plant.PlantResult.FlowEdge;
+import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** Opens the form and waits until it is closed. */
 @Command(name = "form", description = "Opens the form.", mixinStandardHelpOptions = true)

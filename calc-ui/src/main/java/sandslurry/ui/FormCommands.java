@@ -25,7 +25,7 @@ import javax.swing.JTextArea;
 import javax.swing.JToolBar;
 import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.units.ShownText;
 
 /** Every command of the window, in its menus and on its tool bar. */

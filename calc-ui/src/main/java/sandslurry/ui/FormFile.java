@@ -9,8 +9,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.WholeFile;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.WholeFile;
 
 /**
  * A design file as the form last saw it on the disk, so that it notices when another window or

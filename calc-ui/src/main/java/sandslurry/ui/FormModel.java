@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import sandslurry.assessment.Assessment;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
-import sandslurry.design.Problem;
-import sandslurry.design.Reading;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.Problem;
+import sandslurry.design.document.Reading;
 
 /**
  * What the form shows, without Swing: the document with every text as it was typed, its reading,

@@ -2,7 +2,7 @@ package sandslurry.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** Undo as a list of documents. Successive edits of one field are one step. */
 final class History {

@@ -16,7 +16,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.Field;
 
 /** A titled part of the form: rows of label, field and problem line, some shown only at times. */

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.LaneCourse;
+import sandslurry.assessment.lane.LaneCourse;
 import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneTrade;

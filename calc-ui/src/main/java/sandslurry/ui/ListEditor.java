@@ -13,7 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** A list of the document as a list of names, and below it the fields of the entry selected. */
 final class ListEditor implements Row {

@@ -26,8 +26,8 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import net.miginfocom.swing.MigLayout;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.Problem;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Problem;
 
 /** A table for a list of the document, one row an entry, with buttons to add and remove rows. */
 final class ListTable implements Row {

@@ -8,7 +8,7 @@ import java.awt.Rectangle;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
-import sandslurry.assessment.Severity;
+import sandslurry.fact.finding.Severity;
 
 /** Colours, fonts and small parts that all views share. */
 final class Look {

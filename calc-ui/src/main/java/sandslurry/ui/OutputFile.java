@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import sandslurry.design.WholeFile;
+import sandslurry.design.document.WholeFile;
 
 /** Files that a command writes: whole or not at all, never onto its input nor onto each other. */
 final class OutputFile {

@@ -12,7 +12,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.PlantResult;
+import sandslurry.assessment.plant.PlantResult;
 import sandslurry.report.block.TextView;
 import sandslurry.report.section.PlantSection;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
-import sandslurry.design.Problem;
+import sandslurry.design.document.Problem;
 
 /** The line under a field that says what is wrong with it, and the outline around the field. */
 final class ProblemLine {

@@ -3,8 +3,8 @@ package sandslurry.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.Problem;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Problem;
 
 /**
  * The three fields of a value that may have a range: the value itself, and its ends. In the

@@ -15,9 +15,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
-import sandslurry.design.WholeFile;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.WholeFile;
 
 /**
  * Keeps the design of a window while it has changes that are not saved, so that it survives the end

@@ -7,8 +7,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import org.jfree.chart.JFreeChart;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.LineResult;
-import sandslurry.assessment.LineState;
+import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.LineState;
 import sandslurry.report.block.Block;
 
 /** The charts and drawings of a report, in one font whatever the look of the form is. */

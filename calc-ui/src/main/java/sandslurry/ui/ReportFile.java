@@ -34,7 +34,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.w3c.dom.Document;
 import sandslurry.assessment.Assessment;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.report.DesignReport;
 import sandslurry.report.TitleBlock;
 import sandslurry.report.block.Block;

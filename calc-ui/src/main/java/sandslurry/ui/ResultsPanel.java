@@ -25,8 +25,8 @@ import javax.swing.JTextArea;
 import javax.swing.event.HyperlinkEvent;
 import javax.swing.plaf.LayerUI;
 import sandslurry.assessment.Assessment;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.Problem;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Problem;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 

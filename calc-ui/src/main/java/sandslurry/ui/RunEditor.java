@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.pipe.catalogue.PipeCatalogue;

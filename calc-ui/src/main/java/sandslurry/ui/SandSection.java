@@ -2,8 +2,8 @@ package sandslurry.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.design.DesignDocument;
 import sandslurry.design.DesignFields;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Listed;

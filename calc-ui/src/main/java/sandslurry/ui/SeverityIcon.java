@@ -12,7 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import javax.swing.Icon;
-import sandslurry.assessment.Severity;
+import sandslurry.fact.finding.Severity;
 
 /** A sign whose shape tells the verdict apart without colour; a hollow square is no verdict. */
 final class SeverityIcon implements Icon {

@@ -3,8 +3,8 @@ package sandslurry.ui;
 import java.util.List;
 import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Severity;
-import sandslurry.assessment.StateResult;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.fact.finding.Severity;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.Block;
 

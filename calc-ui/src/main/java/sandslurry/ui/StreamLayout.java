@@ -27,7 +27,7 @@ import org.eclipse.elk.graph.ElkEdgeSection;
 import org.eclipse.elk.graph.ElkLabel;
 import org.eclipse.elk.graph.ElkNode;
 import org.eclipse.elk.graph.util.ElkGraphUtil;
-import sandslurry.assessment.PlantResult.FlowEdge;
+import sandslurry.assessment.plant.PlantResult.FlowEdge;
 
 /**
  * Where the boxes, arrows and labels of a drawing of flows stand: in layers from left to right,

@@ -10,8 +10,8 @@ import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.Problem;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Problem;
 
 /** A text field for one text of the document, with its label and the line for its problems. */
 final class TextRow implements Row {

@@ -6,7 +6,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import sandslurry.design.Problem;
+import sandslurry.design.document.Problem;
 import sandslurry.units.ShownText;
 
 /**

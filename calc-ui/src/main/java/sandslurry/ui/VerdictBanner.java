@@ -9,8 +9,8 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Severity;
-import sandslurry.design.Problem;
+import sandslurry.design.document.Problem;
+import sandslurry.fact.finding.Severity;
 import sandslurry.report.Answer;
 
 /** The verdict in a word, a shape and a colour, with the reason in a sentence. */

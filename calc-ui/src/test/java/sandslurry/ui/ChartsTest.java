@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

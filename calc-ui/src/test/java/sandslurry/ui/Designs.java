@@ -2,7 +2,7 @@ package sandslurry.ui;
 
 import java.util.function.Consumer;
 import sandslurry.design.Design;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** Designs and an evaluator for the tests. */
 final class Designs {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** Habits that people bring from other programs, and what they may rely on. */
 class FormHabitsTest {

@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import sandslurry.assessment.Severity;
 import sandslurry.design.Design;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.Problem;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Problem;
+import sandslurry.fact.finding.Severity;
 
 class FormModelTest {
   private static final String DESIGN_FLOW = "/flow/design";

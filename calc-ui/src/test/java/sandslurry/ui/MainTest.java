@@ -15,7 +15,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 class MainTest {
   @TempDir private Path folder;

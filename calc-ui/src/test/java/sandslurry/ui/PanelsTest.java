@@ -27,7 +27,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** The panels of the form, built and painted without a display. */
 class PanelsTest {
@@ -443,7 +443,7 @@ class PanelsTest {
   @Test
   void severitiesDifferInShapeNotOnlyInColour() throws Exception {
     List<Long> dark = new ArrayList<>();
-    for (sandslurry.assessment.Severity severity : sandslurry.assessment.Severity.values()) {
+    for (sandslurry.fact.finding.Severity severity : sandslurry.fact.finding.Severity.values()) {
       BufferedImage image = new BufferedImage(64, 64, BufferedImage.TYPE_BYTE_BINARY);
       Graphics2D g = image.createGraphics();
       g.setColor(java.awt.Color.WHITE);

@@ -13,7 +13,7 @@ import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /** The plant on the form, built and painted without a display. */
 class PlantPanelsTest {

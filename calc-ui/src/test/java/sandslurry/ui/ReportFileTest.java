@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.xml.sax.InputSource;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
 
 class ReportFileTest {
   private static final LocalDate DAY = LocalDate.of(2026, 3, 1);

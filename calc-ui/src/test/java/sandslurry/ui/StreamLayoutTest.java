@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sandslurry.assessment.Evaluation;
-import sandslurry.assessment.PlantResult.FlowEdge;
+import sandslurry.assessment.plant.PlantResult.FlowEdge;
 
 class StreamLayoutTest {
   private static final FontMetrics METRICS =

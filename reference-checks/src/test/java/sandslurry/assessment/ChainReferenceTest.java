@@ -7,9 +7,12 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.assessment.StateResult.SuctionPoint;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.DesignTextException;
+import sandslurry.assessment.line.FlowCase;
+import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.station.PumpResult;
+import sandslurry.assessment.station.StateResult.SuctionPoint;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
 import sandslurry.material.Proportions;
 import sandslurry.units.Measure;
 

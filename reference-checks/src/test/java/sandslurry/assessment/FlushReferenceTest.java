@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.StopResult.FlushFlow;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.stop.StopResult.FlushFlow;
+import sandslurry.design.document.DesignDocument;
 
 /** The flow of a flush from a tank against a general-purpose library. */
 class FlushReferenceTest {

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.design.DesignDocument;
+import sandslurry.assessment.line.FlowCase;
+import sandslurry.assessment.line.LineState;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.units.Measure;
 
 /** Whole designs, from the text of a file to the result, against published examples. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.Design;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 
 /**
  * What an evaluation costs. Times depend on the machine and are printed on demand only; memory

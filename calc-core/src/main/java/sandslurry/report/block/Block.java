@@ -3,7 +3,7 @@ package sandslurry.report.block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.assessment.Severity;
+import sandslurry.fact.finding.Severity;
 
 /** A piece of a report, as data: what is said, not how it is painted. */
 public sealed interface Block {

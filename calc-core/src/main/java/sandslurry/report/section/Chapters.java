@@ -3,9 +3,9 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.ServiceResult;
+import sandslurry.assessment.service.ServiceResult;
 import sandslurry.design.Design;
-import sandslurry.design.DesignDocument;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.report.block.Block;
 import sandslurry.units.UnitSystem;
 

@@ -2,7 +2,7 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.assessment.ServiceResult.Day;
+import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;

@@ -2,9 +2,9 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.assessment.ServiceResult;
-import sandslurry.assessment.ServiceResult.GravityRun;
-import sandslurry.assessment.ServiceResult.Screw;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.service.ServiceResult.GravityRun;
+import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

@@ -3,7 +3,7 @@ package sandslurry.report.section;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import sandslurry.assessment.Finding;
+import sandslurry.fact.finding.Finding;
 
 /** How findings are spoken of. */
 public final class Findings {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Finding;
-import sandslurry.assessment.Severity;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
 
 /** The findings, one card a part of the design with its worst; what is met stands in one list. */

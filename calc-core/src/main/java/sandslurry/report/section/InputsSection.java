@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import sandslurry.design.DesignDocument;
-import sandslurry.design.TypedInput;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.TypedInput;
 import sandslurry.report.block.Block;
 import sandslurry.units.UnitSystem;
 

@@ -2,10 +2,10 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.assessment.PlantResult.Accounts;
-import sandslurry.assessment.PlantResult.Basis;
-import sandslurry.assessment.PlantResult.Compared;
-import sandslurry.assessment.PlantResult.SieveCheck;
+import sandslurry.assessment.plant.PlantResult.Accounts;
+import sandslurry.assessment.plant.PlantResult.Basis;
+import sandslurry.assessment.plant.PlantResult.Compared;
+import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;

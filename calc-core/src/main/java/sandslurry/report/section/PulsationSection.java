@@ -2,8 +2,8 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.assessment.PulsationResult;
-import sandslurry.assessment.PulsationResult.Pulse;
+import sandslurry.assessment.stop.PulsationResult;
+import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.PumpResult;
+import sandslurry.assessment.station.PumpResult;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 

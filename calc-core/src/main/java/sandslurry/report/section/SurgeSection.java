@@ -2,7 +2,7 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.assessment.SurgeResult;
+import sandslurry.assessment.stop.SurgeResult;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Step;
+import sandslurry.fact.step.Step;
 import sandslurry.report.block.Block;
 
 /** The steps behind every number. */

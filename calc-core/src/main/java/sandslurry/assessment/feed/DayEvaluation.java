@@ -1,0 +1,61 @@
+package sandslurry.assessment.feed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.line.FlowCase;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.service.ServiceResult.Day;
+import sandslurry.assessment.states.StateVariants;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.Point;
+import sandslurry.design.Design;
+import sandslurry.design.station.ServiceSpec.OperationSpec;
+import sandslurry.pump.drive.DailyDuty;
+import sandslurry.units.Measure;
+
+/** A day of pumping. */
+public final class DayEvaluation {
+  private DayEvaluation() {}
+
+  /** A day in every state in which the pumps move the mixture; their duty stands for all. */
+  public static List<Day> days(Design design, Materials materials, List<StateResult> all) {
+    Optional<OperationSpec> operation = design.service().operation();
+    if (operation.isEmpty() || operation.get().dailyVolume().isEmpty()) {
+      return List.of();
+    }
+    List<Day> days = new ArrayList<>();
+    for (StateResult state : all) {
+      if (state.point().map(Point::driven).orElse(false) && !StateVariants.isFlush(state)) {
+        days.add(day(materials, state, operation.get()));
+      }
+    }
+    if (days.isEmpty()) {
+      all.stream()
+          .filter(s -> s.point().isPresent() && s.name().startsWith(FlowCase.DESIGN.words()))
+          .findFirst()
+          .ifPresent(held -> days.add(day(materials, held, operation.get())));
+    }
+    return days;
+  }
+
+  private static Day day(Materials materials, StateResult state, OperationSpec operation) {
+    Point point = state.point().orElseThrow();
+    double daily = Measure.VOLUME.si(operation.dailyVolume().orElseThrow());
+    Optional<Double> batch = operation.batchVolume().map(Measure.VOLUME::si);
+    DailyDuty duty = new DailyDuty(daily, batch.orElse(daily), point.flowM3ps());
+    double sandPerVolume = point.sandFraction() * materials.sandDensityKgM3();
+    double input = point.inputW().orElse(0);
+    return new Day(
+        state.name(),
+        duty.runningS(),
+        batch.isPresent() ? OptionalDouble.of(duty.greatestStartRatePs()) : OptionalDouble.empty(),
+        duty.energyJ(input),
+        daily * sandPerVolume,
+        point.inputW().isPresent()
+            ? duty.energyPerSandJpKg(input, sandPerVolume)
+            : OptionalDouble.empty(),
+        point.wear());
+  }
+}

@@ -1,0 +1,131 @@
+package sandslurry.assessment.lane;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.design.Design;
+import sandslurry.design.lane.LaneSpec;
+import sandslurry.material.Vehicle;
+import sandslurry.material.liquid.Water;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.ManureSolids;
+import sandslurry.separation.OrganicMatter;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneCycle;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.separation.lane.SettlingLane;
+import sandslurry.units.Measure;
+
+/** Evaluates the settling lane of a design. */
+public final class LaneEvaluation {
+  private final LaneSpec spec;
+  private final Design design;
+  private final Materials materials;
+
+  public LaneEvaluation(Design design, Materials materials) {
+    this.spec = design.lane().orElseThrow();
+    this.design = design;
+    this.materials = materials;
+  }
+
+  public LaneResult result() {
+    return new SettlingLane(reach(), SettlingLane.USUAL_POROSITY)
+        .evaluate(feed(), organic(), runningShare());
+  }
+
+  /** The lane as designed. */
+  LaneReach reach() {
+    return reach(
+        Measure.LENGTH.si(spec.length()),
+        spec.depth().isPresent()
+            ? OptionalDouble.of(Measure.LENGTH.si(spec.depth().get()))
+            : OptionalDouble.empty(),
+        Measure.LENGTH.si(spec.sandStorageDepth()));
+  }
+
+  LaneReach reach(double lengthM, OptionalDouble waterLevelM, double storageDepthM) {
+    return new LaneReach(channel(), lengthM, waterLevelM, storageDepthM, 1);
+  }
+
+  /** The cleaning cycle of another lane with the same feed, roughly. */
+  LaneCycle cycle(LaneReach other) {
+    return LaneCycle.coarse(
+        List.of(other), feed(), organic(), runningShare(), SettlingLane.USUAL_POROSITY);
+  }
+
+  /** Share of the day that the lane runs. */
+  double runningShare() {
+    return Measure.TIME.si(spec.runningTime()) / Measure.TIME.si(Measure.TIME.of(1, "d"));
+  }
+
+  /** How the fibre settles in the liquor. */
+  OrganicMatter organic() {
+    return OrganicMatter.FEEDLOT.in(
+        feed().liquid().viscosityPaS() / Water.viscosityPaS(materials.carrier().temperatureK()));
+  }
+
+  /** Whether the depth of the clean lane is that of uniform flow, not of the weir. */
+  boolean depthIsUniform(LaneResult result) {
+    return spec.depth().isEmpty()
+        || result.flow().depthM() > Measure.LENGTH.si(spec.depth().get()) * (1 + 1e-9);
+  }
+
+  /** Whether the carrier is described with its solids, so that its organic matter is known. */
+  boolean solidsKnown() {
+    return materials.carrier().totalSolids().orElse(0) > 0;
+  }
+
+  OpenChannel channel() {
+    return new OpenChannel(
+        Measure.LENGTH.si(spec.width()),
+        Measure.FRACTION.si(spec.slope()),
+        Measure.FRACTION.si(spec.manning()));
+  }
+
+  public double sandFraction() {
+    return spec.sandFraction().isPresent()
+        ? Measure.FRACTION.si(spec.sandFraction().get())
+        : materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
+  }
+
+  /** Says whether the sand that enters leaves the mixture a slurry. */
+  public boolean flows() {
+    return sandFraction() <= Materials.THICKEST;
+  }
+
+  /** The shear rate at which the carrier's viscosity is read: mean velocity over depth. */
+  double shearRatePs() {
+    double flow = Measure.FLOW.si(spec.flow());
+    double depth =
+        spec.depth().isPresent()
+            ? Measure.LENGTH.si(spec.depth().get())
+            : channel().normalDepthM(flow);
+    double velocity = flow / (Measure.LENGTH.si(spec.width()) * depth);
+    return 3 * velocity / depth;
+  }
+
+  /** What enters while the lane runs. */
+  UnitFeed feed() {
+    double flow = Measure.FLOW.si(spec.flow());
+    double fraction = sandFraction();
+    Vehicle vehicle = materials.vehicle(shearRatePs(), fraction);
+    ManureSolids solids = ManureSolids.FRESH;
+    double totalSolids = materials.carrier().totalSolids().orElse(0);
+    double liquidM3ps = flow * (1 - fraction);
+    double sandKgps = flow * fraction * materials.sandDensityKgM3();
+    List<SizeClass> classes = materials.gradation().classes();
+    return new UnitFeed(
+        liquidM3ps,
+        vehicle.liquid(),
+        totalSolids * solids.finesShare(),
+        totalSolids * solids.dissolvedShare(),
+        totalSolids * solids.fibreShare() * liquidM3ps * vehicle.liquid().densityKgM3(),
+        materials.sandDensityKgM3(),
+        design.sand().shape(),
+        classes.stream().map(SizeClass::range).toList(),
+        classes.stream().map(c -> sandKgps * c.massFraction()).toList(),
+        Measure.FRACTION.si(spec.coatingFactor()));
+  }
+}

@@ -1,0 +1,2 @@
+/** The settling lane over its cleaning cycle. */
+package sandslurry.assessment.lane;

@@ -1,0 +1,66 @@
+package sandslurry.assessment.line;
+
+import java.util.Optional;
+import sandslurry.correlation.Physics;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.pipe.Bore;
+import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.transport.friction.NonNewtonianFriction;
+import sandslurry.transport.friction.PipeFriction;
+
+/**
+ * How the carrier alone flows through a pipe.
+ *
+ * @param newtonian its friction when it is Newtonian
+ * @param wallViscosityPaS apparent viscosity at the wall [Pa.s]
+ * @param wallShearRatePs shear rate at the wall [1/s]
+ * @param reynolds Reynolds number, of Metzner and Reed for a carrier that is not Newtonian
+ * @param gradient metres of carrier per metre of pipe
+ * @param model where the gradient comes from
+ */
+record CarrierFlow(
+    Optional<ClearLiquid> newtonian,
+    double wallViscosityPaS,
+    double wallShearRatePs,
+    double reynolds,
+    double gradient,
+    String model) {
+  private static final String NEWTONIAN_SOURCE = PipeFriction.SOURCE.toString();
+
+  static CarrierFlow of(
+      Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
+    if (rheology instanceof Newtonian newtonian) {
+      ClearLiquid clear =
+          ClearLiquid.of(new Liquid(densityKgM3, newtonian.viscosityPaS()), bore, velocityMps);
+      double stress = clear.pressureGradientPaPm() * bore.diameterM() / 4;
+      return new CarrierFlow(
+          Optional.of(clear),
+          newtonian.viscosityPaS(),
+          stress / newtonian.viscosityPaS(),
+          clear.reynolds(),
+          clear.gradient(),
+          NEWTONIAN_SOURCE);
+    }
+    NonNewtonianFriction.Friction friction =
+        liquids.of(rheology, densityKgM3, bore).at(velocityMps);
+    return new CarrierFlow(
+        Optional.empty(),
+        friction.wallViscosityPaS(),
+        friction.wallShearRatePs(),
+        friction.reynolds(),
+        friction.pressureGradientPaPm() / (densityKgM3 * Physics.GRAVITY),
+        friction.model());
+  }
+
+  /** How it flows, without its friction. */
+  static Regime regime(
+      Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
+    return rheology instanceof Newtonian newtonian
+        ? ClearLiquid.regime(
+            densityKgM3 * velocityMps * bore.diameterM() / newtonian.viscosityPaS())
+        : liquids.of(rheology, densityKgM3, bore).regime(velocityMps);
+  }
+}

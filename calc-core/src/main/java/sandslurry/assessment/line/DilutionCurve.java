@@ -1,0 +1,76 @@
+package sandslurry.assessment.line;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import sandslurry.fact.finding.Severity;
+import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.units.PressureGradient;
+
+/**
+ * The same line at the same flows with more and more liquid added to its mixture. Between thick
+ * enough to hold the sand and thin and fast enough to carry it lies a valley in which it settles.
+ *
+ * @param points the points, from undiluted on
+ */
+public record DilutionCurve(List<Point> points) {
+  /** Copies the list. */
+  public DilutionCurve {
+    points = List.copyOf(points);
+  }
+
+  /**
+   * The least dilution that passes.
+   *
+   * @return the first point without a finding against it, if there is one
+   */
+  public Optional<Point> firstPass() {
+    return points.stream().filter(p -> p.severity() == Severity.PASS).findFirst();
+  }
+
+  /**
+   * One dilution, at the flow and in the run that stand worst.
+   *
+   * @param ratio volume of liquid added over volume of undiluted mixture
+   * @param totalSolids dry solids without sand over mass without sand
+   * @param sandFraction volume of sand over volume of mixture
+   * @param flowCase the flow that stands worst
+   * @param run the run that stands worst
+   * @param velocity velocity there
+   * @param turbulentVelocity least velocity from which turbulence carries the sand with margin;
+   *     empty when none does
+   * @param regime how the carrier flows there
+   * @param support what carries the sand there; empty without sand
+   * @param floorShare share of the coarse sand that reaches the floor without turbulence
+   * @param pressureGradient friction per length there
+   * @param severity how the line stands
+   */
+  public record Point(
+      double ratio,
+      Quantity<Dimensionless> totalSolids,
+      Quantity<Dimensionless> sandFraction,
+      FlowCase flowCase,
+      String run,
+      Quantity<Speed> velocity,
+      Optional<Quantity<Speed>> turbulentVelocity,
+      Regime regime,
+      Optional<Support> support,
+      Quantity<Dimensionless> floorShare,
+      Quantity<PressureGradient> pressureGradient,
+      Severity severity) {
+    /**
+     * What becomes of the sand, in words.
+     *
+     * @return for example "carried by turbulence"
+     */
+    public String fate() {
+      if (support.isPresent() && regime == Regime.TRANSITIONAL) {
+        return "neither laminar nor turbulent";
+      }
+      return support.map(Support::words).orElse("no sand");
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package sandslurry.assessment.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.material.DilutionSpec;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.liquid.DilutedRheology;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.units.Measure;
+
+/** Evaluates the line of a design at rising dilution. */
+public final class DilutionEvaluation {
+  private static final int POINTS = 24;
+
+  private final Design design;
+  private final Materials materials;
+  private final DilutionSpec spec;
+
+  public DilutionEvaluation(Design design, Materials materials) {
+    this.design = design;
+    this.materials = materials;
+    this.spec = design.dilution().orElseThrow();
+  }
+
+  public DilutionCurve curve() {
+    double most = Measure.FRACTION.si(spec.mostRatio());
+    List<DilutionCurve.Point> points = new ArrayList<>();
+    for (int i = 0; i <= POINTS; i++) {
+      // Dense where little is added: there the liquid changes most.
+      double share = (double) i / POINTS;
+      points.add(point(most * share * share));
+    }
+    return new DilutionCurve(points);
+  }
+
+  /**
+   * One point. Volumes are taken to add up, as the densities of carrier and mixture do; solids and
+   * sand are conserved.
+   */
+  DilutionCurve.Point point(double ratio) {
+    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double sand = materials.sandFraction(designFlow);
+    Carrier undiluted = materials.carrier();
+    double carrierMass = (1 - sand) * undiluted.densityKgM3();
+    double solids = undiluted.totalSolids().orElseThrow();
+    double addedSolids = Measure.FRACTION.si(spec.totalSolids());
+    double addedMass = ratio * Carriers.manure(addedSolids, undiluted.temperatureK()).densityKgM3();
+    double mixed = (solids * carrierMass + addedSolids * addedMass) / (carrierMass + addedMass);
+    double density = (carrierMass + addedMass) / (1 - sand + ratio);
+    Carrier thinner = DilutedRheology.carrier(undiluted, mixed, density);
+    return worst(
+        ratio,
+        mixed,
+        materials.diluted(
+            thinner, sand / (1 + ratio), materials.highestFraction(sand) / (1 + ratio)));
+  }
+
+  private DilutionCurve.Point worst(double ratio, double solids, Materials diluted) {
+    LineModel model = new LineModel(design, diluted);
+    LineEvaluation line = new LineEvaluation(design, diluted, model, Optional.empty());
+    RunPoint worst = null;
+    FlowCase at = FlowCase.DESIGN;
+    for (LineEvaluation.State state : line.states()) {
+      for (RunPoint run : state.runs()) {
+        if (worst == null || standsWorse(run, worst)) {
+          worst = run;
+          at = state.flowCase();
+        }
+      }
+    }
+    RunPoint run = worst;
+    OptionalDouble flow = model.leastSafeFlowM3ps(run.run());
+    return new DilutionCurve.Point(
+        ratio,
+        Measure.FRACTION.of(solids),
+        Measure.FRACTION.of(run.sandFraction()),
+        at,
+        run.run().name(),
+        Measure.SPEED.of(run.leastVelocityMps()),
+        flow.isPresent()
+            ? Optional.of(Measure.SPEED.of(run.largest().velocityMps(flow.getAsDouble())))
+            : Optional.empty(),
+        run.regime(),
+        run.carriage().map(SandCarriage::support),
+        Measure.FRACTION.of(run.carriage().map(SandCarriage::floorShare).orElse(0.0)),
+        Measure.PRESSURE_GRADIENT.of(
+            run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY),
+        run.severity());
+  }
+
+  private static boolean standsWorse(RunPoint run, RunPoint than) {
+    int difference = run.severity().compareTo(than.severity());
+    return difference > 0 || difference == 0 && run.leastVelocityMps() < than.leastVelocityMps();
+  }
+}

@@ -1,0 +1,165 @@
+package sandslurry.assessment.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.material.Proportions;
+import sandslurry.units.Measure;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** Evaluates the line of a design at every flow at which it is judged. */
+public final class LineEvaluation {
+  private static final int CURVE_POINTS = 40;
+
+  private final Design design;
+  private final Materials materials;
+  private final LineModel model;
+  private final List<State> states = new ArrayList<>();
+
+  /**
+   * The line at one flow, in plain SI.
+   *
+   * @param flowCase which flow it is
+   * @param flowM3ps the flow
+   * @param sandFraction volume fraction of all sand
+   * @param runs the runs
+   */
+  public record State(
+      FlowCase flowCase, double flowM3ps, double sandFraction, List<RunPoint> runs) {}
+
+  public LineEvaluation(
+      Design design, Materials materials, LineModel model, Optional<Double> dutyFlow) {
+    this.design = design;
+    this.materials = materials;
+    this.model = model;
+    add(FlowCase.MINIMUM, flow(design.flow().orElseThrow().minimum()));
+    add(FlowCase.DESIGN, flow(design.flow().orElseThrow().design()));
+    add(FlowCase.MAXIMUM, flow(design.flow().orElseThrow().maximum()));
+    dutyFlow.ifPresent(flow -> add(FlowCase.DUTY, flow));
+  }
+
+  private static double flow(Quantity<VolumetricFlowRate> flow) {
+    return Measure.FLOW.si(flow);
+  }
+
+  private void add(FlowCase flowCase, double flowM3ps) {
+    if (materials.flows(flowM3ps)) {
+      double fraction = materials.sandFraction(flowM3ps);
+      states.add(new State(flowCase, flowM3ps, fraction, model.runs(flowM3ps, fraction)));
+    }
+  }
+
+  /** The line at one more flow, which is not judged with the others. */
+  public static LineState at(
+      Design design, Materials materials, LineModel model, FlowCase flowCase, double flowM3ps) {
+    LineEvaluation alone = new LineEvaluation(design, materials, model);
+    alone.add(flowCase, flowM3ps);
+    return alone.shown(alone.states.get(0));
+  }
+
+  private LineEvaluation(Design design, Materials materials, LineModel model) {
+    this.design = design;
+    this.materials = materials;
+    this.model = model;
+  }
+
+  public List<State> states() {
+    return states;
+  }
+
+  public LineResult result() {
+    List<LineState> shown = new ArrayList<>();
+    states.forEach(state -> shown.add(shown(state)));
+    return new LineResult(
+        shown, systemCurve(), leastSafeFlow(), Measure.VOLUME.of(model.volumeM3()));
+  }
+
+  private LineState shown(State state) {
+    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    List<Double> heads = model.totalHeadsM(state.runs());
+    List<RunState> runs = new ArrayList<>();
+    double elevation = 0;
+    for (int i = 0; i < state.runs().size(); i++) {
+      RunPoint run = state.runs().get(i);
+      double weight = density * Physics.GRAVITY;
+      double start = weight * (heads.get(i) - elevation - run.velocityHeadM());
+      elevation += run.riseM();
+      boolean outlet = i == state.runs().size() - 1;
+      double end =
+          weight
+              * (outlet
+                  ? Measure.LENGTH.si(model.route().outletHead())
+                  : heads.get(i + 1) - elevation - run.velocityHeadM());
+      runs.add(shown(model, run, start, end));
+    }
+    return new LineState(
+        state.flowCase(),
+        Measure.FLOW.of(state.flowM3ps()),
+        Measure.FRACTION.of(state.sandFraction()),
+        Measure.FRACTION.of(
+            Proportions.massFraction(
+                state.sandFraction(),
+                materials.carrier().densityKgM3(),
+                materials.sandDensityKgM3())),
+        Measure.MASS_FLOW.of(state.sandFraction() * state.flowM3ps() * materials.sandDensityKgM3()),
+        Measure.DENSITY.of(density),
+        Measure.LENGTH.of(model.systemHeadM(state.runs())),
+        runs);
+  }
+
+  private static RunState shown(LineModel model, RunPoint run, double startPa, double endPa) {
+    return new RunState(
+        Measure.SPEED.of(run.velocityMps()),
+        Measure.SPEED.of(run.leastVelocityMps()),
+        Measure.FRACTION.of(run.reynolds()),
+        run.regime(),
+        Measure.SHEAR_RATE.of(run.wallShearRatePs()),
+        run.deposition(),
+        run.deposition().isPresent() ? model.rule().compare(run.load(), run.largest()) : List.of(),
+        run.carriage(),
+        Measure.FRACTION.of(run.liquidGradient()),
+        Measure.FRACTION.of(run.slurryGradient()),
+        run.headLosses(),
+        Measure.PRESSURE_GRADIENT.of(
+            run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY),
+        Measure.PRESSURE.of(run.frictionPa()),
+        Measure.PRESSURE.of(run.fittingsPa()),
+        Measure.PRESSURE.of(startPa),
+        Measure.PRESSURE.of(endPa),
+        run.overBed(),
+        run.severity());
+  }
+
+  /** The system curve at the design concentration, past the greatest flow that is judged. */
+  private List<LineResult.SystemPoint> systemCurve() {
+    double designFlow = flow(design.flow().orElseThrow().design());
+    if (!materials.flows(designFlow)) {
+      return List.of();
+    }
+    double fraction = materials.sandFraction(designFlow);
+    double most = states.stream().mapToDouble(State::flowM3ps).max().orElse(designFlow);
+    double greatest = 1.3 * most;
+    List<LineResult.SystemPoint> points = new ArrayList<>();
+    for (int i = 1; i <= CURVE_POINTS; i++) {
+      double flow = greatest * i / CURVE_POINTS;
+      List<RunPoint> runs = model.runs(flow, fraction);
+      points.add(
+          new LineResult.SystemPoint(
+              Measure.FLOW.of(flow),
+              Measure.LENGTH.of(model.systemHeadM(runs)),
+              Measure.LENGTH.of(model.liquidHeadM(flow)),
+              model.overBed(runs)));
+    }
+    return points;
+  }
+
+  private Optional<Quantity<VolumetricFlowRate>> leastSafeFlow() {
+    OptionalDouble flow = model.leastSafeFlowM3ps();
+    return flow.isPresent() ? Optional.of(Measure.FLOW.of(flow.getAsDouble())) : Optional.empty();
+  }
+}

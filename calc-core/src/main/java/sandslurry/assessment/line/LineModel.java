@@ -1,0 +1,350 @@
+package sandslurry.assessment.line;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.criteria.Criteria;
+import sandslurry.design.line.RouteSpec;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.numeric.Interruption;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.transport.deposition.DepositionRule;
+import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.units.Measure;
+
+/** The physics of a whole line as a function of flow, in plain SI. */
+public final class LineModel {
+  /** Velocities between which a flow that keeps sand moving is looked for. */
+  private static final double LEAST_TRIED_MPS = 0.01;
+
+  private static final double MOST_TRIED_MPS = 30;
+  private static final double FLOW_STEP = 1.25;
+  private static final double FOUND = 1e-11;
+
+  private static final int MIXTURES_KEPT = 64;
+
+  private final RouteSpec route;
+  private final double outletHeadM;
+  private final double sourceLevelM;
+  private final List<PipeRun> pipes;
+  private final Optional<PipeRun> suction;
+  private final int suctionLines;
+  private final FilledRun.Line line;
+  private final Map<Double, FilledLine> filled;
+
+  /** The line full of one mixture. */
+  private record FilledLine(
+      LineMixture mixture,
+      List<FilledRun> runs,
+      Optional<FilledRun> suction,
+      Map<RunSpec, FilledRun> bySpec,
+      Map<Double, Double> deliveryHeads) {
+    /** A run of the line, or another in its place. */
+    public FilledRun run(RunSpec spec, FilledRun.Line line) {
+      return bySpec.computeIfAbsent(spec, s -> new FilledRun(PipeRun.of(s), mixture, line));
+    }
+  }
+
+  public LineModel(Design design, Materials materials) {
+    this.route = design.route().orElseThrow();
+    this.outletHeadM = Measure.LENGTH.si(route.outletHead());
+    this.sourceLevelM = Measure.LENGTH.si(route.sourceLevel());
+    this.pipes = route.runs().stream().map(PipeRun::of).toList();
+    this.suction = design.service().suction().map(suction -> PipeRun.of(suction.run()));
+    this.suctionLines =
+        design.pump().orElse(null) instanceof RotodynamicSpec pump
+                && pump.station().arrangement() == PumpGroup.Arrangement.PARALLEL
+            ? pump.names().size()
+            : 1;
+    this.line =
+        new FilledRun.Line(
+            materials,
+            rule(design.criteria()),
+            new PipeLiquids(),
+            Measure.FRACTION.si(design.criteria().floorShare()));
+    this.filled = new HashMap<>();
+  }
+
+  private LineModel(LineModel other, int suctionLines) {
+    this.route = other.route;
+    this.outletHeadM = other.outletHeadM;
+    this.sourceLevelM = other.sourceLevelM;
+    this.pipes = other.pipes;
+    this.suction = other.suction;
+    this.suctionLines = suctionLines;
+    this.line = other.line;
+    this.filled = other.filled;
+  }
+
+  private static DepositionRule rule(Criteria criteria) {
+    return new DepositionRule(
+        Measure.FRACTION.si(criteria.marginFraction()),
+        Measure.SPEED.si(criteria.marginVelocity()),
+        criteria.gradedSearch(),
+        criteria.roles());
+  }
+
+  DepositionRule rule() {
+    return line.rule();
+  }
+
+  public RouteSpec route() {
+    return route;
+  }
+
+  /** The line full of sand at a concentration; a curve asks for the same one many times. */
+  private FilledLine filled(double sandFraction) {
+    Interruption.check();
+    FilledLine found = filled.get(sandFraction);
+    if (found == null) {
+      if (filled.size() >= MIXTURES_KEPT) {
+        filled.clear();
+      }
+      LineMixture mixture = LineMixture.of(line.materials(), sandFraction);
+      List<FilledRun> runs =
+          pipes.stream().map(pipe -> new FilledRun(pipe, mixture, line)).toList();
+      found =
+          new FilledLine(
+              mixture,
+              runs,
+              suction.map(pipe -> new FilledRun(pipe, mixture, line)),
+              new IdentityHashMap<>(),
+              new HashMap<>());
+      for (FilledRun run : runs) {
+        found.bySpec().put(run.pipe().spec(), run);
+      }
+      filled.put(sandFraction, found);
+    }
+    return found;
+  }
+
+  /** One run of the line, or another in its place, at a flow. */
+  public RunPoint run(RunSpec run, double flowM3ps, double sandFraction) {
+    return alone(filled(sandFraction).run(run, line), flowM3ps);
+  }
+
+  private RunPoint alone(FilledRun run, double flowM3ps) {
+    return run.at(flowM3ps, new FloorShare(line.materials(), List.of(run), flowM3ps));
+  }
+
+  public List<RunPoint> runs(double flowM3ps, double sandFraction) {
+    List<FilledRun> runs = filled(sandFraction).runs();
+    FloorShare floorShare = new FloorShare(line.materials(), runs, flowM3ps);
+    List<RunPoint> points = new ArrayList<>(runs.size());
+    for (FilledRun run : runs) {
+      points.add(run.at(flowM3ps, floorShare));
+    }
+    return points;
+  }
+
+  /** Total heads along the line, in metres of mixture above its start: first, joints, outlet. */
+  public List<Double> totalHeadsM(List<RunPoint> runs) {
+    double head = outletTotalHeadM(runs);
+    List<Double> heads = new ArrayList<>();
+    heads.add(head);
+    for (int i = runs.size() - 1; i >= 0; i--) {
+      head += runs.get(i).lossM();
+      heads.add(0, head);
+    }
+    return heads;
+  }
+
+  private double outletTotalHeadM(List<RunPoint> runs) {
+    double elevation = 0;
+    for (RunPoint run : runs) {
+      elevation += run.riseM();
+    }
+    return elevation + outletHeadM + runs.get(runs.size() - 1).velocityHeadM();
+  }
+
+  private double startTotalHeadM(List<RunPoint> runs) {
+    double head = outletTotalHeadM(runs);
+    for (int i = runs.size() - 1; i >= 0; i--) {
+      head += runs.get(i).lossM();
+    }
+    return head;
+  }
+
+  /**
+   * Head asked of a pump, in metres of mixture, from the level of the source. Of pumps in parallel
+   * each has a suction line with an equal share of the flow.
+   */
+  public double systemHeadM(List<RunPoint> runs) {
+    RunPoint first = runs.get(0);
+    double flow = first.velocityMps() * first.mean().areaM2() / suctionLines;
+    return systemHeadM(runs, flow);
+  }
+
+  /** The same where one suction line has a flow of its own. */
+  public double systemHeadM(List<RunPoint> runs, double suctionFlowM3ps) {
+    return deliveryHeadM(runs) + suctionLineLossM(suctionFlowM3ps, runs.get(0).sandFraction());
+  }
+
+  /** Head asked of a pump but for the loss in its suction line. */
+  public double deliveryHeadM(List<RunPoint> runs) {
+    return startTotalHeadM(runs) - sourceLevelM;
+  }
+
+  /**
+   * The same at a flow rate; pumps of different wear or derating meet the line at the same ones.
+   */
+  public double deliveryHeadM(double flowM3ps, double sandFraction) {
+    return filled(sandFraction)
+        .deliveryHeads()
+        .computeIfAbsent(flowM3ps, flow -> deliveryHeadM(runs(flow, sandFraction)));
+  }
+
+  public boolean hasSuction() {
+    return suction.isPresent();
+  }
+
+  /** Head lost in the suction line of one pump, 0 without one. */
+  public double suctionLineLossM(double flowM3ps, double sandFraction) {
+    return suction(flowM3ps, sandFraction).map(RunPoint::lossM).orElse(0.0);
+  }
+
+  /** Head that clear liquid at a flow of all pumps loses in the suction line of each. */
+  public double suctionLossM(double flowM3ps) {
+    return suction(flowM3ps / suctionLines, 0).map(RunPoint::lossM).orElse(0.0);
+  }
+
+  /** The suction line of one pump at its flow. */
+  public Optional<RunPoint> suction(double flowM3ps, double sandFraction) {
+    return filled(sandFraction).suction().map(run -> alone(run, flowM3ps));
+  }
+
+  /** The same line fed by another number of pumps side by side. */
+  public LineModel withSuctionLines(int lines) {
+    return new LineModel(this, lines);
+  }
+
+  public double systemHeadM(double flowM3ps, double sandFraction) {
+    return systemHeadM(runs(flowM3ps, sandFraction));
+  }
+
+  /** The head that the carrier alone would ask, in metres of carrier. */
+  double liquidHeadM(double flowM3ps) {
+    return systemHeadM(flowM3ps, 0);
+  }
+
+  /** Head asked at no flow: the lift alone. */
+  public double staticHeadM() {
+    return pipes.stream().mapToDouble(PipeRun::riseM).sum() + outletHeadM - sourceLevelM;
+  }
+
+  public boolean overBed(List<RunPoint> runs) {
+    return runs.stream().anyMatch(RunPoint::overBed);
+  }
+
+  /** Gauge pressure at the start of the line when no flow leaves it and a pump adds a head. */
+  public double blockedPressurePa(double headM, double mixtureDensityKgM3) {
+    return mixtureDensityKgM3 * Physics.GRAVITY * (headM + sourceLevelM);
+  }
+
+  public double volumeM3() {
+    return pipes.stream().mapToDouble(pipe -> pipe.mean().areaM2() * pipe.lengthM()).sum();
+  }
+
+  /**
+   * The least flow from which a run lacks no margin against deposition, found by trial of rising
+   * flows: the viscosity of the carrier and, of sand fed at a rate, its concentration change with
+   * the flow.
+   *
+   * @param run the run
+   * @return the flow, or nothing when no flow up to 30 m/s is enough
+   */
+  public OptionalDouble leastSafeFlowM3ps(RunSpec run) {
+    double bore = Measure.LENGTH.si(run.largestBore());
+    double area = Math.PI * bore * bore / 4;
+    double high = LEAST_TRIED_MPS * area;
+    while (!(excessMps(run, high) >= 0)) {
+      high *= FLOW_STEP;
+      if (high > MOST_TRIED_MPS * area) {
+        return OptionalDouble.empty();
+      }
+    }
+    return OptionalDouble.of(lowestBetweenM3ps(run, high / FLOW_STEP, high));
+  }
+
+  /** The least flow at which every run keeps its sand moving; empty when in some run none does. */
+  public OptionalDouble leastSafeFlowM3ps() {
+    double most = 0;
+    for (RunSpec run : route.runs()) {
+      OptionalDouble least = leastSafeFlowM3ps(run);
+      if (least.isEmpty()) {
+        return least;
+      }
+      most = Math.max(most, least.getAsDouble());
+    }
+    return OptionalDouble.of(most);
+  }
+
+  /** Rating of the weakest run as warm as the liquid; empty when none is known. */
+  public OptionalDouble weakestRatingPa() {
+    return route.runs().stream()
+        .map(run -> run.ratingPa(line.materials().carrier().temperatureK()))
+        .flatMapToDouble(OptionalDouble::stream)
+        .min();
+  }
+
+  /**
+   * Where the excess of velocity becomes 0 or more: by regula falsi with halved weights (Illinois)
+   * where it is known at both ends, by halving where the flow turns turbulent in between.
+   */
+  private double lowestBetweenM3ps(RunSpec run, double from, double to) {
+    double low = from;
+    double high = to;
+    double atLow = excessMps(run, low);
+    double atHigh = excessMps(run, high);
+    boolean highMoved = false;
+    boolean lowMoved = false;
+    while (high - low > FOUND * high) {
+      double share = -atLow / (atHigh - atLow);
+      // Just past the root found by the line, so that both ends close in on it.
+      double middle =
+          share > 0 && share < 1
+              ? low + (high - low) * Math.min(Math.max(share, 1e-3), 1 - 1e-3)
+              : (low + high) / 2;
+      double excess = excessMps(run, middle);
+      if (excess >= 0) {
+        high = middle;
+        atHigh = excess;
+        atLow = highMoved ? atLow / 2 : atLow;
+        highMoved = true;
+        lowMoved = false;
+      } else {
+        low = middle;
+        atLow = excess;
+        atHigh = lowMoved ? atHigh / 2 : atHigh;
+        lowMoved = true;
+        highMoved = false;
+      }
+    }
+    return high;
+  }
+
+  /**
+   * Velocity over that which passes; NaN where the flow is not turbulent or too thick to flow, and
+   * infinite without sand.
+   */
+  private double excessMps(RunSpec run, double flowM3ps) {
+    if (!line.materials().flows(flowM3ps)) {
+      return Double.NaN;
+    }
+    RunPoint point = run(run, flowM3ps, line.materials().sandFraction(flowM3ps));
+    if (!point.hasSand()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return point.regime() == ClearLiquid.Regime.TURBULENT
+        ? point.leastVelocityMps() - point.deposition().orElseThrow().velocityToPassMps()
+        : Double.NaN;
+  }
+}

@@ -1,0 +1,44 @@
+package sandslurry.assessment.line;
+
+import java.util.Map;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.pipe.Bore;
+import sandslurry.pipe.fittings.FittingKind;
+import sandslurry.pipe.fittings.FittingLoss;
+import sandslurry.units.Measure;
+
+/**
+ * The pipe of one run in plain SI.
+ *
+ * @param spec the run
+ * @param mean the mean bore, which friction follows
+ * @param largest the largest bore, which deposition is judged by
+ * @param lengthM length along the pipe [m]
+ * @param riseM height of its end above its start [m]
+ * @param angleRad slope in the direction of flow, upward positive [rad]
+ */
+record PipeRun(
+    RunSpec spec, Bore mean, Bore largest, double lengthM, double riseM, double angleRad) {
+
+  static PipeRun of(RunSpec spec) {
+    double roughness = Measure.LENGTH.si(spec.roughness());
+    double length = Measure.LENGTH.si(spec.length());
+    double rise = Measure.LENGTH.si(spec.rise());
+    return new PipeRun(
+        spec,
+        new Bore(Measure.LENGTH.si(spec.meanBore()), roughness),
+        new Bore(Measure.LENGTH.si(spec.largestBore()), roughness),
+        length,
+        rise,
+        Math.asin(rise / length));
+  }
+
+  /** Sum of the loss coefficients of all fittings. */
+  double fittingCoefficient(double reynolds) {
+    double coefficient = 0;
+    for (Map.Entry<FittingKind, Integer> fitting : spec.fittings().entrySet()) {
+      coefficient += fitting.getValue() * FittingLoss.coefficient(fitting.getKey(), reynolds, mean);
+    }
+    return coefficient;
+  }
+}

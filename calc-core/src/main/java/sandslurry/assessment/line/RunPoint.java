@@ -1,0 +1,443 @@
+package sandslurry.assessment.line;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
+import java.util.function.ToDoubleFunction;
+import sandslurry.assessment.materials.ModelValue;
+import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Physics;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.fact.finding.Severity;
+import sandslurry.material.Proportions;
+import sandslurry.material.Slurry;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.pipe.Bore;
+import sandslurry.settling.HinderedSettlings;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.transport.bed.LaminarTransport;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.bed.SandCarriage.Support;
+import sandslurry.transport.bed.SlidingBed;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionJudgement.Outcome;
+import sandslurry.transport.deposition.SandLoad;
+import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.transport.friction.LaminarPipeFlow;
+import sandslurry.transport.friction.NonNewtonianFriction;
+import sandslurry.transport.headloss.HeadLossModel;
+import sandslurry.transport.headloss.HeadLosses;
+import sandslurry.transport.headloss.Inclination;
+
+/**
+ * One run of pipe at one flow rate, in plain SI.
+ *
+ * <p>Friction, deposition, what carries the sand and the head-loss models beside the default one
+ * are worked out when they are first asked for: a pump curve is met with the head of hundreds of
+ * flow rates that nobody judges, and the lowest flow rate that carries sand is searched without a
+ * head.
+ */
+public final class RunPoint {
+  /**
+   * Settled sand slides back on slopes steeper than about this (common practice, no source; loose
+   * wet sand rests at 25 to 35 degrees, and moving liquid and smooth plastic lower that).
+   */
+  public static final double SLIDES_RAD = Math.toRadians(15);
+
+  private final FilledRun filled;
+  private final double flowM3ps;
+  private final DoubleSupplier lineFloorShare;
+  private final double velocityMps;
+  private final double leastVelocityMps;
+  private final CarrierFlow flow;
+  private final Regime regime;
+  private final Slurry slurry;
+  private Friction friction;
+  private Optional<DepositionJudgement> deposition;
+  private Optional<SandCarriage> carriage;
+  private List<ModelValue> headLosses;
+
+  /**
+   * What the run takes of the head.
+   *
+   * @param slurryGradient gradient without the slope, metres of carrier per metre
+   * @param gradient the same with it
+   * @param pa pressure lost by friction [Pa]
+   * @param fittingCoefficient sum of the loss coefficients of all fittings
+   * @param fittingsPa pressure lost in fittings [Pa]
+   */
+  private record Friction(
+      double slurryGradient,
+      double gradient,
+      double pa,
+      double fittingCoefficient,
+      double fittingsPa) {}
+
+  RunPoint(FilledRun filled, double flowM3ps, DoubleSupplier lineFloorShare) {
+    this.filled = filled;
+    this.flowM3ps = flowM3ps;
+    this.lineFloorShare = lineFloorShare;
+    PipeRun pipe = filled.pipe();
+    velocityMps = pipe.mean().velocityMps(flowM3ps);
+    leastVelocityMps = pipe.largest().velocityMps(flowM3ps);
+    flow = filled.carrierFlow(velocityMps);
+    regime = filled.regime(leastVelocityMps);
+    slurry = filled.slurry(flow.wallViscosityPaS());
+  }
+
+  private Friction friction() {
+    if (friction == null) {
+      PipeRun pipe = filled.pipe();
+      LineMixture mixture = filled.mixture();
+      double slurryGradient = hasSand() ? gradientWithSand() : flow.gradient();
+      double gradient =
+          Inclination.frictionGradient(flow.gradient(), slurryGradient, pipe.angleRad());
+      double fittings = pipe.fittingCoefficient(flow.reynolds());
+      friction =
+          new Friction(
+              slurryGradient,
+              gradient,
+              gradient * mixture.liquidDensityKgM3() * Physics.GRAVITY * pipe.lengthM(),
+              fittings,
+              fittings * mixture.densityKgM3() * velocityMps * velocityMps / 2);
+    }
+    return friction;
+  }
+
+  boolean hasSand() {
+    return slurry.volumeFraction() > 0;
+  }
+
+  /**
+   * Gradient with sand, in metres of carrier per metre. Where eddies carry the sand it is that of
+   * the default model, at most that of a pipe packed with it; in laminar flow that of the liquid
+   * with the friction of the bed that slides along; between them one passes into the other. Without
+   * eddies it is never less than that of the liquid thickened by its sand.
+   */
+  private double gradientWithSand() {
+    double moving = Math.min(movingGradient(), flow.gradient() + packedExcess(slurry));
+    if (regime == Regime.TURBULENT) {
+      return moving;
+    }
+    NonNewtonianFriction liquid = filled.liquid(largest());
+    double eddies = SandCarriage.eddies(liquid, leastVelocityMps);
+    if (eddies == 1) {
+      return moving;
+    }
+    double weight = slurry.liquid().densityKgM3() * Physics.GRAVITY;
+    double sliding =
+        flow.gradient() + bed(mean(), lineFloorShare.getAsDouble(), 0).frictionPaPm() / weight;
+    return Math.max(
+        filled.thickenedGradient(slurry, velocityMps), sliding + eddies * (moving - sliding));
+  }
+
+  /** The bed that forms when a share of the sand reaches the floor. */
+  private SlidingBed bed(Bore bore, double floorShare, double slopeRad) {
+    return new SlidingBed(
+        bore,
+        SlidingBed.formedShare(floorShare, filled.mixture().coarseFraction()),
+        filled.materials().coarse().d85M(),
+        slopeRad,
+        slurry.sandDensityKgM3(),
+        slurry.liquid().densityKgM3());
+  }
+
+  /**
+   * By the default model. The models know a Newtonian carrier only: of a carrier that is not, they
+   * get the viscosity at the wall, and what they add for the sand is added to the carrier's own
+   * friction.
+   */
+  private double movingGradient() {
+    ClearLiquid clear = newtonian();
+    return flow.gradient() + (filled.movingGradient(slurry, clear, velocityMps) - clear.gradient());
+  }
+
+  /** Friction of a Newtonian liquid of the viscosity at the wall. */
+  private ClearLiquid newtonian() {
+    return flow.newtonian().orElseGet(() -> ClearLiquid.of(slurry.liquid(), mean(), velocityMps));
+  }
+
+  private Estimate headLoss(HeadLossModel model) {
+    Estimate estimate = model.gradient(slurry, mean(), velocityMps);
+    double excess = estimate.value() - newtonian().gradient();
+    return new Estimate(flow.gradient() + excess, estimate.excesses());
+  }
+
+  /**
+   * What carries the sand. Eddies die first and sand drops first in the largest bore that the
+   * standard allows; but the narrower the bore, the thinner the plug, so the yield stress must do
+   * its work in the mean bore too.
+   */
+  private SandCarriage carriage(double depositionVelocityMps) {
+    SandCarriage carried = carriage(largest(), depositionVelocityMps);
+    if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
+      carried = carriage(mean(), depositionVelocityMps);
+    }
+    return yieldExtrapolated() ? carried.withoutYieldStress() : carried;
+  }
+
+  private SandCarriage carriage(Bore bore, double depositionVelocityMps) {
+    NonNewtonianFriction liquid = filled.liquid(bore);
+    double velocity = bore.velocityMps(flowM3ps);
+    boolean turbulent = velocity >= liquid.turbulentAboveMps();
+    double floor = turbulent ? 0 : lineFloorShare.getAsDouble();
+    double sinking = 0;
+    if (!turbulent && angleRad() > 0) {
+      sinking =
+          Math.sin(angleRad())
+              * LaminarTransport.shearedFallMps(
+                  filled.coarsestHeld(),
+                  filled.mixture().coarseFraction(),
+                  filled.mixture().liquidDensityKgM3(),
+                  LaminarPipeFlow.at(rheology(), bore.diameterM(), velocity),
+                  SettlingVelocities.DEFAULT,
+                  HinderedSettlings.DEFAULT);
+    }
+    return SandCarriage.judge(
+        liquid,
+        velocity,
+        filled.coarsestHeld(),
+        floor,
+        bed(bore, floor, angleRad()),
+        sinking,
+        depositionVelocityMps,
+        filled.toleratedShare());
+  }
+
+  /** Judgement on deposition, empty without sand. */
+  public Optional<DepositionJudgement> deposition() {
+    if (deposition == null) {
+      deposition =
+          hasSand() ? Optional.of(filled.judge(slurry, leastVelocityMps)) : Optional.empty();
+    }
+    return deposition;
+  }
+
+  /** What sand the deposition is judged for. */
+  SandLoad load() {
+    return filled.load(slurry);
+  }
+
+  /** What carries the sand, empty without sand. */
+  public Optional<SandCarriage> carriage() {
+    if (carriage == null) {
+      carriage = deposition().map(judged -> carriage(judged.limitMps()));
+    }
+    return carriage;
+  }
+
+  /** Gradient by each model of the bracket, the default first. */
+  List<ModelValue> headLosses() {
+    if (headLosses == null) {
+      headLosses =
+          HeadLosses.bracket().stream()
+              .map(model -> new ModelValue(model, headLoss(model)))
+              .toList();
+    }
+    return headLosses;
+  }
+
+  public RunSpec run() {
+    return filled.pipe().spec();
+  }
+
+  /** Volume fraction of all sand. */
+  double sandFraction() {
+    return filled.mixture().sandFraction();
+  }
+
+  /** The mean bore, which friction follows. */
+  public Bore mean() {
+    return filled.pipe().mean();
+  }
+
+  /** The largest bore, which deposition is judged by. */
+  public Bore largest() {
+    return filled.pipe().largest();
+  }
+
+  /** Slope in the direction of flow, upward positive [rad]. */
+  public double angleRad() {
+    return filled.pipe().angleRad();
+  }
+
+  public double riseM() {
+    return filled.pipe().riseM();
+  }
+
+  /** Velocity in the mean bore [m/s]. */
+  public double velocityMps() {
+    return velocityMps;
+  }
+
+  /** Velocity in the largest bore [m/s]. */
+  public double leastVelocityMps() {
+    return leastVelocityMps;
+  }
+
+  /** What the fines multiply every stress of the carrier by. */
+  double relativeViscosity() {
+    return filled.mixture().relativeViscosity();
+  }
+
+  /** Carrier with its fines. */
+  public Rheology rheology() {
+    return filled.mixture().rheology();
+  }
+
+  /** Shear rate at the wall, at which the viscosity was read [1/s]. */
+  public double wallShearRatePs() {
+    return flow.wallShearRatePs();
+  }
+
+  /** What the correlations see: the viscosity at the wall. */
+  public Slurry slurry() {
+    return slurry;
+  }
+
+  /** How the carrier flows in the largest bore, where eddies die first. */
+  public Regime regime() {
+    return regime;
+  }
+
+  /** Reynolds number, of Metzner and Reed for a carrier that is not Newtonian. */
+  double reynolds() {
+    return flow.reynolds();
+  }
+
+  /** Metres of carrier lost per metre of pipe without sand. */
+  public double liquidGradient() {
+    return flow.gradient();
+  }
+
+  /** Where that comes from. */
+  String frictionModel() {
+    return flow.model();
+  }
+
+  /** Gradient used, without the slope, metres of carrier per metre. */
+  double slurryGradient() {
+    return friction().slurryGradient();
+  }
+
+  /** Gradient of the run, slope considered, metres of carrier per metre. */
+  double frictionGradient() {
+    return friction().gradient();
+  }
+
+  /** Pressure lost by friction [Pa]. */
+  public double frictionPa() {
+    return friction().pa();
+  }
+
+  /** Sum of the loss coefficients of all fittings. */
+  public double fittingCoefficient() {
+    return friction().fittingCoefficient();
+  }
+
+  /** Pressure lost in fittings [Pa]. */
+  double fittingsPa() {
+    return friction().fittingsPa();
+  }
+
+  /** Density of the mixture [kg/m3]. */
+  double mixtureDensityKgM3() {
+    return filled.mixture().densityKgM3();
+  }
+
+  /** Whether its yield stress lies far below all that was measured. */
+  boolean yieldExtrapolated() {
+    return filled.materials().yieldExtrapolated();
+  }
+
+  /**
+   * What a pipe packed with sand that slides as a plug asks beyond its carrier, 2 μs (s − 1) Cb
+   * (Wilson 1970, as in {@link SlidingBed}): no bed asks for more, while the models of moving sand
+   * grow without limit towards zero velocity.
+   */
+  private static double packedExcess(Slurry slurry) {
+    return 2
+        * SlidingBed.FRICTION
+        * (slurry.densityRatio() - 1)
+        * Proportions.PACKED_VOLUME_FRACTION;
+  }
+
+  public double velocityHeadM() {
+    return velocityMps * velocityMps / (2 * Physics.GRAVITY);
+  }
+
+  /** Head lost along the run, in metres of mixture. */
+  public double lossM() {
+    return (friction().pa() + friction().fittingsPa()) / (mixtureDensityKgM3() * Physics.GRAVITY);
+  }
+
+  /** Velocity over that which passes; the greatest number without sand. */
+  public double margin() {
+    return deposition().map(d -> leastVelocityMps / d.velocityToPassMps()).orElse(Double.MAX_VALUE);
+  }
+
+  boolean isNewtonian() {
+    return rheology() instanceof Newtonian;
+  }
+
+  boolean overBed() {
+    return severity() == Severity.FAIL
+        || regime != Regime.LAMINAR
+            && deposition().map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false);
+  }
+
+  /**
+   * Whether the sand of this run moves as a sliding bed, which the pump must be able to restart.
+   */
+  public boolean bedMoves() {
+    return regime != Regime.TURBULENT
+        && carriage().map(c -> c.support() == Support.SLIDING_BED).orElse(false);
+  }
+
+  /**
+   * How the run stands as far as sand goes. In turbulent flow the deposition velocity judges, in
+   * laminar flow what {@link SandCarriage} finds. In between neither can be counted on: that is a
+   * caution, and a failure only where both would fail.
+   */
+  public Severity severity() {
+    if (deposition().isEmpty()) {
+      return Severity.PASS;
+    }
+    Outcome outcome = deposition().get().outcome();
+    return switch (regime) {
+      case TURBULENT ->
+          outcome == Outcome.BELOW_LIMIT
+              ? Severity.FAIL
+              : outcome == Outcome.CLEAR ? Severity.PASS : Severity.CAUTION;
+      case TRANSITIONAL ->
+          outcome == Outcome.BELOW_LIMIT && deposits() ? Severity.FAIL : Severity.CAUTION;
+      case LAMINAR ->
+          carriage().orElseThrow().support() == Support.CARRIED_BY_YIELD_STRESS
+              ? Severity.PASS
+              : deposits() ? Severity.FAIL : Severity.CAUTION;
+    };
+  }
+
+  private boolean deposits() {
+    return carriage().orElseThrow().support() == Support.LAMINAR_AND_DEPOSITING;
+  }
+
+  /** The deposition limit; empty without sand or turbulence, for which alone it holds [m/s]. */
+  public OptionalDouble limitMps() {
+    return turbulent(DepositionJudgement::limitMps);
+  }
+
+  /** The velocity to pass, which holds where the deposition limit does [m/s]. */
+  public OptionalDouble toPassMps() {
+    return turbulent(DepositionJudgement::velocityToPassMps);
+  }
+
+  private OptionalDouble turbulent(ToDoubleFunction<DepositionJudgement> velocity) {
+    return deposition().isPresent() && regime == Regime.TURBULENT
+        ? OptionalDouble.of(velocity.applyAsDouble(deposition().get()))
+        : OptionalDouble.empty();
+  }
+}

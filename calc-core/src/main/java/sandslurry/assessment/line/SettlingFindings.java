@@ -1,0 +1,407 @@
+package sandslurry.assessment.line;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import sandslurry.assessment.line.LineEvaluation.State;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.correlation.Bound;
+import sandslurry.design.Design;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Severity;
+import sandslurry.numeric.Roots;
+import sandslurry.numeric.UnsolvedException;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/**
+ * Whether sand settles in the runs of a line: one finding a run, of its worst flow rate and
+ * temperature.
+ */
+final class SettlingFindings extends FindingWriter {
+  /** Temperatures between which liquids on farms lie (common practice, no source) [degC]. */
+  private static final double COLD_C = 2;
+
+  private static final double WARM_C = 30;
+
+  private final Design design;
+  private final Materials materials;
+  private final LineModel model;
+  private final List<State> states;
+  private final boolean whole;
+
+  /** The line at the flow rates judged, with the liquid at another temperature. */
+  private record Warmth(double temperatureK, LineModel model, List<State> states) {}
+
+  SettlingFindings(
+      Design design, Materials materials, LineModel model, List<State> states, boolean whole) {
+    super(design.units());
+    this.design = design;
+    this.materials = materials;
+    this.model = model;
+    this.states = states;
+    this.whole = whole;
+  }
+
+  List<Finding> all() {
+    List<Warmth> asked = new ArrayList<>();
+    asked.add(new Warmth(materials.carrier().temperatureK(), model, states));
+    List<Double> range = materials.temperatureRangeK();
+    range.forEach(temperature -> asked.add(at(temperature)));
+    List<Warmth> around =
+        whole && range.isEmpty() ? List.of(at(kelvin(COLD_C)), at(kelvin(WARM_C))) : List.of();
+    for (int i = 0; i < model.route().runs().size(); i++) {
+      run(i, asked, around);
+    }
+    return findings;
+  }
+
+  private static double kelvin(double celsius) {
+    return Measure.TEMPERATURE.si(Measure.TEMPERATURE.of(celsius, "degC"));
+  }
+
+  private Warmth at(double temperatureK) {
+    Materials there = materials.at(temperatureK);
+    LineModel line = new LineModel(design, there);
+    List<State> same = new ArrayList<>();
+    for (State state : states) {
+      same.add(
+          new State(
+              state.flowCase(),
+              state.flowM3ps(),
+              state.sandFraction(),
+              line.runs(state.flowM3ps(), state.sandFraction())));
+    }
+    return new Warmth(temperatureK, line, same);
+  }
+
+  /** The case in which a run stands worst; of equals, the one with the least margin. */
+  private static State worst(List<State> states, int run) {
+    return states.stream()
+        .max(
+            Comparator.comparing((State s) -> s.runs().get(run).severity())
+                .thenComparingDouble(s -> -s.runs().get(run).margin()))
+        .orElseThrow();
+  }
+
+  private static RunPoint worstPoint(Warmth warmth, int run) {
+    return worst(warmth.states(), run).runs().get(run);
+  }
+
+  private void run(int index, List<Warmth> asked, List<Warmth> around) {
+    Warmth warmth =
+        asked.stream()
+            .max(
+                Comparator.comparing((Warmth w) -> worstPoint(w, index).severity())
+                    .thenComparingDouble(w -> -worstPoint(w, index).margin()))
+            .orElseThrow();
+    State state = worst(warmth.states(), index);
+    RunPoint point = state.runs().get(index);
+    String name = point.run().name();
+    if (point.deposition().isEmpty()) {
+      add(
+          Severity.PASS,
+          Topic.PLUGGING,
+          name,
+          "There is no sand to settle.",
+          "The mixture holds no grains coarser than "
+              + show(Kind.GRAIN, sandslurry.material.sand.Gradation.FINES_BOUNDARY_M)
+              + ".",
+          "");
+      return;
+    }
+    DepositionJudgement judged = point.deposition().get();
+    String at =
+        "At the "
+            + state.flowCase().words()
+            + " flow rate of "
+            + show(Kind.FLOW, state.flowM3ps())
+            + (asked.size() > 1
+                ? ", with the liquid at " + show(Kind.TEMPERATURE, warmth.temperatureK()) + ","
+                : "")
+            + " the velocity is "
+            + show(Kind.VELOCITY, point.leastVelocityMps());
+    if (point.regime() != Regime.TURBULENT) {
+      notTurbulent(index, state, warmth.model(), at, limit(judged));
+      return;
+    }
+    String numbers =
+        at
+            + "; "
+            + limit(judged)
+            + ", required "
+            + show(Kind.VELOCITY, judged.requiredMps())
+            + "."
+            + outside(judged)
+            + slug(judged);
+    switch (judged.outcome()) {
+      case BELOW_LIMIT ->
+          add(
+              point.severity(),
+              Topic.PLUGGING,
+              name,
+              judged.lifting()
+                  ? "Coarse sand is not lifted in this rising pipe: the liquid does not outrun it."
+                  : "Sand settles in this run: the velocity is below the deposition velocity.",
+              numbers,
+              cure(index, state));
+      case WITHIN_MARGIN ->
+          add(
+              Severity.CAUTION,
+              Topic.PLUGGING,
+              name,
+              "The velocity is above the deposition velocity, but by less than the margin.",
+              numbers,
+              cure(index, state));
+      case MODELS_DISAGREE ->
+          add(
+              Severity.CAUTION,
+              Topic.PLUGGING,
+              name,
+              "A correlation that is set to count requires more velocity than there is.",
+              numbers
+                  + judged
+                      .largestCounted()
+                      .map(
+                          entry ->
+                              " "
+                                  + entry.model().name()
+                                  + " requires "
+                                  + show(Kind.VELOCITY, judged.velocityToPassMps())
+                                  + ".")
+                      .orElse(""),
+              cure(index, state));
+      default -> clear(index, state, numbers, around);
+    }
+  }
+
+  /** The velocity is enough; whether it is so when the liquid is colder or warmer is said too. */
+  private void clear(int index, State state, String numbers, List<Warmth> around) {
+    Optional<Warmth> worse =
+        around.stream()
+            .filter(w -> worstPoint(w, index).severity() != Severity.PASS)
+            .max(Comparator.comparing(w -> worstPoint(w, index).severity()));
+    String moves =
+        around.size() < 2
+            ? ""
+            : " From "
+                + show(Kind.TEMPERATURE, kelvin(COLD_C))
+                + " to "
+                + show(Kind.TEMPERATURE, kelvin(WARM_C))
+                + " the required velocity goes from "
+                + required(around.get(0), index)
+                + " to "
+                + required(around.get(1), index)
+                + ".";
+    add(
+        worse.isPresent() ? Severity.CAUTION : Severity.PASS,
+        Topic.PLUGGING,
+        state.runs().get(index).run().name(),
+        worse.isPresent()
+            ? "Sand stays in motion at the temperature given, but not surely at another."
+            : "Sand stays in motion at every flow rate judged.",
+        numbers
+            + moves
+            + worse
+                .map(
+                    w ->
+                        " At "
+                            + show(Kind.TEMPERATURE, w.temperatureK())
+                            + " the verdict on this run is "
+                            + worstPoint(w, index).severity()
+                            + ".")
+                .orElse(""),
+        worse.isPresent()
+            ? "Give the coldest and the warmest temperature of the liquid, or run faster."
+            : "");
+  }
+
+  private String required(Warmth warmth, int index) {
+    RunPoint point = worstPoint(warmth, index);
+    return point.regime() == Regime.TURBULENT
+        ? show(Kind.VELOCITY, point.deposition().orElseThrow().requiredMps())
+        : "none, as the flow is " + point.regime().words();
+  }
+
+  private String limit(DepositionJudgement judged) {
+    return judged.lifting()
+        ? "the coarse grains fall at " + show(Kind.VELOCITY, judged.riserMps()) + " along the pipe"
+        : "the deposition velocity is "
+            + show(Kind.VELOCITY, judged.limitMps())
+            + " ("
+            + judged.limiting().model().name()
+            + ", grains of "
+            + show(Kind.GRAIN, judged.limiting().sizeM())
+            + ", "
+            + show(Kind.PERCENT, judged.highestFraction())
+            + " sand at the most)";
+  }
+
+  /** What lies outside the range of the formula that sets the limit, and what it costs. */
+  private String outside(DepositionJudgement judged) {
+    List<Bound.Excess> excesses = judged.limiting().estimate().excesses();
+    if (judged.lifting() || excesses.isEmpty()) {
+      return "";
+    }
+    return " Outside its published range: "
+        + excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining(", "))
+        + (judged.widening() > 0
+            ? "; the margin is "
+                + show(Kind.PERCENT, judged.widening())
+                + " wider for thick liquid or a wide bore"
+            : "")
+        + ".";
+  }
+
+  private String slug(DepositionJudgement judged) {
+    return !judged.lifting() && judged.slugSettles()
+        ? " A slug of sand settles below " + show(Kind.VELOCITY, judged.slugMps()) + "."
+        : "";
+  }
+
+  /** Laminar and transitional flow: eddies do not carry the sand, so something else must. */
+  private void notTurbulent(int index, State state, LineModel line, String at, String limit) {
+    RunPoint point = state.runs().get(index);
+    SandCarriage carriage = point.carriage().orElseThrow();
+    StringBuilder why = new StringBuilder(at).append(". ");
+    why.append(String.join(" ", carriage.reasons(units)));
+    if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
+      why.append(" For turbulent flow ").append(limit).append('.');
+    }
+    if (point.yieldExtrapolated()) {
+      why.append(" The least stress measured is more than twice the fitted yield stress, which")
+          .append(" therefore is not counted on: take readings at lower shear rates.");
+    }
+    add(
+        point.severity(),
+        Topic.PLUGGING,
+        point.run().name(),
+        withoutEddies(point, carriage),
+        why.toString(),
+        point.severity() == Severity.PASS ? "" : notTurbulentCure(index, line, carriage));
+  }
+
+  private static String withoutEddies(RunPoint point, SandCarriage carriage) {
+    if (point.regime() == Regime.TRANSITIONAL) {
+      return point.severity() == Severity.FAIL
+          ? "Neither laminar nor turbulent, and sand settles in either: it gathers on the floor."
+          : "Neither surely laminar nor surely turbulent: turbulence cannot be counted on.";
+    }
+    return switch (carriage.support()) {
+      case CARRIED_BY_YIELD_STRESS ->
+          carriage.outsidePlugShare() <= carriage.toleratedShare()
+              ? "Carried by the yield stress: the liquid moves as a plug that holds the sand."
+              : "Carried by the yield stress: a plug holds the sand where nothing is sheared, and"
+                  + " beside it the sand sinks too slowly to reach the floor in this length.";
+      case SLIDING_BED ->
+          "Moves as a sliding bed: sand sinks to the floor, and the pressure slides it along.";
+      case SLOW_TO_SETTLE ->
+          "Laminar and slow to settle: little of the sand reaches the floor before the outlet.";
+      default ->
+          carriage.riseDemand() >= 1
+              ? "Sand gathers at the foot: the coarsest grains sink as fast as this run rises."
+              : "Laminar and depositing: no eddies lift the sand, and it gathers on the floor.";
+    };
+  }
+
+  private String notTurbulentCure(int index, LineModel line, SandCarriage carriage) {
+    RunSpec run = model.route().runs().get(index);
+    OptionalDouble flow = line.leastSafeFlowM3ps(run);
+    String turbulent =
+        flow.isPresent()
+            ? "Run at "
+                + show(Kind.FLOW, flow.getAsDouble())
+                + " or more, where the flow is turbulent and above the limit with margin"
+            : "No flow of this liquid in this pipe is turbulent and fast enough";
+    String dilution =
+        materials.carrier().totalSolids().orElse(0) > 0
+            ? design.dilution().isPresent()
+                ? ", or dilute as far as the dilution curve shows"
+                : ", or dilute (a \"dilution\" in the design shows how far)"
+            : "";
+    String thick =
+        carriage.support() == SandCarriage.Support.SLIDING_BED
+            ? ". As it is, keep water out, never run below this flow, and flush before every stop:"
+                + " a bed that once stands must be started by the pump"
+            : carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE
+                ? ". As it is, keep water out and flush the floor clean after every run"
+                : carriage.velocityMps() < carriage.laminarBelowMps()
+                    ? ", or keep water out: in a thicker liquid, a shorter line or a narrower pipe"
+                        + " the pressure gradient slides the bed along"
+                    : "";
+    return turbulent + dilution + thick + ".";
+  }
+
+  /** The flow, and the pipe, that would pass. */
+  private String cure(int index, State state) {
+    RunSpec run = model.route().runs().get(index);
+    RunPoint point = state.runs().get(index);
+    OptionalDouble flow = model.leastSafeFlowM3ps(run);
+    StringBuilder text = new StringBuilder();
+    if (flow.isPresent()) {
+      text.append("Never run below ").append(show(Kind.FLOW, flow.getAsDouble()));
+    } else {
+      text.append("No flow through this pipe is enough");
+    }
+    if (run.pipe().isPresent()) {
+      text.append(smallerPipe(run, run.pipe().get(), state));
+    } else {
+      text.append(smallerBore(point, state));
+    }
+    return text.append('.').toString();
+  }
+
+  private String smallerPipe(RunSpec run, StandardPipe pipe, State state) {
+    List<StandardPipe> family = PipeCatalogue.sameSystemAndClass(pipe);
+    for (int i = family.size() - 1; i >= 0; i--) {
+      StandardPipe other = family.get(i);
+      if (other.largestBoreM() < pipe.largestBoreM()) {
+        RunPoint point = model.run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
+        if (point.severity() == Severity.PASS) {
+          return "; or fit "
+              + other.words()
+              + ", which passes at this flow with "
+              + show(Kind.VELOCITY, point.leastVelocityMps())
+              + " against "
+              + show(Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
+              + " ("
+              + "its head loss is higher: check the pump, and the flow at its new duty)";
+        }
+      }
+    }
+    return "; no smaller size of " + pipe.words() + " passes at this flow either";
+  }
+
+  private String smallerBore(RunPoint point, State state) {
+    double bore = point.largest().diameterM();
+    try {
+      double enough =
+          Roots.between(
+              "bore that passes",
+              d -> {
+                RunPoint trial =
+                    model.run(point.run().inBore(d), state.flowM3ps(), state.sandFraction());
+                return trial.leastVelocityMps()
+                    - trial.deposition().orElseThrow().velocityToPassMps();
+              },
+              bore / 5,
+              bore);
+      return "; or take a bore of "
+          + show(Kind.BORE, enough)
+          + " or less, which is fast enough at this flow";
+    } catch (UnsolvedException none) {
+      return "";
+    }
+  }
+}

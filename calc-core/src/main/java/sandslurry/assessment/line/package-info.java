@@ -1,0 +1,2 @@
+/** The line at the flow rates judged: settling, head, pressure, dilution. */
+package sandslurry.assessment.line;

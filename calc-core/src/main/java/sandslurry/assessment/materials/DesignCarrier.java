@@ -1,0 +1,140 @@
+package sandslurry.assessment.materials;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.material.CarrierSpec.ManureSpec;
+import sandslurry.design.material.CarrierSpec.MeasuredSpec;
+import sandslurry.design.material.CarrierSpec.ReadingsSpec;
+import sandslurry.design.material.CarrierSpec.RheologySpec;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carrier.Scatter;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.liquid.RheogramFit;
+import sandslurry.units.Measure;
+
+/** The liquid that a design describes. */
+public final class DesignCarrier {
+  private DesignCarrier() {}
+
+  public static Carrier of(CarrierSpec spec) {
+    double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
+    if (spec instanceof ManureSpec manure) {
+      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+    }
+    if (spec instanceof MeasuredSpec measured) {
+      return Carriers.measured(
+          "liquid with measured density and viscosity",
+          temperatureK,
+          Measure.DENSITY.si(measured.density()),
+          Measure.VISCOSITY.si(measured.viscosity()));
+    }
+    if (spec instanceof RheologySpec rheology) {
+      return Carriers.measured(
+          "liquid with a known rheology",
+          temperatureK,
+          Measure.DENSITY.si(rheology.density()),
+          rheology.rheology(),
+          solids(rheology.totalSolids()),
+          Optional.empty(),
+          List.of());
+    }
+    if (spec instanceof ReadingsSpec readings) {
+      RheogramFit fit = fit(readings);
+      return of(readings, fit, chosen(readings, fit));
+    }
+    return Carriers.water(temperatureK);
+  }
+
+  /**
+   * The same liquid at another temperature. A measured viscosity is taken to change as that of
+   * water does (common practice, no source).
+   */
+  static Carrier at(CarrierSpec spec, Carrier carrier, double temperatureK) {
+    if (spec instanceof ManureSpec manure) {
+      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+    }
+    if (spec instanceof CarrierSpec.WaterSpec) {
+      return Carriers.water(temperatureK);
+    }
+    return carrier.of(
+        carrier
+            .rheology()
+            .thickened(
+                Carriers.water(temperatureK).liquidAt(1).viscosityPaS()
+                    / Carriers.water(carrier.temperatureK()).liquidAt(1).viscosityPaS()));
+  }
+
+  private static Carrier of(ReadingsSpec readings, RheogramFit fit, RheogramFit.Candidate law) {
+    List<String> notes = new ArrayList<>(fit.warnings());
+    readings
+        .law()
+        .filter(asked -> !asked.equals(law.model()))
+        .ifPresent(
+            asked ->
+                notes.add(
+                    "The "
+                        + asked
+                        + " law asked for does not fit the readings, or fits them worse than the "
+                        + law.model()
+                        + " law, which is taken."));
+    return Carriers.measured(
+        "liquid fitted to " + fit.readings().size() + " viscometer readings",
+        Measure.TEMPERATURE.si(readings.temperature()),
+        Measure.DENSITY.si(readings.density()),
+        law.rheology().orElseThrow(),
+        solids(readings.totalSolids()),
+        Optional.of(fit.shearRates()),
+        fit.scatter(law),
+        notes);
+  }
+
+  /** The carrier by every law that fits the readings as well as the one chosen, or better. */
+  public static Map<String, Carrier> others(ReadingsSpec readings) {
+    RheogramFit fit = fit(readings);
+    RheogramFit.Candidate chosen = chosen(readings, fit);
+    Map<String, Carrier> others = new LinkedHashMap<>();
+    for (RheogramFit.Candidate law : fit.equallyGood()) {
+      if (law != chosen) {
+        others.put(law.model(), of(readings, fit, law));
+      }
+    }
+    return others;
+  }
+
+  /**
+   * The scatter that judges: that of the liquid, or of readings that of the law which fits best,
+   * whichever law was asked for.
+   */
+  public static Scatter scatter(CarrierSpec spec, Carrier carrier) {
+    if (spec instanceof ReadingsSpec readings) {
+      RheogramFit fit = fit(readings);
+      return fit.scatter(fit.best());
+    }
+    return carrier.scatter();
+  }
+
+  public static RheogramFit fit(ReadingsSpec readings) {
+    return RheogramFit.of(readings.readings(), readings.weighting());
+  }
+
+  /** The model asked for when it fits about as well as any, else the one the readings speak for. */
+  static RheogramFit.Candidate chosen(ReadingsSpec readings, RheogramFit fit) {
+    return fit.candidates().stream()
+        .filter(c -> readings.law().isPresent() && c.model().equals(readings.law().get()))
+        .filter(fit.equallyGood()::contains)
+        .findFirst()
+        .orElse(fit.best());
+  }
+
+  private static OptionalDouble solids(
+      Optional<javax.measure.Quantity<javax.measure.quantity.Dimensionless>> solids) {
+    return solids.isPresent()
+        ? OptionalDouble.of(Measure.FRACTION.si(solids.get()))
+        : OptionalDouble.empty();
+  }
+}

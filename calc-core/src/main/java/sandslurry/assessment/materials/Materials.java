@@ -1,0 +1,234 @@
+package sandslurry.assessment.materials;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import sandslurry.design.Design;
+import sandslurry.design.material.MixtureSpec;
+import sandslurry.material.Proportions;
+import sandslurry.material.Slurry;
+import sandslurry.material.Vehicle;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.Grain;
+import sandslurry.transport.bed.LaminarTransport;
+import sandslurry.transport.deposition.SandLoad;
+import sandslurry.units.Measure;
+
+/**
+ * The liquid and the sand of a design in plain SI, and the slurry that they make at a flow.
+ *
+ * @param carrier the liquid without sand
+ * @param gradation the whole sand
+ * @param coarse the sand without its fines, which belong to the liquid
+ * @param sizes the sizes for which its deposition is judged
+ * @param finesShare mass of fines over mass of sand
+ * @param sandDensityKgM3 density of the mineral [kg/m3]
+ * @param fixedFraction volume fraction of sand when it is not that of the design's mixture
+ * @param fixedHighest the highest volume fraction of sand when it is not that of the design
+ * @param design the design, for shape and mixture
+ */
+public record Materials(
+    Carrier carrier,
+    Gradation gradation,
+    Gradation coarse,
+    SandLoad.Sizes sizes,
+    double finesShare,
+    double sandDensityKgM3,
+    OptionalDouble fixedFraction,
+    OptionalDouble fixedHighest,
+    Design design) {
+
+  public static Materials of(Design design) {
+    Gradation gradation = design.sand().gradation();
+    Gradation coarse = gradation.coarserThan(Gradation.FINES_BOUNDARY_M);
+    return new Materials(
+        DesignCarrier.of(design.carrier()),
+        gradation,
+        coarse,
+        SandLoad.Sizes.of(coarse),
+        gradation.fractionPassing(Gradation.FINES_BOUNDARY_M),
+        Measure.DENSITY.si(design.sand().density()),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        design);
+  }
+
+  /** The same sand with the liquid at another temperature. */
+  public Materials at(double temperatureK) {
+    return in(DesignCarrier.at(design.carrier(), carrier, temperatureK));
+  }
+
+  /** The extremes of the temperature that were told, beside that of the carrier [K]. */
+  public List<Double> temperatureRangeK() {
+    return design.flow().stream()
+        .flatMap(rates -> Stream.of(rates.extremes().coldest(), rates.extremes().warmest()))
+        .flatMap(Optional::stream)
+        .map(Measure.TEMPERATURE::si)
+        .toList();
+  }
+
+  /** The same sand in another carrier. */
+  public Materials in(Carrier other) {
+    return new Materials(
+        other,
+        gradation,
+        coarse,
+        sizes,
+        finesShare,
+        sandDensityKgM3,
+        fixedFraction,
+        fixedHighest,
+        design);
+  }
+
+  /** The same sand in another carrier, at volume fractions that no longer depend on the flow. */
+  public Materials diluted(Carrier thinner, double sandFraction, double highestFraction) {
+    return new Materials(
+        thinner,
+        gradation,
+        coarse,
+        sizes,
+        finesShare,
+        sandDensityKgM3,
+        OptionalDouble.of(sandFraction),
+        OptionalDouble.of(highestFraction),
+        design);
+  }
+
+  /**
+   * More sand by volume than this is no slurry any more: the correlations end at 40 % or before,
+   * and sand lies packed at 60 %.
+   */
+  public static final double THICKEST = 0.40;
+
+  /**
+   * A line that is said to carry so much sand carries so many times as much at its sandiest moment:
+   * stirring, the first of a pit, a pen scraped at once (common practice, no source).
+   */
+  static final double PEAK = 1.5;
+
+  /** At so much sand by volume, or before, every deposition velocity is at its greatest. */
+  private static final double BED_FRACTION = 0.30;
+
+  private static final double MOST_NOT_HELD = 0.01;
+
+  /**
+   * A yield stress counts as seen when the least stress measured is at most so many times as large:
+   * a choice of this calculator, no source.
+   */
+  private static final double YIELD_SEEN = 2;
+
+  /**
+   * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number,
+   * and of light sand by mass more than flows.
+   */
+  public double sandFraction(double flowM3ps) {
+    if (fixedFraction.isPresent()) {
+      return fixedFraction.getAsDouble();
+    }
+    MixtureSpec mixture = design.mixture().orElseThrow();
+    if (mixture instanceof MixtureSpec.ByVolume volume) {
+      return Measure.FRACTION.si(volume.fraction());
+    }
+    if (mixture instanceof MixtureSpec.ByMass mass) {
+      double sand = Measure.FRACTION.si(mass.fraction()) / sandDensityKgM3;
+      double liquid = (1 - Measure.FRACTION.si(mass.fraction())) / carrier.densityKgM3();
+      return sand / (sand + liquid);
+    }
+    if (mixture instanceof MixtureSpec.ByRate byRate) {
+      return Measure.MASS_FLOW.si(byRate.rate()) / (sandDensityKgM3 * flowM3ps);
+    }
+    throw new IllegalStateException("a stream must have been looked up in the plant before");
+  }
+
+  /**
+   * The highest volume fraction of sand that comes along beside a usual one: as told, or so many
+   * times the usual one.
+   */
+  public double highestFraction(double usualFraction) {
+    if (fixedHighest.isPresent()) {
+      return Math.max(usualFraction, fixedHighest.getAsDouble());
+    }
+    double highest =
+        design
+            .flow()
+            .flatMap(rates -> rates.extremes().highestSand())
+            .map(Measure.FRACTION::si)
+            .orElse(PEAK * usualFraction);
+    return Math.max(usualFraction, Math.min(highest, THICKEST));
+  }
+
+  /** The same sand in water that carries off a bed of it, which may come at any concentration. */
+  public Materials inFlushWater(double sandFraction) {
+    return diluted(Carriers.water(carrier.temperatureK()), sandFraction, BED_FRACTION);
+  }
+
+  /** What a line must carry of a slurry. */
+  public SandLoad load(Slurry slurry, double usualFraction) {
+    double peak = usualFraction > 0 ? highestFraction(usualFraction) / usualFraction : 1;
+    return new SandLoad(slurry, Math.min(peak * slurry.volumeFraction(), THICKEST), sizes);
+  }
+
+  /** Says whether the sand of a flow of mixture leaves it a slurry. */
+  public boolean flows(double flowM3ps) {
+    return sandFraction(flowM3ps) <= THICKEST;
+  }
+
+  /** The carrier with its fines, at a shear rate. */
+  public Vehicle vehicle(double shearRatePs, double sandFraction) {
+    Liquid clear = carrier.liquidAt(shearRatePs);
+    return Vehicle.of(clear, sandDensityKgM3, sandFraction, finesShare);
+  }
+
+  /** The slurry that the transport correlations see, in the liquid given. */
+  public Slurry slurry(Liquid liquid, double coarseFraction) {
+    return new Slurry(
+        liquid,
+        sandDensityKgM3,
+        design.sand().shape(),
+        coarse.d50M(),
+        coarse.d85M(),
+        coarseFraction);
+  }
+
+  /**
+   * The coarsest grain that a yield stress must hold. What is coarser sinks through a plug however
+   * stiff it is to the rest, so no more may be left out than is tolerated on the floor, and never
+   * more than a hundredth: d85 would leave out fifteen.
+   */
+  public Grain coarsestHeld(double toleratedShare) {
+    return grain(coarse.sizePassingM(1 - Math.min(toleratedShare, MOST_NOT_HELD)));
+  }
+
+  /** The classes of the sand. */
+  public List<LaminarTransport.Part> parts() {
+    return coarse.classes().stream()
+        .map(c -> new LaminarTransport.Part(grain(c.meanM()), c.massFraction()))
+        .toList();
+  }
+
+  private Grain grain(double sizeM) {
+    return new Grain(sizeM, sandDensityKgM3, design.sand().shape());
+  }
+
+  /**
+   * Says whether a fitted yield stress lies far below all that was measured: then it is a trait of
+   * the curve and perhaps none of the liquid, and no sand may be hung on it.
+   */
+  public boolean yieldExtrapolated() {
+    double yield = carrier.rheology().yieldStressPa();
+    return yield > 0
+        && carrier
+            .shearRates()
+            .map(rates -> carrier.rheology().shearStressPa(rates.low()) > YIELD_SEEN * yield)
+            .orElse(false);
+  }
+
+  public double mixtureDensityKgM3(double sandFraction) {
+    return Proportions.mixtureDensityKgM3(sandFraction, carrier.densityKgM3(), sandDensityKgM3);
+  }
+}

@@ -1,0 +1,154 @@
+package sandslurry.assessment.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sandslurry.assessment.plant.PlantModel.Case;
+import sandslurry.design.Design;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.material.CarrierSpec.ManureSpec;
+import sandslurry.design.material.MixtureSpec;
+import sandslurry.design.material.Sand;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.SievePoint;
+import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.units.Measure;
+
+/**
+ * The stream of the plant that a line carries, as it is at one time of the day.
+ *
+ * @param when the time, in words that follow "as it is"
+ * @param lastsS how long it lasts in a day; 0 for a moment [s]
+ * @param stream what flows; empty when nobody knows
+ */
+public record CarriedStream(String when, double lastsS, Optional<Stream> stream) {
+  /** What passes the finest boundary lies between it and half of it, as in any sieve analysis. */
+  private static final double FINEST_M = Gradation.FINES_BOUNDARY_M / 2;
+
+  /**
+   * Looks the stream up in every mode at its steady state, with new sand and with the coarser sand
+   * that circulates at rest, and in the hour of the last day by schedule in which it holds most
+   * sand: a pit that is filled in batches sends more at times than in the mean.
+   *
+   * @param mixture the stream
+   * @param model the plant
+   * @param plant what came of it
+   */
+  public static List<CarriedStream> of(
+      MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
+    Optional<Case> coarser =
+        plant
+            .accounts()
+            .flatMap(PlantResult.Accounts::circulation)
+            .map(rest -> Case.BASE.bedded(rest.bedded()));
+    List<CarriedStream> all = new ArrayList<>();
+    for (PlantResult.ModeResult mode : plant.modes()) {
+      all.add(
+          new CarriedStream(
+              "in the mode \"" + mode.mode().name() + "\"",
+              mode.mode().toS() - mode.mode().fromS(),
+              mode.balance().map(b -> b.streams().get(mixture.stream()))));
+      coarser
+          .map(rest -> model.mode(mode.mode(), rest).steadyState())
+          .filter(SteadyBalance.class::isInstance)
+          .map(balance -> ((SteadyBalance) balance).streams().get(mixture.stream()))
+          .ifPresent(
+              stream ->
+                  all.add(
+                      new CarriedStream(
+                          "in the mode \""
+                              + mode.mode().name()
+                              + "\" with the sand that circulates at rest",
+                          0,
+                          Optional.of(stream))));
+    }
+    plant
+        .days()
+        .last()
+        .map(day -> day.sandiest().get(mixture.stream()))
+        .ifPresent(
+            stream ->
+                all.add(
+                    new CarriedStream(
+                        "when it holds most sand in the day by schedule", 0, Optional.of(stream))));
+    return all;
+  }
+
+  /** Mean flow while it lasts [m3/s]; 0 when nobody knows. */
+  public double flowM3ps() {
+    return stream.map(Stream::volumeM3ps).orElse(0.0);
+  }
+
+  /** Says whether the liquor is one whose flow curve is known. */
+  public boolean known() {
+    return stream.map(s -> solids(s) <= Carriers.HIGHEST_TOTAL_SOLIDS).orElse(false);
+  }
+
+  /**
+   * Solids of the liquor. Mineral fines come with the sand and thicken the liquor besides; without
+   * sand there is nothing that they could come with, and they count as solids.
+   */
+  public static double solids(Stream stream) {
+    return stream.sandKgps() > 0 ? stream.manureTotalSolids() : stream.totalSolids();
+  }
+
+  /**
+   * The design whose line carries this.
+   *
+   * @param design the design that names the stream
+   * @return the same with the liquor, sand and sizes of the stream; empty when nothing flows or the
+   *     liquor is not {@link #known}
+   */
+  public Optional<Design> in(Design design) {
+    if (!(flowM3ps() > 0) || !known()) {
+      return Optional.empty();
+    }
+    Stream flows = stream.orElseThrow();
+    Constituents constituents = flows.constituents();
+    double mineral = flows.sandKgps() + flows.kgps(Constituents.MINERAL_FINES);
+    double share =
+        flows.sandKgps() > 0 ? mineral / constituents.sandDensityKgM3() / flows.volumeM3ps() : 0;
+    String name = ((MixtureSpec.OfStream) design.mixture().orElseThrow()).stream();
+    return Optional.of(
+        design.carrying(
+            flows.sandKgps() > 0
+                ? new Sand(
+                    "sand of the stream \"" + name + "\", " + when,
+                    gradation(flows, mineral),
+                    design.sand().density(),
+                    design.sand().shape())
+                : design.sand(),
+            carrier(design, flows),
+            Measure.FRACTION.of(share)));
+  }
+
+  private static CarrierSpec carrier(Design design, Stream flows) {
+    double solids = solids(flows);
+    return solids > 0
+        ? new ManureSpec(design.carrier().temperature(), Measure.FRACTION.of(solids))
+        : design.carrier();
+  }
+
+  /** All mineral grains of the stream, its mineral fines among them. */
+  private static Gradation gradation(Stream flows, double mineralKgps) {
+    List<SievePoint> points = new ArrayList<>();
+    double passing = flows.kgps(Constituents.MINERAL_FINES) / mineralKgps;
+    points.add(new SievePoint(FINEST_M, 0));
+    double last = Gradation.FINES_BOUNDARY_M;
+    points.add(new SievePoint(last, passing));
+    for (SizeClass size : flows.sandClasses()) {
+      if (size.lowM() > last * (1 + 1e-9)) {
+        points.add(new SievePoint(size.lowM(), passing));
+      }
+      passing = Math.min(1, passing + size.massFraction() * flows.sandKgps() / mineralKgps);
+      last = size.highM();
+      points.add(new SievePoint(last, passing));
+    }
+    points.set(points.size() - 1, new SievePoint(last, 1));
+    return Gradation.of(points);
+  }
+}

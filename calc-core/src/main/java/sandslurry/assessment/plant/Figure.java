@@ -1,0 +1,32 @@
+package sandslurry.assessment.plant;
+
+import sandslurry.plant.Range;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * One number of a plant with its range.
+ *
+ * @param what what it is, in words
+ * @param kind how it is shown
+ * @param range its least, expected and greatest value in SI
+ */
+public record Figure(String what, Kind<?> kind, Range range) {
+  /**
+   * The number with its unit, and the range where there is one.
+   *
+   * @param units the units of the report
+   * @return for example {@code 12.1 % (10.2 to 14)}
+   */
+  public String shown(UnitSystem units) {
+    String base = units.show(kind, range.base());
+    return range.hasWidth()
+        ? base
+            + " ("
+            + units.number(kind, range.low())
+            + " to "
+            + units.number(kind, range.high())
+            + ")"
+        : base;
+  }
+}

@@ -1,0 +1,70 @@
+package sandslurry.assessment.plant;
+
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.assessment.plant.PlantModel.Case;
+import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.design.plant.PlantSpec.Use;
+import sandslurry.numeric.UnsolvedException;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.network.SteadyBalance;
+
+/**
+ * The sand that circulates put back through the units of a plant.
+ *
+ * <p>The plant is asked by the modes at rest. What the day by schedule makes of their flows, found
+ * with new sand, is taken to hold for the sand that circulates too ({@link PlantDay#byDay}).
+ *
+ * @param model the plant
+ * @param totals its streams put together
+ * @param day what its day makes of its modes
+ */
+public record PlantCirculation(PlantModel model, PlantTotals totals, PlantDay day) {
+  /** The sand at rest and where it goes. */
+  public record State(SandCirculation rest, SandAccount account) {}
+
+  /** The state at rest in a case, from its balances with new sand on. */
+  public Optional<State> rest(Case one, Map<ModeSpec, SteadyBalance> balances) {
+    Run run = new Run(one, balances);
+    try {
+      SandCirculation rest = SandCirculation.of(model.bedded(one), run::rebedded);
+      return Optional.of(
+          new State(rest, totals.account(rest.bedded(), run.streams(rest.bedded()))));
+    } catch (UnsolvedException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** One case; the balances of each bedding are looked for from those of the one before. */
+  private final class Run {
+    private final Case one;
+    private Map<ModeSpec, SteadyBalance> last;
+    private Stream lastBedded;
+
+    Run(Case one, Map<ModeSpec, SteadyBalance> balances) {
+      this.one = one;
+      this.last = balances;
+      this.lastBedded = model.bedded(one);
+    }
+
+    Map<String, Stream> streams(Stream bedded) {
+      if (!bedded.equals(lastBedded)) {
+        last =
+            PlantDay.atRest(model, one.bedded(bedded), last)
+                .orElseThrow(
+                    () ->
+                        new UnsolvedException("with the sand that circulates no mode is at rest"));
+        lastBedded = bedded;
+      }
+      return day.byDay(totals, PlantDay.weighted(model, last));
+    }
+
+    Stream rebedded(Stream bedded) {
+      return totals
+          .sum(streams(bedded), totals.products(Use.BEDDING))
+          .times(model.spec().rebeddedShare());
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package sandslurry.assessment.plant;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.assessment.plant.PlantModel.Case;
+import sandslurry.assessment.plant.PlantResult.Clogged;
+import sandslurry.assessment.plant.PlantResult.LiquorLimit;
+import sandslurry.design.plant.PlantSpec.PenSpec;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.Mode;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+
+/**
+ * Looks for a second steady state: the one that a plant comes to whose pits are full of thick
+ * liquor at first. Thick liquor settles less sand and is caught less, so that it may keep itself
+ * thick.
+ *
+ * @param model the plant
+ * @param totals its streams put together
+ */
+public record PlantClogging(PlantModel model, PlantTotals totals) {
+  /** Liquors that differ by less than this share of their solids are the same. */
+  private static final double SAME_LIQUOR = 0.03;
+
+  /** Recoveries that differ by less than this are the same. */
+  private static final double SAME_RECOVERY = 0.01;
+
+  private static final int HALVINGS = 7;
+
+  /** The second state of a mode, with what tips the plant into it. */
+  public Optional<Clogged> of(Mode mode, SteadyBalance thin) {
+    boolean pits = mode.network().units().stream().anyMatch(Pit.class::isInstance);
+    Stream thick = thick();
+    if (!pits || model.recycles().isEmpty() || !(thick.totalSolids() > 0)) {
+      return Optional.empty();
+    }
+    LiquorLimit one = totals.limit(thin.streams());
+    Optional<LiquorLimit> other = from(mode, thick, 1);
+    if (other.isEmpty() || same(one, other.get())) {
+      return Optional.empty();
+    }
+    double low = 0;
+    double high = 1;
+    for (int k = 0; k < HALVINGS; k++) {
+      double middle = (low + high) / 2;
+      boolean back = from(mode, thick, middle).map(end -> same(one, end)).orElse(false);
+      low = back ? middle : low;
+      high = back ? high : middle;
+    }
+    return Optional.of(
+        new Clogged(one, other.get(), thick.totalSolids(), high * thick.totalSolids()));
+  }
+
+  /** The manure of all pens as it is made, its sand left out. */
+  private Stream thick() {
+    Constituents constituents = model.constituents();
+    double[] flows = new double[constituents.count()];
+    for (PenSpec pen : model.spec().pens()) {
+      Stream manure = model.manure(pen, Case.BASE);
+      for (int i = 0; i < Constituents.SAND; i++) {
+        flows[i] += manure.kgps(i);
+      }
+    }
+    return Stream.of(constituents, flows);
+  }
+
+  /** What a mode comes to from pits whose liquor holds a share of the solids of thick liquor. */
+  private Optional<LiquorLimit> from(Mode mode, Stream thick, double share) {
+    double solids = share * thick.totalSolids();
+    double water = solids > 0 ? thick.solidsKgps() / solids - thick.massKgps() : 0;
+    Stream liquor =
+        solids > 0
+            ? thick.plus(model.constituents().water(Math.max(0, water)))
+            : model.constituents().water(1);
+    Map<String, Stream> filling = new LinkedHashMap<>();
+    for (Unit unit : mode.network().units()) {
+      if (unit instanceof Pit) {
+        filling.put(unit.name(), liquor);
+      }
+    }
+    return mode.network().solve(mode.feeds(), filling) instanceof SteadyBalance balance
+        ? Optional.of(totals.limit(balance.streams()))
+        : Optional.empty();
+  }
+
+  private static boolean same(LiquorLimit one, LiquorLimit other) {
+    return Math.abs(other.solved() - one.solved())
+            <= SAME_LIQUOR * Math.max(one.solved(), other.solved())
+        && Math.abs(other.sandCapture() - one.sandCapture()) <= SAME_RECOVERY;
+  }
+}

@@ -1,0 +1,680 @@
+package sandslurry.assessment.plant;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import sandslurry.design.Design;
+import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.design.plant.PlantSpec.PenSpec;
+import sandslurry.design.plant.PlantSpec.WaterSpec;
+import sandslurry.design.plant.UnitSpec;
+import sandslurry.design.plant.UnitSpec.BoxSpec;
+import sandslurry.design.plant.UnitSpec.CakeSpec;
+import sandslurry.design.plant.UnitSpec.CycloneSpec;
+import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
+import sandslurry.design.plant.UnitSpec.PitSpec;
+import sandslurry.design.plant.UnitSpec.SplitterSpec;
+import sandslurry.design.plant.UnitSpec.StorageSpec;
+import sandslurry.material.liquid.Water;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Range;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.Mode;
+import sandslurry.plant.network.Network;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.PitFloor;
+import sandslurry.plant.network.Split;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.pen.Pen;
+import sandslurry.plant.pen.PenLoad;
+import sandslurry.plant.schedule.Batches;
+import sandslurry.plant.unit.LiquorModel;
+import sandslurry.plant.unit.SeparatorUnit;
+import sandslurry.plant.unit.SeparatorUnit.Place;
+import sandslurry.plant.unit.SettlingFloor;
+import sandslurry.separation.OrganicMatter;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.cyclone.HydrocycloneModel;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.units.Measure;
+
+/** The plant of a design as networks of kernels, one for each mode. */
+public final class PlantModel {
+  /**
+   * Which ends of the inputs' ranges are taken.
+   *
+   * @param sand of the sand bedded
+   * @param reaching of the share of it that reaches the plant
+   * @param water of the water that reaches the manure
+   * @param manure of the manure
+   */
+  record Ends(
+      Function<Range, Double> sand,
+      Function<Range, Double> reaching,
+      Function<Range, Double> water,
+      Function<Range, Double> manure) {}
+
+  /**
+   * What is changed in the plant to see what it does.
+   *
+   * @param recycleFactor all recycle pumps over their flow
+   * @param extraWaterM3ps fresh water beside that of the mode [m3/s]
+   * @param areaFactor settling areas over theirs
+   * @param replacedM3ps recycled liquor that fresh water takes the place of [m3/s]
+   */
+  record Changes(
+      double recycleFactor, double extraWaterM3ps, double areaFactor, double replacedM3ps) {
+    static final Changes NONE = new Changes(1, 0, 1, 0);
+  }
+
+  /**
+   * A plant at the ends of its ranges, with a hope and a change.
+   *
+   * @param ends which ends of the inputs' ranges are taken
+   * @param cleanness end of what makes recovered sand clean: its low end is the dirty one
+   * @param outlook how hopeful the capture is
+   * @param changes what is changed
+   * @param bedding the gradation bedded; empty for that of the sand bought
+   * @param liquors how thick and warm the liquor is, and what model cuts by
+   */
+  public record Case(
+      Ends ends,
+      End cleanness,
+      Outlook outlook,
+      Changes changes,
+      Optional<Stream> bedding,
+      Liquors liquors) {
+    public static final Case BASE = of(Range::base, Range::base, Range::base, Range::base);
+
+    public static Case of(
+        Function<Range, Double> sand,
+        Function<Range, Double> reaching,
+        Function<Range, Double> water,
+        Function<Range, Double> manure) {
+      return new Case(
+          new Ends(sand, reaching, water, manure),
+          End.BASE,
+          Outlook.LIKELY,
+          Changes.NONE,
+          Optional.empty(),
+          Liquors.GIVEN);
+    }
+
+    public Case in(Liquors other) {
+      return new Case(ends, cleanness, outlook, changes, bedding, other);
+    }
+
+    public Case seen(Outlook other) {
+      return new Case(ends, cleanness, other, changes, bedding, liquors);
+    }
+
+    public Case clean(End end) {
+      return new Case(ends, end, outlook, changes, bedding, liquors);
+    }
+
+    Case changed(Changes other) {
+      return new Case(ends, cleanness, outlook, other, bedding, liquors);
+    }
+
+    public Case recycling(double factor) {
+      return changed(new Changes(factor, 0, 1, 0));
+    }
+
+    public Case withWater(double extraM3ps) {
+      return changed(new Changes(1, extraM3ps, 1, 0));
+    }
+
+    /** So much recycled liquor is let go, and as much fresh water takes its place. */
+    public Case replacing(double replacedM3ps) {
+      return changed(new Changes(1, 0, 1, replacedM3ps));
+    }
+
+    public Case withArea(double factor) {
+      return changed(new Changes(1, 0, factor, 0));
+    }
+
+    public Case bedded(Stream gradation) {
+      return new Case(ends, cleanness, outlook, changes, Optional.of(gradation), liquors);
+    }
+  }
+
+  /**
+   * How the liquor and the cyclones differ from what is expected.
+   *
+   * @param thickness what manure adds to the viscosity of water, over that of the table
+   * @param temperatureK temperature; empty for that of the design [K]
+   * @param cyclones the model of all cyclones; empty for the one that each has
+   */
+  public record Liquors(
+      double thickness, OptionalDouble temperatureK, Optional<HydrocycloneModel> cyclones) {
+    static final Liquors GIVEN = new Liquors(1, OptionalDouble.empty(), Optional.empty());
+
+    public static Liquors thick(double factor) {
+      return new Liquors(factor, OptionalDouble.empty(), Optional.empty());
+    }
+
+    public static Liquors at(double temperatureK) {
+      return new Liquors(1, OptionalDouble.of(temperatureK), Optional.empty());
+    }
+
+    public static Liquors cutting(HydrocycloneModel model) {
+      return new Liquors(1, OptionalDouble.empty(), Optional.of(model));
+    }
+  }
+
+  /** An end of a range, or its middle. */
+  public enum End {
+    LOW(Range::low),
+    BASE(Range::base),
+    HIGH(Range::high);
+
+    private final Function<Range, Double> of;
+
+    End(Function<Range, Double> of) {
+      this.of = of;
+    }
+
+    public double of(Range range) {
+      return of.apply(range);
+    }
+
+    End other() {
+      return this == LOW ? HIGH : this == HIGH ? LOW : BASE;
+    }
+  }
+
+  /** Where streams end. */
+  private record Sink(String name, List<String> inlets) implements Unit {
+    @Override
+    public List<String> outlets() {
+      return List.of();
+    }
+
+    @Override
+    public Split split(Stream feed) {
+      return new Split(new double[0][], List.of());
+    }
+  }
+
+  private final PlantSpec spec;
+  private final Constituents constituents;
+  private final LiquorModel liquor;
+  private final Set<String> recycles;
+  private final List<Double> seasonsK;
+
+  /** The balance of each mode as it is given: others are looked for from it. */
+  private final Map<String, SteadyBalance> known = new HashMap<>();
+
+  public PlantModel(Design design) {
+    this.spec = design.plant().orElseThrow();
+    double temperature = Measure.TEMPERATURE.si(design.carrier().temperature());
+    this.constituents =
+        Constituents.of(
+            design.sand().gradation(),
+            Water.densityKgM3(temperature),
+            Measure.DENSITY.si(design.sand().density()));
+    this.liquor = new LiquorModel(temperature, design.sand().shape(), spec.coatingFactor());
+    this.recycles = findRecycles();
+    this.seasonsK = spec.seasonsK().isEmpty() ? seasonsOfLine(design) : spec.seasonsK();
+  }
+
+  private static List<Double> seasonsOfLine(Design design) {
+    List<Double> seasons = new ArrayList<>();
+    design
+        .service()
+        .states()
+        .ifPresent(
+            states -> {
+              states.coldest().ifPresent(t -> seasons.add(Measure.TEMPERATURE.si(t)));
+              states.warmest().ifPresent(t -> seasons.add(Measure.TEMPERATURE.si(t)));
+            });
+    return seasons;
+  }
+
+  public PlantSpec spec() {
+    return spec;
+  }
+
+  public Constituents constituents() {
+    return constituents;
+  }
+
+  public LiquorModel liquor() {
+    return liquor;
+  }
+
+  /** How the liquor flows in a case. */
+  public LiquorModel liquor(Case one) {
+    Liquors liquors = one.liquors();
+    return new LiquorModel(
+        liquors.temperatureK().orElse(liquor.temperatureK()),
+        liquor.shape(),
+        liquor.settlingFactor(),
+        liquors.thickness());
+  }
+
+  /** The coldest and the warmest liquor, where they are given [K]. */
+  public List<Double> seasonsK() {
+    return seasonsK;
+  }
+
+  /** Pumped streams that come back to the pit that they leave. */
+  public Set<String> recycles() {
+    return recycles;
+  }
+
+  private Set<String> findRecycles() {
+    Set<String> found = new LinkedHashSet<>();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit) {
+        for (String stream : pit.pit().draws().keySet()) {
+          if (dilutes(stream) && reaches(stream, pit, new LinkedHashSet<>())) {
+            found.add(stream);
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** A recycle flows where manure flows in too, or before it. */
+  private boolean dilutes(String stream) {
+    Set<String> manure = new LinkedHashSet<>();
+    spec.pens().forEach(pen -> manure.add(pen.stream()));
+    return spec.units().stream()
+        .filter(unit -> unit.inlets().contains(stream))
+        .anyMatch(unit -> unit.inlets().stream().anyMatch(manure::contains));
+  }
+
+  private boolean reaches(String stream, UnitSpec goal, Set<String> seen) {
+    for (UnitSpec unit : spec.units()) {
+      if (unit.inlets().contains(stream)) {
+        if (unit == goal) {
+          return true;
+        }
+        for (String out : unit.outlets()) {
+          if (seen.add(out) && reaches(out, goal, seen)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** What a pen makes, with the part of its sand that reaches the plant. */
+  public PenLoad load(PenSpec pen) {
+    Range sand = pen.pen().sandKgps();
+    Range reaching = spec.accounting().sandReachingPlant();
+    return load(
+        pen.pen(),
+        pen.pen().manureFactor(),
+        new Range(
+            sand.low() * reaching.low(),
+            sand.base() * reaching.base(),
+            sand.high() * reaching.high()),
+        pen.pen().waterM3ps());
+  }
+
+  private PenLoad load(Pen pen, Range manureFactor, Range sandKgps, Range waterM3ps) {
+    Pen seen =
+        new Pen(
+            pen.name(),
+            pen.cows(),
+            pen.milkKgps(),
+            pen.others(),
+            manureFactor,
+            pen.stalls(),
+            sandKgps,
+            waterM3ps,
+            pen.scrapesPerDay());
+    return PenLoad.of(seen, spec.production(), spec.solids(), constituents);
+  }
+
+  /** The organic matter as it settles in water, in a case. */
+  public OrganicMatter organic(Case one) {
+    End dirt = one.cleanness().other();
+    return new OrganicMatter(
+        dirt.of(spec.accounting().organicSettleableShare()),
+        dirt.of(spec.accounting().organicSettlingVelocityMps()),
+        OrganicMatter.FEEDLOT.scourVelocityMps(),
+        one.cleanness() != End.LOW);
+  }
+
+  /** The organic matter as it settles in the liquor of a feed, as expected. */
+  public OrganicMatter organic(UnitFeed feed) {
+    return liquor.slowed(organic(Case.BASE), feed);
+  }
+
+  /** The sand bedded in the stalls of all pens. */
+  public Stream bedded(Case one) {
+    double sand =
+        spec.pens().stream()
+            .mapToDouble(pen -> pen.pen().stalls() * one.ends().sand().apply(pen.pen().sandKgps()))
+            .sum();
+    return sand(sand, one);
+  }
+
+  /** Sand with the gradation that is bedded in a case. */
+  private Stream sand(double kgps, Case one) {
+    if (one.bedding().isEmpty()) {
+      return constituents.deliveredSand(kgps);
+    }
+    double[] flows = new double[constituents.count()];
+    double sum = 0;
+    for (int i = Constituents.MINERAL_FINES; i < flows.length; i++) {
+      flows[i] = one.bedding().get().kgps(i);
+      sum += flows[i];
+    }
+    return sum > 0
+        ? Stream.of(constituents, flows).times(kgps / sum)
+        : constituents.deliveredSand(kgps);
+  }
+
+  Stream manure(PenSpec pen, Case one) {
+    double sand = one.ends().sand().apply(pen.pen().sandKgps());
+    double reaching = one.ends().reaching().apply(spec.accounting().sandReachingPlant());
+    Stream without =
+        load(
+                pen.pen(),
+                Range.of(one.ends().manure().apply(pen.pen().manureFactor())),
+                Range.of(0),
+                Range.of(one.ends().water().apply(pen.pen().waterM3ps())))
+            .meanFlow();
+    return without.plus(sand(pen.pen().stalls() * sand * reaching, one));
+  }
+
+  double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
+    double flow = mode.flowsM3ps().getOrDefault(water.stream(), water.flowM3ps());
+    return extra(water) ? flow + one.changes().extraWaterM3ps() + replacedM3ps(mode, one) : flow;
+  }
+
+  /** What is recycled in a mode as it is given [m3/s]. */
+  public double recycledM3ps(ModeSpec mode) {
+    double sum = 0;
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit) {
+        for (Map.Entry<String, Double> draw : pit.pit().draws().entrySet()) {
+          if (recycles.contains(draw.getKey())) {
+            sum += mode.flowsM3ps().getOrDefault(draw.getKey(), draw.getValue());
+          }
+        }
+      }
+    }
+    return sum;
+  }
+
+  /** The flow of a pump while it runs in a mode as it is given [m3/s]. */
+  double pumpM3ps(PitSpec pit, String stream, ModeSpec mode) {
+    return mode.flowsM3ps().getOrDefault(stream, pit.pit().draws().get(stream));
+  }
+
+  private double replacedM3ps(ModeSpec mode, Case one) {
+    return Math.min(one.changes().replacedM3ps(), recycledM3ps(mode));
+  }
+
+  /** When the streams flow that come in batches: manure, and the water of its flush. */
+  public Map<String, Batches> batches() {
+    Map<String, Batches> batches = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      pen.batches()
+          .ifPresent(
+              when -> {
+                batches.put(pen.stream(), when);
+                pen.flush().ifPresent(flush -> batches.put(flush.water(), when));
+              });
+    }
+    return batches;
+  }
+
+  /** Units that batches reach before a pit: the schedule itself says when they run. */
+  private Set<String> paced() {
+    Set<String> names = new LinkedHashSet<>();
+    Set<String> streams = new LinkedHashSet<>();
+    spec.pens().forEach(pen -> pen.batches().ifPresent(b -> streams.add(pen.stream())));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (UnitSpec unit : spec.units()) {
+        if (!(unit instanceof PitSpec)
+            && unit.inlets().stream().anyMatch(streams::contains)
+            && names.add(unit.name())) {
+          streams.addAll(unit.outlets());
+          grew = true;
+        }
+      }
+    }
+    return names;
+  }
+
+  /** Whether this is the water that a remedy is looked for in: the first that may grow. */
+  private boolean extra(WaterSpec water) {
+    return spec.waters().stream()
+        .filter(w -> w.mostM3ps().isPresent())
+        .findFirst()
+        .filter(water::equals)
+        .isPresent();
+  }
+
+  public Mode mode(ModeSpec mode, Case one) {
+    return mode(mode, one, Set.of());
+  }
+
+  /**
+   * Keeps the balance of a mode as it is given, from which those of other cases are found sooner.
+   */
+  public void remember(ModeSpec mode, SteadyBalance balance) {
+    known.put(mode.name(), balance);
+  }
+
+  /** A mode for the schedule, in which batches come when they come. */
+  public Mode scheduled(ModeSpec mode) {
+    return mode(mode, Case.BASE, paced());
+  }
+
+  private Mode mode(ModeSpec mode, Case one, Set<String> paced) {
+    Map<String, Stream> feeds = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      feeds.put(pen.stream(), manure(pen, one));
+    }
+    for (WaterSpec water : spec.waters()) {
+      feeds.put(
+          water.stream(),
+          constituents.water(waterM3ps(water, mode, one) * constituents.waterDensityKgM3()));
+    }
+    List<Unit> units = new ArrayList<>();
+    List<String> leaving = new ArrayList<>();
+    spec.products().forEach(product -> leaving.add(product.stream()));
+    for (UnitSpec unit : spec.units()) {
+      units.add(unit(unit, mode, one, paced.contains(unit.name())));
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        leaving.add(pit.settled());
+        pit.spills().ifPresent(leaving::add);
+      }
+    }
+    return new Mode(
+        mode.name(),
+        Network.of(units, feeds.keySet(), leaving),
+        feeds,
+        Optional.ofNullable(known.get(mode.name())));
+  }
+
+  private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {
+    if (unit instanceof BoxSpec box) {
+      return SeparatorUnit.box(
+          new Place(
+              box.name(),
+              box.inlets(),
+              box.sand(),
+              box.overflow(),
+              share(box.runningShare(), paced)),
+          box(box, one),
+          rinseM3ps(box, mode, one),
+          organic(one),
+          one.outlook(),
+          liquor(one),
+          box.shearRatePs());
+    }
+    if (unit instanceof LaneUnitSpec lane) {
+      Place place =
+          new Place(
+              lane.name(),
+              lane.inlets(),
+              lane.sand(),
+              lane.overflow(),
+              share(lane.runningShare(), paced));
+      if (lane.filled().isEmpty()) {
+        return SeparatorUnit.fillingLane(
+            place,
+            reaches(lane, one),
+            LaneFilling.LEAST_KEPT,
+            organic(one),
+            spec.porosity(),
+            one.outlook(),
+            liquor(one));
+      }
+      return SeparatorUnit.lane(
+          place,
+          reaches(lane, one),
+          lane.depositsM(),
+          organic(one),
+          spec.porosity(),
+          one.outlook(),
+          liquor(one));
+    }
+    if (unit instanceof CycloneSpec cyclone) {
+      return SeparatorUnit.cyclone(
+          new Place(
+              cyclone.name(),
+              cyclone.inlets(),
+              cyclone.underflow(),
+              cyclone.overflow(),
+              share(cyclone.runningShare(), paced)),
+          cyclone.cyclone(),
+          one.liquors().cyclones().orElse(cyclone.model()),
+          liquor(one),
+          cyclone.shearRatePs());
+    }
+    if (unit instanceof CakeSpec cake) {
+      return SeparatorUnit.cake(
+          new Place(
+              cake.name(),
+              cake.inlets(),
+              cake.cake(),
+              cake.liquid(),
+              share(cake.runningShare(), paced)),
+          cake.separator(),
+          liquor(one));
+    }
+    if (unit instanceof SplitterSpec splitter) {
+      return splitter.splitter();
+    }
+    if (unit instanceof PitSpec pit) {
+      return pit(pit, mode, one);
+    }
+    StorageSpec storage = (StorageSpec) unit;
+    return new Sink(storage.name(), storage.inlets());
+  }
+
+  /** Fresh water that rinses the sand of a box [m3/s]. */
+  public double rinseM3ps(BoxSpec box, ModeSpec mode, Case one) {
+    return spec.waters().stream()
+        .filter(water -> box.rinse().equals(Optional.of(water.stream())))
+        .mapToDouble(water -> waterM3ps(water, mode, one))
+        .sum();
+  }
+
+  /** The mode that runs longest. */
+  public ModeSpec longestMode() {
+    ModeSpec longest = spec.modes().get(0);
+    for (ModeSpec mode : spec.modes()) {
+      longest = mode.toS() - mode.fromS() > longest.toS() - longest.fromS() ? mode : longest;
+    }
+    return longest;
+  }
+
+  static DilutionBox box(BoxSpec spec, Case one) {
+    DilutionBox box = spec.box();
+    return new DilutionBox(
+        box.areaM2() * one.changes().areaFactor(),
+        box.waterDepthM(),
+        box.effectiveShare(),
+        box.sandMoisture(),
+        box.rinsePoreVolumes(),
+        one.cleanness().of(spec.rinseEfficiency()),
+        box.screwCapacityM3ps(),
+        box.depositPorosity());
+  }
+
+  private static List<LaneReach> reaches(LaneUnitSpec lane, Case one) {
+    return lane.reaches().stream()
+        .map(
+            reach ->
+                new LaneReach(
+                    new OpenChannel(
+                        reach.channel().widthM() * one.changes().areaFactor(),
+                        reach.channel().slope(),
+                        reach.channel().manningN()),
+                    reach.lengthM(),
+                    reach.waterLevelM(),
+                    reach.storageDepthM(),
+                    reach.effectiveShare()))
+        .toList();
+  }
+
+  private static double share(double running, boolean paced) {
+    return paced ? 1 : running;
+  }
+
+  private Pit pit(PitSpec spec, ModeSpec mode, Case one) {
+    Pit pit = spec.pit();
+    double all = recycledM3ps(mode);
+    double left = all > 0 ? 1 - replacedM3ps(mode, one) / all : 1;
+    Map<String, Double> draws = new LinkedHashMap<>();
+    pit.draws()
+        .forEach(
+            (stream, flow) -> {
+              double here = mode.flowsM3ps().getOrDefault(stream, flow);
+              draws.put(
+                  stream,
+                  recycles.contains(stream)
+                      ? here * one.changes().recycleFactor() * Math.max(0, left)
+                      : here);
+            });
+    return new Pit(
+        pit.name(),
+        pit.inlets(),
+        draws,
+        pit.overflow(),
+        pit.weirVolumeM3(),
+        pit.capacityM3(),
+        pit.startVolumeM3(),
+        pit.levels(),
+        Optional.of(floor(spec, one)));
+  }
+
+  private PitFloor floor(PitSpec pit, Case one) {
+    if (pit.pool().isPresent()) {
+      return pit.pool().get();
+    }
+    return new SettlingFloor(
+        pit.settled(),
+        pit.areaM2(),
+        spec.porosity(),
+        liquor(one),
+        pit.mixer().map(mixer -> new SettlingFloor.Mixing(mixer.impeller(), mixer.speedRps())));
+  }
+}

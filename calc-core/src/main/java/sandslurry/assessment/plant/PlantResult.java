@@ -1,0 +1,323 @@
+package sandslurry.assessment.plant;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.material.sand.StandardSand;
+import sandslurry.plant.Range;
+import sandslurry.plant.account.BedQuality;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.account.SandCycle;
+import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.network.NoSteadyState;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.SteadyState;
+import sandslurry.plant.pen.PenLoad;
+import sandslurry.plant.schedule.DayRun;
+import sandslurry.units.Kind;
+
+/**
+ * What came of a plant.
+ *
+ * @param loads what each pen makes
+ * @param total what all pens make
+ * @param modes the steady state of each mode
+ * @param accounts the accounts over the day, present when every mode has a steady state
+ * @param days the days by schedule, from the start volumes of the pits filled with water
+ * @param settledDay the first day from which on the liquor of the pits stays within a twentieth of
+ *     its way to the last day; empty when it did not settle in the days tried, or nothing is pitted
+ * @param recycling what more and less recycling does
+ * @param units figures of each unit at the balance of the longest mode, by its name
+ * @param sizing how much purge or fresh water brings the sand recovery to its target
+ */
+public record PlantResult(
+    List<PenLoad> loads,
+    PenLoad total,
+    List<ModeResult> modes,
+    Optional<Accounts> accounts,
+    DayRun days,
+    OptionalInt settledDay,
+    List<Recycling> recycling,
+    Map<String, List<Figure>> units,
+    WaterSizing sizing) {
+  /** Copies the lists. */
+  public PlantResult {
+    loads = List.copyOf(loads);
+    modes = List.copyOf(modes);
+    recycling = List.copyOf(recycling);
+    units = PlantMaps.ordered(units);
+  }
+
+  /**
+   * The mode that runs longest.
+   *
+   * @return the mode
+   */
+  public ModeResult main() {
+    ModeResult longest = modes.get(0);
+    for (ModeResult mode : modes) {
+      if (mode.share() > longest.share()) {
+        longest = mode;
+      }
+    }
+    return longest;
+  }
+
+  /**
+   * A mode and its steady state.
+   *
+   * @param mode the mode
+   * @param state its steady state, or why there is none
+   * @param sheet the streams between the units; empty without a steady state
+   * @param liquor what the loop thickens to, present with a steady state
+   * @param clogged the other steady state, to which a start from thick liquor leads; empty when it
+   *     leads to the same
+   */
+  public record ModeResult(
+      ModeSpec mode,
+      SteadyState state,
+      List<FlowEdge> sheet,
+      Optional<LiquorLimit> liquor,
+      Optional<Clogged> clogged) {
+    /** Copies the list. */
+    public ModeResult {
+      sheet = List.copyOf(sheet);
+    }
+
+    /**
+     * The share of the day that it runs.
+     *
+     * @return the share
+     */
+    public double share() {
+      return (mode.toS() - mode.fromS()) / sandslurry.units.InUnit.ofDays(1);
+    }
+
+    /**
+     * The balance.
+     *
+     * @return the balance, empty when there is none
+     */
+    public Optional<SteadyBalance> balance() {
+      return state instanceof SteadyBalance balance ? Optional.of(balance) : Optional.empty();
+    }
+
+    /**
+     * The failure.
+     *
+     * @return why there is no steady state, empty when there is one
+     */
+    public Optional<NoSteadyState> failure() {
+      return state instanceof NoSteadyState failure ? Optional.of(failure) : Optional.empty();
+    }
+  }
+
+  /**
+   * The steady state that a plant comes to from pits full of thick liquor, where that is another
+   * than from pits full of water.
+   *
+   * @param thin what the loop thickens to from water
+   * @param thick the same from thick liquor
+   * @param startSolids total solids of the liquor that the pits were filled with
+   * @param tips total solids of liquor in the pits from which on the plant does not come back by
+   *     itself
+   */
+  public record Clogged(LiquorLimit thin, LiquorLimit thick, double startSolids, double tips) {}
+
+  /**
+   * A stream between two units, for the drawing of flows.
+   *
+   * @param stream its name
+   * @param from the unit, pen or "water" that it comes from
+   * @param to the unit that takes it, or the use it is put to
+   * @param flowM3ps volume flow [m3/s]
+   * @param sandKgps dry sand in it [kg/s]
+   * @param totalSolids sand-free total solids
+   */
+  public record FlowEdge(
+      String stream,
+      String from,
+      String to,
+      double flowM3ps,
+      double sandKgps,
+      double totalSolids) {}
+
+  /**
+   * What the liquor thickens to, by balance and by the two numbers behind it.
+   *
+   * @param solidsNotCaughtKgps sand-free dry matter that reaches the storages [kg/s]
+   * @param netWaterKgps water that reaches the storages [kg/s]
+   * @param analytic S / (S + W) from what comes in less what is taken out
+   * @param solved total solids of what reaches the storages, by the solver
+   * @param dissolved dissolved solids over dissolved solids and water there
+   * @param sandCapture sand recovered over sand flushed
+   */
+  public record LiquorLimit(
+      double solidsNotCaughtKgps,
+      double netWaterKgps,
+      double analytic,
+      double solved,
+      double dissolved,
+      double sandCapture) {}
+
+  /**
+   * The plant with all recycle pumps at a multiple of their flow, in its longest mode.
+   *
+   * @param factor the multiple
+   * @param recycledM3ps liquor that is recycled [m3/s]
+   * @param liquor what comes of it; empty when there is no steady state
+   */
+  public record Recycling(double factor, double recycledM3ps, Optional<LiquorLimit> liquor) {}
+
+  /**
+   * Purge and fresh water, each sized on its own to bring the sand recovery to its target.
+   *
+   * @param looked whether anything was looked for: the target is missed, and water may grow or
+   *     liquor is recycled
+   * @param added fresh water added to all that flows already; empty when no amount that can be had
+   *     does it
+   * @param replaced recycled liquor let go as purge, with as much fresh water in its place; empty
+   *     when not even all of it, as far as water can be had, does it
+   */
+  public record WaterSizing(boolean looked, Optional<Sized> added, Optional<Sized> replaced) {
+    /** Nothing was looked for. */
+    public static final WaterSizing NONE =
+        new WaterSizing(false, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * A remedy that does it, and what comes of it over the day.
+   *
+   * @param amountM3ps how much [m3/s]
+   * @param capture sand recovered over sand flushed
+   * @param liquor total solids of what reaches the storages
+   * @param surplusM3ps liquor that reaches the storages [m3/s]
+   * @param surplusBeforeM3ps the same without the remedy [m3/s]
+   */
+  public record Sized(
+      double amountM3ps,
+      double capture,
+      double liquor,
+      double surplusM3ps,
+      double surplusBeforeM3ps) {}
+
+  /**
+   * Which day the accounts are kept over.
+   *
+   * @param byDay true for the day by schedule, false for the modes at their own steady states,
+   *     weighted by their hours
+   * @param day number of the day by schedule that was looked at; 0 when there was none
+   * @param change greatest change of anything that leaves against the day before, as a share of
+   *     what comes in
+   * @param kept what came in that day and did not leave, as a share of what came in, of the
+   *     constituent of which that is most: what the pits took up or spilled, less than nothing when
+   *     they gave some back
+   * @param why the reason in a sentence
+   * @param compared results by that day and by the modes at rest
+   */
+  public record Basis(
+      boolean byDay, int day, double change, double kept, String why, List<Compared> compared) {
+    /** Copies the list. */
+    public Basis {
+      compared = List.copyOf(compared);
+    }
+  }
+
+  /**
+   * A result by the day by schedule and by the modes at rest.
+   *
+   * @param what the result
+   * @param kind how it is shown
+   * @param byDay by the day by schedule
+   * @param atRest by the modes at rest, weighted by their hours
+   */
+  public record Compared(String what, Kind<?> kind, double byDay, double atRest) {}
+
+  /**
+   * Recovered sand as bedding.
+   *
+   * @param quality as expected
+   * @param moisture water by mass, with its range
+   * @param organicMatter organic matter in the dry matter, with its range
+   */
+  public record Bed(BedQuality quality, Range moisture, Range organicMatter) {}
+
+  /**
+   * Sands on one sieve of the gradation wanted.
+   *
+   * @param limit what may pass
+   * @param bought share of the sand bought that passes
+   * @param recovered share of the recovered sand that passes, all bedding being new
+   * @param circulating share of the bedding that passes when the sand circulates at rest
+   */
+  public record SieveCheck(
+      StandardSand.Limit limit, double bought, double recovered, double circulating) {
+    /**
+     * Whether a share that passes is outside the limits.
+     *
+     * @param passing the share
+     * @return below 0 when too little passes, above 0 when too much does, 0 when it is inside
+     */
+    public int outside(double passing) {
+      double rounding = 1e-9;
+      return passing < limit.least() - rounding ? -1 : passing > limit.most() + rounding ? 1 : 0;
+    }
+  }
+
+  /**
+   * The accounts over a day.
+   *
+   * @param sand the sand account, all bedding being new
+   * @param cycle the sand that circulates if each class were caught as of new sand
+   * @param circulation the sand that circulates, put back through the units; empty when the plant
+   *     comes to no rest with it
+   * @param circulating the sand account with the sand that circulates
+   * @param bed the quality of the recovered sand; empty when there is none
+   * @param sieves the sands on the sieves of the gradation wanted; empty when none is wanted
+   * @param capture sand recovered over sand flushed, with its range
+   * @param liquor total solids of what reaches the storages, with its range
+   * @param groups the figures of all accounts, by heading
+   * @param storages the account of each storage, by name
+   * @param basis which day they are kept over
+   * @param notCounted what takes energy and is not counted
+   * @param missingPrices the prices that were not given, in words
+   * @param extraWater least extra fresh water that keeps the capture at its target; empty when none
+   *     that can be had does or no water has a most
+   * @param waterFor stream and most of the water that was tried; empty when none may grow
+   * @param extraArea by what factor all settling areas must grow to keep the capture at its target,
+   *     less one; empty when ten times is too little
+   * @param timeConstantS what the pits hold at rest over what comes in and is not caught; empty
+   *     when nothing is held
+   */
+  public record Accounts(
+      SandAccount sand,
+      SandCycle cycle,
+      Optional<SandCirculation> circulation,
+      Optional<SandAccount> circulating,
+      Optional<Bed> bed,
+      List<SieveCheck> sieves,
+      Range capture,
+      Range liquor,
+      Map<String, List<Figure>> groups,
+      Map<String, StorageAccount> storages,
+      Basis basis,
+      List<String> notCounted,
+      List<String> missingPrices,
+      OptionalDouble extraWater,
+      Optional<String> waterFor,
+      OptionalDouble extraArea,
+      OptionalDouble timeConstantS) {
+    /** Copies lists and maps. */
+    public Accounts {
+      sieves = List.copyOf(sieves);
+      groups = PlantMaps.ordered(groups);
+      storages = PlantMaps.ordered(storages);
+      notCounted = List.copyOf(notCounted);
+      missingPrices = List.copyOf(missingPrices);
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package sandslurry.assessment.plant;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sandslurry.assessment.plant.PlantResult.LiquorLimit;
+import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.plant.PlantSpec.Product;
+import sandslurry.design.plant.PlantSpec.Use;
+import sandslurry.design.plant.UnitSpec.PitSpec;
+import sandslurry.design.plant.UnitSpec.StorageSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.unit.Liquor;
+
+/** The streams of a plant put together by what they are for. */
+public final class PlantTotals {
+  public static final double YEAR_D = 365;
+
+  private final PlantModel model;
+  private final PlantSpec spec;
+
+  public PlantTotals(PlantModel model) {
+    this.model = model;
+    this.spec = model.spec();
+  }
+
+  public Stream sum(Map<String, Stream> streams, List<String> names) {
+    return Stream.mix(model.constituents(), names.stream().map(streams::get).toList());
+  }
+
+  List<String> feeds() {
+    List<String> names = new ArrayList<>();
+    spec.pens().forEach(pen -> names.add(pen.stream()));
+    spec.waters().forEach(water -> names.add(water.stream()));
+    return names;
+  }
+
+  List<String> products(Use use) {
+    return spec.products().stream().filter(p -> p.use() == use).map(Product::stream).toList();
+  }
+
+  public List<StorageSpec> storages() {
+    return spec.units().stream()
+        .filter(StorageSpec.class::isInstance)
+        .map(StorageSpec.class::cast)
+        .toList();
+  }
+
+  /** Sand grains by volume of settled and heaped sand [kg/m3]. */
+  public double sandBulkKgM3() {
+    return model.constituents().sandDensityKgM3() * (1 - spec.porosity());
+  }
+
+  /** The liquor that leaves for good; a plant without a storage sends it away as waste. */
+  public List<String> surplus() {
+    List<String> names = new ArrayList<>();
+    storages().forEach(storage -> names.addAll(storage.inlets()));
+    names.removeAll(settled());
+    return names.isEmpty() ? products(Use.WASTE) : names;
+  }
+
+  /** What settles in pits, and in storages from which liquor is pumped back. */
+  public List<String> settled() {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
+  }
+
+  /** What settles in pits and is dug out there; the pool of a storage settles in the storage. */
+  private List<String> dug() {
+    return spec.units().stream()
+        .filter(unit -> unit instanceof PitSpec pit && pit.pool().isEmpty())
+        .map(unit -> ((PitSpec) unit).settled())
+        .toList();
+  }
+
+  /** What spills over the brim of pits that have no weir. */
+  public List<String> spilled() {
+    return spec.units().stream()
+        .filter(PitSpec.class::isInstance)
+        .flatMap(unit -> ((PitSpec) unit).spills().stream())
+        .toList();
+  }
+
+  public LiquorLimit limit(Map<String, Stream> streams) {
+    Stream in = sum(streams, feeds());
+    List<String> surplus = surplus();
+    double solids = in.solidsKgps();
+    double water = in.waterKgps();
+    for (Product product : spec.products()) {
+      if (!surplus.contains(product.stream())) {
+        solids -= streams.get(product.stream()).solidsKgps();
+        water -= streams.get(product.stream()).waterKgps();
+      }
+    }
+    Stream lost = sum(streams, settled()).plus(sum(streams, spilled()));
+    solids -= lost.solidsKgps();
+    water -= lost.waterKgps();
+    double notCaught = Math.max(0, solids);
+    double net = Math.max(0, water);
+    Stream leaves = sum(streams, surplus);
+    return new LiquorLimit(
+        notCaught,
+        net,
+        Liquor.limit(notCaught, net),
+        leaves.totalSolids(),
+        leaves.dissolvedShare(),
+        capture(streams));
+  }
+
+  public double capture(Map<String, Stream> streams) {
+    double flushed = sum(streams, feeds()).sandKgps();
+    double recovered = sum(streams, products(Use.BEDDING)).sandKgps();
+    return flushed > 0 ? recovered / flushed : 0;
+  }
+
+  /** The streams that leave for good: products, what is dug out of pits, what flows to storages. */
+  List<String> leavingNames() {
+    List<String> names = new ArrayList<>();
+    spec.products().forEach(product -> names.add(product.stream()));
+    names.addAll(dug());
+    names.addAll(spilled());
+    storages().forEach(storage -> names.addAll(storage.inlets()));
+    return names;
+  }
+
+  Stream leaving(Map<String, Stream> streams) {
+    return sum(streams, leavingNames());
+  }
+
+  /** Where the sand goes. */
+  SandAccount account(Stream bedded, Map<String, Stream> streams) {
+    Map<String, Stream> lost = new LinkedHashMap<>();
+    for (StorageSpec storage : storages()) {
+      lost.put(storage.name(), sum(streams, storage.inlets()));
+    }
+    for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
+      List<String> names = new ArrayList<>(products(use));
+      if (use == Use.SETTLED) {
+        names.addAll(dug());
+      }
+      if (use == Use.WASTE) {
+        names.addAll(spilled());
+      }
+      if (!names.isEmpty()) {
+        lost.put(use.word(), sum(streams, names));
+      }
+    }
+    return new SandAccount(
+        bedded,
+        sum(streams, feeds()),
+        sum(streams, products(Use.BEDDING)),
+        spec.rebeddedShare(),
+        lost);
+  }
+}

@@ -1,0 +1,70 @@
+package sandslurry.assessment.plant.account;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import sandslurry.assessment.plant.PlantModel;
+import sandslurry.assessment.plant.PlantModel.Case;
+import sandslurry.assessment.plant.PlantResult.Accounts;
+import sandslurry.assessment.plant.PlantResult.LiquorLimit;
+import sandslurry.assessment.plant.PlantResult.Sized;
+import sandslurry.assessment.plant.PlantResult.WaterSizing;
+import sandslurry.assessment.plant.PlantTotals;
+import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.plant.PlantSpec.WaterSpec;
+import sandslurry.plant.Stream;
+
+/** How much purge, or how much fresh water, brings the sand recovery to its target. */
+public final class PlantRemedies {
+  private final PlantModel model;
+  private final PlantSpec spec;
+  private final PlantTotals totals;
+  private final PlantAccounts books;
+
+  public PlantRemedies(PlantModel model, PlantTotals totals, PlantAccounts books) {
+    this.books = books;
+    this.model = model;
+    this.spec = model.spec();
+    this.totals = totals;
+  }
+
+  public WaterSizing sizing(Optional<Accounts> accounts) {
+    double target = spec.targets().sandCapture();
+    Optional<WaterSpec> growing =
+        spec.waters().stream().filter(water -> water.mostM3ps().isPresent()).findFirst();
+    if (accounts.isEmpty()
+        || growing.isEmpty()
+        || !(accounts.get().sand().flushed().sandKgps() > 0)
+        || accounts.get().capture().base() >= target) {
+      return WaterSizing.NONE;
+    }
+    double most = growing.get().mostM3ps().getAsDouble();
+    double recycled = spec.modes().stream().mapToDouble(model::recycledM3ps).max().orElseThrow();
+    Optional<Sized> added =
+        accounts.get().extraWater().isPresent()
+            ? sized(Case.BASE::withWater, accounts.get().extraWater().getAsDouble())
+            : Optional.empty();
+    OptionalDouble purge =
+        books.remedy("purge", Case.BASE::replacing, target, Math.min(most, recycled));
+    Optional<Sized> replaced =
+        purge.isPresent() ? sized(Case.BASE::replacing, purge.getAsDouble()) : Optional.empty();
+    return new WaterSizing(true, added, replaced);
+  }
+
+  private Optional<Sized> sized(DoubleFunction<Case> change, double amount) {
+    Optional<Map<String, Stream>> before = books.streams(Case.BASE);
+    Optional<Map<String, Stream>> after = books.streams(change.apply(amount));
+    if (before.isEmpty() || after.isEmpty()) {
+      return Optional.empty();
+    }
+    LiquorLimit liquor = totals.limit(after.get());
+    return Optional.of(
+        new Sized(
+            amount,
+            liquor.sandCapture(),
+            liquor.solved(),
+            totals.sum(after.get(), totals.surplus()).volumeM3ps(),
+            totals.sum(before.get(), totals.surplus()).volumeM3ps()));
+  }
+}

@@ -1,0 +1,2 @@
+/** What is found of the plant. */
+package sandslurry.assessment.plant.judged;

@@ -1,0 +1,2 @@
+/** The plant: its balance, units, day and circulating streams. */
+package sandslurry.assessment.plant;

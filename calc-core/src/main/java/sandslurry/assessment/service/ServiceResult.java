@@ -1,0 +1,199 @@
+package sandslurry.assessment.service;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.Point;
+import sandslurry.assessment.station.StateResult.PumpPoint;
+import sandslurry.assessment.stop.PulsationResult;
+import sandslurry.assessment.stop.StopResult;
+import sandslurry.assessment.stop.SurgeResult;
+import sandslurry.correlation.Estimate;
+import sandslurry.fact.finding.Severity;
+import sandslurry.pump.derating.RepresentativeViscosity;
+import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
+import sandslurry.separation.channel.SelfCleansing;
+
+/**
+ * What came of a line in service beside its design state, in plain SI.
+ *
+ * @param states every state in which the line was judged
+ * @param dutyBand the duty of rotodynamic pumps by every correction for sand and liquid; empty when
+ *     none makes a difference
+ * @param governing the state that stands worst; empty when none was judged
+ * @param pulsation the pulsing of a piston pump whose cylinders are known
+ * @param surges the surge in every standard run when the flow is stopped at once
+ * @param stop the line stopped full of sand
+ * @param days a day of pumping in each state in which the pumps set the flow, the one that it is
+ *     judged by first; only a held flow when there is no such state
+ * @param screw the screw conveyor
+ * @param gravityRun the gravity pipe
+ */
+public record ServiceResult(
+    List<StateResult> states,
+    List<DutyRow> dutyBand,
+    Optional<StateResult> governing,
+    Optional<PulsationResult> pulsation,
+    List<SurgeResult> surges,
+    Optional<StopResult> stop,
+    List<Day> days,
+    Optional<Screw> screw,
+    Optional<GravityRun> gravityRun) {
+  /** The state that asks every derating for sand and believes the gravest: the least duty. */
+  public static final String LEAST_STATE = "sand takes most head by any method";
+
+  /** Copies the lists. */
+  public ServiceResult {
+    states = List.copyOf(states);
+    dutyBand = List.copyOf(dutyBand);
+    surges = List.copyOf(surges);
+    days = List.copyOf(days);
+  }
+
+  /**
+   * The day of pumping that stands for all.
+   *
+   * @return the first of them; empty when no daily volume is given
+   */
+  public Optional<Day> day() {
+    return days.stream().findFirst();
+  }
+
+  /**
+   * The correction by which the pumps drive least.
+   *
+   * @return the row without a duty, or that of the least flow; empty without a band
+   */
+  public Optional<DutyRow> leastDuty() {
+    return dutyBand.stream().min(Comparator.comparingDouble(row -> row.flowM3ps().orElse(-1)));
+  }
+
+  /**
+   * A pump in one of the states.
+   *
+   * @param state the state
+   * @param point where pump and line run in it
+   * @param pump the pump there
+   */
+  public record PumpInState(StateResult state, Point point, PumpPoint pump) {}
+
+  /**
+   * Every pump in every state.
+   *
+   * @return pumps, in the order of the states
+   */
+  public List<PumpInState> pumps() {
+    List<PumpInState> all = new ArrayList<>();
+    for (StateResult state : states) {
+      state
+          .point()
+          .ifPresent(p -> p.pumps().forEach(pump -> all.add(new PumpInState(state, p, pump))));
+    }
+    return all;
+  }
+
+  /**
+   * The duty of rotodynamic pumps, as designed, by one correction for sand and liquid.
+   *
+   * @param solids the derating for sand; empty without sand
+   * @param viscosity the representative viscosity of the liquid
+   * @param headRatio head with sand over head without, of the first pump
+   * @param viscousRatio head and flow in the liquid over those in water, of the first pump at its
+   *     best point
+   * @param viscousEfficiencyRatio efficiency in the liquid over that in water, of the first pump
+   * @param flowM3ps flow of the duty; empty when there is no stable one [m3/s]
+   * @param run the run that stands worst at that flow
+   * @param velocityMps its velocity in the largest bore [m/s]
+   * @param toPassMps the velocity that it needs to pass; empty when not turbulent [m/s]
+   * @param severity how its sand stands
+   * @param believed whether the pump is judged by this correction
+   */
+  public record DutyRow(
+      Optional<String> solids,
+      Optional<RepresentativeViscosity> viscosity,
+      double headRatio,
+      double viscousRatio,
+      double viscousEfficiencyRatio,
+      OptionalDouble flowM3ps,
+      Optional<String> run,
+      OptionalDouble velocityMps,
+      OptionalDouble toPassMps,
+      Severity severity,
+      boolean believed) {}
+
+  /**
+   * A day of pumping.
+   *
+   * @param state the state that it was worked out for
+   * @param runningS time that the pumps run [s]
+   * @param startsPs the most frequent starts, when a batch is given [1/s]
+   * @param energyJ energy drawn [J]
+   * @param sandKg sand moved [kg]
+   * @param energyPerSandJpKg energy drawn per sand moved; empty without sand [J/kg]
+   * @param wear rate of wear of the line against that at the design flow
+   */
+  public record Day(
+      String state,
+      double runningS,
+      OptionalDouble startsPs,
+      double energyJ,
+      double sandKg,
+      OptionalDouble energyPerSandJpKg,
+      WearIndex wear) {}
+
+  /**
+   * The screw conveyor.
+   *
+   * @param loading filling of the trough that the load asks
+   * @param capacityM3ps capacity at the filling for abrasive material [m3/s]
+   * @param powerW power at its shaft [W]
+   * @param loadM3ps the load that it is judged by [m3/s]
+   * @param densityKgM3 mass of the material over its volume [kg/m3]
+   * @param typed whether that load was typed
+   * @param pens the load of the pens, when there are some and the time of scraping is given
+   */
+  public record Screw(
+      Estimate loading,
+      double capacityM3ps,
+      double powerW,
+      double loadM3ps,
+      double densityKgM3,
+      boolean typed,
+      Optional<PenFeed> pens) {}
+
+  /**
+   * What the pens bring to the screw.
+   *
+   * @param batchM3 volume scraped at once from all pens, at its greatest [m3]
+   * @param scrapeS time in which it comes [s]
+   * @param densityKgM3 its density [kg/m3]
+   */
+  public record PenFeed(double batchM3, double scrapeS, double densityKgM3) {
+    /**
+     * The load.
+     *
+     * @return batch over time [m3/s]
+     */
+    public double loadM3ps() {
+      return batchM3 / scrapeS;
+    }
+  }
+
+  /**
+   * The gravity pipe.
+   *
+   * @param greatestM3ps the most that it carries without pressure [m3/s]
+   * @param flow the flow; empty when it cannot carry it
+   * @param cleansing whether it cleans itself
+   * @param reynolds Reynolds number of the flow
+   */
+  public record GravityRun(
+      double greatestM3ps,
+      Optional<PartFullFlow> flow,
+      Optional<SelfCleansing> cleansing,
+      double reynolds) {}
+}

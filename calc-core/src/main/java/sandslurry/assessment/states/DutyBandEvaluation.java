@@ -1,0 +1,118 @@
+package sandslurry.assessment.states;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.RunPoint;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.service.ServiceResult.DutyRow;
+import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.station.PumpEvaluation.Change;
+import sandslurry.assessment.station.PumpInLiquid;
+import sandslurry.assessment.station.PumpResult;
+import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.RunningPump;
+import sandslurry.fact.finding.Severity;
+import sandslurry.pump.derating.RepresentativeViscosity;
+import sandslurry.pump.derating.SolidsDerating;
+import sandslurry.units.Measure;
+
+/**
+ * The duty by every derating for sand and every viscosity of the liquid that makes a difference,
+ * all else as designed.
+ */
+final class DutyBandEvaluation {
+  private final Design design;
+  private final Materials materials;
+  private final LineModel model;
+  private final RotodynamicSpec spec;
+
+  DutyBandEvaluation(Design design, Materials materials, LineModel model, RotodynamicSpec spec) {
+    this.design = design;
+    this.materials = materials;
+    this.model = model;
+    this.spec = spec;
+  }
+
+  List<DutyRow> rows() {
+    PumpInLiquid liquid = new PumpEvaluation(design, materials, model).liquid();
+    boolean sandThere =
+        materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design())) > 0;
+    List<RunningPump> pumps = spec.pumps();
+    boolean thick =
+        pumps.stream()
+            .flatMap(pump -> liquid.viscosities(pump).stream())
+            .anyMatch(seen -> !seen.correction().none());
+    if (!thick && !sandThere) {
+      return List.of();
+    }
+    List<Optional<SolidsDerating>> solids =
+        sandThere
+            ? liquid.deratings(pumps).stream().map(Optional::of).toList()
+            : List.of(Optional.empty());
+    List<Optional<RepresentativeViscosity>> viscosities =
+        thick && !(liquid.newtonian())
+            ? Arrays.stream(RepresentativeViscosity.values()).map(Optional::of).toList()
+            : List.of(Optional.empty());
+    List<DutyRow> rows = new ArrayList<>();
+    for (Optional<SolidsDerating> model : solids) {
+      for (Optional<RepresentativeViscosity> viscosity : viscosities) {
+        PumpInLiquid.Choice choice = new PumpInLiquid.Choice(model, false, viscosity);
+        rows.add(row(choice));
+      }
+    }
+    return rows;
+  }
+
+  private DutyRow row(PumpInLiquid.Choice choice) {
+    PumpEvaluation evaluation =
+        new PumpEvaluation(
+            design, materials, model, new Change(Optional.empty(), choice, OptionalDouble.empty()));
+    RunningPump first = spec.pumps().get(0);
+    PumpInLiquid liquid = evaluation.liquid();
+    Optional<PumpInLiquid.Seen> seen = liquid.viscosity(first, choice);
+    PumpResult result = evaluation.result();
+    OptionalDouble flow =
+        result
+            .governing()
+            .map(duty -> OptionalDouble.of(Measure.FLOW.si(duty.flow())))
+            .orElseGet(OptionalDouble::empty);
+    Optional<RunPoint> worst =
+        flow.isPresent() && materials.flows(flow.getAsDouble())
+            ? Optional.of(
+                StateEvaluation.worst(
+                    model.runs(flow.getAsDouble(), materials.sandFraction(flow.getAsDouble()))))
+            : Optional.empty();
+    return new DutyRow(
+        choice.solids().map(SolidsDerating::name),
+        choice.viscosity().or(() -> seen.map(PumpInLiquid.Seen::which)),
+        Measure.FRACTION.si(result.headRatio()),
+        seen.map(s -> s.correction().flowRatio()).orElse(1.0),
+        seen.map(s -> s.correction().efficiencyRatio()).orElse(1.0),
+        flow,
+        worst.map(run -> run.run().name()),
+        worst
+            .map(RunPoint::leastVelocityMps)
+            .map(OptionalDouble::of)
+            .orElseGet(OptionalDouble::empty),
+        worst.map(RunPoint::toPassMps).orElseGet(OptionalDouble::empty),
+        worst.map(RunPoint::severity).orElse(Severity.FAIL),
+        choice
+                .solids()
+                .map(m -> m == liquid.derating(first, PumpInLiquid.Choice.RULE).model())
+                .orElse(true)
+            && choice
+                .viscosity()
+                .map(
+                    v ->
+                        liquid
+                            .viscosity(first, PumpInLiquid.Choice.RULE)
+                            .map(s -> s.which() == v)
+                            .orElse(true))
+                .orElse(true));
+  }
+}

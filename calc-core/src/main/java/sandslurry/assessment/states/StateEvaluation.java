@@ -1,0 +1,316 @@
+package sandslurry.assessment.states;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import sandslurry.assessment.line.FlowCase;
+import sandslurry.assessment.line.LineEvaluation;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.RunPoint;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.station.PumpInLiquid;
+import sandslurry.assessment.station.PumpResult;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.Point;
+import sandslurry.assessment.station.StateResult.PumpPoint;
+import sandslurry.assessment.station.StateResult.SuctionPoint;
+import sandslurry.assessment.station.SuctionEvaluation;
+import sandslurry.assessment.stop.StopEvaluation;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.RunningPump;
+import sandslurry.fact.finding.Severity;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.pump.rotodynamic.BestPoint;
+import sandslurry.pump.rotodynamic.OperatingRegion;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.units.Measure;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** Evaluates the line in one of its states. */
+public final class StateEvaluation {
+  private static final String TOO_MUCH_SAND = "more sand than flows as a slurry";
+
+  private final StateVariant variant;
+  private final Design design;
+  private final Materials asDesigned;
+  private final Materials materials;
+  private final LineModel model;
+  private final double flowM3ps;
+  private final double sandFraction;
+  private final double density;
+  private final StateReasons reasons;
+
+  /** A state with what it was worked out from; no model when nothing could be. */
+  public record Evaluated(
+      StateResult result,
+      Optional<LineModel> model,
+      Materials materials,
+      Optional<PumpGroup> group,
+      double margin) {
+    private static Evaluated failed(String name, Materials inside, String why) {
+      return new Evaluated(
+          new StateResult(name, true, Severity.FAIL, List.of(why), Optional.empty()),
+          Optional.empty(),
+          inside,
+          Optional.empty(),
+          0);
+    }
+  }
+
+  /**
+   * A state that runs at a given flow.
+   *
+   * @param asDesigned the materials of the design, whose sand a flush has to clear
+   * @param materials those of the state
+   */
+  StateEvaluation(
+      StateVariant variant,
+      Materials asDesigned,
+      Materials materials,
+      LineModel model,
+      double flowM3ps) {
+    this.variant = variant;
+    this.design = variant.design();
+    this.asDesigned = asDesigned;
+    this.materials = materials;
+    this.model = model;
+    this.flowM3ps = flowM3ps;
+    this.sandFraction = materials.sandFraction(flowM3ps);
+    this.density = materials.mixtureDensityKgM3(sandFraction);
+    this.reasons = new StateReasons(design.units());
+  }
+
+  /**
+   * A state that the design asks for.
+   *
+   * @param line the line as designed, which a state of its pumps alone shares
+   */
+  static Evaluated of(StateVariant variant, Materials asDesigned, LineModel line) {
+    Design design = variant.design();
+    boolean sameLine =
+        design == asDesigned.design() && variant.sandFraction().isEmpty() && !variant.flush();
+    Materials inside = sameLine ? asDesigned : Materials.of(design);
+    if (variant.sandFraction().isPresent()) {
+      double fraction = variant.sandFraction().getAsDouble();
+      inside = inside.diluted(inside.carrier(), fraction, inside.highestFraction(fraction));
+    }
+    if (variant.flush()) {
+      inside = inside.diluted(Carriers.water(inside.carrier().temperatureK()), 0, 0);
+    }
+    double flow = designFlow(design);
+    if (!inside.flows(flow)) {
+      return Evaluated.failed(variant.name(), inside, TOO_MUCH_SAND);
+    }
+    LineModel model = sameLine ? line : new LineModel(design, inside);
+    Optional<PumpEvaluation> pumps = Optional.empty();
+    if (design.pump().isPresent()) {
+      if (design.pump().get() instanceof RotodynamicSpec spec) {
+        model =
+            model.withSuctionLines(
+                spec.station().arrangement() == PumpGroup.Arrangement.PARALLEL
+                    ? variant.pumps().pumps().orElseGet(spec::pumps).size()
+                    : 1);
+      }
+      PumpEvaluation evaluation = new PumpEvaluation(design, inside, model, variant.pumps());
+      PumpResult result = evaluation.result();
+      if (result.governing().isEmpty()) {
+        return Evaluated.failed(
+            variant.name(),
+            inside,
+            "no stable flow: "
+                + result.absence().orElse("they meet only where the flow is not stable"));
+      }
+      flow = Measure.FLOW.si(result.governing().get().flow());
+      if (!inside.flows(flow)) {
+        return Evaluated.failed(variant.name(), inside, TOO_MUCH_SAND);
+      }
+      pumps = Optional.of(evaluation);
+    }
+    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(true, pumps);
+  }
+
+  /**
+   * Evaluates it.
+   *
+   * @param asked whether the design asked for it
+   * @param driving the pumps, when they set the flow
+   */
+  Evaluated evaluated(boolean asked, Optional<PumpEvaluation> driving) {
+    List<RunPoint> runs = model.runs(flowM3ps, sandFraction);
+    RunPoint worst = worst(runs);
+    reasons.sand(worst);
+    double pressure = pressure();
+    if (variant.flush()) {
+      reasons.flush(
+          materials.carrier().temperatureK(),
+          flowM3ps,
+          StopEvaluation.clearingFlowM3ps(design, asDesigned, designFlow(design)));
+    }
+    List<PumpPoint> pumps = new ArrayList<>();
+    Optional<PumpGroup> group = Optional.empty();
+    double drive = design.pump().map(p -> Measure.FRACTION.si(p.driveEfficiency())).orElse(1.0);
+    if (driving.isPresent()) {
+      PumpEvaluation evaluation = driving.get();
+      if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
+        group = evaluation.derated(spec);
+        pumps.addAll(rotodynamic(spec, evaluation, group.orElseThrow()));
+        drive = PumpEvaluation.drive(evaluation.pumps(spec), group.orElseThrow().parts(flowM3ps));
+      } else {
+        pumps.add(piston((PistonSpec) design.pump().orElseThrow()));
+      }
+      pumps.forEach(reasons::pump);
+    }
+    double shaft = pumps.stream().mapToDouble(PumpPoint::shaftW).sum();
+    boolean driven = driving.isPresent();
+    Point point =
+        new Point(
+            flowM3ps,
+            sandFraction,
+            density,
+            materials.carrier().temperatureK(),
+            group.isPresent()
+                ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flowM3ps))
+                : model.systemHeadM(runs),
+            worst.run().name(),
+            worst.regime(),
+            worst.leastVelocityMps(),
+            worst.limitMps(),
+            worst.toPassMps(),
+            pressure,
+            driven,
+            driven ? OptionalDouble.of(shaft) : OptionalDouble.empty(),
+            driven ? OptionalDouble.of(shaft / drive) : OptionalDouble.empty(),
+            WearIndex.of(flowM3ps, designFlow(design)),
+            pumps);
+    return new Evaluated(
+        new StateResult(
+            variant.name(), asked, reasons.severity(), reasons.texts(), Optional.of(point)),
+        Optional.of(model),
+        materials,
+        group,
+        worst.margin());
+  }
+
+  /** The run in which the sand stands worst. */
+  static RunPoint worst(List<RunPoint> runs) {
+    return runs.stream()
+        .max(Comparator.comparing(RunPoint::severity).thenComparingDouble(r -> -r.margin()))
+        .orElseThrow();
+  }
+
+  /** The greatest pressure in the line. */
+  private double pressure() {
+    LineState shown = LineEvaluation.at(design, materials, model, FlowCase.DUTY, flowM3ps);
+    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < shown.runs().size(); i++) {
+      RunSpec run = model.route().runs().get(i);
+      double here = shown.runs().get(i).greatestPressurePa();
+      greatest = Math.max(greatest, here);
+      reasons.pressure(run, here, run.ratingPa(materials.carrier().temperatureK()), share);
+    }
+    return greatest;
+  }
+
+  private static double designFlow(Design design) {
+    return Measure.FLOW.si(design.flow().orElseThrow().design());
+  }
+
+  private List<PumpPoint> rotodynamic(
+      RotodynamicSpec spec, PumpEvaluation evaluation, PumpGroup group) {
+    List<PumpGroup.Part> parts = group.parts(flowM3ps);
+    List<PumpPoint> points = new ArrayList<>();
+    boolean series = spec.station().arrangement() == PumpGroup.Arrangement.SERIES;
+    List<RunningPump> pumps = evaluation.pumps(spec);
+    for (int i = 0; i < parts.size(); i++) {
+      PumpGroup.Part part = parts.get(i);
+      PumpCurve curve = group.pumps().get(i);
+      RunningPump pump = pumps.get(i);
+      boolean runs = part.flowM3ps() > 0 && part.efficiency() > 0;
+      double shaft =
+          runs
+              ? density
+                  * Physics.GRAVITY
+                  * part.flowM3ps()
+                  * Math.max(part.headM(), 0)
+                  / part.efficiency()
+              : 0;
+      Optional<BestPoint> best = PumpInLiquid.best(pump);
+      // Of pumps in series only the first draws from the pit.
+      boolean draws = part.flowM3ps() > 0 && !(series && i > 0);
+      Optional<SuctionPoint> suction =
+          draws
+              ? SuctionEvaluation.at(
+                  design,
+                  materials,
+                  model,
+                  part.flowM3ps(),
+                  sandFraction,
+                  SuctionEvaluation.Need.of(
+                      pump,
+                      evaluation
+                          .liquid()
+                          .viscosity(pump, evaluation.choice())
+                          .map(PumpInLiquid.Seen::correction)))
+              : Optional.empty();
+      points.add(
+          new PumpPoint(
+              pump.name(),
+              part.flowM3ps(),
+              part.headM(),
+              part.efficiency(),
+              curve.headM(curve.leastFlowM3ps()),
+              shaft,
+              best.isPresent()
+                  ? OptionalDouble.of(best.get().specificSpeed())
+                  : OptionalDouble.empty(),
+              best.map(b -> region(spec, curve, b)),
+              pump.motor(),
+              suction));
+    }
+    return points;
+  }
+
+  private static OperatingRegion region(RotodynamicSpec spec, PumpCurve curve, BestPoint best) {
+    return OperatingRegion.common(curve.bestEfficiencyFlowM3ps(), best.specificSpeed())
+        .within(flow(spec.station().minimumFlow()), flow(spec.station().maximumFlow()));
+  }
+
+  private static OptionalDouble flow(Optional<Quantity<VolumetricFlowRate>> given) {
+    return given.isPresent()
+        ? OptionalDouble.of(Measure.FLOW.si(given.get()))
+        : OptionalDouble.empty();
+  }
+
+  private PumpPoint piston(PistonSpec spec) {
+    double head = model.systemHeadM(flowM3ps, sandFraction);
+    double efficiency =
+        Measure.FRACTION.si(spec.mechanicalEfficiency())
+            * Measure.FRACTION.si(spec.volumetricEfficiency())
+            * (1 - variant.pumps().worn().orElse(0));
+    double shaft = density * Physics.GRAVITY * flowM3ps * Math.max(head, 0) / efficiency;
+    return new PumpPoint(
+        "pump 1",
+        flowM3ps,
+        head,
+        efficiency,
+        head,
+        shaft,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        spec.motor(),
+        SuctionEvaluation.at(
+            design, materials, model, flowM3ps, sandFraction, SuctionEvaluation.Need.of(spec)));
+  }
+}

@@ -1,0 +1,166 @@
+package sandslurry.assessment.states;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.station.PumpInLiquid;
+import sandslurry.assessment.station.StateResult;
+import sandslurry.design.Design;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.station.PumpSpec.OtherPumpSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.RunningPump;
+import sandslurry.design.station.ServiceSpec.StatesSpec;
+import sandslurry.units.Measure;
+
+/** The states beside its flows in which the line of a design is to be evaluated. */
+public final class StateVariants {
+  private static final String FLUSH = "flush with water";
+
+  private final Design design;
+  private final StatesSpec spec;
+  private final boolean sandThere;
+  private final OptionalDouble worn;
+  private final List<StateVariant> all = new ArrayList<>();
+
+  /**
+   * The states of a design.
+   *
+   * @param sandThere whether its line carries sand
+   */
+  StateVariants(Design design, boolean sandThere) {
+    this.design = design;
+    this.spec = design.service().states().orElse(StatesSpec.NONE);
+    this.sandThere = sandThere;
+    double share = spec.wornHead().map(Measure.FRACTION::si).orElse(0.0);
+    this.worn = share > 0 || oneWears(design) ? OptionalDouble.of(share) : OptionalDouble.empty();
+    list();
+  }
+
+  /** The share that wear takes of pumps without one of their own; empty when none wears. */
+  OptionalDouble worn() {
+    return worn;
+  }
+
+  List<StateVariant> all() {
+    return all;
+  }
+
+  public static boolean isFlush(StateResult state) {
+    return state.name().equals(FLUSH);
+  }
+
+  public static String spareName(OtherPumpSpec spare) {
+    return spare.name() + " for pump 1";
+  }
+
+  private StateVariant named(String name) {
+    return StateVariant.named(name, design);
+  }
+
+  private void add(StateVariant state) {
+    all.add(state);
+  }
+
+  private void list() {
+    spec.thickest().ifPresent(s -> add(named("thickest liquor").withSolids(s)));
+    spec.thinnest().ifPresent(s -> add(named("thinnest liquor").withSolids(s)));
+    spec.coldest().ifPresent(t -> add(named("coldest").withTemperature(t)));
+    spec.warmest().ifPresent(t -> add(named("warmest").withTemperature(t)));
+    spec.thickestCarrier().ifPresent(c -> add(named("thickest liquor").with(c)));
+    spec.thinnestCarrier().ifPresent(c -> add(named("thinnest liquor").with(c)));
+    spec.coldestCarrier().ifPresent(c -> add(named("coldest").with(c)));
+    spec.warmestCarrier().ifPresent(c -> add(named("warmest").with(c)));
+    spec.thickestSand().ifPresent(s -> add(named("most sand").withSand(s)));
+    spec.thinnestSand().ifPresent(s -> add(named("least sand").withSand(s)));
+    spec.lowSourceLevel().ifPresent(l -> add(named("pit at its lowest").withLevel(l)));
+    spec.highSourceLevel().ifPresent(l -> add(named("pit at its highest").withLevel(l)));
+    if (worn.isPresent()) {
+      add(named(word() + " worn").withWear(worn.getAsDouble()));
+    }
+    boolean derated = design.pump().orElse(null) instanceof RotodynamicSpec && sandThere;
+    if (derated && design.service().states().isPresent()) {
+      add(named(ServiceResult.LEAST_STATE).believing(PumpInLiquid.Choice.SEVEREST));
+    }
+    Optional<StateVariant> worst = together(derated);
+    worst.ifPresent(this::add);
+    if (spec.flushWater()) {
+      add(named(FLUSH).withWater());
+    }
+    if (design.pump().orElse(null) instanceof RotodynamicSpec pump) {
+      stations(pump, worst);
+    }
+  }
+
+  /** Says whether a pump that runs has a share of wear of its own. */
+  private static boolean oneWears(Design design) {
+    return design.pump().orElse(null) instanceof RotodynamicSpec spec
+        && spec.pumps().stream()
+            .flatMap(p -> p.wornHead().stream())
+            .anyMatch(share -> Measure.FRACTION.si(share) > 0);
+  }
+
+  String word() {
+    return design.pump().orElse(null) instanceof RotodynamicSpec pump && pump.names().size() > 1
+        ? "pumps"
+        : "pump";
+  }
+
+  /**
+   * What takes flow, all at once, with the derating for sand that takes most head; nothing when
+   * fewer than two such things are given.
+   */
+  private Optional<StateVariant> together(boolean derated) {
+    List<String> given = new ArrayList<>();
+    if (spec.thickest().isPresent() || spec.thickestCarrier().isPresent()) {
+      given.add("thickest liquor");
+    }
+    // Two liquids with numbers of their own cannot be one: the thickest goes before the coldest.
+    if (spec.coldest().isPresent()
+        || spec.coldestCarrier().isPresent() && spec.thickestCarrier().isEmpty()) {
+      given.add("coldest");
+    }
+    spec.thickestSand().ifPresent(s -> given.add("most sand"));
+    spec.lowSourceLevel().ifPresent(l -> given.add("pit at its lowest"));
+    worn.ifPresent(share -> given.add("worn"));
+    if (given.size() < 2) {
+      return Optional.empty();
+    }
+    if (derated) {
+      given.add("sand takes most head");
+    }
+    StateVariant worst = named(String.join(", ", given) + ", all together");
+    Optional<CarrierSpec> liquid = spec.thickestCarrier().or(spec::coldestCarrier);
+    worst = liquid.map(worst::with).orElse(worst);
+    worst = spec.thickest().map(worst::withSolids).orElse(worst);
+    worst = spec.coldest().map(worst::withTemperature).orElse(worst);
+    worst = spec.thickestSand().map(worst::withSand).orElse(worst);
+    worst = spec.lowSourceLevel().map(worst::withLevel).orElse(worst);
+    worst = worn.isPresent() ? worst.withWear(worn.getAsDouble()) : worst;
+    return Optional.of(derated ? worst.believing(PumpInLiquid.Choice.SEVEREST) : worst);
+  }
+
+  /** One pump out of several, and the spare in the place of the first. */
+  private void stations(RotodynamicSpec pump, Optional<StateVariant> worst) {
+    List<RunningPump> pumps = pump.pumps();
+    if (pumps.size() > 1) {
+      for (int i = 0; i < pumps.size(); i++) {
+        // Of pumps like the first, one stands for all.
+        if (i == 0 || i >= pump.station().count()) {
+          List<RunningPump> others = new ArrayList<>(pumps);
+          others.remove(i);
+          add(named("without " + pumps.get(i).name()).withPumps(others));
+        }
+      }
+    }
+    for (OtherPumpSpec spare : pump.spares()) {
+      List<RunningPump> with = pump.withSpare(spare);
+      add(named(spareName(spare)).withPumps(with));
+      worst.ifPresent(
+          state ->
+              add(state.called(spareName(spare) + ", with the worst together").withPumps(with)));
+    }
+  }
+}

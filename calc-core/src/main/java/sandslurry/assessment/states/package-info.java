@@ -1,0 +1,2 @@
+/** The line and its pump in every state. */
+package sandslurry.assessment.states;

@@ -1,0 +1,305 @@
+package sandslurry.assessment.station;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Pressure;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.materials.ModelValue;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec;
+import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.RunningPump;
+import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.pump.drive.MotorPower;
+import sandslurry.pump.piston.PistonPump;
+import sandslurry.pump.rotodynamic.DutyPoints;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.units.Measure;
+
+/**
+ * Evaluates the pump of a design on its line. Pump and line meet at the design concentration: with
+ * sand fed at a rate, the concentration at the duty point is another, which the state of the line
+ * at its duty shows.
+ */
+public final class PumpEvaluation {
+  /**
+   * Below this share of the greatest flow of a pump no duty point is looked for: the solids models
+   * grow without limit towards zero flow, where they mean nothing.
+   */
+  private static final double LEAST_SHARE = 0.02;
+
+  private static final int CURVE_POINTS = 40;
+
+  private final LineModel line;
+  private final double sandFraction;
+  private final double mixtureDensity;
+  private final double sandDensity;
+  private final PumpInLiquid liquid;
+  private final PumpSpec spec;
+  private final Change change;
+
+  /**
+   * What differs from the design.
+   *
+   * @param pumps the rotodynamic pumps that run; those of the design when empty
+   * @param choice which corrections of rotodynamic pumps are believed
+   * @param worn share that wear takes, of the head of rotodynamic pumps without a share of their
+   *     own and of the flow of a piston pump; empty when nothing is worn
+   */
+  public record Change(
+      Optional<List<RunningPump>> pumps, PumpInLiquid.Choice choice, OptionalDouble worn) {
+    public static final Change NONE =
+        new Change(Optional.empty(), PumpInLiquid.Choice.RULE, OptionalDouble.empty());
+  }
+
+  public PumpEvaluation(Design design, Materials materials, LineModel line) {
+    this(design, materials, line, Change.NONE);
+  }
+
+  public PumpEvaluation(Design design, Materials materials, LineModel line, Change change) {
+    this.change = change;
+    this.line = line;
+    this.spec = design.pump().orElseThrow();
+    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    this.sandFraction = materials.sandFraction(designFlow);
+    this.mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
+    this.sandDensity = materials.sandDensityKgM3();
+    this.liquid = new PumpInLiquid(line.runs(designFlow, sandFraction).get(0));
+  }
+
+  public PumpResult result() {
+    return spec instanceof RotodynamicSpec rotodynamic
+        ? rotodynamic(rotodynamic)
+        : piston((PistonSpec) spec);
+  }
+
+  public PumpInLiquid liquid() {
+    return liquid;
+  }
+
+  public PumpInLiquid.Choice choice() {
+    return change.choice();
+  }
+
+  /** The pumps that run. */
+  public List<RunningPump> pumps(RotodynamicSpec pump) {
+    return change.pumps().orElseGet(pump::pumps);
+  }
+
+  /** The pumps that run, with what sand and liquid take; nothing when they take all. */
+  public Optional<PumpGroup> derated(RotodynamicSpec pump) {
+    List<PumpCurve> curves = new ArrayList<>();
+    for (RunningPump each : pumps(pump)) {
+      Optional<PumpCurve> curve = liquid.curve(each, change.worn(), change.choice());
+      if (curve.isEmpty()) {
+        return Optional.empty();
+      }
+      curves.add(curve.get());
+    }
+    return PumpGroup.of(pump.station().arrangement(), curves);
+  }
+
+  /** Head asked of the pumps at a flow and the head of theirs. */
+  private double systemHead(PumpGroup group, double flow, double groupHead) {
+    double delivery = line.deliveryHeadM(flow, sandFraction);
+    return line.hasSuction()
+        ? delivery + line.suctionLineLossM(group.greatestShareM3ps(flow, groupHead), sandFraction)
+        : delivery;
+  }
+
+  /**
+   * The flow of the pump that takes most. What its suction line loses is taken for all: exact for
+   * pumps alike and for one that runs alone, on the safe side for unlike ones, of which the others
+   * lose less.
+   */
+  public static double greatestShareM3ps(PumpGroup group, double flowM3ps) {
+    return group.greatestShareM3ps(flowM3ps, group.headM(flowM3ps));
+  }
+
+  private PumpResult rotodynamic(RotodynamicSpec pump) {
+    SolidsDeratings.Derating derating = liquid.derating(pumps(pump).get(0), change.choice());
+    Optional<PumpGroup> corrected = derated(pump);
+    if (corrected.isEmpty()) {
+      return stalled(pump, derating);
+    }
+    PumpGroup curve = corrected.get();
+    double greatest = curve.greatestFlowM3ps();
+    double least = Math.max(curve.leastFlowM3ps(), LEAST_SHARE * greatest);
+    DutyPoints found =
+        DutyPoints.find(
+            curve::headM, (flow, head) -> systemHead(curve, flow, head), least, greatest);
+    List<PumpResult.Duty> duties = new ArrayList<>();
+    for (DutyPoints.DutyPoint point : found.points()) {
+      double efficiency = efficiency(curve, point.flowM3ps());
+      double drive = drive(pumps(pump), curve.parts(point.flowM3ps()));
+      duties.add(duty(point.flowM3ps(), point.headM(), point.meeting(), efficiency, drive));
+    }
+    List<PumpResult.CurvePoint> shown = new ArrayList<>();
+    for (int i = 0; i <= CURVE_POINTS; i++) {
+      double from = curve.leastFlowM3ps();
+      double flow = Math.min(from + (greatest - from) * i / CURVE_POINTS, greatest);
+      shown.add(
+          new PumpResult.CurvePoint(Measure.FLOW.of(flow), Measure.LENGTH.of(curve.headM(flow))));
+    }
+    return new PumpResult(
+        duties,
+        absence(found, curve),
+        shown,
+        deratings(pump),
+        Measure.FRACTION.of(derating.headRatio().value()),
+        Measure.FRACTION.of(derating.efficiencyRatio().value()),
+        viscous(pump),
+        blockedPressure(pump));
+  }
+
+  /** Efficiency of all drives together: power at the shafts over power drawn. */
+  public static double drive(List<RunningPump> pumps, List<PumpGroup.Part> parts) {
+    double shaft = 0;
+    double drawn = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      PumpGroup.Part part = parts.get(i);
+      if (part.flowM3ps() > 0 && part.efficiency() > 0) {
+        double share = part.flowM3ps() * Math.max(part.headM(), 0) / part.efficiency();
+        shaft += share;
+        drawn += share / Measure.FRACTION.si(pumps.get(i).driveEfficiency());
+      }
+    }
+    return drawn > 0 ? shaft / drawn : Measure.FRACTION.si(pumps.get(0).driveEfficiency());
+  }
+
+  /** Where no pump has head left, no power is given, and that of the best pump stands for all. */
+  private static double efficiency(PumpGroup curve, double flow) {
+    double together = curve.efficiency(flow);
+    return together > 0
+        ? together
+        : curve.parts(flow).stream().mapToDouble(PumpGroup.Part::efficiency).max().orElseThrow();
+  }
+
+  /** Why there is no stable duty point; nothing when there is one. */
+  private Optional<String> absence(DutyPoints found, PumpGroup curve) {
+    double end = curve.greatestFlowM3ps();
+    boolean beyond =
+        found.stable().isEmpty()
+            && !found.points().isEmpty()
+            && curve.headM(end) > systemHead(curve, end, curve.headM(end));
+    return beyond
+        ? Optional.of(
+            "where its curve ends the pump still has more head than the line needs: the stable flow"
+                + " lies beyond the points given")
+        : found.absence().map(DutyPoints.Absence::words);
+  }
+
+  /** Pumps of which the corrections, far out of their range, leave no head or no efficiency. */
+  private PumpResult stalled(RotodynamicSpec pump, SolidsDeratings.Derating derating) {
+    boolean bySand = !(derating.headRatio().value() > 0 && derating.efficiencyRatio().value() > 0);
+    return new PumpResult(
+        List.of(),
+        Optional.of(
+            bySand
+                ? "by "
+                    + derating.model().name()
+                    + " this sand, at this concentration, takes all of the head or efficiency of"
+                    + " the pump"
+                : "what sand and liquid take leaves a pump no head or no efficiency, or the pumps"
+                    + " no flow in common"),
+        List.of(),
+        deratings(pump),
+        Measure.FRACTION.of(Math.max(0, derating.headRatio().value())),
+        Measure.FRACTION.of(Math.max(0, derating.efficiencyRatio().value())),
+        viscous(pump),
+        blockedPressure(pump));
+  }
+
+  private List<ModelValue> deratings(RotodynamicSpec pump) {
+    RunningPump first = pumps(pump).get(0);
+    return liquid.deratings(List.of(first)).stream()
+        .map(
+            model ->
+                new ModelValue(
+                    model, model.headRatio(liquid.slurry(), PumpInLiquid.impeller(first))))
+        .toList();
+  }
+
+  private List<PumpResult.Viscous> viscous(RotodynamicSpec pump) {
+    RunningPump first = pumps(pump).get(0);
+    Optional<PumpInLiquid.Seen> believed = liquid.viscosity(first, change.choice());
+    return liquid.viscosities(first).stream()
+        .map(
+            seen ->
+                new PumpResult.Viscous(
+                    seen.which(),
+                    seen.viscosityPaS(),
+                    seen.correction(),
+                    believed.map(b -> b.which() == seen.which()).orElse(false)))
+        .toList();
+  }
+
+  private Quantity<Pressure> blockedPressure(RotodynamicSpec pump) {
+    PumpGroup clear = pump.clear(pumps(pump));
+    return Measure.PRESSURE.of(
+        line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity));
+  }
+
+  private PumpResult piston(PistonSpec spec) {
+    PistonPump pump =
+        new PistonPump(
+            Measure.VOLUME.si(spec.displacement()),
+            Measure.FRACTION.si(spec.volumetricEfficiency()),
+            Measure.PRESSURE.si(spec.pressureLimit()));
+    double flow =
+        pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate())) * (1 - change.worn().orElse(0));
+    double head = line.systemHeadM(flow, sandFraction);
+    double efficiency =
+        Measure.FRACTION.si(spec.mechanicalEfficiency())
+            * Measure.FRACTION.si(spec.volumetricEfficiency())
+            * (1 - change.worn().orElse(0));
+    PumpResult.Duty duty =
+        duty(
+            flow,
+            head,
+            DutyPoints.Meeting.STABLE,
+            efficiency,
+            Measure.FRACTION.si(spec.driveEfficiency()));
+    boolean within = pump.allows(Math.max(0, Measure.PRESSURE.si(duty.pressure())));
+    return new PumpResult(
+        within ? List.of(duty) : List.of(),
+        within
+            ? Optional.empty()
+            : Optional.of(
+                "the line asks for more pressure than the limit of the pump at the flow of its"
+                    + " strokes"),
+        List.of(),
+        List.of(),
+        Measure.FRACTION.of(1),
+        Measure.FRACTION.of(1),
+        List.of(),
+        spec.pressureLimit());
+  }
+
+  private PumpResult.Duty duty(
+      double flow, double head, DutyPoints.Meeting meeting, double efficiency, double drive) {
+    // A line that runs down to its outlet by itself asks nothing of the pump.
+    double asked = Math.max(head, 0);
+    MotorPower power = MotorPower.of(mixtureDensity, flow, asked, efficiency, drive);
+    OptionalDouble energy = power.energyPerSandJpKg(sandFraction * flow * sandDensity);
+    return new PumpResult.Duty(
+        Measure.FLOW.of(flow),
+        Measure.LENGTH.of(head),
+        Measure.PRESSURE.of(head * mixtureDensity * Physics.GRAVITY),
+        meeting,
+        line.overBed(line.runs(flow, sandFraction)),
+        Measure.FRACTION.of(efficiency),
+        Measure.POWER.of(power.shaftW()),
+        Measure.POWER.of(power.inputW()),
+        energy.isPresent()
+            ? Optional.of(Measure.SPECIFIC_ENERGY.of(energy.getAsDouble()))
+            : Optional.empty());
+  }
+}

@@ -1,0 +1,154 @@
+package sandslurry.assessment.station;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.design.station.PumpSpec.MotorSpec;
+import sandslurry.fact.finding.Severity;
+import sandslurry.pump.rotodynamic.BestPoint;
+import sandslurry.pump.rotodynamic.OperatingRegion;
+import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.pump.suction.SuctionEnergy;
+import sandslurry.pump.suction.SuctionMargin;
+import sandslurry.transport.friction.ClearLiquid.Regime;
+
+/**
+ * The line in one state.
+ *
+ * @param name what the state is
+ * @param asked whether the design asked for it, beside the flows of every line
+ * @param severity how it stands
+ * @param reasons what is amiss, gravest first; empty when nothing is
+ * @param point where it runs; empty when it does not
+ */
+public record StateResult(
+    String name, boolean asked, Severity severity, List<String> reasons, Optional<Point> point) {
+  /** Copies the list. */
+  public StateResult {
+    reasons = List.copyOf(reasons);
+  }
+
+  /**
+   * Where pump and line run in a state.
+   *
+   * @param flowM3ps flow of mixture [m3/s]
+   * @param sandFraction volume fraction of sand
+   * @param densityKgM3 density of the mixture [kg/m3]
+   * @param temperatureK temperature of the liquid [K]
+   * @param headM head asked of the pumps, in metres of mixture [m]
+   * @param run the run that stands worst
+   * @param regime how the carrier flows in it
+   * @param velocityMps its velocity in the largest bore [m/s]
+   * @param limitMps its deposition limit in turbulent flow; empty without sand [m/s]
+   * @param toPassMps the velocity that it needs to pass; empty without sand [m/s]
+   * @param pressurePa the greatest gauge pressure in the line [Pa]
+   * @param driven whether the pumps set the flow
+   * @param shaftW power at all shafts; empty when the flow is set otherwise [W]
+   * @param inputW power drawn by all drives [W]
+   * @param wear wear against the design flow
+   * @param pumps each pump
+   */
+  public record Point(
+      double flowM3ps,
+      double sandFraction,
+      double densityKgM3,
+      double temperatureK,
+      double headM,
+      String run,
+      Regime regime,
+      double velocityMps,
+      OptionalDouble limitMps,
+      OptionalDouble toPassMps,
+      double pressurePa,
+      boolean driven,
+      OptionalDouble shaftW,
+      OptionalDouble inputW,
+      WearIndex wear,
+      List<PumpPoint> pumps) {
+    /** Copies the list. */
+    public Point {
+      pumps = List.copyOf(pumps);
+    }
+  }
+
+  /**
+   * One pump in a state.
+   *
+   * @param name what it is called
+   * @param flowM3ps its flow; 0 when the others keep it shut [m3/s]
+   * @param headM its head [m]
+   * @param efficiency its efficiency; 0 when shut
+   * @param shutOffM its head at the least flow of its curve; that at its flow for a piston pump [m]
+   * @param shaftW power at its shaft [W]
+   * @param specificSpeed its specific speed, metric; empty for a piston pump
+   * @param region where it may work; empty for a piston pump
+   * @param motor its motor, when known
+   * @param suction its suction side, when the design has one
+   */
+  public record PumpPoint(
+      String name,
+      double flowM3ps,
+      double headM,
+      double efficiency,
+      double shutOffM,
+      double shaftW,
+      OptionalDouble specificSpeed,
+      Optional<OperatingRegion> region,
+      Optional<MotorSpec> motor,
+      Optional<SuctionPoint> suction) {}
+
+  /**
+   * The suction side of one pump in a state.
+   *
+   * @param floodM level of the pit above the pump [m]
+   * @param lossM head lost on the way [m]
+   * @param accelerationM head that the pulsing of a piston pump takes [m]
+   * @param availableM NPSH available [m]
+   * @param requiredM NPSH required in this liquid; empty when no points reach this flow [m]
+   * @param viscousRatio NPSH required in this liquid over that in water
+   * @param inlet how hard the inlet works; empty when its NPSH at the best point is not known
+   * @param margin what must be left over
+   * @param velocityMps velocity in the largest bore [m/s]
+   * @param toPassMps the velocity that keeps its sand moving; empty without sand [m/s]
+   * @param severity how it stands as far as sand goes
+   */
+  public record SuctionPoint(
+      double floodM,
+      double lossM,
+      double accelerationM,
+      double availableM,
+      OptionalDouble requiredM,
+      double viscousRatio,
+      Optional<Inlet> inlet,
+      SuctionMargin margin,
+      double velocityMps,
+      OptionalDouble toPassMps,
+      Severity severity) {
+    /**
+     * Says whether the velocity is that asked for, which alone does not make a pass.
+     *
+     * @return true if it is known and reached
+     */
+    public boolean fastEnough() {
+      return toPassMps.isPresent() && velocityMps >= toPassMps.getAsDouble();
+    }
+  }
+
+  /**
+   * How hard the inlet of a rotodynamic pump works.
+   *
+   * @param best best point of the whole impeller in water
+   * @param requiredM NPSH required there in water [m]
+   * @param energy suction energy, with the bore of the suction line for that of the nozzle
+   */
+  public record Inlet(BestPoint best, double requiredM, SuctionEnergy energy) {
+    /**
+     * Suction specific speed.
+     *
+     * @return metric; the US number is 51.6 times it
+     */
+    public double specificSpeed() {
+      return best.suctionSpecificSpeed(requiredM);
+    }
+  }
+}

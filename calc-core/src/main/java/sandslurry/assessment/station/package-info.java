@@ -1,0 +1,2 @@
+/** The pump and its suction. */
+package sandslurry.assessment.station;

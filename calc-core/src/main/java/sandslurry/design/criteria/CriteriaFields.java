@@ -1,0 +1,153 @@
+package sandslurry.design.criteria;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.transport.deposition.DepositionRule;
+import sandslurry.transport.deposition.DepositionVelocities;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
+import sandslurry.transport.deposition.DepositionVelocityModel;
+import sandslurry.units.Measure;
+
+/** The fields of what a design is judged by. */
+public final class CriteriaFields extends Fields<Criteria> {
+  private static final Limits<Dimensionless> MARGIN = Limits.of(Measure.FRACTION, "0 %", "200 %");
+  private static final Limits<Dimensionless> PRESSURE =
+      Limits.of(Measure.FRACTION, "10 %", "100 %");
+  private static final Limits<Speed> MARGIN_SPEED = Limits.of(Measure.SPEED, "0 m/s", "3 m/s");
+  private static final Limits<Speed> WEAR_SPEED = Limits.of(Measure.SPEED, "0.5 m/s", "10 m/s");
+
+  private final Field<Quantity<Dimensionless>> share =
+      standard(
+          "velocityMarginShare",
+          MARGIN,
+          "25 %",
+          "Margin on velocity",
+          "margin over the deposition velocity, as a share of it",
+          "30 %");
+  private final Field<Quantity<Speed>> velocity =
+      standard(
+          "velocityMargin",
+          MARGIN_SPEED,
+          "0.3 m/s",
+          "and not less than",
+          "least margin over the deposition velocity; the larger of the two counts",
+          "0.3 m/s",
+          "1 ft/s");
+  private final Field<Optional<Quantity<Speed>>> wear =
+      optional(
+          "wearVelocity",
+          WEAR_SPEED,
+          "no limit: wear is told beside that at the design flow rate",
+          "Limit for wear",
+          "velocity above which wear is a caution",
+          "3 m/s",
+          "10 ft/s");
+  private final Field<Quantity<Dimensionless>> pressure =
+      standard(
+          "pressureShare",
+          PRESSURE,
+          "72 %",
+          "Use of pressure rating",
+          "share of the pressure rating that the working pressure may use",
+          "72 %");
+  private final Field<Quantity<Dimensionless>> capture =
+      standard(
+          "sandCapture",
+          CommonLimits.SHARE,
+          "75 %",
+          "Sand capture, lane",
+          "share of the sand that the lane must capture",
+          "75 %");
+  private final Field<Quantity<Dimensionless>> floor =
+      standard(
+          "floorShare",
+          CommonLimits.SHARE,
+          "1 %",
+          "Sand on a laminar floor",
+          "share of the sand that may reach the floor of a line in laminar flow; the same share of"
+              + " the coarsest sand need not be held (1 % at most)",
+          "1 %");
+  private final Field<Boolean> graded =
+      standard(
+          "worstSizeGoverns",
+          Type.yesNo("the worst size of the sand", "d50 alone"),
+          "yes",
+          "Deposition judged by",
+          "the grain size by which the deposition velocity is judged");
+  private final Field<Map<String, Role>> roles =
+      standard(
+          "depositionRoles",
+          new RoleFields(),
+          "",
+          "Roles of the correlations",
+          "roles of deposition correlations other than their own: governing makes one part of the"
+              + " rule, floor a lower bound, counted turns a pass below it into a caution, shown"
+              + " decides nothing");
+
+  public CriteriaFields() {
+    super("criteria", "criteria");
+    rule(
+        roles,
+        List.of(),
+        values -> DepositionRule.governs(values.get(roles)),
+        values ->
+            "must leave gillies-shook-2002 or wilson-bounded governing: without them there is no"
+                + " deposition velocity");
+  }
+
+  @Override
+  protected Optional<Criteria> make(Values values) {
+    return Optional.of(
+        new Criteria(
+            values.get(share),
+            values.get(velocity),
+            values.get(roles),
+            values.get(graded),
+            values.get(wear),
+            values.get(pressure),
+            values.get(capture),
+            values.get(floor)));
+  }
+
+  /** A role for each correlation. */
+  private static final class RoleFields extends Fields<Map<String, Role>> {
+    private final Map<String, Field<Optional<Role>>> roles = new LinkedHashMap<>();
+
+    RoleFields() {
+      super("depositionRoles", "roles of the correlations");
+      for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
+        roles.put(
+            model.id(),
+            optional(
+                model.id(),
+                Type.choice(Arrays.asList(Role.values()), RoleFields::word, RoleFields::word),
+                word(DepositionVelocities.defaultRole(model)) + " (default)",
+                model.name(),
+                "role of the correlation"));
+      }
+    }
+
+    private static String word(Role role) {
+      return role.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    protected Optional<Map<String, Role>> make(Values values) {
+      Map<String, Role> chosen = new LinkedHashMap<>();
+      roles.forEach((id, field) -> values.get(field).ifPresent(role -> chosen.put(id, role)));
+      return Optional.of(chosen);
+    }
+  }
+}

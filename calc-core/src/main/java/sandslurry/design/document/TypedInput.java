@@ -1,0 +1,168 @@
+package sandslurry.design.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.Quantity;
+import sandslurry.design.DesignFields;
+import sandslurry.fact.Content;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Kinds;
+import sandslurry.fact.Listed;
+import sandslurry.fact.Seen;
+import sandslurry.fact.Span;
+import sandslurry.fact.Tree;
+import sandslurry.fact.Type;
+import sandslurry.units.ShownText;
+
+/**
+ * An input as it was typed, or the default that counts because nothing was typed.
+ *
+ * @param part the part of the design, in words
+ * @param label what it is, in the trade's words
+ * @param text what was typed, or the default
+ * @param si how it was understood, in SI; empty where it says the same or is no quantity
+ * @param assumed whether nothing was typed
+ */
+public record TypedInput(
+    String part, String label, String text, Optional<String> si, boolean assumed) {
+  /** Puts the text on one line, without characters that cannot be seen. */
+  public TypedInput {
+    text = ShownText.escaped(text.replaceAll("\\s+", " "));
+  }
+
+  /** Every input of a design in the order of its fields. */
+  static List<TypedInput> all(Tree root) {
+    List<TypedInput> inputs = new ArrayList<>();
+    new Walk(root, inputs).group(DesignFields.DESIGN, root, "");
+    return List.copyOf(inputs);
+  }
+
+  /** Goes down from group to group. */
+  private record Walk(Tree root, List<TypedInput> inputs) {
+    void group(Fields<?> fields, Tree here, String part) {
+      for (Field<?> field : fields.all()) {
+        Tree value = here.at(field.name());
+        if (!fields.applies(field, new Seen(root, here))) {
+          continue;
+        }
+        if (value.isThere()) {
+          field.content().match(new There(this, value, part, field.label()));
+        } else if (!field.standard().isEmpty() && fields.isShown(field, new Seen(root, here))) {
+          field.content().match(new Assumed(this, part, field));
+        }
+      }
+    }
+
+    void kinds(Kinds<?> kinds, Tree here, String part) {
+      String name = here.at(kinds.kind().name()).text().orElse("").strip();
+      kinds.all().stream()
+          .filter(fields -> fields.name().equalsIgnoreCase(name))
+          .findFirst()
+          .ifPresent(fields -> group(fields, here, part));
+    }
+  }
+
+  /** A field in which something stands. */
+  private record There(Walk walk, Tree value, String part, String label)
+      implements Content.Cases<Void> {
+    private String below() {
+      return part.isEmpty() ? label : part + ", " + label;
+    }
+
+    @Override
+    public Void text(Type<?> type) {
+      String text = value.text().orElse("");
+      walk.inputs().add(new TypedInput(part, label, text, understood(type, text), false));
+      return null;
+    }
+
+    @Override
+    public Void span(Span<?> span) {
+      List<String> ends = new ArrayList<>();
+      for (String end : List.of("low", "base", "high")) {
+        value.at(end).text().ifPresent(ends::add);
+      }
+      String text = value.text().orElse(String.join(" / ", ends));
+      walk.inputs().add(new TypedInput(part, label, text, Optional.empty(), false));
+      return null;
+    }
+
+    @Override
+    public Void group(Fields<?> fields) {
+      walk.group(fields, value, below());
+      return null;
+    }
+
+    @Override
+    public Void kinds(Kinds<?> kinds) {
+      walk.kinds(kinds, value, below());
+      return null;
+    }
+
+    @Override
+    public Void list(Listed<?> list) {
+      int number = 1;
+      for (Tree entry : value.entries()) {
+        String name = entry.at("name").text().orElse(String.valueOf(number));
+        list.entry().match(new There(walk, entry, part, label + " " + name));
+        number++;
+      }
+      return null;
+    }
+  }
+
+  /** A field in which nothing stands and whose default counts. */
+  private record Assumed(Walk walk, String part, Field<?> field) implements Content.Cases<Void> {
+    @Override
+    public Void text(Type<?> type) {
+      walk.inputs()
+          .add(
+              new TypedInput(
+                  part, field.label(), field.standard(), understood(type, field.standard()), true));
+      return null;
+    }
+
+    @Override
+    public Void span(Span<?> span) {
+      walk.inputs()
+          .add(new TypedInput(part, field.label(), field.standard(), Optional.empty(), true));
+      return null;
+    }
+
+    @Override
+    public Void group(Fields<?> fields) {
+      return null;
+    }
+
+    @Override
+    public Void kinds(Kinds<?> kinds) {
+      return null;
+    }
+
+    @Override
+    public Void list(Listed<?> list) {
+      return null;
+    }
+  }
+
+  /** A quantity in SI; nothing where it was typed so. */
+  private static Optional<String> understood(Type<?> type, String text) {
+    try {
+      if (type.parse(text) instanceof Quantity<?> quantity) {
+        Quantity<?> si = quantity.toSystemUnit();
+        String unit = si.getUnit().toString();
+        double number = si.getValue().doubleValue();
+        boolean same = si.getUnit().equals(quantity.getUnit()) || unit.equals("one");
+        return same
+            ? Optional.empty()
+            : Optional.of(String.format(Locale.ROOT, "%.4g %s", number, unit));
+      }
+      return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** What is given of a settling lane. */
+package sandslurry.design.lane;

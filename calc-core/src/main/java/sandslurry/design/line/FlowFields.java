@@ -1,0 +1,129 @@
+package sandslurry.design.line;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Temperature;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.units.Measure;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** The fields of the flow rates of a line. */
+public final class FlowFields extends Fields<FlowSpec> {
+  private final Field<Optional<Quantity<VolumetricFlowRate>>> minimum =
+      optional(
+          "minimum",
+          CommonLimits.FLOW,
+          "default: the design flow",
+          "Minimum",
+          "least flow rate of mixture that really occurs; it decides whether sand settles",
+          "26 L/s",
+          "420 gal/min");
+  private final Field<Quantity<VolumetricFlowRate>> design =
+      needed(
+          "design",
+          CommonLimits.FLOW,
+          "Design",
+          "flow rate of mixture that the line is designed for",
+          "30 L/s",
+          "470 gal/min");
+  private final Field<Optional<Quantity<VolumetricFlowRate>>> maximum =
+      optional(
+          "maximum",
+          CommonLimits.FLOW,
+          "default: the design flow",
+          "Maximum",
+          "greatest flow rate of mixture that really occurs",
+          "33 L/s",
+          "520 gal/min");
+
+  private final Field<Optional<Quantity<Dimensionless>>> highestSand =
+      optional(
+          "highestSandFraction",
+          CommonLimits.VOLUME_FRACTION,
+          "default: 1.5 times the mixture (common practice, no source)",
+          "Most sand",
+          "highest volume of sand over volume of mixture that comes through, as when stirring"
+              + " starts",
+          "3 %");
+  private final Field<Optional<Quantity<Temperature>>> coldest =
+      optional(
+          "coldest",
+          CommonLimits.TEMPERATURE,
+          "default: the temperature of the liquid",
+          "Coldest",
+          "coldest temperature of the liquid in the line",
+          "2 degC",
+          "36 degF");
+  private final Field<Optional<Quantity<Temperature>>> warmest =
+      optional(
+          "warmest",
+          CommonLimits.TEMPERATURE,
+          "default: the temperature of the liquid",
+          "Warmest",
+          "warmest temperature of the liquid in the line; sand is judged at the worst",
+          "28 degC",
+          "82 degF");
+  private final Field<Boolean> frost =
+      standard(
+          "exposedToFrost",
+          Type.yesNo("above frost depth or full in winter", "buried or drained"),
+          "no",
+          "Frost",
+          "whether the line lies in reach of frost or stands full in it");
+
+  public FlowFields() {
+    super("flow", "flow rates");
+    rule(
+        coldest,
+        List.of(warmest),
+        values ->
+            !values.get(coldest).isPresent()
+                || !values.get(warmest).isPresent()
+                || Measure.TEMPERATURE.si(values.get(coldest).get())
+                    <= Measure.TEMPERATURE.si(values.get(warmest).get()),
+        values -> "must not be above the warmest temperature");
+    rule(
+        minimum,
+        List.of(design),
+        values -> Measure.FLOW.si(least(values)) <= Measure.FLOW.si(values.get(design)),
+        values -> "must not be above the design flow of " + written(values));
+    rule(
+        maximum,
+        List.of(design),
+        values -> Measure.FLOW.si(most(values)) >= Measure.FLOW.si(values.get(design)),
+        values -> "must not be below the design flow of " + written(values));
+  }
+
+  private Quantity<VolumetricFlowRate> least(Values values) {
+    return values.get(minimum).orElse(values.get(design));
+  }
+
+  private Quantity<VolumetricFlowRate> most(Values values) {
+    return values.get(maximum).orElse(values.get(design));
+  }
+
+  private String written(Values values) {
+    return Measure.FLOW.write(values.get(design));
+  }
+
+  @Override
+  protected Optional<FlowSpec> make(Values values) {
+    return Optional.of(
+        new FlowSpec(
+            least(values),
+            values.get(design),
+            most(values),
+            new FlowSpec.Extremes(
+                values.get(minimum).isPresent(),
+                values.get(highestSand),
+                values.get(coldest),
+                values.get(warmest),
+                values.get(frost))));
+  }
+}

@@ -1,0 +1,224 @@
+package sandslurry.design.line;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.pipe.fittings.FittingKind;
+import sandslurry.units.Measure;
+
+/**
+ * The fields of a run of pipe, of the route as of a suction line.
+ *
+ * @param <S> what is made of them
+ */
+public abstract class RunFields<S> extends Fields<S> {
+  private static final Limits<Length> ROUGHNESS = Limits.of(Measure.LENGTH, "0 mm", "5 mm");
+  private static final Limits<Length> LENGTH = Limits.of(Measure.LENGTH, "0.1 m", "20 km");
+  private static final Limits<Length> RISE = Limits.of(Measure.LENGTH, "-200 m", "200 m");
+
+  private static final PipeFields PIPE = new PipeFields();
+  private static final FittingFields FITTING = new FittingFields();
+
+  final Field<Optional<String>> name =
+      optional("name", Type.text(), "run 1, run 2 ...", "Name", "what the run is called");
+  private final Field<Optional<StandardPipe>> pipe =
+      optional("pipe", PIPE, "a bore is given", "Pipe", "a pipe from a standard");
+  private final Field<Optional<Quantity<Length>>> bore =
+      optional(
+          "bore",
+          CommonLimits.BORE,
+          "that of the standard pipe",
+          "Bore",
+          "inside diameter of a pipe of your own",
+          "150 mm",
+          "6 in");
+  private final Field<Optional<Quantity<Pressure>>> rating =
+      optional(
+          "rating",
+          CommonLimits.RATING,
+          "not judged",
+          "Pressure rating",
+          "pressure rating of a pipe given by its bore",
+          "1000 kPa",
+          "160 psi");
+  private final Field<Optional<Quantity<Length>>> roughness =
+      optional(
+          "roughness",
+          ROUGHNESS,
+          "default: new pipe",
+          "Wall roughness",
+          "roughness of the wall, at most a tenth of the bore; needed with a bore",
+          "0.1 mm",
+          "0.004 in");
+  private final Field<Quantity<Length>> length =
+      needed("length", LENGTH, "Length", "length along the pipe", "90 m", "300 ft");
+  private final Field<Quantity<Length>> rise =
+      standard(
+          "rise",
+          RISE,
+          "0 m",
+          "Rise (fall below 0)",
+          "height of the end above the start, negative when the pipe falls",
+          "2 m",
+          "6 ft");
+  private final Field<List<Fitting>> fittings =
+      list(
+          "fittings",
+          FITTING,
+          "",
+          "Fittings and valves",
+          "fittings and valves; the velocity head lost at the outlet is always counted");
+
+  public RunFields(String name, String title) {
+    super(name, title);
+    exactlyOne(pipe, bore);
+    neededWhen(roughness, seen -> seen.has(bore), "a run given by its bore needs a roughness");
+    onlyWhen(
+        rating,
+        seen -> !seen.has(pipe),
+        "belongs to a run given by its bore: a standard pipe has its own");
+    rule(
+        rise,
+        List.of(length),
+        values ->
+            Math.abs(Measure.LENGTH.si(values.get(rise))) <= Measure.LENGTH.si(values.get(length)),
+        values ->
+            "cannot exceed the length of the run, " + Measure.LENGTH.write(values.get(length)));
+    rule(
+        roughness,
+        List.of(bore),
+        values ->
+            values.get(bore).isEmpty()
+                || values.get(roughness).isEmpty()
+                || Measure.LENGTH.si(values.get(roughness).get())
+                    <= 0.1 * Measure.LENGTH.si(values.get(bore).get()),
+        values ->
+            "cannot exceed a tenth of the bore, "
+                + Measure.LENGTH.write(values.get(bore).orElseThrow()));
+  }
+
+  /** The run; unless it has a name it is called by the standard one. */
+  protected final RouteSpec.RunSpec run(Values values, String standard) {
+    Optional<StandardPipe> standardPipe = values.get(pipe);
+    Map<FittingKind, Integer> counts = new EnumMap<>(FittingKind.class);
+    values.get(fittings).forEach(f -> counts.merge(f.kind(), f.count(), Integer::sum));
+    return new RouteSpec.RunSpec(
+        values.get(name).orElse(standard),
+        standardPipe,
+        bore(values, standardPipe.map(StandardPipe::largestBoreM)),
+        bore(values, standardPipe.map(StandardPipe::meanBoreM)),
+        values.get(rating),
+        values
+            .get(roughness)
+            .orElseGet(
+                () ->
+                    Measure.LENGTH.of(
+                        standardPipe.orElseThrow().system().material().newRoughnessM())),
+        values.get(length),
+        values.get(rise),
+        counts);
+  }
+
+  private Quantity<Length> bore(Values values, Optional<Double> standardM) {
+    return standardM.map(Measure.LENGTH::of).or(() -> values.get(bore)).orElseThrow();
+  }
+
+  /** A pipe of a standard. */
+  private static final class PipeFields extends Fields<StandardPipe> {
+    private final Field<String> system =
+        needed(
+            "system",
+            Type.choice(PipeCatalogue.systems(), s -> s, PipeFields::words),
+            "Standard",
+            "the standard of the pipe");
+    private final Field<String> size =
+        needed(
+            "size",
+            Type.text("the nominal size of the pipe"),
+            "Nominal size",
+            "nominal size of the pipe",
+            "4 in");
+    private final Field<String> wall =
+        needed(
+            "class",
+            Type.text("the schedule, SDR or DR of the pipe"),
+            "Schedule, SDR or DR",
+            "schedule, SDR or DR of the pipe",
+            "Sch 40");
+
+    PipeFields() {
+      super("pipe", "pipe of a standard");
+    }
+
+    private static String words(String system) {
+      return PipeCatalogue.all().stream()
+          .map(StandardPipe::system)
+          .filter(s -> s.standard().equals(system))
+          .findFirst()
+          .orElseThrow()
+          .words();
+    }
+
+    @Override
+    protected Optional<StandardPipe> make(Values values) {
+      String standard = values.get(system);
+      Optional<StandardPipe> found =
+          PipeCatalogue.find(standard, values.get(size), values.get(wall));
+      if (found.isEmpty()) {
+        values.problem(
+            size,
+            "with class \""
+                + Type.brief(values.get(wall))
+                + "\" is not in "
+                + standard
+                + "; sizes: "
+                + String.join(", ", PipeCatalogue.sizes(standard))
+                + "; classes: "
+                + String.join(", ", PipeCatalogue.classes(standard)));
+      }
+      return found;
+    }
+  }
+
+  /** How many of one fitting there are. */
+  private record Fitting(FittingKind kind, int count) {}
+
+  /** A fitting and how many of it there are. */
+  private static final class FittingFields extends Fields<Fitting> {
+    /** The loss at the outlet is the velocity head, which the line always counts. */
+    private static final Type<FittingKind> KINDS =
+        Type.choice(
+            Arrays.stream(FittingKind.values())
+                .filter(kind -> kind != FittingKind.PIPE_EXIT)
+                .toList(),
+            FittingKind::id,
+            FittingKind::id);
+
+    private final Field<FittingKind> kind =
+        needed("kind", KINDS, "Kind", "kind of fitting or valve");
+    private final Field<Integer> count =
+        standard("count", Type.count(1, 1000), "1", "Count", "how many of it there are", "2");
+
+    FittingFields() {
+      super("fitting", "fitting");
+    }
+
+    @Override
+    protected Optional<Fitting> make(Values values) {
+      return Optional.of(new Fitting(values.get(kind), values.get(count)));
+    }
+  }
+}

@@ -1,0 +1,400 @@
+package sandslurry.design.material;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Kinds;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.material.liquid.Bingham;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.liquid.HerschelBulkley;
+import sandslurry.material.liquid.Newtonian;
+import sandslurry.material.liquid.PowerLaw;
+import sandslurry.material.liquid.RheogramFit;
+import sandslurry.material.liquid.Rheology;
+import sandslurry.material.liquid.SandFreeSolids;
+import sandslurry.material.liquid.ViscometerReading;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.ShearRate;
+import sandslurry.units.UnitSystem;
+import si.uom.quantity.Density;
+import si.uom.quantity.DynamicViscosity;
+
+/** The fields of the liquid that carries the sand: water, manure, or one that was measured. */
+public class CarrierFields extends Fields<CarrierSpec> {
+  private static final Limits<Density> DENSITY =
+      Limits.of(Measure.DENSITY, "900 kg/m3", "1300 kg/m3");
+  private static final Limits<DynamicViscosity> VISCOSITY =
+      Limits.of(Measure.VISCOSITY, "0.3 cP", "5000 cP");
+
+  /** The liquid of a design or of a state, by any kind of description. */
+  public static final Kinds<CarrierSpec> KINDS =
+      new Kinds<>(
+          "Liquid",
+          "how the liquid is known",
+          new CarrierFields("carrier", "liquid"),
+          List.of(
+              new CarrierFields("water", "water"),
+              new ManureFields(),
+              new MeasuredFields(),
+              new RheologyFields(),
+              new ReadingsFields()));
+
+  final Field<Quantity<Temperature>> temperature =
+      needed(
+          "temperature",
+          CommonLimits.TEMPERATURE,
+          "Temperature",
+          "temperature of the liquid in the line",
+          "15 degC",
+          "60 degF");
+
+  private CarrierFields(String name, String title) {
+    super(name, title);
+  }
+
+  /** The solids of a liquid, where they are known. */
+  public static Optional<Quantity<Dimensionless>> solids(CarrierSpec carrier) {
+    if (carrier instanceof CarrierSpec.ManureSpec manure) {
+      return Optional.of(manure.totalSolids());
+    }
+    if (carrier instanceof CarrierSpec.RheologySpec rheology) {
+      return rheology.totalSolids();
+    }
+    return carrier instanceof CarrierSpec.ReadingsSpec readings
+        ? readings.totalSolids()
+        : Optional.empty();
+  }
+
+  @Override
+  protected Optional<CarrierSpec> make(Values values) {
+    return Optional.of(new CarrierSpec.WaterSpec(values.get(temperature)));
+  }
+
+  /** A law of rheology: its name, in files as in a fit. */
+  private enum Law {
+    NEWTONIAN("Newtonian"),
+    POWER_LAW("power law"),
+    BINGHAM("Bingham"),
+    HERSCHEL_BULKLEY("Herschel-Bulkley");
+
+    private static final Type<Law> TYPE =
+        Type.choice(Arrays.asList(values()), law -> law.words, law -> law.words);
+
+    private final String words;
+
+    Law(String words) {
+      this.words = words;
+    }
+  }
+
+  /** Manure liquor by its solids. */
+  private static final class ManureFields extends CarrierFields {
+    private final Field<Optional<Quantity<Dimensionless>>> solids =
+        optional(
+            "totalSolids",
+            CommonLimits.TOTAL_SOLIDS.quantity(Carriers.MEASURE_INSTEAD),
+            "from the laboratory",
+            "Total solids, no sand",
+            "sand-free total solids, by mass of the liquor without sand",
+            "3 %");
+    private final Field<Optional<Quantity<Dimensionless>>> laboratory =
+        optional(
+            "laboratory",
+            new LaboratoryFields(),
+            "the solids without sand are given",
+            "Laboratory",
+            "the values of a laboratory that counted the sand as solids");
+
+    ManureFields() {
+      super("manure", "manure liquor by its solids");
+      exactlyOne(solids, laboratory);
+    }
+
+    @Override
+    protected Optional<CarrierSpec> make(Values values) {
+      return values
+          .get(solids)
+          .or(() -> values.get(laboratory))
+          .map(free -> new CarrierSpec.ManureSpec(values.get(temperature), free));
+    }
+  }
+
+  /** Sand-free solids from a laboratory value that counts the sand. */
+  private static final class LaboratoryFields extends Fields<Quantity<Dimensionless>> {
+    private final Field<Double> total =
+        needed(
+            "totalSolids",
+            CommonLimits.SHARE.si(),
+            "Total solids with sand",
+            "total solids as reported, sand included",
+            "14 %");
+    private final Field<Optional<Double>> sand =
+        optional(
+            "sand",
+            CommonLimits.SHARE.si(),
+            "from the volatile solids",
+            "Sand in the sample",
+            "sand by mass of the sample",
+            "6 %");
+    private final Field<Optional<Double>> organic =
+        optional(
+            "volatileSolids",
+            CommonLimits.SHARE.si(),
+            "from the sand",
+            "Volatile solids",
+            "volatile solids by mass of the same sample",
+            "6 %");
+
+    LaboratoryFields() {
+      super("laboratory", "laboratory");
+      exactlyOne(sand, organic);
+    }
+
+    @Override
+    protected Optional<Quantity<Dimensionless>> make(Values values) {
+      double all = values.get(total);
+      Optional<Double> ofSand = values.get(sand);
+      double free;
+      try {
+        free =
+            ofSand.isPresent()
+                ? SandFreeSolids.fromSand(all, ofSand.get())
+                : SandFreeSolids.fromVolatileSolids(all, values.get(organic).orElseThrow());
+      } catch (IllegalArgumentException e) {
+        values.problem(
+            ofSand.isPresent() ? sand : organic,
+            ofSand.isPresent()
+                ? "cannot be more than the total solids"
+                : "cannot be more than "
+                    + UnitSystem.METRIC.show(Kind.PERCENT, SandFreeSolids.VOLATILE_SHARE * all)
+                    + ", the volatile share of dry manure times the total solids");
+        return Optional.empty();
+      }
+      if (free > CommonLimits.TOTAL_SOLIDS.high()) {
+        values.problem(
+            total,
+            "leaves "
+                + UnitSystem.METRIC.show(Kind.PERCENT, free)
+                + " solids without sand; "
+                + UnitSystem.METRIC.show(Kind.PERCENT, CommonLimits.TOTAL_SOLIDS.high())
+                + " is the most: "
+                + Carriers.MEASURE_INSTEAD);
+        return Optional.empty();
+      }
+      return Optional.of(Measure.FRACTION.of(free));
+    }
+  }
+
+  /** What every measured liquid has. */
+  private abstract static class DenseFields extends CarrierFields {
+    /** A liquor that was measured may be thicker than those of the table. */
+    private static final Limits<Dimensionless> SOLIDS = Limits.of(Measure.FRACTION, "0 %", "30 %");
+
+    final Field<Quantity<Density>> density =
+        needed(
+            "density",
+            DENSITY,
+            "Density",
+            "density of the liquid without sand",
+            "1010 kg/m3",
+            "8.4 lb/gal");
+
+    DenseFields(String name, String title) {
+      super(name, title);
+    }
+
+    public final Field<Optional<Quantity<Dimensionless>>> solids() {
+      return optional(
+          "totalSolids",
+          SOLIDS,
+          "optional",
+          "Total solids, no sand",
+          "sand-free total solids; needed to follow a dilution",
+          "6 %");
+    }
+  }
+
+  /** A liquid whose viscosity does not depend on the shear rate. */
+  private static final class MeasuredFields extends DenseFields {
+    private final Field<Quantity<DynamicViscosity>> viscosity =
+        needed(
+            "viscosity",
+            VISCOSITY,
+            "Dynamic viscosity",
+            "dynamic viscosity, the same at every shear rate",
+            "4 mPa.s",
+            "4 cP");
+
+    MeasuredFields() {
+      super("measured", "measured density and viscosity");
+    }
+
+    @Override
+    protected Optional<CarrierSpec> make(Values values) {
+      return Optional.of(
+          new CarrierSpec.MeasuredSpec(
+              values.get(temperature), values.get(density), values.get(viscosity)));
+    }
+  }
+
+  /** A measured law of rheology. */
+  private static final class RheologyFields extends DenseFields {
+    private final Field<Optional<Quantity<Dimensionless>>> solids = solids();
+    private final Field<Law> law =
+        needed("law", Law.TYPE, "Law", "the law of rheology that was measured");
+    private final Field<Double> viscosity =
+        needed(
+            "viscosity",
+            VISCOSITY.si(),
+            "Dynamic viscosity",
+            "dynamic viscosity",
+            "4 mPa.s",
+            "4 cP");
+    private final Field<Double> yield =
+        needed(
+            "yieldStress",
+            Limits.of(Measure.PRESSURE, "0.001 Pa", "500 Pa").si(),
+            "Yield stress",
+            "yield stress",
+            "2 Pa");
+    private final Field<Double> plastic =
+        needed(
+            "plasticViscosity",
+            VISCOSITY.si(),
+            "Plastic viscosity",
+            "plastic viscosity",
+            "30 mPa.s",
+            "30 cP");
+    private final Field<Double> consistency =
+        needed(
+            "consistency",
+            Limits.of(Measure.FRACTION, "0.0003", "500").si(),
+            "Consistency [Pa.s^n]",
+            "consistency K in Pa.s^n, a bare number",
+            "0.5");
+    private final Field<Double> index =
+        needed(
+            "index",
+            Limits.of(Measure.FRACTION, "0.1", "1.5").si(),
+            "Flow index n",
+            "flow index n",
+            "0.5");
+
+    RheologyFields() {
+      super("rheology", "measured law of rheology");
+      when(viscosity, law, "Newtonian");
+      when(yield, law, "Bingham", "Herschel-Bulkley");
+      when(plastic, law, "Bingham");
+      when(consistency, law, "power law", "Herschel-Bulkley");
+      when(index, law, "power law", "Herschel-Bulkley");
+    }
+
+    @Override
+    protected Optional<CarrierSpec> make(Values values) {
+      Rheology rheology =
+          switch (values.get(law)) {
+            case NEWTONIAN -> new Newtonian(values.get(viscosity));
+            case POWER_LAW -> new PowerLaw(values.get(consistency), values.get(index));
+            case BINGHAM -> new Bingham(values.get(yield), values.get(plastic));
+            case HERSCHEL_BULKLEY ->
+                new HerschelBulkley(values.get(yield), values.get(consistency), values.get(index));
+          };
+      return Optional.of(
+          new CarrierSpec.RheologySpec(
+              values.get(temperature), values.get(density), rheology, values.get(solids)));
+    }
+  }
+
+  /** Readings of a viscometer, to which a law is fitted. */
+  private static final class ReadingsFields extends DenseFields {
+    private final Field<Optional<Quantity<Dimensionless>>> solids = solids();
+    private final Field<List<ViscometerReading>> readings =
+        list(
+            "readings",
+            new ReadingFields(),
+            "",
+            "Viscometer readings",
+            "readings of a viscometer, to which a law is fitted");
+    private final Field<Optional<Law>> law =
+        optional(
+            "law",
+            Law.TYPE,
+            "the one that fits best",
+            "Law fitted",
+            "the law of rheology that is fitted");
+    private final Field<RheogramFit.Weighting> weighting =
+        standard(
+            "equalErrors",
+            Type.choice(
+                Arrays.asList(RheogramFit.Weighting.values()),
+                ReadingsFields::word,
+                ReadingsFields::word),
+            "per cent",
+            "Readings err alike in",
+            "in what all readings are equally good");
+
+    ReadingsFields() {
+      super("readings", "viscometer readings");
+    }
+
+    private static String word(RheogramFit.Weighting weighting) {
+      return weighting == RheogramFit.Weighting.SAME_PER_CENT ? "per cent" : "pascals";
+    }
+
+    @Override
+    protected Optional<CarrierSpec> make(Values values) {
+      List<String> wrong = RheogramFit.problems(values.get(readings));
+      wrong.forEach(problem -> values.problem(readings, problem));
+      return wrong.isEmpty()
+          ? Optional.of(
+              new CarrierSpec.ReadingsSpec(
+                  values.get(temperature),
+                  values.get(density),
+                  values.get(readings),
+                  values.get(weighting),
+                  values.get(law).map(l -> l.words),
+                  values.get(solids)))
+          : Optional.empty();
+    }
+  }
+
+  /** One reading of a viscometer. */
+  private static final class ReadingFields extends Fields<ViscometerReading> {
+    private final Field<Quantity<ShearRate>> rate =
+        needed(
+            "shearRate",
+            Limits.of(Measure.SHEAR_RATE, "0.001 1/s", "100000 1/s"),
+            "Shear rate",
+            "shear rate at the wall",
+            "100 1/s");
+    private final Field<Quantity<Pressure>> stress =
+        needed(
+            "shearStress",
+            Limits.of(Measure.PRESSURE, "0.0001 Pa", "5000 Pa"),
+            "Shear stress",
+            "shear stress at that shear rate",
+            "4.2 Pa");
+
+    ReadingFields() {
+      super("reading", "reading");
+    }
+
+    @Override
+    protected Optional<ViscometerReading> make(Values values) {
+      return Optional.of(
+          new ViscometerReading(
+              Measure.SHEAR_RATE.si(values.get(rate)), Measure.PRESSURE.si(values.get(stress))));
+    }
+  }
+}

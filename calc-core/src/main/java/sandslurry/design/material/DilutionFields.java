@@ -1,0 +1,48 @@
+package sandslurry.design.material;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Values;
+import sandslurry.units.Measure;
+
+/** The fields of what the mixture might be diluted with. */
+public final class DilutionFields extends Fields<DilutionSpec> {
+  private static final Limits<Dimensionless> RATIO = Limits.of(Measure.FRACTION, "0.5", "50");
+
+  public final Field<Quantity<Dimensionless>> solids =
+      standard(
+          "totalSolids",
+          CommonLimits.TOTAL_SOLIDS,
+          "0 %",
+          "Solids of that liquid",
+          "total solids of the liquid added, by mass",
+          "0.5 %");
+  private final Field<Quantity<Dimensionless>> most =
+      standard(
+          "mostRatio",
+          RATIO,
+          "10",
+          "Most volumes to one",
+          "most of that liquid, over the volume of undiluted mixture",
+          "10");
+
+  public DilutionFields() {
+    super("dilution", "dilution");
+    rule(
+        solids,
+        List.of(),
+        values -> values.seen().has("/route"),
+        values -> "needs a line to be diluted in");
+  }
+
+  @Override
+  protected Optional<DilutionSpec> make(Values values) {
+    return Optional.of(new DilutionSpec(values.get(solids), values.get(most)));
+  }
+}

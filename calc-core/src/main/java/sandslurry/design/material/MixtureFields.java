@@ -1,0 +1,74 @@
+package sandslurry.design.material;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.units.Measure;
+import si.uom.quantity.MassFlowRate;
+
+/** The fields of how much sand the liquid brings. */
+public final class MixtureFields extends Fields<MixtureSpec> {
+  private static final Limits<Dimensionless> MASS = Limits.of(Measure.FRACTION, "0 %", "64 %");
+  private static final Limits<MassFlowRate> RATE =
+      Limits.of(Measure.MASS_FLOW, "0 kg/s", "500 kg/s");
+  private static final String ONE = "one of the four is given";
+
+  private final Field<Optional<Quantity<Dimensionless>>> volume =
+      optional(
+          "volumeFraction",
+          CommonLimits.VOLUME_FRACTION,
+          ONE,
+          "Sand by volume",
+          "volume of grains over volume of mixture",
+          "3 %");
+  private final Field<Optional<Quantity<Dimensionless>>> mass =
+      optional(
+          "massFraction",
+          MASS,
+          ONE,
+          "Sand by mass",
+          "mass of dry sand over mass of mixture",
+          "8 %");
+  private final Field<Optional<Quantity<MassFlowRate>>> rate =
+      optional(
+          "sandRate",
+          RATE,
+          ONE,
+          "Sand fed at a rate",
+          "dry sand fed per time; a smaller flow rate then means a thicker mixture",
+          "2.5 kg/s",
+          "330 lb/min");
+  public final Field<Optional<String>> stream =
+      optional(
+          "stream",
+          Type.text(),
+          ONE,
+          "Stream of the plant",
+          "name of the stream of the plant that the line carries",
+          "diluted");
+
+  public MixtureFields() {
+    super("mixture", "sand in the mixture");
+    exactlyOne(volume, mass, rate, stream);
+  }
+
+  @Override
+  protected Optional<MixtureSpec> make(Values values) {
+    return List.<Optional<? extends MixtureSpec>>of(
+            values.get(volume).map(MixtureSpec.ByVolume::new),
+            values.get(mass).map(MixtureSpec.ByMass::new),
+            values.get(rate).map(MixtureSpec.ByRate::new),
+            values.get(stream).map(MixtureSpec.OfStream::new))
+        .stream()
+        .filter(Optional::isPresent)
+        .findFirst()
+        .map(Optional::get);
+  }
+}

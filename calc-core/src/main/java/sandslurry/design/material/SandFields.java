@@ -1,0 +1,206 @@
+package sandslurry.design.material;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Seen;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.SievePoint;
+import sandslurry.material.sand.StandardSand;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+import si.uom.quantity.Density;
+
+/** The fields of the sand: its gradation, density and shape. */
+public final class SandFields extends Fields<Sand> {
+  private static final Limits<Length> GRAIN = Limits.of(Measure.LENGTH, "0.001 mm", "25 mm");
+  private static final Limits<Density> DENSITY =
+      Limits.of(Measure.DENSITY, "1500 kg/m3", "5000 kg/m3");
+
+  /** The gradations that have a name. */
+  public static final Type<StandardSand> STANDARD_SAND =
+      Type.choice(List.of(StandardSand.values()), StandardSand::id, StandardSand::label);
+
+  private static final String GRADATION = "gradation";
+
+  private final Field<Optional<StandardSand>> named =
+      optional(
+          GRADATION,
+          STANDARD_SAND,
+          "sieves, or d50 with d85",
+          "Grain sizes from",
+          "gradation of a standard, in the middle of its limits; or a list of sieves");
+  private final Field<List<SievePoint>> sieves =
+      list(
+          GRADATION,
+          new SieveFields(),
+          "",
+          "Sieve analysis",
+          "sieves from fine to coarse or from coarse to fine, log-linear between them");
+  private final Field<Optional<Quantity<Length>>> d50 =
+      optional(
+          "d50",
+          GRAIN,
+          "see gradation",
+          "d50, half is finer",
+          "size that half of the sand passes",
+          "0.4 mm");
+  private final Field<Optional<Quantity<Length>>> d85 =
+      optional(
+          "d85",
+          GRAIN,
+          "see gradation",
+          "d85, 85 % is finer",
+          "size that 85 % of the sand passes; the gradation is log-normal through d50 and d85",
+          "0.9 mm");
+  private final Field<Quantity<Density>> density =
+      standard(
+          "density",
+          DENSITY,
+          "2650 kg/m3",
+          "Grain density",
+          "density of the mineral",
+          "2650 kg/m3",
+          "165 lb/ft3");
+  private final Field<GrainShape> shape =
+      standard("shape", new ShapeFields(), "", "Shape", "shape of the grains");
+
+  public SandFields() {
+    super("sand", "sand");
+    when(named, seen -> !isList(seen));
+    when(sieves, SandFields::isList);
+    onlyWhen(
+        named,
+        seen -> !seen.has(d50) && !seen.has(d85),
+        "give either \"gradation\" or \"d50\" with \"d85\", not both");
+    rule(
+        named,
+        List.of(),
+        values -> values.has(named) || values.has(d50) || values.has(d85),
+        values ->
+            "is missing: give sieve sizes with per cent passing, one of "
+                + String.join(", ", STANDARD_SAND.choices().keySet())
+                + ", or \"d50\" with \"d85\"");
+    neededWhen(d50, seen -> seen.has(d85) && !seen.has(named), GRAIN.wanted());
+    neededWhen(d85, seen -> seen.has(d50) && !seen.has(named), GRAIN.wanted());
+    rule(
+        d85,
+        List.of(d50),
+        values ->
+            values.get(d50).isEmpty()
+                || values.get(d85).isEmpty()
+                || Measure.LENGTH.si(values.get(d85).get())
+                    >= Measure.LENGTH.si(values.get(d50).get()),
+        values -> "must not be below d50, which is " + Measure.LENGTH.write(values.get(d50).get()));
+  }
+
+  private static boolean isList(Seen seen) {
+    return seen.here().at(GRADATION).isList();
+  }
+
+  @Override
+  protected Optional<Sand> make(Values values) {
+    Field<?> blamed = values.has(named) ? named : d50;
+    Gradation gradation;
+    String source;
+    if (isList(values.seen())) {
+      List<String> wrong = Gradation.problems(values.get(sieves));
+      wrong.forEach(problem -> values.problem(sieves, problem));
+      if (!wrong.isEmpty()) {
+        return Optional.empty();
+      }
+      gradation = Gradation.of(values.get(sieves));
+      source = "sieve analysis given";
+    } else if (values.has(named)) {
+      gradation = values.get(named).orElseThrow().middle();
+      source = values.get(named).orElseThrow().label();
+    } else {
+      gradation =
+          Gradation.ofD50D85(
+              Measure.LENGTH.si(values.get(d50).orElseThrow()),
+              Measure.LENGTH.si(values.get(d85).orElseThrow()));
+      source = "log-normal through the d50 and d85 given";
+    }
+    // What is finer than the boundary belongs to the liquid; of a sand, most must be left.
+    double fines = gradation.fractionPassing(Gradation.FINES_BOUNDARY_M);
+    if (fines > 0.5) {
+      values.problem(
+          blamed,
+          "is no sand: "
+              + UnitSystem.METRIC.show(Kind.PERCENT, fines)
+              + " of it is finer than "
+              + UnitSystem.METRIC.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M)
+              + ", of which 50 % are allowed; such fines belong to the carrier");
+      return Optional.empty();
+    }
+    return Optional.of(new Sand(source, gradation, values.get(density), values.get(shape)));
+  }
+
+  /** One sieve of an analysis. */
+  private static final class SieveFields extends Fields<SievePoint> {
+    private final Field<Quantity<Length>> size =
+        needed("size", GRAIN, "Sieve opening", "opening of the sieve", "0.6 mm", "600 um");
+    private final Field<Quantity<Dimensionless>> passing =
+        needed(
+            "passing", CommonLimits.SHARE, "Passing by mass", "share by mass that passes", "55 %");
+
+    SieveFields() {
+      super("sieve", "sieve");
+    }
+
+    @Override
+    protected Optional<SievePoint> make(Values values) {
+      return Optional.of(
+          new SievePoint(
+              Measure.LENGTH.si(values.get(size)), Measure.FRACTION.si(values.get(passing))));
+    }
+  }
+
+  /** The shape of the grains. */
+  private static final class ShapeFields extends Fields<GrainShape> {
+    private final Field<Double> corey =
+        standard(
+            "corey",
+            Limits.of(Measure.FRACTION, "0.2", "1").si(),
+            "0.7",
+            "Shape, Corey factor",
+            "Corey shape factor",
+            "0.7");
+    private final Field<Double> roundness =
+        standard(
+            "roundness",
+            Limits.of(Measure.FRACTION, "0", "6").si(),
+            "3.5",
+            "Shape, roundness",
+            "roundness of Powers",
+            "3.5");
+    private final Field<Double> sphericity =
+        standard(
+            "sphericity",
+            Limits.of(Measure.FRACTION, "0.3", "1").si(),
+            "0.8",
+            "Shape, sphericity",
+            "sphericity",
+            "0.8");
+
+    ShapeFields() {
+      super("shape", "shape");
+    }
+
+    @Override
+    protected Optional<GrainShape> make(Values values) {
+      return Optional.of(
+          new GrainShape(values.get(corey), values.get(roundness), values.get(sphericity)));
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** What is given of sand, liquid and mixture. */
+package sandslurry.design.material;

@@ -1,0 +1,487 @@
+package sandslurry.design.plant;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.design.plant.PlantSpec.Accounting;
+import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.design.plant.PlantSpec.PenSpec;
+import sandslurry.design.plant.PlantSpec.Prices;
+import sandslurry.design.plant.PlantSpec.Product;
+import sandslurry.design.plant.PlantSpec.Targets;
+import sandslurry.design.plant.PlantSpec.Use;
+import sandslurry.design.plant.PlantSpec.WaterSpec;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Kinds;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Span;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.plant.ManureSolids;
+import sandslurry.plant.Range;
+import sandslurry.plant.account.EnergyUse;
+import sandslurry.plant.network.Network;
+import sandslurry.plant.pen.ManureProduction;
+import sandslurry.plant.pen.ManureProductions;
+import sandslurry.units.InUnit;
+import sandslurry.units.Measure;
+
+/** The fields of a plant, from the pens to the storage. */
+public final class PlantFields extends Fields<PlantSpec> {
+  private static final PenFields PEN = new PenFields();
+  private static final WaterFields WATER = new WaterFields();
+  private static final ProductFields PRODUCT = new ProductFields();
+  private static final ModeFields MODE = new ModeFields();
+  private static final Kinds<List<UnitSpec>> UNIT = UnitFields.kinds();
+
+  /** The published share of feedlot manure that settles, and its middle. */
+  private static final Range SETTLEABLE = new Range(0.35, 0.55, 0.75);
+
+  private final Field<ManureProduction> production =
+      standard(
+          "production",
+          Type.choice(ManureProductions.FAMILY.all(), ManureProduction::id, ManureProduction::name),
+          ManureProductions.DEFAULT.id(),
+          "Manure production by",
+          "the equation for manure; both are shown");
+  private final Field<Double> dissolved =
+      standard(
+          "dissolvedShare",
+          CommonLimits.SHARE.si(),
+          "20 %",
+          "Dissolved, of solids",
+          "dissolved solids over the dry matter of manure",
+          "20 %");
+  private final Field<Double> fibre =
+      standard(
+          "fibreShare",
+          CommonLimits.SHARE.si(),
+          "54 %",
+          "Fibre, of solids",
+          "fibre over the dry matter of manure; the rest are organic fines",
+          "54 %");
+  private final Field<Double> coating =
+      standard(
+          "coatingFactor",
+          CommonLimits.COATING.si(),
+          "1",
+          "Coated grains, factor",
+          "settling velocity of coated grains over that of clean ones",
+          "0.8");
+  private final Field<Optional<Double>> coldest =
+      season(
+          "coldest",
+          "Coldest liquor",
+          "lowest temperature of the liquor in a year",
+          "4 degC",
+          "39 degF");
+  private final Field<Optional<Double>> warmest =
+      season(
+          "warmest",
+          "Warmest liquor",
+          "highest temperature of the liquor in a year",
+          "25 degC",
+          "77 degF");
+  private final Field<Double> porosity =
+      standard(
+          "porosity",
+          CommonLimits.MOST_SHARE.si(),
+          "40 %",
+          "Porosity of sand",
+          "pores over bulk volume of settled and heaped sand",
+          "40 %");
+  private final Field<Double> rebedded =
+      standard(
+          "rebeddedShare",
+          CommonLimits.SHARE.si(),
+          "95 %",
+          "Sand bedded again",
+          "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
+              + " elsewhere or lost in handling (default: common practice, no source)",
+          "90 %");
+  private final Field<Range> reaching =
+      standard(
+          "sandReachingPlant",
+          new Span<>(CommonLimits.POSITIVE_SHARE.si(), Range::new),
+          "100 %",
+          "Sand reaching plant",
+          "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys and"
+              + " is hauled with the bedding",
+          "90 %");
+  private final Field<Optional<Range>> settleable =
+      optional(
+          "organicSettleableShare",
+          new Span<>(CommonLimits.SHARE.si(), Range::new),
+          "default: 55 %, 35 to 75",
+          "Fibre that settles",
+          "share of the fibre that settles",
+          "50 %");
+  private final Field<Range> settling =
+      standard(
+          "organicSettlingVelocity",
+          new Span<>(Limits.of(Measure.SPEED, "0.001 mm/s", "50 mm/s").si(), Range::new),
+          "3 mm/s",
+          "Its settling velocity",
+          "settling velocity of that fibre in a liquor as thin as water; the liquor slows it, but"
+              + " for the dirty end of the range",
+          "3 mm/s");
+  private final Field<List<PenSpec>> pens =
+      list("pens", PEN, "a plant needs one pen or more", "Pens", "the pens");
+  private final Field<List<WaterSpec>> waters =
+      list("waters", WATER, "", "Fresh water", "streams of fresh water");
+  private final Field<List<List<UnitSpec>>> units =
+      list(
+          "units",
+          UNIT,
+          "a plant needs one unit or more",
+          "Units of the plant",
+          "the units of the plant");
+  private final Field<List<Product>> products =
+      list(
+          "products",
+          PRODUCT,
+          "",
+          "Products: streams that leave the plant",
+          "the streams that leave the plant; what ends in a storage is no product");
+  private final Field<List<EnergyUse>> machines =
+      list(
+          "machines",
+          new MachineFields(),
+          "",
+          "Machines of known power",
+          "machines whose power is known; one whose name holds the name of a stream stands for the"
+              + " pump of that stream");
+  private final Field<List<ModeSpec>> modes =
+      list(
+          "modes",
+          MODE,
+          "",
+          "Modes of the day; none is one mode all day",
+          "how the plant runs in the course of a day, from 0 h to 24 h without a gap");
+  private final Field<Targets> targets =
+      standard("targets", new TargetFields(), "", "Targets", "what the plant is judged by");
+  private final Field<Prices> prices =
+      standard(
+          "prices",
+          new PriceFields(),
+          "",
+          "Prices",
+          "prices of your own; none is ever assumed, and none is converted");
+
+  public PlantFields() {
+    super("plant", "plant from the pens to the storage");
+  }
+
+  private Field<Optional<Double>> season(
+      String field, String label, String meaning, String... examples) {
+    return optional(
+        field,
+        CommonLimits.TEMPERATURE.si(),
+        "default: as the states of the line, else the temperature of the liquid",
+        label,
+        meaning,
+        examples);
+  }
+
+  @Override
+  protected void check(Values values) {
+    if (!values.inside(pens).isEmpty() && !values.inside(units).isEmpty()) {
+      checkStreams(values);
+    }
+    Set<String> settable = new HashSet<>(streams(values, waters, WATER.stream));
+    values
+        .inside(units)
+        .forEach(unit -> settable.addAll(((UnitFields) unit.fields()).pumped(unit)));
+    String those = "; those are: " + String.join(", ", settable.stream().sorted().toList());
+    for (Values pen : values.inside(pens)) {
+      PEN.water(pen)
+          .filter(water -> !settable.contains(water))
+          .ifPresent(
+              water ->
+                  pen.problem(
+                      PEN.flush,
+                      "\"in\" must be fresh water or pumped from a pit or a storage" + those));
+    }
+    if (values.good(modes)) {
+      checkModes(values, settable, those);
+    }
+  }
+
+  private static List<String> streams(Values values, Field<?> list, Field<String> stream) {
+    List<String> streams = new ArrayList<>();
+    values.inside(list).forEach(entry -> entry.maybe(stream).ifPresent(streams::add));
+    return streams;
+  }
+
+  /** A unit and where a problem with its streams is told. */
+  private record Told(Ports ports, Values part, Field<?> field) {
+    boolean isIn(String problem) {
+      return !ports.name().isEmpty() && problem.contains("\"" + ports.name() + "\"");
+    }
+  }
+
+  /** What is wrong with the names of streams, told at the unit that has the name. */
+  private void checkStreams(Values values) {
+    List<String> made = new ArrayList<>();
+    List<Told> told = new ArrayList<>();
+    Set<String> leaving = new LinkedHashSet<>(streams(values, products, PRODUCT.stream));
+    for (Values pen : values.inside(pens)) {
+      PEN.made(pen).ifPresent(made::add);
+      PEN.meeting(pen)
+          .map(unit -> new Ports(unit.name(), unit.inlets(), unit.outlets()))
+          .ifPresent(ports -> told.add(new Told(ports, pen, PEN.flush)));
+    }
+    made.addAll(streams(values, waters, WATER.stream));
+    for (Values unit : values.inside(units)) {
+      UnitFields fields = (UnitFields) unit.fields();
+      fields.ports(unit).forEach(ports -> told.add(new Told(ports, unit, fields.name)));
+      leaving.addAll(fields.leaving(unit));
+    }
+    Set<String> feeds = new LinkedHashSet<>();
+    made.stream()
+        .filter(feed -> !feeds.add(feed))
+        .distinct()
+        .forEach(
+            feed -> values.problem(pens, "the stream \"" + feed + "\" is fed by more than one"));
+    for (String problem :
+        Network.problems(told.stream().map(Told::ports).toList(), feeds, leaving)) {
+      // A blank name has been told where it stands.
+      if (!problem.contains("has no name") && !problem.contains("\"\"")) {
+        told.stream()
+            .filter(one -> one.isIn(problem))
+            .findFirst()
+            .ifPresentOrElse(
+                one -> one.part().problem(one.field(), problem),
+                () -> values.problem(units, problem));
+      }
+    }
+  }
+
+  /** Whether modes cover the day once, and set what can be set. */
+  private void checkModes(Values values, Set<String> settable, String those) {
+    List<ModeSpec> all = values.get(modes);
+    Set<String> names = new HashSet<>();
+    for (int i = 0; i < all.size(); i++) {
+      Values part = values.inside(modes).get(i);
+      if (!names.add(all.get(i).name())) {
+        part.problem(MODE.name, "is the name of another mode too");
+      }
+      for (String stream : all.get(i).flowsM3ps().keySet()) {
+        if (!settable.contains(stream)) {
+          part.problem(
+              MODE.flows,
+              "\"" + stream + "\" is neither fresh water nor pumped from a pit" + those);
+        }
+      }
+    }
+    double reached = 0;
+    for (ModeSpec mode :
+        all.stream().sorted(Comparator.comparingDouble(ModeSpec::fromS)).toList()) {
+      if (Math.abs(mode.fromS() - reached) > 1) {
+        values.problem(modes, "leave a gap or overlap before \"" + mode.name() + "\" starts");
+      }
+      reached = mode.toS();
+    }
+    if (!all.isEmpty() && Math.abs(reached - InUnit.ofDays(1)) > 1) {
+      values.problem(modes, "must cover the day from 0 h to 24 h");
+    }
+  }
+
+  @Override
+  protected Optional<PlantSpec> make(Values values) {
+    Optional<ManureSolids> solids =
+        values.made(fibre, () -> new ManureSolids(values.get(dissolved), values.get(fibre)));
+    List<UnitSpec> all = new ArrayList<>();
+    values.inside(pens).forEach(pen -> PEN.meeting(pen).ifPresent(all::add));
+    values.get(units).forEach(all::addAll);
+    List<ModeSpec> day = values.get(modes);
+    return solids.map(
+        divided ->
+            new PlantSpec(
+                values.get(production),
+                divided,
+                values.get(coating),
+                Stream.concat(values.get(coldest).stream(), values.get(warmest).stream()).toList(),
+                values.get(porosity),
+                values.get(pens),
+                values.get(waters),
+                all,
+                values.get(products),
+                day.isEmpty()
+                    ? List.of(new ModeSpec("all day", 0, InUnit.ofDays(1), Map.of()))
+                    : day,
+                values.get(machines),
+                values.get(rebedded),
+                values.get(targets),
+                new Accounting(
+                    values.get(reaching),
+                    values.get(settling),
+                    values.get(settleable).orElse(SETTLEABLE),
+                    values.get(prices))));
+  }
+
+  /** A stream of fresh water. */
+  private static final class WaterFields extends Fields<WaterSpec> {
+    private final Field<String> stream =
+        needed(
+            "stream",
+            Type.name("the stream of water"),
+            "Stream",
+            "name of the stream of fresh water",
+            "wash");
+    private final Field<Double> flow =
+        needed(
+            "flow",
+            CommonLimits.WATER.si(),
+            "Flow rate",
+            "flow rate, unless a mode says otherwise",
+            "1 m3/h",
+            "5 gpm");
+    private final Field<Optional<Double>> most =
+        optional(
+            "most",
+            CommonLimits.WATER.si(),
+            "none is looked for",
+            "Could be at most",
+            "the most that could be had; more water is looked for as a cure in the first that has"
+                + " it",
+            "20 m3/h");
+
+    WaterFields() {
+      super("water", "water");
+    }
+
+    @Override
+    protected Optional<WaterSpec> make(Values values) {
+      return Optional.of(
+          new WaterSpec(values.get(stream), values.get(flow), UnitFields.maybe(values.get(most))));
+    }
+  }
+
+  /** A stream that leaves the plant. */
+  private static final class ProductFields extends Fields<Product> {
+    private final Field<String> stream =
+        needed(
+            "stream",
+            Type.name("a stream that leaves the plant"),
+            "Stream",
+            "name of a stream that leaves the plant",
+            "sand");
+    private final Field<Use> use =
+        needed(
+            "use",
+            Type.choice(Arrays.asList(Use.values()), Use::word, Use::word),
+            "Use",
+            "what becomes of it: settled is sand that settles in channels, lines and pits and is"
+                + " dug out there");
+
+    ProductFields() {
+      super("product", "product");
+    }
+
+    @Override
+    protected Optional<Product> make(Values values) {
+      return Optional.of(new Product(values.get(stream), values.get(use)));
+    }
+  }
+
+  /** A machine whose power is known. */
+  private static final class MachineFields extends Fields<EnergyUse> {
+    private final Field<String> name =
+        needed("name", Type.name("the machine"), "Name", "name of the machine", "screw of the box");
+    private final Field<Range> power =
+        needed(
+            "power",
+            new Span<>(Limits.of(Measure.POWER, "0 kW", "2000 kW").si(), Range::new),
+            "Electric power",
+            "electric power that it draws",
+            "3 kW",
+            "4 hp");
+    private final Field<Double> running =
+        standard(
+            "runningTime",
+            UnitFields.RUNNING_SHARE,
+            "24 h",
+            "Running time a day",
+            "time that it runs each day",
+            "8 h");
+
+    MachineFields() {
+      super("machine", "machine");
+    }
+
+    @Override
+    protected Optional<EnergyUse> make(Values values) {
+      return Optional.of(new EnergyUse(values.get(name), values.get(power), values.get(running)));
+    }
+  }
+
+  /** A mode in which the plant runs for some hours. */
+  private static final class ModeFields extends Fields<ModeSpec> {
+    private final Field<String> name =
+        needed(
+            "name",
+            Type.name("what the mode is called"),
+            "Name",
+            "name of the mode",
+            "recycle dilutes");
+    private final Field<Double> from =
+        needed(
+            "from", CommonLimits.CLOCK.si(), "From", "time of the day at which it starts", "0 h");
+    private final Field<Double> to =
+        needed("to", CommonLimits.CLOCK.si(), "To", "time of the day at which it ends", "20 h");
+    private final Field<List<Map.Entry<String, Double>>> flows =
+        list(
+            "flows",
+            new ModeFlowFields(),
+            "",
+            "Flow rates of pumps and fresh water in this mode",
+            "flow rates of pumps of pits and of fresh water that differ in this mode");
+
+    ModeFields() {
+      super("mode", "mode");
+      rule(
+          to,
+          List.of(from),
+          values -> values.get(from) < values.get(to),
+          values -> "must be after \"from\"; a mode over midnight is given as two");
+    }
+
+    @Override
+    protected Optional<ModeSpec> make(Values values) {
+      return Optional.of(
+          new ModeSpec(
+              values.get(name),
+              values.get(from),
+              values.get(to),
+              UnitFields.DrawFields.draws(values.get(flows))));
+    }
+  }
+
+  /** A flow rate in a mode. */
+  private static final class ModeFlowFields extends Fields<Map.Entry<String, Double>> {
+    private final Field<String> stream =
+        needed(
+            "stream", Type.name("a pump or fresh water"), "Stream", "name of the stream", "wash");
+    private final Field<Double> flow =
+        needed("flow", CommonLimits.WATER.si(), "Flow rate", "flow rate in this mode", "0 m3/h");
+
+    ModeFlowFields() {
+      super("flow", "flow rate");
+    }
+
+    @Override
+    protected Optional<Map.Entry<String, Double>> make(Values values) {
+      return Optional.of(Map.entry(values.get(stream), values.get(flow)));
+    }
+  }
+}

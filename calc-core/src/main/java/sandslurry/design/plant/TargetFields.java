@@ -1,0 +1,167 @@
+package sandslurry.design.plant;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.design.material.SandFields;
+import sandslurry.design.plant.PlantSpec.Targets;
+import sandslurry.design.plant.PlantSpec.WantedGradation;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Seen;
+import sandslurry.fact.Values;
+import sandslurry.material.sand.StandardSand;
+import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** The fields of what a plant is judged by. */
+final class TargetFields extends Fields<Targets> {
+  private static final Limits<Dimensionless> LIQUOR = Limits.of(Measure.FRACTION, "0.1 %", "50 %");
+  private static final String GRADATION = "gradation";
+  private static final SieveFields SIEVE = new SieveFields();
+
+  private final Field<Double> capture =
+      standard(
+          "sandCapture",
+          CommonLimits.SHARE.si(),
+          "85 %",
+          "Sand recovery, least",
+          "least share of the flushed sand that is recovered",
+          "85 %");
+  private final Field<Double> organic =
+      standard(
+          "bedOrganicMatter",
+          CommonLimits.SHARE.si(),
+          "3 %",
+          "Organic matter in sand",
+          "most organic matter in the dry matter of recovered sand",
+          "3 %");
+  private final Field<Double> moisture =
+      standard(
+          "bedMoisture",
+          CommonLimits.SHARE.si(),
+          "20 %",
+          "Moisture of sand, most",
+          "most water in recovered sand, by mass",
+          "20 %");
+  private final Field<Optional<Double>> liquor =
+      optional(
+          "liquorSolids",
+          LIQUOR.si(),
+          "not judged",
+          "Solids of liquor, most",
+          "most total solids of the liquor",
+          "3 %");
+  private final Field<Optional<Double>> storage =
+      optional(
+          "storage",
+          CommonLimits.WAIT.si().map(InUnit::days),
+          "not judged",
+          "Time of storage, least",
+          "least time of storage",
+          "180 d");
+  private final Field<Optional<StandardSand>> named =
+      optional(
+          GRADATION,
+          SandFields.STANDARD_SAND,
+          "not judged",
+          "Gradation wanted",
+          "what the bedding is to be, a standard sand or a list of sieves; recovered sand and the"
+              + " bedding that circulates at rest are judged on each sieve");
+  private final Field<List<StandardSand.Limit>> sieves =
+      list(
+          GRADATION,
+          SIEVE,
+          "a gradation wanted needs one sieve or more",
+          "Sieves, with the least and the most that may pass",
+          "sieves of the gradation wanted, with the least and the most that may pass");
+
+  TargetFields() {
+    super("targets", "targets of the plant");
+    when(named, seen -> !isList(seen));
+    when(sieves, TargetFields::isList);
+  }
+
+  private static boolean isList(Seen seen) {
+    return seen.here().at(GRADATION).isList();
+  }
+
+  @Override
+  protected void check(Values values) {
+    Set<Double> sizes = new HashSet<>();
+    for (Values sieve : values.inside(sieves)) {
+      sieve
+          .maybe(SIEVE.size)
+          .filter(size -> !sizes.add(size))
+          .ifPresent(
+              size ->
+                  sieve.problem(
+                      SIEVE.size,
+                      "the sieve of "
+                          + UnitSystem.METRIC.show(Kind.GRAIN, size)
+                          + " is given twice"));
+    }
+  }
+
+  @Override
+  protected Optional<Targets> make(Values values) {
+    Optional<WantedGradation> wanted =
+        isList(values.seen())
+            ? Optional.of(new WantedGradation("the gradation wanted", values.get(sieves)))
+            : values.get(named).map(sand -> new WantedGradation(sand.id(), sand.limits()));
+    return Optional.of(
+        new Targets(
+            values.get(capture),
+            values.get(organic),
+            values.get(moisture),
+            UnitFields.maybe(values.get(liquor)),
+            UnitFields.maybe(values.get(storage)),
+            wanted));
+  }
+
+  /** A sieve of the gradation wanted. */
+  private static final class SieveFields extends Fields<StandardSand.Limit> {
+    private static final Limits<Length> SIEVE = Limits.of(Measure.LENGTH, "0.075 mm", "100 mm");
+
+    private final Field<Double> size =
+        needed("size", SIEVE.si(), "Sieve opening", "opening of the sieve", "0.3 mm");
+    private final Field<Double> least =
+        standard(
+            "least",
+            CommonLimits.SHARE.si(),
+            "0 %",
+            "Least passing",
+            "least share that may pass it",
+            "5 %");
+    private final Field<Double> most =
+        standard(
+            "most",
+            CommonLimits.SHARE.si(),
+            "100 %",
+            "Most passing",
+            "most that may pass it",
+            "30 %");
+
+    SieveFields() {
+      super("sieve", "sieve");
+      rule(
+          most,
+          List.of(least),
+          values -> values.get(least) <= values.get(most),
+          values -> "must not be below \"least\"");
+    }
+
+    @Override
+    protected Optional<StandardSand.Limit> make(Values values) {
+      return Optional.of(
+          new StandardSand.Limit(values.get(size), values.get(least), values.get(most)));
+    }
+  }
+}

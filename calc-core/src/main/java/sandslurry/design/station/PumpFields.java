@@ -1,0 +1,606 @@
+package sandslurry.design.station;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.design.station.PumpSpec.CurvePoint;
+import sandslurry.design.station.PumpSpec.CurveSpec;
+import sandslurry.design.station.PumpSpec.MotorSpec;
+import sandslurry.design.station.PumpSpec.OtherPumpSpec;
+import sandslurry.design.station.PumpSpec.PulsationSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.StationSpec;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Kinds;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.pump.piston.HydraulicDrive;
+import sandslurry.pump.rotodynamic.PumpGroup.Arrangement;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+import si.uom.quantity.VolumetricFlowRate;
+
+/**
+ * The fields that every pump has.
+ *
+ * @param <S> what is made of them
+ */
+public abstract class PumpFields<S> extends Fields<S> {
+  private static final Limits<Frequency> SPEED = Limits.of(Measure.FREQUENCY, "50 rpm", "6000 rpm");
+  private static final Limits<Length> IMPELLER = Limits.of(Measure.LENGTH, "50 mm", "2000 mm");
+  private static final Limits<Dimensionless> EFFICIENCY =
+      Limits.of(Measure.FRACTION, "20 %", "100 %");
+  private static final Limits<VolumetricFlowRate> ALLOWED_FLOW =
+      Limits.of(Measure.FLOW, "0.01 L/s", "2000 L/s");
+  private static final Limits<Length> NPSH = Limits.of(Measure.LENGTH, "0.1 m", "30 m");
+  private static final Limits<Power> MOTOR = Limits.of(Measure.POWER, "0.1 kW", "2000 kW");
+  private static final Limits<Dimensionless> SERVICE_FACTOR =
+      Limits.of(Measure.FRACTION, "1", "1.5");
+  private static final int MOST_PUMPS = 6;
+  private static final int FEWEST_POINTS = 3;
+
+  private final Field<Optional<Quantity<Power>>> rating =
+      optional(
+          "motorRating",
+          MOTOR,
+          "not judged",
+          "Motor rating, each",
+          "power that the motor of each pump gives at its shaft all day",
+          "18.5 kW",
+          "25 hp");
+  private final Field<Quantity<Dimensionless>> factor =
+      standard(
+          "serviceFactor",
+          SERVICE_FACTOR,
+          "1",
+          "Service factor",
+          "what the motor bears for a time, over its rating",
+          "1.15");
+
+  private PumpFields(String name, String title) {
+    super(name, title);
+    shownWhen(factor, seen -> seen.has(rating));
+  }
+
+  /** All kinds of pump. */
+  public static Kinds<PumpSpec> kinds() {
+    return new Kinds<>(
+        "Pump",
+        "the kind of pump",
+        new CommonFields(),
+        List.of(new RotodynamicFields(), new PistonFields()));
+  }
+
+  final Optional<MotorSpec> motor(Values values) {
+    return values.get(rating).map(power -> new MotorSpec(power, values.get(factor)));
+  }
+
+  final Field<Quantity<Dimensionless>> drive() {
+    return standard(
+        "driveEfficiency",
+        EFFICIENCY,
+        "90 %",
+        "Drive efficiency",
+        "efficiency of motor and drive",
+        "90 %");
+  }
+
+  /** The fields of a pump of which the kind is not known. */
+  private static final class CommonFields extends PumpFields<PumpSpec> {
+    CommonFields() {
+      super("pump", "pump");
+      drive();
+    }
+
+    @Override
+    protected Optional<PumpSpec> make(Values values) {
+      return Optional.empty();
+    }
+  }
+
+  /** One point of a curve for clear water. */
+  private static final class PointFields extends Fields<CurvePoint> {
+    private final Field<Quantity<VolumetricFlowRate>> flow =
+        needed("flow", CommonLimits.CURVE_FLOW, "Flow rate", "flow rate of clear water", "300 gpm");
+    private final Field<Quantity<Length>> head =
+        needed("head", CommonLimits.CURVE_HEAD, "Head", "head of clear water", "87 ft");
+    private final Field<Quantity<Dimensionless>> efficiency =
+        needed(
+            "efficiency",
+            Limits.of(Measure.FRACTION, "0 %", "95 %"),
+            "Efficiency",
+            "hydraulic power over shaft power; above 0 % wherever the pump delivers flow",
+            "48 %");
+    private final Field<Optional<Quantity<Length>>> npsh =
+        optional(
+            "npsh",
+            NPSH,
+            "not judged",
+            "NPSH",
+            "NPSH required, by the maker; at two points or more, or at none",
+            "9 ft");
+
+    PointFields() {
+      super("point", "point of the curve");
+      rule(
+          efficiency,
+          List.of(flow),
+          values ->
+              !(Measure.FLOW.si(values.get(flow)) > 0)
+                  || Measure.FRACTION.si(values.get(efficiency)) > 0,
+          values -> "must be above 0 % wherever the pump delivers flow");
+    }
+
+    @Override
+    protected Optional<CurvePoint> make(Values values) {
+      return Optional.of(
+          new CurvePoint(
+              values.get(flow), values.get(head), values.get(efficiency), values.get(npsh)));
+    }
+  }
+
+  /**
+   * The fields of a pump by its curve.
+   *
+   * @param <S> what is made of them
+   */
+  private abstract static class CurvedFields<S> extends PumpFields<S> {
+    private static final PointFields POINT = new PointFields();
+
+    private final Field<Quantity<Frequency>> curveSpeed =
+        needed(
+            "curveSpeed",
+            SPEED,
+            "Speed of the curve",
+            "speed at which the curve was measured",
+            "1750 rpm");
+    private final Field<Optional<Quantity<Frequency>>> speed =
+        optional(
+            "speed",
+            SPEED,
+            "default: that of the curve",
+            "Driven speed",
+            "speed at which the pump is driven",
+            "1600 rpm");
+    final Field<Optional<Quantity<Length>>> impeller =
+        optional(
+            "impeller",
+            IMPELLER,
+            "optional",
+            "Impeller diameter",
+            "diameter of the impeller, for the head ratio with sand",
+            "300 mm",
+            "12 in");
+    final Field<List<CurvePoint>> curve =
+        list(
+            "curve",
+            POINT,
+            "",
+            "Curve with clear water",
+            "three points or more for clear water, in ascending flow; the program derates them for"
+                + " sand and thick liquor");
+
+    private CurvedFields(String name, String title) {
+      super(name, title);
+    }
+
+    @Override
+    protected void check(Values values) {
+      List<Values> points = values.inside(curve);
+      if (points.size() < FEWEST_POINTS && (values.good(curve) || !points.isEmpty())) {
+        values.problem(curve, "needs three points or more but has " + points.size());
+      }
+      for (int i = 1; i < points.size(); i++) {
+        Optional<Quantity<VolumetricFlowRate>> before = points.get(i - 1).maybe(POINT.flow);
+        Optional<Quantity<VolumetricFlowRate>> flow = points.get(i).maybe(POINT.flow);
+        if (before.isPresent()
+            && flow.isPresent()
+            && !(Measure.FLOW.si(flow.get()) > Measure.FLOW.si(before.get()))) {
+          points
+              .get(i)
+              .problem(
+                  POINT.flow,
+                  "must be above the flow of the point before it, "
+                      + Measure.FLOW.write(before.get()));
+        }
+      }
+      if (points.stream().filter(point -> point.has(POINT.npsh)).count() == 1) {
+        values.problem(curve, "needs \"npsh\" at two points or more, or at none");
+      }
+    }
+
+    final CurveSpec curve(Values values) {
+      Quantity<Frequency> measured = values.get(curveSpeed);
+      return new CurveSpec(values.get(curve), measured, values.get(speed).orElse(measured));
+    }
+  }
+
+  /** One more pump, unlike the first. */
+  private static final class OtherFields extends CurvedFields<OtherPumpSpec> {
+    private final Field<Optional<String>> name =
+        optional("name", Type.text(), "other pump 1, ...", "Name", "what the pump is called");
+    private final Field<Boolean> standby =
+        standard(
+            "standby",
+            Type.yesNo("stands by for the first", "runs together with the first"),
+            "no",
+            "This pump",
+            "whether the pump takes the place of the first when that is out, instead of running");
+    private final Field<Optional<Quantity<Dimensionless>>> worn =
+        optional(
+            "wornHead",
+            CommonLimits.WORN,
+            "default: that of the states",
+            "Head lost by wear",
+            "share of head that it has lost when worn",
+            "15 %");
+    private final Field<Optional<Quantity<Dimensionless>>> drive =
+        optional(
+            "driveEfficiency",
+            EFFICIENCY,
+            "default: as the first pump",
+            "Drive efficiency",
+            "efficiency of its motor and drive",
+            "85 %");
+
+    OtherFields() {
+      super("other", "pump");
+    }
+
+    @Override
+    protected Optional<OtherPumpSpec> make(Values values) {
+      return Optional.of(
+          new OtherPumpSpec(
+              values.get(name).orElse("other pump " + (values.index() + 1)),
+              curve(values),
+              values.get(standby),
+              values.get(impeller),
+              values.get(worn),
+              values.get(drive),
+              motor(values)));
+    }
+  }
+
+  /** Rotodynamic pumps by their curves for clear water. */
+  private static final class RotodynamicFields extends CurvedFields<PumpSpec> {
+    private static final OtherFields OTHER = new OtherFields();
+
+    private final Field<Quantity<Dimensionless>> trim =
+        standard(
+            "trim",
+            Limits.of(Measure.FRACTION, "75 %", "100 %"),
+            "100 %",
+            "Trim of the diameter",
+            "diameter of the impeller over that of the curve",
+            "95 %");
+    private final Field<Optional<Quantity<VolumetricFlowRate>>> minimum =
+        optional(
+            "minimumFlow",
+            ALLOWED_FLOW,
+            "default: half of the BEP",
+            "Minimum, by maker",
+            "least flow rate through one pump, by the maker",
+            "5 L/s",
+            "80 gal/min");
+    private final Field<Optional<Quantity<VolumetricFlowRate>>> maximum =
+        optional(
+            "maximumFlow",
+            ALLOWED_FLOW,
+            "default: 1.25 of the BEP",
+            "Maximum, by maker",
+            "greatest flow rate through one pump, by the maker",
+            "30 L/s",
+            "500 gal/min");
+    private final Field<Integer> count =
+        standard(
+            "count",
+            Type.count(1, MOST_PUMPS),
+            "1",
+            "Such pumps together",
+            "how many such pumps run together",
+            "2");
+    private final Field<Arrangement> arrangement =
+        standard(
+            "arrangement",
+            Type.choice(
+                Arrays.asList(Arrangement.values()),
+                a -> a.name().toLowerCase(Locale.ROOT),
+                a ->
+                    a == Arrangement.SERIES
+                        ? "in series, one after the other"
+                        : "in parallel, side by side"),
+            "parallel",
+            "Several pumps work",
+            "how several pumps stand together");
+    private final Field<Quantity<Dimensionless>> drive = drive();
+    private final Field<List<OtherPumpSpec>> others =
+        list(
+            "others",
+            OTHER,
+            "",
+            "More pumps, each with a curve of its own",
+            "pumps unlike the first; what is not given of one is as of the first");
+
+    RotodynamicFields() {
+      super("rotodynamic", "centrifugal pump by its curve");
+      rule(
+          maximum,
+          List.of(minimum),
+          values ->
+              values.get(minimum).isEmpty()
+                  || values.get(maximum).isEmpty()
+                  || Measure.FLOW.si(values.get(maximum).get())
+                      > Measure.FLOW.si(values.get(minimum).get()),
+          values -> "must be above \"minimumFlow\"");
+      rule(
+          others,
+          List.of(),
+          values -> values.get(others).size() < MOST_PUMPS,
+          values -> "may hold up to " + (MOST_PUMPS - 1) + " pumps");
+    }
+
+    @Override
+    protected void check(Values values) {
+      super.check(values);
+      Set<String> names = new HashSet<>();
+      List<OtherPumpSpec> read = values.maybe(others).orElse(List.of());
+      for (int i = 0; i < read.size(); i++) {
+        if (!names.add(read.get(i).name())) {
+          values
+              .inside(others)
+              .get(i)
+              .problem(OTHER.name, "is the name of another pump too: give each its own");
+        }
+      }
+    }
+
+    @Override
+    protected Optional<PumpSpec> make(Values values) {
+      StationSpec station =
+          new StationSpec(
+              values.get(count),
+              values.get(arrangement),
+              values.get(trim),
+              values.get(minimum),
+              values.get(maximum),
+              values.get(others));
+      RotodynamicSpec pump =
+          new RotodynamicSpec(
+              curve(values), values.get(impeller), values.get(drive), motor(values), station);
+      return values.made(
+          station.others().isEmpty() ? curve : others,
+          () -> {
+            // The pumps must be able to work together, with every spare too.
+            pump.running();
+            pump.spares().forEach(spare -> pump.clear(pump.withSpare(spare)));
+            return pump;
+          });
+    }
+  }
+
+  /** A piston pump. */
+  private static final class PistonFields extends PumpFields<PumpSpec> {
+    private final Field<Quantity<Volume>> displacement =
+        needed(
+            "displacement",
+            Limits.of(Measure.VOLUME, "0.01 L", "1000 L"),
+            "Swept volume per stroke",
+            "volume swept in one stroke cycle",
+            "20 L",
+            "5 gal");
+    private final Field<Quantity<Frequency>> strokes =
+        needed(
+            "strokeRate",
+            Limits.of(Measure.FREQUENCY, "0.5 1/min", "300 1/min"),
+            "Stroke rate",
+            "stroke cycles per time",
+            "60 1/min");
+    private final Field<Quantity<Dimensionless>> volumetric =
+        needed(
+            "volumetricEfficiency",
+            EFFICIENCY,
+            "Volumetric efficiency",
+            "flow rate delivered over flow rate swept",
+            "85 %");
+    private final Field<Quantity<Dimensionless>> mechanical =
+        standard(
+            "mechanicalEfficiency",
+            EFFICIENCY,
+            "85 %",
+            "Mechanical efficiency",
+            "hydraulic power over shaft power",
+            "85 %");
+    private final Field<Quantity<Pressure>> limit =
+        needed(
+            "pressureLimit",
+            CommonLimits.RATING,
+            "Relief pressure",
+            "pressure at which its relief opens",
+            "700 kPa",
+            "100 psi");
+    private final Field<Optional<Quantity<Length>>> npsh =
+        optional(
+            "npsh",
+            NPSH,
+            "not judged",
+            "NPSH required",
+            "NPSH required, by the maker",
+            "3 m",
+            "10 ft");
+    private final Field<Quantity<Dimensionless>> drive = drive();
+    private final Field<Optional<Integer>> cylinders =
+        optional(
+            "cylinders",
+            Type.count(1, 9),
+            "pulse not judged",
+            "Cylinders",
+            "how many cylinders there are",
+            "2");
+    private final Field<Boolean> acting =
+        standard(
+            "acting",
+            Type.choice(
+                List.of(false, true),
+                both -> both ? "double" : "single",
+                both -> both ? "with both sides" : "with one side"),
+            "single",
+            "A piston pushes",
+            "whether one side or both sides of a piston pump");
+    private final Field<Quantity<Dimensionless>> rod =
+        standard(
+            "rodShare",
+            Limits.of(Measure.FRACTION, "0 %", "80 %"),
+            "0 %",
+            "Rod over piston area",
+            "cross-section of the rod over that of the piston, of a double-acting pump",
+            "10 %");
+    private final Field<Boolean> hydraulic =
+        standard(
+            "cylinderDrive",
+            Type.choice(
+                List.of(false, true),
+                ram -> ram ? "hydraulic" : "crank",
+                ram -> ram ? "hydraulic cylinders" : "a crank"),
+            "crank",
+            "Pistons are driven by",
+            "what moves the pistons: a crank, or hydraulic cylinders at constant speed, one or two"
+                + " that act singly by turns");
+    private final Field<Quantity<Dimensionless>> crank =
+        standard(
+            "rodToCrank",
+            Limits.of(Measure.FRACTION, "2", "100"),
+            "6",
+            "Rod length over crank",
+            "length of the connecting rod over the crank radius",
+            "6");
+    private final Field<Quantity<Time>> dwell =
+        standard(
+            "dwell",
+            Limits.of(Measure.TIME, "0 s", "60 s"),
+            "0 s",
+            "Dwell at stroke end",
+            "time at each end of a stroke in which nothing flows, of hydraulic cylinders",
+            "0.3 s");
+    private final Field<Quantity<Time>> changeover =
+        standard(
+            "changeover",
+            Limits.of(Measure.TIME, "0.01 s", "60 s"),
+            "0.1 s",
+            "Changeover time",
+            "time in which the flow of hydraulic cylinders starts or stops at a stroke's end"
+                + " (default: common practice, no source)",
+            "0.2 s");
+    private final Field<Optional<Quantity<Volume>>> gas =
+        optional(
+            "vesselGas",
+            Limits.of(Measure.VOLUME, "0.1 L", "20000 L"),
+            "no vessel",
+            "Gas in an air vessel",
+            "gas in an air vessel at the pressure of the line",
+            "200 L",
+            "50 gal");
+    private final Field<Quantity<Dimensionless>> passed =
+        standard(
+            "pulsationPassed",
+            CommonLimits.SHARE,
+            "100 %",
+            "Pulse past the vessel",
+            "share of the swing of flow that an air vessel lets into the line",
+            "20 %");
+
+    PistonFields() {
+      super("piston", "piston pump");
+      for (Field<?> field :
+          List.of(acting, rod, crank, passed, gas, hydraulic, dwell, changeover)) {
+        onlyWhen(field, seen -> seen.has(cylinders), "says nothing without \"cylinders\"");
+      }
+      onlyWhen(crank, seen -> !seen.is(hydraulic, "hydraulic"), "belongs to a crank");
+      for (Field<?> field : List.of(dwell, changeover)) {
+        onlyWhen(
+            field,
+            seen -> seen.is(hydraulic, "hydraulic"),
+            "belongs to a pump driven by hydraulic cylinders");
+      }
+      rule(
+          gas,
+          List.of(),
+          values -> !(values.has(gas) && values.has(passed)),
+          values -> "gives what \"pulsationPassed\" says too: give one of them");
+      rule(
+          cylinders,
+          List.of(acting, hydraulic),
+          values ->
+              values.get(cylinders).isEmpty()
+                  || !values.get(hydraulic)
+                  || values.get(cylinders).get() == 1
+                  || values.get(cylinders).get() == 2 && !values.get(acting),
+          values ->
+              "of a pump driven by hydraulic cylinders must be one, or two that act singly by"
+                  + " turns");
+      rule(
+          dwell,
+          List.of(cylinders, hydraulic, changeover, strokes),
+          values ->
+              values.get(cylinders).isEmpty()
+                  || !values.get(hydraulic)
+                  || HydraulicDrive.fits(
+                      Measure.TIME.si(values.get(dwell)) * strokes(values),
+                      Measure.TIME.si(values.get(changeover)) * strokes(values)),
+          values ->
+              "and twice the changeover leave no time for the strokes: together they may take half"
+                  + " a cycle, "
+                  + UnitSystem.METRIC.show(Kind.TIME, HydraulicDrive.STROKE / strokes(values)));
+    }
+
+    private double strokes(Values values) {
+      return Measure.FREQUENCY.si(values.get(strokes));
+    }
+
+    @Override
+    protected Optional<PumpSpec> make(Values values) {
+      Optional<PumpSpec.RamSpec> rams =
+          values.get(hydraulic)
+              ? Optional.of(new PumpSpec.RamSpec(values.get(dwell), values.get(changeover)))
+              : Optional.empty();
+      Optional<PulsationSpec> pulsation =
+          values
+              .get(cylinders)
+              .map(
+                  n ->
+                      new PulsationSpec(
+                          n,
+                          values.get(acting),
+                          values.get(rod),
+                          values.get(crank),
+                          values.get(passed),
+                          values.get(gas),
+                          rams));
+      return Optional.of(
+          new PumpSpec.PistonSpec(
+              values.get(displacement),
+              values.get(strokes),
+              values.get(volumetric),
+              values.get(mechanical),
+              values.get(limit),
+              values.get(drive),
+              motor(values),
+              pulsation,
+              values.get(npsh)));
+    }
+  }
+}

@@ -1,0 +1,357 @@
+package sandslurry.design.station;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import sandslurry.pump.piston.CrankDrive;
+import sandslurry.pump.piston.HydraulicDrive;
+import sandslurry.pump.piston.StrokeDrive;
+import sandslurry.pump.rotodynamic.PumpCurve;
+import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.units.Measure;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** The pump, or the pumps, that drive the line. */
+public sealed interface PumpSpec {
+  /**
+   * Efficiency of the drive.
+   *
+   * @return shaft power over power drawn
+   */
+  Quantity<Dimensionless> driveEfficiency();
+
+  /**
+   * The motor of each pump.
+   *
+   * @return the motor, when it is known
+   */
+  Optional<MotorSpec> motor();
+
+  /**
+   * The motor of a pump.
+   *
+   * @param rating power that it gives at its shaft all day
+   * @param serviceFactor what it bears for a time, over its rating
+   */
+  record MotorSpec(Quantity<Power> rating, Quantity<Dimensionless> serviceFactor) {}
+
+  /**
+   * A curve for clear water.
+   *
+   * @param points points in ascending flow
+   * @param curveSpeed speed at which it was measured
+   * @param speed speed at which the pump is driven
+   */
+  record CurveSpec(
+      List<CurvePoint> points, Quantity<Frequency> curveSpeed, Quantity<Frequency> speed) {
+    /** Copies the points. */
+    public CurveSpec {
+      points = List.copyOf(points);
+    }
+
+    /**
+     * Speed driven over that of the curve.
+     *
+     * @return the ratio
+     */
+    public double speedRatio() {
+      return Measure.FREQUENCY.si(speed) / Measure.FREQUENCY.si(curveSpeed);
+    }
+
+    /**
+     * The curve at the speed driven.
+     *
+     * @return the curve for clear water
+     */
+    public PumpCurve clear() {
+      List<PumpCurve.Point> at = new ArrayList<>();
+      for (CurvePoint point : points) {
+        at.add(
+            new PumpCurve.Point(
+                Measure.FLOW.si(point.flow()),
+                Measure.LENGTH.si(point.head()),
+                Measure.FRACTION.si(point.efficiency())));
+      }
+      return PumpCurve.through(at).atSpeed(speedRatio());
+    }
+  }
+
+  /**
+   * One more pump, unlike the first. What is not given of it is as of the first pump.
+   *
+   * @param name what it is called in the report
+   * @param curve its curve
+   * @param standby true for a spare that takes the place of the first pump
+   * @param impeller diameter of its impeller, when given
+   * @param wornHead share of head that it has lost when worn, when given
+   * @param driveEfficiency efficiency of its motor and drive, when given
+   * @param motor its motor, when given
+   */
+  record OtherPumpSpec(
+      String name,
+      CurveSpec curve,
+      boolean standby,
+      Optional<Quantity<Length>> impeller,
+      Optional<Quantity<Dimensionless>> wornHead,
+      Optional<Quantity<Dimensionless>> driveEfficiency,
+      Optional<MotorSpec> motor) {}
+
+  /**
+   * One pump that runs, with all that holds for it.
+   *
+   * @param name what it is called in the report
+   * @param curve its curve as given
+   * @param clear its curve for clear water, trimmed, at the speed driven
+   * @param impeller diameter of its impeller, when known
+   * @param impellerOfFirst true when that is the diameter of the first pump, for want of its own
+   * @param wornHead share of head that it has lost when worn, when that is its own
+   * @param driveEfficiency efficiency of its motor and drive
+   * @param motor its motor, when known
+   */
+  record RunningPump(
+      String name,
+      CurveSpec curve,
+      PumpCurve clear,
+      Optional<Quantity<Length>> impeller,
+      boolean impellerOfFirst,
+      Optional<Quantity<Dimensionless>> wornHead,
+      Quantity<Dimensionless> driveEfficiency,
+      Optional<MotorSpec> motor) {}
+
+  /**
+   * How several pumps stand together.
+   *
+   * @param count pumps like the first that run together
+   * @param arrangement how they and the others work together
+   * @param trim diameter of the impeller of the first pumps over that of their curve
+   * @param minimumFlow least flow that the maker allows through one pump, when known
+   * @param maximumFlow greatest flow that the maker allows through one pump, when known
+   * @param others the other pumps
+   */
+  record StationSpec(
+      int count,
+      PumpGroup.Arrangement arrangement,
+      Quantity<Dimensionless> trim,
+      Optional<Quantity<VolumetricFlowRate>> minimumFlow,
+      Optional<Quantity<VolumetricFlowRate>> maximumFlow,
+      List<OtherPumpSpec> others) {
+    /** Copies the list. */
+    public StationSpec {
+      others = List.copyOf(others);
+    }
+  }
+
+  /**
+   * Rotodynamic pumps by their curves for clear water.
+   *
+   * @param first the curve of the first pump
+   * @param impeller impeller diameter, when known
+   * @param driveEfficiency efficiency of motor and drive
+   * @param motor motor of each pump, when known
+   * @param station how many pumps there are
+   */
+  record RotodynamicSpec(
+      CurveSpec first,
+      Optional<Quantity<Length>> impeller,
+      Quantity<Dimensionless> driveEfficiency,
+      Optional<MotorSpec> motor,
+      StationSpec station)
+      implements PumpSpec {
+    /**
+     * The clear-water curve of the first pump as trimmed, at the speed driven.
+     *
+     * @return the curve
+     */
+    public PumpCurve clearCurve() {
+      return first.clear().trimmed(Measure.FRACTION.si(station.trim()));
+    }
+
+    /**
+     * The pumps that run.
+     *
+     * @return each with what holds for it, the first pumps first
+     */
+    public List<RunningPump> pumps() {
+      List<RunningPump> pumps = new ArrayList<>();
+      for (int i = 0; i < station.count(); i++) {
+        pumps.add(
+            new RunningPump(
+                "pump " + (i + 1),
+                first,
+                clearCurve(),
+                impeller,
+                false,
+                Optional.empty(),
+                driveEfficiency,
+                motor));
+      }
+      others(false).forEach(other -> pumps.add(running(other)));
+      return pumps;
+    }
+
+    /**
+     * The pumps that run when a spare stands in for the first.
+     *
+     * @param spare the spare
+     * @return each with what holds for it
+     */
+    public List<RunningPump> withSpare(OtherPumpSpec spare) {
+      List<RunningPump> pumps = pumps();
+      pumps.set(0, running(spare));
+      return pumps;
+    }
+
+    private RunningPump running(OtherPumpSpec other) {
+      return new RunningPump(
+          other.name(),
+          other.curve(),
+          other.curve().clear(),
+          other.impeller().isPresent() ? other.impeller() : impeller,
+          other.impeller().isEmpty(),
+          other.wornHead(),
+          other.driveEfficiency().orElse(driveEfficiency),
+          other.motor().isPresent() ? other.motor() : motor);
+    }
+
+    /**
+     * The pumps that run, in clear water.
+     *
+     * @return the group
+     * @throws IllegalArgumentException if their curves have no range of flow in common
+     */
+    public PumpGroup running() {
+      return clear(pumps());
+    }
+
+    /**
+     * Pumps of this station in clear water.
+     *
+     * @param pumps the pumps
+     * @return the group
+     * @throws IllegalArgumentException if their curves have no range of flow in common
+     */
+    public PumpGroup clear(List<RunningPump> pumps) {
+      List<PumpCurve> curves = pumps.stream().map(RunningPump::clear).toList();
+      return station.arrangement() == PumpGroup.Arrangement.SERIES
+          ? PumpGroup.series(curves)
+          : PumpGroup.parallel(curves);
+    }
+
+    /**
+     * The names of the pumps that run, in the order of {@link #pumps}.
+     *
+     * @return one name for each pump
+     */
+    public List<String> names() {
+      return pumps().stream().map(RunningPump::name).toList();
+    }
+
+    /**
+     * The spare pumps.
+     *
+     * @return those that stand by
+     */
+    public List<OtherPumpSpec> spares() {
+      return others(true);
+    }
+
+    private List<OtherPumpSpec> others(boolean standby) {
+      return station.others().stream().filter(other -> other.standby() == standby).toList();
+    }
+  }
+
+  /**
+   * One point of a pump curve.
+   *
+   * @param flow flow of clear water
+   * @param head head of clear water
+   * @param efficiency hydraulic power over shaft power
+   * @param npsh net positive suction head required, when known
+   */
+  record CurvePoint(
+      Quantity<VolumetricFlowRate> flow,
+      Quantity<Length> head,
+      Quantity<Dimensionless> efficiency,
+      Optional<Quantity<Length>> npsh) {}
+
+  /**
+   * A piston pump.
+   *
+   * @param displacement volume swept in one stroke cycle
+   * @param strokeRate cycles per time
+   * @param volumetricEfficiency flow delivered over flow swept
+   * @param mechanicalEfficiency hydraulic power over shaft power
+   * @param pressureLimit pressure at which its relief opens
+   * @param driveEfficiency efficiency of motor and drive
+   * @param motor its motor, when known
+   * @param pulsation its cylinders, when known
+   * @param npsh net positive suction head required, when known
+   */
+  record PistonSpec(
+      Quantity<Volume> displacement,
+      Quantity<Frequency> strokeRate,
+      Quantity<Dimensionless> volumetricEfficiency,
+      Quantity<Dimensionless> mechanicalEfficiency,
+      Quantity<Pressure> pressureLimit,
+      Quantity<Dimensionless> driveEfficiency,
+      Optional<MotorSpec> motor,
+      Optional<PulsationSpec> pulsation,
+      Optional<Quantity<Length>> npsh)
+      implements PumpSpec {}
+
+  /**
+   * What makes the flow of a piston pump pulse.
+   *
+   * @param cylinders how many
+   * @param doubleActing true if both sides of a piston pump
+   * @param rodShare cross-section of the rod over that of the piston, 0 for single acting
+   * @param rodToCrank length of the connecting rod over the crank radius
+   * @param passed share of the swing of flow that an air vessel lets into the line; 1 without one
+   * @param vesselGas gas in an air vessel at the pressure of the line, when the share is to be
+   *     worked out from it
+   * @param rams hydraulic cylinders that drive the pistons; absent for a crank
+   */
+  record PulsationSpec(
+      int cylinders,
+      boolean doubleActing,
+      Quantity<Dimensionless> rodShare,
+      Quantity<Dimensionless> rodToCrank,
+      Quantity<Dimensionless> passed,
+      Optional<Quantity<Volume>> vesselGas,
+      Optional<RamSpec> rams) {
+    /**
+     * The drive.
+     *
+     * @param strokeRate cycles per time
+     * @return how it moves the pistons
+     */
+    public StrokeDrive drive(Quantity<Frequency> strokeRate) {
+      double rod = doubleActing ? Measure.FRACTION.si(rodShare) : 0;
+      if (rams.isPresent()) {
+        return new HydraulicDrive(
+            cylinders,
+            doubleActing,
+            rod,
+            Measure.TIME.si(rams.get().dwell()) * Measure.FREQUENCY.si(strokeRate),
+            Measure.TIME.si(rams.get().changeover()) * Measure.FREQUENCY.si(strokeRate));
+      }
+      return new CrankDrive(cylinders, doubleActing, rod, Measure.FRACTION.si(rodToCrank));
+    }
+  }
+
+  /**
+   * Hydraulic cylinders that push the pistons at constant speed.
+   *
+   * @param dwell time at each end of a stroke in which nothing is pushed
+   * @param changeover time in which the flow starts or stops there
+   */
+  record RamSpec(Quantity<Time> dwell, Quantity<Time> changeover) {}
+}

@@ -1,0 +1,571 @@
+package sandslurry.design.station;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.design.line.RunFields;
+import sandslurry.design.material.CarrierFields;
+import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.station.ServiceSpec.FlushPoint;
+import sandslurry.design.station.ServiceSpec.FlushSupply;
+import sandslurry.design.station.ServiceSpec.GivenFlush;
+import sandslurry.design.station.ServiceSpec.GravityRunSpec;
+import sandslurry.design.station.ServiceSpec.OperationSpec;
+import sandslurry.design.station.ServiceSpec.PumpFlush;
+import sandslurry.design.station.ServiceSpec.ScrewSpec;
+import sandslurry.design.station.ServiceSpec.SourceFlush;
+import sandslurry.design.station.ServiceSpec.StatesSpec;
+import sandslurry.design.station.ServiceSpec.SuctionSpec;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Seen;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.units.Measure;
+import si.uom.quantity.Density;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** The fields of what a line meets in service. */
+public final class ServiceFields {
+  private static final String NOT_JUDGED = "not judged";
+
+  private ServiceFields() {}
+
+  /** The suction side of the pump. */
+  public static final class SuctionFields extends RunFields<SuctionSpec> {
+    private final Field<Quantity<Length>> altitude =
+        standard(
+            "altitude",
+            Limits.of(Measure.LENGTH, "-400 m", "5000 m"),
+            "0 m",
+            "Altitude",
+            "altitude of the site above sea level",
+            "300 m",
+            "1000 ft");
+
+    public SuctionFields() {
+      super("suction", "suction side");
+    }
+
+    @Override
+    protected Optional<SuctionSpec> make(Values values) {
+      return Optional.of(new SuctionSpec(values.get(altitude), run(values, "suction")));
+    }
+  }
+
+  /** The states beside those of the flow. */
+  public static final class StatesFields extends Fields<StatesSpec> {
+    private final Field<Optional<Quantity<Dimensionless>>> worn =
+        optional(
+            "wornHead",
+            CommonLimits.WORN,
+            NOT_JUDGED,
+            "Head lost by wear",
+            "share of head that a worn pump has lost, of a piston pump the share of flow",
+            "10 %");
+    private final Field<Optional<Quantity<Temperature>>> coldest =
+        optional(
+            "coldest",
+            CommonLimits.TEMPERATURE,
+            NOT_JUDGED,
+            "Coldest",
+            "lowest temperature of the liquid",
+            "4 degC",
+            "39 degF");
+    private final Field<Optional<Quantity<Temperature>>> warmest =
+        optional(
+            "warmest",
+            CommonLimits.TEMPERATURE,
+            NOT_JUDGED,
+            "Warmest",
+            "highest temperature of the liquid",
+            "25 degC",
+            "77 degF");
+    private final Field<Optional<Quantity<Dimensionless>>> thinnest =
+        optional(
+            "thinnest",
+            CommonLimits.TOTAL_SOLIDS,
+            NOT_JUDGED,
+            "Thinnest, solids",
+            "least sand-free total solids",
+            "1 %");
+    private final Field<Optional<Quantity<Dimensionless>>> thickest =
+        optional(
+            "thickest",
+            CommonLimits.TOTAL_SOLIDS,
+            NOT_JUDGED,
+            "Thickest, solids",
+            "most sand-free total solids",
+            "4 %");
+    private final Field<Optional<Quantity<Length>>> low =
+        optional(
+            "lowSourceLevel",
+            CommonLimits.LEVEL,
+            NOT_JUDGED,
+            "Lowest pit level",
+            "lowest level in the pit, as that of the route",
+            "0.5 m",
+            "2 ft");
+    private final Field<Optional<Quantity<Length>>> high =
+        optional(
+            "highSourceLevel",
+            CommonLimits.LEVEL,
+            NOT_JUDGED,
+            "Highest pit level",
+            "highest level in the pit, as that of the route",
+            "3 m",
+            "10 ft");
+    private final Field<Optional<Quantity<Dimensionless>>> leastSand =
+        optional(
+            "thinnestSand",
+            CommonLimits.VOLUME_FRACTION,
+            NOT_JUDGED,
+            "Least sand, by volume",
+            "least sand in the mixture, by volume",
+            "1 %");
+    private final Field<Optional<Quantity<Dimensionless>>> mostSand =
+        optional(
+            "thickestSand",
+            CommonLimits.VOLUME_FRACTION,
+            NOT_JUDGED,
+            "Most sand, by volume",
+            "most sand in the mixture, by volume",
+            "6 %");
+    private final Field<Boolean> flush =
+        standard(
+            "flushWater",
+            Type.yesNo("by the pump itself: judged", "not by the pump"),
+            "no",
+            "Flush with water",
+            "whether it is judged that the pump clears the line when it pumps water");
+    private final Field<Optional<CarrierSpec>> thinnestCarrier = carrier("thinnest");
+    private final Field<Optional<CarrierSpec>> thickestCarrier = carrier("thickest");
+    private final Field<Optional<CarrierSpec>> coldestCarrier = carrier("coldest");
+    private final Field<Optional<CarrierSpec>> warmestCarrier = carrier("warmest");
+
+    public StatesFields() {
+      super("states", "states beside the design");
+      shownWhen(worn, seen -> seen.has("/pump"));
+      ordered(coldest, warmest, Measure.TEMPERATURE);
+      ordered(thinnest, thickest, Measure.FRACTION);
+      ordered(leastSand, mostSand, Measure.FRACTION);
+      ordered(low, high, Measure.LENGTH);
+      instead(thinnest, thinnestCarrier);
+      instead(thickest, thickestCarrier);
+      instead(coldest, coldestCarrier);
+      instead(warmest, warmestCarrier);
+      Predicate<Seen> manure = carrierIs("manure");
+      for (Field<?> field : List.of(thinnest, thickest)) {
+        onlyWhen(
+            field,
+            manure,
+            "belongs to a carrier of kind manure: no other follows its solids; describe it by \""
+                + field.name()
+                + "Carrier\", or give the sand by \""
+                + field.name()
+                + "Sand\"");
+      }
+      for (Field<?> field : List.of(coldest, warmest)) {
+        onlyWhen(
+            field,
+            manure.or(carrierIs("water")),
+            "belongs to a carrier of kind water or manure: a measured liquid is known at its own"
+                + " temperature only; describe it there by \""
+                + field.name()
+                + "Carrier\"");
+      }
+    }
+
+    private static Predicate<Seen> carrierIs(String kind) {
+      return seen -> seen.is("/carrier/kind", kind);
+    }
+
+    private Field<Optional<CarrierSpec>> carrier(String state) {
+      return optional(
+          state + "Carrier",
+          CarrierFields.KINDS,
+          "the carrier in that state",
+          "The liquid at its " + state + " was measured",
+          "the liquid at its " + state + ", by numbers of its own");
+    }
+
+    private void instead(Field<?> number, Field<?> carrier) {
+      onlyWhen(
+          carrier,
+          seen -> !seen.has(number),
+          "says what \"" + number.name() + "\" says too: give one of them");
+    }
+
+    private <Q extends Quantity<Q>> void ordered(
+        Field<Optional<Quantity<Q>>> lower,
+        Field<Optional<Quantity<Q>>> upper,
+        Measure<Q> measure) {
+      rule(
+          upper,
+          List.of(lower),
+          values ->
+              values.get(lower).isEmpty()
+                  || values.get(upper).isEmpty()
+                  || measure.si(values.get(upper).get()) >= measure.si(values.get(lower).get()),
+          values ->
+              "must not be below "
+                  + lower.name()
+                  + ", "
+                  + measure.write(values.get(lower).orElseThrow()));
+    }
+
+    @Override
+    protected Optional<StatesSpec> make(Values values) {
+      return Optional.of(
+          new StatesSpec(
+              values.get(worn),
+              values.get(coldest),
+              values.get(warmest),
+              values.get(thinnest),
+              values.get(thickest),
+              values.get(low),
+              values.get(high),
+              values.get(flush),
+              values.get(leastSand),
+              values.get(mostSand),
+              values.get(thinnestCarrier),
+              values.get(thickestCarrier),
+              values.get(coldestCarrier),
+              values.get(warmestCarrier)));
+    }
+  }
+
+  /** A day of pumping, and the flush. */
+  public static final class OperationFields extends Fields<OperationSpec> {
+    private static final Limits<Volume> VOLUME = Limits.of(Measure.VOLUME, "0.01 m3", "100000 m3");
+    private static final FlushPointFields POINT = new FlushPointFields();
+
+    private final Field<Optional<Quantity<Volume>>> daily =
+        optional(
+            "dailyVolume",
+            VOLUME,
+            NOT_JUDGED,
+            "Volume a day",
+            "volume of mixture moved in a day",
+            "400 m3",
+            "14000 ft3");
+    private final Field<Optional<Quantity<Volume>>> batch =
+        optional(
+            "batchVolume",
+            VOLUME,
+            "no starts are counted",
+            "Batch between levels",
+            "volume of the pit between the levels of start and stop",
+            "20 m3",
+            "700 ft3");
+    private final Field<Optional<Integer>> starts =
+        optional(
+            "mostStartsPerHour",
+            Type.count(1, 60),
+            "default: by the motor rating",
+            "Most starts in an hour",
+            "most starts in an hour that motor and starter bear",
+            "4");
+    private final Field<Optional<Quantity<Time>>> stop =
+        optional(
+            "stopTime",
+            Limits.of(Measure.TIME, "0 s", "3600 s"),
+            "a sudden stop",
+            "Time to come to rest",
+            "time in which the flow comes to rest evenly, as by a slow valve; the water hammer is"
+                + " judged by it",
+            "5 s");
+    private final Field<Optional<Quantity<VolumetricFlowRate>>> flow =
+        optional(
+            "flushFlow",
+            CommonLimits.FLOW,
+            NOT_JUDGED,
+            "Flush flow rate",
+            "flow rate of the flush, taken as given against the line",
+            "55 L/s",
+            "870 gpm");
+    private final Field<Boolean> byPump =
+        standard(
+            "flushPump",
+            Type.yesNo("the pump of the line, on water", "no"),
+            "no",
+            "Flush by the pump",
+            "whether the pump of the line, on water, supplies the flush");
+    private final Field<Optional<Quantity<Length>>> level =
+        optional(
+            "flushLevel",
+            CommonLimits.LEVEL,
+            "0 m with a curve",
+            "Level of flush water",
+            "level of the flush water above the start of the line",
+            "12 m",
+            "40 ft");
+    private final Field<List<FlushPoint>> curve =
+        list(
+            "flushCurve",
+            POINT,
+            "",
+            "Curve of a flush pump of its own",
+            "curve of a flush pump behind that level, two points or more, the flow rate rising");
+    private final Field<Optional<Quantity<Volume>>> volume =
+        optional(
+            "flushVolume",
+            VOLUME,
+            "enough",
+            "Volume of flush water",
+            "volume of water that the supply of the flush holds",
+            "10 m3",
+            "350 ft3");
+    private final Field<Optional<Quantity<Dimensionless>>> thixotropy =
+        optional(
+            "thixotropy",
+            Limits.of(Measure.FRACTION, "1", "20"),
+            "2 (common practice, no source)",
+            "Yield stress, rested over flowing",
+            "yield stress of the liquid after a rest over that while it flows; it decides restart"
+                + " and flush",
+            "2");
+
+    public OperationFields() {
+      super("operation", "a day of pumping, and the flush");
+      neededWhen(daily, seen -> seen.has(batch), "a batch belongs to a day's volume");
+      neededWhen(batch, seen -> seen.has(starts), "without it no starts are counted");
+      neededWhen(
+          flow,
+          seen -> seen.has(volume) && !seen.has(byPump) && !hasSource(seen),
+          "a volume alone does not tell whether a flush clears");
+      onlyWhen(
+          byPump,
+          seen -> !seen.is(byPump, "yes") || seen.has("/pump"),
+          "flushes by the pump, and there is none");
+    }
+
+    private boolean hasSource(Seen seen) {
+      return seen.has(level) || seen.has(curve);
+    }
+
+    @Override
+    protected void check(Values values) {
+      boolean source = hasSource(values.seen());
+      boolean pumped = values.maybe(byPump).orElse(false);
+      if ((values.has(flow) ? 1 : 0) + (pumped ? 1 : 0) + (source ? 1 : 0) > 1) {
+        values.problem(
+            source ? values.has(level) ? level : curve : byPump,
+            "give one supply of the flush: a flow, the pump, or a level with or without a curve");
+      }
+      List<Values> points = values.inside(curve);
+      if (values.has(curve) && points.size() < 2) {
+        values.problem(curve, "needs two points or more");
+      }
+      List<FlushPoint> read = values.maybe(curve).orElse(List.of());
+      for (int i = 1; i < read.size(); i++) {
+        if (!(Measure.FLOW.si(read.get(i).flow()) > Measure.FLOW.si(read.get(i - 1).flow()))) {
+          points.get(i).problem(POINT.flow, "must be above the flow of the point before it");
+        }
+      }
+    }
+
+    @Override
+    protected Optional<OperationSpec> make(Values values) {
+      Optional<FlushSupply> supply = values.get(flow).map(GivenFlush::new);
+      if (values.get(byPump)) {
+        supply = Optional.of(new PumpFlush());
+      } else if (hasSource(values.seen())) {
+        supply =
+            Optional.of(
+                new SourceFlush(values.get(level).orElse(Measure.LENGTH.of(0)), values.get(curve)));
+      }
+      return Optional.of(
+          new OperationSpec(
+              values.get(daily),
+              values.get(batch),
+              values.get(starts).map(OptionalInt::of).orElseGet(OptionalInt::empty),
+              values.get(stop),
+              supply,
+              values.get(volume),
+              values.get(thixotropy)));
+    }
+  }
+
+  /** A point of the curve of a flush pump. */
+  private static final class FlushPointFields extends Fields<FlushPoint> {
+    private final Field<Quantity<VolumetricFlowRate>> flow =
+        needed("flow", CommonLimits.CURVE_FLOW, "Flow rate", "flow rate of water", "60 L/s");
+    private final Field<Quantity<Length>> head =
+        needed("head", CommonLimits.CURVE_HEAD, "Head", "head in metres of water", "18 m");
+
+    FlushPointFields() {
+      super("point", "point of the curve");
+    }
+
+    @Override
+    protected Optional<FlushPoint> make(Values values) {
+      return Optional.of(new FlushPoint(values.get(flow), values.get(head)));
+    }
+  }
+
+  /** A screw conveyor. */
+  public static final class ScrewFields extends Fields<ScrewSpec> {
+    private static final Limits<Density> BULK =
+        Limits.of(Measure.DENSITY, "500 kg/m3", "3000 kg/m3");
+    private static final Limits<Length> SCREW = Limits.of(Measure.LENGTH, "50 mm", "3 m");
+
+    private final Field<Quantity<Length>> diameter =
+        needed("diameter", SCREW, "Diameter of screw", "diameter of the screw", "400 mm", "16 in");
+    private final Field<Quantity<Length>> shaft =
+        standard(
+            "shaft",
+            Limits.of(Measure.LENGTH, "0 mm", "2 m"),
+            "0 mm",
+            "Diameter of shaft",
+            "diameter of its shaft, thinner than the screw",
+            "80 mm",
+            "3 in");
+    private final Field<Optional<Quantity<Length>>> pitch =
+        optional(
+            "pitch",
+            SCREW,
+            "default: the diameter",
+            "Pitch",
+            "pitch of the flights",
+            "400 mm",
+            "16 in");
+    private final Field<Quantity<Frequency>> speed =
+        needed(
+            "speed",
+            Limits.of(Measure.FREQUENCY, "0.5 1/min", "400 1/min"),
+            "Speed of screw",
+            "speed of turning",
+            "40 rpm");
+    private final Field<Quantity<Dimensionless>> slope =
+        standard(
+            "slope",
+            Limits.of(Measure.FRACTION, "0 %", "99 %"),
+            "0 %",
+            "Slope of screw",
+            "rise over horizontal length",
+            "10 %");
+    private final Field<Quantity<Length>> length =
+        needed(
+            "length",
+            Limits.of(Measure.LENGTH, "0.5 m", "200 m"),
+            "Length of screw",
+            "length along the screw",
+            "18 m",
+            "60 ft");
+    private final Field<Optional<Quantity<VolumetricFlowRate>>> load =
+        optional(
+            "load",
+            CommonLimits.FLOW,
+            "that of the pens",
+            "Load, by volume",
+            "volume that it must carry per time; it may be left out with a scraping time",
+            "3 L/s",
+            "50 gal/min");
+    private final Field<Optional<Quantity<Density>>> bulk =
+        optional(
+            "bulkDensity",
+            BULK,
+            "that of the pens",
+            "Bulk density",
+            "mass of the material over its volume; it may be left out with a scraping time",
+            "1200 kg/m3",
+            "75 lb/ft3");
+    private final Field<Optional<Quantity<Time>>> scrape =
+        optional(
+            "scrapeTime",
+            Limits.of(Measure.TIME, "1 min", "1440 min"),
+            "the load is as typed",
+            "Pens scraped to it in",
+            "time in which all pens of the plant are scraped to it once; a load that was typed is"
+                + " compared with it",
+            "40 min");
+
+    public ScrewFields() {
+      super("screw", "screw conveyor");
+      // Pens that are scraped to the screw in a known time are a load of their own.
+      Predicate<Seen> typed = seen -> !(seen.has("/plant") && seen.has(scrape));
+      neededWhen(load, typed, CommonLimits.FLOW.wanted());
+      neededWhen(bulk, typed, BULK.wanted());
+      onlyWhen(
+          scrape, seen -> seen.has("/plant"), "belongs to the pens of a plant, and there is none");
+      rule(
+          shaft,
+          List.of(diameter),
+          values -> Measure.LENGTH.si(values.get(shaft)) < Measure.LENGTH.si(values.get(diameter)),
+          values ->
+              "must be thinner than the screw, " + Measure.LENGTH.write(values.get(diameter)));
+    }
+
+    @Override
+    protected Optional<ScrewSpec> make(Values values) {
+      return Optional.of(
+          new ScrewSpec(
+              values.get(diameter),
+              values.get(shaft),
+              values.get(pitch).orElse(values.get(diameter)),
+              values.get(speed),
+              values.get(slope),
+              values.get(length),
+              values.get(load),
+              values.get(bulk),
+              values.get(scrape)));
+    }
+  }
+
+  /** A gravity pipe that runs part full. */
+  public static final class GravityRunFields extends Fields<GravityRunSpec> {
+    private final Field<Quantity<Length>> bore =
+        needed(
+            "bore",
+            CommonLimits.BORE,
+            "Bore of gravity pipe",
+            "inside diameter",
+            "300 mm",
+            "12 in");
+    private final Field<Quantity<Dimensionless>> slope =
+        needed(
+            "slope",
+            Limits.of(Measure.FRACTION, "0.01 %", "30 %"),
+            "Slope of gravity pipe",
+            "fall over length",
+            "1 %");
+    private final Field<Quantity<Dimensionless>> manning =
+        standard(
+            "manning",
+            CommonLimits.MANNING,
+            "0.013",
+            "Manning's n of pipe",
+            "Manning's roughness n of the pipe",
+            "0.013");
+    private final Field<Quantity<VolumetricFlowRate>> flow =
+        needed(
+            "flow",
+            CommonLimits.FLOW,
+            "Flow rate in it",
+            "flow rate that it must carry",
+            "30 L/s",
+            "480 gal/min");
+
+    public GravityRunFields() {
+      super("gravityRun", "gravity pipe");
+    }
+
+    @Override
+    protected Optional<GravityRunSpec> make(Values values) {
+      return Optional.of(
+          new GravityRunSpec(
+              values.get(bore), values.get(slope), values.get(manning), values.get(flow)));
+    }
+  }
+}
