@@ -2,11 +2,8 @@ package sandslurry.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.design.plant.PlantSpec.Targets;
@@ -64,13 +61,15 @@ final class PlantNumbers {
                   bed.moisture(),
                   "at most " + units.show(Kind.PERCENT, targets.bedMoisture()));
             });
-    figure(accounts, "Sand", "bought in a month")
+    accounts
+        .figure("Sand", "bought in a month")
         .ifPresent(f -> row("sand to buy in a month", Kind.HAULED, f.range(), "-"));
     accounts
         .storages()
         .forEach(
             (name, account) ->
-                figure(accounts, "Storage: " + name, "days of storage")
+                accounts
+                    .figure("Storage: " + name, "days of storage")
                     .ifPresentOrElse(
                         f ->
                             row(name + " lasts", f.kind(), f.range(), least(targets.storageDays())),
@@ -82,15 +81,6 @@ final class PlantNumbers {
                                     "never full",
                                     "",
                                     least(targets.storageDays())))));
-  }
-
-  private static Optional<Figure> figure(Accounts accounts, String group, String what) {
-    return accounts.groups().entrySet().stream()
-        .filter(e -> e.getKey().startsWith(group))
-        .map(Map.Entry::getValue)
-        .flatMap(List::stream)
-        .filter(f -> f.what().contains(what))
-        .findFirst();
   }
 
   private String most(Kind<?> kind, OptionalDouble si) {
@@ -108,9 +98,9 @@ final class PlantNumbers {
     rows.add(
         List.of(
             what + (unit.isEmpty() ? "" : ", " + unit),
-            units.number(kind, range.low()),
-            units.number(kind, range.base()),
-            units.number(kind, range.high()),
+            units.number(kind, range.low(), range.low(), range.high()),
+            units.number(kind, range.base(), range.low(), range.high()),
+            units.number(kind, range.high(), range.low(), range.high()),
             wanted));
   }
 }

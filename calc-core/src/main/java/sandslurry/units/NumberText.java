@@ -93,6 +93,25 @@ record NumberText(double number, String rest) {
         : Double.toString(number);
   }
 
+  /**
+   * Significant digits that a number deserves which is not known better than between two others:
+   * its last digit is worth a twentieth to a half of half the width. Two digits are always left,
+   * one where the number is nothing beside the width.
+   *
+   * @param most digits of a number that is known exactly
+   */
+  static int digitsWithin(double number, double low, double high, int most) {
+    double half = Math.abs(high - low) / 2;
+    if (!(half > 0) || number == 0) {
+      return most;
+    }
+    double place = Math.floor(Math.log10(half));
+    double last = half < 2 * Math.pow(10, place) ? place - 1 : place;
+    double first = Math.floor(Math.log10(Math.abs(number)));
+    int least = first < last - 1 ? 1 : 2;
+    return (int) Math.min(most, Math.max(least, first - last + 1));
+  }
+
   /** The number rounded to so many significant digits, for people; never NaN. */
   static String rounded(double number, int digits) {
     return rounded(number, digits, RoundingMode.HALF_EVEN);

@@ -89,6 +89,58 @@ public enum UnitSystem {
   }
 
   /**
+   * Writes only the number, with no more digits than its range supports.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   * @return the rounded number in the unit that {@link Kind#symbol} names
+   */
+  public String number(Kind<?> kind, double si, double lowSi, double highSi) {
+    double number = kind.number(this, si);
+    int digits =
+        NumberText.digitsWithin(
+            number, kind.number(this, lowSi), kind.number(this, highSi), kind.digits());
+    return NumberText.rounded(number, digits);
+  }
+
+  /**
+   * Writes a value with its unit, the range in brackets where there is one, and no more digits than
+   * the range supports.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   * @return for example {@code 12 % (9 to 18)}
+   */
+  public String show(Kind<?> kind, double si, double lowSi, double highSi) {
+    String symbol = kind.symbol(this);
+    return number(kind, si, lowSi, highSi)
+        + (symbol.isEmpty() ? "" : " " + symbol)
+        + ends(kind, lowSi, highSi);
+  }
+
+  /**
+   * The ends of a range, for a table whose heading holds the unit.
+   *
+   * @param kind what the value is
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   * @return for example {@code " (9 to 18)"}, with a space before it; empty without width
+   */
+  public String ends(Kind<?> kind, double lowSi, double highSi) {
+    return lowSi < highSi
+        ? " ("
+            + number(kind, lowSi, lowSi, highSi)
+            + " to "
+            + number(kind, highSi, lowSi, highSi)
+            + ")"
+        : "";
+  }
+
+  /**
    * Writes a time of day in hours, with which both systems count it.
    *
    * @param seconds the time since midnight [s]

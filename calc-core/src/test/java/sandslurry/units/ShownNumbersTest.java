@@ -33,6 +33,25 @@ class ShownNumbersTest {
     assertThat(NumberText.rounded(number, digits)).isEqualTo(text);
   }
 
+  /** No digit is shown that is worth less than a twentieth of half the width. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.966, 0.866, 1, 97 % (87 to 100)",
+    "0.0231, 0.0209, 0.024, 2.31 % (2.09 to 2.40)",
+    "0.0123, 0.00559, 0.129, 1.2 % (0.56 to 13)",
+    "0.16, 0.16, 0.16, 16.0 %"
+  })
+  void digitsFollowTheRange(double value, double low, double high, String text) {
+    assertThat(UnitSystem.METRIC.show(Kind.PERCENT, value, low, high)).isEqualTo(text);
+  }
+
+  @Test
+  void aNumberThatIsNothingBesideItsRangeHasOneDigit() {
+    assertThat(UnitSystem.METRIC.show(Kind.MASS, 284, 0, 58000)).isEqualTo("300 kg (0 to 58000)");
+    assertThat(UnitSystem.METRIC.show(Kind.TEMPERATURE, 288.15, 277.15, 298.15))
+        .isEqualTo("15 degC (4.0 to 25)");
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
   void neverShowsWhatIsNotANumber(double number) {

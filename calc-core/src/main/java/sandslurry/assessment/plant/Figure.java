@@ -16,17 +16,9 @@ public record Figure(String what, Kind<?> kind, Range range) {
    * The number with its unit, and the range where there is one.
    *
    * @param units the units of the report
-   * @return for example {@code 12.1 % (10.2 to 14)}
+   * @return for example {@code 12 % (10 to 14)}
    */
   public String shown(UnitSystem units) {
-    String base = units.show(kind, range.base());
-    return range.hasWidth()
-        ? base
-            + " ("
-            + units.number(kind, range.low())
-            + " to "
-            + units.number(kind, range.high())
-            + ")"
-        : base;
+    return units.show(kind, range.base(), range.low(), range.high());
   }
 }

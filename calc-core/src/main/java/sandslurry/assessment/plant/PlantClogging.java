@@ -40,7 +40,7 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
     }
     LiquorLimit one = totals.limit(thin.streams());
     Optional<LiquorLimit> other = from(mode, thick, 1);
-    if (other.isEmpty() || same(one, other.get())) {
+    if (other.isPresent() && same(one, other.get())) {
       return Optional.empty();
     }
     double low = 0;
@@ -51,8 +51,7 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
       low = back ? middle : low;
       high = back ? high : middle;
     }
-    return Optional.of(
-        new Clogged(one, other.get(), thick.totalSolids(), high * thick.totalSolids()));
+    return Optional.of(new Clogged(one, other, thick.totalSolids(), high * thick.totalSolids()));
   }
 
   /** The manure of all pens as it is made, its sand left out. */

@@ -54,6 +54,7 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
               0,
               0,
               "The day by schedule cannot be run to its end, so the modes are taken at rest.",
+              List.of(),
               List.of()));
     }
     Day last = days.get(days.size() - 1);
@@ -66,7 +67,13 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
           last.meanFlows(),
           atRest,
           new Basis(
-              true, last.number(), change, kept, "The day by schedule repeats itself.", compared));
+              true,
+              last.number(),
+              change,
+              kept,
+              "The day by schedule repeats itself.",
+              compared,
+              List.of()));
     }
     return new PlantDay(
         atRest,
@@ -77,7 +84,8 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
             change,
             kept,
             "The day by schedule does not repeat itself by then, so the modes are taken at rest.",
-            compared));
+            compared,
+            List.of()));
   }
 
   private static double change(PlantModel model, PlantTotals totals, Day before, Day last) {

@@ -191,6 +191,11 @@ public final class PlantModel {
       return of.apply(range);
     }
 
+    /** Which end of what, in words; empty for the middle. */
+    public String word(String what) {
+      return this == LOW ? "least " + what : this == HIGH ? "most " + what : "";
+    }
+
     End other() {
       return this == LOW ? HIGH : this == HIGH ? LOW : BASE;
     }

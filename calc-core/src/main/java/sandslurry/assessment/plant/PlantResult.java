@@ -121,12 +121,13 @@ public record PlantResult(
    * than from pits full of water.
    *
    * @param thin what the loop thickens to from water
-   * @param thick the same from thick liquor
+   * @param thick the same from thick liquor; empty when it comes to no rest from there
    * @param startSolids total solids of the liquor that the pits were filled with
    * @param tips total solids of liquor in the pits from which on the plant does not come back by
    *     itself
    */
-  public record Clogged(LiquorLimit thin, LiquorLimit thick, double startSolids, double tips) {}
+  public record Clogged(
+      LiquorLimit thin, Optional<LiquorLimit> thick, double startSolids, double tips) {}
 
   /**
    * A stream between two units, for the drawing of flows.
@@ -218,12 +219,31 @@ public record PlantResult(
    *     they gave some back
    * @param why the reason in a sentence
    * @param compared results by that day and by the modes at rest
+   * @param unsettled the cases of the range in which a mode comes to no steady state, in words:
+   *     they are not in the ranges of the accounts
    */
   public record Basis(
-      boolean byDay, int day, double change, double kept, String why, List<Compared> compared) {
-    /** Copies the list. */
+      boolean byDay,
+      int day,
+      double change,
+      double kept,
+      String why,
+      List<Compared> compared,
+      List<String> unsettled) {
+    /** Copies the lists. */
     public Basis {
       compared = List.copyOf(compared);
+      unsettled = List.copyOf(unsettled);
+    }
+
+    /**
+     * The same with the cases that it leaves out.
+     *
+     * @param cases in words
+     * @return the basis
+     */
+    public Basis without(List<String> cases) {
+      return new Basis(byDay, day, change, kept, why, compared, cases);
     }
   }
 
@@ -318,6 +338,21 @@ public record PlantResult(
       storages = PlantMaps.ordered(storages);
       notCounted = List.copyOf(notCounted);
       missingPrices = List.copyOf(missingPrices);
+    }
+
+    /**
+     * A figure of an account.
+     *
+     * @param heading how the heading of its account begins
+     * @param what what the figure is, or a part of it
+     * @return the first such figure; empty when there is none
+     */
+    public Optional<Figure> figure(String heading, String what) {
+      return groups.entrySet().stream()
+          .filter(group -> group.getKey().startsWith(heading))
+          .flatMap(group -> group.getValue().stream())
+          .filter(figure -> figure.what().contains(what))
+          .findFirst();
     }
   }
 }

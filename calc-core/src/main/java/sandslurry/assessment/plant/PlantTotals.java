@@ -18,6 +18,12 @@ import sandslurry.plant.unit.Liquor;
 public final class PlantTotals {
   public static final double YEAR_D = 365;
 
+  /** Nobody plans further than this. */
+  public static final double MANY_YEARS = 50;
+
+  /** The heading of the account of what settles in pits. */
+  public static final String PITS = "Pits: time until settled sand takes a quarter";
+
   private final PlantModel model;
   private final PlantSpec spec;
 

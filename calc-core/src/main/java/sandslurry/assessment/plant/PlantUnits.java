@@ -56,6 +56,9 @@ public final class PlantUnits {
   /** A lane counts as drained when the water in its sand has fallen to this share. */
   private static final double DRAINED_TO = 0.1;
 
+  private static final double MANY_YEARS_S =
+      InUnit.ofDays(PlantTotals.MANY_YEARS * PlantTotals.YEAR_D);
+
   private PlantUnits() {}
 
   public static List<Figure> figures(PlantModel model, UnitSpec unit, SteadyBalance balance) {
@@ -137,10 +140,12 @@ public final class PlantUnits {
   }
 
   /** Time in which settled sand takes so much of a pit [s]; empty when nothing settles. */
-  public static OptionalDouble fillsS(PlantModel model, PitSpec pit, SteadyBalance balance) {
-    double bulk = bulkM3ps(model, pit, balance);
+  public static OptionalDouble fillsS(PlantModel model, PitSpec pit, Stream settles) {
+    double bulk =
+        settles.sandKgps() / model.constituents().sandDensityKgM3() / (1 - model.spec().porosity());
     return bulk > 0
-        ? OptionalDouble.of(PIT_SAND_SHARE * pit.pit().weirVolumeM3() / bulk)
+        ? OptionalDouble.of(
+            Math.min(PIT_SAND_SHARE * pit.pit().weirVolumeM3() / bulk, MANY_YEARS_S))
         : OptionalDouble.empty();
   }
 
@@ -158,12 +163,6 @@ public final class PlantUnits {
               return InUnit.ofHours(1) * pit.pit().levels().startsPerS(taken, set);
             })
         .filter(starts -> starts > 0);
-  }
-
-  static double bulkM3ps(PlantModel model, PitSpec pit, SteadyBalance balance) {
-    return balance.stream(pit.settled()).sandKgps()
-        / model.constituents().sandDensityKgM3()
-        / (1 - model.spec().porosity());
   }
 
   private static void settled(
@@ -187,16 +186,6 @@ public final class PlantUnits {
     if (fed > 0) {
       add(figures, "sand that settles", Kind.MASS_PER_DAY, settled);
       add(figures, "share of its sand that settles", Kind.PERCENT, Math.min(1, settled / fed));
-    }
-    if (pit.pool().isEmpty()) {
-      OptionalDouble fills = fillsS(model, pit, balance);
-      if (fills.isPresent()) {
-        add(
-            figures,
-            "time until settled sand takes a quarter of it",
-            Kind.DAYS,
-            Math.min(fills.getAsDouble(), InUnit.ofDays(1e6)));
-      }
     }
   }
 

@@ -56,14 +56,8 @@ public final class PlantSection extends SectionWriter {
   }
 
   private String number(Kind<?> kind, Range range) {
-    return range.hasWidth()
-        ? number(kind, range.base())
-            + " ("
-            + number(kind, range.low())
-            + " to "
-            + number(kind, range.high())
-            + ")"
-        : number(kind, range.base());
+    return units.number(kind, range.base(), range.low(), range.high())
+        + units.ends(kind, range.low(), range.high());
   }
 
   private void loads() {

@@ -8,7 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantCirculation;
 import sandslurry.assessment.plant.PlantCirculation.State;
@@ -19,10 +20,12 @@ import sandslurry.assessment.plant.PlantModel.Case;
 import sandslurry.assessment.plant.PlantModel.End;
 import sandslurry.assessment.plant.PlantModel.Liquors;
 import sandslurry.assessment.plant.PlantResult.Accounts;
+import sandslurry.assessment.plant.PlantResult.Basis;
 import sandslurry.assessment.plant.PlantResult.Bed;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.assessment.plant.PlantTotals;
+import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.assessment.plant.Spread;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
@@ -46,9 +49,11 @@ import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCycle;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.pen.Pen;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.separation.capture.Outlook;
+import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.cyclone.HydrocycloneModels;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -56,11 +61,15 @@ import sandslurry.units.Kind;
 /** Puts the accounts of a plant together: sand, bedding, storage, water, energy, cost. */
 public final class PlantAccounts {
   private static final double MOST_AREA = 9;
+  private static final List<End> BOTH = List.of(End.LOW, End.HIGH);
+  private static final List<End> EXPECTED = List.of(End.BASE);
+
   private final PlantModel model;
   private final PlantSpec spec;
   private final PlantTotals totals;
   private final List<ModeResult> modes;
   private final PlantDay day;
+  private final Basis basis;
   private final Spread<PlantMeanDay> days;
   private final Optional<Spread<State>> rest;
   private final OptionalDouble extraWater;
@@ -73,8 +82,13 @@ public final class PlantAccounts {
     this.modes = modes;
     this.day = PlantDay.of(model, totals, modes, days);
     PlantCirculation circulation = new PlantCirculation(model, totals, day);
-    List<Both> cases =
-        cases().stream().map(one -> both(one, circulation)).flatMap(Optional::stream).toList();
+    List<Both> cases = new ArrayList<>();
+    List<String> unsettled = new ArrayList<>();
+    cases()
+        .forEach(
+            (name, one) ->
+                both(one, circulation).ifPresentOrElse(cases::add, () -> unsettled.add(name)));
+    this.basis = day.basis().without(unsettled);
     this.days =
         new Spread<>(mean(Case.BASE, day.streams()), cases.stream().map(Both::mean).toList());
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
@@ -161,6 +175,10 @@ public final class PlantAccounts {
                               / totals.sandBulkKgM3())));
       groups.put("Storage: " + storage.name(), figures);
     }
+    List<Figure> pits = pitFigures();
+    if (!pits.isEmpty()) {
+      groups.put(PlantTotals.PITS, pits);
+    }
     groups.put("Water", waterFigures());
     groups.put("Energy", energy.figures());
     Optional<PlantCosts> costs = rest.map(states -> costs(states, energy));
@@ -177,7 +195,7 @@ public final class PlantAccounts {
         days.range(m -> totals.limit(m.streams()).solved()),
         groups,
         storages,
-        day.basis(),
+        basis,
         energy.notCounted(),
         costs.map(PlantCosts::missing).orElse(List.of()),
         extraWater,
@@ -254,41 +272,70 @@ public final class PlantAccounts {
     }
   }
 
-  /** Every combination of the ends of the inputs that have a range, and of the outlooks. */
-  private List<Case> cases() {
-    boolean manure = spec.pens().stream().anyMatch(pen -> pen.pen().manureFactor().hasWidth());
-    boolean sand = spec.pens().stream().anyMatch(pen -> pen.pen().sandKgps().hasWidth());
-    boolean water = spec.pens().stream().anyMatch(pen -> pen.pen().waterM3ps().hasWidth());
-    boolean reaching = spec.accounting().sandReachingPlant().hasWidth();
-    List<Case> cases = new ArrayList<>();
-    for (Function<Range, Double> s : ends(sand)) {
-      for (Function<Range, Double> r : ends(reaching)) {
-        for (Function<Range, Double> w : ends(water)) {
-          for (Function<Range, Double> m : ends(manure)) {
-            cases.add(Case.of(s, r, w, m));
+  /**
+   * Every combination of the ends of the inputs that have a range, and one by one the bands of what
+   * is not known of the liquor, the season and the units.
+   */
+  private Map<String, Case> cases() {
+    Map<String, Case> cases = new LinkedHashMap<>();
+    for (End sand : ends(pen -> pen.sandKgps().hasWidth())) {
+      for (End reaching : reaching()) {
+        for (End water : ends(pen -> pen.waterM3ps().hasWidth())) {
+          for (End manure : ends(pen -> pen.manureFactor().hasWidth())) {
+            String name =
+                List.of(
+                        sand.word("sand"),
+                        reaching.word("share of the sand that reaches the plant"),
+                        water.word("water"),
+                        manure.word("manure"))
+                    .stream()
+                    .filter(word -> !word.isEmpty())
+                    .collect(Collectors.joining(", "));
+            cases.put(name, Case.of(sand::of, reaching::of, water::of, manure::of));
           }
         }
       }
     }
-    if (cases.size() == 1) {
-      cases.clear();
+    cases.remove("");
+    cases.put("thicker liquor", Case.BASE.in(Liquors.thick(Carriers.FARM_SCATTER)));
+    cases.put("thinner liquor", Case.BASE.in(Liquors.thick(1 / Carriers.FARM_SCATTER)));
+    List<Double> seasons = model.seasonsK();
+    for (int i = 0; i < seasons.size(); i++) {
+      cases.put(
+          "season " + (i + 1) + " of " + seasons.size(), Case.BASE.in(Liquors.at(seasons.get(i))));
     }
-    boolean cyclones = spec.units().stream().anyMatch(CycloneSpec.class::isInstance);
-    cases.add(Case.BASE.in(Liquors.thick(Carriers.FARM_SCATTER)));
-    cases.add(Case.BASE.in(Liquors.thick(1 / Carriers.FARM_SCATTER)));
-    model.seasonsK().forEach(kelvin -> cases.add(Case.BASE.in(Liquors.at(kelvin))));
-    if (cyclones) {
-      HydrocycloneModels.FAMILY.all().forEach(by -> cases.add(Case.BASE.in(Liquors.cutting(by))));
+    if (spec.units().stream().anyMatch(CycloneSpec.class::isInstance)) {
+      for (HydrocycloneModel by : HydrocycloneModels.FAMILY.all()) {
+        cases.put("cyclone by " + by.name(), Case.BASE.in(Liquors.cutting(by)));
+      }
     }
-    cases.add(Case.BASE.seen(Outlook.CAUTIOUS));
-    cases.add(Case.BASE.seen(Outlook.HOPEFUL));
-    cases.add(Case.BASE.clean(End.LOW));
-    cases.add(Case.BASE.clean(End.HIGH));
+    cases.put("conservative capture", Case.BASE.seen(Outlook.CAUTIOUS));
+    cases.put("optimistic capture", Case.BASE.seen(Outlook.HOPEFUL));
+    cases.put("dirtier sand", Case.BASE.clean(End.LOW));
+    cases.put("cleaner sand", Case.BASE.clean(End.HIGH));
     return cases;
   }
 
-  private static List<Function<Range, Double>> ends(boolean width) {
-    return width ? List.of(Range::low, Range::high) : List.of(Range::base);
+  private List<End> ends(Predicate<Pen> width) {
+    return spec.pens().stream().anyMatch(pen -> width.test(pen.pen())) ? BOTH : EXPECTED;
+  }
+
+  private List<End> reaching() {
+    return spec.accounting().sandReachingPlant().hasWidth() ? BOTH : EXPECTED;
+  }
+
+  private List<Figure> pitFigures() {
+    List<Figure> figures = new ArrayList<>();
+    for (UnitSpec unit : spec.units()) {
+      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+        days.figureIfAny(
+                pit.name(),
+                Kind.DAYS,
+                m -> PlantUnits.fillsS(model, pit, m.streams().get(pit.settled())))
+            .ifPresent(figures::add);
+      }
+    }
+    return figures;
   }
 
   private List<Figure> waterFigures() {

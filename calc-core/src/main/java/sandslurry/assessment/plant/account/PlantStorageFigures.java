@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantMeanDay;
+import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.Spread;
 import sandslurry.design.plant.UnitSpec.StorageSpec;
 import sandslurry.plant.Range;
@@ -47,9 +48,9 @@ final class PlantStorageFigures {
         days.figure(
             "rise of the sand in a year", Kind.BORE, m -> m.storage(storage).sandRisePerYearM()));
     days.figureIfAny(
-            "years until sand takes a tenth of the volume",
+            "years until sand takes a tenth of the volume (50: 50 or more)",
             Kind.NUMBER,
-            m -> m.storage(storage).yearsToTenth())
+            m -> fifty(m.storage(storage).yearsToTenth()))
         .ifPresent(figures::add);
     if (daysWanted.isPresent()) {
       double wanted = daysWanted.getAsDouble();
@@ -59,12 +60,20 @@ final class PlantStorageFigures {
               Kind.VOLUME,
               m -> m.storage(storage).roomNeededM3(wanted)));
       days.figureIfAny(
-              "years until sand leaves less than the days wanted below storm and freeboard",
+              "years until sand leaves less than the days wanted below storm and freeboard"
+                  + " (50: 50 or more)",
               Kind.NUMBER,
-              m -> m.storage(storage).yearsUntilShortOf(wanted))
+              m -> fifty(m.storage(storage).yearsUntilShortOf(wanted)))
           .ifPresent(figures::add);
     }
     return figures;
+  }
+
+  /** Nobody plans further than that. */
+  private static OptionalDouble fifty(OptionalDouble years) {
+    return years.isPresent()
+        ? OptionalDouble.of(Math.min(years.getAsDouble(), PlantTotals.MANY_YEARS))
+        : years;
   }
 
   private static OptionalDouble seconds(OptionalDouble days) {

@@ -7,6 +7,7 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Basis;
 import sandslurry.assessment.plant.PlantResult.Bed;
+import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.fact.finding.Finding;
@@ -18,6 +19,11 @@ import sandslurry.units.UnitSystem;
 
 /** What is to be said of the accounts of a plant: its sand, its bedding and what they rest on. */
 final class PlantAccountFindings extends PlantFindingWriter {
+  /** Balance and schedule agree when they differ by less (own choice, no source). */
+  private static final double APART_SHARE = 0.005;
+
+  private static final double APART_FLOW = 0.01;
+
   PlantAccountFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
@@ -34,7 +40,8 @@ final class PlantAccountFindings extends PlantFindingWriter {
     findings.addAll(new PlantStorageFindings(model, result, units).all());
     sieves(accounts);
     recoveries(accounts);
-    basis(accounts);
+    basis(accounts.basis());
+    unsettled(accounts.basis());
     if (!accounts.notCounted().isEmpty()) {
       add(
           Severity.NOTE,
@@ -247,11 +254,16 @@ final class PlantAccountFindings extends PlantFindingWriter {
     }
   }
 
-  private void basis(Accounts accounts) {
-    Basis basis = accounts.basis();
-    if (!basis.byDay() && basis.day() > 0) {
+  /** Where the day by schedule and the modes at rest differ, and which the accounts follow. */
+  private void basis(Basis basis) {
+    if (basis.day() == 0) {
+      return;
+    }
+    List<String> apart =
+        basis.compared().stream().filter(PlantAccountFindings::apart).map(this::both).toList();
+    if (!basis.byDay()) {
       add(
-          Severity.NOTE,
+          apart.isEmpty() ? Severity.NOTE : Severity.CAUTION,
           "accounts",
           "The accounts are those of the modes at their own steady states, not of the day by"
               + " schedule.",
@@ -264,8 +276,59 @@ final class PlantAccountFindings extends PlantFindingWriter {
                       + " of what comes in, and the pits keep or spill up to "
                       + show(Kind.PERCENT, Math.abs(basis.kept()))
                       + " of what comes in of a constituent."
-                  : ""),
-          "");
+                  : "")
+              + differ(apart),
+          apart.isEmpty() ? "" : "Judge the plant by the worse of the two.");
+    } else if (!apart.isEmpty()) {
+      boolean turns = spec.modes().size() > 1;
+      boolean batches = spec.pens().stream().anyMatch(pen -> pen.batches().isPresent());
+      add(
+          turns || batches ? Severity.NOTE : Severity.CAUTION,
+          "accounts",
+          "The day by schedule differs from the modes at rest; the accounts follow the schedule.",
+          (batches ? "Batches reach the units faster than the mean of the day. " : "")
+              + (turns ? "A mode ends before the pits come to rest in it. " : "")
+              + (turns || batches
+                  ? ""
+                  : "With one mode and no batches both should agree: the plant may have another"
+                      + " steady state, or be near one. ")
+              + differ(apart).strip(),
+          turns || batches ? "" : "Judge the plant by the worse of the two.");
+    }
+  }
+
+  private static String differ(List<String> apart) {
+    return apart.isEmpty() ? "" : " They differ in " + String.join("; ", apart) + ".";
+  }
+
+  /** Half a point of a share, a hundredth of a flow. */
+  private static boolean apart(Compared one) {
+    double difference = Math.abs(one.byDay() - one.atRest());
+    return one.kind() == Kind.PERCENT
+        ? difference > APART_SHARE
+        : difference > APART_FLOW * Math.max(one.byDay(), one.atRest());
+  }
+
+  private String both(Compared one) {
+    return one.what()
+        + ": "
+        + show(one.kind(), one.byDay())
+        + " by schedule, "
+        + show(one.kind(), one.atRest())
+        + " at rest";
+  }
+
+  /** Cases of the range without a steady state: what they come to is not in the ranges. */
+  private void unsettled(Basis basis) {
+    if (!basis.unsettled().isEmpty()) {
+      add(
+          Severity.CAUTION,
+          "accounts",
+          "In a part of its range the plant comes to no steady state.",
+          "It is so with: "
+              + String.join("; ", basis.unsettled())
+              + ". The ranges of the accounts leave these cases out.",
+          "Measure what is named, or give the liquor more water and the separators more room.");
     }
   }
 }

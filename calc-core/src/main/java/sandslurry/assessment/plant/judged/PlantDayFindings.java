@@ -3,6 +3,7 @@ package sandslurry.assessment.plant.judged;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
@@ -41,6 +42,9 @@ final class PlantDayFindings extends PlantFindingWriter {
 
   /** Starts of a small motor an hour (common practice, no source). */
   private static final double MOST_STARTS_PER_HOUR = 10;
+
+  /** A pit that fills sooner than this at a power cut gives nobody time to come (own choice). */
+  private static final double SHORT_RESERVE_S = InUnit.ofHours(1);
 
   PlantDayFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
@@ -109,10 +113,48 @@ final class PlantDayFindings extends PlantFindingWriter {
           given.pool().isPresent()
               ? "The storage can give back what is pumped from it."
               : "The pit does not spill.",
-          holds + running(day),
+          holds + running(day) + powerCut(given),
           "");
     }
+    powerFails(given);
     day.running().forEach((pump, share) -> pump(day, pump, share));
+  }
+
+  /** How long a pit takes what comes by gravity when the power fails. */
+  private String powerCut(PitSpec pit) {
+    OptionalDouble fromStop = cut(pit, pit.pit().levels().stopM3());
+    OptionalDouble fromStart = cut(pit, pit.pit().levels().startM3());
+    return fromStop.isEmpty()
+        ? ""
+        : " At a power cut it takes what comes by gravity for "
+            + show(Kind.HOURS, fromStop.getAsDouble())
+            + " from the stop level to the brim, for "
+            + show(Kind.HOURS, fromStart.getAsDouble())
+            + " from the start level.";
+  }
+
+  private OptionalDouble cut(PitSpec pit, double fromM3) {
+    return result
+        .main()
+        .balance()
+        .map(balance -> new PlantPowerCut(model, balance).fillsS(pit, fromM3))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private void powerFails(PitSpec pit) {
+    OptionalDouble fromStart = cut(pit, pit.pit().levels().startM3());
+    if (fromStart.isPresent() && fromStart.getAsDouble() < SHORT_RESERVE_S) {
+      add(
+          Severity.CAUTION,
+          pit.name(),
+          "At a power cut the pit soon spills.",
+          powerCut(pit).strip()
+              + " Less than "
+              + show(Kind.HOURS, SHORT_RESERVE_S)
+              + " is a caution (own choice, no source).",
+          "Give it an overflow to a safe place, a standby pump, or an alarm that stops what comes"
+              + " in.");
+    }
   }
 
   private String running(PitDay day) {

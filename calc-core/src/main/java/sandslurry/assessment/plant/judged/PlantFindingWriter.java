@@ -38,6 +38,14 @@ abstract class PlantFindingWriter extends FindingWriter {
     return new Figure("", kind, range).shown(units);
   }
 
+  /** The low end of a figure, with no more digits than its range supports. */
+  final String least(Figure figure) {
+    Range range = figure.range();
+    return units.number(figure.kind(), range.low(), range.low(), range.high())
+        + " "
+        + figure.kind().symbol(units);
+  }
+
   /** What a unit says of itself, told at the unit with when it is so. */
   final void said(String note, String when) {
     String unit = element(note);

@@ -6,8 +6,10 @@ import java.util.Set;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
+import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
+import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What is to be said of a plant: of its modes here, of its parts by their own findings. */
@@ -26,7 +28,7 @@ public final class PlantFindings extends PlantFindingWriter {
                       Severity.FAIL,
                       "mode \"" + mode.mode().name() + "\"",
                       "The plant comes to no steady state in this mode.",
-                      failure.explanation(),
+                      failure.explanation() + bySchedule(),
                       "Change the units named until every constituent has a way out."));
     }
     notes();
@@ -38,6 +40,22 @@ public final class PlantFindings extends PlantFindingWriter {
             new PlantLoadFindings(model, result, units))
         .forEach(writer -> findings.addAll(writer.all()));
     return findings;
+  }
+
+  /** What the schedule comes to, whose modes take turns, where a mode alone comes to no rest. */
+  private String bySchedule() {
+    return result
+        .days()
+        .last()
+        .filter(day -> result.days().stopped().isEmpty())
+        .map(
+            day ->
+                " By the schedule, in which the modes take turns, the plant recovers "
+                    + show(Kind.PERCENT, new PlantTotals(model).capture(day.meanFlows()))
+                    + " of the sand flushed on day "
+                    + day.number()
+                    + ".")
+        .orElse("");
   }
 
   /**

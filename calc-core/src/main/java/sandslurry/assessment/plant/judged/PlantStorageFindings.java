@@ -3,11 +3,13 @@ package sandslurry.assessment.plant.judged;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
+import sandslurry.plant.Range;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -20,12 +22,6 @@ final class PlantStorageFindings extends PlantFindingWriter {
    * caution (common practice, no source).
    */
   private static final double FEW_YEARS = 10;
-
-  /** Beyond this nothing is said of sand in a storage. */
-  private static final double MOST_YEARS = 100;
-
-  /** Nobody plans further than this. */
-  private static final double MANY_YEARS = 50;
 
   PlantStorageFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
@@ -56,46 +52,66 @@ final class PlantStorageFindings extends PlantFindingWriter {
                         + account.months().get(brim.month()).name()
                         + ".",
                     ""));
-    OptionalDouble years = account.yearsToTenth();
-    if (years.isPresent()) {
-      add(
-          years.getAsDouble() < FEW_YEARS ? Severity.CAUTION : Severity.NOTE,
-          name,
-          "Sand that is not caught settles in the storage and takes its volume.",
-          "It rises "
-              + show(Kind.BORE, account.sandRisePerYearM())
-              + " a year ("
-              + show(Kind.VOLUME, account.sandPerYearM3())
-              + " in bulk) and takes a tenth of the volume in "
-              + (years.getAsDouble() > MANY_YEARS
-                  ? "more than " + Math.round(MANY_YEARS)
-                  : show(Kind.NUMBER, years.getAsDouble()))
-              + " years (sooner than "
-              + Math.round(FEW_YEARS)
-              + " is a caution by common practice, no source).",
-          years.getAsDouble() < FEW_YEARS
-              ? "Plan to dig it out within "
-                  + show(Kind.NUMBER, years.getAsDouble())
-                  + " years, or catch more sand before it."
-              : "");
-    }
+    found(name, "years until sand takes a tenth").ifPresent(years -> sand(name, years));
+  }
+
+  /** Sand that settles in the storage. */
+  private void sand(String name, Figure years) {
+    boolean soon = years.range().base() < FEW_YEARS;
+    add(
+        soon ? Severity.CAUTION : Severity.NOTE,
+        name,
+        "Sand that is not caught settles in the storage and takes its volume.",
+        "It rises "
+            + figure(name, "rise of the sand in a year")
+            + " a year, "
+            + figure(name, "sand that settles in a year, in bulk")
+            + " in bulk, and takes a tenth of the volume in "
+            + (years.range().base() >= PlantTotals.MANY_YEARS
+                ? Math.round(PlantTotals.MANY_YEARS) + " years or more"
+                : years.shown(units) + " years")
+            + " (sooner than "
+            + Math.round(FEW_YEARS)
+            + " is a caution by common practice, no source).",
+        soon
+            ? "Plan to dig it out within "
+                + least(years).strip()
+                + " years, or catch more sand before it."
+            : "");
+  }
+
+  /** A figure of the storage with its range. */
+  private String figure(String storage, String what) {
+    return found(storage, what).orElseThrow().shown(units);
+  }
+
+  private Optional<Figure> found(String storage, String what) {
+    return result.accounts().flatMap(accounts -> accounts.figure("Storage: " + storage, what));
+  }
+
+  private Optional<Range> lasts(String storage) {
+    return found(storage, "days of storage").map(Figure::range);
   }
 
   private void wanted(String name, StorageAccount account, double wanted) {
     Optional<StorageAccount.Filling> filling = account.worstFilling();
     boolean enough = filling.isEmpty() || filling.get().days() >= wanted;
     double shortM3 = account.roomNeededM3(wanted) - account.roomM3();
+    boolean surely = enough && lasts(name).map(r -> r.low() >= InUnit.ofDays(wanted)).orElse(true);
     add(
-        enough ? Severity.PASS : Severity.FAIL,
+        surely ? Severity.PASS : enough ? Severity.CAUTION : Severity.FAIL,
         name,
-        enough
+        surely
             ? "The storage lasts as many days as are wanted."
-            : "The storage does not last as many days as are wanted.",
+            : enough
+                ? "The storage lasts as many days as are wanted as expected, not over the whole"
+                    + " range."
+                : "The storage does not last as many days as are wanted.",
         filling
             .map(
                 worst ->
                     "It lasts "
-                        + show(Kind.DAYS, InUnit.ofDays(worst.days()))
+                        + figure(name, "days of storage")
                         + " from the start of "
                         + account.months().get(worst.startMonth()).name()
                         + " on, the worst month, and is full in "
@@ -117,13 +133,13 @@ final class PlantStorageFindings extends PlantFindingWriter {
       return;
     }
     boolean soon = years.getAsDouble() < FEW_YEARS;
-    boolean never = years.getAsDouble() > MOST_YEARS;
+    boolean never = years.getAsDouble() > PlantTotals.MANY_YEARS;
     add(
         soon ? Severity.CAUTION : Severity.NOTE,
         name,
         never
             ? "In "
-                + Math.round(MOST_YEARS)
+                + Math.round(PlantTotals.MANY_YEARS)
                 + " years settled sand does not cut into the"
                 + " room of storm and freeboard."
             : "Settled sand cuts into the room of storm and freeboard in year "
@@ -134,7 +150,7 @@ final class PlantStorageFindings extends PlantFindingWriter {
             + " of "
             + show(Kind.VOLUME, account.roomM3())
             + "; sand takes "
-            + show(Kind.VOLUME, account.sandPerYearM3())
+            + figure(name, "sand that settles in a year, in bulk")
             + " a year, as much as new sand loses.",
         soon ? "Plan to dig it out before that year." : "");
   }

@@ -3,8 +3,8 @@ package sandslurry.assessment.plant.judged;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
@@ -216,7 +216,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
       return;
     }
     double settles = balance.stream(pit.settled()).sandKgps();
-    OptionalDouble fills = PlantUnits.fillsS(model, pit, balance);
+    Optional<Figure> fills = result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit.name()));
     if (fills.isEmpty() || settles / feed.sandKgps() < LITTLE) {
       add(
           Severity.NOTE,
@@ -231,7 +231,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
           "");
       return;
     }
-    boolean soon = fills.getAsDouble() < InUnit.ofDays(PlantTotals.YEAR_D);
+    boolean soon = fills.get().range().base() < InUnit.ofDays(PlantTotals.YEAR_D);
     add(
         soon ? Severity.CAUTION : Severity.NOTE,
         pit.name(),
@@ -240,7 +240,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
             + " of its sand, "
             + show(Kind.MASS_PER_DAY, settles)
             + ", stays on the floor and takes a quarter of the pit in "
-            + show(Kind.DAYS, fills.getAsDouble())
+            + fills.get().shown(units)
             + ". "
             + (pit.mixer().isPresent()
                 ? "Its mixer does not hold all of it up."
@@ -249,7 +249,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
                     + ", which is the flow over the plan area (capacity over depth)."),
         soon
             ? "Catch more sand before it, mix it while it is pumped, or plan to dig it out within "
-                + show(Kind.DAYS, fills.getAsDouble())
+                + least(fills.get())
                 + ". Do not enter it: see the cautions."
             : "");
   }
