@@ -11,7 +11,7 @@ import java.util.Map;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.fact.finding.Finding;
-import sandslurry.report.section.Findings;
+import sandslurry.fact.finding.Value;
 import sandslurry.units.Kind;
 
 /**
@@ -94,13 +94,25 @@ public final class JsonView {
     ArrayNode all = NODES.arrayNode();
     for (Finding finding : findings) {
       ObjectNode node = all.addObject();
-      node.put("id", Findings.id(finding));
+      node.put("id", finding.id());
       node.put("severity", finding.severity().name());
       node.put("topic", finding.topic().word());
       node.put("element", finding.element());
       node.put("what", finding.what());
       node.put("why", finding.why());
       node.put("do", finding.cure());
+      ObjectNode values = node.putObject("values");
+      finding
+          .values()
+          .forEach(
+              (name, value) -> {
+                if (value instanceof Value.Number number) {
+                  ObjectNode one = values.putObject(name);
+                  one.put("value", number.si());
+                  String symbol = number.kind().measure().units().get(0).symbol();
+                  one.put("unit", symbol.isEmpty() ? "1" : symbol);
+                }
+              });
     }
     return all;
   }

@@ -2,12 +2,15 @@ package sandslurry.assessment.lane;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
+import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
 import sandslurry.separation.lane.LaneCycle;
 import sandslurry.separation.lane.LaneFilling;
@@ -36,19 +39,13 @@ public final class LaneFindings extends FindingWriter {
 
   /** The one thing to say of a lane whose feed is no slurry. */
   public static Finding tooThick(UnitSystem units, double sandFraction) {
-    return new Finding(
-        Severity.FAIL,
-        Topic.LANE,
-        ELEMENT,
-        "The mixture that the line would bring is too thick to flow through the lane.",
-        "The sand would be "
-            + units.show(Kind.PERCENT, sandFraction)
-            + " of the mixture by volume; the methods end at "
-            + units.show(Kind.PERCENT, Materials.THICKEST)
-            + ".",
-        "Add liquid or feed less sand, until the sand is "
-            + units.show(Kind.PERCENT, Materials.THICKEST)
-            + " of the mixture or less.");
+    return Messages.of(LaneFindings.class)
+        .found(units, "too-thick", Severity.FAIL, Topic.LANE, ELEMENT)
+        .with("sand", Kind.PERCENT, sandFraction)
+        .with("limit", Kind.PERCENT, Materials.THICKEST)
+        .why("too-thick")
+        .cure("thin")
+        .finding();
   }
 
   public List<Finding> all() {
@@ -59,77 +56,66 @@ public final class LaneFindings extends FindingWriter {
     return findings;
   }
 
-  private void add(Severity severity, String what, String why, String cure) {
-    add(severity, Topic.LANE, ELEMENT, what, why, cure);
+  private Found found(String key, Severity severity) {
+    return found(key, severity, Topic.LANE, ELEMENT);
   }
 
   private void capture() {
     double wanted = Measure.FRACTION.si(design.criteria().sandCapture());
     LaneCycle cycle = result.cycle();
     double average = cycle.likely().meanRecovery();
-    double cautious = cycle.cautious().meanRecovery();
     double last = cycle.likely().lastRecovery();
-    Severity severity =
-        average < wanted ? Severity.FAIL : cycle.keeps(wanted) ? Severity.PASS : Severity.CAUTION;
-    String what =
-        severity == Severity.PASS
-            ? "The lane keeps the share of sand wanted, over its whole cleaning cycle."
-            : severity == Severity.FAIL
-                ? "The lane keeps less sand than wanted."
-                : last < wanted
-                    ? "The lane keeps less sand than wanted before it is cleaned."
-                    : "The lane may keep less sand than wanted.";
-    String why =
-        "Average over one cleaning cycle "
-            + show(Kind.PERCENT, average)
-            + " ("
-            + show(Kind.PERCENT, cautious)
-            + " if the flow carries off every grain that it moves, "
-            + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
-            + " if it carries off none); clean "
-            + show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
-            + ", just before cleaning "
-            + show(Kind.PERCENT, last)
-            + "; wanted "
-            + show(Kind.PERCENT, wanted)
-            + ".";
-    add(severity, what, why, severity == Severity.PASS ? "" : captureCure(wanted));
+    Found found =
+        average < wanted
+            ? found("capture-low", Severity.FAIL)
+            : cycle.keeps(wanted)
+                ? found("capture", Severity.PASS)
+                : found(last < wanted ? "capture-late" : "capture-maybe", Severity.CAUTION);
+    found
+        .with("average", Kind.PERCENT, average)
+        .with("cautious", Kind.PERCENT, cycle.cautious().meanRecovery())
+        .with("optimistic", Kind.PERCENT, cycle.hopeful().meanRecovery())
+        .with("clean", Kind.PERCENT, cycle.likely().points().get(0).recovery())
+        .with("last", Kind.PERCENT, last)
+        .with("wanted", Kind.PERCENT, wanted)
+        .why("capture");
+    if (!cycle.keeps(wanted) || average < wanted) {
+      captureCure(found, wanted);
+    }
+    found.add();
   }
 
   /** The first change of the lane that keeps the share wanted over the whole cycle. */
-  private String captureCure(double wanted) {
+  private void captureCure(Found found, double wanted) {
     LaneReach lane = evaluation.reach();
     for (double part = 0.9; part > 0.15; part -= 0.1) {
       double storage = part * lane.storageDepthM();
       LaneReach sooner = evaluation.reach(lane.lengthM(), lane.waterLevelM(), storage);
       LaneCycle cycle = evaluation.cycle(sooner);
       if (cycle.keeps(wanted)) {
-        return "Clean it when the sand is "
-            + show(Kind.BORE, storage)
-            + " deep, every "
-            + show(Kind.DAYS, cycle.likely().intervalS().orElseThrow())
-            + ".";
+        found
+            .with("depth", Kind.BORE, storage)
+            .with("interval", Kind.DAYS, cycle.likely().intervalS().orElseThrow())
+            .cure("clean-sooner");
+        return;
       }
     }
     for (double level = result.flow().depthM() * 1.2; level < DEEPEST_M; level *= 1.2) {
       LaneReach deeper =
           evaluation.reach(lane.lengthM(), OptionalDouble.of(level), lane.storageDepthM());
       if (evaluation.cycle(deeper).keeps(wanted)) {
-        return "A weir that holds the water "
-            + show(Kind.BORE, level)
-            + " above the clean floor is enough; it also keeps more organic matter in the sand.";
+        found.with("level", Kind.BORE, level).cure("weir");
+        return;
       }
     }
     for (double length = lane.lengthM() * 1.2; length < LONGEST_M; length *= 1.2) {
       LaneReach longer = evaluation.reach(length, lane.waterLevelM(), lane.storageDepthM());
       if (evaluation.cycle(longer).keeps(wanted)) {
-        return "With this width and flow a length of about "
-            + show(Kind.LENGTH, length)
-            + " is enough.";
+        found.with("length", Kind.LENGTH, length).cure("longer");
+        return;
       }
     }
-    return "No weir and no length alone is enough. Slow the flow down (wider lane, less flow) or"
-        + " take coarser sand.";
+    found.cure("wider");
   }
 
   private void scour() {
@@ -138,20 +124,14 @@ public final class LaneFindings extends FindingWriter {
     double fastest = points.get(points.size() - 1).velocitiesMps().get(0);
     double moved = result.movedShare(fastest);
     if (moved > 0) {
-      add(
-          Severity.NOTE,
-          "The flow moves sand along the floor.",
-          "Clean, at "
-              + show(Kind.VELOCITY, clean)
-              + ", it moves "
-              + show(Kind.PERCENT, result.movedShare(clean))
-              + " of the sand; just before cleaning, at "
-              + show(Kind.VELOCITY, fastest)
-              + ", "
-              + show(Kind.PERCENT, moved)
-              + ".",
-          "A lower velocity (wider or deeper lane) keeps finer grains, and more organic matter with"
-              + " them.");
+      found("moves-sand", Severity.NOTE)
+          .with("clean", Kind.VELOCITY, clean)
+          .with("cleanShare", Kind.PERCENT, result.movedShare(clean))
+          .with("fastest", Kind.VELOCITY, fastest)
+          .with("share", Kind.PERCENT, moved)
+          .why("moves-sand")
+          .cure("slower")
+          .add();
     }
   }
 
@@ -160,21 +140,18 @@ public final class LaneFindings extends FindingWriter {
     OptionalDouble time = likely.intervalS();
     if (time.isPresent() && time.getAsDouble() > 0) {
       boolean soon = time.getAsDouble() < Measure.TIME.si(Measure.TIME.of(1, "d"));
-      boolean full = likely.end() == LaneFilling.End.FULL;
-      add(
-          soon ? Severity.CAUTION : Severity.NOTE,
-          (full
-                  ? "The lane is full of sand in "
-                  : "The lane keeps less than half of its sand after ")
-              + show(Kind.DAYS, time.getAsDouble())
-              + ".",
-          "It then holds "
-              + show(
-                  Kind.MASS, likely.depositedKg().stream().mapToDouble(Double::doubleValue).sum())
-              + " of dry sand; "
-              + show(Kind.MASS_PER_DAY, result.sandKgPs())
-              + " come.",
-          "Clean it before that; a lane that is full carries its sand on.");
+      found(
+              likely.end() == LaneFilling.End.FULL ? "full" : "half",
+              soon ? Severity.CAUTION : Severity.NOTE)
+          .with("time", Kind.DAYS, time.getAsDouble())
+          .with(
+              "mass",
+              Kind.MASS,
+              likely.depositedKg().stream().mapToDouble(Double::doubleValue).sum())
+          .with("feed", Kind.MASS_PER_DAY, result.sandKgPs())
+          .why("holds")
+          .cure("clean-before")
+          .add();
     }
   }
 
@@ -186,20 +163,23 @@ public final class LaneFindings extends FindingWriter {
             .max()
             .orElseThrow();
     if (froude > 0.8) {
-      add(
-          Severity.CAUTION,
-          "The flow is close to or beyond critical: waves and jumps stir the sand up.",
-          "The Froude number is " + show(Kind.NUMBER, froude) + ".",
-          "Lay the lane flatter or set the depth by an outlet weir.");
+      found("critical", Severity.CAUTION)
+          .with("froude", Kind.NUMBER, froude)
+          .why("froude")
+          .cure("flatter")
+          .add();
     }
     if (!result.excesses().isEmpty()) {
-      add(
-          Severity.CAUTION,
-          "Some relations are used outside their published range.",
-          String.join(
-                  "; ", result.excesses().stream().map(e -> e.describe(units)).distinct().toList())
-              + ".",
-          "");
+      found("outside", Severity.CAUTION)
+          .with(
+              "excesses",
+              shown ->
+                  result.excesses().stream()
+                      .map(excess -> excess.describe(shown))
+                      .distinct()
+                      .collect(Collectors.joining("; ")))
+          .why("outside")
+          .add();
     }
   }
 }

@@ -1,17 +1,90 @@
 package sandslurry.fact.finding;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import sandslurry.units.UnitSystem;
+
 /**
- * One judgement on one part of the design.
+ * One judgement on one part of the design: what was found, why, and what to do. It holds numbers;
+ * its sentences stand in the message file of its subject.
  *
+ * @param id its stable name, the subject before the dot, such as {@code lane.capture-low}
  * @param severity how grave it is
  * @param topic what it is about
  * @param element the part concerned, such as a run of pipe
- * @param what one sentence: what was found
- * @param why one sentence with the numbers behind it
- * @param cure one sentence with a number that would mend it; empty when there is nothing to mend
+ * @param values the numbers and names that its sentences hold, by name
+ * @param reasons the clauses of the reason, by their keys in the message file
+ * @param cures the clauses of the cure, by their keys; empty when there is nothing to mend
+ * @param messages the message file of the subject
+ * @param units the units that the design is read in
  */
 public record Finding(
-    Severity severity, Topic topic, String element, String what, String why, String cure) {
+    String id,
+    Severity severity,
+    Topic topic,
+    String element,
+    Map<String, Value> values,
+    List<String> reasons,
+    List<String> cures,
+    Messages messages,
+    UnitSystem units) {
+  /** Copies the lists and values. */
+  public Finding {
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    reasons = List.copyOf(reasons);
+    cures = List.copyOf(cures);
+  }
+
+  /** A finding whose sentences do not yet stand in a message file. */
+  public Finding(
+      Severity severity, Topic topic, String element, String what, String why, String cure) {
+    this(
+        what,
+        severity,
+        topic,
+        element,
+        Map.of(),
+        why.isEmpty() ? List.of() : List.of(why),
+        cure.isEmpty() ? List.of() : List.of(cure),
+        Messages.NONE,
+        UnitSystem.METRIC);
+  }
+
+  /**
+   * What was found, in one sentence.
+   *
+   * @return the sentence, in the units of the design
+   */
+  public String what() {
+    return messages.text(messages.key(id), values, units);
+  }
+
+  /**
+   * The numbers behind it.
+   *
+   * @return its sentences; empty when there is nothing to add
+   */
+  public String why() {
+    return joined(reasons, "why.");
+  }
+
+  /**
+   * What would mend it.
+   *
+   * @return its sentences, with a number where there is one; empty when there is nothing to mend
+   */
+  public String cure() {
+    return joined(cures, "do.");
+  }
+
+  private String joined(List<String> clauses, String kind) {
+    return clauses.stream()
+        .map(clause -> messages.text(kind + clause, values, units))
+        .collect(Collectors.joining(" "));
+  }
 
   /** What a finding is about. */
   public enum Topic {

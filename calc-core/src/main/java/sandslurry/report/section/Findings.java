@@ -1,32 +1,11 @@
 package sandslurry.report.section;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import sandslurry.fact.finding.Finding;
 
 /** How findings are spoken of. */
 public final class Findings {
   private Findings() {}
-
-  /**
-   * What a finding says, for a program.
-   *
-   * @param finding the finding
-   * @return its topic and the start of its sentence
-   */
-  public static String id(Finding finding) {
-    String sentence =
-        finding
-            .what()
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z ]", "")
-            .replaceAll("\\b(a|an|the|of|in|is|are|its|it|at|to)\\b", "")
-            .strip();
-    return finding.topic().word().replace(' ', '-')
-        + "."
-        + Arrays.stream(sentence.split(" +")).limit(6).collect(Collectors.joining("-"));
-  }
 
   /**
    * The part that a finding is on.

@@ -1,0 +1,115 @@
+package sandslurry.fact.finding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** A finding while it is written: its values and clauses are added one after another. */
+public final class Found {
+  private final Messages messages;
+  private final UnitSystem units;
+  private final String id;
+  private final Severity severity;
+  private final Topic topic;
+  private final String element;
+  private final Map<String, Value> values = new LinkedHashMap<>();
+  private final List<String> why = new ArrayList<>();
+  private final List<String> todo = new ArrayList<>();
+  private final Consumer<Finding> kept;
+
+  Found(
+      Messages messages,
+      UnitSystem units,
+      String key,
+      Severity severity,
+      Topic topic,
+      String element,
+      Consumer<Finding> kept) {
+    this.messages = messages;
+    this.units = units;
+    this.id = messages.id(key);
+    this.severity = severity;
+    this.topic = topic;
+    this.element = element;
+    this.kept = kept;
+  }
+
+  /**
+   * Gives a number to the sentences.
+   *
+   * @param name its name in the message file
+   * @param kind what it is
+   * @param si its value in SI
+   * @return this
+   */
+  public Found with(String name, Kind<?> kind, double si) {
+    values.put(name, new Value.Number(kind, si));
+    return this;
+  }
+
+  /**
+   * Gives a name to the sentences: of a run, a unit, a correlation, a state.
+   *
+   * @param name its name in the message file
+   * @param text the name
+   * @return this
+   */
+  public Found with(String name, String text) {
+    values.put(name, new Value.Name(text));
+    return this;
+  }
+
+  /**
+   * Gives something with numbers of its own to the sentences, such as a list.
+   *
+   * @param name its name in the message file
+   * @param text how it reads in given units
+   * @return this
+   */
+  public Found with(String name, Function<UnitSystem, String> text) {
+    values.put(name, new Value.Shown(text));
+    return this;
+  }
+
+  /**
+   * Adds a clause to the reason.
+   *
+   * @param clause its key in the message file, without {@code why.}
+   * @return this
+   */
+  public Found why(String clause) {
+    why.add(clause);
+    return this;
+  }
+
+  /**
+   * Adds a clause to the cure.
+   *
+   * @param clause its key in the message file, without {@code do.}
+   * @return this
+   */
+  public Found cure(String clause) {
+    todo.add(clause);
+    return this;
+  }
+
+  /** Adds the finding, as it now is, to those of its writer. */
+  public void add() {
+    kept.accept(finding());
+  }
+
+  /**
+   * The finding as it now is.
+   *
+   * @return the finding
+   */
+  public Finding finding() {
+    return new Finding(id, severity, topic, element, values, why, todo, messages, units);
+  }
+}

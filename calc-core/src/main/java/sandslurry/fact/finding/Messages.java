@@ -1,0 +1,113 @@
+package sandslurry.fact.finding;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.units.UnitSystem;
+
+/**
+ * The message file of a subject: every sentence of its findings, in the file {@code
+ * findings.properties} beside its classes.
+ *
+ * <p>A key without a dot is a finding and what it says; with {@code .means} after it, what it means
+ * and when it comes. {@code why.} and {@code do.} begin the clauses of reasons and cures, which the
+ * findings of a subject share. {@code {name}} holds the place of a value, {@code {name:up}} rounded
+ * up, {@code {name:down}} rounded down, {@code {name:number}} without its unit, {@code
+ * {name:duration}} a time in the unit that suits its size.
+ */
+public final class Messages {
+  private static final String FILE = "findings.properties";
+  private static final Pattern PLACE = Pattern.compile("\\{(\\w+)(?::(\\w+))?}");
+  private static final Map<String, Messages> BY_PACKAGE = new ConcurrentHashMap<>();
+
+  /** For findings whose sentences stand in the code: the key is the sentence. */
+  static final Messages NONE = new Messages("", new Properties());
+
+  private final String subject;
+  private final Properties sentences;
+
+  private Messages(String subject, Properties sentences) {
+    this.subject = subject;
+    this.sentences = sentences;
+  }
+
+  private static Messages read(Class<?> owner) {
+    Properties sentences = new Properties();
+    try (Reader file =
+        new InputStreamReader(
+            Objects.requireNonNull(owner.getResourceAsStream(FILE), owner.getName()),
+            StandardCharsets.UTF_8)) {
+      sentences.load(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Messages(sentences.getProperty("subject"), sentences);
+  }
+
+  /**
+   * The message file beside a class.
+   *
+   * @param owner a class of the subject
+   * @return the file, read once
+   */
+  public static Messages of(Class<?> owner) {
+    return BY_PACKAGE.computeIfAbsent(owner.getPackageName(), name -> read(owner));
+  }
+
+  /**
+   * Begins a finding.
+   *
+   * @param units the units that the design is read in
+   * @param key its key in this file
+   * @param severity how grave it is
+   * @param topic what it is about
+   * @param element the part concerned
+   * @return the finding, to be given its values and clauses
+   */
+  public Found found(UnitSystem units, String key, Severity severity, Topic topic, String element) {
+    return new Found(this, units, key, severity, topic, element, finding -> {});
+  }
+
+  String id(String key) {
+    if (!sentences.containsKey(key)) {
+      throw new IllegalArgumentException("no finding " + subject + "." + key);
+    }
+    return subject + "." + key;
+  }
+
+  String key(String id) {
+    return this == NONE ? id : id.substring(subject.length() + 1);
+  }
+
+  String text(String key, Map<String, Value> values, UnitSystem units) {
+    if (this == NONE) {
+      return key.replaceFirst("^(why|do)\\.", "");
+    }
+    String template = sentences.getProperty(key);
+    if (template == null) {
+      throw new IllegalArgumentException("no message " + subject + "." + key);
+    }
+    Matcher place = PLACE.matcher(template);
+    StringBuilder text = new StringBuilder();
+    while (place.find()) {
+      Value value = values.get(place.group(1));
+      // A missing value must not cost the reader the report: its place stays, and tests look for
+      // it.
+      String shown =
+          value == null
+              ? place.group()
+              : value.show(place.group(2) == null ? "" : place.group(2), units);
+      place.appendReplacement(text, Matcher.quoteReplacement(shown));
+    }
+    return place.appendTail(text).toString();
+  }
+}
