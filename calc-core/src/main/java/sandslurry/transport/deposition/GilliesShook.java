@@ -34,8 +34,8 @@ import sandslurry.units.Kind;
  *
  * <p>Below Ar = 80 (0.155 mm in water at 20 °C) the first line is simply carried on, so that the
  * value is continuous, and the result says that it is out of range; there {@link Thomas1979} gives
- * the floor. The pieces do not quite meet: the value falls by 0.3 % at 160 and rises by less than
- * 0.1 % at 540.
+ * the floor. The pieces do not quite meet: the value falls by 0.3 % at 160 and by 4e-7 of itself at
+ * 540.
  */
 final class GilliesShook implements DepositionVelocityModel {
   private static final double FIRST = 160;
@@ -86,17 +86,22 @@ final class GilliesShook implements DepositionVelocityModel {
 
   private static double froude(double ar) {
     if (ar < FIRST) {
-      return 0.197 * Math.pow(ar, 0.4);
+      return fine(ar);
     }
-    return ar < SECOND ? 1.19 * Math.pow(ar, 0.045) : 1.78 * Math.pow(ar, -0.019);
+    return ar < SECOND ? middle(ar) : 1.78 * Math.pow(ar, -0.019);
+  }
+
+  private static double fine(double ar) {
+    return 0.197 * Math.pow(ar, 0.4);
+  }
+
+  private static double middle(double ar) {
+    return 1.19 * Math.pow(ar, 0.045);
   }
 
   /** The largest F of this grain and all finer ones: F without its fall at 160 and above 540. */
   static double risingFroude(double ar) {
-    if (ar < FIRST) {
-      return froude(ar);
-    }
-    return Math.max(froude(Math.min(ar, SECOND)), 0.197 * Math.pow(FIRST, 0.4));
+    return ar < FIRST ? fine(ar) : Math.max(middle(Math.min(ar, SECOND)), fine(FIRST));
   }
 
   @Override

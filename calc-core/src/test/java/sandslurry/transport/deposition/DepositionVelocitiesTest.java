@@ -102,6 +102,18 @@ class DepositionVelocitiesTest {
     }
   }
 
+  /** Found by 200,000 random cases: at 540 the pieces fall by 4e-7, and so did the rule. */
+  @Test
+  void theRisingFormOfGilliesAndShookNeverFalls() {
+    double before = 0;
+    for (double number = 1; number < 1e6; number *= 1.0001) {
+      double now = GilliesShook.risingFroude(number);
+      assertThat(now).as("Ar " + number).isGreaterThanOrEqualTo(before);
+      before = now;
+    }
+    assertThat(GilliesShook.risingFroude(540)).isGreaterThan(GilliesShook.risingFroude(539.999999));
+  }
+
   @Test
   void archimedesNumberEightyIsFineSandInWater() {
     assertThat(GilliesShook.archimedes(quartz(0.155e-3, 0.1))).isCloseTo(80, offset(1.0));
