@@ -24,12 +24,18 @@ final class PagePart {
     from += start.length();
     int to = page.indexOf("<!-- end -->", from);
     assertThat(to).as("the part %s ends", name).isNotNegative();
+    isCurrent(PAGE, page.substring(0, from) + part + page.substring(to));
+  }
+
+  /** Holds that a file is as given, or writes it. */
+  static void isCurrent(Path file, String text) throws IOException {
     if (Boolean.getBoolean("pages.renew")) {
-      Files.writeString(PAGE, page.substring(0, from) + part + page.substring(to));
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, text);
     } else {
-      assertThat(page.substring(from, to))
-          .as("part %s of %s; -Dpages.renew=true writes it anew", name, PAGE)
-          .isEqualTo(part);
+      assertThat(Files.readString(file))
+          .as("%s; -Dpages.renew=true writes it anew", file)
+          .isEqualTo(text);
     }
   }
 }
