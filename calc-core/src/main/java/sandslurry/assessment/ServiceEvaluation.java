@@ -36,7 +36,10 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             Optional.empty(),
             List.of(),
             design.service().screw().map(screw -> FeedEvaluation.screw(design, screw)),
-            design.service().gravityRun().map(run -> FeedEvaluation.gravityRun(materials, run))),
+            design
+                .service()
+                .gravityRun()
+                .map(run -> FeedEvaluation.gravityRun(design, materials, run))),
         Optional.empty());
   }
 

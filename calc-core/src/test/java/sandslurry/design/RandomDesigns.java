@@ -184,7 +184,11 @@ public final class RandomDesigns {
         .append(", ")
         .append(field("slope", Measure.FRACTION, 1e-4, 0.3))
         .append(", ")
-        .append(field("flow", Measure.FLOW, 5e-5, 2))
+        .append(field("flow", Measure.FLOW, 0.1, 2))
+        .append(", ")
+        .append(field("leastFlow", Measure.FLOW, 5e-5, 0.1))
+        .append(", ")
+        .append(field("sandFraction", Measure.FRACTION, 0, 0.4))
         .append('}')
         .toString();
   }

@@ -2,9 +2,10 @@ package sandslurry.assessment.feed;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import sandslurry.assessment.materials.DesignCarrier;
 import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
+import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.PenFeed;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.design.Design;
@@ -16,25 +17,14 @@ import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.ScrewConveyor;
 import sandslurry.separation.channel.ChannelFlow;
-import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
-import sandslurry.separation.channel.SelfCleansing;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /** What is to be said of what feeds the pit: screw conveyor and gravity pipe. */
 public final class FeedFindings extends FindingWriter {
-  /** Share of its depth up to which a gravity pipe is designed (common practice, no source). */
-  /**
-   * From so much solids without sand on manure counts as undiluted (common practice, no source).
-   */
-  private static final double UNDILUTED_SOLIDS = 0.06;
-
-  /** Velocity at which flushed sand keeps moving, 5 ft/s (UT Extension 2015). */
-  private static final double SURE_MPS = 1.52;
-
-  private static final double SURE_STRESS = 2;
-
-  private static final double GRAVITY_DEPTH = 0.75;
+  private static final String ADVICE =
+      " Published advice contradicts itself: gravity systems do not work with sand (Ontario factsheet"
+          + " 04-039), or work well from 10 ft of drop on (Farm and Dairy).";
 
   /** Loads that differ by no more than this are the same (a choice of this program). */
   private static final double SAME_LOAD = 0.1;
@@ -139,7 +129,7 @@ public final class FeedFindings extends FindingWriter {
   private void gravityRun(GravityRun run) {
     GravityRunSpec spec = design.service().gravityRun().orElseThrow();
     double wanted = Measure.FLOW.si(spec.flow());
-    if (run.flow().isEmpty()) {
+    if (run.hours().isEmpty()) {
       add(
           Severity.FAIL,
           Topic.FEED,
@@ -157,52 +147,109 @@ public final class FeedFindings extends FindingWriter {
               + " or more, or a larger bore.");
       return;
     }
-    PartFullFlow flow = run.flow().get();
-    SelfCleansing cleansing = run.cleansing().orElseThrow();
-    boolean deep = flow.wetted().depthShare() > GRAVITY_DEPTH;
-    boolean turbulent = run.reynolds() >= ChannelFlow.TURBULENT.low();
-    boolean clean = cleansing.kept();
-    boolean undiluted =
-        DesignCarrier.of(design.carrier()).totalSolids().orElse(0) >= UNDILUTED_SOLIDS;
-    boolean proven =
-        flow.velocityMps() >= SURE_MPS
-            && cleansing.stressPa() >= SURE_STRESS * cleansing.neededStressPa();
-    add(
-        !clean || undiluted && !(proven && turbulent)
-            ? Severity.FAIL
-            : deep || !turbulent || undiluted || !proven ? Severity.CAUTION : Severity.PASS,
-        Topic.FEED,
-        "gravity pipe",
-        clean && undiluted && !(proven && turbulent)
-            ? "Undiluted sand-laden manure does not flow by gravity in this pipe without leaving its"
-                + " sand."
-            : !clean
-                ? "The gravity pipe does not clean itself: sand stays on its floor."
-                : !turbulent
-                    ? "The liquid is too thick for Manning's formula to hold in the gravity pipe."
-                    : deep
-                        ? "The gravity pipe runs fuller than is usual."
-                        : "The gravity pipe carries its flow and moves single grains on a clean floor.",
-        "It runs "
-            + show(Kind.PERCENT, flow.wetted().depthShare())
-            + " full at "
-            + show(Kind.VELOCITY, flow.velocityMps())
-            + "; the stress on the wall is "
-            + show(Kind.STRESS, cleansing.stressPa())
-            + ", to move the coarse sand it takes "
-            + show(Kind.STRESS, cleansing.neededStressPa())
-            + ". To pass it takes "
-            + show(Kind.VELOCITY, SURE_MPS)
-            + " and twice that stress in the least hour. Advice contradicts itself: an Ontario fact"
-            + " sheet says that gravity lines do not work with sand, others allow steep short ones.",
-        clean
-            ? ""
-            : "Take a slope of about "
-                + show(
-                    Kind.PERCENT,
-                    Measure.FRACTION.si(spec.slope())
-                        * cleansing.neededStressPa()
-                        / cleansing.stressPa())
-                + " or more.");
+    double depth = run.hours().get(1).flow().wetted().depthShare();
+    if (depth > GravityRun.DEEP) {
+      add(
+          Severity.CAUTION,
+          Topic.FEED,
+          "gravity pipe",
+          "The gravity pipe runs fuller than is usual.",
+          "At "
+              + show(Kind.FLOW, wanted)
+              + " it is "
+              + show(Kind.PERCENT, depth)
+              + " full; usual is up to "
+              + show(Kind.PERCENT, GravityRun.DEEP)
+              + " (common practice, no source).",
+          "");
+    }
+    gravitySand(run, run.worst().orElseThrow());
+  }
+
+  private void gravitySand(GravityRun run, GravityHour hour) {
+    switch (hour.outcome()) {
+      case NOT_TURBULENT ->
+          sand(
+              hour,
+              "Sand settles in the gravity pipe: the liquid is too thick for eddies to lift it.",
+              "Reynolds number "
+                  + show(Kind.NUMBER, hour.reynolds())
+                  + ", turbulent from "
+                  + show(Kind.NUMBER, ChannelFlow.TURBULENT.low())
+                  + " on.",
+              "Dilute the manure, or pump it.");
+      case SAND_STAYS ->
+          sand(hour, "Sand settles in the gravity pipe.", numbers(hour), steeper(run));
+      case UNDILUTED ->
+          sand(
+              hour,
+              "Undiluted sand-laden manure does not flow by gravity in this pipe without leaving"
+                  + " its sand.",
+              numbers(hour) + ADVICE,
+              "Dilute the manure, or pump it.");
+      case LACKS_MARGIN ->
+          sand(
+              hour,
+              "The gravity pipe carries its sand without the margin.",
+              numbers(hour),
+              steeper(run));
+      case TOO_MUCH_SAND ->
+          sand(
+              hour,
+              "The gravity pipe carries its sand by relations that were made for less sand.",
+              numbers(hour) + " The relations for sewers hold up to about 0.2 % of sand.",
+              steeper(run));
+      case UNDILUTED_WITH_MARGIN ->
+          sand(
+              hour,
+              "Undiluted sand-laden manure flows by gravity in this pipe by computation only.",
+              numbers(hour) + ADVICE,
+              "");
+      case CARRIED -> sand(hour, "The gravity pipe carries its sand.", numbers(hour), "");
+      case NO_SAND ->
+          sand(
+              hour,
+              hour.turbulent()
+                  ? "The gravity pipe carries its flow, and there is no sand."
+                  : "The liquid is too thick for Manning's formula to hold in the gravity pipe.",
+              "",
+              "");
+    }
+  }
+
+  private void sand(GravityHour hour, String what, String why, String cure) {
+    add(hour.severity(), Topic.FEED, "gravity pipe", what, why, cure);
+  }
+
+  private String numbers(GravityHour hour) {
+    GravitySand sand = hour.sand().orElseThrow();
+    return "At "
+        + show(Kind.FLOW, hour.flow().flowM3ps())
+        + " it runs "
+        + show(Kind.PERCENT, hour.flow().wetted().depthShare())
+        + " full at "
+        + show(Kind.VELOCITY, hour.flow().velocityMps())
+        + "; deposition velocity "
+        + show(Kind.VELOCITY, sand.limitMps())
+        + ", required "
+        + units.showAtLeast(Kind.VELOCITY, sand.requiredMps())
+        + ", with "
+        + show(Kind.PERCENT, hour.sandFraction())
+        + (hour.sandKnown() ? " sand" : " sand, the worst, as its share is not given")
+        + ". Stress on the wall "
+        + show(Kind.STRESS, hour.cleansing().stressPa())
+        + "; the coarsest grains need "
+        + show(Kind.STRESS, hour.cleansing().neededStressPa())
+        + ", with margin "
+        + show(Kind.STRESS, hour.stressWithMarginPa())
+        + ".";
+  }
+
+  private String steeper(GravityRun run) {
+    return run.slopeToPass().isPresent()
+        ? "Take a slope of "
+            + units.showAtLeast(Kind.PERCENT, run.slopeToPass().getAsDouble())
+            + " or more, or keep the sand out."
+        : "Pump it, or keep the sand out: no slope up to 30 % carries this sand with its margin.";
   }
 }

@@ -4,7 +4,9 @@ import static sandslurry.fact.step.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
+import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
@@ -79,11 +81,14 @@ public final class FeedWorking {
         bore,
         slope,
         manning);
-    if (run.flow().isEmpty()) {
-      return w.steps();
-    }
-    PartFullFlow flow = run.flow().get();
-    SelfCleansing cleansing = run.cleansing().orElseThrow();
+    run.hours().forEach(hour -> gravityHour(w, materials, hour, slope, manning));
+    return w.steps();
+  }
+
+  private static void gravityHour(
+      Working w, Materials materials, GravityHour hour, Step.Input slope, Step.Input manning) {
+    PartFullFlow flow = hour.flow();
+    SelfCleansing cleansing = hour.cleansing();
     w.step(
         "V",
         "mean velocity at its depth of " + Math.round(100 * flow.wetted().depthShare()) + " %",
@@ -91,10 +96,11 @@ public final class FeedWorking {
         Kind.VELOCITY,
         flow.velocityMps(),
         "Manning 1891",
-        in("Q", Kind.FLOW, Measure.FLOW.si(spec.flow())),
+        in("Q", Kind.FLOW, flow.flowM3ps()),
         in("R", Kind.BORE, flow.hydraulicRadiusM()),
         slope,
         manning);
+    hour.sand().ifPresent(sand -> gravitySand(w, hour, sand));
     w.step(
         "tau",
         "tractive stress",
@@ -107,13 +113,37 @@ public final class FeedWorking {
         slope);
     w.step(
         "tau_needed",
-        "stress that moves the coarse sand",
+        "stress that moves the coarsest grains",
         "tau = max(theta (rho_s - rho) g d, 0.867 Pa (d / 1 mm)^0.277)",
         Kind.STRESS,
         cleansing.neededStressPa(),
         "Shields by Soulsby 1997; Merritt 2009, power from memory, unverified",
         in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()),
-        in("d", Kind.GRAIN, materials.coarse().d85M()));
-    return w.steps();
+        in("d", Kind.GRAIN, materials.sizes().coarsestM()));
+  }
+
+  private static void gravitySand(Working w, GravityHour hour, GravitySand sand) {
+    PartFullFlow flow = hour.flow();
+    w.step(
+        "V_sewer",
+        "limit of deposition by the relations for sewers in the wetted section",
+        "largest of May, Macke and Ab Ghani with A, y, R and lambda = 8 g n^2 / R^(1/3)",
+        Kind.VELOCITY,
+        sand.sewers().governingMps(),
+        "May 1996; Macke 1982; Ab Ghani 1993, coefficients from memory, unverified",
+        in("C", Kind.PERCENT, hour.sandFraction()),
+        in("A/D^2", Kind.NUMBER, flow.wetted().areaM2() / Math.pow(flow.pipe().diameterM(), 2)),
+        in("y", Kind.BORE, flow.wetted().depthM()),
+        in("R", Kind.BORE, flow.hydraulicRadiusM()),
+        in("lambda", Kind.NUMBER, flow.darcyFrictionFactor()));
+    w.step(
+        "V_full",
+        "deposition velocity in a full pipe of the widest hydraulic diameter, the most that counts",
+        sand.fullPipe().limiting().model(),
+        Kind.VELOCITY,
+        sand.fullPipe().limitMps(),
+        in("D", Kind.BORE, flow.pipe().widestHydraulicDiameterM()),
+        in("C", Kind.PERCENT, sand.fullPipe().limiting().fraction()),
+        in("d", Kind.GRAIN, sand.fullPipe().limiting().sizeM()));
   }
 }

@@ -84,7 +84,13 @@ public final class LineModel {
     this.filled = other.filled;
   }
 
-  private static DepositionRule rule(Criteria criteria) {
+  /**
+   * How sand is judged by the criteria of a design.
+   *
+   * @param criteria the criteria
+   * @return the rule
+   */
+  public static DepositionRule rule(Criteria criteria) {
     return new DepositionRule(
         Measure.FRACTION.si(criteria.marginFraction()),
         Measure.SPEED.si(criteria.marginVelocity()),

@@ -109,10 +109,10 @@ public record Materials(
    * A line that is said to carry so much sand carries so many times as much at its sandiest moment:
    * stirring, the first of a pit, a pen scraped at once (common practice, no source).
    */
-  static final double PEAK = 1.5;
+  public static final double PEAK = 1.5;
 
   /** At so much sand by volume, or before, every deposition velocity is at its greatest. */
-  private static final double BED_FRACTION = 0.30;
+  public static final double BED_FRACTION = 0.30;
 
   private static final double MOST_NOT_HELD = 0.01;
 

@@ -15,8 +15,11 @@ import sandslurry.correlation.Estimate;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.pump.rotodynamic.WearIndex;
+import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
 import sandslurry.separation.channel.SelfCleansing;
+import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.SandLoad;
 
 /**
  * What came of a line in service beside its design state, in plain SI.
@@ -187,13 +190,152 @@ public record ServiceResult(
    * The gravity pipe.
    *
    * @param greatestM3ps the most that it carries without pressure [m3/s]
-   * @param flow the flow; empty when it cannot carry it
-   * @param cleansing whether it cleans itself
-   * @param reynolds Reynolds number of the flow
+   * @param hours its least hour and its full flow rate; empty when it cannot carry the latter
+   * @param slopeToPass least slope at which its sand moves with margin, where it does not; empty
+   *     also when no slope does
    */
   public record GravityRun(
-      double greatestM3ps,
-      Optional<PartFullFlow> flow,
-      Optional<SelfCleansing> cleansing,
-      double reynolds) {}
+      double greatestM3ps, List<GravityHour> hours, OptionalDouble slopeToPass) {
+    /**
+     * Least hour over the flow that the pipe must carry, where nobody gave it (common practice, no
+     * source).
+     */
+    public static final double LEAST_SHARE = 0.3;
+
+    /** Share of its depth up to which a gravity pipe is designed (common practice, no source). */
+    public static final double DEEP = 0.75;
+
+    /** From so much solids without sand on manure is undiluted (common practice, no source). */
+    public static final double UNDILUTED_SOLIDS = 0.06;
+
+    /** Copies the list. */
+    public GravityRun {
+      hours = List.copyOf(hours);
+    }
+
+    /**
+     * The hour by which the sand is judged.
+     *
+     * @return the graver of the two; empty when the pipe runs over
+     */
+    public Optional<GravityHour> worst() {
+      return hours.stream().min(GravityHour.GRAVEST);
+    }
+  }
+
+  /**
+   * A gravity pipe at one flow rate, at the temperature that asks most of it.
+   *
+   * @param flow the flow
+   * @param reynolds its Reynolds number
+   * @param sandFraction highest volume fraction of sand
+   * @param sandKnown whether that is known; else the fraction that asks most of any pipe is taken
+   * @param undiluted whether the liquid is undiluted manure
+   * @param cleansing whether the stress on the wall moves the coarsest grains
+   * @param stressWithMarginPa stress needed with its margin [Pa]
+   * @param sand what carries the sand; empty without sand
+   */
+  public record GravityHour(
+      PartFullFlow flow,
+      double reynolds,
+      double sandFraction,
+      boolean sandKnown,
+      boolean undiluted,
+      SelfCleansing cleansing,
+      double stressWithMarginPa,
+      Optional<GravitySand> sand) {
+    /** The gravest first. */
+    public static final Comparator<GravityHour> GRAVEST =
+        Comparator.comparing(GravityHour::outcome).thenComparing(GravityHour::margin);
+
+    /** What comes of the sand, the gravest first. */
+    public enum Outcome {
+      /** No eddies lift the sand. */
+      NOT_TURBULENT(Severity.FAIL),
+      /** Velocity or stress is too low for the sand. */
+      SAND_STAYS(Severity.FAIL),
+      /** Undiluted manure, and the pipe has no margin. */
+      UNDILUTED(Severity.FAIL),
+      /** The sand moves, with too little margin. */
+      LACKS_MARGIN(Severity.CAUTION),
+      /** It moves with margin by relations that were made for less sand. */
+      TOO_MUCH_SAND(Severity.CAUTION),
+      /** Undiluted manure in a pipe steep and smooth enough by computation. */
+      UNDILUTED_WITH_MARGIN(Severity.CAUTION),
+      /** The sand moves, with its margin. */
+      CARRIED(Severity.PASS),
+      /** There is no sand. */
+      NO_SAND(Severity.PASS);
+
+      private final Severity severity;
+
+      Outcome(Severity severity) {
+        this.severity = severity;
+      }
+    }
+
+    /**
+     * How grave that is.
+     *
+     * @return the severity; without sand a caution where Manning's formula does not hold
+     */
+    public Severity severity() {
+      return sand.isEmpty() && !turbulent() ? Severity.CAUTION : outcome().severity;
+    }
+
+    /**
+     * What comes of the sand.
+     *
+     * @return the outcome
+     */
+    public Outcome outcome() {
+      if (sand.isEmpty()) {
+        return Outcome.NO_SAND;
+      }
+      if (!turbulent()) {
+        return Outcome.NOT_TURBULENT;
+      }
+      double velocity = flow.velocityMps();
+      if (!cleansing.kept() || velocity < sand.get().limitMps()) {
+        return Outcome.SAND_STAYS;
+      }
+      boolean margin =
+          velocity >= sand.get().requiredMps() && cleansing.stressPa() >= stressWithMarginPa;
+      boolean sure =
+          sandFraction <= SandLoad.SewerLimit.MOST_SAND
+              || velocity >= sand.get().fullPipe().velocityToPassMps();
+      if (undiluted) {
+        return margin && sure ? Outcome.UNDILUTED_WITH_MARGIN : Outcome.UNDILUTED;
+      }
+      return !margin ? Outcome.LACKS_MARGIN : sure ? Outcome.CARRIED : Outcome.TOO_MUCH_SAND;
+    }
+
+    /**
+     * Whether Manning's formula holds.
+     *
+     * @return true in turbulent flow
+     */
+    public boolean turbulent() {
+      return reynolds >= ChannelFlow.TURBULENT.low();
+    }
+
+    private double margin() {
+      return sand.map(s -> flow.velocityMps() / s.requiredMps()).orElse(Double.MAX_VALUE);
+    }
+  }
+
+  /**
+   * What velocity carries the sand of a gravity pipe.
+   *
+   * @param sewers the limits of deposition by the relations for sewers, in the wetted section
+   * @param fullPipe the judgement in a full pipe of the widest hydraulic diameter, which no depth
+   *     asks more than
+   * @param limitMps the limit: the largest of the relations, at most that of the full pipe [m/s]
+   * @param requiredMps the same with its margin [m/s]
+   */
+  public record GravitySand(
+      SandLoad.SewerLimit sewers,
+      DepositionJudgement fullPipe,
+      double limitMps,
+      double requiredMps) {}
 }

@@ -556,16 +556,45 @@ public final class ServiceFields {
             "flow rate that it must carry",
             "30 L/s",
             "480 gal/min");
+    private final Field<Optional<Quantity<VolumetricFlowRate>>> least =
+        optional(
+            "leastFlow",
+            CommonLimits.FLOW,
+            "default: 30 % of the flow rate (common practice, no source)",
+            "Least hour",
+            "least flow rate that still brings sand, averaged over an hour; by it the sand is judged",
+            "10 L/s",
+            "160 gal/min");
+    private final Field<Optional<Quantity<Dimensionless>>> sand =
+        optional(
+            "sandFraction",
+            CommonLimits.VOLUME_FRACTION,
+            "default: that of the mixture or the lane; without them any concentration",
+            "Most sand in it",
+            "highest volume of sand over volume of mixture that comes in the least hour",
+            "0.5 %");
 
     public GravityRunFields() {
       super("gravityRun", "gravity pipe");
+      rule(
+          least,
+          List.of(flow),
+          values ->
+              values.get(least).isEmpty()
+                  || Measure.FLOW.si(values.get(least).get()) <= Measure.FLOW.si(values.get(flow)),
+          values -> "must not be above the flow rate of " + Measure.FLOW.write(values.get(flow)));
     }
 
     @Override
     protected Optional<GravityRunSpec> make(Values values) {
       return Optional.of(
           new GravityRunSpec(
-              values.get(bore), values.get(slope), values.get(manning), values.get(flow)));
+              values.get(bore),
+              values.get(slope),
+              values.get(manning),
+              values.get(flow),
+              values.get(least),
+              values.get(sand)));
     }
   }
 }

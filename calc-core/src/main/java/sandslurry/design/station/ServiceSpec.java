@@ -200,10 +200,14 @@ public record ServiceSpec(
    * @param slope fall over length
    * @param manning Manning's roughness n
    * @param flow the flow that it must carry
+   * @param leastFlow the least flow that still brings sand, when given
+   * @param sandFraction highest volume fraction of sand in it, when given
    */
   public record GravityRunSpec(
       Quantity<Length> bore,
       Quantity<Dimensionless> slope,
       Quantity<Dimensionless> manning,
-      Quantity<VolumetricFlowRate> flow) {}
+      Quantity<VolumetricFlowRate> flow,
+      Optional<Quantity<VolumetricFlowRate>> leastFlow,
+      Optional<Quantity<Dimensionless>> sandFraction) {}
 }

@@ -2,10 +2,14 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
+import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.report.block.Block;
+import sandslurry.transport.deposition.SandLoad;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -39,24 +43,46 @@ final class FeedSection extends SectionWriter {
 
   private void gravityRun(GravityRun run) {
     heading(1, "Gravity pipe");
+    paragraph(
+        "It carries "
+            + units.show(Kind.FLOW, run.greatestM3ps())
+            + " without pressure. Its sand is judged in the least hour and at the full flow rate.");
     List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of("greatest flow rate without pressure", units.show(Kind.FLOW, run.greatestM3ps())));
-    run.flow()
-        .ifPresent(
-            flow -> {
-              rows.add(
-                  List.of("depth over bore", units.show(Kind.PERCENT, flow.wetted().depthShare())));
-              rows.add(List.of("velocity", units.show(Kind.VELOCITY, flow.velocityMps())));
-              rows.add(List.of("Reynolds number", units.show(Kind.NUMBER, run.reynolds())));
-            });
-    run.cleansing()
-        .ifPresent(
-            c -> {
-              rows.add(List.of("tractive stress", units.show(Kind.STRESS, c.stressPa())));
-              rows.add(
-                  List.of("tractive stress needed", units.show(Kind.STRESS, c.neededStressPa())));
-            });
-    table(List.of("what", "value"), rows);
+    for (GravityHour hour : run.hours()) {
+      Optional<GravitySand> sand = hour.sand();
+      rows.add(
+          List.of(
+              number(Kind.FLOW, hour.flow().flowM3ps()),
+              number(Kind.PERCENT, hour.flow().wetted().depthShare()),
+              number(Kind.NUMBER, hour.reynolds()),
+              number(Kind.PERCENT, hour.sandFraction()),
+              number(Kind.VELOCITY, hour.flow().velocityMps()),
+              sand.map(s -> number(Kind.VELOCITY, s.limitMps())).orElse("-"),
+              sand.map(s -> number(Kind.VELOCITY, s.requiredMps())).orElse("-"),
+              sand.map(s -> spread(s.sewers())).orElse("-"),
+              number(Kind.STRESS, hour.cleansing().stressPa()),
+              number(Kind.STRESS, hour.stressWithMarginPa())));
+    }
+    if (!rows.isEmpty()) {
+      table(
+          List.of(
+              head("flow rate", Kind.FLOW),
+              "depth over bore [%]",
+              "Reynolds number",
+              "sand [%]",
+              head("velocity", Kind.VELOCITY),
+              head("deposition velocity", Kind.VELOCITY),
+              head("required velocity", Kind.VELOCITY),
+              head("relations for sewers", Kind.VELOCITY),
+              head("stress on the wall", Kind.STRESS),
+              head("needed with margin", Kind.STRESS)),
+          rows);
+    }
+  }
+
+  private String spread(SandLoad.SewerLimit sewers) {
+    return number(Kind.VELOCITY, sewers.leastMps())
+        + " to "
+        + number(Kind.VELOCITY, sewers.governingMps());
   }
 }

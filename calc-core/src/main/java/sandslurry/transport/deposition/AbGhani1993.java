@@ -27,7 +27,10 @@ import sandslurry.units.Kind;
  * memory, unverified). Coarser grains are asked for less, as V goes with about d^−0.12.
  */
 final class AbGhani1993 implements DepositionVelocityModel {
-  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.46e-3, 8.3e-3);
+  /** The finest sand tested; for coarser the relation asks less. */
+  static final double FINEST_M = 0.46e-3;
+
+  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, FINEST_M, 8.3e-3);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.154, 0.45);
   static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0.76e-6, 1450e-6);
@@ -67,6 +70,10 @@ final class AbGhani1993 implements DepositionVelocityModel {
 
   /** What V times the {@link #FRICTION_POWER} of the friction factor of the carrier must be. */
   static double demand(Slurry slurry, double sizeM, Bore bore, double fraction) {
+    return demand(slurry, sizeM, bore.diameterM() / 4, fraction);
+  }
+
+  static double demand(Slurry slurry, double sizeM, double hydraulicRadiusM, double fraction) {
     double nu = slurry.liquid().kinematicViscosityM2ps();
     double weight = Physics.GRAVITY * (slurry.densityRatio() - 1);
     double grain = sizeM * Math.cbrt(weight / (nu * nu));
@@ -76,7 +83,7 @@ final class AbGhani1993 implements DepositionVelocityModel {
         * 3.08
         * Math.pow(grain, -0.09)
         * Math.pow(fraction, 0.21)
-        * Math.pow(bore.diameterM() / (4 * sizeM), 0.53)
+        * Math.pow(hydraulicRadiusM / sizeM, 0.53)
         * Math.pow(bed, -0.21);
   }
 

@@ -196,8 +196,6 @@ final class DepositionLimit {
    * the four is to decide alone.
    */
   private static final class Sewers {
-    private static final double FINEST_TESTED_M = 0.46e-3;
-
     /** The value of a relation that takes no part. */
     static final double ABSENT = -1;
 
@@ -212,8 +210,8 @@ final class DepositionLimit {
       this.rule = rule;
       this.slurry = slurry;
       this.bore = bore;
-      this.mayThresholdMps = May1996.thresholdMps(slurry, FINEST_TESTED_M, bore);
-      this.mayCapacity = May1996.capacity(slurry, FINEST_TESTED_M, bore);
+      this.mayThresholdMps = May1996.thresholdMps(slurry, AbGhani1993.FINEST_M, bore);
+      this.mayCapacity = May1996.capacity(slurry, AbGhani1993.FINEST_M, bore);
       this.relations =
           (int) Stream.of(OROSKAR_TURIAN, MAY, MACKE, AB_GHANI).filter(rule::governs).count();
     }
@@ -241,7 +239,7 @@ final class DepositionLimit {
       }
       if (rule.governs(AB_GHANI) && dilute > 0) {
         double has = velocityMps * Math.pow(friction, AbGhani1993.FRICTION_POWER);
-        above += has < AbGhani1993.demand(slurry, FINEST_TESTED_M, bore, dilute) ? 1 : 0;
+        above += has < AbGhani1993.demand(slurry, AbGhani1993.FINEST_M, bore, dilute) ? 1 : 0;
       }
       return above >= Math.min(2, relations) && above > 0;
     }
@@ -256,10 +254,10 @@ final class DepositionLimit {
       DepositionVelocityModel[] models = {OROSKAR_TURIAN, MAY, MACKE, AB_GHANI};
       double[] values = {
         oroskarTurianMps,
-        rule.governs(MAY) ? May1996.valueMps(slurry, FINEST_TESTED_M, dilute, bore) : ABSENT,
+        rule.governs(MAY) ? May1996.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore) : ABSENT,
         rule.governs(MACKE) ? Macke1982.valueMps(slurry, uniform.d50Grain(), dilute, bore) : ABSENT,
         rule.governs(AB_GHANI)
-            ? AbGhani1993.valueMps(slurry, FINEST_TESTED_M, dilute, bore)
+            ? AbGhani1993.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore)
             : ABSENT
       };
       int first = 0;

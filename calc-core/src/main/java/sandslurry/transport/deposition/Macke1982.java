@@ -62,8 +62,12 @@ final class Macke1982 implements DepositionVelocityModel {
    * @return 30.4 (s − 1) w^1.5 A [m⁵/s⁵]
    */
   static double resistance(Slurry slurry, Grain grain, Bore bore) {
+    return resistance(slurry, grain, bore.areaM2());
+  }
+
+  static double resistance(Slurry slurry, Grain grain, double areaM2) {
     double settling = SettlingVelocities.DEFAULT.velocityMps(grain, slurry.liquid()).value();
-    return FACTOR * (slurry.densityRatio() - 1) * Math.pow(settling, 1.5) * bore.areaM2();
+    return FACTOR * (slurry.densityRatio() - 1) * Math.pow(settling, 1.5) * areaM2;
   }
 
   @Override

@@ -63,8 +63,12 @@ final class May1996 implements DepositionVelocityModel {
   }
 
   static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore) {
-    double threshold = thresholdMps(slurry, sizeM, bore);
-    double k = Math.pow(fraction / capacity(slurry, sizeM, bore), 0.25);
+    return valueMps(fraction, thresholdMps(slurry, sizeM, bore), capacity(slurry, sizeM, bore));
+  }
+
+  /** The velocity at which a flow of a threshold and a capacity carries a fraction. */
+  static double valueMps(double fraction, double threshold, double capacity) {
+    double k = Math.pow(fraction / capacity, 0.25);
     // Newton from above on x^4 - k x - Vt, convex and rising beyond its one positive root.
     double x = Math.cbrt(k) + Math.pow(threshold, 0.25);
     for (int i = 0; i < 60; i++) {
@@ -79,19 +83,28 @@ final class May1996 implements DepositionVelocityModel {
 
   /** Vt [m/s]. */
   static double thresholdMps(Slurry slurry, double sizeM, Bore bore) {
+    return thresholdMps(slurry, sizeM, bore.diameterM());
+  }
+
+  /** Vt at a depth of flow [m/s]. */
+  static double thresholdMps(Slurry slurry, double sizeM, double depthM) {
     return 0.125
         * Math.sqrt(Physics.GRAVITY * (slurry.densityRatio() - 1) * sizeM)
-        * Math.pow(bore.diameterM() / sizeM, 0.47);
+        * Math.pow(depthM / sizeM, 0.47);
   }
 
   /** What V³ (1 − Vt/V)⁴ is multiplied by to give the concentration [s³/m³]. */
   static double capacity(Slurry slurry, double sizeM, Bore bore) {
-    double pipe = bore.diameterM();
+    return capacity(slurry, sizeM, bore.diameterM(), bore.areaM2());
+  }
+
+  /** The same of a wetted section of a pipe. */
+  static double capacity(Slurry slurry, double sizeM, double pipe, double areaM2) {
     double weight = Physics.GRAVITY * (slurry.densityRatio() - 1);
     return 0.0303
         * pipe
         * pipe
-        / bore.areaM2()
+        / areaM2
         * Math.pow(sizeM / pipe, 0.6)
         / Math.pow(weight * pipe, 1.5);
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import sandslurry.material.Slurry;
 import sandslurry.material.sand.Gradation;
+import sandslurry.pipe.CircularSegment;
 
 /**
  * The sand that a line must carry.
@@ -34,6 +35,82 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
    */
   public static SandLoad even(Slurry slurry) {
     return new SandLoad(slurry, slurry.volumeFraction(), Sizes.uniform(slurry.d50M()));
+  }
+
+  /**
+   * The limit of deposition of this load in a gravity pipe.
+   *
+   * @param wetted the wetted section
+   * @param darcyFriction Darcy friction factor of the flow, positive
+   * @return the velocities of the three relations for sewers
+   * @throws IllegalArgumentException if there is no sand, no flow or no friction
+   */
+  public SewerLimit sewerLimit(CircularSegment wetted, double darcyFriction) {
+    double area = wetted.areaM2();
+    if (!(highestFraction > 0) || !(area > 0) || !(darcyFriction > 0)) {
+      throw new IllegalArgumentException(
+          "a limit of deposition needs sand, a wetted section and a friction factor > 0 but has "
+              + highestFraction
+              + ", "
+              + area
+              + " m2 and "
+              + darcyFriction);
+    }
+    double finest = AbGhani1993.FINEST_M;
+    double macke = 0;
+    for (int i = 0; i < sizes.count(); i++) {
+      Slurry uniform = slurry.ofUniformSize(sizes.sizeM(i));
+      double load =
+          highestFraction
+              * sizes.share(i)
+              * Macke1982.resistance(slurry, uniform.d50Grain(), area)
+              / Math.pow(darcyFriction, 3);
+      macke = Math.max(macke, Math.pow(load, 0.2));
+    }
+    return new SewerLimit(
+        May1996.valueMps(
+            highestFraction,
+            May1996.thresholdMps(slurry, finest, wetted.depthM()),
+            May1996.capacity(slurry, finest, wetted.diameterM(), area)),
+        macke,
+        AbGhani1993.demand(slurry, finest, area / wetted.wettedPerimeterM(), highestFraction)
+            / Math.pow(darcyFriction, AbGhani1993.FRICTION_POWER));
+  }
+
+  /**
+   * Limit of deposition of a gravity pipe that need not run full, by the three relations for
+   * sewers, each for the wetted section: {@link May1996} with its area and depth, {@link Macke1982}
+   * with its area and {@link AbGhani1993} with its hydraulic radius. The largest governs.
+   *
+   * <p>They were made for less than about 0.2 % of sand by volume and grow without limit beyond.
+   * May and Ab Ghani ask less of coarser grains: they count with the finest grain that Ab Ghani
+   * tested, 0.46 mm, so that coarser sand never looks easier to carry.
+   *
+   * @param mayMps velocity by May [m/s]
+   * @param mackeMps velocity by Macke [m/s]
+   * @param abGhaniMps velocity by Ab Ghani [m/s]
+   */
+  public record SewerLimit(double mayMps, double mackeMps, double abGhaniMps) {
+    /** The most sand by volume for which the relations were made. */
+    public static final double MOST_SAND = May1996.MOST_SAND;
+
+    /**
+     * The limit.
+     *
+     * @return the largest of the three [m/s]
+     */
+    public double governingMps() {
+      return Math.max(mayMps, Math.max(mackeMps, abGhaniMps));
+    }
+
+    /**
+     * The least of the three, the other end of the spread.
+     *
+     * @return the smallest [m/s]
+     */
+    public double leastMps() {
+      return Math.min(mayMps, Math.min(mackeMps, abGhaniMps));
+    }
   }
 
   /**
