@@ -48,7 +48,7 @@ public final class LineModel {
       Map<RunSpec, FilledRun> bySpec,
       Map<Double, Double> deliveryHeads) {
     /** A run of the line, or another in its place. */
-    public FilledRun run(RunSpec spec, FilledRun.Line line) {
+    FilledRun run(RunSpec spec, FilledRun.Line line) {
       return bySpec.computeIfAbsent(spec, s -> new FilledRun(PipeRun.of(s), mixture, line));
     }
   }
@@ -195,7 +195,7 @@ public final class LineModel {
   }
 
   /** Head asked of a pump but for the loss in its suction line. */
-  public double deliveryHeadM(List<RunPoint> runs) {
+  double deliveryHeadM(List<RunPoint> runs) {
     return startTotalHeadM(runs) - sourceLevelM;
   }
 

@@ -146,7 +146,7 @@ public final class PlantModel {
       return changed(new Changes(1, 0, factor, 0));
     }
 
-    public Case bedded(Stream gradation) {
+    Case bedded(Stream gradation) {
       return new Case(ends, cleanness, outlook, changes, Optional.of(gradation), liquors);
     }
   }
@@ -187,7 +187,7 @@ public final class PlantModel {
       this.of = of;
     }
 
-    public double of(Range range) {
+    double of(Range range) {
       return of.apply(range);
     }
 
@@ -262,7 +262,7 @@ public final class PlantModel {
   }
 
   /** How the liquor flows in a case. */
-  public LiquorModel liquor(Case one) {
+  LiquorModel liquor(Case one) {
     Liquors liquors = one.liquors();
     return new LiquorModel(
         liquors.temperatureK().orElse(liquor.temperatureK()),
@@ -350,7 +350,7 @@ public final class PlantModel {
   }
 
   /** The organic matter as it settles in water, in a case. */
-  public OrganicMatter organic(Case one) {
+  OrganicMatter organic(Case one) {
     End dirt = one.cleanness().other();
     return new OrganicMatter(
         dirt.of(spec.accounting().organicSettleableShare()),

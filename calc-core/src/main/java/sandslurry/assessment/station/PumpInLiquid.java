@@ -85,7 +85,7 @@ public final class PumpInLiquid {
     return best(pump.clear(), Measure.FREQUENCY.si(pump.curve().speed()));
   }
 
-  public static Optional<BestPoint> best(PumpCurve clear, double speedPs) {
+  static Optional<BestPoint> best(PumpCurve clear, double speedPs) {
     double flow = clear.bestEfficiencyFlowM3ps();
     return flow > 0 && clear.headM(flow) > 0
         ? Optional.of(BestPoint.of(clear, speedPs))

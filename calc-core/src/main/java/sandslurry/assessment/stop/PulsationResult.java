@@ -74,7 +74,7 @@ public record PulsationResult(
       double storedM3,
       double goodGasM3) {
     /** Share of the swing that a good vessel leaves (common practice, no source). */
-    public static final double GOOD_SHARE = 0.05;
+    static final double GOOD_SHARE = 0.05;
   }
 
   /**
@@ -105,14 +105,14 @@ public record PulsationResult(
       double greatestMps,
       double toPassMps) {
     /** A fall up to this share of the bore lays no bed (a choice of this program, no source). */
-    public static final double SHORT_FALL = 0.05;
+    static final double SHORT_FALL = 0.05;
 
     /**
      * Says whether sand settles in the pauses.
      *
      * @return true when the velocity falls below the limit
      */
-    public boolean settles() {
+    boolean settles() {
       return leastMps < limitMps;
     }
 

@@ -81,7 +81,7 @@ public record StopResult(
      * @param run the run, from 0
      * @return the share, 0 to 1
      */
-    public double share(int run) {
+    double share(int run) {
       return running.get(run) + (1 - running.get(run)) * atRest;
     }
 
@@ -93,7 +93,7 @@ public record StopResult(
      * @param run the run, from 0
      * @return the fraction, at most that of a bed that nearly fills the pipe
      */
-    public double fraction(double sandFraction, int run) {
+    double fraction(double sandFraction, int run) {
       double bed =
           SlidingBed.formedShare(running.get(run), sandFraction)
               + (1 - running.get(run)) * atRest * sandFraction / SlidingBed.VOLUME_FRACTION;
@@ -179,7 +179,7 @@ public record StopResult(
      *
      * @return true if it is
      */
-    public boolean wearsBedOff() {
+    boolean wearsBedOff() {
       return runs.stream()
           .allMatch(
               run ->

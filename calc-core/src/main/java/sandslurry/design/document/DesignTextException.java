@@ -9,7 +9,7 @@ public final class DesignTextException extends Exception {
    *
    * @param message what is wrong, with line and column
    */
-  public DesignTextException(String message) {
+  DesignTextException(String message) {
     super(message);
   }
 }

@@ -214,7 +214,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
       super(name, title);
     }
 
-    public final Field<Optional<Quantity<Dimensionless>>> solids() {
+    final Field<Optional<Quantity<Dimensionless>>> solids() {
       return optional(
           "totalSolids",
           SOLIDS,

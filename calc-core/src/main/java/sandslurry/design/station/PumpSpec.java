@@ -170,7 +170,7 @@ public sealed interface PumpSpec {
      *
      * @return the curve
      */
-    public PumpCurve clearCurve() {
+    PumpCurve clearCurve() {
       return first.clear().trimmed(Measure.FRACTION.si(station.trim()));
     }
 

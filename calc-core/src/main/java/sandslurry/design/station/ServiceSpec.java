@@ -31,7 +31,7 @@ public record ServiceSpec(
     Optional<ScrewSpec> screw,
     Optional<GravityRunSpec> gravityRun) {
   /** Nothing given. */
-  public static final ServiceSpec NONE =
+  static final ServiceSpec NONE =
       new ServiceSpec(
           Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
@@ -146,7 +146,7 @@ public record ServiceSpec(
   public record GivenFlush(Quantity<VolumetricFlowRate> flow) implements FlushSupply {}
 
   /** The pump of the line, on water. */
-  public record PumpFlush() implements FlushSupply {}
+  record PumpFlush() implements FlushSupply {}
 
   /**
    * A tank, or a pump of its own with its curve, or both.
