@@ -32,6 +32,15 @@ public final class DataFindings {
 
   private DataFindings() {}
 
+  /**
+   * Findings on the data: properties outside their measurements, assumptions, frost, weak criteria,
+   * shear rates.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param line the line; empty when the design has none
+   * @return the findings
+   */
   public static List<Finding> of(Design design, Materials materials, Optional<LineResult> line) {
     UnitSystem units = design.units();
     List<Finding> findings = new ArrayList<>();

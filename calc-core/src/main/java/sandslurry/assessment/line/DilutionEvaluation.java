@@ -22,12 +22,23 @@ public final class DilutionEvaluation {
   private final Materials materials;
   private final DilutionSpec spec;
 
+  /**
+   * The line of a design that gives a liquid for dilution.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   */
   public DilutionEvaluation(Design design, Materials materials) {
     this.design = design;
     this.materials = materials;
     this.spec = design.dilution().orElseThrow();
   }
 
+  /**
+   * What dilution does to the mixture and its line.
+   *
+   * @return points from no dilution to the greatest ratio, dense where little is added
+   */
   public DilutionCurve curve() {
     double most = Measure.FRACTION.si(spec.mostRatio());
     List<DilutionCurve.Point> points = new ArrayList<>();

@@ -32,6 +32,14 @@ public final class LineEvaluation {
   public record State(
       FlowCase flowCase, double flowM3ps, double sandFraction, List<RunPoint> runs) {}
 
+  /**
+   * Evaluates the line at its minimum, design and maximum flow rates and at the duty point.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   * @param dutyFlow flow rate at which the pump meets the line [m3/s]; empty without a duty point
+   */
   public LineEvaluation(
       Design design, Materials materials, LineModel model, Optional<Double> dutyFlow) {
     this.design = design;
@@ -54,7 +62,16 @@ public final class LineEvaluation {
     }
   }
 
-  /** The line at one more flow, which is not judged with the others. */
+  /**
+   * The line at one more flow rate, which is not judged with the others.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   * @param flowCase what this flow rate is called
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @return the line at this flow rate
+   */
   public static LineState at(
       Design design, Materials materials, LineModel model, FlowCase flowCase, double flowM3ps) {
     LineEvaluation alone = new LineEvaluation(design, materials, model);
@@ -68,10 +85,20 @@ public final class LineEvaluation {
     this.model = model;
   }
 
+  /**
+   * The line at each flow rate at which its mixture flows.
+   *
+   * @return minimum, design, maximum, then the duty point
+   */
   public List<State> states() {
     return states;
   }
 
+  /**
+   * The line as its assessment shows it.
+   *
+   * @return flow rates, system curve, lowest flow rate that carries the sand, and volume
+   */
   public LineResult result() {
     List<LineState> shown = new ArrayList<>();
     states.forEach(state -> shown.add(shown(state)));

@@ -43,6 +43,17 @@ public final class LineFindings extends FindingWriter {
   private final LineResult result;
   private final boolean whole;
 
+  /**
+   * The line with what its findings are read from.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   * @param states the line at each flow rate that is judged
+   * @param result the line as its assessment shows it
+   * @param whole false for an end of the scatter of its liquid, which is not judged over
+   *     temperatures
+   */
   public LineFindings(
       Design design,
       Materials materials,
@@ -59,6 +70,11 @@ public final class LineFindings extends FindingWriter {
     this.whole = whole;
   }
 
+  /**
+   * Findings on settling, large grains, wear and pressure of the line.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     tooThick();
     if (states.isEmpty()) {

@@ -53,6 +53,12 @@ public final class LineModel {
     }
   }
 
+  /**
+   * The line of a design filled with its mixture.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   */
   public LineModel(Design design, Materials materials) {
     this.route = design.route().orElseThrow();
     this.outletHeadM = Measure.LENGTH.si(route.outletHead());
@@ -98,10 +104,20 @@ public final class LineModel {
         criteria.roles());
   }
 
+  /**
+   * The rule that deposition is judged by.
+   *
+   * @return margins, search and roles of the correlations
+   */
   DepositionRule rule() {
     return line.rule();
   }
 
+  /**
+   * The route of the line.
+   *
+   * @return runs and fittings in the order of flow, with the levels at both ends
+   */
   public RouteSpec route() {
     return route;
   }
@@ -132,7 +148,14 @@ public final class LineModel {
     return found;
   }
 
-  /** One run of the line, or another in its place, at a flow. */
+  /**
+   * One run of the line, or another in its place, at one flow rate.
+   *
+   * @param run the run of pipe
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @return the run at this flow rate
+   */
   public RunPoint run(RunSpec run, double flowM3ps, double sandFraction) {
     return alone(filled(sandFraction).run(run, line), flowM3ps);
   }
@@ -141,6 +164,13 @@ public final class LineModel {
     return run.at(flowM3ps, new FloorShare(line.materials(), List.of(run), flowM3ps));
   }
 
+  /**
+   * All runs of the line at one flow rate.
+   *
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @return one for each run, in the order of flow
+   */
   public List<RunPoint> runs(double flowM3ps, double sandFraction) {
     List<FilledRun> runs = filled(sandFraction).runs();
     FloorShare floorShare = new FloorShare(line.materials(), runs, flowM3ps);
@@ -151,7 +181,12 @@ public final class LineModel {
     return points;
   }
 
-  /** Total heads along the line, in metres of mixture above its start: first, joints, outlet. */
+  /**
+   * Total heads along the line, above its start.
+   *
+   * @param runs its runs in the order of flow, all at one flow rate
+   * @return heads at the start, the joints and the outlet [m of mixture]
+   */
   public List<Double> totalHeadsM(List<RunPoint> runs) {
     double head = outletTotalHeadM(runs);
     List<Double> heads = new ArrayList<>();
@@ -180,8 +215,11 @@ public final class LineModel {
   }
 
   /**
-   * Head asked of a pump, in metres of mixture, from the level of the source. Of pumps in parallel
-   * each has a suction line with an equal share of the flow.
+   * Head that the pumps must give: static head, losses and velocity head at the outlet. Of pumps in
+   * parallel each has a suction line with an equal share of the flow rate.
+   *
+   * @param runs its runs in the order of flow, all at one flow rate
+   * @return head above the level of the source [m of mixture]
    */
   public double systemHeadM(List<RunPoint> runs) {
     RunPoint first = runs.get(0);
@@ -189,18 +227,34 @@ public final class LineModel {
     return systemHeadM(runs, flow);
   }
 
-  /** The same where one suction line has a flow of its own. */
+  /**
+   * Head that the pumps must give where one suction line has a flow rate of its own.
+   *
+   * @param runs its runs in the order of flow, all at one flow rate
+   * @param suctionFlowM3ps flow rate in that suction line [m3/s]
+   * @return head above the level of the source [m of mixture]
+   */
   public double systemHeadM(List<RunPoint> runs, double suctionFlowM3ps) {
     return deliveryHeadM(runs) + suctionLineLossM(suctionFlowM3ps, runs.get(0).sandFraction());
   }
 
-  /** Head asked of a pump but for the loss in its suction line. */
+  /**
+   * Head that the pumps must give, without the loss in their suction lines.
+   *
+   * @param runs its runs in the order of flow, all at one flow rate
+   * @return head above the level of the source [m of mixture]
+   */
   double deliveryHeadM(List<RunPoint> runs) {
     return startTotalHeadM(runs) - sourceLevelM;
   }
 
   /**
-   * The same at a flow rate; pumps of different wear or derating meet the line at the same ones.
+   * The same at a flow rate, kept: pumps of different wear or derating meet the line at the same
+   * ones.
+   *
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @return head above the level of the source [m of mixture]
    */
   public double deliveryHeadM(double flowM3ps, double sandFraction) {
     return filled(sandFraction)
@@ -208,30 +262,64 @@ public final class LineModel {
         .computeIfAbsent(flowM3ps, flow -> deliveryHeadM(runs(flow, sandFraction)));
   }
 
+  /**
+   * Whether the design gives a suction line.
+   *
+   * @return true when it does
+   */
   public boolean hasSuction() {
     return suction.isPresent();
   }
 
-  /** Head lost in the suction line of one pump, 0 without one. */
+  /**
+   * Head lost in the suction line of one pump.
+   *
+   * @param flowM3ps flow rate of this pump [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @return head [m of mixture]; 0 without a suction line
+   */
   public double suctionLineLossM(double flowM3ps, double sandFraction) {
     return suction(flowM3ps, sandFraction).map(RunPoint::lossM).orElse(0.0);
   }
 
-  /** Head that clear liquid at a flow of all pumps loses in the suction line of each. */
+  /**
+   * Head that liquid without sand loses in the suction line of each pump.
+   *
+   * @param flowM3ps flow rate of all pumps together [m3/s]
+   * @return head [m of liquid]; 0 without a suction line
+   */
   public double suctionLossM(double flowM3ps) {
     return suction(flowM3ps / suctionLines, 0).map(RunPoint::lossM).orElse(0.0);
   }
 
-  /** The suction line of one pump at its flow. */
+  /**
+   * The suction line of one pump at its flow rate.
+   *
+   * @param flowM3ps flow rate of this pump [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @return the suction line; empty when the design gives none
+   */
   public Optional<RunPoint> suction(double flowM3ps, double sandFraction) {
     return filled(sandFraction).suction().map(run -> alone(run, flowM3ps));
   }
 
-  /** The same line fed by another number of pumps side by side. */
+  /**
+   * The same line fed by another number of pumps in parallel.
+   *
+   * @param lines number of pumps with a suction line of their own
+   * @return the line; it shares all that does not depend on the number
+   */
   public LineModel withSuctionLines(int lines) {
     return new LineModel(this, lines);
   }
 
+  /**
+   * Head that the pumps must give at a flow rate.
+   *
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @return head above the level of the source [m of mixture]
+   */
   public double systemHeadM(double flowM3ps, double sandFraction) {
     return systemHeadM(runs(flowM3ps, sandFraction));
   }
@@ -241,20 +329,41 @@ public final class LineModel {
     return systemHeadM(flowM3ps, 0);
   }
 
-  /** Head asked at no flow: the lift alone. */
+  /**
+   * Static head: what the pumps must give at no flow.
+   *
+   * @return outlet and rise of the runs above the level of the source [m]
+   */
   public double staticHeadM() {
     return pipes.stream().mapToDouble(PipeRun::riseM).sum() + outletHeadM - sourceLevelM;
   }
 
+  /**
+   * Whether the velocity is below the deposition velocity in any run.
+   *
+   * @param runs its runs in the order of flow, all at one flow rate
+   * @return true when it is; the head loss is then that of a line with a bed
+   */
   public boolean overBed(List<RunPoint> runs) {
     return runs.stream().anyMatch(RunPoint::overBed);
   }
 
-  /** Gauge pressure at the start of the line when no flow leaves it and a pump adds a head. */
+  /**
+   * Gauge pressure at the start of a blocked line while its pump runs.
+   *
+   * @param headM head of the pump at no flow [m of mixture]
+   * @param mixtureDensityKgM3 density of the mixture [kg/m3]
+   * @return gauge pressure [Pa]
+   */
   public double blockedPressurePa(double headM, double mixtureDensityKgM3) {
     return mixtureDensityKgM3 * Physics.GRAVITY * (headM + sourceLevelM);
   }
 
+  /**
+   * Volume of the line, without its suction line.
+   *
+   * @return volume inside the mean bores [m3]
+   */
   public double volumeM3() {
     return pipes.stream().mapToDouble(pipe -> pipe.mean().areaM2() * pipe.lengthM()).sum();
   }
@@ -280,7 +389,11 @@ public final class LineModel {
     return OptionalDouble.of(lowestBetweenM3ps(run, high / FLOW_STEP, high));
   }
 
-  /** The least flow at which every run keeps its sand moving; empty when in some run none does. */
+  /**
+   * Lowest flow rate at which every run carries its sand with margin.
+   *
+   * @return flow rate [m3/s]; empty when no velocity up to 30 m/s is enough in some run
+   */
   public OptionalDouble leastSafeFlowM3ps() {
     double most = 0;
     for (RunSpec run : route.runs()) {
@@ -293,7 +406,11 @@ public final class LineModel {
     return OptionalDouble.of(most);
   }
 
-  /** Rating of the weakest run as warm as the liquid; empty when none is known. */
+  /**
+   * Lowest pressure rating of the runs at the temperature of the liquid.
+   *
+   * @return gauge pressure [Pa]; empty when no rating is known
+   */
   public OptionalDouble weakestRatingPa() {
     return route.runs().stream()
         .map(run -> run.ratingPa(line.materials().carrier().temperatureK()))

@@ -207,7 +207,11 @@ public final class RunPoint {
         filled.toleratedShare());
   }
 
-  /** Judgement on deposition, empty without sand. */
+  /**
+   * Judgement on deposition in the largest bore.
+   *
+   * @return deposition velocity, required velocity and outcome; empty without sand
+   */
   public Optional<DepositionJudgement> deposition() {
     if (deposition == null) {
       deposition =
@@ -221,7 +225,11 @@ public final class RunPoint {
     return filled.load(slurry);
   }
 
-  /** What carries the sand, empty without sand. */
+  /**
+   * What carries the sand.
+   *
+   * @return eddies, yield stress or a sliding bed; empty without sand
+   */
   public Optional<SandCarriage> carriage() {
     if (carriage == null) {
       carriage = deposition().map(judged -> carriage(judged.limitMps()));
@@ -240,6 +248,11 @@ public final class RunPoint {
     return headLosses;
   }
 
+  /**
+   * The run of pipe as the design gives it.
+   *
+   * @return pipe, length, rise and fittings
+   */
   public RunSpec run() {
     return filled.pipe().spec();
   }
@@ -249,31 +262,56 @@ public final class RunPoint {
     return filled.mixture().sandFraction();
   }
 
-  /** The mean bore, which friction follows. */
+  /**
+   * The mean bore, which friction follows.
+   *
+   * @return bore, as a section of diameter and area
+   */
   public Bore mean() {
     return filled.pipe().mean();
   }
 
-  /** The largest bore, which deposition is judged by. */
+  /**
+   * The largest bore that the standard allows, which deposition is judged by.
+   *
+   * @return bore, as a section of diameter and area
+   */
   public Bore largest() {
     return filled.pipe().largest();
   }
 
-  /** Slope in the direction of flow, upward positive [rad]. */
+  /**
+   * Slope in the direction of flow.
+   *
+   * @return angle, upward positive [rad]
+   */
   public double angleRad() {
     return filled.pipe().angleRad();
   }
 
+  /**
+   * Rise of the run in the direction of flow.
+   *
+   * @return rise, negative where the run falls [m]
+   */
   public double riseM() {
     return filled.pipe().riseM();
   }
 
-  /** Velocity in the mean bore [m/s]. */
+  /**
+   * Velocity in the mean bore.
+   *
+   * @return velocity [m/s]
+   */
   public double velocityMps() {
     return velocityMps;
   }
 
-  /** Velocity in the largest bore [m/s]. */
+  /**
+   * Velocity in the largest bore.
+   *
+   * @return velocity [m/s]
+   */
   public double leastVelocityMps() {
     return leastVelocityMps;
   }
@@ -283,22 +321,38 @@ public final class RunPoint {
     return filled.mixture().relativeViscosity();
   }
 
-  /** Carrier with its fines. */
+  /**
+   * Rheology of the carrier thickened by its fines.
+   *
+   * @return shear stress as a function of the shear rate
+   */
   public Rheology rheology() {
     return filled.mixture().rheology();
   }
 
-  /** Shear rate at the wall, at which the viscosity was read [1/s]. */
+  /**
+   * Shear rate at the wall, at which the viscosity is read.
+   *
+   * @return shear rate [1/s]
+   */
   public double wallShearRatePs() {
     return flow.wallShearRatePs();
   }
 
-  /** What the correlations see: the viscosity at the wall. */
+  /**
+   * What the correlations see: the carrier with its viscosity at the wall, and the sand.
+   *
+   * @return the slurry
+   */
   public Slurry slurry() {
     return slurry;
   }
 
-  /** How the carrier flows in the largest bore, where eddies die first. */
+  /**
+   * Flow regime of the carrier in the largest bore, where eddies die first.
+   *
+   * @return laminar, transitional or turbulent
+   */
   public Regime regime() {
     return regime;
   }
@@ -308,7 +362,11 @@ public final class RunPoint {
     return flow.reynolds();
   }
 
-  /** Metres of carrier lost per metre of pipe without sand. */
+  /**
+   * Friction gradient of the carrier without sand.
+   *
+   * @return gradient [m of carrier per m of pipe]
+   */
   public double liquidGradient() {
     return flow.gradient();
   }
@@ -328,12 +386,20 @@ public final class RunPoint {
     return friction().gradient();
   }
 
-  /** Pressure lost by friction [Pa]. */
+  /**
+   * Pressure lost by friction along the run.
+   *
+   * @return pressure [Pa]
+   */
   public double frictionPa() {
     return friction().pa();
   }
 
-  /** Sum of the loss coefficients of all fittings. */
+  /**
+   * Sum of the loss coefficients of all fittings of the run.
+   *
+   * @return coefficient, on the velocity head in the mean bore
+   */
   public double fittingCoefficient() {
     return friction().fittingCoefficient();
   }
@@ -365,16 +431,29 @@ public final class RunPoint {
         * Proportions.PACKED_VOLUME_FRACTION;
   }
 
+  /**
+   * Velocity head in the mean bore.
+   *
+   * @return head [m of mixture]
+   */
   public double velocityHeadM() {
     return velocityMps * velocityMps / (2 * Physics.GRAVITY);
   }
 
-  /** Head lost along the run, in metres of mixture. */
+  /**
+   * Head lost along the run by friction and in its fittings.
+   *
+   * @return head [m of mixture]
+   */
   public double lossM() {
     return (friction().pa() + friction().fittingsPa()) / (mixtureDensityKgM3() * Physics.GRAVITY);
   }
 
-  /** Velocity over that which passes; the greatest number without sand. */
+  /**
+   * Velocity in the largest bore over the required velocity.
+   *
+   * @return ratio; the greatest number without sand
+   */
   public double margin() {
     return deposition().map(d -> leastVelocityMps / d.velocityToPassMps()).orElse(Double.MAX_VALUE);
   }
@@ -391,6 +470,8 @@ public final class RunPoint {
 
   /**
    * Whether the sand of this run moves as a sliding bed, which the pump must be able to restart.
+   *
+   * @return true when a bed slides along
    */
   public boolean bedMoves() {
     return regime != Regime.TURBULENT
@@ -398,9 +479,11 @@ public final class RunPoint {
   }
 
   /**
-   * How the run stands as far as sand goes. In turbulent flow the deposition velocity judges, in
-   * laminar flow what {@link SandCarriage} finds. In between neither can be counted on: that is a
-   * caution, and a failure only where both would fail.
+   * Verdict on the sand in this run. In turbulent flow the deposition velocity judges, in laminar
+   * flow what {@link SandCarriage} finds. In between neither can be counted on: that is a caution,
+   * and a failure only where both would fail.
+   *
+   * @return pass without sand
    */
   public Severity severity() {
     if (deposition().isEmpty()) {
@@ -425,12 +508,20 @@ public final class RunPoint {
     return carriage().orElseThrow().support() == Support.LAMINAR_AND_DEPOSITING;
   }
 
-  /** The deposition limit; empty without sand or turbulence, for which alone it holds [m/s]. */
+  /**
+   * Deposition velocity.
+   *
+   * @return velocity [m/s]; empty without sand or turbulence, for which alone it holds
+   */
   public OptionalDouble limitMps() {
     return turbulent(DepositionJudgement::limitMps);
   }
 
-  /** The velocity to pass, which holds where the deposition limit does [m/s]. */
+  /**
+   * Required velocity: deposition velocity and margin.
+   *
+   * @return velocity [m/s]; empty where the deposition velocity is
+   */
   public OptionalDouble toPassMps() {
     return turbulent(DepositionJudgement::velocityToPassMps);
   }

@@ -64,7 +64,11 @@ public record RunState(
     headLossModels = List.copyOf(headLossModels);
   }
 
-  /** The greater of the gauge pressures at its ends, in pascals. */
+  /**
+   * The greater of the gauge pressures at the ends of the run.
+   *
+   * @return gauge pressure [Pa]
+   */
   public double greatestPressurePa() {
     return Math.max(Measure.PRESSURE.si(startPressure), Measure.PRESSURE.si(endPressure));
   }

@@ -187,7 +187,7 @@ public final class PlantModel {
       this.of = of;
     }
 
-    double of(Range range) {
+    public double of(Range range) {
       return of.apply(range);
     }
 

@@ -22,12 +22,23 @@ public final class PumpLoadFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
 
+  /**
+   * The pumps that are judged.
+   *
+   * @param design the design
+   * @param result states and pumps as the assessment shows them
+   */
   public PumpLoadFindings(Design design, ServiceResult result) {
     super(design.units());
     this.design = design;
     this.result = result;
   }
 
+  /**
+   * Findings on motor power and on the operating region of each pump.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     motor();
     if (result.states().stream().anyMatch(StateResult::asked) || stationGiven()) {

@@ -18,7 +18,13 @@ import sandslurry.units.UnitSystem;
 public final class StateCure {
   private StateCure() {}
 
-  /** What would mend a state, in numbers. */
+  /**
+   * What would mend a state, in numbers.
+   *
+   * @param design the design
+   * @param state the state with what it was computed from
+   * @return a sentence; empty when the state passes
+   */
   public static String of(Design design, Evaluated state) {
     UnitSystem units = design.units();
     if (state.result().severity().compareTo(Severity.PASS) <= 0) {

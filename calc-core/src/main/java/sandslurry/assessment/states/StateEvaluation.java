@@ -51,7 +51,15 @@ public final class StateEvaluation {
   private final double density;
   private final StateReasons reasons;
 
-  /** A state with what it was worked out from; no model when nothing could be. */
+  /**
+   * A state with what it was computed from.
+   *
+   * @param result the state as the assessment shows it
+   * @param model physics of the line in this state; empty when it could not be computed
+   * @param materials liquid, sand and mixture in this state
+   * @param group the pumps in this state; empty when none drives the flow
+   * @param margin least velocity over required velocity of all runs
+   */
   public record Evaluated(
       StateResult result,
       Optional<LineModel> model,

@@ -48,10 +48,22 @@ public final class StateVariants {
     return all;
   }
 
+  /**
+   * Whether a state is the flush with water.
+   *
+   * @param state a state of the line
+   * @return true for the flush
+   */
   public static boolean isFlush(StateResult state) {
     return state.name().equals(FLUSH);
   }
 
+  /**
+   * Name of the state in which a spare pump replaces the first.
+   *
+   * @param spare the spare pump
+   * @return the name
+   */
   public static String spareName(OtherPumpSpec spare) {
     return spare.name() + " for pump 1";
   }

@@ -35,6 +35,9 @@ public final class StatesEvaluation {
   /**
    * The states of a design.
    *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
    * @param base the flows of the line, each a state of its own
    * @param everyState whether the states beside them are evaluated too
    */
@@ -60,15 +63,29 @@ public final class StatesEvaluation {
     }
   }
 
+  /**
+   * Every state.
+   *
+   * @return the flow rates first, then the states that the design asks for
+   */
   public List<Evaluated> all() {
     return all;
   }
 
+  /**
+   * Duty points over the range of sand, wear and liquid.
+   *
+   * @return rows of the table; empty without a rotodynamic pump
+   */
   public List<DutyRow> band() {
     return band;
   }
 
-  /** The worst state; of equals the one of the least margin of velocity. */
+  /**
+   * The state that governs: the worst, and of equals the one of the least velocity margin.
+   *
+   * @return the state; empty when there is none
+   */
   public Optional<Evaluated> governing() {
     return all.stream()
         .max(

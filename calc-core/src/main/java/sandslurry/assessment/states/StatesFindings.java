@@ -18,6 +18,13 @@ public final class StatesFindings extends FindingWriter {
   private final ServiceResult result;
   private final StatesEvaluation evaluation;
 
+  /**
+   * The states that are judged.
+   *
+   * @param design the design
+   * @param result states and pumps as the assessment shows them
+   * @param evaluation the states with what they were computed from
+   */
   public StatesFindings(Design design, ServiceResult result, StatesEvaluation evaluation) {
     super(design.units());
     this.design = design;
@@ -25,6 +32,11 @@ public final class StatesFindings extends FindingWriter {
     this.evaluation = evaluation;
   }
 
+  /**
+   * Findings on the governing state.
+   *
+   * @return the findings; empty when the design asks for no states
+   */
   public List<Finding> all() {
     if (result.states().stream().noneMatch(StateResult::asked)) {
       return findings;

@@ -35,12 +35,23 @@ public final class StationFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
 
+  /**
+   * The pump station that is judged.
+   *
+   * @param design the design
+   * @param result states and pumps as the assessment shows them
+   */
   public StationFindings(Design design, ServiceResult result) {
     super(design.units());
     this.design = design;
     this.result = result;
   }
 
+  /**
+   * Findings on duty points, flow back through an idle pump, suction specific speed and impellers.
+   *
+   * @return the findings; empty without rotodynamic pumps
+   */
   public List<Finding> all() {
     if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
       band();

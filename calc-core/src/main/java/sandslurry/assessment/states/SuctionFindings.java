@@ -19,12 +19,23 @@ public final class SuctionFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
 
+  /**
+   * The suction side that is judged.
+   *
+   * @param design the design
+   * @param result states and pumps as the assessment shows them
+   */
   public SuctionFindings(Design design, ServiceResult result) {
     super(design.units());
     this.design = design;
     this.result = result;
   }
 
+  /**
+   * Findings on NPSH margin and on sand in the suction line.
+   *
+   * @return the findings; empty without suction data
+   */
   public List<Finding> all() {
     List<PumpInState> all =
         result.pumps().stream().filter(f -> f.pump().suction().isPresent()).toList();

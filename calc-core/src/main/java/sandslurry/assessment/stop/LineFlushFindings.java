@@ -18,11 +18,22 @@ import sandslurry.units.UnitSystem;
 public final class LineFlushFindings extends FindingWriter {
   private final StopResult stop;
 
+  /**
+   * The flush that is judged.
+   *
+   * @param units the units in which the sentences show numbers
+   * @param stop the stopped line with its flush
+   */
   public LineFlushFindings(UnitSystem units, StopResult stop) {
     super(units);
     this.stop = stop;
   }
 
+  /**
+   * Findings on flow rate, volume and water of the flush.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     if (stop.flush().isEmpty()) {
       add(

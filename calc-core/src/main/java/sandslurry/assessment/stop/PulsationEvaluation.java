@@ -45,13 +45,25 @@ public final class PulsationEvaluation {
   private final Materials materials;
   private final LineModel model;
 
+  /**
+   * The line of a design that its pump may feed in strokes.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   */
   public PulsationEvaluation(Design design, Materials materials, LineModel model) {
     this.design = design;
     this.materials = materials;
     this.model = model;
   }
 
-  /** The flow in the line behind an air vessel, if there is one, and the head that speeds it up. */
+  /**
+   * Flow and pressure in the line behind a piston pump and its air vessel.
+   *
+   * @param base the line at each flow rate that is judged
+   * @return the pulsation; empty without a piston pump, its strokes or a duty point
+   */
   public Optional<PulsationResult> result(List<State> base) {
     Optional<State> duty = base.stream().filter(s -> s.flowCase() == FlowCase.DUTY).findFirst();
     if (duty.isEmpty()

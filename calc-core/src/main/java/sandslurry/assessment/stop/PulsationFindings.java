@@ -19,12 +19,23 @@ public final class PulsationFindings extends FindingWriter {
   private final Design design;
   private final PulsationResult pulsation;
 
+  /**
+   * The pulsation that is judged.
+   *
+   * @param design the design
+   * @param pulsation pulsation behind the piston pump
+   */
   public PulsationFindings(Design design, PulsationResult pulsation) {
     super(design.units());
     this.design = design;
     this.pulsation = pulsation;
   }
 
+  /**
+   * Findings on pauses of the flow, the air vessel and the relief valve.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     pulsation.runs().forEach(this::pulse);
     pulsation.vessel().ifPresent(this::vessel);

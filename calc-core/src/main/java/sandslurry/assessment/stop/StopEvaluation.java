@@ -48,6 +48,13 @@ public final class StopEvaluation {
   private final double flow;
   private final double fraction;
 
+  /**
+   * The line of a design stopped at its design flow rate.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   */
   public StopEvaluation(Design design, Materials materials, LineModel model) {
     this.design = design;
     this.materials = materials;
@@ -57,10 +64,13 @@ public final class StopEvaluation {
   }
 
   /**
-   * The flow of water that carries off a bed of the sand in every run: that which keeps it moving
+   * Flow rate of water that carries a bed of the sand off in every run: it keeps the sand moving
    * with margin at any concentration, as a bed that is stirred up comes thick.
    *
-   * @return the flow; nothing when no flow through some run does
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param designFlow design flow rate, at which the sand fed is counted [m3/s]
+   * @return flow rate [m3/s]; empty when no flow rate through some run does
    */
   public static OptionalDouble clearingFlowM3ps(
       Design design, Materials materials, double designFlow) {
@@ -81,9 +91,10 @@ public final class StopEvaluation {
   }
 
   /**
-   * The stopped line; nothing without sand in a liquid without yield stress, which just stands.
+   * The stopped line: bed, plugs, restart and flush.
    *
    * @param base the line at its flows
+   * @return the stopped line; empty without sand in a liquid without yield stress
    */
   public Optional<StopResult> result(List<State> base) {
     Vehicle vehicle = materials.vehicle(1, fraction);

@@ -37,12 +37,23 @@ public final class StopFindings extends FindingWriter {
   private final Design design;
   private final StopResult stop;
 
+  /**
+   * The stopped line that is judged.
+   *
+   * @param design the design
+   * @param stop bed, plugs, restart and flush
+   */
   public StopFindings(Design design, StopResult stop) {
     super(design.units());
     this.design = design;
     this.stop = stop;
   }
 
+  /**
+   * Findings on the settled bed, the plugs and the restart.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     bed();
     stop.runs().forEach(this::rising);

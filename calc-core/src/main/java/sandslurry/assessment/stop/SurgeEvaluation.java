@@ -30,13 +30,26 @@ public final class SurgeEvaluation {
   private final Materials materials;
   private final LineModel model;
 
+  /**
+   * The line of a design whose flow may stop.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   */
   public SurgeEvaluation(Design design, Materials materials, LineModel model) {
     this.design = design;
     this.materials = materials;
     this.model = model;
   }
 
-  /** Every run at its fastest, stopped at once, and in the time given. */
+  /**
+   * Surge in every run at its greatest velocity: of a sudden stop, and of a stop in the time given.
+   *
+   * @param base the line at each flow rate that is judged
+   * @param pulsation the pulsation; empty without a piston pump
+   * @return one result for each run, in the order of flow
+   */
   public List<SurgeResult> result(List<State> base, Optional<PulsationResult> pulsation) {
     List<SurgeResult> surges = new ArrayList<>();
     List<RunSpec> runs = model.route().runs();

@@ -14,11 +14,22 @@ import sandslurry.units.UnitSystem;
 public final class SurgeFindings extends FindingWriter {
   private final List<SurgeResult> surges;
 
+  /**
+   * The surges that are judged.
+   *
+   * @param units the units in which the sentences show numbers
+   * @param surges surge in each run
+   */
   public SurgeFindings(UnitSystem units, List<SurgeResult> surges) {
     super(units);
     this.surges = surges;
   }
 
+  /**
+   * Findings on surge and column separation.
+   *
+   * @return the findings, run by run
+   */
   public List<Finding> all() {
     surges.forEach(this::surge);
     return findings;
