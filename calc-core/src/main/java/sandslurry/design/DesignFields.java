@@ -42,7 +42,9 @@ import sandslurry.units.UnitSystem;
 
 /** The fields of a design: all that a design file may hold. */
 public final class DesignFields extends Fields<Design> {
+  /** Version of the design file that this program reads and writes. */
   public static final int FORMAT_VERSION = 1;
+
   private static final MixtureFields MIXTURE = new MixtureFields();
   private static final DilutionFields DILUTION = new DilutionFields();
 

@@ -158,12 +158,22 @@ public record UnitFeed(
     return new Estimate(coated * factor.value(), excesses);
   }
 
-  /** A share for every class. */
+  /**
+   * One share for every size class.
+   *
+   * @param share the share
+   * @return a list as long as the size classes
+   */
   public List<Double> forEachClass(double share) {
     return Collections.nCopies(sizes.size(), share);
   }
 
-  /** Mass flow of the part of each class that a list of shares names. */
+  /**
+   * Mass flow of a share of each size class.
+   *
+   * @param shares share of each class
+   * @return mass flow [kg/s]
+   */
   public double sandKgps(List<Double> shares) {
     double sum = 0;
     for (int i = 0; i < shares.size(); i++) {

@@ -19,7 +19,15 @@ import sandslurry.units.Measure;
 public final class DayEvaluation {
   private DayEvaluation() {}
 
-  /** A day in every state in which the pumps move the mixture; their duty stands for all. */
+  /**
+   * A day of pumping in every state in which the pumps move the mixture.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param all the states of the line
+   * @return one day for each state, or that of the design flow rate when no state has a duty point;
+   *     empty without a daily volume
+   */
   public static List<Day> days(Design design, Materials materials, List<StateResult> all) {
     Optional<OperationSpec> operation = design.service().operation();
     if (operation.isEmpty() || operation.get().dailyVolume().isEmpty()) {

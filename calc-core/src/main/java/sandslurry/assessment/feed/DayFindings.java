@@ -23,12 +23,23 @@ public final class DayFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
 
+  /**
+   * The day of pumping that is judged.
+   *
+   * @param design the design
+   * @param result the day as the assessment shows it
+   */
   public DayFindings(Design design, ServiceResult result) {
     super(design.units());
     this.design = design;
     this.result = result;
   }
 
+  /**
+   * Findings on the running time and the starts of the pump.
+   *
+   * @return the findings; empty without a daily volume
+   */
   public List<Finding> all() {
     result.day().ifPresent(this::day);
     starts();

@@ -48,6 +48,13 @@ public final class FeedEvaluation {
 
   private FeedEvaluation() {}
 
+  /**
+   * The screw conveyor of a design.
+   *
+   * @param design the design
+   * @param spec the screw
+   * @return loading, capacity and power
+   */
   public static Screw screw(Design design, ScrewSpec spec) {
     ScrewConveyor screw =
         new ScrewConveyor(

@@ -32,12 +32,23 @@ public final class FeedFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
 
+  /**
+   * The feed of the pit that is judged.
+   *
+   * @param design the design
+   * @param result screw conveyor and gravity pipe as the assessment shows them
+   */
   public FeedFindings(Design design, ServiceResult result) {
     super(design.units());
     this.design = design;
     this.result = result;
   }
 
+  /**
+   * Findings on the screw conveyor and the gravity pipe.
+   *
+   * @return the findings; empty when the design has neither
+   */
   public List<Finding> all() {
     result.screw().ifPresent(this::screw);
     result.gravityRun().ifPresent(this::gravityRun);

@@ -28,7 +28,13 @@ public final class LaneCourses {
 
   private LaneCourses() {}
 
-  /** The course of a lane that stands for itself, from its clean floor on. */
+  /**
+   * The course of a lane that stands alone, from its clean floor on.
+   *
+   * @param lane the lane
+   * @param result what it captures
+   * @return capture by class and velocity, and the filling
+   */
   public static LaneCourse of(LaneEvaluation lane, LaneResult result) {
     return course(
         List.of(lane.reach()),
@@ -40,7 +46,13 @@ public final class LaneCourses {
         result.cycle().likely());
   }
 
-  /** The courses of the lanes of a plant, by name, at the balance of its longest mode. */
+  /**
+   * The courses of the lanes of a plant, at the balance of its longest mode.
+   *
+   * @param model the plant
+   * @param balance that balance
+   * @return courses by name of the lane
+   */
   public static Map<String, LaneCourse> of(PlantModel model, SteadyBalance balance) {
     Map<String, LaneCourse> courses = new LinkedHashMap<>();
     for (UnitSpec unit : model.spec().units()) {

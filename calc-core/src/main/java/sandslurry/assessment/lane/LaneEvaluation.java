@@ -24,12 +24,23 @@ public final class LaneEvaluation {
   private final Design design;
   private final Materials materials;
 
+  /**
+   * The settling lane of a design.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   */
   public LaneEvaluation(Design design, Materials materials) {
     this.spec = design.lane().orElseThrow();
     this.design = design;
     this.materials = materials;
   }
 
+  /**
+   * What the lane captures, clean and over its cleaning cycle.
+   *
+   * @return the lane as its assessment shows it
+   */
   public LaneResult result() {
     return new SettlingLane(reach(), SettlingLane.USUAL_POROSITY)
         .evaluate(feed(), organic(), runningShare());
@@ -84,13 +95,23 @@ public final class LaneEvaluation {
         Measure.FRACTION.si(spec.manning()));
   }
 
+  /**
+   * Volume fraction of sand in the feed: that of the lane, else that of the line at its design flow
+   * rate.
+   *
+   * @return share of the mixture
+   */
   public double sandFraction() {
     return spec.sandFraction().isPresent()
         ? Measure.FRACTION.si(spec.sandFraction().get())
         : materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
   }
 
-  /** Says whether the sand that enters leaves the mixture a slurry. */
+  /**
+   * Whether the sand leaves the feed a slurry.
+   *
+   * @return false above {@link Materials#THICKEST}
+   */
   public boolean flows() {
     return sandFraction() <= Materials.THICKEST;
   }

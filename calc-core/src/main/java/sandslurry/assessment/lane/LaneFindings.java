@@ -30,6 +30,13 @@ public final class LaneFindings extends FindingWriter {
   private final LaneEvaluation evaluation;
   private final LaneResult result;
 
+  /**
+   * The lane that is judged.
+   *
+   * @param design the design
+   * @param evaluation the lane
+   * @param result what it captures
+   */
   public LaneFindings(Design design, LaneEvaluation evaluation, LaneResult result) {
     super(design.units());
     this.design = design;
@@ -37,7 +44,13 @@ public final class LaneFindings extends FindingWriter {
     this.result = result;
   }
 
-  /** The one thing to say of a lane whose feed is no slurry. */
+  /**
+   * The only finding on a lane whose feed is no slurry.
+   *
+   * @param units the units in which the sentences show numbers
+   * @param sandFraction volume fraction of sand in the feed
+   * @return a failure
+   */
   public static Finding tooThick(UnitSystem units, double sandFraction) {
     return Messages.of(LaneFindings.class)
         .found(units, "too-thick", Severity.FAIL, Topic.LANE, ELEMENT)
@@ -48,6 +61,11 @@ public final class LaneFindings extends FindingWriter {
         .finding();
   }
 
+  /**
+   * Findings on capture, scour, filling and flow.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     capture();
     scour();

@@ -21,6 +21,12 @@ import sandslurry.units.Measure;
 public final class DesignCarrier {
   private DesignCarrier() {}
 
+  /**
+   * The liquid as a carrier with density and rheology.
+   *
+   * @param spec the liquid as the design gives it
+   * @return the carrier
+   */
   public static Carrier of(CarrierSpec spec) {
     double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
     if (spec instanceof ManureSpec manure) {
@@ -93,7 +99,12 @@ public final class DesignCarrier {
         notes);
   }
 
-  /** The carrier by every law that fits the readings as well as the one chosen, or better. */
+  /**
+   * The carrier by every other law that fits the readings about as well as the one chosen.
+   *
+   * @param readings viscometer readings
+   * @return carriers by name of the law
+   */
   public static Map<String, Carrier> others(ReadingsSpec readings) {
     RheogramFit fit = fit(readings);
     RheogramFit.Candidate chosen = chosen(readings, fit);
@@ -107,8 +118,12 @@ public final class DesignCarrier {
   }
 
   /**
-   * The scatter that judges: that of the liquid, or of readings that of the law which fits best,
-   * whichever law was asked for.
+   * The scatter that is judged: that of the liquid, or of readings that of the law which fits best,
+   * whichever law was chosen.
+   *
+   * @param spec the liquid as the design gives it
+   * @param carrier its carrier
+   * @return thinner and thicker liquid
    */
   public static Scatter scatter(CarrierSpec spec, Carrier carrier) {
     if (spec instanceof ReadingsSpec readings) {
@@ -118,6 +133,12 @@ public final class DesignCarrier {
     return carrier.scatter();
   }
 
+  /**
+   * The laws fitted to viscometer readings.
+   *
+   * @param readings viscometer readings
+   * @return the fit of each law
+   */
   public static RheogramFit fit(ReadingsSpec readings) {
     return RheogramFit.of(readings.readings(), readings.weighting());
   }

@@ -42,6 +42,12 @@ public record Materials(
     OptionalDouble fixedHighest,
     Design design) {
 
+  /**
+   * Liquid and sand of a design.
+   *
+   * @param design the design
+   * @return as designed
+   */
   public static Materials of(Design design) {
     Gradation gradation = design.sand().gradation();
     Gradation coarse = gradation.coarserThan(Gradation.FINES_BOUNDARY_M);
@@ -57,12 +63,21 @@ public record Materials(
         design);
   }
 
-  /** The same sand with the liquid at another temperature. */
+  /**
+   * The same sand with the liquid at another temperature.
+   *
+   * @param temperatureK temperature [K]
+   * @return liquid and sand
+   */
   public Materials at(double temperatureK) {
     return in(DesignCarrier.at(design.carrier(), carrier, temperatureK));
   }
 
-  /** The extremes of the temperature that were told, beside that of the carrier [K]. */
+  /**
+   * Coldest and warmest temperature of the line, beside that of the carrier.
+   *
+   * @return temperatures [K]; empty when the design gives none
+   */
   public List<Double> temperatureRangeK() {
     return design.flow().stream()
         .flatMap(rates -> Stream.of(rates.extremes().coldest(), rates.extremes().warmest()))
@@ -71,7 +86,12 @@ public record Materials(
         .toList();
   }
 
-  /** The same sand in another carrier. */
+  /**
+   * The same sand in another carrier.
+   *
+   * @param other the carrier
+   * @return liquid and sand
+   */
   public Materials in(Carrier other) {
     return new Materials(
         other,
@@ -85,7 +105,14 @@ public record Materials(
         design);
   }
 
-  /** The same sand in another carrier, at volume fractions that no longer depend on the flow. */
+  /**
+   * The same sand in another carrier, at volume fractions that no longer depend on the flow rate.
+   *
+   * @param thinner the carrier
+   * @param sandFraction volume fraction of sand
+   * @param highestFraction highest volume fraction of sand
+   * @return liquid and sand
+   */
   public Materials diluted(Carrier thinner, double sandFraction, double highestFraction) {
     return new Materials(
         thinner,
@@ -123,8 +150,11 @@ public record Materials(
   private static final double YIELD_SEEN = 2;
 
   /**
-   * Volume fraction of all sand in a flow of mixture; of sand fed at a rate it may be any number,
-   * and of light sand by mass more than flows.
+   * Volume fraction of all sand at a flow rate. Sand fed at a rate may come to any fraction, and
+   * light sand by mass to more than flows.
+   *
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @return volume of sand over volume of mixture
    */
   public double sandFraction(double flowM3ps) {
     if (fixedFraction.isPresent()) {
@@ -146,8 +176,11 @@ public record Materials(
   }
 
   /**
-   * The highest volume fraction of sand that comes along beside a usual one: as told, or so many
-   * times the usual one.
+   * The highest volume fraction of sand beside a usual one: as the design gives it, or {@link
+   * #PEAK} times the usual one.
+   *
+   * @param usualFraction volume fraction of sand as it usually comes
+   * @return volume fraction, at most {@link #THICKEST} unless the usual one is higher
    */
   public double highestFraction(double usualFraction) {
     if (fixedHighest.isPresent()) {
@@ -162,29 +195,57 @@ public record Materials(
     return Math.max(usualFraction, Math.min(highest, THICKEST));
   }
 
-  /** The same sand in water that carries off a bed of it, which may come at any concentration. */
+  /**
+   * The same sand in water that carries a bed of it off, which may come at any concentration.
+   *
+   * @param sandFraction volume fraction of all sand
+   * @return liquid and sand
+   */
   public Materials inFlushWater(double sandFraction) {
     return diluted(Carriers.water(carrier.temperatureK()), sandFraction, BED_FRACTION);
   }
 
-  /** What a line must carry of a slurry. */
+  /**
+   * What a line must carry of a slurry.
+   *
+   * @param slurry the slurry at its usual concentration
+   * @param usualFraction volume fraction of sand as it usually comes
+   * @return slurry, highest volume fraction and sizes
+   */
   public SandLoad load(Slurry slurry, double usualFraction) {
     double peak = usualFraction > 0 ? highestFraction(usualFraction) / usualFraction : 1;
     return new SandLoad(slurry, Math.min(peak * slurry.volumeFraction(), THICKEST), sizes);
   }
 
-  /** Says whether the sand of a flow of mixture leaves it a slurry. */
+  /**
+   * Whether the mixture is a slurry at a flow rate.
+   *
+   * @param flowM3ps flow rate of mixture [m3/s]
+   * @return false above {@link #THICKEST}
+   */
   public boolean flows(double flowM3ps) {
     return sandFraction(flowM3ps) <= THICKEST;
   }
 
-  /** The carrier with its fines, at a shear rate. */
+  /**
+   * The carrier with its fines at a shear rate.
+   *
+   * @param shearRatePs shear rate at the wall [1/s]
+   * @param sandFraction volume fraction of all sand
+   * @return density and viscosity of the vehicle
+   */
   public Vehicle vehicle(double shearRatePs, double sandFraction) {
     Liquid clear = carrier.liquidAt(shearRatePs);
     return Vehicle.of(clear, sandDensityKgM3, sandFraction, finesShare);
   }
 
-  /** The slurry that the transport correlations see, in the liquid given. */
+  /**
+   * The slurry that the transport correlations see.
+   *
+   * @param liquid carrier with its fines
+   * @param coarseFraction volume fraction of the sand without its fines
+   * @return the slurry
+   */
   public Slurry slurry(Liquid liquid, double coarseFraction) {
     return new Slurry(
         liquid,
@@ -196,15 +257,22 @@ public record Materials(
   }
 
   /**
-   * The coarsest grain that a yield stress must hold. What is coarser sinks through a plug however
-   * stiff it is to the rest, so no more may be left out than is tolerated on the floor, and never
-   * more than a hundredth: d85 would leave out fifteen.
+   * The coarsest grain that a yield stress must hold. Coarser grains sink through a plug, so no
+   * more may be left out than is tolerated on the floor, and never more than a hundredth: d85 would
+   * leave out fifteen.
+   *
+   * @param toleratedShare share of the sand that may settle on the floor
+   * @return the grain
    */
   public Grain coarsestHeld(double toleratedShare) {
     return grain(coarse.sizePassingM(1 - Math.min(toleratedShare, MOST_NOT_HELD)));
   }
 
-  /** The classes of the sand. */
+  /**
+   * The size classes of the sand without its fines.
+   *
+   * @return grain and mass fraction of each class
+   */
   public List<LaminarTransport.Part> parts() {
     return coarse.classes().stream()
         .map(c -> new LaminarTransport.Part(grain(c.meanM()), c.massFraction()))
@@ -216,8 +284,10 @@ public record Materials(
   }
 
   /**
-   * Says whether a fitted yield stress lies far below all that was measured: then it is a trait of
-   * the curve and perhaps none of the liquid, and no sand may be hung on it.
+   * Whether a fitted yield stress is far below all that was measured: then it may belong to the
+   * curve and not to the liquid, and no sand may be hung on it.
+   *
+   * @return true when the least stress measured is over twice the yield stress
    */
   public boolean yieldExtrapolated() {
     double yield = carrier.rheology().yieldStressPa();
@@ -228,6 +298,12 @@ public record Materials(
             .orElse(false);
   }
 
+  /**
+   * Density of the mixture.
+   *
+   * @param sandFraction volume fraction of all sand
+   * @return density [kg/m3]
+   */
   public double mixtureDensityKgM3(double sandFraction) {
     return Proportions.mixtureDensityKgM3(sandFraction, carrier.densityKgM3(), sandDensityKgM3);
   }

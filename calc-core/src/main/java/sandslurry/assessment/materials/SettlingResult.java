@@ -57,7 +57,13 @@ public record SettlingResult(List<OfSize> sizes) {
    */
   public record Chosen(SettlingVelocityModel model, double velocityMps, double viscosityPaS) {}
 
-  /** The middle and the coarse grain in the carrier at rest, among sand of a volume fraction. */
+  /**
+   * Settling velocity of the d50 and the d85 grain in the carrier at rest.
+   *
+   * @param materials liquid and sand
+   * @param volumeFraction volume fraction of sand that hinders the fall
+   * @return one result for each size
+   */
   public static SettlingResult of(Materials materials, double volumeFraction) {
     List<OfSize> sizes = new ArrayList<>();
     sizes.add(ofSize("d50", materials.coarse().d50M(), materials, volumeFraction));

@@ -37,6 +37,7 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
    * @param mixture the stream
    * @param model the plant
    * @param plant what came of it
+   * @return the stream at each time
    */
   public static List<CarriedStream> of(
       MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
@@ -78,12 +79,20 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
     return all;
   }
 
-  /** Mean flow while it lasts [m3/s]; 0 when nobody knows. */
+  /**
+   * Mean flow rate while it lasts.
+   *
+   * @return flow rate [m3/s]; 0 when the plant comes to no balance
+   */
   public double flowM3ps() {
     return stream.map(Stream::volumeM3ps).orElse(0.0);
   }
 
-  /** Says whether the liquor is one whose flow curve is known. */
+  /**
+   * Whether the flow curve of the liquor is known.
+   *
+   * @return false above the solids of the measurements
+   */
   public boolean known() {
     return stream.map(s -> solids(s) <= Carriers.HIGHEST_TOTAL_SOLIDS).orElse(false);
   }
@@ -91,6 +100,9 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
   /**
    * Solids of the liquor. Mineral fines come with the sand and thicken the liquor besides; without
    * sand there is nothing that they could come with, and they count as solids.
+   *
+   * @param stream a stream of the plant
+   * @return mass of solids over mass of liquor
    */
   public static double solids(Stream stream) {
     return stream.sandKgps() > 0 ? stream.manureTotalSolids() : stream.totalSolids();

@@ -22,10 +22,21 @@ import sandslurry.plant.network.SteadyBalance;
  * @param day what its day makes of its modes
  */
 public record PlantCirculation(PlantModel model, PlantTotals totals, PlantDay day) {
-  /** The sand at rest and where it goes. */
+  /**
+   * The circulating sand and where it goes.
+   *
+   * @param rest gradation that no longer changes
+   * @param account bedded, flushed, recovered and lost
+   */
   public record State(SandCirculation rest, SandAccount account) {}
 
-  /** The state at rest in a case, from its balances with new sand on. */
+  /**
+   * The circulating sand of a case, from its balances with new sand.
+   *
+   * @param one the case
+   * @param balances balances with new sand, by mode
+   * @return the state; empty when a mode comes to no balance
+   */
   public Optional<State> rest(Case one, Map<ModeSpec, SteadyBalance> balances) {
     Run run = new Run(one, balances);
     try {

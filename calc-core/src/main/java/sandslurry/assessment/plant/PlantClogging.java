@@ -31,7 +31,13 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
 
   private static final int HALVINGS = 7;
 
-  /** The second state of a mode, with what tips the plant into it. */
+  /**
+   * The second steady state of a mode, with the liquor that tips the plant into it.
+   *
+   * @param mode the mode
+   * @param thin its steady state that starts from water
+   * @return both states; empty when thick liquor leads back to the first
+   */
   public Optional<Clogged> of(Mode mode, SteadyBalance thin) {
     boolean pits = mode.network().units().stream().anyMatch(Pit.class::isInstance);
     Stream thick = thick();

@@ -38,6 +38,15 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
    */
   public static final double KEPT = 5e-3;
 
+  /**
+   * The mean day of a plant.
+   *
+   * @param model the plant
+   * @param totals its streams put together
+   * @param modes each mode at its steady state
+   * @param run the day by schedule
+   * @return the flows, with what they are based on
+   */
   public static PlantDay of(
       PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun run) {
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
@@ -153,7 +162,14 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
             totals.sum(rest, surplus).totalSolids()));
   }
 
-  /** The steady balances of all modes in a case; empty when one has none. */
+  /**
+   * The steady balances of all modes in a case.
+   *
+   * @param model the plant
+   * @param one the case
+   * @param near balances to start from, by mode
+   * @return balances by mode; empty when a mode has none
+   */
   public static Optional<Map<ModeSpec, SteadyBalance>> atRest(
       PlantModel model, Case one, Map<ModeSpec, SteadyBalance> near) {
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
@@ -170,7 +186,13 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
     return Optional.of(balances);
   }
 
-  /** The mean of the modes by their hours. */
+  /**
+   * Mean flows of the modes, weighted by their hours.
+   *
+   * @param model the plant
+   * @param balances balances by mode
+   * @return mean flows by name of the stream
+   */
   public static Map<String, Stream> weighted(
       PlantModel model, Map<ModeSpec, SteadyBalance> balances) {
     Map<String, double[]> sums = new LinkedHashMap<>();
@@ -197,6 +219,10 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
    * Flows of modes at rest in another case, with what the day by schedule makes of the expected
    * case: each constituent of each stream by the ratio of both there, and what leaves then brought
    * back to what left, so that nothing is made or lost and no share passes 1.
+   *
+   * @param totals its streams put together
+   * @param others flows of the modes at rest in the other case, weighted by their hours
+   * @return mean flows by name of the stream
    */
   public Map<String, Stream> byDay(PlantTotals totals, Map<String, Stream> others) {
     if (!basis.byDay()) {

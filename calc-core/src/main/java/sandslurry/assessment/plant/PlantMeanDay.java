@@ -23,22 +23,48 @@ import sandslurry.units.InUnit;
  */
 public record PlantMeanDay(
     PlantModel model, PlantTotals totals, Case of, Map<String, Stream> streams) {
+  /**
+   * Sand products that return as bedding.
+   *
+   * @return mean flow
+   */
   public Stream recovered() {
     return totals.sum(streams, totals.products(Use.BEDDING));
   }
 
+  /**
+   * Quality of the recovered bedding.
+   *
+   * @return moisture, fines and organic matter
+   */
   public BedQuality bed() {
     return BedQuality.of(recovered());
   }
 
+  /**
+   * Where the sand goes.
+   *
+   * @return bedded, flushed, recovered and lost
+   */
   public SandAccount sand() {
     return totals.account(model.bedded(of), streams);
   }
 
+  /**
+   * Sand recovered for bedding over sand flushed.
+   *
+   * @return share; 0 when no sand is flushed
+   */
   public double capture() {
     return totals.capture(streams);
   }
 
+  /**
+   * What a storage holds month by month.
+   *
+   * @param storage the storage
+   * @return the account
+   */
   public StorageAccount storage(StorageSpec storage) {
     Stream inflow = totals.sum(streams, storage.inlets());
     return new StorageAccount(
@@ -61,6 +87,11 @@ public record PlantMeanDay(
         model.spec().porosity());
   }
 
+  /**
+   * Fresh and recycled water.
+   *
+   * @return mean flows of both
+   */
   public WaterAccount water() {
     Stream fresh =
         totals
@@ -76,7 +107,11 @@ public record PlantMeanDay(
     return new WaterAccount(fresh, totals.sum(streams, List.copyOf(model.recycles())));
   }
 
-  /** What must be hauled of the storages in a year; without storage, what leaves as waste. */
+  /**
+   * What must be hauled from the storages in a year; without storage, what leaves as waste.
+   *
+   * @return volume [m3]
+   */
   public double hauledPerYearM3() {
     if (totals.storages().isEmpty()) {
       return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps()

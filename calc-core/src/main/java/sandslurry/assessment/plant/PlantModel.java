@@ -97,8 +97,18 @@ public final class PlantModel {
       Changes changes,
       Optional<Stream> bedding,
       Liquors liquors) {
+    /** The expected case: the middle of each range, nothing changed. */
     public static final Case BASE = of(Range::base, Range::base, Range::base, Range::base);
 
+    /**
+     * A case at an end of each range.
+     *
+     * @param sand end of the sand bedded
+     * @param reaching end of the share of it that reaches the plant
+     * @param water end of the water that reaches the manure
+     * @param manure end of the manure
+     * @return the case, all else as expected
+     */
     public static Case of(
         Function<Range, Double> sand,
         Function<Range, Double> reaching,
@@ -113,14 +123,32 @@ public final class PlantModel {
           Liquors.GIVEN);
     }
 
+    /**
+     * The same case with another liquor.
+     *
+     * @param other how liquor and cyclones differ from what is expected
+     * @return the case
+     */
     public Case in(Liquors other) {
       return new Case(ends, cleanness, outlook, changes, bedding, other);
     }
 
+    /**
+     * The same case with another outlook on capture.
+     *
+     * @param other conservative, expected or optimistic
+     * @return the case
+     */
     public Case seen(Outlook other) {
       return new Case(ends, cleanness, other, changes, bedding, liquors);
     }
 
+    /**
+     * The same case with cleaner or dirtier recovered sand.
+     *
+     * @param end the low end is the dirty one
+     * @return the case
+     */
     public Case clean(End end) {
       return new Case(ends, end, outlook, changes, bedding, liquors);
     }
@@ -129,19 +157,42 @@ public final class PlantModel {
       return new Case(ends, cleanness, outlook, other, bedding, liquors);
     }
 
+    /**
+     * The same case with other recycle flow rates.
+     *
+     * @param factor flow rate of each recycle pump over its own
+     * @return the case
+     */
     public Case recycling(double factor) {
       return changed(new Changes(factor, 0, 1, 0));
     }
 
+    /**
+     * The same case with more fresh water.
+     *
+     * @param extraM3ps fresh water beside that of the mode [m3/s]
+     * @return the case
+     */
     public Case withWater(double extraM3ps) {
       return changed(new Changes(1, extraM3ps, 1, 0));
     }
 
-    /** So much recycled liquor is let go, and as much fresh water takes its place. */
+    /**
+     * The same case with part of the recycled liquor let go, and as much fresh water in its place.
+     *
+     * @param replacedM3ps flow rate of liquor replaced [m3/s]
+     * @return the case
+     */
     public Case replacing(double replacedM3ps) {
       return changed(new Changes(1, 0, 1, replacedM3ps));
     }
 
+    /**
+     * The same case with larger settling areas.
+     *
+     * @param factor settling areas over theirs
+     * @return the case
+     */
     public Case withArea(double factor) {
       return changed(new Changes(1, 0, factor, 0));
     }
@@ -162,14 +213,32 @@ public final class PlantModel {
       double thickness, OptionalDouble temperatureK, Optional<HydrocycloneModel> cyclones) {
     static final Liquors GIVEN = new Liquors(1, OptionalDouble.empty(), Optional.empty());
 
+    /**
+     * Liquor of another viscosity.
+     *
+     * @param factor what manure adds to the viscosity of water, over that of the table
+     * @return the liquors, all else as expected
+     */
     public static Liquors thick(double factor) {
       return new Liquors(factor, OptionalDouble.empty(), Optional.empty());
     }
 
+    /**
+     * Liquor at another temperature.
+     *
+     * @param temperatureK temperature [K]
+     * @return the liquors, all else as expected
+     */
     public static Liquors at(double temperatureK) {
       return new Liquors(1, OptionalDouble.of(temperatureK), Optional.empty());
     }
 
+    /**
+     * All cyclones by one model.
+     *
+     * @param model model of cut size and split
+     * @return the liquors, all else as expected
+     */
     public static Liquors cutting(HydrocycloneModel model) {
       return new Liquors(1, OptionalDouble.empty(), Optional.of(model));
     }
@@ -177,8 +246,11 @@ public final class PlantModel {
 
   /** An end of a range, or its middle. */
   public enum End {
+    /** The lower end. */
     LOW(Range::low),
+    /** The middle. */
     BASE(Range::base),
+    /** The upper end. */
     HIGH(Range::high);
 
     private final Function<Range, Double> of;
@@ -187,11 +259,22 @@ public final class PlantModel {
       this.of = of;
     }
 
+    /**
+     * The value of a range at this end.
+     *
+     * @param range the range
+     * @return its value, in the unit of the range
+     */
     public double of(Range range) {
       return of.apply(range);
     }
 
-    /** Which end of what, in words; empty for the middle. */
+    /**
+     * Which end of what, in words.
+     *
+     * @param what name of the quantity
+     * @return for example "least water"; empty for the middle
+     */
     public String word(String what) {
       return this == LOW ? "least " + what : this == HIGH ? "most " + what : "";
     }
@@ -223,6 +306,11 @@ public final class PlantModel {
   /** The balance of each mode as it is given: others are looked for from it. */
   private final Map<String, SteadyBalance> known = new HashMap<>();
 
+  /**
+   * The plant of a design.
+   *
+   * @param design the design
+   */
   public PlantModel(Design design) {
     this.spec = design.plant().orElseThrow();
     double temperature = Measure.TEMPERATURE.si(design.carrier().temperature());
@@ -249,14 +337,29 @@ public final class PlantModel {
     return seasons;
   }
 
+  /**
+   * The plant as the design gives it.
+   *
+   * @return pens, waters, units, products, modes and targets
+   */
   public PlantSpec spec() {
     return spec;
   }
 
+  /**
+   * What the streams of the plant are made of.
+   *
+   * @return water, solids and sand by size class
+   */
   public Constituents constituents() {
     return constituents;
   }
 
+  /**
+   * How the liquor flows in the expected case.
+   *
+   * @return viscosity, temperature and settling of grains
+   */
   public LiquorModel liquor() {
     return liquor;
   }
@@ -271,12 +374,20 @@ public final class PlantModel {
         liquors.thickness());
   }
 
-  /** The coldest and the warmest liquor, where they are given [K]. */
+  /**
+   * Coldest and warmest liquor.
+   *
+   * @return temperatures [K]; empty when the design gives none
+   */
   public List<Double> seasonsK() {
     return seasonsK;
   }
 
-  /** Pumped streams that come back to the pit that they leave. */
+  /**
+   * Pumped streams that return to the pit that they leave.
+   *
+   * @return their names
+   */
   public Set<String> recycles() {
     return recycles;
   }
@@ -320,7 +431,12 @@ public final class PlantModel {
     return false;
   }
 
-  /** What a pen makes, with the part of its sand that reaches the plant. */
+  /**
+   * What a pen makes, with the part of its sand that reaches the plant.
+   *
+   * @param pen the pen
+   * @return manure, sand and water of the pen
+   */
   public PenLoad load(PenSpec pen) {
     Range sand = pen.pen().sandKgps();
     Range reaching = spec.accounting().sandReachingPlant();
@@ -359,12 +475,22 @@ public final class PlantModel {
         one.cleanness() != End.LOW);
   }
 
-  /** The organic matter as it settles in the liquor of a feed, as expected. */
+  /**
+   * The organic matter as it settles in the liquor of a feed, in the expected case.
+   *
+   * @param feed the feed of a unit
+   * @return settling velocity and settleable share
+   */
   public OrganicMatter organic(UnitFeed feed) {
     return liquor.slowed(organic(Case.BASE), feed);
   }
 
-  /** The sand bedded in the stalls of all pens. */
+  /**
+   * The sand bedded in the stalls of all pens.
+   *
+   * @param one the case
+   * @return mass flow by size class [kg/s]
+   */
   public Stream bedded(Case one) {
     double sand =
         spec.pens().stream()
@@ -407,7 +533,12 @@ public final class PlantModel {
     return extra(water) ? flow + one.changes().extraWaterM3ps() + replacedM3ps(mode, one) : flow;
   }
 
-  /** What is recycled in a mode as it is given [m3/s]. */
+  /**
+   * Recycled liquor in a mode as it is given.
+   *
+   * @param mode a mode of the day
+   * @return flow rate of all recycles [m3/s]
+   */
   public double recycledM3ps(ModeSpec mode) {
     double sum = 0;
     for (UnitSpec unit : spec.units()) {
@@ -431,7 +562,11 @@ public final class PlantModel {
     return Math.min(one.changes().replacedM3ps(), recycledM3ps(mode));
   }
 
-  /** When the streams flow that come in batches: manure, and the water of its flush. */
+  /**
+   * When the streams that come in batches flow: manure, and the water of its flush.
+   *
+   * @return batches by stream
+   */
   public Map<String, Batches> batches() {
     Map<String, Batches> batches = new LinkedHashMap<>();
     for (PenSpec pen : spec.pens()) {
@@ -474,18 +609,33 @@ public final class PlantModel {
         .isPresent();
   }
 
+  /**
+   * A mode as a network, its batches averaged over the day.
+   *
+   * @param mode a mode of the day
+   * @param one the case
+   * @return units, feeds and the balance to start from
+   */
   public Mode mode(ModeSpec mode, Case one) {
     return mode(mode, one, Set.of());
   }
 
   /**
    * Keeps the balance of a mode as it is given, from which those of other cases are found sooner.
+   *
+   * @param mode a mode of the day
+   * @param balance its steady balance
    */
   public void remember(ModeSpec mode, SteadyBalance balance) {
     known.put(mode.name(), balance);
   }
 
-  /** A mode for the schedule, in which batches come when they come. */
+  /**
+   * A mode for the schedule, with batches at their times.
+   *
+   * @param mode a mode of the day
+   * @return units and feeds in the expected case
+   */
   public Mode scheduled(ModeSpec mode) {
     return mode(mode, Case.BASE, paced());
   }
@@ -594,7 +744,14 @@ public final class PlantModel {
     return new Sink(storage.name(), storage.inlets());
   }
 
-  /** Fresh water that rinses the sand of a box [m3/s]. */
+  /**
+   * Fresh water that rinses the sand of a box.
+   *
+   * @param box the dilution box
+   * @param mode a mode of the day
+   * @param one the case
+   * @return flow rate [m3/s]; 0 without a rinse
+   */
   public double rinseM3ps(BoxSpec box, ModeSpec mode, Case one) {
     return spec.waters().stream()
         .filter(water -> box.rinse().equals(Optional.of(water.stream())))
@@ -602,7 +759,11 @@ public final class PlantModel {
         .sum();
   }
 
-  /** The mode that runs longest. */
+  /**
+   * The mode that runs longest in a day.
+   *
+   * @return the mode; the first of equals
+   */
   public ModeSpec longestMode() {
     ModeSpec longest = spec.modes().get(0);
     for (ModeSpec mode : spec.modes()) {

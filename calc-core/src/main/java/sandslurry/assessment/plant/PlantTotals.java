@@ -16,6 +16,7 @@ import sandslurry.plant.unit.Liquor;
 
 /** The streams of a plant put together by what they are for. */
 public final class PlantTotals {
+  /** Days of a year [d]. */
   public static final double YEAR_D = 365;
 
   /** Nobody plans further than this. */
@@ -27,11 +28,23 @@ public final class PlantTotals {
   private final PlantModel model;
   private final PlantSpec spec;
 
+  /**
+   * The streams of a plant.
+   *
+   * @param model the plant
+   */
   public PlantTotals(PlantModel model) {
     this.model = model;
     this.spec = model.spec();
   }
 
+  /**
+   * Streams mixed into one.
+   *
+   * @param streams mean flows by name of the stream
+   * @param names names of the streams
+   * @return the sum of their mass flows
+   */
   public Stream sum(Map<String, Stream> streams, List<String> names) {
     return Stream.mix(model.constituents(), names.stream().map(streams::get).toList());
   }
@@ -47,6 +60,11 @@ public final class PlantTotals {
     return spec.products().stream().filter(p -> p.use() == use).map(Product::stream).toList();
   }
 
+  /**
+   * The storages of the plant.
+   *
+   * @return in the order of the design; empty when it has none
+   */
   public List<StorageSpec> storages() {
     return spec.units().stream()
         .filter(StorageSpec.class::isInstance)
@@ -54,12 +72,20 @@ public final class PlantTotals {
         .toList();
   }
 
-  /** Sand grains by volume of settled and heaped sand [kg/m3]. */
+  /**
+   * Sand by bulk volume of settled and heaped sand.
+   *
+   * @return mass of dry sand over bulk volume [kg/m3]
+   */
   public double sandBulkKgM3() {
     return model.constituents().sandDensityKgM3() * (1 - spec.porosity());
   }
 
-  /** The liquor that leaves for good; a plant without a storage sends it away as waste. */
+  /**
+   * The liquor that leaves for good: to storages, or as waste in a plant without one.
+   *
+   * @return names of its streams
+   */
   public List<String> surplus() {
     List<String> names = new ArrayList<>();
     storages().forEach(storage -> names.addAll(storage.inlets()));
@@ -67,7 +93,11 @@ public final class PlantTotals {
     return names.isEmpty() ? products(Use.WASTE) : names;
   }
 
-  /** What settles in pits, and in storages from which liquor is pumped back. */
+  /**
+   * What settles in pits, and in storages from which liquor is pumped back.
+   *
+   * @return names of its streams
+   */
   public List<String> settled() {
     return spec.units().stream()
         .filter(PitSpec.class::isInstance)
@@ -83,7 +113,11 @@ public final class PlantTotals {
         .toList();
   }
 
-  /** What spills over the brim of pits that have no weir. */
+  /**
+   * What spills over the brim of pits without a weir.
+   *
+   * @return names of its streams
+   */
   public List<String> spilled() {
     return spec.units().stream()
         .filter(PitSpec.class::isInstance)
@@ -91,6 +125,12 @@ public final class PlantTotals {
         .toList();
   }
 
+  /**
+   * Solids of the liquor at steady state, from what is not captured and the net water.
+   *
+   * @param streams mean flows by name of the stream
+   * @return the limit with the sand recovery
+   */
   public LiquorLimit limit(Map<String, Stream> streams) {
     Stream in = sum(streams, feeds());
     List<String> surplus = surplus();
@@ -117,6 +157,12 @@ public final class PlantTotals {
         capture(streams));
   }
 
+  /**
+   * Sand recovered for bedding over sand flushed.
+   *
+   * @param streams mean flows by name of the stream
+   * @return share; 0 when no sand is flushed
+   */
   public double capture(Map<String, Stream> streams) {
     double flushed = sum(streams, feeds()).sandKgps();
     double recovered = sum(streams, products(Use.BEDDING)).sandKgps();

@@ -61,6 +61,14 @@ public final class PlantUnits {
 
   private PlantUnits() {}
 
+  /**
+   * What a unit does at a balance, as rows of a table.
+   *
+   * @param model the plant
+   * @param unit a unit of the plant
+   * @param balance a steady balance of the plant
+   * @return figures with their ranges; empty for a unit without any
+   */
   public static List<Figure> figures(PlantModel model, UnitSpec unit, SteadyBalance balance) {
     List<Figure> figures = new ArrayList<>();
     Stream feed = balance.feed(unit.name());
@@ -85,20 +93,37 @@ public final class PlantUnits {
     return figures;
   }
 
-  /** The pen whose flush a unit is. */
+  /**
+   * The pen that is flushed by a unit.
+   *
+   * @param model the plant
+   * @param unit a unit of the plant
+   * @return the pen; empty when the unit is no flush
+   */
   public static Optional<PenSpec> pen(PlantModel model, UnitSpec unit) {
     return model.spec().pens().stream()
         .filter(pen -> pen.flush().map(flush -> flush.unit().equals(unit.name())).orElse(false))
         .findFirst();
   }
 
-  /** Water of one flush, as the balance brings it [m3]. */
+  /**
+   * Water of one flush, as the balance brings it.
+   *
+   * @param pen a pen with a flush
+   * @param balance a steady balance of the plant
+   * @return volume [m3]
+   */
   public static double flushWaterM3(PenSpec pen, SteadyBalance balance) {
     return balance.stream(pen.flush().orElseThrow().water()).volumeM3ps()
         * pen.pen().scrapingIntervalS();
   }
 
-  /** The coarsest class of the bedding sand as a grain. */
+  /**
+   * A grain at the upper bound of the coarsest class of the bedding sand.
+   *
+   * @param model the plant
+   * @return the grain
+   */
   public static Grain coarsest(PlantModel model) {
     List<SizeClass> classes = model.constituents().sandClasses();
     return new Grain(
@@ -107,7 +132,12 @@ public final class PlantUnits {
         model.liquor().shape());
   }
 
-  /** The flush water as the thinnest liquid that it can be. */
+  /**
+   * The flush water, taken as clear: the thinnest liquid that it can be.
+   *
+   * @param model the plant
+   * @return density and viscosity at the temperature of the liquor
+   */
   public static Liquid water(PlantModel model) {
     double temperature = model.liquor().temperatureK();
     return new Liquid(model.constituents().waterDensityKgM3(), Water.viscosityPaS(temperature));
@@ -139,7 +169,14 @@ public final class PlantUnits {
     add(figures, "water that the balance brings for one", Kind.VOLUME, flushWaterM3(pen, balance));
   }
 
-  /** Time in which settled sand takes so much of a pit [s]; empty when nothing settles. */
+  /**
+   * Time in which settled sand takes a quarter of a pit.
+   *
+   * @param model the plant
+   * @param pit the pit
+   * @param settles what settles in the pit
+   * @return time, at most fifty years [s]; empty when no sand settles
+   */
   public static OptionalDouble fillsS(PlantModel model, PitSpec pit, Stream settles) {
     double bulk =
         settles.sandKgps() / model.constituents().sandDensityKgM3() / (1 - model.spec().porosity());
@@ -149,7 +186,15 @@ public final class PlantUnits {
         : OptionalDouble.empty();
   }
 
-  /** How often a pump starts at the balance of the longest mode; empty when it does not stop. */
+  /**
+   * How often a pump starts at the balance of the longest mode.
+   *
+   * @param model the plant
+   * @param result what came of the plant
+   * @param pit the pit
+   * @param pump the stream that the pump draws
+   * @return starts per hour; empty when the pump does not stop
+   */
   public static Optional<Double> startsPerHour(
       PlantModel model, PlantResult result, PitSpec pit, String pump) {
     ModeSpec mode = result.main().mode();
@@ -204,7 +249,14 @@ public final class PlantUnits {
     add(figures, "viscosity of the liquor", Kind.VISCOSITY, seen.liquid().viscosityPaS());
   }
 
-  /** What a box does at the balance of the longest mode, with the rinse that it gets. */
+  /**
+   * What a dilution box does at the balance of the longest mode, with its rinse.
+   *
+   * @param model the plant
+   * @param box the dilution box
+   * @param feed mean flow into the unit
+   * @return capture by each outlook; empty when nothing flows or the liquor is too thick to flow
+   */
   public static Optional<BoxResult> box(PlantModel model, BoxSpec box, Stream feed) {
     return SeparatorUnit.rinsed(
             feed,
@@ -238,6 +290,15 @@ public final class PlantUnits {
     add(figures, "rinse water", Kind.FLOW, result.rinseM3ps());
   }
 
+  /**
+   * What a hydrocyclone does with a feed.
+   *
+   * @param model the plant
+   * @param cyclone the hydrocyclone
+   * @param by model of cut size and split
+   * @param feed mean flow into the unit
+   * @return cut size, split and power; empty when nothing flows or the liquor is too thick to flow
+   */
   public static Optional<CycloneResult> cyclone(
       PlantModel model, CycloneSpec cyclone, HydrocycloneModel by, Stream feed) {
     return model
@@ -272,6 +333,14 @@ public final class PlantUnits {
     add(figures, "hydraulic power", Kind.POWER, own.hydraulicPowerW());
   }
 
+  /**
+   * What enters a lane while it runs.
+   *
+   * @param model the plant
+   * @param lane the lane
+   * @param feed mean flow into the unit
+   * @return feed with the viscosity at the shear rate of the first reach; empty when nothing flows
+   */
   public static Optional<UnitFeed> laneFeed(PlantModel model, LaneUnitSpec lane, Stream feed) {
     double flow = feed.volumeM3ps() / lane.runningShare();
     if (!(flow > 0)) {
@@ -283,6 +352,14 @@ public final class PlantUnits {
         .settling(feed, lane.runningShare(), 3 * channel.velocityMps() / channel.depthM());
   }
 
+  /**
+   * How a lane fills with sand from its clean floor on.
+   *
+   * @param model the plant
+   * @param lane the lane
+   * @param feed mean flow into the unit
+   * @return the filling, by the expected outlook; empty when nothing flows
+   */
   public static Optional<LaneFilling> filling(PlantModel model, LaneUnitSpec lane, Stream feed) {
     return laneFeed(model, lane, feed)
         .map(
@@ -297,6 +374,13 @@ public final class PlantUnits {
                     LaneFilling.LEAST_KEPT));
   }
 
+  /**
+   * The lanes needed in turn while one fills, drains and is dug out.
+   *
+   * @param lane the lane
+   * @param filling how the lane fills
+   * @return the turn; empty when the lane does not fill
+   */
   public static Optional<LaneTurn> turn(LaneUnitSpec lane, LaneFilling filling) {
     return filling.intervalS().isPresent() && filling.intervalS().getAsDouble() > 0
         ? Optional.of(new LaneTurn(filling.intervalS().getAsDouble(), lane.drainS(), lane.digS()))
@@ -370,7 +454,14 @@ public final class PlantUnits {
         SandStack.leastDrainTimeS(height, DRAINABLE, permeability));
   }
 
-  /** All sand that lies in the stack of a lane at once. */
+  /**
+   * All sand in the stack of a lane at once.
+   *
+   * @param model the plant
+   * @param lane the lane
+   * @param filling how the lane fills
+   * @return heap of every clean-out within the time in the stack
+   */
   public static SandStack stack(PlantModel model, LaneUnitSpec lane, LaneFilling filling) {
     double dug = filling.depositedKg().stream().mapToDouble(Double::doubleValue).sum();
     double times =
@@ -384,7 +475,14 @@ public final class PlantUnits {
         SandStack.DRY_SAND_RAD);
   }
 
-  /** Least time in which the water in a lane full of clean sand falls to a tenth [s]. */
+  /**
+   * Least time in which the water in a lane full of clean sand falls to a tenth.
+   *
+   * @param model the plant
+   * @param lane the lane
+   * @param filling how the lane fills
+   * @return time [s]; 0 without sand
+   */
   public static double drainS(PlantModel model, LaneUnitSpec lane, LaneFilling filling) {
     LaneFilling.Point last = filling.points().get(filling.points().size() - 1);
     double deepest = last.depositsM().stream().mapToDouble(Double::doubleValue).max().orElse(0);
@@ -419,6 +517,14 @@ public final class PlantUnits {
     add(figures, "dry matter of the cake", Kind.PERCENT, result.solids());
   }
 
+  /**
+   * What the mixer of a pit does with its feed.
+   *
+   * @param model the plant
+   * @param pit the pit
+   * @param feed mean flow into the unit
+   * @return suspension, power and residence time; empty without a mixer
+   */
   public static Optional<PitMixing> mixing(PlantModel model, PitSpec pit, Stream feed) {
     return pit.mixer()
         .flatMap(
@@ -433,6 +539,13 @@ public final class PlantUnits {
                                 pit.pit().weirVolumeM3())));
   }
 
+  /**
+   * The feed of a pit at the shear rate at which its sand settles.
+   *
+   * @param model the plant
+   * @param feed mean flow into the unit
+   * @return the feed; empty when nothing flows
+   */
   public static Optional<UnitFeed> mixingFeed(PlantModel model, Stream feed) {
     return model.liquor().settling(feed, 1, SettlingFloor.SHEAR_PS);
   }

@@ -55,14 +55,30 @@ public final class PumpEvaluation {
    */
   public record Change(
       Optional<List<RunningPump>> pumps, PumpInLiquid.Choice choice, OptionalDouble worn) {
+    /** The pumps as designed. */
     public static final Change NONE =
         new Change(Optional.empty(), PumpInLiquid.Choice.RULE, OptionalDouble.empty());
   }
 
+  /**
+   * The pump of a design on its line.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param line the physics of its line
+   */
   public PumpEvaluation(Design design, Materials materials, LineModel line) {
     this(design, materials, line, Change.NONE);
   }
 
+  /**
+   * The pump of a design on its line, changed.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param line the physics of its line
+   * @param change what differs from the design
+   */
   public PumpEvaluation(Design design, Materials materials, LineModel line, Change change) {
     this.change = change;
     this.line = line;
@@ -74,26 +90,51 @@ public final class PumpEvaluation {
     this.liquid = new PumpInLiquid(line.runs(designFlow, sandFraction).get(0));
   }
 
+  /**
+   * Duty points, curves and corrections of the pump.
+   *
+   * @return the pump as its assessment shows it
+   */
   public PumpResult result() {
     return spec instanceof RotodynamicSpec rotodynamic
         ? rotodynamic(rotodynamic)
         : piston((PistonSpec) spec);
   }
 
+  /**
+   * What liquor and sand take from the pumps.
+   *
+   * @return the corrections
+   */
   public PumpInLiquid liquid() {
     return liquid;
   }
 
+  /**
+   * Which corrections are used.
+   *
+   * @return the choice
+   */
   public PumpInLiquid.Choice choice() {
     return change.choice();
   }
 
-  /** The pumps that run. */
+  /**
+   * The pumps that run.
+   *
+   * @param pump rotodynamic pumps of the design
+   * @return in the order of the design
+   */
   public List<RunningPump> pumps(RotodynamicSpec pump) {
     return change.pumps().orElseGet(pump::pumps);
   }
 
-  /** The pumps that run, with what sand and liquid take; nothing when they take all. */
+  /**
+   * The pumps that run, corrected for liquor, sand and wear.
+   *
+   * @param pump rotodynamic pumps of the design
+   * @return the group; empty when a correction leaves a pump no head or no efficiency
+   */
   public Optional<PumpGroup> derated(RotodynamicSpec pump) {
     List<PumpCurve> curves = new ArrayList<>();
     for (RunningPump each : pumps(pump)) {
@@ -115,9 +156,13 @@ public final class PumpEvaluation {
   }
 
   /**
-   * The flow of the pump that takes most. What its suction line loses is taken for all: exact for
-   * pumps alike and for one that runs alone, on the safe side for unlike ones, of which the others
-   * lose less.
+   * Flow rate of the pump that takes most. The loss of its suction line is taken for all: exact for
+   * equal pumps and for one alone, on the safe side for unequal ones, of which the others lose
+   * less.
+   *
+   * @param group the pumps
+   * @param flowM3ps flow rate of all pumps together [m3/s]
+   * @return flow rate of one pump [m3/s]
    */
   public static double greatestShareM3ps(PumpGroup group, double flowM3ps) {
     return group.greatestShareM3ps(flowM3ps, group.headM(flowM3ps));
@@ -159,7 +204,13 @@ public final class PumpEvaluation {
         blockedPressure(pump));
   }
 
-  /** Efficiency of all drives together: power at the shafts over power drawn. */
+  /**
+   * Efficiency of all drives together: shaft power over motor input power.
+   *
+   * @param pumps the pumps that run
+   * @param parts what each gives
+   * @return efficiency; that of the first drive when no pump gives power
+   */
   public static double drive(List<RunningPump> pumps, List<PumpGroup.Part> parts) {
     double shaft = 0;
     double drawn = 0;

@@ -41,6 +41,14 @@ public final class PumpFindings extends FindingWriter {
   private final LineModel line;
   private final PumpResult result;
 
+  /**
+   * The pump that is judged.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param line the physics of its line
+   * @param result duty points, curves and corrections
+   */
   public PumpFindings(Design design, Materials materials, LineModel line, PumpResult result) {
     super(design.units());
     this.design = design;
@@ -49,6 +57,11 @@ public final class PumpFindings extends FindingWriter {
     this.result = result;
   }
 
+  /**
+   * Findings on duty point, blocked line and viscosity.
+   *
+   * @return the findings
+   */
   public List<Finding> all() {
     if (result.governing().isPresent()) {
       duty(result.governing().get());

@@ -45,7 +45,10 @@ public final class PumpInLiquid {
       Optional<SolidsDerating> solids,
       boolean severest,
       Optional<RepresentativeViscosity> viscosity) {
+    /** The rule of this program: the governing derating and the most viscous liquid. */
     public static final Choice RULE = new Choice(Optional.empty(), false, Optional.empty());
+
+    /** The derating that takes most head, and the most viscous liquid. */
     public static final Choice SEVEREST = new Choice(Optional.empty(), true, Optional.empty());
   }
 
@@ -70,6 +73,11 @@ public final class PumpInLiquid {
     return slurry;
   }
 
+  /**
+   * Whether the liquid has one viscosity.
+   *
+   * @return true for a Newtonian liquid
+   */
   public boolean newtonian() {
     return rheology instanceof Newtonian;
   }
@@ -80,7 +88,12 @@ public final class PumpInLiquid {
         : OptionalDouble.empty();
   }
 
-  /** The best point in water; nothing for a curve that is best at no flow or has no head there. */
+  /**
+   * Best efficiency point of a pump in water.
+   *
+   * @param pump a rotodynamic pump
+   * @return the point; empty for a curve that is best at no flow or has no head there
+   */
   public static Optional<BestPoint> best(RunningPump pump) {
     return best(pump.clear(), Measure.FREQUENCY.si(pump.curve().speed()));
   }
@@ -92,7 +105,12 @@ public final class PumpInLiquid {
         : Optional.empty();
   }
 
-  /** What each representative viscosity takes from a pump; nothing without a best point. */
+  /**
+   * What each representative viscosity takes from a pump.
+   *
+   * @param pump a rotodynamic pump
+   * @return one for each; empty without a best efficiency point
+   */
   public List<Seen> viscosities(RunningPump pump) {
     List<Seen> seen = new ArrayList<>();
     best(pump)
@@ -110,13 +128,26 @@ public final class PumpInLiquid {
     return seen;
   }
 
-  /** The viscosity that is believed: that chosen, or the most viscous. */
+  /**
+   * The representative viscosity that is used: the one chosen, or the most viscous.
+   *
+   * @param pump a rotodynamic pump
+   * @param choice which corrections are used
+   * @return the viscosity with its correction; empty without a best efficiency point
+   */
   public Optional<Seen> viscosity(RunningPump pump, Choice choice) {
     return viscosities(pump).stream()
         .filter(s -> choice.viscosity().map(w -> w == s.which()).orElse(true))
         .max(Comparator.comparingDouble(Seen::viscosityPaS));
   }
 
+  /**
+   * What sand takes of head and efficiency.
+   *
+   * @param pump a rotodynamic pump
+   * @param choice which corrections are used
+   * @return head ratio and efficiency ratio
+   */
   public Derating derating(RunningPump pump, Choice choice) {
     OptionalDouble impeller = impeller(pump);
     if (choice.severest()) {
@@ -133,7 +164,12 @@ public final class PumpInLiquid {
         .orElseGet(() -> SolidsDeratings.governing(slurry, impeller));
   }
 
-  /** Every derating that can be asked of all pumps. */
+  /**
+   * Every derating model that applies to all pumps.
+   *
+   * @param pumps the pumps
+   * @return the models; without those that need an impeller diameter when one is missing
+   */
   public List<SolidsDerating> deratings(List<RunningPump> pumps) {
     boolean known = pumps.stream().allMatch(p -> p.impeller().isPresent());
     return SolidsDeratings.FAMILY.all().stream()

@@ -43,6 +43,13 @@ public final class SuctionEvaluation {
       double viscousRatio,
       Optional<BestPoint> best,
       OptionalDouble bestRequired) {
+    /**
+     * What a rotodynamic pump needs at its inlet.
+     *
+     * @param pump the pump
+     * @param viscous correction for the viscosity of the liquid; empty when there is none
+     * @return NPSH required
+     */
     public static Need of(RunningPump pump, Optional<ViscousCorrection> viscous) {
       DoubleFunction<OptionalDouble> required = required(pump.curve());
       // An impeller turned down keeps its eye, so the inlet is that of the whole impeller.
@@ -57,6 +64,12 @@ public final class SuctionEvaluation {
       return new Need(required, ratio, whole, atBest);
     }
 
+    /**
+     * What a piston pump needs at its inlet.
+     *
+     * @param pump the pump
+     * @return NPSH required, at every flow rate the same
+     */
     public static Need of(PistonSpec pump) {
       return new Need(
           flow ->
@@ -115,13 +128,29 @@ public final class SuctionEvaluation {
     }
   }
 
-  /** Pressure of the air at the site; at sea level when no suction side is given. */
+  /**
+   * Atmospheric pressure at the site; at sea level when the design gives no suction side.
+   *
+   * @param design the design
+   * @return absolute pressure [Pa]
+   */
   public static double airPa(Design design) {
     double altitude =
         design.service().suction().map(s -> Measure.LENGTH.si(s.altitude())).orElse(0.0);
     return new StandardAtmosphere().pressurePa(altitude).value();
   }
 
+  /**
+   * The suction side of one pump at its flow rate.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param model the physics of its line
+   * @param flowM3ps flow rate of this pump [m3/s]
+   * @param sandFraction volume fraction of all sand
+   * @param need what the pump needs at its inlet
+   * @return NPSH available, required and margin; empty when the design gives no suction side
+   */
   public static Optional<SuctionPoint> at(
       Design design,
       Materials materials,

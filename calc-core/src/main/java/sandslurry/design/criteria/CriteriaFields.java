@@ -96,6 +96,7 @@ public final class CriteriaFields extends Fields<Criteria> {
               + " rule, floor a lower bound, counted turns a pass below it into a caution, shown"
               + " decides nothing");
 
+  /** Declares the fields and the rules between them. */
   public CriteriaFields() {
     super("criteria", "criteria");
     rule(

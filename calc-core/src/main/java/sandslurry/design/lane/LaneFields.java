@@ -86,6 +86,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           "settling velocity of coated grains over that of clean ones",
           "0.8");
 
+  /** Declares the fields and the rules between them. */
   public LaneFields() {
     super("lane", "settling lane");
     neededWhen(

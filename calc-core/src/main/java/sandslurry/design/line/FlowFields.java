@@ -77,6 +77,7 @@ public final class FlowFields extends Fields<FlowSpec> {
           "Frost",
           "whether the line lies in reach of frost or stands full in it");
 
+  /** Declares the fields and the rules between them. */
   public FlowFields() {
     super("flow", "flow rates");
     rule(

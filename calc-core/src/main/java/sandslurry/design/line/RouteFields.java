@@ -44,6 +44,7 @@ public final class RouteFields extends Fields<RouteSpec> {
           "Pipe runs in the order of flow",
           "the pipe runs in the order of flow");
 
+  /** Declares the fields. */
   public RouteFields() {
     super("route", "transfer line");
   }

@@ -82,6 +82,12 @@ public abstract class RunFields<S> extends Fields<S> {
           "Fittings and valves",
           "fittings and valves; the velocity head lost at the outlet is always counted");
 
+  /**
+   * Declares the fields and the rules between them.
+   *
+   * @param name name of the part in the file
+   * @param title its heading
+   */
   public RunFields(String name, String title) {
     super(name, title);
     exactlyOne(pipe, bore);
@@ -110,7 +116,13 @@ public abstract class RunFields<S> extends Fields<S> {
                 + Measure.LENGTH.write(values.get(bore).orElseThrow()));
   }
 
-  /** The run; unless it has a name it is called by the standard one. */
+  /**
+   * The run of pipe that is typed.
+   *
+   * @param values what was typed
+   * @param standard name of a run that has none of its own
+   * @return the run
+   */
   protected final RouteSpec.RunSpec run(Values values, String standard) {
     Optional<StandardPipe> standardPipe = values.get(pipe);
     Map<FittingKind, Integer> counts = new EnumMap<>(FittingKind.class);

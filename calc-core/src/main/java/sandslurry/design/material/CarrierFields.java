@@ -63,7 +63,12 @@ public class CarrierFields extends Fields<CarrierSpec> {
     super(name, title);
   }
 
-  /** The solids of a liquid, where they are known. */
+  /**
+   * Total solids of a liquid.
+   *
+   * @param carrier the liquid
+   * @return mass fraction; empty when they are not given
+   */
   public static Optional<Quantity<Dimensionless>> solids(CarrierSpec carrier) {
     if (carrier instanceof CarrierSpec.ManureSpec manure) {
       return Optional.of(manure.totalSolids());

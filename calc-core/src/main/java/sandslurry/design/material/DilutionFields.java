@@ -15,6 +15,7 @@ import sandslurry.units.Measure;
 public final class DilutionFields extends Fields<DilutionSpec> {
   private static final Limits<Dimensionless> RATIO = Limits.of(Measure.FRACTION, "0.5", "50");
 
+  /** Total solids of the liquid that is added, by mass. */
   public final Field<Quantity<Dimensionless>> solids =
       standard(
           "totalSolids",
@@ -23,6 +24,7 @@ public final class DilutionFields extends Fields<DilutionSpec> {
           "Solids of that liquid",
           "total solids of the liquid added, by mass",
           "0.5 %");
+
   private final Field<Quantity<Dimensionless>> most =
       standard(
           "mostRatio",
@@ -32,6 +34,7 @@ public final class DilutionFields extends Fields<DilutionSpec> {
           "most of that liquid, over the volume of undiluted mixture",
           "10");
 
+  /** Declares the fields, which need a line. */
   public DilutionFields() {
     super("dilution", "dilution");
     rule(

@@ -45,6 +45,8 @@ public final class MixtureFields extends Fields<MixtureSpec> {
           "dry sand fed per time; a smaller flow rate then means a thicker mixture",
           "2.5 kg/s",
           "330 lb/min");
+
+  /** The stream of the plant that the line carries. */
   public final Field<Optional<String>> stream =
       optional(
           "stream",
@@ -54,6 +56,7 @@ public final class MixtureFields extends Fields<MixtureSpec> {
           "name of the stream of the plant that the line carries",
           "diluted");
 
+  /** Declares the fields, of which one is given. */
   public MixtureFields() {
     super("mixture", "sand in the mixture");
     exactlyOne(volume, mass, rate, stream);

@@ -75,6 +75,7 @@ public final class SandFields extends Fields<Sand> {
   private final Field<GrainShape> shape =
       standard("shape", new ShapeFields(), "", "Shape", "shape of the grains");
 
+  /** Declares the fields and the rules between them. */
   public SandFields() {
     super("sand", "sand");
     when(named, seen -> !isList(seen));

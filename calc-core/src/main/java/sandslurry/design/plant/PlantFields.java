@@ -177,6 +177,7 @@ public final class PlantFields extends Fields<PlantSpec> {
           "Prices",
           "prices of your own; none is ever assumed, and none is converted");
 
+  /** Declares the fields. */
   public PlantFields() {
     super("plant", "plant from the pens to the storage");
   }

@@ -77,7 +77,11 @@ public abstract class PumpFields<S> extends Fields<S> {
     shownWhen(factor, seen -> seen.has(rating));
   }
 
-  /** All kinds of pump. */
+  /**
+   * All kinds of pump.
+   *
+   * @return rotodynamic and piston pumps, with the fields of each
+   */
   public static Kinds<PumpSpec> kinds() {
     return new Kinds<>(
         "Pump",

@@ -53,6 +53,7 @@ public final class ServiceFields {
             "300 m",
             "1000 ft");
 
+    /** Declares the fields. */
     public SuctionFields() {
       super("suction", "suction side");
     }
@@ -153,6 +154,7 @@ public final class ServiceFields {
     private final Field<Optional<CarrierSpec>> coldestCarrier = carrier("coldest");
     private final Field<Optional<CarrierSpec>> warmestCarrier = carrier("warmest");
 
+    /** Declares the fields and the rules between them. */
     public StatesFields() {
       super("states", "states beside the design");
       shownWhen(worn, seen -> seen.has("/pump"));
@@ -336,6 +338,7 @@ public final class ServiceFields {
                 + " and flush",
             "2");
 
+    /** Declares the fields and the rules between them. */
     public OperationFields() {
       super("operation", "a day of pumping, and the flush");
       neededWhen(daily, seen -> seen.has(batch), "a batch belongs to a day's volume");
@@ -491,6 +494,7 @@ public final class ServiceFields {
                 + " compared with it",
             "40 min");
 
+    /** Declares the fields and the rules between them. */
     public ScrewFields() {
       super("screw", "screw conveyor");
       // Pens that are scraped to the screw in a known time are a load of their own.
@@ -574,6 +578,7 @@ public final class ServiceFields {
             "highest volume of sand over volume of mixture that comes in the least hour",
             "0.5 %");
 
+    /** Declares the fields and the rules between them. */
     public GravityRunFields() {
       super("gravityRun", "gravity pipe");
       rule(

@@ -75,6 +75,14 @@ public final class PlantAccounts {
   private final OptionalDouble extraWater;
   private final OptionalDouble extraArea;
 
+  /**
+   * The accounts of a plant, over all cases of its ranges.
+   *
+   * @param model the plant
+   * @param totals its streams put together
+   * @param modes each mode at its steady state
+   * @param days the day by schedule
+   */
   public PlantAccounts(PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun days) {
     this.model = model;
     this.spec = model.spec();
@@ -139,7 +147,13 @@ public final class PlantAccounts {
         .map(balances -> new Both(mean(one, streams(balances)), circulation.rest(one, balances)));
   }
 
-  /** The accounts, with the energy of the line when there is one. */
+  /**
+   * The accounts, with the energy of the line when there is one.
+   *
+   * @param lineDay a day of pumping through the line
+   * @param linePump the pump of the line
+   * @return sand, bedding, storage, water, energy and cost
+   */
   public Accounts accounts(Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
     PlantMeanDay base = days.base();
     SandAccount sand = base.sand();

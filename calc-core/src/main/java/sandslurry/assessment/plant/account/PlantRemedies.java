@@ -22,6 +22,13 @@ public final class PlantRemedies {
   private final PlantTotals totals;
   private final PlantAccounts books;
 
+  /**
+   * The plant whose sand recovery is brought to its target.
+   *
+   * @param model the plant
+   * @param totals its streams put together
+   * @param books its accounts, which try the remedies
+   */
   public PlantRemedies(PlantModel model, PlantTotals totals, PlantAccounts books) {
     this.books = books;
     this.model = model;
@@ -29,6 +36,12 @@ public final class PlantRemedies {
     this.totals = totals;
   }
 
+  /**
+   * Purge and fresh water that bring the sand recovery to its target.
+   *
+   * @param accounts the accounts; empty when the plant comes to no balance
+   * @return both remedies; {@code NONE} when none is needed or none is possible
+   */
   public WaterSizing sizing(Optional<Accounts> accounts) {
     double target = spec.targets().sandCapture();
     Optional<WaterSpec> growing =

@@ -14,6 +14,13 @@ import sandslurry.units.UnitSystem;
 
 /** What is to be said of a plant: of its modes here, of its parts by their own findings. */
 public final class PlantFindings extends PlantFindingWriter {
+  /**
+   * The plant that is judged.
+   *
+   * @param model the plant
+   * @param result what came of it
+   * @param units the units in which the sentences show numbers
+   */
   public PlantFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
