@@ -22,9 +22,11 @@ import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /** A line that stops, is flushed, pulses, surges and is fed by a screw. */
@@ -333,7 +335,12 @@ class StopTest {
     // 18.5 kW: 15 minutes from start to start.
     assertThat(of(assessed, Topic.DAY, "starts"))
         .singleElement()
-        .satisfies(f -> assertThat(f.why()).contains("4.00 1/h is the maximum"));
+        .satisfies(
+            f -> {
+              assertThat(f.id()).isEqualTo("feed.starts");
+              assertThat(f.values().get("limit"))
+                  .isEqualTo(new Value.Number(Kind.STARTS, 4 / InUnit.ofHours(1)));
+            });
     assertThat(of(assess(flat.with("/operation/mostStartsPerHour", "1")), Topic.DAY, "starts"))
         .singleElement()
         .extracting(Finding::severity)
@@ -412,8 +419,7 @@ class StopTest {
     assertThat(screw.densityKgM3())
         .isCloseTo(pens.plant().orElseThrow().total().densityKgM3().base(), within(1e-9));
     Assessment typed = assess(dairy.with("/screw/load", "1 L/s"));
-    assertThat(of(typed, Topic.FEED, "screw"))
-        .anyMatch(f -> f.severity() == Severity.CAUTION && f.what().contains("less than the pens"));
+    assertThat(of(typed, Topic.FEED, "screw")).anyMatch(f -> f.id().equals("feed.screw-load-less"));
     assertThat(typed.service().screw().orElseThrow().loadM3ps()).isEqualTo(1e-3);
     assertThat(pens.cautions())
         .extracting(SafetyCaution::title)

@@ -12,13 +12,14 @@ import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.MotorStarts;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
-/** What is to be said of a day of pumping. */
+/** Findings on a day of pumping. */
 public final class DayFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
@@ -48,60 +49,46 @@ public final class DayFindings extends FindingWriter {
 
   private void day(Day day) {
     double most = InUnit.ofDays(1);
-    boolean fits = day.runningS() <= most;
     Day longest =
         result.days().stream().max(Comparator.comparingDouble(Day::runningS)).orElseThrow();
     boolean allFit = longest.runningS() <= most;
-    add(
-        allFit ? Severity.PASS : fits ? Severity.CAUTION : Severity.FAIL,
-        Topic.DAY,
-        "pump",
+    Found found =
         allFit
-            ? "The daily volume is pumped within the day."
-            : fits
-                ? "In its worst state the pump does not move the daily volume within the day."
-                : "The day is too short for the daily volume.",
-        "In the state \""
-            + day.state()
-            + "\" it takes "
-            + show(Kind.HOURS, day.runningS())
-            + (day.startsPs().isPresent()
-                ? " with up to "
-                    + show(Kind.STARTS, day.startsPs().getAsDouble())
-                    + " starts (at an inflow of half the flow rate)"
-                : "")
-            + " and "
-            + show(Kind.ENERGY, day.energyJ())
-            + " a day"
-            + (day.energyPerSandJpKg().isPresent()
-                ? ", "
-                    + show(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg().getAsDouble())
-                    + " of sand"
-                : "")
-            + (longest == day
-                ? ""
-                : ". The longest day is in the state \""
-                    + longest.state()
-                    + "\": "
-                    + show(Kind.HOURS, longest.runningS())
-                    + " and "
-                    + show(Kind.ENERGY, longest.energyJ()))
-            + ".",
-        allFit
-            ? ""
-            : "Pump " + show(Kind.PERCENT, longest.runningS() / most) + " of that flow rate.");
+            ? found("day", Severity.PASS, Topic.DAY, "pump")
+            : day.runningS() <= most
+                ? found("day-worst", Severity.CAUTION, Topic.DAY, "pump")
+                : found("day-short", Severity.FAIL, Topic.DAY, "pump");
+    found
+        .with("state", day.state())
+        .with("time", Kind.HOURS, day.runningS())
+        .with("energy", Kind.ENERGY, day.energyJ())
+        .why("day");
+    day.startsPs().ifPresent(s -> found.with("starts", Kind.STARTS, s).why("day-starts"));
+    day.energyPerSandJpKg()
+        .ifPresent(e -> found.with("specific", Kind.SPECIFIC_ENERGY, e).why("day-sand"));
+    if (longest != day) {
+      found
+          .with("longest", longest.state())
+          .with("longestTime", Kind.HOURS, longest.runningS())
+          .with("longestEnergy", Kind.ENERGY, longest.energyJ())
+          .why("day-longest");
+    }
+    if (!allFit) {
+      found.with("ratio", Kind.PERCENT, longest.runningS() / most).cure("day");
+    }
+    found.add();
   }
 
   /** The fullest flow starts most often. */
   private void starts() {
-    Optional<Day> often =
-        result.days().stream()
-            .filter(d -> d.startsPs().isPresent())
-            .max(Comparator.comparingDouble(d -> d.startsPs().getAsDouble()));
-    if (often.isEmpty()) {
-      return;
-    }
-    double starts = often.get().startsPs().getAsDouble();
+    result.days().stream()
+        .filter(d -> d.startsPs().isPresent())
+        .max(Comparator.comparingDouble(d -> d.startsPs().getAsDouble()))
+        .ifPresent(this::starts);
+  }
+
+  private void starts(Day often) {
+    double starts = often.startsPs().orElseThrow();
     OptionalInt typed = design.service().operation().orElseThrow().mostStartsPerHour();
     Optional<MotorSpec> motor = design.pump().flatMap(p -> p.motor());
     OptionalDouble limit =
@@ -110,42 +97,26 @@ public final class DayFindings extends FindingWriter {
             : motor.isPresent()
                 ? MotorStarts.mostPs(Measure.POWER.si(motor.get().rating()))
                 : OptionalDouble.empty();
-    String why =
-        "At an inflow of half its flow rate, in the state \""
-            + often.get().state()
-            + "\", the pump starts at a rate of "
-            + show(Kind.STARTS, starts)
-            + "; ";
+    boolean many = limit.isPresent() && starts > limit.getAsDouble();
+    Found found =
+        limit.isEmpty()
+            ? found("starts-open", Severity.NOTE, Topic.DAY, "starts")
+            : many
+                ? found("starts-many", Severity.CAUTION, Topic.DAY, "starts")
+                : found("starts", Severity.PASS, Topic.DAY, "starts");
+    found.with("state", often.state()).with("starts", Kind.STARTS, starts).why("starts");
     if (limit.isEmpty()) {
-      add(
-          Severity.NOTE,
-          Topic.DAY,
-          "starts",
-          "The starts per hour were not judged.",
-          why + "neither the starts allowed nor a motor rating is given.",
-          "");
-      return;
+      found.why("starts-unknown");
+    } else {
+      found
+          .with("limit", Kind.STARTS, limit.getAsDouble())
+          .why(typed.isPresent() ? "starts-given" : "starts-motor");
     }
-    boolean many = starts > limit.getAsDouble();
-    double batch =
-        Measure.VOLUME.si(design.service().operation().orElseThrow().batchVolume().orElseThrow());
-    add(
-        many ? Severity.CAUTION : Severity.PASS,
-        Topic.DAY,
-        "starts",
-        many
-            ? "The pump may start more often than motor and starter allow."
-            : "The pump starts no more often than motor and starter allow.",
-        why
-            + show(Kind.STARTS, limit.getAsDouble())
-            + (typed.isPresent()
-                ? " is the maximum given."
-                : " is the maximum for its motor (U.S. Army EI 11C201, 1997); the maker's figure"
-                    + " comes first."),
-        many
-            ? "Use a batch of "
-                + show(Kind.VOLUME, batch * starts / limit.getAsDouble())
-                + " or more between start and stop."
-            : "");
+    if (many) {
+      double batch =
+          Measure.VOLUME.si(design.service().operation().orElseThrow().batchVolume().orElseThrow());
+      found.with("batch", Kind.VOLUME, batch * starts / limit.getAsDouble()).cure("starts");
+    }
+    found.add();
   }
 }

@@ -10,22 +10,19 @@ import sandslurry.assessment.service.ServiceResult.PenFeed;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
-import sandslurry.design.station.ServiceSpec.ScrewSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.ScrewConveyor;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 
-/** What is to be said of what feeds the pit: screw conveyor and gravity pipe. */
+/** Findings on what feeds the pit: screw conveyor and gravity pipe. */
 public final class FeedFindings extends FindingWriter {
-  private static final String ADVICE =
-      " Published advice contradicts itself: gravity systems do not work with sand (Ontario factsheet"
-          + " 04-039), or work well from 10 ft of drop on (Farm and Dairy).";
-
   /** Loads that differ by no more than this are the same (a choice of this program). */
   private static final double SAME_LOAD = 0.1;
 
@@ -55,212 +52,155 @@ public final class FeedFindings extends FindingWriter {
     return findings;
   }
 
+  private Found found(String key, Severity severity, Screw screw) {
+    return found(key, severity, Topic.FEED, "screw").with("load", Kind.FLOW, screw.loadM3ps());
+  }
+
   private void screw(Screw screw) {
-    ScrewSpec spec = design.service().screw().orElseThrow();
     double loading = screw.loading().value();
-    boolean fails = loading > ScrewConveyor.GREATEST_LOADING;
+    boolean outside = !screw.loading().excesses().isEmpty();
     boolean much = loading > ScrewConveyor.ABRASIVE_LOADING;
-    String outside =
-        screw.loading().excesses().stream()
-            .map(e -> e.describe(units))
-            .collect(Collectors.joining(", "));
-    boolean unsure = !outside.isEmpty();
-    add(
-        fails ? Severity.FAIL : much || unsure ? Severity.CAUTION : Severity.PASS,
-        Topic.FEED,
-        "screw",
-        fails
-            ? "The screw cannot carry its load."
+    Found found =
+        loading > ScrewConveyor.GREATEST_LOADING
+            ? found("screw-overloaded", Severity.FAIL, screw)
             : much
-                ? "The screw runs fuller than is usual for abrasive material."
-                : unsure
-                    ? "The screw lies outside the range of the relation for its capacity."
-                    : "The screw carries its load.",
-        "The load of "
-            + show(Kind.FLOW, screw.loadM3ps())
-            + (screw.typed() ? "" : ", that of the pens,")
-            + " fills its trough to "
-            + show(Kind.PERCENT, loading)
-            + "; for abrasive material "
-            + show(Kind.PERCENT, ScrewConveyor.ABRASIVE_LOADING)
-            + " is usual, "
-            + show(Kind.FLOW, screw.capacityM3ps())
-            + (unsure ? "; outside the range: " + outside : "")
-            + ". Manure that flows runs back over the flights: this is a check of what stands in a"
-            + " heap.",
-        fails || much
-            ? "Take "
-                + show(
-                    Kind.FREQUENCY,
-                    Measure.FREQUENCY.si(spec.speed()) * loading / ScrewConveyor.ABRASIVE_LOADING)
-                + " (wear grows with speed) or a larger screw."
-            : "");
+                ? found("screw-full", Severity.CAUTION, screw)
+                : outside
+                    ? found("screw-outside", Severity.CAUTION, screw)
+                    : found("screw", Severity.PASS, screw);
+    found
+        .with("loading", Kind.PERCENT, loading)
+        .with("usual", Kind.PERCENT, ScrewConveyor.ABRASIVE_LOADING)
+        .with("capacity", Kind.FLOW, screw.capacityM3ps())
+        .why("screw");
+    if (!screw.typed()) {
+      found.why("screw-pens");
+    }
+    if (outside) {
+      found.with("excesses", units -> excesses(screw, units)).why("outside");
+    }
+    if (much) {
+      double speed = Measure.FREQUENCY.si(design.service().screw().orElseThrow().speed());
+      found
+          .with("speed", Kind.FREQUENCY, speed * loading / ScrewConveyor.ABRASIVE_LOADING)
+          .cure("faster");
+    }
+    found.add();
     screw.pens().ifPresent(pens -> pens(screw, pens));
+  }
+
+  private static String excesses(Screw screw, UnitSystem units) {
+    return screw.loading().excesses().stream()
+        .map(e -> e.describe(units))
+        .collect(Collectors.joining(", "));
   }
 
   /** The load that was typed beside that of the pens. */
   private void pens(Screw screw, PenFeed pens) {
-    String why =
-        "All pens scraped at once bring "
-            + show(Kind.VOLUME, pens.batchM3())
-            + " at most; in "
-            + duration(pens.scrapeS())
-            + " that is "
-            + show(Kind.FLOW, pens.loadM3ps());
-    if (!screw.typed()) {
-      add(
-          Severity.NOTE,
-          Topic.FEED,
-          "screw",
-          "The load of the screw is that of the pens.",
-          why + ", at " + show(Kind.DENSITY, screw.densityKgM3()) + ".",
-          "");
-      return;
-    }
     double ratio = screw.loadM3ps() / pens.loadM3ps();
-    boolean less = ratio < 1 - SAME_LOAD;
-    boolean same = Math.abs(ratio - 1) <= SAME_LOAD;
-    add(
-        less ? Severity.CAUTION : Severity.NOTE,
-        Topic.FEED,
-        "screw",
-        less
-            ? "The load typed for the screw is less than the pens bring."
-            : same
-                ? "The load typed for the screw is that of the pens."
-                : "The load typed for the screw is more than the pens bring.",
-        why + "; " + show(Kind.FLOW, screw.loadM3ps()) + " was typed.",
-        less
-            ? "Leave the load out, and it is that of the pens; or scrape over "
-                + duration(pens.batchM3() / screw.loadM3ps())
-                + "."
-            : "");
+    boolean less = screw.typed() && ratio < 1 - SAME_LOAD;
+    Found found =
+        !screw.typed()
+            ? found("screw-load-pens", Severity.NOTE, screw)
+            : less
+                ? found("screw-load-less", Severity.CAUTION, screw)
+                : ratio <= 1 + SAME_LOAD
+                    ? found("screw-load-same", Severity.NOTE, screw)
+                    : found("screw-load-more", Severity.NOTE, screw);
+    found
+        .with("batch", Kind.VOLUME, pens.batchM3())
+        .with("scrape", Kind.TIME, pens.scrapeS())
+        .with("pens", Kind.FLOW, pens.loadM3ps())
+        .with("density", Kind.DENSITY, screw.densityKgM3())
+        .why("pens")
+        .why(screw.typed() ? "typed" : "pens-density");
+    if (less) {
+      found.with("longer", Kind.TIME, pens.batchM3() / screw.loadM3ps()).cure("load-of-pens");
+    }
+    found.add();
   }
 
   private void gravityRun(GravityRun run) {
     GravityRunSpec spec = design.service().gravityRun().orElseThrow();
-    double wanted = Measure.FLOW.si(spec.flow());
+    double flow = Measure.FLOW.si(spec.flow());
     if (run.hours().isEmpty()) {
-      add(
-          Severity.FAIL,
-          Topic.FEED,
-          "gravity pipe",
-          "The gravity pipe cannot carry its flow without pressure.",
-          "It is to carry "
-              + show(Kind.FLOW, wanted)
-              + " and carries "
-              + show(Kind.FLOW, run.greatestM3ps())
-              + " at most.",
-          "Take a slope of "
-              + show(
-                  Kind.PERCENT,
-                  Measure.FRACTION.si(spec.slope()) * Math.pow(wanted / run.greatestM3ps(), 2))
-              + " or more, or a larger bore.");
+      double more = Math.pow(flow / run.greatestM3ps(), 2);
+      found("gravity-overfull", Severity.FAIL, Topic.FEED, "gravity pipe")
+          .with("flow", Kind.FLOW, flow)
+          .with("greatest", Kind.FLOW, run.greatestM3ps())
+          .with("slope", Kind.PERCENT, Measure.FRACTION.si(spec.slope()) * more)
+          .why("gravity-overfull")
+          .cure("gravity-capacity")
+          .add();
       return;
     }
     double depth = run.hours().get(1).flow().wetted().depthShare();
     if (depth > GravityRun.DEEP) {
-      add(
-          Severity.CAUTION,
-          Topic.FEED,
-          "gravity pipe",
-          "The gravity pipe runs fuller than is usual.",
-          "At "
-              + show(Kind.FLOW, wanted)
-              + " it is "
-              + show(Kind.PERCENT, depth)
-              + " full; usual is up to "
-              + show(Kind.PERCENT, GravityRun.DEEP)
-              + " (common practice, no source).",
-          "");
+      found("gravity-deep", Severity.CAUTION, Topic.FEED, "gravity pipe")
+          .with("flow", Kind.FLOW, flow)
+          .with("depth", Kind.PERCENT, depth)
+          .with("deep", Kind.PERCENT, GravityRun.DEEP)
+          .why("gravity-deep")
+          .add();
     }
-    gravitySand(run, run.worst().orElseThrow());
+    sand(run, run.worst().orElseThrow());
   }
 
-  private void gravitySand(GravityRun run, GravityHour hour) {
+  private void sand(GravityRun run, GravityHour hour) {
     switch (hour.outcome()) {
-      case NOT_TURBULENT ->
-          sand(
-              hour,
-              "Sand settles in the gravity pipe: the liquid is too thick for eddies to lift it.",
-              "Reynolds number "
-                  + show(Kind.NUMBER, hour.reynolds())
-                  + ", turbulent from "
-                  + show(Kind.NUMBER, ChannelFlow.TURBULENT.low())
-                  + " on.",
-              "Dilute the manure, or pump it.");
-      case SAND_STAYS ->
-          sand(hour, "Sand settles in the gravity pipe.", numbers(hour), steeper(run));
+      case NOT_TURBULENT -> reynolds(found("gravity-laminar", hour)).cure("gravity-dilute").add();
+      case SAND_STAYS -> steeper(numbers(found("gravity-settles", hour), hour), run).add();
       case UNDILUTED ->
-          sand(
-              hour,
-              "Undiluted sand-laden manure does not flow by gravity in this pipe without leaving"
-                  + " its sand.",
-              numbers(hour) + ADVICE,
-              "Dilute the manure, or pump it.");
-      case LACKS_MARGIN ->
-          sand(
-              hour,
-              "The gravity pipe carries its sand without the margin.",
-              numbers(hour),
-              steeper(run));
+          numbers(found("gravity-undiluted", hour), hour)
+              .why("gravity-advice")
+              .cure("gravity-dilute")
+              .add();
+      case LACKS_MARGIN -> steeper(numbers(found("gravity-margin", hour), hour), run).add();
       case TOO_MUCH_SAND ->
-          sand(
-              hour,
-              "The gravity pipe carries its sand by relations that were made for less sand.",
-              numbers(hour) + " The relations for sewers hold up to about 0.2 % of sand.",
-              steeper(run));
+          steeper(numbers(found("gravity-sandy", hour), hour).why("gravity-sewers"), run).add();
       case UNDILUTED_WITH_MARGIN ->
-          sand(
-              hour,
-              "Undiluted sand-laden manure flows by gravity in this pipe by computation only.",
-              numbers(hour) + ADVICE,
-              "");
-      case CARRIED -> sand(hour, "The gravity pipe carries its sand.", numbers(hour), "");
-      case NO_SAND ->
-          sand(
-              hour,
-              hour.turbulent()
-                  ? "The gravity pipe carries its flow, and there is no sand."
-                  : "The liquid is too thick for Manning's formula to hold in the gravity pipe.",
-              "",
-              "");
+          numbers(found("gravity-undiluted-computed", hour), hour).why("gravity-advice").add();
+      case CARRIED -> numbers(found("gravity-carries", hour), hour).add();
+      case NO_SAND -> {
+        if (hour.turbulent()) {
+          found("gravity-clear", hour).add();
+        } else {
+          reynolds(found("gravity-thick", hour)).add();
+        }
+      }
     }
   }
 
-  private void sand(GravityHour hour, String what, String why, String cure) {
-    add(hour.severity(), Topic.FEED, "gravity pipe", what, why, cure);
+  private Found found(String key, GravityHour hour) {
+    return found(key, hour.severity(), Topic.FEED, "gravity pipe")
+        .with("reynolds", Kind.NUMBER, hour.reynolds());
   }
 
-  private String numbers(GravityHour hour) {
+  private static Found reynolds(Found found) {
+    return found
+        .with("turbulent", Kind.NUMBER, ChannelFlow.TURBULENT.low())
+        .why("gravity-reynolds");
+  }
+
+  private static Found numbers(Found found, GravityHour hour) {
     GravitySand sand = hour.sand().orElseThrow();
-    return "At "
-        + show(Kind.FLOW, hour.flow().flowM3ps())
-        + " it runs "
-        + show(Kind.PERCENT, hour.flow().wetted().depthShare())
-        + " full at "
-        + show(Kind.VELOCITY, hour.flow().velocityMps())
-        + "; deposition velocity "
-        + show(Kind.VELOCITY, sand.limitMps())
-        + ", required "
-        + units.showAtLeast(Kind.VELOCITY, sand.requiredMps())
-        + ", with "
-        + show(Kind.PERCENT, hour.sandFraction())
-        + (hour.sandKnown() ? " sand" : " sand, the worst, as its share is not given")
-        + ". Stress on the wall "
-        + show(Kind.STRESS, hour.cleansing().stressPa())
-        + "; the coarsest grains need "
-        + show(Kind.STRESS, hour.cleansing().neededStressPa())
-        + ", with margin "
-        + show(Kind.STRESS, hour.stressWithMarginPa())
-        + ".";
+    found
+        .with("flow", Kind.FLOW, hour.flow().flowM3ps())
+        .with("depth", Kind.PERCENT, hour.flow().wetted().depthShare())
+        .with("velocity", Kind.VELOCITY, hour.flow().velocityMps())
+        .with("limit", Kind.VELOCITY, sand.limitMps())
+        .with("required", Kind.VELOCITY, sand.requiredMps())
+        .with("sand", Kind.PERCENT, hour.sandFraction())
+        .with("stress", Kind.STRESS, hour.cleansing().stressPa())
+        .with("needed", Kind.STRESS, hour.cleansing().neededStressPa())
+        .with("margin", Kind.STRESS, hour.stressWithMarginPa())
+        .why("gravity");
+    return hour.sandKnown() ? found : found.why("gravity-sand-unknown");
   }
 
-  private String steeper(GravityRun run) {
+  private static Found steeper(Found found, GravityRun run) {
     return run.slopeToPass().isPresent()
-        ? "Take a slope of "
-            + units.showAtLeast(Kind.PERCENT, run.slopeToPass().getAsDouble())
-            + " or more, or keep the sand out."
-        : "Pump it, or keep the sand out: no slope up to 30 % carries this sand with its margin.";
+        ? found.with("slope", Kind.PERCENT, run.slopeToPass().getAsDouble()).cure("gravity-steeper")
+        : found.cure("gravity-pump");
   }
 }
