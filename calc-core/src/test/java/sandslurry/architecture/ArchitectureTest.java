@@ -35,7 +35,8 @@ class ArchitectureTest {
           "design",
           "assessment",
           "study",
-          "report");
+          "report",
+          "library");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
