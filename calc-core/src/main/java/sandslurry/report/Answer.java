@@ -173,6 +173,7 @@ public final class Answer {
         assessment.findings().stream()
             .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
             .skip(1)
+            .filter(f -> f.topic() != Topic.DATA)
             .toList();
     if (amiss.isEmpty()) {
       return;
@@ -201,6 +202,7 @@ public final class Answer {
               .filter(c -> c.finding().equals(finding))
               .isPresent();
       if (finding.severity().compareTo(Severity.CAUTION) >= 0
+          && finding.topic() != Topic.DATA
           && !finding.cure().isEmpty()
           && !tried) {
         todo.add(finding.cure());
@@ -240,7 +242,7 @@ public final class Answer {
     Set<String> unknown = new LinkedHashSet<>();
     for (Finding finding : assessment.findings()) {
       if (finding.topic() == Topic.DATA && finding.severity() == Severity.CAUTION) {
-        unknown.add(finding.what());
+        unknown.add((finding.what() + " " + finding.cure()).strip());
       }
     }
     for (Finding finding : assessment.findings()) {

@@ -263,7 +263,8 @@ final class DecidingFacts {
   }
 
   private void restart(StopResult stop) {
-    if (!(stop.sandKg() > 0)) {
+    boolean nothingPushes = assessment.pump().isEmpty() && !(stop.availablePa() > 0);
+    if (!(stop.sandKg() > 0) || nothingPushes) {
       return;
     }
     double least = stop.staticPa() + stop.restart().lowPa();
