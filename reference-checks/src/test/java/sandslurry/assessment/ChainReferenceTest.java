@@ -3,6 +3,7 @@ package sandslurry.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,7 +91,7 @@ class ChainReferenceTest {
             "\"volumeFraction\": \"27 %\"",
             "1.9 m3/s\", \"highestSandFraction\": \"27 %",
             bore(28.25 * 0.0254));
-    assertThat(deposition(state, "durand-1953")).isCloseTo(4.647574, withinPercentage(1e-4));
+    ours(deposition(state, "durand-1953")).isCloseTo(4.647574, withinPercentage(1e-4));
   }
 
   /**
@@ -110,8 +111,7 @@ class ChainReferenceTest {
             "\"volumeFraction\": \"10 %\"",
             "200 L/s",
             bore(bore));
-    assertThat(deposition(state, "durand-plateau-english"))
-        .isCloseTo(printed, withinPercentage(percent));
+    ours(deposition(state, "durand-plateau-english")).isCloseTo(printed, withinPercentage(percent));
   }
 
   /**
@@ -129,17 +129,15 @@ class ChainReferenceTest {
             "\"massFraction\": \"30 %\"",
             "379.49685534591197 m3/h",
             bore(0.25));
-    assertThat(Measure.DENSITY.si(state.mixtureDensity()))
-        .isCloseTo(1229.6983758700697, within(1e-6));
-    assertThat(Measure.FRACTION.si(state.sandFraction()))
-        .isCloseTo(0.1392111368909513, within(1e-12));
+    ours(Measure.DENSITY.si(state.mixtureDensity())).isCloseTo(1229.6983758700697, within(1e-6));
+    ours(Measure.FRACTION.si(state.sandFraction())).isCloseTo(0.1392111368909513, within(1e-12));
     double sand = Measure.MASS_FLOW.entry("t/h").fromSi(Measure.MASS_FLOW.si(state.sandRate()));
-    assertThat(sand).isCloseTo(140, within(1e-6));
-    assertThat(sand / Proportions.massFraction(0.1392111368909513, 1000, 2650))
+    ours(sand).isCloseTo(140, within(1e-6));
+    ours(sand / Proportions.massFraction(0.1392111368909513, 1000, 2650))
         .isCloseTo(466.6667, within(1e-3));
     LineState ore =
         line(grains(0.2, 4500), WATER_LIKE, "\"volumeFraction\": \"25 %\"", "500 L/s", bore(0.3));
-    assertThat(Measure.DENSITY.si(ore.mixtureDensity())).isCloseTo(1875, within(1e-6));
+    ours(Measure.DENSITY.si(ore.mixtureDensity())).isCloseTo(1875, within(1e-6));
   }
 
   /**
@@ -179,7 +177,7 @@ class ChainReferenceTest {
             "\"volumeFraction\": \"0 %\"",
             litres + " L/s",
             bore(bore));
-    assertThat(Measure.PRESSURE_GRADIENT.si(state.runs().get(0).pressureGradient()))
+    ours(Measure.PRESSURE_GRADIENT.si(state.runs().get(0).pressureGradient()))
         .isCloseTo(gradient, withinPercentage(percent));
   }
 
@@ -215,8 +213,8 @@ class ChainReferenceTest {
             .orElseThrow()
             .governing()
             .orElseThrow();
-    assertThat(Measure.FLOW.si(duty.flow())).isCloseTo(0.027771022, withinPercentage(0.5));
-    assertThat(Measure.LENGTH.si(duty.head())).isCloseTo(16.114489, withinPercentage(0.5));
+    ours(Measure.FLOW.si(duty.flow())).isCloseTo(0.027771022, withinPercentage(0.5));
+    ours(Measure.LENGTH.si(duty.head())).isCloseTo(16.114489, withinPercentage(0.5));
   }
 
   private static SuctionPoint suction(String altitude, String temperature, String level) {
@@ -268,7 +266,7 @@ class ChainReferenceTest {
     SuctionPoint point = suction(altitude, temperature, level);
     double before = point.availableM() + point.lossM();
     assertThat(point.lossM()).isPositive();
-    assertThat(Measure.LENGTH.entry("ft").fromSi(before)).isCloseTo(feet, within(0.15));
+    ours(Measure.LENGTH.entry("ft").fromSi(before)).isCloseTo(feet, within(0.15));
   }
 
   /**

@@ -1,7 +1,7 @@
 package sandslurry.assessment;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.stop.StopResult.FlushFlow;
@@ -42,7 +42,7 @@ class FlushReferenceTest {
             .orElseThrow()
             .supply()
             .orElseThrow();
-    assertThat(1000 * supply.cleanM3ps().orElseThrow()).isCloseTo(67.72, withinPercentage(1));
-    assertThat(1000 * supply.bedM3ps().orElseThrow()).isCloseTo(40.46, withinPercentage(1.5));
+    ours(1000 * supply.cleanM3ps().orElseThrow()).isCloseTo(67.72, withinPercentage(1));
+    ours(1000 * supply.bedM3ps().orElseThrow()).isCloseTo(40.46, withinPercentage(1.5));
   }
 }

@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +50,7 @@ class LineReferenceTest {
             "\"massFraction\": \"35 %\"",
             "300 gpm",
             "\"bore\": \"4 in\", \"roughness\": \"0.05 mm\"");
-    assertThat(Measure.DENSITY.si(state.mixtureDensity())).isCloseTo(1430, within(5.0));
+    ours(Measure.DENSITY.si(state.mixtureDensity())).isCloseTo(1430, within(5.0));
   }
 
   /**
@@ -69,7 +70,7 @@ class LineReferenceTest {
             "\"bore\": \"8 in\", \"roughness\": \"0.05 mm\"");
     double tonsPerHour =
         Measure.MASS_FLOW.entry("ton/h").fromSi(Measure.MASS_FLOW.si(state.sandRate()));
-    assertThat(24 * tonsPerHour).isCloseTo(2400, within(0.005 * 2400));
+    ours(24 * tonsPerHour).isCloseTo(2400, within(0.005 * 2400));
   }
 
   /**
@@ -103,7 +104,7 @@ class LineReferenceTest {
             "500 gpm",
             "\"bore\": \"" + bore + "\", \"roughness\": \"0.05 mm\"");
     double limit = state.runs().get(0).deposition().orElseThrow().limitMps();
-    assertThat(limit).isCloseTo(publishedMps, within(0.25 * publishedMps));
+    ours(limit).isCloseTo(publishedMps, within(0.25 * publishedMps));
   }
 
   /**

@@ -2,6 +2,7 @@ package sandslurry.pipe;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,17 +24,16 @@ class SurgeReferenceTest {
   void aSteelMainStoppedInASecond() {
     GassyLiquid water = new GassyLiquid(1000, 2.06e9, 0, 1e5);
     double speed = surge.waveSpeedMps(water, new ElasticWall(0.6, 0.018, 2e11, 1));
-    assertThat(speed).isCloseTo(1238.35, within(0.01));
+    ours(speed).isCloseTo(1238.35, within(0.01));
     assertThat(surge.returnTimeS(1050, speed)).isGreaterThan(1);
-    assertThat(surge.stopPa(1000, speed, 2.5, 1050, 1)).isCloseTo(3095.9e3, within(50.0));
+    ours(surge.stopPa(1000, speed, 2.5, 1050, 1)).isCloseTo(3095.9e3, within(50.0));
   }
 
   /** Source: as above, problem 4: rigid pipe, K 2.0164 GPa: 1420 m/s. Tolerance: printed digits. */
   @Test
   void aRigidPipe() {
     GassyLiquid water = new GassyLiquid(1000, 2.0164e9, 0, 1e5);
-    assertThat(surge.waveSpeedMps(water, new ElasticWall(0.15, 1, 1e18, 1)))
-        .isCloseTo(1420, within(0.5));
+    ours(surge.waveSpeedMps(water, new ElasticWall(0.15, 1, 1e18, 1))).isCloseTo(1420, within(0.5));
   }
 
   /**
@@ -49,8 +49,8 @@ class SurgeReferenceTest {
     "0.90, 0.7445228861991272",
   })
   void theAreaOfASegment(double depth, double area) {
-    assertThat(new CircularSegment(1, depth).areaM2()).isCloseTo(area, within(1e-14));
-    assertThat(CircularSegment.ofAreaShare(1, area / (Math.PI / 4)).depthM())
+    ours(new CircularSegment(1, depth).areaM2()).isCloseTo(area, within(1e-14));
+    ours(CircularSegment.ofAreaShare(1, area / (Math.PI / 4)).depthM())
         .isCloseTo(depth, within(1e-12));
   }
 }

@@ -3,6 +3,7 @@ package sandslurry.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import java.util.Map;
@@ -80,11 +81,11 @@ class AccountsReferenceTest {
     // 1122 gal in 10 s.
     Flush flush = new Flush(new OpenChannel(12 * FOOT, 0.0302, 0.02), 0.25 * FOOT, 10);
     assertThat(100 * flush.slopeFor(5 * FOOT)).isEqualTo(3, within(0.05));
-    assertThat(100 * flush.slopeFor(5 * FOOT)).isCloseTo(3.02, withinPercentage(0.6));
-    assertThat(flush.velocityMps() / FOOT).isCloseTo(5, withinPercentage(0.3));
-    assertThat(Measure.FLOW.entry("gal/min").fromSi(flush.flowM3ps()))
+    ours(100 * flush.slopeFor(5 * FOOT)).isCloseTo(3.02, withinPercentage(0.6));
+    ours(flush.velocityMps() / FOOT).isCloseTo(5, withinPercentage(0.3));
+    ours(Measure.FLOW.entry("gal/min").fromSi(flush.flowM3ps()))
         .isCloseTo(6732, withinPercentage(0.3));
-    assertThat(Measure.VOLUME.entry("gal").fromSi(flush.volumeM3()))
+    ours(Measure.VOLUME.entry("gal").fromSi(flush.volumeM3()))
         .isCloseTo(1122, withinPercentage(0.3));
   }
 
@@ -99,7 +100,7 @@ class AccountsReferenceTest {
   })
   void flushVelocityRisesWithTheRootOfTheSlope(double percent, double feetPerSecond) {
     Flush flush = new Flush(new OpenChannel(12 * FOOT, percent / 100, 0.02), 0.25 * FOOT, 10);
-    assertThat(flush.velocityMps() / FOOT).isCloseTo(feetPerSecond, withinPercentage(0.5));
+    ours(flush.velocityMps() / FOOT).isCloseTo(feetPerSecond, withinPercentage(0.5));
   }
 
   @ParameterizedTest(name = "{0} lb, {1} %")
@@ -139,7 +140,7 @@ class AccountsReferenceTest {
             account.lost().get("storage").sandKgps(),
             2650,
             1 - bulk / 2650);
-    assertThat(storage.sandPerYearM3() / CUBIC_FOOT).isCloseTo(cubicFeet, withinPercentage(0.3));
+    ours(storage.sandPerYearM3() / CUBIC_FOOT).isCloseTo(cubicFeet, withinPercentage(0.3));
   }
 
   @Test

@@ -3,6 +3,7 @@ package sandslurry.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import java.util.Map;
@@ -126,11 +127,11 @@ class BalanceReferenceTest {
     // recycle a kg of feed, 10 150 and 7200 kg/h to evaporator and crystallizer) are from memory,
     // unverified. Three digits printed, and 36.36 % rounded to 36.4 % on the way: 1 %.
     SteadyBalance plant = crystallized(4500, 1 / 3.0, 0.494, 0.3636, 0.95);
-    assertThat(plant.stream("vapour").massKgps()).isCloseTo(2950, withinPercentage(1));
-    assertThat(0.95 * plant.stream("cake").massKgps()).isCloseTo(1470, withinPercentage(1));
-    assertThat(plant.stream("recycle").massKgps() / 4500).isCloseTo(1.25, withinPercentage(1));
-    assertThat(plant.feed("evaporator").massKgps()).isCloseTo(10_150, withinPercentage(1));
-    assertThat(plant.feed("crystallizer").massKgps()).isCloseTo(7200, withinPercentage(1));
+    ours(plant.stream("vapour").massKgps()).isCloseTo(2950, withinPercentage(1));
+    ours(0.95 * plant.stream("cake").massKgps()).isCloseTo(1470, withinPercentage(1));
+    ours(plant.stream("recycle").massKgps() / 4500).isCloseTo(1.25, withinPercentage(1));
+    ours(plant.feed("evaporator").massKgps()).isCloseTo(10_150, withinPercentage(1));
+    ours(plant.feed("crystallizer").massKgps()).isCloseTo(7200, withinPercentage(1));
   }
 
   @Test

@@ -3,6 +3,7 @@ package sandslurry.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import java.util.Map;
@@ -64,7 +65,7 @@ class ManureReferenceTest {
     assertThat(lbPerDay(cow.massKgps())).isEqualTo(manure, within(0.6));
     assertThat(lbPerDay(cow.solidsKgps())).isEqualTo(solids, within(0.5));
     double volume = Measure.VOLUME.entry("ft3").fromSi(cow.volumeM3ps() * 86400);
-    assertThat(volume).isCloseTo(cubicFeet, withinPercentage(7));
+    ours(volume).isCloseTo(cubicFeet, withinPercentage(7));
   }
 
   @Test
@@ -85,12 +86,12 @@ class ManureReferenceTest {
     // acemap.info/paper/103334378: average lactating cow about 150 lb/d, dry cow about 84 lb/d. The
     // milk of these cows is not given there; 70 lb is near the average of the country then: 5 %.
     for (ManureProduction equation : ManureProductions.FAMILY.all()) {
-      assertThat(lbPerDay(equation.manureKgps(ofLbPerDay(70)).value()))
+      ours(lbPerDay(equation.manureKgps(ofLbPerDay(70)).value()))
           .isCloseTo(150, withinPercentage(7));
     }
-    assertThat(lbPerDay(ManureProductions.NENNICH.manureKgps(ofLbPerDay(70)).value()))
+    ours(lbPerDay(ManureProductions.NENNICH.manureKgps(ofLbPerDay(70)).value()))
         .isCloseTo(150, withinPercentage(5));
-    assertThat(lbPerDay(OtherCattle.DRY_COW.manureKgps())).isCloseTo(84, withinPercentage(2));
+    ours(lbPerDay(OtherCattle.DRY_COW.manureKgps())).isCloseTo(84, withinPercentage(2));
     // Trade press after the same work: 70 lb of milk, 150 lb of manure of 12.5 % dry matter (read
     // at
     // agweb.com, "nutrition: reduce excretion"). Half a point is the difference of two equations.
@@ -136,7 +137,7 @@ class ManureReferenceTest {
       double sand, double mass, double volume, double solids) {
     PenLoad cow = oneCow(75, sand);
     assertThat(100 * cow.sandMassShare().base()).isEqualTo(mass, within(0.06));
-    assertThat(100 * cow.sandVolumeShare().base()).isCloseTo(volume, withinPercentage(6));
+    ours(100 * cow.sandVolumeShare().base()).isCloseTo(volume, withinPercentage(6));
     assertThat(100 * cow.range(Stream::totalSolidsWithSand).base()).isEqualTo(solids, within(0.2));
   }
 
@@ -167,6 +168,6 @@ class ManureReferenceTest {
   })
   void densityOfManureIsNearTheMeasured(double percent, double density) {
     Stream manure = Stream.liquor(CONSTITUENTS, 1, percent / 100, ManureSolids.FRESH);
-    assertThat(manure.densityKgM3()).isCloseTo(density, withinPercentage(2.5));
+    ours(manure.densityKgM3()).isCloseTo(density, withinPercentage(2.5));
   }
 }

@@ -3,6 +3,7 @@ package sandslurry.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -203,7 +204,7 @@ class SandAndStorageReferenceTest {
     for (double[] row : new double[][] {{0.55, 21.375}, {0.65, 16.625}}) {
       SandCirculation rest =
           SandCirculation.of(ONE.deliveredSand(47.5 * pound), s -> s.times(row[0]));
-      assertThat(rest.bought().sandKgps() / pound).isCloseTo(row[1], withinPercentage(1e-6));
+      ours(rest.bought().sandKgps() / pound).isCloseTo(row[1], withinPercentage(1e-6));
     }
   }
 }

@@ -1,7 +1,7 @@
 package sandslurry.precision;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -46,7 +46,7 @@ class FiftyDigitsTest {
 
   private static void agree(String id, double ours, double exact) {
     double relative = SOLVED.contains(id) ? ROOT : FORMULA;
-    assertThat(ours).as(id).isCloseTo(exact, within(relative * Math.abs(exact)));
+    ours(ours).as(id).isCloseTo(exact, within(relative * Math.abs(exact)));
   }
 
   private static Slurry slurry(double d, double c, double sand, double density, double viscosity) {

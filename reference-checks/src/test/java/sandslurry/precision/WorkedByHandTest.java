@@ -1,7 +1,7 @@
 package sandslurry.precision;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import sandslurry.material.liquid.Bingham;
@@ -21,17 +21,17 @@ class WorkedByHandTest {
   /** τ = 0.867 (0.2)^0.277 = 0.867 e^(−0.277 · 1.609438) = 0.867 · 0.640303 = 0.555142 Pa. */
   @Test
   void tractiveStressOfFineSand() {
-    assertThat(new Merritt2009().neededStressPa(0.2e-3).value()).isCloseTo(0.555142, within(1e-6));
+    ours(new Merritt2009().neededStressPa(0.2e-3).value()).isCloseTo(0.555142, within(1e-6));
     // 0.867 (5)^0.277 = 0.867 e^(0.277 · 1.609438) = 0.867 · 1.561761
-    assertThat(new Merritt2009().neededStressPa(5e-3).value()).isCloseTo(1.354047, within(1e-6));
+    ours(new Merritt2009().neededStressPa(5e-3).value()).isCloseTo(1.354047, within(1e-6));
   }
 
   /** Milk 20 kg/d: dry matter 0.0874 · 20 + 5.6 = 7.348 kg/d; 40 kg/d: 9.096 kg/d. */
   @Test
   void dryMatterOfACow() {
-    assertThat(Nennich2005.dryMatterKgps(20 / SECONDS_A_DAY).value() * SECONDS_A_DAY)
+    ours(Nennich2005.dryMatterKgps(20 / SECONDS_A_DAY).value() * SECONDS_A_DAY)
         .isCloseTo(7.348, within(1e-9));
-    assertThat(Nennich2005.dryMatterKgps(40 / SECONDS_A_DAY).value() * SECONDS_A_DAY)
+    ours(Nennich2005.dryMatterKgps(40 / SECONDS_A_DAY).value() * SECONDS_A_DAY)
         .isCloseTo(9.096, within(1e-9));
   }
 
@@ -40,7 +40,7 @@ class WorkedByHandTest {
    */
   @Test
   void viscosityOfThickManure() {
-    assertThat(Carriers.manure(0.091, Carriers.MEASURED_K).liquidAt(11).viscosityPaS())
+    ours(Carriers.manure(0.091, Carriers.MEASURED_K).liquidAt(11).viscosityPaS())
         .isCloseTo(0.293058, within(2e-6));
   }
 
@@ -52,10 +52,9 @@ class WorkedByHandTest {
    */
   @Test
   void wallStressOfAThinBinghamLiquid() {
-    assertThat(
-            new DarbyMelson1981()
-                .wallStressPa(new Bingham(0.2, 0.02), 1000, new Bore(0.1, 0), 4)
-                .value())
+    ours(new DarbyMelson1981()
+            .wallStressPa(new Bingham(0.2, 0.02), 1000, new Bore(0.1, 0), 4)
+            .value())
         .isCloseTo(33.2099, within(1e-3));
   }
 }

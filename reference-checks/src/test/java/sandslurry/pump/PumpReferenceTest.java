@@ -2,6 +2,7 @@ package sandslurry.pump;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.Arrays;
 import java.util.List;
@@ -50,10 +51,10 @@ class PumpReferenceTest {
                 new PumpCurve.Point(400 * gpm, 48 * foot, efficiency),
                 new PumpCurve.Point(600 * gpm, 30 * foot, 0.7 * efficiency)));
     PumpCurve fast = slow.atSpeed(3600.0 / 1800);
-    assertThat(fast.headM(800 * gpm) / foot).isCloseTo(192, within(1e-9));
+    ours(fast.headM(800 * gpm) / foot).isCloseTo(192, within(1e-9));
     MotorPower power =
         MotorPower.of(density, 800 * gpm, fast.headM(800 * gpm), fast.efficiency(800 * gpm), 1);
-    assertThat(power.shaftW()).isCloseTo(360e3, within(1e-3));
+    ours(power.shaftW()).isCloseTo(360e3, within(1e-3));
   }
 
   /**
@@ -66,8 +67,8 @@ class PumpReferenceTest {
     double displacement = PistonPump.doubleActingDisplacementM3(0.26, 0, 0.32, 1);
     double rate = Measure.FREQUENCY.entry("1/min").toSi(64);
     double theoretical = new PistonPump(displacement, 1, 1e6).flowM3ps(rate);
-    assertThat(theoretical * 1000).isCloseTo(36.245, within(0.002));
-    assertThat(new PistonPump(displacement, 0.8277, 1e6).flowM3ps(rate) * 1000)
+    ours(theoretical * 1000).isCloseTo(36.245, within(0.002));
+    ours(new PistonPump(displacement, 0.8277, 1e6).flowM3ps(rate) * 1000)
         .isCloseTo(30, within(0.002));
   }
 
@@ -80,10 +81,8 @@ class PumpReferenceTest {
   void aSingleActingPistonPump() {
     double displacement = PistonPump.singleActingDisplacementM3(0.25, 0.5, 1);
     double rate = Measure.FREQUENCY.entry("1/min").toSi(30);
-    assertThat(new PistonPump(displacement, 1, 1e6).flowM3ps(rate))
-        .isCloseTo(0.01227, within(5e-6));
-    assertThat(new PistonPump(displacement, 0.978, 1e6).flowM3ps(rate))
-        .isCloseTo(0.012, within(5e-6));
+    ours(new PistonPump(displacement, 1, 1e6).flowM3ps(rate)).isCloseTo(0.01227, within(5e-6));
+    ours(new PistonPump(displacement, 0.978, 1e6).flowM3ps(rate)).isCloseTo(0.012, within(5e-6));
   }
 
   /**
@@ -95,10 +94,10 @@ class PumpReferenceTest {
   @Test
   void theChartCorrectionOfAHandbook() {
     HydraulicInstitute chart = new HydraulicInstitute();
-    assertThat(chart.headReduction(1, 4.4, 0, 0.15).value()).isCloseTo(1.6, within(0.05));
-    assertThat(chart.headReduction(1, 2.65, 0.08, 0.15).value()).isCloseTo(0.85, within(0.005));
-    assertThat(chart.headReduction(0.14, 4.4, 0.08, 0.15).value()).isCloseTo(0.19, within(0.005));
-    assertThat(chart.headReduction(0.14, 4.4, 0.08, 0.06).value()).isCloseTo(0.08, within(0.005));
+    ours(chart.headReduction(1, 4.4, 0, 0.15).value()).isCloseTo(1.6, within(0.05));
+    ours(chart.headReduction(1, 2.65, 0.08, 0.15).value()).isCloseTo(0.85, within(0.005));
+    ours(chart.headReduction(0.14, 4.4, 0.08, 0.15).value()).isCloseTo(0.19, within(0.005));
+    ours(chart.headReduction(0.14, 4.4, 0.08, 0.06).value()).isCloseTo(0.08, within(0.005));
   }
 
   /**
@@ -111,7 +110,7 @@ class PumpReferenceTest {
   void theLargestReductionMeasuredInAnImpellerOf625Millimetres() {
     OptionalDouble impeller = OptionalDouble.of(0.625);
     double reduction = 1 - new EnginGur2003().headRatio(sand(2.2, 0.35), impeller).value();
-    assertThat(reduction).isCloseTo(0.30, within(0.08));
+    ours(reduction).isCloseTo(0.30, within(0.08));
     double finest = 1 - new EnginGur2003().headRatio(sand(0.64, 0.35), impeller).value();
     assertThat(finest).isLessThan(0.30);
   }
@@ -131,7 +130,7 @@ class PumpReferenceTest {
             .toArray();
     double mean = Arrays.stream(reductions).average().orElseThrow();
     for (double reduction : reductions) {
-      assertThat(reduction).isCloseTo(mean, within(mean / 3));
+      ours(reduction).isCloseTo(mean, within(mean / 3));
     }
   }
 
@@ -151,7 +150,7 @@ class PumpReferenceTest {
     "3000, 70121.2",
   })
   void airPressureByAltitude(double altitudeM, double pressurePa) {
-    assertThat(new StandardAtmosphere().pressurePa(altitudeM).value())
+    ours(new StandardAtmosphere().pressurePa(altitudeM).value())
         .isCloseTo(pressurePa, within(5e-4 * pressurePa));
   }
 }

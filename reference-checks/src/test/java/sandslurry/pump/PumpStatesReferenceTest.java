@@ -3,6 +3,7 @@ package sandslurry.pump;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,7 @@ class PumpStatesReferenceTest {
   @CsvSource({"0, 100", "220, 90", "360, 80", "500, 60", "600, 40", "680, 20"})
   void twoPumpsInParallelOfAnExaminationProblem(double gpm, double feet) {
     PumpGroup two = PumpGroup.parallel(List.of(REVIEW, REVIEW));
-    assertThat(two.headM(gpm * GPM) / FOOT).isCloseTo(feet, within(1e-6));
+    ours(two.headM(gpm * GPM) / FOOT).isCloseTo(feet, within(1e-6));
   }
 
   /** Source: as above. */
@@ -59,7 +60,7 @@ class PumpStatesReferenceTest {
   @CsvSource({"0, 200", "110, 180", "180, 160", "250, 120", "300, 80", "340, 40"})
   void twoPumpsInSeriesOfAnExaminationProblem(double gpm, double feet) {
     PumpGroup two = PumpGroup.series(List.of(REVIEW, REVIEW));
-    assertThat(two.headM(gpm * GPM) / FOOT).isCloseTo(feet, within(1e-6));
+    ours(two.headM(gpm * GPM) / FOOT).isCloseTo(feet, within(1e-6));
   }
 
   /**
@@ -72,8 +73,8 @@ class PumpStatesReferenceTest {
     PumpCurve one =
         PumpCurve.through(List.of(point(0, 600, 0), point(200, 400, 0.6), point(250, 200, 0.6)));
     PumpGroup two = PumpGroup.parallel(List.of(one, one));
-    assertThat(two.headM(400 * GPM) / FOOT).isCloseTo(400, within(1e-6));
-    assertThat(two.headM(500 * GPM) / FOOT).isCloseTo(200, within(1e-6));
+    ours(two.headM(400 * GPM) / FOOT).isCloseTo(400, within(1e-6));
+    ours(two.headM(500 * GPM) / FOOT).isCloseTo(200, within(1e-6));
   }
 
   /**
@@ -86,15 +87,15 @@ class PumpStatesReferenceTest {
     double ratio = 2000.0 / 1700;
     PumpCurve slow =
         PumpCurve.through(List.of(point(0, 70, 0), point(200, 60, 0.6), point(300, 30, 0.5)));
-    assertThat(200 * ratio).isCloseTo(235, within(0.5));
+    ours(200 * ratio).isCloseTo(235, within(0.5));
     double head = slow.atSpeed(ratio).headM(200 * ratio * GPM) / FOOT;
-    assertThat(head).isCloseTo(83, within(0.5));
+    ours(head).isCloseTo(83, within(0.5));
     double hydraulic = 1000 * Physics.GRAVITY * 200 * GPM * 60 * FOOT;
     double fast = 1000 * Physics.GRAVITY * 200 * ratio * GPM * head * FOOT;
-    assertThat(5 * fast / hydraulic).isCloseTo(8.1, within(0.05));
+    ours(5 * fast / hydraulic).isCloseTo(8.1, within(0.05));
     double found =
         PumpGroup.series(List.of(slow)).speedRatio(200 * ratio * GPM, head * FOOT).getAsDouble();
-    assertThat(1700 * found).isCloseTo(2000, within(0.1));
+    ours(1700 * found).isCloseTo(2000, within(0.1));
   }
 
   /**
@@ -107,14 +108,14 @@ class PumpStatesReferenceTest {
   void suctionHeadAtSeaLevelAndOnAMountain() {
     double weight = 1000 * Physics.GRAVITY * FOOT;
     double low = SuctionHead.availableM(33.9 * weight, 0.839 * weight, 1000, 6 * FOOT, 4 * FOOT);
-    assertThat(low / FOOT).isCloseTo(35.061, within(1e-9));
+    ours(low / FOOT).isCloseTo(35.061, within(1e-9));
     double temperature = Measure.TEMPERATURE.entry("degF").toSi(50);
     double altitude = 7000 * FOOT;
-    assertThat(new StandardAtmosphere().pressurePa(altitude).value() / weight)
+    ours(new StandardAtmosphere().pressurePa(altitude).value() / weight)
         .isCloseTo(26.2, within(0.1));
-    assertThat(Water.vapourPressurePa(temperature) / weight).isCloseTo(0.411, within(0.001));
+    ours(Water.vapourPressurePa(temperature) / weight).isCloseTo(0.411, within(0.001));
     double high = SuctionHead.atSiteM(altitude, temperature, 1000, -8 * FOOT, 3 * FOOT).value();
-    assertThat(high / FOOT).isCloseTo(14.789, within(0.1));
+    ours(high / FOOT).isCloseTo(14.789, within(0.1));
   }
 
   /**
@@ -127,12 +128,12 @@ class PumpStatesReferenceTest {
   void suctionHeadOfHotWater() {
     double temperature = Measure.TEMPERATURE.entry("degF").toSi(140);
     double vapour = Water.vapourPressurePa(temperature);
-    assertThat(vapour / PSI).isCloseTo(2.889, withinPercentage(0.15));
+    ours(vapour / PSI).isCloseTo(2.889, withinPercentage(0.15));
     double density = 0.985 * 999;
     double surface = SuctionHead.availableM(14.7 * PSI, 0, density, 0, 0);
-    assertThat(surface / FOOT).isCloseTo(34.474, withinPercentage(0.15));
+    ours(surface / FOOT).isCloseTo(34.474, withinPercentage(0.15));
     double both = SuctionHead.availableM(14.7 * PSI, vapour, density, 0, 0);
-    assertThat((surface - both) / FOOT).isCloseTo(6.775, withinPercentage(0.3));
+    ours((surface - both) / FOOT).isCloseTo(6.775, withinPercentage(0.3));
   }
 
   /**
@@ -144,7 +145,7 @@ class PumpStatesReferenceTest {
   @CsvSource({"0, 10.33", "500, 9.74", "1000, 9.17", "2000, 8.11", "2500, 7.62", "3000, 7.15"})
   void airPressureInMetresOfWater(double altitudeM, double metres) {
     double air = new StandardAtmosphere().pressurePa(altitudeM).value();
-    assertThat(SuctionHead.availableM(air, 0, 1000, 0, 0)).isCloseTo(metres, within(0.01));
+    ours(SuctionHead.availableM(air, 0, 1000, 0, 0)).isCloseTo(metres, within(0.01));
   }
 
   /**
@@ -161,14 +162,14 @@ class PumpStatesReferenceTest {
     double area = Math.PI / 4 * 0.0025;
     CrankDrive sine = new CrankDrive(1, false, 0, Double.POSITIVE_INFINITY);
     double acceleration = sine.accelerationHeadM(6, flow / area, turns);
-    assertThat(acceleration).isCloseTo(3.0182, within(0.002));
+    ours(acceleration).isCloseTo(3.0182, within(0.002));
     double weight = 1000 * Physics.GRAVITY;
-    assertThat(SuctionHead.availableM(10 * weight, 0, 1000, -4, acceleration))
+    ours(SuctionHead.availableM(10 * weight, 0, 1000, -4, acceleration))
         .isCloseTo(2.982, within(0.002));
     double peak = sine.ripple().greatestVelocityMps(flow / area);
     double friction = 0.02 * 6 / 0.05 * peak * peak / (2 * Physics.GRAVITY);
-    assertThat(friction).isCloseTo(0.302, within(0.001));
-    assertThat(SuctionHead.availableM(10 * weight, 0, 1000, -4, friction))
+    ours(friction).isCloseTo(0.302, within(0.001));
+    ours(SuctionHead.availableM(10 * weight, 0, 1000, -4, friction))
         .isCloseTo(5.698, within(0.002));
   }
 
@@ -188,8 +189,8 @@ class PumpStatesReferenceTest {
   })
   void theFlowVariationOfPowerPumps(int cylinders, boolean acting, double above, double below) {
     FlowRipple ripple = new CrankDrive(cylinders, acting, 0, 6).ripple();
-    assertThat(100 * (ripple.greatestRatio() - 1)).isCloseTo(above, within(0.55));
-    assertThat(100 * (1 - ripple.leastRatio())).isCloseTo(below, within(0.55));
+    ours(100 * (ripple.greatestRatio() - 1)).isCloseTo(above, within(0.55));
+    ours(100 * (1 - ripple.leastRatio())).isCloseTo(below, within(0.55));
   }
 
   /**
@@ -210,10 +211,10 @@ class PumpStatesReferenceTest {
       int cylinders, boolean acting, double constant) {
     CrankDrive drive = new CrankDrive(cylinders, acting, 0, 5);
     assertThat(AccelerationHead.constant(cylinders, acting)).hasValue(constant);
-    assertThat(Math.PI / 30 * drive.greatestAccelerationPerRad())
+    ours(Math.PI / 30 * drive.greatestAccelerationPerRad())
         .isCloseTo(constant, withinPercentage(2));
     double formula = new AccelerationHead().headM(4, 1.5, 0.7, constant, 1).value();
-    assertThat(drive.accelerationHeadM(4, 1.5, 0.7)).isCloseTo(formula, withinPercentage(2));
+    ours(drive.accelerationHeadM(4, 1.5, 0.7)).isCloseTo(formula, withinPercentage(2));
   }
 
   /**
@@ -228,7 +229,7 @@ class PumpStatesReferenceTest {
     ScrewConveyor screw = new ScrewConveyor(inches * INCH, shaftInches * INCH, inches * INCH, 0);
     double flow = screw.capacityM3ps(PER_MINUTE, ScrewConveyor.GREATEST_LOADING).value();
     double perHour = flow * Measure.TIME.entry("h").toSi(1) / (FOOT * FOOT * FOOT);
-    assertThat(perHour).isCloseTo(ft3PerHour, withinPercentage(3));
+    ours(perHour).isCloseTo(ft3PerHour, withinPercentage(3));
   }
 
   /**

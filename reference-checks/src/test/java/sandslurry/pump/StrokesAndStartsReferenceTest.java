@@ -2,6 +2,7 @@ package sandslurry.pump;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +28,7 @@ class StrokesAndStartsReferenceTest {
   @ParameterizedTest
   @CsvSource({"5, 10", "14.9, 10", "15, 15", "74, 15", "75, 20", "185, 20"})
   void theShorterTimeOfTheTableIsTheLimit(double kilowatts, double minutes) {
-    assertThat(1 / MotorStarts.mostPs(kilowatts * KILOWATT).orElseThrow())
+    ours(1 / MotorStarts.mostPs(kilowatts * KILOWATT).orElseThrow())
         .isCloseTo(minutes * MINUTE, within(1e-6));
   }
 
@@ -45,9 +46,9 @@ class StrokesAndStartsReferenceTest {
   void theVolumeOfThePitOfThatPageStartsThePumpAsOftenAsItsTimeAllows() {
     double flow = 0.045;
     double volume = 10 * MINUTE * flow / 4;
-    assertThat(volume).isCloseTo(6.75, within(1e-9));
+    ours(volume).isCloseTo(6.75, within(1e-9));
     DailyDuty duty = new DailyDuty(100, volume, flow);
-    assertThat(duty.greatestStartRatePs() * InUnit.ofHours(1)).isCloseTo(6, within(1e-9));
+    ours(duty.greatestStartRatePs() * InUnit.ofHours(1)).isCloseTo(6, within(1e-9));
   }
 
   /**
@@ -65,7 +66,7 @@ class StrokesAndStartsReferenceTest {
     for (int i = 0; i < steps; i++) {
       cubes += Math.pow(drive.relativeFlow(2 * Math.PI * (i + 0.5) / steps), 3) / steps;
     }
-    assertThat(100 * (1 - 1 / cubes)).isCloseTo(percent, within(0.05));
+    ours(100 * (1 - 1 / cubes)).isCloseTo(percent, within(0.05));
   }
 
   /**
@@ -77,7 +78,7 @@ class StrokesAndStartsReferenceTest {
   @CsvSource({"1, 0.55", "2, 0.21"})
   void theVolumeThatAVesselStores(int cylinders, double ofStroke) {
     CrankDrive drive = new CrankDrive(cylinders, false, 0, 1e9);
-    assertThat(drive.surplusShare() * cylinders).isCloseTo(ofStroke, within(0.005));
+    ours(drive.surplusShare() * cylinders).isCloseTo(ofStroke, within(0.005));
   }
 
   /**
@@ -88,8 +89,8 @@ class StrokesAndStartsReferenceTest {
   @Test
   void theLiquidThatGasStoresBetweenTwoPressures() {
     double stored = 10 * (1 - Math.pow(6.0 / 7, 1 / 1.4));
-    assertThat(stored).isCloseTo(1.0426, within(5e-5));
-    assertThat(new AirVessel(0.010, 6e5, AirVessel.FAST).pressureWithPa(stored / 1000))
+    ours(stored).isCloseTo(1.0426, within(5e-5));
+    ours(new AirVessel(0.010, 6e5, AirVessel.FAST).pressureWithPa(stored / 1000))
         .isCloseTo(7e5, within(1.0));
   }
 
@@ -106,8 +107,8 @@ class StrokesAndStartsReferenceTest {
     double rate = 40 / MINUTE;
     double mean = 0.01227 * 0.25 * rate / pipe;
     double expected = 1.5 / 9.80665 * (0.01227 / pipe) * 4.189 * 4.189 * 0.125;
-    assertThat(expected).isCloseTo(0.524, within(5e-4));
-    assertThat(new CrankDrive(1, false, 0, 1e9).accelerationHeadM(1.5, mean, rate))
+    ours(expected).isCloseTo(0.524, within(5e-4));
+    ours(new CrankDrive(1, false, 0, 1e9).accelerationHeadM(1.5, mean, rate))
         .isCloseTo(expected, within(5e-4));
   }
 }

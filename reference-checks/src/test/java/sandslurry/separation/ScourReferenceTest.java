@@ -3,6 +3,7 @@ package sandslurry.separation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +36,7 @@ class ScourReferenceTest {
   })
   void campsScourVelocityIsReproduced(
       double beta, double f, double s, double millimetres, double v, double percent) {
-    assertThat(new CampScour1946(beta).velocityMps(grain(millimetres * 1e-3, s), WATER, f).value())
+    ours(new CampScour1946(beta).velocityMps(grain(millimetres * 1e-3, s), WATER, f).value())
         .isCloseTo(v, withinPercentage(percent));
   }
 
@@ -72,7 +73,7 @@ class ScourReferenceTest {
   void soulsbysCurveIsNearBrownliesFitOfTheSameData(double millimetres) {
     // Two fits through one cloud of points; the data scatter more than 20 % about either.
     Grain sand = grain(millimetres * 1e-3, 2.65);
-    assertThat(ScourModels.SHIELDS.shieldsNumber(sand, WATER).value())
+    ours(ScourModels.SHIELDS.shieldsNumber(sand, WATER).value())
         .isCloseTo(brownlie(sand), withinPercentage(20));
   }
 

@@ -3,6 +3,7 @@ package sandslurry.separation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -91,15 +92,14 @@ class UnitsReferenceTest {
       double density,
       double x,
       double n) {
-    assertThat(
-            new Zwietering1958()
-                .speedRps(
-                    new Impeller(diameter, s, 1),
-                    size * 1e-3,
-                    new Liquid(density, viscosity * 1e-3),
-                    2650,
-                    x / 100)
-                .value())
+    ours(new Zwietering1958()
+            .speedRps(
+                new Impeller(diameter, s, 1),
+                size * 1e-3,
+                new Liquid(density, viscosity * 1e-3),
+                2650,
+                x / 100)
+            .value())
         .isCloseTo(n, withinPercentage(1e-5));
   }
 
@@ -176,7 +176,7 @@ class UnitsReferenceTest {
     assertThat(Math.toDegrees(Math.atan(2 * stack.coneHeightM() / stack.coneDiameterM())))
         .isEqualTo(34, within(1e-9));
     double radius = stack.coneDiameterM() / 2;
-    assertThat(Math.PI * radius * radius * stack.coneHeightM() / 3)
+    ours(Math.PI * radius * radius * stack.coneHeightM() / 3)
         .isCloseTo(10_000 / 2650.0 / 0.6, withinPercentage(1e-9));
   }
 
@@ -195,8 +195,7 @@ class UnitsReferenceTest {
       beta += 3 * u * 2 / Math.sqrt(1 + u + u * u) / steps;
     }
     double time = SandStack.laneDrainTimeS(30, 0.3, 0.25, 4e-4, 0.5);
-    assertThat(0.25 * 30 * 30 / (4e-4 * 0.3) / time)
-        .isCloseTo(beta * beta / 6, withinPercentage(0.1));
+    ours(0.25 * 30 * 30 / (4e-4 * 0.3) / time).isCloseTo(beta * beta / 6, withinPercentage(0.1));
   }
 
   @ParameterizedTest(name = "{0} ft/s, {1} in")
@@ -257,7 +256,7 @@ class UnitsReferenceTest {
     double depth = si(Measure.LENGTH, 3, "in");
     LaneReach alley =
         new LaneReach(new OpenChannel(width, 0.0302, 0.02), 30, OptionalDouble.empty(), 0, 1);
-    assertThat(alley.flow(si(Measure.SPEED, 5, "ft/s") * width * depth, 0).depthM())
+    ours(alley.flow(si(Measure.SPEED, 5, "ft/s") * width * depth, 0).depthM())
         .isCloseTo(depth, withinPercentage(0.5));
   }
 }

@@ -2,6 +2,7 @@ package sandslurry.settling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +41,7 @@ class SandSettlingReferenceTest {
   })
   void stokesReproducesTheTableOfHendricks(double diameterM, double velocityMps) {
     Grain grain = new Grain(diameterM, 2.65 * 999.7, GrainShape.NATURAL);
-    assertThat(mps(new Stokes1851(), grain, new Liquid(999.7, 0.00131)))
+    ours(mps(new Stokes1851(), grain, new Liquid(999.7, 0.00131)))
         .isCloseTo(velocityMps, withinPercentage(0.5));
   }
 
@@ -51,8 +52,7 @@ class SandSettlingReferenceTest {
       double diameterM, double reynolds, double percent) {
     Grain grain = new Grain(diameterM, 2.65 * 999.7, GrainShape.NATURAL);
     double velocity = mps(new Stokes1851(), grain, new Liquid(999.7, 0.00131));
-    assertThat(velocity * diameterM * 999.7 / 0.00131)
-        .isCloseTo(reynolds, withinPercentage(percent));
+    ours(velocity * diameterM * 999.7 / 0.00131).isCloseTo(reynolds, withinPercentage(percent));
   }
 
   // Richardson and Zaki (1954), Table I, column "Terminal falling velocity, Stokes' law": spheres
@@ -76,7 +76,7 @@ class SandSettlingReferenceTest {
   void stokesReproducesTheTableOfRichardsonAndZaki(
       double diameterM, double density, double liquidDensity, double viscosity, double velocity) {
     Grain grain = new Grain(diameterM, density, GrainShape.SPHERE);
-    assertThat(mps(new Stokes1851(), grain, new Liquid(liquidDensity, viscosity)))
+    ours(mps(new Stokes1851(), grain, new Liquid(liquidDensity, viscosity)))
         .isCloseTo(velocity, withinPercentage(0.7));
   }
 
@@ -98,7 +98,7 @@ class SandSettlingReferenceTest {
     double buoyantGravity = 1.65 * 9.80665;
     double diameter = Math.cbrt(Math.pow(particleReynolds * viscosity, 2) / buoyantGravity);
     Grain sphere = new Grain(diameter, 2650, GrainShape.SPHERE);
-    assertThat(mps(new Dietrich1982(), sphere, new Liquid(1000, 1000 * viscosity)))
+    ours(mps(new Dietrich1982(), sphere, new Liquid(1000, 1000 * viscosity)))
         .isCloseTo(dimensionless * Math.sqrt(buoyantGravity * diameter), withinPercentage(0.5));
   }
 
@@ -126,7 +126,7 @@ class SandSettlingReferenceTest {
       double nominalM, double corey, double roundness, double velocityMps) {
     double sieveM = nominalM * Math.sqrt((1 + Math.pow(corey, 4.0 / 3)) / 2);
     Grain grain = new Grain(sieveM, 2650, new GrainShape(corey, roundness, 0.8));
-    assertThat(mps(new Dietrich1982(), grain, new Liquid(1000, 1e-3)))
+    ours(mps(new Dietrich1982(), grain, new Liquid(1000, 1e-3)))
         .isCloseTo(velocityMps, withinPercentage(5e-4));
   }
 
@@ -142,7 +142,7 @@ class SandSettlingReferenceTest {
         Math.sqrt(0.25 * Math.pow(32, 2 / 1.5) + Math.pow(4.0 / 3 * cube, 1 / 1.5))
             - 0.5 * Math.pow(32, 1 / 1.5);
     double expected = viscosity / diameterM * Math.pow(root, 1.5);
-    assertThat(mps(new Cheng1997(), quartz(diameterM), new Liquid(1000, 1e-3)))
+    ours(mps(new Cheng1997(), quartz(diameterM), new Liquid(1000, 1e-3)))
         .isCloseTo(expected, withinPercentage(1.5));
   }
 
@@ -153,7 +153,7 @@ class SandSettlingReferenceTest {
   @ParameterizedTest
   @CsvSource({"1e-4, 0.00790", "1e-3, 0.12029"})
   void soulsbyReproducesTheOpenCode(double diameterM, double velocityMps) {
-    assertThat(mps(new Soulsby1997(), quartz(diameterM), new Liquid(1000, 1e-3)))
+    ours(mps(new Soulsby1997(), quartz(diameterM), new Liquid(1000, 1e-3)))
         .isCloseTo(velocityMps, withinPercentage(0.2));
   }
 
@@ -166,7 +166,7 @@ class SandSettlingReferenceTest {
     double cube = Math.pow(millimetres, 3);
     double mmps = 8.925 * (Math.sqrt(1 + 95 * 1.65 * cube) - 1) / millimetres;
     double w = mps(SettlingVelocities.DEFAULT, quartz(millimetres * 1e-3), WATER_10C);
-    assertThat(w * 1e3).isCloseTo(mmps, withinPercentage(18));
+    ours(w * 1e3).isCloseTo(mmps, withinPercentage(18));
   }
 
   // A published design sheet of a river settling basin, scribd.com/document/462276628 (read): size
@@ -183,7 +183,7 @@ class SandSettlingReferenceTest {
     "0.50, 0.067",
   })
   void defaultAgreesWithADesignSheetOfASettlingBasin(double millimetres, double velocityMps) {
-    assertThat(mps(SettlingVelocities.DEFAULT, quartz(millimetres * 1e-3), WATER_15C))
+    ours(mps(SettlingVelocities.DEFAULT, quartz(millimetres * 1e-3), WATER_15C))
         .isCloseTo(velocityMps, withinPercentage(15));
   }
 

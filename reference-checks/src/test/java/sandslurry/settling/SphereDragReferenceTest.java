@@ -1,7 +1,7 @@
 package sandslurry.settling;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -40,7 +40,7 @@ class SphereDragReferenceTest {
     "100000, 0.47149621973114836",
   })
   void haiderLevenspielSphereLineEqualsTheOpenLibrary(double reynolds, double drag) {
-    assertThat(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(1e-9));
+    ours(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(1e-9));
   }
 
   // The general line, from the expressions as coded in the open flow code OpenFOAM,
@@ -63,7 +63,7 @@ class SphereDragReferenceTest {
   })
   void haiderLevenspielGeneralLineEqualsTheOpenFlowCode(
       double sphericity, double reynolds, double drag) {
-    assertThat(HaiderLevenspiel1989.dragLaw(sphericity).dragCoefficient(reynolds))
+    ours(HaiderLevenspiel1989.dragLaw(sphericity).dragCoefficient(reynolds))
         .isCloseTo(drag, withinPercentage(5e-4));
   }
 
@@ -76,16 +76,16 @@ class SphereDragReferenceTest {
     "100, 1.087", "200, 0.77563", "500, 0.55492", "800, 0.49308",
   })
   void sphereLawsFollowTheStandardDragCurve(double reynolds, double drag) {
-    assertThat(SCHILLER_NAUMANN.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4));
-    assertThat(TURTON_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4));
-    assertThat(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4.5));
+    ours(SCHILLER_NAUMANN.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4));
+    ours(TURTON_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4));
+    ours(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4.5));
   }
 
   // As above, beyond the limit of Schiller and Naumann.
   @ParameterizedTest
   @CsvSource({"1000, 0.47109", "5000, 0.38728", "10000, 0.40523"})
   void turtonLevenspielFollowsTheStandardDragCurveToNewtonsRegime(double reynolds, double drag) {
-    assertThat(TURTON_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4));
+    ours(TURTON_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4));
   }
 
   // Other authors' laws at Re = 200 as printed in the documentation of fluids.drag (read): Barati
@@ -94,9 +94,9 @@ class SphereDragReferenceTest {
   @ParameterizedTest
   @CsvSource({"0.7682", "0.7748", "0.7866", "0.7905", "0.7849"})
   void sphereLawsAgreeWithThoseOfOtherAuthorsAtTwoHundred(double drag) {
-    assertThat(SCHILLER_NAUMANN.dragCoefficient(200)).isCloseTo(drag, withinPercentage(5));
-    assertThat(TURTON_LEVENSPIEL.dragCoefficient(200)).isCloseTo(drag, withinPercentage(5));
-    assertThat(HAIDER_LEVENSPIEL.dragCoefficient(200)).isCloseTo(drag, withinPercentage(5));
+    ours(SCHILLER_NAUMANN.dragCoefficient(200)).isCloseTo(drag, withinPercentage(5));
+    ours(TURTON_LEVENSPIEL.dragCoefficient(200)).isCloseTo(drag, withinPercentage(5));
+    ours(HAIDER_LEVENSPIEL.dragCoefficient(200)).isCloseTo(drag, withinPercentage(5));
   }
 
   // "Some experimental values of CD for spheres", teaching notes of Indiana University of
@@ -112,10 +112,10 @@ class SphereDragReferenceTest {
     "1862, 0.4365", "3162, 0.4074", "4764, 0.3890", "8375, 0.3981",
   })
   void sphereLawsFollowMeasuredDrag(double reynolds, double drag) {
-    assertThat(TURTON_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(10));
-    assertThat(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(10));
+    ours(TURTON_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(10));
+    ours(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(10));
     if (reynolds < 800) {
-      assertThat(SCHILLER_NAUMANN.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(10));
+      ours(SCHILLER_NAUMANN.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(10));
     }
   }
 
@@ -136,7 +136,7 @@ class SphereDragReferenceTest {
   void solvedVelocityEqualsThatOfTheOpenLibrary(
       double diameterM, double densityKgM3, double viscosityPaS, double velocityMps) {
     Liquid liquid = new Liquid(densityKgM3, viscosityPaS);
-    assertThat(new HaiderLevenspiel1989().velocityMps(sphere(diameterM, 2650), liquid).value())
+    ours(new HaiderLevenspiel1989().velocityMps(sphere(diameterM, 2650), liquid).value())
         .isCloseTo(velocityMps, withinPercentage(1e-5));
   }
 
@@ -154,10 +154,9 @@ class SphereDragReferenceTest {
   void sphereLawsReproducePrintedTerminalVelocities(
       double diameterM, double density, double liquidDensity, double viscosity, double velocity) {
     for (SettlingVelocityModel model : SPHERE_MODELS) {
-      assertThat(
-              model
-                  .velocityMps(sphere(diameterM, density), new Liquid(liquidDensity, viscosity))
-                  .value())
+      ours(model
+              .velocityMps(sphere(diameterM, density), new Liquid(liquidDensity, viscosity))
+              .value())
           .isCloseTo(velocity, withinPercentage(5));
     }
   }
@@ -168,7 +167,7 @@ class SphereDragReferenceTest {
   @Test
   void balanceSolvesTheBenchmarkOfCoalInWater() {
     DragLaw law = re -> 24 * (1 + 0.14 * Math.pow(re, 0.7)) / re;
-    assertThat(law.terminalVelocityMps(sphere(0.208e-3, 1800), new Liquid(994.6, 8.931e-4)))
+    ours(law.terminalVelocityMps(sphere(0.208e-3, 1800), new Liquid(994.6, 8.931e-4)))
         .isCloseTo(0.01578, withinPercentage(0.1));
   }
 
@@ -189,10 +188,9 @@ class SphereDragReferenceTest {
       double velocity,
       double percent) {
     for (SettlingVelocityModel model : SPHERE_MODELS) {
-      assertThat(
-              model
-                  .velocityMps(sphere(diameterM, density), new Liquid(liquidDensity, viscosity))
-                  .value())
+      ours(model
+              .velocityMps(sphere(diameterM, density), new Liquid(liquidDensity, viscosity))
+              .value())
           .isCloseTo(velocity, withinPercentage(percent));
     }
   }
@@ -213,10 +211,9 @@ class SphereDragReferenceTest {
   })
   void sphereLawsReproduceTheBallsOfRichardsonAndZaki(
       double diameterM, double density, double liquidDensity, double viscosity, double velocity) {
-    assertThat(
-            TURTON_LEVENSPIEL
-                .velocityMps(sphere(diameterM, density), new Liquid(liquidDensity, viscosity))
-                .value())
+    ours(TURTON_LEVENSPIEL
+            .velocityMps(sphere(diameterM, density), new Liquid(liquidDensity, viscosity))
+            .value())
         .isCloseTo(velocity, withinPercentage(6));
   }
 }

@@ -1,7 +1,7 @@
 package sandslurry.material.liquid;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -37,7 +37,7 @@ class RheogramFitReferenceTest {
   }
 
   private static void close(double actual, double certified) {
-    assertThat(actual).isCloseTo(certified, within(1e-8 * certified));
+    ours(actual).isCloseTo(certified, within(1e-8 * certified));
   }
 
   // Achkari-Begdouri and Goodrich (1992), dairy manure at 35 degC, as tabulated by Wu and Chen
@@ -59,7 +59,6 @@ class RheogramFitReferenceTest {
   })
   void powerLawReproducesThePublishedViscosityOfManure(
       double solids, double k, double n, double rate, double viscosity, double tolerance) {
-    assertThat(new PowerLaw(k, n).apparentViscosityPaS(rate))
-        .isCloseTo(viscosity, within(tolerance));
+    ours(new PowerLaw(k, n).apparentViscosityPaS(rate)).isCloseTo(viscosity, within(tolerance));
   }
 }

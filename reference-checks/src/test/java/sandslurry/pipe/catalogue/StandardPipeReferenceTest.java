@@ -1,7 +1,7 @@
 package sandslurry.pipe.catalogue;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +43,7 @@ class StandardPipeReferenceTest {
   })
   void steelBores(String size, String schedule, double boreMm) {
     StandardPipe pipe = PipeCatalogue.get("ASME B36.10M", size, schedule);
-    assertThat(millimetres(pipe.largestBoreM())).isCloseTo(boreMm, within(0.005));
+    ours(millimetres(pipe.largestBoreM())).isCloseTo(boreMm, within(0.005));
   }
 
   /**
@@ -70,10 +70,10 @@ class StandardPipeReferenceTest {
   void pvcOfSchedules(
       String size, String schedule, double outside, double meanBore, double wall, double rating) {
     StandardPipe pipe = PipeCatalogue.get("ASTM D1785", size, schedule);
-    assertThat(inches(pipe.outsideDiameterM())).isCloseTo(outside, within(1e-9));
-    assertThat(inches(pipe.leastWallM())).isCloseTo(wall, within(1e-9));
-    assertThat(inches(pipe.meanBoreM())).isCloseTo(meanBore, within(0.002));
-    assertThat(psi(pipe)).isCloseTo(rating, within(1e-9));
+    ours(inches(pipe.outsideDiameterM())).isCloseTo(outside, within(1e-9));
+    ours(inches(pipe.leastWallM())).isCloseTo(wall, within(1e-9));
+    ours(inches(pipe.meanBoreM())).isCloseTo(meanBore, within(0.002));
+    ours(psi(pipe)).isCloseTo(rating, within(1e-9));
   }
 
   /**
@@ -86,7 +86,7 @@ class StandardPipeReferenceTest {
       if (pipe.system() == PipeSystem.ASTM_D1785) {
         double wall = pipe.leastWallM();
         double stress = 2 * 2000 * wall / (pipe.outsideDiameterM() - wall);
-        assertThat(psi(pipe)).as(pipe.words()).isCloseTo(stress, within(5.01));
+        ours(psi(pipe)).as(pipe.words()).isCloseTo(stress, within(5.01));
       }
     }
   }
@@ -116,9 +116,9 @@ class StandardPipeReferenceTest {
   })
   void pressureRatedPvc(String size, String ratio, double leastWall, double meanWall) {
     StandardPipe pipe = PipeCatalogue.get("ASTM D2241", size, ratio);
-    assertThat(inches(pipe.leastWallM())).isCloseTo(leastWall, within(1e-9));
+    ours(inches(pipe.leastWallM())).isCloseTo(leastWall, within(1e-9));
     double mean = inches(pipe.outsideDiameterM() - pipe.meanBoreM()) / 2;
-    assertThat(mean).isCloseTo(meanWall, within(0.001));
+    ours(mean).isCloseTo(meanWall, within(0.001));
   }
 
   /**
@@ -128,7 +128,7 @@ class StandardPipeReferenceTest {
   @ParameterizedTest
   @CsvSource({"SDR 21, 200", "SDR 26, 160", "SDR 32.5, 125", "SDR 41, 100"})
   void pressureRatingsOfPvcByDimensionRatio(String ratio, double rating) {
-    assertThat(psi(PipeCatalogue.get("ASTM D2241", "8 in", ratio))).isCloseTo(rating, within(1e-9));
+    ours(psi(PipeCatalogue.get("ASTM D2241", "8 in", ratio))).isCloseTo(rating, within(1e-9));
   }
 
   /**
@@ -151,7 +151,7 @@ class StandardPipeReferenceTest {
   })
   void polyethyleneOfInchSizes(String size, String ratio, double wall) {
     StandardPipe pipe = PipeCatalogue.get("ASTM F714", size, ratio);
-    assertThat(inches(pipe.leastWallM())).isCloseTo(wall, within(1e-9));
+    ours(inches(pipe.leastWallM())).isCloseTo(wall, within(1e-9));
   }
 
   /**
@@ -161,7 +161,7 @@ class StandardPipeReferenceTest {
   @ParameterizedTest
   @CsvSource({"DR 9, 250", "DR 11, 200", "DR 13.5, 160", "DR 17, 125", "DR 21, 100", "DR 26, 80"})
   void pressureRatingsOfPolyethyleneByDimensionRatio(String ratio, double rating) {
-    assertThat(psi(PipeCatalogue.get("ASTM F714", "8 in", ratio))).isCloseTo(rating, within(1e-9));
+    ours(psi(PipeCatalogue.get("ASTM F714", "8 in", ratio))).isCloseTo(rating, within(1e-9));
   }
 
   /**
@@ -183,9 +183,9 @@ class StandardPipeReferenceTest {
   void polyethyleneOfMetricSizes(
       String size, String ratio, double least, double greatest, double pn) {
     StandardPipe pipe = PipeCatalogue.get("ISO 4427", size, ratio);
-    assertThat(millimetres(pipe.leastWallM())).isCloseTo(least, within(1e-9));
-    assertThat(millimetres(pipe.greatestWallM())).isCloseTo(greatest, within(1e-9));
-    assertThat(Measure.PRESSURE.entry("bar").fromSi(pipe.ratingPa().orElseThrow()))
+    ours(millimetres(pipe.leastWallM())).isCloseTo(least, within(1e-9));
+    ours(millimetres(pipe.greatestWallM())).isCloseTo(greatest, within(1e-9));
+    ours(Measure.PRESSURE.entry("bar").fromSi(pipe.ratingPa().orElseThrow()))
         .isCloseTo(pn, within(1e-9));
   }
 
@@ -205,7 +205,7 @@ class StandardPipeReferenceTest {
   })
   void thinPolyethyleneOfMetricSizes(String size, String ratio, double wall) {
     StandardPipe pipe = PipeCatalogue.get("ISO 4427", size, ratio);
-    assertThat(millimetres(pipe.leastWallM())).isCloseTo(wall, within(1e-9));
+    ours(millimetres(pipe.leastWallM())).isCloseTo(wall, within(1e-9));
   }
 
   /**
@@ -236,7 +236,7 @@ class StandardPipeReferenceTest {
   private static void assertFactor(PipeSystem system, double degF, double factor) {
     // A printed temperature may come back a rounding above the last one of the table.
     double kelvin = Measure.TEMPERATURE.entry("degF").toSi(degF) - 1e-9;
-    assertThat(system.ratingFactor(kelvin).orElseThrow()).isCloseTo(factor, within(1e-6));
+    ours(system.ratingFactor(kelvin).orElseThrow()).isCloseTo(factor, within(1e-6));
   }
 
   /**
@@ -251,7 +251,7 @@ class StandardPipeReferenceTest {
     StandardPipe pipe = PipeCatalogue.get("ASTM D2241", "8 in", ratio);
     double footPerSecond = Measure.SPEED.entry("ft/s").toSi(1);
     double surge = new Joukowsky1898().surgePa(pipe, 999.55, footPerSecond);
-    assertThat(Measure.PRESSURE.entry("psi").fromSi(surge))
+    ours(Measure.PRESSURE.entry("psi").fromSi(surge))
         .isCloseTo(psiPerFootPerSecond, within(0.02 * psiPerFootPerSecond));
   }
 }

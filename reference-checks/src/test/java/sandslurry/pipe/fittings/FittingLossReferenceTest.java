@@ -1,7 +1,7 @@
 package sandslurry.pipe.fittings;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,7 +38,7 @@ class FittingLossReferenceTest {
   })
   void agreesWithTheLibraryOnThreeConstants(
       String id, double sizeInches, double reynolds, double expected) {
-    assertThat(FittingLoss.coefficient(FittingKind.byId(id), reynolds, inches(sizeInches)))
+    ours(FittingLoss.coefficient(FittingKind.byId(id), reynolds, inches(sizeInches)))
         .isCloseTo(expected, withPercentage(1e-6));
   }
 
@@ -52,7 +52,7 @@ class FittingLossReferenceTest {
     "pipe exit,           1.0"
   })
   void agreesWithTheLibraryOnEndsOfPipes(String id, double expected) {
-    assertThat(FittingLoss.coefficient(FittingKind.byId(id), 1e6, inches(6)))
+    ours(FittingLoss.coefficient(FittingKind.byId(id), 1e6, inches(6)))
         .isCloseTo(expected, withPercentage(0.5));
   }
 
@@ -73,7 +73,7 @@ class FittingLossReferenceTest {
     "rounded entrance,      6, 0.05, 25"
   })
   void agreesWithAPumpHandbook(String id, double sizeInches, double expected, double percent) {
-    assertThat(FittingLoss.coefficient(FittingKind.byId(id), 1e6, inches(sizeInches)))
+    ours(FittingLoss.coefficient(FittingKind.byId(id), 1e6, inches(sizeInches)))
         .isCloseTo(expected, withPercentage(percent));
   }
 
@@ -88,7 +88,7 @@ class FittingLossReferenceTest {
     "pipe exit, 1.0"
   })
   void agreesWithABookOnSlurryTransport(String id, double expected) {
-    assertThat(FittingLoss.coefficient(FittingKind.byId(id), 1e6, inches(4)))
+    ours(FittingLoss.coefficient(FittingKind.byId(id), 1e6, inches(4)))
         .isCloseTo(expected, withPercentage(35));
   }
 }

@@ -3,6 +3,7 @@ package sandslurry.plant.pen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import java.util.Optional;
@@ -46,8 +47,8 @@ class FlushReferenceTest {
   })
   void threePerCentGivesTheFlushOfPracticeInAlleysOfEveryWidth(double widthFt) {
     Flush flush = new Flush(alley(widthFt, 0.03), 0.25 * FOOT, 10);
-    assertThat(flush.velocityMps() / FOOT).isCloseTo(5, withinPercentage(3));
-    assertThat(flush.slopeFor(5 * FOOT)).isCloseTo(0.03, withinPercentage(6));
+    ours(flush.velocityMps() / FOOT).isCloseTo(5, withinPercentage(3));
+    ours(flush.slopeFor(5 * FOOT)).isCloseTo(0.03, withinPercentage(6));
     // WQ308 (read): flushed floors usually slope at 2 to 5 %.
     assertThat(flush.slopeFor(5 * FOOT)).isBetween(0.02, 0.05);
   }
@@ -59,9 +60,9 @@ class FlushReferenceTest {
     // S = 0.0302: 4.997 ft/s, so 14.99 ft3/s (6728 gpm) and 149.9 ft3 (1121 gal) in 10 s: worked
     // with its constant 1.49 and four digits.
     Flush flush = Flush.released(alley(12, 0.0302), 1121 * GALLON, 14.99 * FOOT * FOOT * FOOT);
-    assertThat(flush.depthM() / FOOT).isCloseTo(0.25, withinPercentage(0.3));
-    assertThat(flush.velocityMps() / FOOT).isCloseTo(4.997, withinPercentage(0.3));
-    assertThat(flush.durationS()).isCloseTo(10, withinPercentage(0.3));
+    ours(flush.depthM() / FOOT).isCloseTo(0.25, withinPercentage(0.3));
+    ours(flush.velocityMps() / FOOT).isCloseTo(4.997, withinPercentage(0.3));
+    ours(flush.durationS()).isCloseTo(10, withinPercentage(0.3));
   }
 
   @Test
@@ -69,7 +70,7 @@ class FlushReferenceTest {
     // Animal Image Gallery, image 1115 (caption read): a wave about 150 ft long, 3 in deep, moving
     // about 5 ft/s. So the valve is open for half a minute.
     Flush flush = new Flush(alley(12, 0.0302), 0.25 * FOOT, 30);
-    assertThat(flush.waveM() / FOOT).isCloseTo(150, withinPercentage(1));
+    ours(flush.waveM() / FOOT).isCloseTo(150, withinPercentage(1));
   }
 
   @Test
@@ -88,7 +89,7 @@ class FlushReferenceTest {
     Flush flush = new Flush(alley(16, 0.03), 0.25 * FOOT, 10);
     OpenChannel steep = alley(16, flush.slopeFor(5.2 * FOOT));
     Flush fast = new Flush(steep, 0.25 * FOOT, 10);
-    assertThat(fast.velocityMps()).isCloseTo(1.6, within(0.05));
+    ours(fast.velocityMps()).isCloseTo(1.6, within(0.05));
     Grain stone = new Grain(9.5e-3, 2650, GrainShape.NATURAL);
     assertThat(fast.stressPa(WATER.densityKgM3()))
         .isGreaterThan(Flush.movingStressPa(stone, WATER));
@@ -119,11 +120,11 @@ class FlushReferenceTest {
     double flow = Measure.FLOW.entry("m3/d").toSi(80_000);
     Stream feed = silt.water(998.2 * flow).plus(silt.deliveredSand(1e-6));
     double y = floor.fallingM3ps(feed)[0] / feed.volumeM3ps();
-    assertThat(y).isCloseTo(0.087, within(0.001));
-    assertThat(floor.kept(feed, feed)[Constituents.SAND]).isCloseTo(y / (1 + y), within(1e-6));
+    ours(y).isCloseTo(0.087, within(0.001));
+    ours(floor.kept(feed, feed)[Constituents.SAND]).isCloseTo(y / (1 + y), within(1e-6));
     // Hazen (1904), Transactions ASCE 53:45, one basin (from memory, unverified): half is kept when
     // the fall number is 1.
     Stream slow = feed.times(y);
-    assertThat(floor.kept(slow, slow)[Constituents.SAND]).isCloseTo(0.5, within(1e-3));
+    ours(floor.kept(slow, slow)[Constituents.SAND]).isCloseTo(0.5, within(1e-3));
   }
 }

@@ -3,6 +3,7 @@ package sandslurry.pump.derating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -46,11 +47,11 @@ class ViscousPumpReferenceTest {
    */
   @Test
   void theViscousPumpOfTheStandard() {
-    assertThat(OIL.b()).isCloseTo(5.52, within(0.01));
-    assertThat(OIL.flowRatio()).isCloseTo(0.938, within(0.0005));
-    assertThat(OIL.headRatio(EXAMPLE.flowM3ps())).isCloseTo(0.938, within(0.0005));
-    assertThat(OIL.headRatio(0.6 * EXAMPLE.flowM3ps())).isCloseTo(0.958, within(0.001));
-    assertThat(OIL.efficiencyRatio()).isCloseTo(0.738, within(0.0005));
+    ours(OIL.b()).isCloseTo(5.52, within(0.01));
+    ours(OIL.flowRatio()).isCloseTo(0.938, within(0.0005));
+    ours(OIL.headRatio(EXAMPLE.flowM3ps())).isCloseTo(0.938, within(0.0005));
+    ours(OIL.headRatio(0.6 * EXAMPLE.flowM3ps())).isCloseTo(0.958, within(0.001));
+    ours(OIL.efficiencyRatio()).isCloseTo(0.738, within(0.0005));
     assertThat(OIL.excesses()).isEmpty();
   }
 
@@ -68,11 +69,11 @@ class ViscousPumpReferenceTest {
                 new PumpCurve.Point(1.2 * EXAMPLE.flowM3ps(), 68, 0.65)));
     PumpCurve oil = water.viscous(OIL);
     double flow = oil.bestEfficiencyFlowM3ps();
-    assertThat(flow / CUBIC_METRE_PER_HOUR).isCloseTo(103.2, within(0.1));
-    assertThat(oil.headM(flow)).isCloseTo(72.2, within(0.05));
-    assertThat(oil.efficiency(flow)).isCloseTo(0.502, within(0.0005));
+    ours(flow / CUBIC_METRE_PER_HOUR).isCloseTo(103.2, within(0.1));
+    ours(oil.headM(flow)).isCloseTo(72.2, within(0.05));
+    ours(oil.efficiency(flow)).isCloseTo(0.502, within(0.0005));
     double power = MotorPower.of(900, flow, oil.headM(flow), oil.efficiency(flow), 1).shaftW();
-    assertThat(power).isCloseTo(36.4e3, within(60.0));
+    ours(power).isCloseTo(36.4e3, within(60.0));
   }
 
   /**
@@ -89,7 +90,7 @@ class ViscousPumpReferenceTest {
             * Math.pow(feet, 0.0625)
             / (Math.pow(gpm, 0.375) * Math.pow(rpm, 0.25));
     BestPoint best = new BestPoint(gpm * GPM, feet * FOOT, rpm * PER_MINUTE);
-    assertThat(MODEL.correction(best, centistokes * CENTISTOKES).b())
+    ours(MODEL.correction(best, centistokes * CENTISTOKES).b())
         .isCloseTo(us, withinPercentage(0.6));
   }
 
@@ -105,8 +106,8 @@ class ViscousPumpReferenceTest {
   void theOlderChartAgrees(double share, double headRatio) {
     BestPoint best = new BestPoint(750 * GPM, 100 * FOOT, 1750 * PER_MINUTE);
     ViscousCorrection oil = MODEL.correction(best, 216 * CENTISTOKES);
-    assertThat(oil.headRatio(share * best.flowM3ps())).isCloseTo(headRatio, within(0.025));
-    assertThat(oil.efficiencyRatio()).isCloseTo(0.635, within(0.05));
+    ours(oil.headRatio(share * best.flowM3ps())).isCloseTo(headRatio, within(0.025));
+    ours(oil.efficiencyRatio()).isCloseTo(0.635, within(0.05));
   }
 
   /**
@@ -118,11 +119,11 @@ class ViscousPumpReferenceTest {
   @Test
   void theSuctionSpecificSpeedOfADoubleSuctionPump() {
     BestPoint eye = new BestPoint(400 * GPM, 100 * FOOT, 3560 * PER_MINUTE);
-    assertThat(51.6 * eye.suctionSpecificSpeed(18 * FOOT)).isCloseTo(8148, withinPercentage(0.1));
+    ours(51.6 * eye.suctionSpecificSpeed(18 * FOOT)).isCloseTo(8148, withinPercentage(0.1));
     // The same number in US units, as the suction energy takes it, with a nozzle of 1 / 0.9 inch.
     double energy =
         SuctionEnergy.of(Measure.LENGTH.entry("in").toSi(1 / 0.9), eye, 18 * FOOT, 1).value();
-    assertThat(energy / 3560).isCloseTo(8148, within(0.5));
+    ours(energy / 3560).isCloseTo(8148, within(0.5));
   }
 
   /**
@@ -134,7 +135,7 @@ class ViscousPumpReferenceTest {
     BestPoint best = new BestPoint(0.05, 30, 25);
     double type = 2 * Math.PI * 25 * Math.sqrt(0.05) / Math.pow(9.80665 * 30, 0.75);
     double toType = 2 * Math.PI / 60 / Math.pow(9.80665, 0.75);
-    assertThat(best.specificSpeed() * toType).isCloseTo(type, within(1e-12));
+    ours(best.specificSpeed() * toType).isCloseTo(type, within(1e-12));
   }
 
   /**
@@ -178,9 +179,8 @@ class ViscousPumpReferenceTest {
                 curve.greatestFlowM3ps())
             .points();
     assertThat(found).singleElement();
-    assertThat(found.get(0).flowM3ps() / GPM).isCloseTo(gpm, within(half));
-    assertThat(found.get(0).headM() / FOOT)
-        .isCloseTo(staticFeet + 7.75e-4 * gpm * gpm, within(0.3));
+    ours(found.get(0).flowM3ps() / GPM).isCloseTo(gpm, within(half));
+    ours(found.get(0).headM() / FOOT).isCloseTo(staticFeet + 7.75e-4 * gpm * gpm, within(0.3));
   }
 
   /**
@@ -197,8 +197,8 @@ class ViscousPumpReferenceTest {
                 new PumpCurve.Point(200 * GPM, 206 * FOOT, 0.4),
                 new PumpCurve.Point(400 * GPM, 198 * FOOT, 0.5)));
     PumpCurve slow = curve.atSpeed(1566.0 / 1740);
-    assertThat(curve.headM(gpm * GPM) / FOOT).isCloseTo(feet, within(1e-9));
-    assertThat(slow.headM(slowGpm * GPM) / FOOT).isCloseTo(slowFeet, within(0.55));
+    ours(curve.headM(gpm * GPM) / FOOT).isCloseTo(feet, within(1e-9));
+    ours(slow.headM(slowGpm * GPM) / FOOT).isCloseTo(slowFeet, within(0.55));
   }
 
   /**
@@ -214,8 +214,8 @@ class ViscousPumpReferenceTest {
                 new PumpCurve.Point(0, 100 * FOOT, 0),
                 new PumpCurve.Point(2000 * GPM, 80 * FOOT, 0.8)));
     PumpCurve trimmed = whole.trimmed(9.75 / 10.625);
-    assertThat(trimmed.greatestFlowM3ps() / GPM).isCloseTo(1835, within(0.5));
-    assertThat(trimmed.headM(trimmed.greatestFlowM3ps()) / FOOT).isCloseTo(67, within(0.5));
+    ours(trimmed.greatestFlowM3ps() / GPM).isCloseTo(1835, within(0.5));
+    ours(trimmed.headM(trimmed.greatestFlowM3ps()) / FOOT).isCloseTo(67, within(0.5));
   }
 
   /**
@@ -232,6 +232,6 @@ class ViscousPumpReferenceTest {
                 * 225_000
                 * (required / FOOT)
                 / (Math.pow(EXAMPLE.flowM3ps() / GPM, 0.667) * Math.pow(2950, 1.33));
-    assertThat(OIL.suctionRatio(required) - 1).isCloseTo(us - 1, withinPercentage(0.5));
+    ours(OIL.suctionRatio(required) - 1).isCloseTo(us - 1, withinPercentage(0.5));
   }
 }

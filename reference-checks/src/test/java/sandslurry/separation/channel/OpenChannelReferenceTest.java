@@ -3,6 +3,7 @@ package sandslurry.separation.channel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,9 +53,8 @@ class OpenChannelReferenceTest {
     OpenChannel channel = new OpenChannel(width, slope, n);
     assertThat(channel.hydraulicRadiusM(depth)).isEqualTo(radius, within(0.0006));
     assertThat(channel.uniformVelocityMps(depth)).isEqualTo(v, within(0.0015));
-    assertThat(channel.uniformVelocityMps(depth) * width * depth)
-        .isCloseTo(q, withinPercentage(0.05));
-    assertThat(channel.normalDepthM(q)).isCloseTo(depth, withinPercentage(0.05));
+    ours(channel.uniformVelocityMps(depth) * width * depth).isCloseTo(q, withinPercentage(0.05));
+    ours(channel.normalDepthM(q)).isCloseTo(depth, withinPercentage(0.05));
   }
 
   @Test
@@ -62,7 +62,7 @@ class OpenChannelReferenceTest {
     // R package rivr, help page of normal_depth: S 0.001, n 0.045, Q 250 ft3/s, B 100 ft, vertical
     // sides: 1.711301 ft with the factor 1.486, which is 1.48592 rounded up (0.004 % of depth).
     double flow = Measure.FLOW.entry("ft3/s").toSi(250);
-    assertThat(new OpenChannel(si(100), 0.001, 0.045).normalDepthM(flow))
+    ours(new OpenChannel(si(100), 0.001, 0.045).normalDepthM(flow))
         .isCloseTo(si(1.711301), withinPercentage(0.01));
   }
 
@@ -73,7 +73,7 @@ class OpenChannelReferenceTest {
     // m3/s, critical depth 3.16 m. Critical means Froude number 1; y to 0.2 % is Fr to 0.3 %.
     OpenChannel channel = new OpenChannel(10, 3.33e-3, 0.015);
     double flow = channel.uniformVelocityMps(3) * 30;
-    assertThat(flow).isCloseTo(175.58, withinPercentage(0.1));
+    ours(flow).isCloseTo(175.58, withinPercentage(0.1));
     assertThat(channel.flow(flow, 3.16).froudeNumber()).isEqualTo(1, within(0.005));
     assertThat(channel.uniformFlow(flow).froudeNumber()).isGreaterThan(1);
   }
@@ -86,7 +86,7 @@ class OpenChannelReferenceTest {
     // for w = 2e-3 m/s. The book takes the depth for the hydraulic radius, as in a very wide
     // channel; U was rounded to 0.039.
     ChannelFlow wide = new OpenChannel(1e7, 0, 0.014).flow(0.039 * 3e7, 3);
-    assertThat(wide.shearVelocityMps()).isCloseTo(1.424e-3, withinPercentage(0.1));
+    ours(wide.shearVelocityMps()).isCloseTo(1.424e-3, withinPercentage(0.1));
     ChannelFlow basin = new OpenChannel(12, 0, 0.014).flow(1.41, 3);
     assertThat(basin.velocityMps()).isEqualTo(0.039, within(0.0005));
     assertThat(2e-3 / basin.shearVelocityMps()).isEqualTo(1.4, within(0.1));
@@ -101,7 +101,7 @@ class OpenChannelReferenceTest {
     double depth = 3.21 * 100 / (100 - 2 * 3.21);
     ChannelFlow basin = new OpenChannel(100, 0, 1 / 67.0).flow(12.38 / 75.35 * 100 * depth, depth);
     assertThat(basin.velocityMps()).isEqualTo(0.16, within(0.005));
-    assertThat(basin.shearVelocityMps()).isCloseTo(0.067 / 10.596, withinPercentage(0.3));
+    ours(basin.shearVelocityMps()).isCloseTo(0.067 / 10.596, withinPercentage(0.3));
   }
 
   @Test
@@ -110,6 +110,6 @@ class OpenChannelReferenceTest {
     // Manning's formula with n = 0.02 and R = W D / (W + 2 D). A width of 12 ft is assumed (feed
     // alleys are 12 to 16 ft). The slope is printed to one digit: 1 % of velocity.
     OpenChannel alley = new OpenChannel(si(12), 0.03, 0.02);
-    assertThat(alley.uniformVelocityMps(si(0.25))).isCloseTo(si(5), withinPercentage(1));
+    ours(alley.uniformVelocityMps(si(0.25))).isCloseTo(si(5), withinPercentage(1));
   }
 }

@@ -1,8 +1,8 @@
 package sandslurry.separation.channel;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
@@ -23,13 +23,13 @@ class PartFullPipeReferenceTest {
     PartFullPipe pipe = new PartFullPipe(6 * FOOT, 1.0 / 500, 0.024);
     PartFullFlow flow = pipe.atDepth(0.5);
     double cubicFoot = FOOT * FOOT * FOOT;
-    assertThat(flow.flowM3ps() / cubicFoot).isCloseTo(51.29267, within(2e-5));
-    assertThat(flow.velocityMps() / FOOT).isCloseTo(3.628214, within(2e-6));
-    assertThat(flow.wetted().areaM2() / (FOOT * FOOT)).isCloseTo(14.13717, within(5e-6));
-    assertThat(flow.wetted().wettedPerimeterM() / FOOT).isCloseTo(9.424778, within(5e-7));
-    assertThat(flow.hydraulicRadiusM() / FOOT).isCloseTo(1.5, within(1e-12));
-    assertThat(flow.froudeNumber()).isCloseTo(0.416711, withinPercentage(0.1));
-    assertThat(pipe.depthShare(51.29267 * cubicFoot).orElseThrow()).isCloseTo(0.5, within(1e-6));
+    ours(flow.flowM3ps() / cubicFoot).isCloseTo(51.29267, within(2e-5));
+    ours(flow.velocityMps() / FOOT).isCloseTo(3.628214, within(2e-6));
+    ours(flow.wetted().areaM2() / (FOOT * FOOT)).isCloseTo(14.13717, within(5e-6));
+    ours(flow.wetted().wettedPerimeterM() / FOOT).isCloseTo(9.424778, within(5e-7));
+    ours(flow.hydraulicRadiusM() / FOOT).isCloseTo(1.5, within(1e-12));
+    ours(flow.froudeNumber()).isCloseTo(0.416711, withinPercentage(0.1));
+    ours(pipe.depthShare(51.29267 * cubicFoot).orElseThrow()).isCloseTo(0.5, within(1e-6));
   }
 
   /**
@@ -50,10 +50,10 @@ class PartFullPipeReferenceTest {
         at = i / 1000.0;
       }
     }
-    assertThat(at).isCloseTo(0.81, within(0.005));
-    assertThat(fastest / pipe.atDepth(1).velocityMps()).isCloseTo(1.14, within(0.005));
-    assertThat(pipe.greatestFlowM3ps() / pipe.fullFlowM3ps()).isCloseTo(1.076, within(0.0005));
-    assertThat(pipe.depthShare(pipe.greatestFlowM3ps() * (1 - 1e-12)).orElseThrow())
+    ours(at).isCloseTo(0.81, within(0.005));
+    ours(fastest / pipe.atDepth(1).velocityMps()).isCloseTo(1.14, within(0.005));
+    ours(pipe.greatestFlowM3ps() / pipe.fullFlowM3ps()).isCloseTo(1.076, within(0.0005));
+    ours(pipe.depthShare(pipe.greatestFlowM3ps() * (1 - 1e-12)).orElseThrow())
         .isCloseTo(0.94, within(0.005));
   }
 
@@ -66,12 +66,12 @@ class PartFullPipeReferenceTest {
   @Test
   void theTractiveStressOfSewers() {
     double needed = new Merritt2009().neededStressPa(1e-3).value();
-    assertThat(needed).isCloseTo(0.867, within(0.0005));
+    ours(needed).isCloseTo(0.867, within(0.0005));
     double perSquareInch = 0.0181 / 144;
-    assertThat(Measure.PRESSURE.entry("psi").toSi(perSquareInch)).isCloseTo(needed, within(0.0025));
+    ours(Measure.PRESSURE.entry("psi").toSi(perSquareInch)).isCloseTo(needed, within(0.0025));
     double radius = new PartFullPipe(0.4, 1, 0.013).atDepth(0.5).hydraulicRadiusM();
     double slope = needed / (1000 * 9.80665 * radius);
     double velocity = new PartFullPipe(0.4, slope, 0.013).atDepth(0.5).velocityMps();
-    assertThat(velocity).isCloseTo(0.6, within(0.2));
+    ours(velocity).isCloseTo(0.6, within(0.2));
   }
 }

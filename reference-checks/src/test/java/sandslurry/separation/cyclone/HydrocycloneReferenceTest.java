@@ -3,6 +3,7 @@ package sandslurry.separation.cyclone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,8 +26,8 @@ class HydrocycloneReferenceTest {
     // to whole centimetres: 5 %, for 16.5 cm gives 14.0 um.
     CycloneFeed feed = new CycloneFeed(si(Measure.FLOW, 10, "m3/h"), WATER, 0, 2000);
     double cut = new Bradley1965().cutSizeM(0.16, feed, 1e5).value();
-    assertThat(cut).isCloseTo(14e-6, withinPercentage(5));
-    assertThat(new Bradley1965().cutSizeM(0.165, feed, 1e5).value())
+    ours(cut).isCloseTo(14e-6, withinPercentage(5));
+    ours(new Bradley1965().cutSizeM(0.165, feed, 1e5).value())
         .isCloseTo(14e-6, withinPercentage(0.5));
   }
 
@@ -43,11 +44,11 @@ class HydrocycloneReferenceTest {
             .performance(
                 new HydrocycloneGeometry(0.50, 0.05, 0.10, 0.08, 0.15),
                 new CycloneFeed(si(Measure.FLOW, 300, "L/min"), WATER, fraction, 2700));
-    assertThat(result.cutSizeM()).isCloseTo(269.124e-6, withinPercentage(0.6));
-    assertThat(result.pressureDropPa()).isCloseTo(15743.909, withinPercentage(1e-4));
-    assertThat(result.underflowShare() / (1 - result.underflowShare()))
+    ours(result.cutSizeM()).isCloseTo(269.124e-6, withinPercentage(0.6));
+    ours(result.pressureDropPa()).isCloseTo(15743.909, withinPercentage(1e-4));
+    ours(result.underflowShare() / (1 - result.underflowShare()))
         .isCloseTo(0.350360, withinPercentage(0.02));
-    assertThat(result.sharpness()).isCloseTo(2.656457, withinPercentage(0.02));
+    ours(result.sharpness()).isCloseTo(2.656457, withinPercentage(0.02));
   }
 
   @Test
@@ -57,7 +58,7 @@ class HydrocycloneReferenceTest {
     CycloneFeed feed = new CycloneFeed(0.012, WATER, 0.05, 2650);
     double old = new Plitt1976().performance(geometry, feed).cutSizeM();
     double revised = new FlintoffPlittTurak1987().performance(geometry, feed).cutSizeM();
-    assertThat(revised).isCloseTo(old, withinPercentage(0.6));
+    ours(revised).isCloseTo(old, withinPercentage(0.6));
     // Viscosity by Stokes: the square root of 5.
     double thick =
         new FlintoffPlittTurak1987()
@@ -87,7 +88,7 @@ class HydrocycloneReferenceTest {
             .performance(
                 HydrocycloneGeometry.rietema(body, ratio * body),
                 new CycloneFeed(flow, WATER, 0, 2700));
-    assertThat(result.underflowShare()).isCloseTo(split, withinPercentage(0.4));
+    ours(result.underflowShare()).isCloseTo(split, withinPercentage(0.4));
   }
 
   @ParameterizedTest(name = "{0} atm")
@@ -111,7 +112,7 @@ class HydrocycloneReferenceTest {
                     new Liquid(995.71, 7.98e-4),
                     0,
                     2700));
-    assertThat(result.pressureDropPa()).isCloseTo(atmospheres * 101325, withinPercentage(10));
+    ours(result.pressureDropPa()).isCloseTo(atmospheres * 101325, withinPercentage(10));
   }
 
   @Test
@@ -127,7 +128,7 @@ class HydrocycloneReferenceTest {
                   new CycloneFeed(8.1e-4, new Liquid(995.71, 7.98e-4), 0, 2700))
               .cutSizeM();
       double massarani = 0.039 * 0.05 * Math.sqrt(7.98e-4 * 0.05 / (8.1e-4 * (2700 - 995.71)));
-      assertThat(cut).isCloseTo(massarani, withinPercentage(15));
+      ours(cut).isCloseTo(massarani, withinPercentage(15));
     }
   }
 
@@ -140,7 +141,7 @@ class HydrocycloneReferenceTest {
     double pressure = si(Measure.PRESSURE, 10, "psi");
     for (double centimetres : new double[] {10, 25.4, 50.8}) {
       double base = 2.84 * Math.pow(centimetres, 0.66);
-      assertThat(new Arterburn1982().cutSizeM(centimetres / 100, quartz, pressure).value())
+      ours(new Arterburn1982().cutSizeM(centimetres / 100, quartz, pressure).value())
           .isCloseTo(base * 1e-6, withinPercentage(0.3));
     }
   }
@@ -159,7 +160,7 @@ class HydrocycloneReferenceTest {
       double kilopascals, double density, double percent, double cut, double centimetres) {
     double fraction = percent / density / (percent / density + 100 - percent);
     CycloneFeed feed = new CycloneFeed(0.01, WATER, fraction, 1000 * density);
-    assertThat(new Arterburn1982().cutSizeM(centimetres / 100, feed, 1000 * kilopascals).value())
+    ours(new Arterburn1982().cutSizeM(centimetres / 100, feed, 1000 * kilopascals).value())
         .isCloseTo(cut * 1e-6, withinPercentage(0.05));
   }
 }

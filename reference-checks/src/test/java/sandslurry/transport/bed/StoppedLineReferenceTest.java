@@ -2,6 +2,7 @@ package sandslurry.transport.bed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ class StoppedLineReferenceTest {
   @Test
   void aSettledBedSlidesAboveTwentyTwoDegrees() {
     StoppedLine line = new StoppedLine(new Bore(0.05, 0), 10, 0.005, 0.6);
-    assertThat(Math.toDegrees(line.slideAngleRad(StoppedLine.SLIDING_FRICTION)))
+    ours(Math.toDegrees(line.slideAngleRad(StoppedLine.SLIDING_FRICTION)))
         .isCloseTo(22, within(1.0));
   }
 
@@ -53,7 +54,7 @@ class StoppedLineReferenceTest {
     double gel = 12 * pound / (100 * 0.3048 * 0.3048);
     StoppedLine line = new StoppedLine(new Bore(6 * 0.0254, 0), 1000 * 0.3048, 0, 0.6);
     double psi = line.restart(2650, 1000, 1e-3, gel, 0).yieldPa() * 0.0254 * 0.0254 / pound;
-    assertThat(psi).isCloseTo(12.0 * 1000 / (300 * 6), within(1e-9));
+    ours(psi).isCloseTo(12.0 * 1000 / (300 * 6), within(1e-9));
   }
 
   /**
@@ -83,7 +84,7 @@ class StoppedLineReferenceTest {
       time += dt;
     }
     StoppedLine line = new StoppedLine(bore, lengthM, 0.03, 0.6);
-    assertThat(line.slidingTimeS(settling, Math.PI / 2 - tilt).orElseThrow())
+    ours(line.slidingTimeS(settling, Math.PI / 2 - tilt).orElseThrow())
         .isCloseTo(time, within(0.005 * time));
   }
 
@@ -97,7 +98,7 @@ class StoppedLineReferenceTest {
     double water = 1000 * 9.80665;
     PackedPlug plug =
         new PackedPlug(List.of(new PackedPlug.Part(0.154, 1, 0)), 1.65 * water * 0.6, 0.4, 0.5);
-    assertThat(plug.seepingPa() / water).isCloseTo(0.79, within(0.005));
+    ours(plug.seepingPa() / water).isCloseTo(0.79, within(0.005));
   }
 
   /**
@@ -110,10 +111,9 @@ class StoppedLineReferenceTest {
   void aColumnPushedUpIsJanssensSiloWithTheFrictionReversed() {
     double turns = 4 * 0.35 * 0.5 * 1 / 0.5;
     double silo = 8000 * 0.5 / (4 * 0.35 * 0.5) * (1 - Math.exp(-turns));
-    assertThat(silo).isCloseTo(4305, within(1.0));
+    ours(silo).isCloseTo(4305, within(1.0));
     PackedPlug column =
         new PackedPlug(List.of(new PackedPlug.Part(0.5, 1, Math.PI / 2)), 8000, 0.35, 0.5);
-    assertThat(column.wedgedPa().orElseThrow())
-        .isCloseTo(silo * Math.exp(turns), within(1e-6 * silo));
+    ours(column.wedgedPa().orElseThrow()).isCloseTo(silo * Math.exp(turns), within(1e-6 * silo));
   }
 }

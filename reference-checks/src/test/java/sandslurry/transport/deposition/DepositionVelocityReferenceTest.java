@@ -2,6 +2,7 @@ package sandslurry.transport.deposition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -41,19 +42,16 @@ class DepositionVelocityReferenceTest {
   @Test
   void durandsRootIsThatOfMiedemasExample() {
     Slurry slurry = sand(new Liquid(1000, 1e-3), 2585, 1, 0.1);
-    assertThat(value(DurandPlateau.FRENCH, slurry, 0.762) / 1.05)
-        .isCloseTo(4.87, withPercentage(0.1));
-    assertThat(value(DurandPlateau.ENGLISH, slurry, 0.762) / 1.34)
-        .isCloseTo(4.87, withPercentage(0.1));
+    ours(value(DurandPlateau.FRENCH, slurry, 0.762) / 1.05).isCloseTo(4.87, withPercentage(0.1));
+    ours(value(DurandPlateau.ENGLISH, slurry, 0.762) / 1.34).isCloseTo(4.87, withPercentage(0.1));
   }
 
   // Secondary summaries of slurry correlations, after Miedema: the English print of 1953 predicts
   // a deposition velocity "about 1.3 times" that of the French article. Tolerance: two digits.
   @Test
   void theEnglishPlateauIsAboutOnePointThreeTimesTheFrench() {
-    assertThat(
-            value(DurandPlateau.ENGLISH, quartz(1, 0.1), 0.15)
-                / value(DurandPlateau.FRENCH, quartz(1, 0.1), 0.15))
+    ours(value(DurandPlateau.ENGLISH, quartz(1, 0.1), 0.15)
+            / value(DurandPlateau.FRENCH, quartz(1, 0.1), 0.15))
         .isCloseTo(1.3, withPercentage(4));
   }
 
@@ -63,7 +61,7 @@ class DepositionVelocityReferenceTest {
   @CsvSource({"0.10", "0.15", "0.20"})
   void theCurveOfSchillerAndHerbichReachesTheFrenchPlateau(double fraction) {
     Slurry coarse = quartz(2, fraction);
-    assertThat(value(new Durand1953(), coarse, 0.15))
+    ours(value(new Durand1953(), coarse, 0.15))
         .isCloseTo(value(DurandPlateau.FRENCH, coarse, 0.15), withPercentage(8));
   }
 
@@ -88,7 +86,7 @@ class DepositionVelocityReferenceTest {
       double viscosity,
       double printed) {
     Slurry slurry = sand(new Liquid(liquidDensity, viscosity), density, sizeMm, fraction);
-    assertThat(value(new OroskarTurian1980Regression(), slurry, bore))
+    ours(value(new OroskarTurian1980Regression(), slurry, bore))
         .isCloseTo(printed * Math.pow(0.96, 0.3), withPercentage(0.1));
   }
 
@@ -103,7 +101,7 @@ class DepositionVelocityReferenceTest {
   })
   void thomasGivesTheSameInFeet(double bore, double nu, double density, double feetPerSecond) {
     Slurry slurry = sand(new Liquid(1000, nu * 1000), density, 0.05, 0.1);
-    assertThat(value(new Thomas1979(), slurry, bore))
+    ours(value(new Thomas1979(), slurry, bore))
         .isCloseTo(feetPerSecond * 0.3048, withPercentage(0.05));
   }
 
@@ -114,7 +112,7 @@ class DepositionVelocityReferenceTest {
   @CsvSource({"0.05", "0.1", "0.15", "0.3", "0.5"})
   void theTwoFormsOfThomasAgree(double bore) {
     Slurry fines = quartz(0.05, 0.1);
-    assertThat(Thomas1979.fromShearVelocityMps(fines, steel(bore)))
+    ours(Thomas1979.fromShearVelocityMps(fines, steel(bore)))
         .isCloseTo(value(new Thomas1979(), fines, bore), withPercentage(4));
   }
 
@@ -125,7 +123,7 @@ class DepositionVelocityReferenceTest {
     Slurry fines = quartz(0.05, 0.1);
     double nu = WATER.kinematicViscosityM2ps();
     double printed = 1.4 * Math.cbrt(nu * (fines.densityRatio() - 1) * 9.81);
-    assertThat(printed / Thomas1979.shearVelocityMps(fines)).isCloseTo(1.27, withPercentage(1));
+    ours(printed / Thomas1979.shearVelocityMps(fines)).isCloseTo(1.27, withPercentage(1));
   }
 
   // The fit to Wilson's nomograph as printed by Miedema, Slurry Transport, eq. 6.20-34, evaluated
@@ -134,7 +132,7 @@ class DepositionVelocityReferenceTest {
   @CsvSource({"0.15, 0.45, 2650, 2.4891", "0.3, 0.2, 2650, 2.5940", "0.2, 2, 2400, 2.1719"})
   void wilsonsFitIsAsPrinted(double bore, double sizeMm, double density, double printed) {
     Slurry slurry = sand(new Liquid(1000, 1e-3), density, sizeMm, 0.1);
-    assertThat(value(new Wilson1986Fit(), slurry, bore)).isCloseTo(printed, withPercentage(0.01));
+    ours(value(new Wilson1986Fit(), slurry, bore)).isCloseTo(printed, withPercentage(0.01));
   }
 
   // (0.018/f)^0.13 with f by Colebrook, iterated outside this project to convergence. Tolerance:
@@ -148,7 +146,7 @@ class DepositionVelocityReferenceTest {
   })
   void wilsonsBoundAgreesWithColebrook(double bore, double roughness, double expected) {
     Slurry slurry = sand(new Liquid(1000, 1.0034e-3), 2650, 0.5, 0.1);
-    assertThat(WilsonBounded.upperBoundMps(slurry, new Bore(bore, roughness)))
+    ours(WilsonBounded.upperBoundMps(slurry, new Bore(bore, roughness)))
         .isCloseTo(expected, withPercentage(0.3));
   }
 
@@ -159,7 +157,7 @@ class DepositionVelocityReferenceTest {
   @CsvSource({"0.2", "0.3", "0.5", "1", "2"})
   void theTwoCorrelationsOfSaskatchewanAgree(double sizeMm) {
     Slurry slurry = quartz(sizeMm, 0.1);
-    assertThat(value(new Gillies2000(), slurry, 0.15408))
+    ours(value(new Gillies2000(), slurry, 0.15408))
         .isCloseTo(value(new GilliesShook(), slurry, 0.15408), withPercentage(7));
   }
 
@@ -215,7 +213,7 @@ class DepositionVelocityReferenceTest {
   @MethodSource("sideBySide")
   void agreesWithHandCalculation(DepositionVelocityModel model, double expected) {
     // Loose for the two that use the default settling velocity, whose coefficients may be improved.
-    assertThat(value(model, quartz(0.3, 0.1), 0.15408)).isCloseTo(expected, withPercentage(1));
+    ours(value(model, quartz(0.3, 0.1), 0.15408)).isCloseTo(expected, withPercentage(1));
   }
 
   // Wilson and Tse (1984): the increase of the deposition velocity is about 50 % at most, near 30

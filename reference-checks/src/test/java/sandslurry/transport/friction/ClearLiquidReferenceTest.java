@@ -2,6 +2,7 @@ package sandslurry.transport.friction;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,8 +34,7 @@ class ClearLiquidReferenceTest {
     "1e7, 1e-5, 0.009058892927957394"
   })
   void agreesWithTheLibraryOnChurchill(double reynolds, double roughness, double expected) {
-    assertThat(PipeFriction.darcyFactor(reynolds, roughness))
-        .isCloseTo(expected, withPercentage(1e-6));
+    ours(PipeFriction.darcyFactor(reynolds, roughness)).isCloseTo(expected, withPercentage(1e-6));
   }
 
   // Function Colebrook of CalebBell/fluids 1.3.1. Churchill differs by up to 2.1 % there, worst at
@@ -47,7 +47,7 @@ class ClearLiquidReferenceTest {
   })
   void isNearColebrookAtTheCorners(
       double reynolds, double roughness, double expected, double percent) {
-    assertThat(PipeFriction.darcyFactor(reynolds, roughness))
+    ours(PipeFriction.darcyFactor(reynolds, roughness))
         .isCloseTo(expected, withPercentage(percent));
   }
 
@@ -56,7 +56,7 @@ class ClearLiquidReferenceTest {
   @ParameterizedTest
   @CsvSource({"1e7, 0.008102669430874914", "1e4, 0.03164"})
   void isNearTheLawsOfSmoothPipes(double reynolds, double expected) {
-    assertThat(PipeFriction.darcyFactor(reynolds, 0)).isCloseTo(expected, withPercentage(2.1));
+    ours(PipeFriction.darcyFactor(reynolds, 0)).isCloseTo(expected, withPercentage(2.1));
   }
 
   // Cengel and Cimbala, Fluid Mechanics, example 8-3: water at 60 °F in a stainless-steel pipe of
@@ -69,12 +69,12 @@ class ClearLiquidReferenceTest {
     Bore bore = new Bore(inches(2), feet(7e-6));
     double velocity = bore.velocityMps(0.2 * Math.pow(feet(1), 3));
     ClearLiquid flow = ClearLiquid.of(water, bore, velocity);
-    assertThat(velocity).isCloseTo(feet(9.17), withPercentage(0.1));
-    assertThat(flow.reynolds()).isCloseTo(126_400, withPercentage(0.1));
+    ours(velocity).isCloseTo(feet(9.17), withPercentage(0.1));
+    ours(flow.reynolds()).isCloseTo(126_400, withPercentage(0.1));
     assertThat(flow.regime()).isEqualTo(ClearLiquid.Regime.TURBULENT);
-    assertThat(flow.darcyFactor()).isCloseTo(0.0174, withPercentage(0.6));
-    assertThat(flow.gradient() * 200).isCloseTo(27.3, withPercentage(0.6));
-    assertThat(flow.pressureGradientPaPm() * feet(200))
+    ours(flow.darcyFactor()).isCloseTo(0.0174, withPercentage(0.6));
+    ours(flow.gradient() * 200).isCloseTo(27.3, withPercentage(0.6));
+    ours(flow.pressureGradientPaPm() * feet(200))
         .isCloseTo(Measure.PRESSURE.entry("psi").toSi(11.8), withPercentage(0.6));
   }
 
@@ -92,9 +92,9 @@ class ClearLiquidReferenceTest {
     ClearLiquid flow =
         ClearLiquid.of(
             new Liquid(1000, 1000 * kinematic), new Bore(inches(6), feet(0.0004)), feet(6));
-    assertThat(flow.reynolds()).isCloseTo(2.7e5, withPercentage(1.5));
-    assertThat(flow.darcyFactor()).isCloseTo(0.020, withPercentage(2.5));
-    assertThat(flow.gradient() * 200).isCloseTo(4.5, withPercentage(2.5));
+    ours(flow.reynolds()).isCloseTo(2.7e5, withPercentage(1.5));
+    ours(flow.darcyFactor()).isCloseTo(0.020, withPercentage(2.5));
+    ours(flow.gradient() * 200).isCloseTo(4.5, withPercentage(2.5));
   }
 
   // White, Fluid Mechanics, example 6.9 (from memory, unverified): oil of 950 kg/m3 and 2e-5 m2/s
@@ -104,8 +104,8 @@ class ClearLiquidReferenceTest {
   void solvesTheExampleOfTheOilPipe() {
     ClearLiquid flow =
         ClearLiquid.of(new Liquid(950, 950 * 2e-5), new Bore(0.3, 0.0002 * 0.3), 4.84);
-    assertThat(flow.reynolds()).isCloseTo(72_600, withPercentage(0.1));
-    assertThat(flow.darcyFactor()).isCloseTo(0.0201, withPercentage(1));
-    assertThat(flow.gradient() * 100).isCloseTo(8, withPercentage(1));
+    ours(flow.reynolds()).isCloseTo(72_600, withPercentage(0.1));
+    ours(flow.darcyFactor()).isCloseTo(0.0201, withPercentage(1));
+    ours(flow.gradient() * 100).isCloseTo(8, withPercentage(1));
   }
 }

@@ -1,7 +1,7 @@
 package sandslurry.transport.friction;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,15 +28,15 @@ class NonNewtonianFrictionReferenceTest {
   void laminarFlowIsTheQuadratureOfTheRheogram(
       double yield, double k, double n, double stress, double gradient) {
     LaminarPipeFlow flow = LaminarPipeFlow.at(new HerschelBulkley(yield, k, n), 0.15405, 1.0);
-    assertThat(flow.wallStressPa()).isCloseTo(stress, within(1e-9 * stress));
-    assertThat(flow.pressureGradientPaPm()).isCloseTo(gradient, within(1e-9 * gradient));
+    ours(flow.wallStressPa()).isCloseTo(stress, within(1e-9 * stress));
+    ours(flow.pressureGradientPaPm()).isCloseTo(gradient, within(1e-9 * gradient));
   }
 
   @Test
   void aBinghamLiquidThatJustRunsOutOfAVerticalTubeHasTheTextbookYieldStress() {
     // Backhurst and Harker with Richardson and Coulson, Chemical Engineering Volume 1, Solutions to
     // the Problems, problem 3.30 (page read): 2000 kg/m3, tube of 300 mm, g = 9.81: 1472 N/m2.
-    assertThat(LaminarPipeFlow.startUpGradientPaPm(new Bingham(1472, 1), 0.3))
+    ours(LaminarPipeFlow.startUpGradientPaPm(new Bingham(1472, 1), 0.3))
         .isCloseTo(2000 * 9.81, within(10.0));
   }
 
@@ -49,8 +49,8 @@ class NonNewtonianFrictionReferenceTest {
     double water = LaminarPipeFlow.at(new Newtonian(0.001), 0.005, 1).pressureGradientPaPm();
     double length = 1e4 / water;
     LaminarPipeFlow flow = LaminarPipeFlow.at(new PowerLaw(6.24, 0.111), 0.005, 1);
-    assertThat(flow.velocityMps(0.0)).isCloseTo(1.2, within(0.0005));
-    assertThat(flow.pressureGradientPaPm() * length).isCloseTo(1e5, within(0.005e5));
+    ours(flow.velocityMps(0.0)).isCloseTo(1.2, within(0.0005));
+    ours(flow.pressureGradientPaPm() * length).isCloseTo(1e5, within(0.005e5));
   }
 
   @Test
@@ -59,15 +59,14 @@ class NonNewtonianFrictionReferenceTest {
     // by
     // 1.5: n = 0.585; pitot readings 0.80, 0.77, 0.62, 0.27 m/s at 0, 10, 20, 30 mm from the axis.
     PowerLaw liquid = new PowerLaw(1, 0.585);
-    assertThat(
-            LaminarPipeFlow.at(liquid, 0.07, 2).wallStressPa()
-                / LaminarPipeFlow.at(liquid, 0.07, 1).wallStressPa())
+    ours(LaminarPipeFlow.at(liquid, 0.07, 2).wallStressPa()
+            / LaminarPipeFlow.at(liquid, 0.07, 1).wallStressPa())
         .isCloseTo(1.5, within(0.001));
     LaminarPipeFlow flow = LaminarPipeFlow.at(liquid, 0.07, 1);
     double scale = 0.80 / flow.velocityMps(0.0);
-    assertThat(scale * flow.velocityMps(0.01)).isCloseTo(0.77, within(0.005));
-    assertThat(scale * flow.velocityMps(0.02)).isCloseTo(0.62, within(0.005));
-    assertThat(scale * flow.velocityMps(0.03)).isCloseTo(0.27, within(0.005));
+    ours(scale * flow.velocityMps(0.01)).isCloseTo(0.77, within(0.005));
+    ours(scale * flow.velocityMps(0.02)).isCloseTo(0.62, within(0.005));
+    ours(scale * flow.velocityMps(0.03)).isCloseTo(0.27, within(0.005));
   }
 
   @Test
@@ -76,7 +75,7 @@ class NonNewtonianFrictionReferenceTest {
     Bingham liquid = new Bingham(4, 0.08);
     LaminarPipeFlow flow = LaminarPipeFlow.at(liquid, 0.1, 0.7);
     double wall = flow.wallStressPa();
-    assertThat(flow.velocityMps(0.0))
+    ours(flow.velocityMps(0.0))
         .isCloseTo(0.05 * Math.pow(wall - 4, 2) / (2 * wall) / 0.08, within(1e-9));
   }
 
@@ -88,7 +87,7 @@ class NonNewtonianFrictionReferenceTest {
   void laminarFlowOfAPowerLawEndsAtTheReynoldsNumberOfRyanAndJohnson(double n, double reynolds) {
     PowerLaw liquid = new PowerLaw(0.3, n);
     double velocity = new RyanJohnson1959().velocityMps(liquid, 1000, new Bore(0.15, 0)).value();
-    assertThat(LaminarPipeFlow.at(liquid, 0.15, velocity).reynolds(1000))
+    ours(LaminarPipeFlow.at(liquid, 0.15, velocity).reynolds(1000))
         .isCloseTo(reynolds, within(0.6));
   }
 
@@ -99,7 +98,7 @@ class NonNewtonianFrictionReferenceTest {
     // 388, read): Reynolds number 2100.
     Newtonian liquid = new Newtonian(0.01);
     double velocity = new RyanJohnson1959().velocityMps(liquid, 1000, new Bore(0.15, 0)).value();
-    assertThat(1000 * velocity * 0.15 / 0.01).isCloseTo(2100, within(1.0));
+    ours(1000 * velocity * 0.15 / 0.01).isCloseTo(2100, within(1.0));
   }
 
   // Hanks and Pratt (1967), SPE Journal 7:342: x/(1−x)³ = He/16 800, Re_c = He (1 − 4x/3 +
@@ -118,10 +117,10 @@ class NonNewtonianFrictionReferenceTest {
     double viscosity = 0.02;
     double yield = hedstrom * viscosity * viscosity / (1000 * 0.15 * 0.15);
     Bingham liquid = new Bingham(yield, viscosity);
-    assertThat(LaminarPipeFlow.hedstromNumber(liquid, 1000, 0.15))
+    ours(LaminarPipeFlow.hedstromNumber(liquid, 1000, 0.15))
         .isCloseTo(hedstrom, within(1e-9 * hedstrom));
     double velocity = new RyanJohnson1959().velocityMps(liquid, 1000, new Bore(0.15, 0)).value();
-    assertThat(1000 * velocity * 0.15 / viscosity).isCloseTo(reynolds, within(1e-3 * reynolds));
+    ours(1000 * velocity * 0.15 / viscosity).isCloseTo(reynolds, within(1e-3 * reynolds));
   }
 
   @Test
@@ -131,14 +130,14 @@ class NonNewtonianFrictionReferenceTest {
     // must give their rounded 25, within 2 %.
     Bingham liquid = new Bingham(2, 0.004);
     Bore bore = new Bore(0.15, 0);
-    assertThat(new SlatterWasp2000().velocityMps(liquid, 1000, bore).value())
+    ours(new SlatterWasp2000().velocityMps(liquid, 1000, bore).value())
         .isCloseTo(1.163, within(0.001));
     double v = 0.5;
     while (new WilsonThomas1985().wallStressPa(liquid, 1000, bore, v).value()
         < LaminarPipeFlow.at(liquid, 0.15, v).wallStressPa()) {
       v *= 1.001;
     }
-    assertThat(v / Math.sqrt(2.0 / 1000)).isCloseTo(25, within(0.5));
+    ours(v / Math.sqrt(2.0 / 1000)).isCloseTo(25, within(0.5));
   }
 
   // Prandtl, von Kármán and Nikuradse, Darcy factor of a smooth pipe: general-purpose library
@@ -158,7 +157,7 @@ class NonNewtonianFrictionReferenceTest {
         new DodgeMetzner1959()
             .wallStressPa(new Newtonian(0.001), 1000, new Bore(0.1, 0), velocity)
             .value();
-    assertThat(8 * stress / (1000 * velocity * velocity)).isCloseTo(factor, within(1e-3 * factor));
+    ours(8 * stress / (1000 * velocity * velocity)).isCloseTo(factor, within(1e-3 * factor));
   }
 
   // The function for power-law liquids of the same open library of engineering rheology (read),
@@ -180,8 +179,7 @@ class NonNewtonianFrictionReferenceTest {
       velocity *= Math.pow(reynolds / now, 1 / (2 - n));
     }
     double stress = new DodgeMetzner1959().wallStressPa(liquid, 1000, bore, velocity).value();
-    assertThat(2 * stress / (1000 * velocity * velocity))
-        .isCloseTo(fanning, within(1e-8 * fanning));
+    ours(2 * stress / (1000 * velocity * velocity)).isCloseTo(fanning, within(1e-8 * fanning));
   }
 
   // Two public codes on drilling hydraulics (read) approximate the transition of Bingham liquids,
@@ -199,7 +197,7 @@ class NonNewtonianFrictionReferenceTest {
     TransitionCriterion criterion =
         hedstrom > 1.5e5 ? new SlatterWasp2000() : new RyanJohnson1959();
     double velocity = criterion.velocityMps(liquid, 1000, new Bore(0.15, 0)).value();
-    assertThat(1000 * velocity * 0.15 / viscosity).isCloseTo(reynolds, within(0.05 * reynolds));
+    ours(1000 * velocity * 0.15 / viscosity).isCloseTo(reynolds, within(0.05 * reynolds));
   }
 
   // Churchill (1977): general-purpose library CalebBell/fluids 1.3.1, Churchill_1977(Re, eps/D). To
@@ -216,7 +214,7 @@ class NonNewtonianFrictionReferenceTest {
     NonNewtonianFriction pipe =
         new NonNewtonianFriction(
             new HerschelBulkley(0, 0.001, 1), 1000, new Bore(0.1, roughness * 0.1));
-    assertThat(8 * pipe.at(velocity).wallStressPa() / (1000 * velocity * velocity))
+    ours(8 * pipe.at(velocity).wallStressPa() / (1000 * velocity * velocity))
         .isCloseTo(factor, within(1e-9 * factor));
   }
 
@@ -232,10 +230,9 @@ class NonNewtonianFrictionReferenceTest {
   })
   void wilsonAndThomasAgreesWithItsLogarithmicForm(
       double yield, double k, double n, double bore, double velocity, double rho, double stress) {
-    assertThat(
-            new WilsonThomas1985()
-                .wallStressPa(new HerschelBulkley(yield, k, n), rho, new Bore(bore, 0), velocity)
-                .value())
+    ours(new WilsonThomas1985()
+            .wallStressPa(new HerschelBulkley(yield, k, n), rho, new Bore(bore, 0), velocity)
+            .value())
         .isCloseTo(stress, within(0.04 * stress));
   }
 
@@ -250,7 +247,7 @@ class NonNewtonianFrictionReferenceTest {
                 .wallStressPa(new Bingham(6, 0.02), 1300, new Bore(0.254, 0), 2.3)
                 .value()
             / (1300 * 2.3 * 2.3);
-    assertThat(factor).isCloseTo(0.01905007708620241, within(1e-6));
+    ours(factor).isCloseTo(0.01905007708620241, within(1e-6));
   }
 
   @Test
@@ -263,7 +260,7 @@ class NonNewtonianFrictionReferenceTest {
     double velocity = 1e5 * viscosity / (1000 * 0.5);
     double stress =
         new DarbyMelson1981().wallStressPa(liquid, 1000, new Bore(0.5, 0), velocity).value();
-    assertThat(8 * stress / (1000 * velocity * velocity))
+    ours(8 * stress / (1000 * velocity * velocity))
         .isCloseTo(0.01798977, within(0.02 * 0.01798977));
   }
 
@@ -280,7 +277,7 @@ class NonNewtonianFrictionReferenceTest {
       }
       double dodge = new DodgeMetzner1959().wallStressPa(liquid, 1000, bore, v).value();
       double wilson = new WilsonThomas1985().wallStressPa(liquid, 1000, bore, v).value();
-      assertThat(wilson).as("n = %s", n).isCloseTo(dodge, within(0.12 * dodge));
+      ours(wilson).as("n = %s", n).isCloseTo(dodge, within(0.12 * dodge));
     }
   }
 }

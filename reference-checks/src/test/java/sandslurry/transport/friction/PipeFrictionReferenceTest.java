@@ -1,8 +1,8 @@
 package sandslurry.transport.friction;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.data.Percentage.withPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,15 +14,13 @@ class PipeFrictionReferenceTest {
   @ParameterizedTest
   @CsvSource({"1e5, 1e-4, 0.0185139", "2e5, 2e-4, 0.0170980", "1e6, 1e-3, 0.0199435"})
   void agreesWithColebrookInTurbulentFlow(double reynolds, double roughness, double expected) {
-    assertThat(PipeFriction.darcyFactor(reynolds, roughness))
-        .isCloseTo(expected, withPercentage(1));
+    ours(PipeFriction.darcyFactor(reynolds, roughness)).isCloseTo(expected, withPercentage(1));
   }
 
   @ParameterizedTest
   @CsvSource({"1e-9", "0.5", "1", "10", "1000"})
   void isHagenPoiseuilleInLaminarFlow(double reynolds) {
-    assertThat(PipeFriction.darcyFactor(reynolds, 0.001))
-        .isCloseTo(64 / reynolds, withPercentage(0.01));
+    ours(PipeFriction.darcyFactor(reynolds, 0.001)).isCloseTo(64 / reynolds, withPercentage(0.01));
   }
 
   @Test

@@ -3,6 +3,7 @@ package sandslurry.transport.headloss;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
+import static sandslurry.outside.Ours.ours;
 
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -48,10 +49,10 @@ class HeadLossReferenceTest {
   void turianAndYuansRegimesMeetWhereTheyPrinted(
       Regime lower, Regime higher, double alpha, double beta, double gamma, double delta) {
     double[] boundary = lower.boundary(higher);
-    assertThat(boundary[0]).isCloseTo(alpha, withPercentage(0.3));
-    assertThat(boundary[1]).isCloseTo(beta, within(0.0015));
-    assertThat(boundary[2]).isCloseTo(gamma, within(0.0015));
-    assertThat(boundary[3]).isCloseTo(delta, within(0.0015));
+    ours(boundary[0]).isCloseTo(alpha, withPercentage(0.3));
+    ours(boundary[1]).isCloseTo(beta, within(0.0015));
+    ours(boundary[2]).isCloseTo(gamma, within(0.0015));
+    ours(boundary[3]).isCloseTo(delta, within(0.0015));
   }
 
   // Durand and Condolios (1952): 176 with Cx = g d/w^2 and without s, and 83 with Cx and s - 1
@@ -66,9 +67,8 @@ class HeadLossReferenceTest {
     double cx = Physics.GRAVITY * slurry.d50M() / (fall * fall);
     double froude = velocity * velocity / (Physics.GRAVITY * bore.diameterM());
     double excess = excessRatio(new DurandCondolios1952(), slurry, bore, velocity);
-    assertThat(excess).isCloseTo(176 * Math.pow(froude * Math.sqrt(cx), -1.5), withPercentage(1));
-    assertThat(excess)
-        .isCloseTo(83 * Math.pow(froude * Math.sqrt(cx) / 1.65, -1.5), withPercentage(1));
+    ours(excess).isCloseTo(176 * Math.pow(froude * Math.sqrt(cx), -1.5), withPercentage(1));
+    ours(excess).isCloseTo(83 * Math.pow(froude * Math.sqrt(cx) / 1.65, -1.5), withPercentage(1));
   }
 
   // Coulson and Richardson, Chemical Engineering vol. 1, chapter on multiphase flow (from memory,
@@ -88,7 +88,7 @@ class HeadLossReferenceTest {
             * Math.pow(
                 weight * bore.diameterM() / (velocity * velocity) * fall / Math.sqrt(weight * size),
                 1.5);
-    assertThat(excessRatio(new DurandCondolios1952(), slurry, bore, velocity))
+    ours(excessRatio(new DurandCondolios1952(), slurry, bore, velocity))
         .isCloseTo(printed, withPercentage(0.5));
   }
 
@@ -103,10 +103,9 @@ class HeadLossReferenceTest {
     double homogeneous = Math.cbrt(1800 * Physics.GRAVITY * bore.diameterM() * fall);
     double gd = Physics.GRAVITY * bore.diameterM();
     Newitt1955 model = new Newitt1955();
-    assertThat(excessRatio(model, slurry, bore, bed))
+    ours(excessRatio(model, slurry, bore, bed))
         .isCloseTo(66 * 1.65 * gd / (bed * bed), withPercentage(3));
-    assertThat(excessRatio(model, slurry, bore, homogeneous))
-        .isCloseTo(0.6 * 1.65, withPercentage(3));
+    ours(excessRatio(model, slurry, bore, homogeneous)).isCloseTo(0.6 * 1.65, withPercentage(3));
   }
 
   // Clift et al. (1983), masonry sand of d50 = 0.42 mm in pipes of two sizes, as shown in a pump
@@ -122,7 +121,7 @@ class HeadLossReferenceTest {
         Roots.between("V50", v -> model.halfSuspendedVelocityMps(slurry, bore, v) - v, 0.5, 10);
     double density = slurry.mixtureDensityKgM3() / WATER.densityKgM3() - 1;
     double clear = ClearLiquid.of(WATER, bore, half).gradient();
-    assertThat((model.gradient(slurry, bore, half).value() - clear) / density)
+    ours((model.gradient(slurry, bore, half).value() - clear) / density)
         .isCloseTo(0.22, withPercentage(0.01));
     assertThat(model.power(slurry, bore)).isEqualTo(1.7);
   }
@@ -138,9 +137,8 @@ class HeadLossReferenceTest {
         3.93
             * Math.pow(sizeMillimetres, 0.35)
             * Math.pow(WATER.kinematicViscosityM2ps() / 1e-6, -0.25);
-    assertThat(
-            new WilsonAddieSellgren2006()
-                .halfSuspendedVelocityMps(quartz(size, size, 0.1), new Bore(0.154, 4.5e-5), 2.5))
+    ours(new WilsonAddieSellgren2006()
+            .halfSuspendedVelocityMps(quartz(size, size, 0.1), new Bore(0.154, 4.5e-5), 2.5))
         .isCloseTo(quick, withPercentage(15));
   }
 
