@@ -123,6 +123,19 @@ public enum UnitSystem {
   }
 
   /**
+   * The low end of a range with its unit, and no more digits than the range supports.
+   *
+   * @param kind what the value is
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   * @return for example {@code 9 %}
+   */
+  public String low(Kind<?> kind, double lowSi, double highSi) {
+    String symbol = kind.symbol(this);
+    return number(kind, lowSi, lowSi, highSi) + (symbol.isEmpty() ? "" : " " + symbol);
+  }
+
+  /**
    * The ends of a range, for a table whose heading holds the unit.
    *
    * @param kind what the value is

@@ -39,8 +39,8 @@ class ExamplesTest {
           laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
-          closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | not over the whole range
-          flushed-barn-lagoon.json      | CAUTION | PLANT    | sand recovery   | not over the whole range
+          closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | may hold more organic matter than wanted
+          flushed-barn-lagoon.json      | CAUTION | PLANT    | sand recovery   | may recover less
           pen-to-storage.json           | CAUTION | PLUGGING | Transfer line   | not surely at another
           rising-route-mixed-units.json | PASS    | PLUGGING | Suction pit to wall | Sand stays in motion at every flow rate judged
           two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin

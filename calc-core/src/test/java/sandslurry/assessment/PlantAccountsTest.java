@@ -157,8 +157,7 @@ class PlantAccountsTest {
             .with("/plant/units/6/weirVolume", "29000 m3");
     Assessment assessment = assess(slow);
     assertThat(assessment.plant().orElseThrow().accounts().orElseThrow().basis().byDay()).isFalse();
-    assertThat(assessment.findings())
-        .anyMatch(f -> f.what().contains("not of the day by schedule"));
+    assertThat(assessment.findings()).anyMatch(f -> f.id().equals("plant.modes-at-rest"));
   }
 
   @Test
@@ -221,7 +220,10 @@ class PlantAccountsTest {
                 "{\"size\": \"0.3 mm\", \"least\": \"20 %\", \"most\": \"40 %\"}");
     Assessment strict = assess(own);
     assertThat(strict.findings())
-        .anyMatch(f -> f.element().contains("bedding on 0.300 mm") && f.what().contains("coarser"));
+        .anyMatch(
+            f ->
+                f.element().contains("bedding on 0.300 mm")
+                    && f.id().equals("plant.sieve-coarser"));
     assertThat(new TextView(110).write(DesignReport.everything(strict))).contains("too little");
   }
 
@@ -304,7 +306,7 @@ class PlantAccountsTest {
             f ->
                 f.element().startsWith("organic matter")
                     && f.severity() == Severity.CAUTION
-                    && f.what().contains("not over the whole range"));
+                    && f.id().equals("plant.organic-maybe"));
   }
 
   @Test

@@ -54,6 +54,21 @@ public final class Found {
   }
 
   /**
+   * Gives a number with its range to the sentences.
+   *
+   * @param name its name in the message file
+   * @param kind what it is
+   * @param si its expected value in SI
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   * @return this
+   */
+  public Found with(String name, Kind<?> kind, double si, double lowSi, double highSi) {
+    values.put(name, new Value.Ranged(kind, si, lowSi, highSi));
+    return this;
+  }
+
+  /**
    * Gives a name to the sentences: of a run, a unit, a correlation, a state.
    *
    * @param name its name in the message file

@@ -22,7 +22,8 @@ import sandslurry.units.UnitSystem;
  * and when it comes. {@code why.} and {@code do.} begin the clauses of reasons and cures, which the
  * findings of a subject share. {@code {name}} holds the place of a value, {@code {name:up}} rounded
  * up, {@code {name:down}} rounded down, {@code {name:number}} without its unit, {@code
- * {name:duration}} a time in the unit that suits its size.
+ * {name:duration}} a time in the unit that suits its size, {@code {name:low}} the low end of a
+ * range.
  */
 public final class Messages {
   private static final String FILE = "findings.properties";

@@ -61,6 +61,25 @@ public sealed interface Value {
   }
 
   /**
+   * A number with its range, shown with no more digits than the range supports.
+   *
+   * @param kind what it is
+   * @param si its expected value in SI
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   */
+  record Ranged(Kind<?> kind, double si, double lowSi, double highSi) implements Value {
+    @Override
+    public String show(String form, UnitSystem units) {
+      return switch (form) {
+        case "" -> units.show(kind, si, lowSi, highSi);
+        case "low" -> units.low(kind, lowSi, highSi);
+        default -> throw new IllegalArgumentException("no form \"" + form + "\" of a range");
+      };
+    }
+  }
+
+  /**
    * A name: of a run, a unit, a correlation, a state.
    *
    * @param text the name

@@ -254,6 +254,15 @@ public final class Network {
         feeds);
   }
 
+  /**
+   * Says that the balance cannot be closed in double precision.
+   *
+   * @return the failure
+   */
+  public NoSteadyState tooSmall() {
+    return NoSteadyState.tooSmall(this);
+  }
+
   private Constituents constituents(Map<String, Stream> feeds) {
     if (!new TreeSet<>(feedNames).equals(new TreeSet<>(feeds.keySet()))) {
       throw new IllegalArgumentException(

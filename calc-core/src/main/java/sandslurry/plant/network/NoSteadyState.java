@@ -6,12 +6,19 @@ import java.util.List;
  * A network that does not come to rest, with the reason.
  *
  * @param reason which kind of failure
- * @param constituent the constituent that piles up, in words; empty when the reason is another
  * @param units the units in which it piles up or that do not agree
- * @param explanation sentences for the person who has to change the plant
+ * @param grows what grows most, and how fast
+ * @param timeS time marched from the start until the search gave up; 0 without pits [s]
+ * @param change by how much the flows through the first unit still change, over the flow
+ * @param notes what these units say of their feeds
  */
 public record NoSteadyState(
-    Reason reason, String constituent, List<String> units, String explanation)
+    Reason reason,
+    List<String> units,
+    Growth grows,
+    double timeS,
+    double change,
+    List<UnitNote> notes)
     implements SteadyState {
   /** Why there is no steady state. */
   public enum Reason {
@@ -23,28 +30,37 @@ public record NoSteadyState(
     UNSETTLED
   }
 
-  /** Copies the list. */
+  /**
+   * What grows.
+   *
+   * @param constituent in words; empty when nothing grows
+   * @param unit the unit in which it grows
+   * @param kgps how fast it piles up there [kg/s]
+   */
+  public record Growth(String constituent, String unit, double kgps) {
+    /** Nothing grows. */
+    public static final Growth NONE = new Growth("", "", 0);
+  }
+
+  /** Copies the lists. */
   public NoSteadyState {
     units = List.copyOf(units);
+    notes = List.copyOf(notes);
   }
 
   /**
    * A balance that cannot be closed in double precision.
    *
    * @param network the network
-   * @param detail what failed
-   * @return the failure, with what to do
+   * @return the failure
    */
-  public static NoSteadyState tooSmall(Network network, String detail) {
+  static NoSteadyState tooSmall(Network network) {
     return new NoSteadyState(
         Reason.PURGE_TOO_SMALL,
-        "",
         network.units().stream().map(Unit::name).toList(),
-        "There is no steady state that can be computed: more comes in than finds a way out, or it"
-            + " circulates among "
-            + String.join(", ", network.units().stream().map(Unit::name).toList())
-            + " too many times before it leaves ("
-            + detail
-            + "). Widen its way out.");
+        Growth.NONE,
+        0,
+        0,
+        List.of());
   }
 }

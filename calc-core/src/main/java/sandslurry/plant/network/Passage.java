@@ -24,6 +24,6 @@ public record Passage(
     Map<String, Stream> contents,
     Map<String, Double> running,
     Map<String, Double> duties,
-    List<String> notes,
+    List<UnitNote> notes,
     double[] arriving,
     double change) {}

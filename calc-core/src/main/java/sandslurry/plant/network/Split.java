@@ -8,9 +8,9 @@ import sandslurry.plant.Stream;
  * leaves there. The shares of a constituent over all outlets sum to 1, so nothing is made or lost.
  *
  * @param shares shares by outlet, then by constituent
- * @param notes what a person must know of this feed, one sentence each
+ * @param notes what is the matter with this feed
  */
-public record Split(double[][] shares, List<String> notes) {
+public record Split(double[][] shares, List<UnitNote> notes) {
   private static final double ROUNDING = 1e-9;
 
   /**
@@ -48,10 +48,10 @@ public record Split(double[][] shares, List<String> notes) {
    * Two outlets, of which one takes given shares and the other the rest.
    *
    * @param first shares that leave by the first outlet
-   * @param notes what a person must know
+   * @param notes what is the matter with the feed
    * @return the split
    */
-  public static Split two(double[] first, List<String> notes) {
+  public static Split two(double[] first, List<UnitNote> notes) {
     double[] rest = new double[first.length];
     for (int i = 0; i < first.length; i++) {
       rest[i] = 1 - first[i];

@@ -29,7 +29,7 @@ public record SteadyBalance(
     Map<String, Double> duties,
     double imbalance,
     int passes,
-    List<String> notes)
+    List<UnitNote> notes)
     implements SteadyState {
   /** Copies the maps and the list, order kept. */
   public SteadyBalance {

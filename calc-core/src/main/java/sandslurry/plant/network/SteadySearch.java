@@ -11,9 +11,8 @@ import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
+import sandslurry.plant.network.NoSteadyState.Growth;
 import sandslurry.units.InUnit;
-import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /**
  * Looks for the steady balance that a plant comes to from what its pits hold at first.
@@ -82,7 +81,7 @@ final class SteadySearch {
     try {
       return march(filling);
     } catch (UnsolvedException e) {
-      return NoSteadyState.tooSmall(network, e.getMessage());
+      return network.tooSmall();
     }
   }
 
@@ -103,12 +102,12 @@ final class SteadySearch {
       }
       return settled(rest, passed.through())
           .map(balance -> (SteadyState) balance)
-          .orElseGet(() -> unsettled(rest, passed.through(), 0, Optional.empty()));
+          .orElseGet(() -> unsettled(rest, passed.through(), 0, Growth.NONE));
     }
     double slowest = InUnit.ofHours(1);
     double step = InUnit.ofHours(1.0 / 60);
     double time = 0;
-    Optional<String> grows = Optional.empty();
+    Growth grows = Growth.NONE;
     int refused = 0;
     double lag = 2;
     StepSolver.Trap trap = null;
@@ -264,27 +263,20 @@ final class SteadySearch {
   }
 
   private NoSteadyState trapped(StepSolver.Trap trap) {
-    String name = constituents.name(trap.constituent());
-    StringBuilder said = new StringBuilder();
-    trap.notes().forEach(note -> said.append(note).append(' '));
     return new NoSteadyState(
         NoSteadyState.Reason.NO_PURGE,
-        name,
         trap.units(),
-        "There is no steady state: "
-            + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, trap.growsKgps())
-            + " of "
-            + name
-            + " flow into "
-            + String.join(", ", trap.units())
-            + " and no stream takes it out again. It piles up for as long as the plant runs. "
-            + said
-            + "Give it a way out: a purge, an overflow, or a separator that catches it.");
+        new Growth(
+            constituents.name(trap.constituent()),
+            String.join(", ", trap.units()),
+            trap.growsKgps()),
+        0,
+        0,
+        trap.notes());
   }
 
   /** Names the units whose feeds still change, and what grows. */
-  private NoSteadyState unsettled(
-      StepSolver rest, double[] state, double timeS, Optional<String> grows) {
+  private NoSteadyState unsettled(StepSolver rest, double[] state, double timeS, Growth grows) {
     StepSolver.Passed passed = rest.solve(state, 0, 0, 1);
     double[] after = passed.through();
     List<Integer> moving = new ArrayList<>();
@@ -299,69 +291,48 @@ final class SteadySearch {
             ? network.units()
             : moving.stream().map(u -> network.units().get(u)).toList();
     List<String> names = named.stream().map(Unit::name).toList();
-    StringBuilder said = new StringBuilder();
+    List<UnitNote> notes = new ArrayList<>();
     for (int u = 0; u < network.units().size(); u++) {
       if (names.contains(network.units().get(u).name())) {
-        passed.division().notes().get(u).forEach(note -> said.append(note).append(' '));
+        notes.addAll(passed.division().notes().get(u));
       }
     }
     return new NoSteadyState(
         NoSteadyState.Reason.UNSETTLED,
-        "",
         names,
-        "No steady state was found: "
-            + (timeS > 0
-                ? "after "
-                    + UnitSystem.METRIC.show(Kind.DAYS, timeS)
-                    + " from pits full of water the flows through "
-                : "the flows through ")
-            + String.join(", ", names)
-            + " still change, the first by "
-            + UnitSystem.METRIC.show(
-                Kind.PERCENT, moving.isEmpty() ? 0 : rest.change(moving.get(0), state, after))
-            + " of the flow through it"
-            + grows.orElseGet(() -> grows(state, after))
-            + ". What the units do with their feeds swings or drifts. "
-            + said
-            + "Look for a separator that stops when the liquor thickens.");
+        grows.kgps() > 0 ? grows : growing(state, after),
+        timeS,
+        moving.isEmpty() ? 0 : rest.change(moving.get(0), state, after),
+        notes);
   }
 
   /** What grows most in a pit, and how fast. */
-  private Optional<String> growing(double[][] before, double[][] after, double stepS) {
-    double most = 0;
-    String text = null;
+  private Growth growing(double[][] before, double[][] after, double stepS) {
+    Growth most = Growth.NONE;
     for (int u = 0; u < before.length; u++) {
       for (int i = 0; i < before[u].length; i++) {
         double rate = (after[u][i] - before[u][i]) / stepS;
-        if (rate > most) {
-          most = rate;
-          text = constituents.name(i) + " in " + network.units().get(u).name();
+        if (rate > most.kgps()) {
+          most = new Growth(constituents.name(i), network.units().get(u).name(), rate);
         }
       }
     }
-    return text == null
-        ? Optional.empty()
-        : Optional.of("; " + text + " grows by " + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, most));
+    return most;
   }
 
-  private String grows(double[] before, double[] after) {
-    int most = -1;
+  /** What grows most into a unit each time round. */
+  private Growth growing(double[] before, double[] after) {
+    Growth most = Growth.NONE;
+    int count = constituents.count();
     for (int k = 0; k < before.length; k++) {
-      if (after[k] - before[k] > 0
-          && (most < 0 || after[k] - before[k] > after[most] - before[most])) {
-        most = k;
+      if (after[k] - before[k] > most.kgps()) {
+        most =
+            new Growth(
+                constituents.name(k % count),
+                network.units().get(k / count).name(),
+                after[k] - before[k]);
       }
     }
-    if (most < 0) {
-      return "";
-    }
-    int count = constituents.count();
-    return "; "
-        + constituents.name(most % count)
-        + " into "
-        + network.units().get(most / count).name()
-        + " grows by "
-        + UnitSystem.METRIC.show(Kind.MASS_PER_DAY, after[most] - before[most])
-        + " each time round";
+    return most;
   }
 }

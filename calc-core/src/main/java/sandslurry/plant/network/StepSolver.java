@@ -62,7 +62,7 @@ final class StepSolver {
       double[] volumesM3ps,
       double[] duties,
       double dutyChange,
-      List<List<String>> notes) {}
+      List<List<UnitNote>> notes) {}
 
   /**
    * What passes, closed at shares that it agrees with or not.
@@ -83,7 +83,7 @@ final class StepSolver {
    * @param growsKgps how fast it piles up [kg/s]
    * @param notes what these units say
    */
-  record Trap(int constituent, List<String> units, double growsKgps, List<String> notes) {}
+  record Trap(int constituent, List<String> units, double growsKgps, List<UnitNote> notes) {}
 
   /**
    * Creates the solver of a step.
@@ -251,7 +251,7 @@ final class StepSolver {
     Map<String, Stream> contents = new LinkedHashMap<>();
     Map<String, Double> running = new LinkedHashMap<>();
     Map<String, Double> dutyShares = new LinkedHashMap<>();
-    List<String> notes = new ArrayList<>();
+    List<UnitNote> notes = new ArrayList<>();
     double[] arriving = arriving(through);
     for (int u = 0; u < units.size(); u++) {
       Unit unit = units.get(u);
@@ -283,9 +283,20 @@ final class StepSolver {
         contents,
         running,
         dutyShares,
-        notes.stream().distinct().toList(),
+        onceEach(notes),
         arriving,
         passed.change());
+  }
+
+  /** The first note of each unit and reason: numbers change from step to step. */
+  private static List<UnitNote> onceEach(List<UnitNote> notes) {
+    List<UnitNote> once = new ArrayList<>();
+    for (UnitNote note : notes) {
+      if (once.stream().noneMatch(note::like)) {
+        once.add(note);
+      }
+    }
+    return once;
   }
 
   private Stream stream(double[] state, int unit) {
@@ -318,7 +329,7 @@ final class StepSolver {
     int n = units.size();
     double[][][] shares = new double[n][][];
     double[][] pumps = new double[n][];
-    List<List<String>> notes = new ArrayList<>();
+    List<List<UnitNote>> notes = new ArrayList<>();
     for (int u = 0; u < n; u++) {
       Stream through = stream(state, u);
       if (units.get(u) instanceof Pit pit) {
@@ -502,7 +513,7 @@ final class StepSolver {
         }
       }
       List<String> trapped = new ArrayList<>();
-      List<String> notes = new ArrayList<>();
+      List<UnitNote> notes = new ArrayList<>();
       double grows = 0;
       for (int u = 0; u < free.length; u++) {
         if (reached[u] && !free[u]) {

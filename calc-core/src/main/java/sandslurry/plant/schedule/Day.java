@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sandslurry.plant.Stream;
+import sandslurry.plant.network.UnitNote;
 
 /**
  * One day by schedule.
@@ -28,7 +29,7 @@ public record Day(
     Map<String, PitDay> pits,
     Map<String, UnitDay> units,
     double imbalance,
-    List<String> notes) {
+    List<UnitNote> notes) {
   /** Copies lists and maps. */
   public Day {
     timesS = List.copyOf(timesS);

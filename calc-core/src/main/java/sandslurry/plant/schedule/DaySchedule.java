@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +20,7 @@ import sandslurry.plant.network.NoSteadyState;
 import sandslurry.plant.network.Passage;
 import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.Unit;
+import sandslurry.plant.network.UnitNote;
 import sandslurry.units.InUnit;
 
 /**
@@ -281,10 +281,10 @@ public final class DaySchedule {
         passage =
             network.step(given, held, factors, stepS, Optional.ofNullable(earlier.get(pattern)));
       } catch (UnsolvedException e) {
-        return Optional.of(NoSteadyState.tooSmall(network, e.getMessage()));
+        return Optional.of(network.tooSmall());
       }
       earlier.put(pattern, passage);
-      tally.notes.addAll(passage.notes());
+      tally.notes(passage.notes());
       for (Unit unit : network.units()) {
         if (unit instanceof Pit pit) {
           tally.pit(pit, passage, stepS);
@@ -351,7 +351,7 @@ public final class DaySchedule {
     private final Map<String, double[]> flows = new LinkedHashMap<>();
     private final Map<String, Stream> sandiest = new LinkedHashMap<>();
     private final List<Double> timesS = new ArrayList<>();
-    private final Set<String> notes = new LinkedHashSet<>();
+    private final List<UnitNote> notes = new ArrayList<>();
     private final Map<String, List<Double>> volumes = new LinkedHashMap<>();
     private final Map<String, Double> spilled = new HashMap<>();
     private final Map<String, double[]> running = new HashMap<>();
@@ -376,6 +376,14 @@ public final class DaySchedule {
       add(flows.computeIfAbsent(name, key -> new double[had.length]), stream.times(stepS));
       if (stream.volumeM3ps() > 0) {
         sandiest.merge(name, stream, (a, b) -> a.sandVolumeShare() >= b.sandVolumeShare() ? a : b);
+      }
+    }
+
+    void notes(List<UnitNote> said) {
+      for (UnitNote note : said) {
+        if (notes.stream().noneMatch(note::like)) {
+          notes.add(note);
+        }
       }
     }
 

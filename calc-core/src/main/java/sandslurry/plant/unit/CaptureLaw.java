@@ -3,6 +3,7 @@ package sandslurry.plant.unit;
 import java.util.List;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
+import sandslurry.plant.network.UnitNote;
 
 /** What share of each constituent of a feed a separator catches with its solids. */
 @FunctionalInterface
@@ -22,14 +23,14 @@ public interface CaptureLaw {
    * @param organicFines of the organic fines
    * @param mineralFines of the mineral fines
    * @param sand of each class of the sand, in the order of the constituents
-   * @param notes what a person must know of this feed
+   * @param notes what is the matter with this feed
    */
   record Captured(
       double fibre,
       double organicFines,
       double mineralFines,
       List<Double> sand,
-      List<String> notes) {
+      List<UnitNote> notes) {
     /** Checks that all are shares and copies the lists. */
     public Captured {
       sand = List.copyOf(sand);

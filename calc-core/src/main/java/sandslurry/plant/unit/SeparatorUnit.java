@@ -1,12 +1,13 @@
 package sandslurry.plant.unit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Split;
 import sandslurry.plant.network.Unit;
+import sandslurry.plant.network.UnitNote;
+import sandslurry.plant.network.UnitNote.Reason;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
@@ -21,8 +22,6 @@ import sandslurry.separation.lane.LaneDeposit;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.screen.CakeSeparator;
-import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /**
  * A unit of package separation in a network: what its kernel sends to the sand, the underflow or
@@ -35,15 +34,13 @@ import sandslurry.units.UnitSystem;
  * {@link LiquorModel#settling} the feed of the unit in the balance and ask the kernel itself.
  */
 public final class SeparatorUnit implements Unit {
-  private static final String[] NONE = {};
-
   private final String name;
   private final List<String> inlets;
   private final List<String> outlets;
   private final double runningShare;
   private final Kernel kernel;
 
-  private record Divided(Partition partition, List<String> notes) {}
+  private record Divided(Partition partition, List<UnitNote> notes) {}
 
   /** What a unit does with a feed that comes in a share of the day. */
   @FunctionalInterface
@@ -110,16 +107,10 @@ public final class SeparatorUnit implements Unit {
           UnitFeed feed = rinsed.get().feed();
           BoxSand sand =
               rinsed.get().box().evaluate(feed, liquor.slowed(organic, feed)).sand(outlook);
-          List<String> notes = new ArrayList<>();
-          if (sand.screwLoad().isPresent() && sand.screwLoad().getAsDouble() > 1) {
-            notes.add(
-                place.name()
-                    + ": the screw is to lift "
-                    + UnitSystem.METRIC.show(Kind.PERCENT, sand.screwLoad().getAsDouble())
-                    + " of what it can; what it cannot lift fills the box and leaves over the"
-                    + " weir.");
-          }
-          return new Divided(sand.partition(), notes);
+          double load = sand.screwLoad().orElse(0);
+          return load > 1
+              ? divided(sand.partition(), note(place, Reason.SCREW_OVERLOADED, load, 1))
+              : divided(sand.partition());
         });
   }
 
@@ -281,17 +272,11 @@ public final class SeparatorUnit implements Unit {
             return nothingSettles(place, stream);
           }
           CycloneResult result = cyclone.evaluate(feed.get(), model);
-          return divided(
-              result.partition(),
-              result.ropes()
-                  ? new String[] {
-                    place.name()
-                        + ": the underflow holds "
-                        + UnitSystem.METRIC.show(Kind.PERCENT, result.underflowSand())
-                        + " sand by volume and comes as a rope; from then on coarse sand goes over"
-                        + " the top."
-                  }
-                  : NONE);
+          return result.ropes()
+              ? divided(
+                  result.partition(),
+                  note(place, Reason.ROPES, result.underflowSand(), result.ropingLimit()))
+              : divided(result.partition());
         });
   }
 
@@ -312,34 +297,30 @@ public final class SeparatorUnit implements Unit {
                 .map(separator::evaluate)
                 .map(
                     result ->
-                        divided(
-                            result.partition(),
-                            result.asAsked()
-                                ? NONE
-                                : new String[] {
-                                  place.name()
-                                      + ": the feed is thicker than a cake of "
-                                      + UnitSystem.METRIC.show(Kind.PERCENT, result.solidsAsked())
-                                      + " dry matter; the cake has "
-                                      + UnitSystem.METRIC.show(Kind.PERCENT, result.solids())
-                                      + "."
-                                }))
+                        result.asAsked()
+                            ? divided(result.partition())
+                            : divided(
+                                result.partition(),
+                                note(
+                                    place,
+                                    Reason.CAKE_DRIER,
+                                    result.solids(),
+                                    result.solidsAsked())))
                 .orElseGet(() -> divided(nothing(stream))));
   }
 
-  private static Divided divided(Partition partition, String... notes) {
+  private static UnitNote note(Place place, Reason reason, double value, double wanted) {
+    return new UnitNote(place.name(), reason, value, wanted);
+  }
+
+  private static Divided divided(Partition partition, UnitNote... notes) {
     return new Divided(partition, List.of(notes));
   }
 
   private static Divided nothingSettles(Place place, Stream stream) {
+    double solids = stream.manureTotalSolids();
     return stream.waterKgps() > 0
-        ? divided(
-            nothing(stream),
-            place.name()
-                + ": at "
-                + UnitSystem.METRIC.show(Kind.PERCENT, stream.manureTotalSolids())
-                + " sand-free total solids the liquor is thicker than any whose flow was measured;"
-                + " it is taken to let nothing settle.")
+        ? divided(nothing(stream), note(place, Reason.TOO_THICK, solids, solids))
         : divided(nothing(stream));
   }
 

@@ -6,8 +6,7 @@ import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Split;
 import sandslurry.plant.network.Unit;
-import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
+import sandslurry.plant.network.UnitNote;
 
 /**
  * Any unit that takes wet solids out of a stream: settling lane, box with its screw, hydrocyclone,
@@ -76,17 +75,14 @@ public record SolidsSeparator(
     }
     double room = solidsDryMatter * (dryOfLiquor + feed.waterKgps()) - dryOfLiquor;
     double wanted = dryCaught * (1 - solidsDryMatter);
-    List<String> notes = new ArrayList<>(captured.notes());
+    List<UnitNote> notes = new ArrayList<>(captured.notes());
     double share = 0;
     if (wanted > 0) {
       share = wanted / room;
       if (!(room > 0 && share <= 1)) {
         share = 1;
         notes.add(
-            name
-                + ": there is too little or too thick liquor for solids of "
-                + UnitSystem.METRIC.show(Kind.PERCENT, solidsDryMatter)
-                + " dry matter; all of it is counted with the solids.");
+            new UnitNote(name, UnitNote.Reason.LIQUOR_SHORT, solidsDryMatter, solidsDryMatter));
       }
     }
     double[] first = new double[count];

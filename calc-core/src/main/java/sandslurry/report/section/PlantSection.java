@@ -128,8 +128,7 @@ public final class PlantSection extends SectionWriter {
             + UnitSystem.clock(mode.mode().toS())
             + " h. ";
     if (mode.balance().isEmpty()) {
-      paragraph(
-          when + mode.failure().orElseThrow().explanation() + " There is no table of streams.");
+      paragraph(when + "This mode comes to no steady state; its finding says why.");
       return;
     }
     SteadyBalance balance = mode.balance().get();

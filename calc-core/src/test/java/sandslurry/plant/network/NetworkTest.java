@@ -74,9 +74,9 @@ class NetworkTest {
             NoSteadyState.class,
             none -> {
               assertThat(none.reason()).isEqualTo(NoSteadyState.Reason.NO_PURGE);
-              assertThat(none.constituent()).isEqualTo("dissolved solids");
+              assertThat(none.grows().constituent()).isEqualTo("dissolved solids");
               assertThat(none.units()).containsExactly("pan", "pump");
-              assertThat(none.explanation()).contains("purge");
+              assertThat(none.grows().kgps()).isEqualTo(1, within(1e-12));
             });
     // The same loop fed with pure water is at rest: what does not come in cannot pile up.
     SteadyBalance pure = Plant.balance(network, Map.of("feed", THREE.water(10)));

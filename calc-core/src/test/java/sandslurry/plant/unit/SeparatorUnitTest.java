@@ -21,6 +21,7 @@ import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.Split;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
+import sandslurry.plant.network.UnitNote;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.unit.SeparatorUnit.Place;
@@ -79,7 +80,10 @@ class SeparatorUnitTest {
   void manureThatIsNoLiquidLetsNothingSettleAndSaysSo() {
     Split split = lane().split(laden(0.15));
     assertThat(split.shares()[0]).containsOnly(0);
-    assertThat(split.notes()).singleElement().asString().contains("lane: at 15.0 %");
+    UnitNote note = split.notes().get(0);
+    assertThat(note.unit()).isEqualTo("lane");
+    assertThat(note.reason()).isEqualTo(UnitNote.Reason.TOO_THICK);
+    assertThat(note.value()).isEqualTo(0.15, within(1e-9));
     assertThat(lane().split(THREE.nothing()).shares()[1]).containsOnly(1);
   }
 
@@ -108,7 +112,10 @@ class SeparatorUnitTest {
     assertThat(under[Constituents.SAND + 2]).isGreaterThan(under[Constituents.SAND]);
     assertThat(under[Constituents.SAND]).isGreaterThan(under[Constituents.WATER]);
     Stream rich = laden(0.01).plus(THREE.deliveredSand(8));
-    assertThat(cyclone.split(rich).notes()).singleElement().asString().contains("rope");
+    assertThat(cyclone.split(rich).notes())
+        .singleElement()
+        .satisfies(note -> assertThat(note.reason()).isEqualTo(UnitNote.Reason.ROPES))
+        .satisfies(note -> assertThat(note.value()).isGreaterThan(note.wanted()));
   }
 
   @Test

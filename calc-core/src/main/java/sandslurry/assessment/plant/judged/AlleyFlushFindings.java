@@ -1,11 +1,11 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.design.plant.PlantSpec.FlushSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Flush;
@@ -40,107 +40,70 @@ final class AlleyFlushFindings extends PlantFindingWriter {
   }
 
   private void cleans() {
-    List<String> lacking = new ArrayList<>();
-    List<String> cures = new ArrayList<>();
-    if (flush.velocityMps() < Flush.PRACTICE_VELOCITY_MPS * NEARLY) {
-      lacking.add("it is slower");
-      cures.add(
-          "a slope of "
-              + show(Kind.PERCENT, flush.slopeFor(Flush.PRACTICE_VELOCITY_MPS))
-              + " at this depth or a higher rate");
+    boolean slow = flush.velocityMps() < Flush.PRACTICE_VELOCITY_MPS * NEARLY;
+    boolean shallow = flush.depthM() < Flush.PRACTICE_DEPTH_M * NEARLY;
+    boolean brief = flush.durationS() < Flush.PRACTICE_TIME_S * NEARLY;
+    Found found =
+        found("flush", "flush-less", !slow && !shallow && !brief, Severity.CAUTION, given.unit())
+            .with("velocity", Kind.VELOCITY, flush.velocityMps())
+            .with("depth", Kind.BORE, flush.depthM())
+            .with("time", Kind.TIME, flush.durationS())
+            .with("wave", Kind.LENGTH, flush.waveM())
+            .with("alley", Kind.LENGTH, given.lengthM())
+            .with("wantedVelocity", Kind.VELOCITY, Flush.PRACTICE_VELOCITY_MPS)
+            .with("wantedDepth", Kind.BORE, Flush.PRACTICE_DEPTH_M)
+            .with("wantedTime", Kind.TIME, Flush.PRACTICE_TIME_S)
+            .why("flush");
+    if (slow) {
+      found
+          .with("slope", Kind.PERCENT, flush.slopeFor(Flush.PRACTICE_VELOCITY_MPS))
+          .cure("steeper");
     }
-    if (flush.depthM() < Flush.PRACTICE_DEPTH_M * NEARLY) {
-      lacking.add("it is shallower");
-      cures.add(
-          "a rate of "
-              + show(Kind.FLOW, rateForDepth())
-              + ", which runs "
-              + show(Kind.BORE, Flush.PRACTICE_DEPTH_M)
-              + " deep");
+    if (shallow) {
+      found.with("rate", Kind.FLOW, rateForDepth()).cure("deeper");
     }
-    if (flush.durationS() < Flush.PRACTICE_TIME_S * NEARLY) {
-      lacking.add("it is shorter");
-      cures.add(
-          show(Kind.VOLUME, given.rateM3ps() * Flush.PRACTICE_TIME_S) + " a flush at this rate");
+    if (brief) {
+      found
+          .with("volume", Kind.VOLUME, given.rateM3ps() * Flush.PRACTICE_TIME_S)
+          .cure("longer-flush");
     }
-    add(
-        lacking.isEmpty() ? Severity.PASS : Severity.CAUTION,
-        given.unit(),
-        lacking.isEmpty()
-            ? "The flush is as fast, deep and long as recommended."
-            : "The flush is less than recommended: " + String.join(", ", lacking) + ".",
-        "It runs "
-            + show(Kind.VELOCITY, flush.velocityMps())
-            + ", "
-            + show(Kind.BORE, flush.depthM())
-            + " deep, for "
-            + show(Kind.TIME, flush.durationS())
-            + ", a wave of "
-            + show(Kind.LENGTH, flush.waveM())
-            + " in an alley of "
-            + show(Kind.LENGTH, given.lengthM())
-            + ". University of Missouri Extension WQ313 recommends at least "
-            + show(Kind.VELOCITY, Flush.PRACTICE_VELOCITY_MPS)
-            + ", "
-            + show(Kind.BORE, Flush.PRACTICE_DEPTH_M)
-            + " and "
-            + show(Kind.TIME, Flush.PRACTICE_TIME_S)
-            + ".",
-        lacking.isEmpty() ? "" : "Give it " + String.join(", and ", cures) + ".");
+    found.add();
   }
 
   private void carries() {
     double stress = flush.stressPa(PlantUnits.water(model).densityKgM3());
     double needed = Flush.movingStressPa(PlantUnits.coarsest(model), PlantUnits.water(model));
     boolean moved = stress >= needed;
-    add(
-        moved ? Severity.PASS : Severity.CAUTION,
-        given.unit(),
-        moved
-            ? "The flush moves the coarsest sand along the alley."
-            : "The flush leaves the coarsest sand on the alley.",
-        "Its stress on the floor is "
-            + show(Kind.STRESS, stress)
-            + "; a grain of "
-            + show(Kind.GRAIN, PlantUnits.coarsest(model).diameterM())
-            + " moves from "
-            + show(Kind.STRESS, needed)
-            + " on (Shields curve, a clean floor in water). The balance moves all sand with the"
-            + " flush. Along curbs, in grooves and behind a wave shorter than the alley some sand"
-            + " stays.",
-        moved ? "" : "Flush deeper or on more slope, or scrape the alley.");
+    Found found =
+        found("flush-moves", "flush-leaves", moved, Severity.CAUTION, given.unit())
+            .with("stress", Kind.STRESS, stress)
+            .with("grain", Kind.GRAIN, PlantUnits.coarsest(model).diameterM())
+            .with("needed", Kind.STRESS, needed)
+            .why("flush-moves");
+    if (!moved) {
+      found.cure("flush-deeper");
+    }
+    found.add();
   }
 
   private void refills() {
     double brought = PlantUnits.flushWaterM3(pen, balance);
     boolean refilled = brought >= given.volumeM3() * NEARLY;
     boolean more = brought > given.volumeM3() / NEARLY;
-    add(
-        refilled && !more ? Severity.PASS : Severity.CAUTION,
-        given.unit(),
-        refilled
-            ? more
-                ? "More water flows to the flush than its tank lets out."
-                : "The water of a flush comes back before the next."
-            : "The water of a flush does not come back before the next.",
-        "A flush takes "
-            + show(Kind.VOLUME, given.volumeM3())
-            + "; \""
-            + given.water()
-            + "\" brings "
-            + show(Kind.VOLUME, brought)
-            + " from one to the next, "
-            + show(Kind.HOURS, pen.pen().scrapingIntervalS())
-            + " later. The balance counts what the stream brings.",
-        refilled && !more
-            ? ""
-            : "Set \""
-                + given.water()
-                + "\" to "
-                + show(Kind.FLOW, given.volumeM3() / pen.pen().scrapingIntervalS())
-                + ", or flush "
-                + (more ? "more" : "less")
-                + " often.");
+    Found found =
+        (refilled && !more
+                ? found("flush-refills", Severity.PASS, given.unit())
+                : found(more ? "flush-runs-over" : "flush-short", Severity.CAUTION, given.unit()))
+            .with("takes", Kind.VOLUME, given.volumeM3())
+            .with("stream", given.water())
+            .with("brings", Kind.VOLUME, brought)
+            .with("interval", Kind.HOURS, pen.pen().scrapingIntervalS())
+            .with("flow", Kind.FLOW, given.volumeM3() / pen.pen().scrapingIntervalS())
+            .why("flush-refills");
+    if (!refilled || more) {
+      found.cure(more ? "flush-more-often" : "flush-less-often");
+    }
+    found.add();
   }
 
   /** The rate at which the alley runs as deep as practice asks [m3/s]. */

@@ -1,17 +1,17 @@
 package sandslurry.assessment.plant.judged;
 
 import java.util.List;
-import java.util.Locale;
 import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.plant.PlantSpec;
-import sandslurry.design.plant.UnitSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
+import sandslurry.plant.network.UnitNote;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -30,43 +30,53 @@ abstract class PlantFindingWriter extends FindingWriter {
 
   abstract List<Finding> all();
 
-  final void add(Severity severity, String element, String what, String why, String cure) {
-    add(severity, Topic.PLANT, element, what, why, cure);
+  final Found found(String key, Severity severity, String element) {
+    return found(key, severity, Topic.PLANT, element);
   }
 
-  final String show(Kind<?> kind, Range range) {
-    return new Figure("", kind, range).shown(units);
+  /** A pass, or something graver. */
+  final Found found(String pass, String other, boolean passes, Severity severity, String element) {
+    return found(passes ? pass : other, passes ? Severity.PASS : severity, element);
   }
 
-  /** The low end of a figure, with no more digits than its range supports. */
-  final String least(Figure figure) {
-    Range range = figure.range();
-    return units.number(figure.kind(), range.low(), range.low(), range.high())
-        + " "
-        + figure.kind().symbol(units);
+  static Found with(Found found, String name, Kind<?> kind, Range range) {
+    return found.with(name, kind, range.base(), range.low(), range.high());
   }
 
-  /** What a unit says of itself, told at the unit with when it is so. */
-  final void said(String note, String when) {
-    String unit = element(note);
-    add(
-        Severity.CAUTION,
-        unit,
-        unit.equals("plant") ? note : capital(note.substring(unit.length() + 1).strip()),
-        when,
-        "");
+  static Found with(Found found, String name, Figure figure) {
+    return with(found, name, figure.kind(), figure.range());
   }
 
-  /** The unit that a note begins with, or the plant. */
-  final String element(String note) {
-    return spec.units().stream()
-        .map(UnitSpec::name)
-        .filter(name -> note.startsWith(name + ":"))
-        .findFirst()
-        .orElse("plant");
+  /** A whole number. */
+  static String count(double number) {
+    return String.valueOf(Math.round(number));
   }
 
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  /** What a unit says of its feed; its clause says when. */
+  final Found noted(UnitNote note) {
+    return switch (note.reason()) {
+      case SCREW_OVERLOADED ->
+          found("screw-overloaded", Severity.CAUTION, note.unit())
+              .with("load", Kind.PERCENT, note.value())
+              .why("screw-overloaded");
+      case TOO_THICK ->
+          found("nothing-settles", Severity.CAUTION, note.unit())
+              .with("solids", Kind.PERCENT, note.value())
+              .why("nothing-settles");
+      case ROPES ->
+          found("ropes", Severity.CAUTION, note.unit())
+              .with("sand", Kind.PERCENT, note.value())
+              .with("limit", Kind.PERCENT, note.wanted())
+              .why("ropes");
+      case CAKE_DRIER ->
+          found("cake-drier", Severity.CAUTION, note.unit())
+              .with("solids", Kind.PERCENT, note.value())
+              .with("wanted", Kind.PERCENT, note.wanted())
+              .why("cake-drier");
+      case LIQUOR_SHORT ->
+          found("liquor-short", Severity.CAUTION, note.unit())
+              .with("solids", Kind.PERCENT, note.value())
+              .why("liquor-short");
+    };
   }
 }

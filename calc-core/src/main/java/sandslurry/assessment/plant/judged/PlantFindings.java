@@ -1,18 +1,20 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
+import sandslurry.plant.network.NoSteadyState;
+import sandslurry.plant.network.UnitNote;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** What is to be said of a plant: of its modes here, of its parts by their own findings. */
+/** The findings of a plant: of its modes here, of its parts by their own writers. */
 public final class PlantFindings extends PlantFindingWriter {
   /**
    * The plant that is judged.
@@ -27,17 +29,7 @@ public final class PlantFindings extends PlantFindingWriter {
 
   @Override
   public List<Finding> all() {
-    for (ModeResult mode : result.modes()) {
-      mode.failure()
-          .ifPresent(
-              failure ->
-                  add(
-                      Severity.FAIL,
-                      "mode \"" + mode.mode().name() + "\"",
-                      "The plant comes to no steady state in this mode.",
-                      failure.explanation() + bySchedule(),
-                      "Change the units named until every constituent has a way out."));
-    }
+    result.modes().forEach(mode -> mode.failure().ifPresent(none -> noSteadyState(mode, none)));
     notes();
     List.of(
             new PlantAccountFindings(model, result, units),
@@ -49,33 +41,64 @@ public final class PlantFindings extends PlantFindingWriter {
     return findings;
   }
 
-  /** What the schedule comes to, whose modes take turns, where a mode alone comes to no rest. */
-  private String bySchedule() {
-    return result
+  private void noSteadyState(ModeResult mode, NoSteadyState none) {
+    Found found = found("no-steady-state", Severity.FAIL, "mode \"" + mode.mode().name() + "\"");
+    reason(found, none);
+    result
         .days()
         .last()
         .filter(day -> result.days().stopped().isEmpty())
-        .map(
+        .ifPresent(
             day ->
-                " By the schedule, in which the modes take turns, the plant recovers "
-                    + show(Kind.PERCENT, new PlantTotals(model).capture(day.meanFlows()))
-                    + " of the sand flushed on day "
-                    + day.number()
-                    + ".")
-        .orElse("");
+                found
+                    .with("recovered", Kind.PERCENT, recovered(day.meanFlows()))
+                    .with("day", String.valueOf(day.number()))
+                    .why("by-schedule"));
+    found.add();
+  }
+
+  private double recovered(java.util.Map<String, sandslurry.plant.Stream> flows) {
+    return new PlantTotals(model).capture(flows);
+  }
+
+  /** Why a network comes to no rest, and what mends it. */
+  static void reason(Found found, NoSteadyState none) {
+    found
+        .with("units", String.join(", ", none.units()))
+        .with("constituent", none.grows().constituent())
+        .with("where", none.grows().unit())
+        .with("growth", Kind.MASS_PER_DAY, none.grows().kgps())
+        .with("time", Kind.DAYS, none.timeS())
+        .with("change", Kind.PERCENT, none.change());
+    switch (none.reason()) {
+      case NO_PURGE -> found.why("no-way-out").cure("way-out");
+      case PURGE_TOO_SMALL -> found.why("way-out-too-small").cure("widen");
+      case UNSETTLED -> {
+        found.why(none.timeS() > 0 ? "still-changes" : "swings");
+        if (none.grows().kgps() > 0) {
+          found.why("grows");
+        }
+        found.cure("thinner");
+      }
+    }
   }
 
   /**
    * What units say of their feeds in a steady balance, each once with the first mode that it is in.
    */
   private void notes() {
-    Set<String> told = new LinkedHashSet<>();
+    List<UnitNote> told = new ArrayList<>();
     for (ModeResult mode : result.modes()) {
-      String when = "It is so when the mode \"" + mode.mode().name() + "\" is at rest.";
       mode.balance()
           .ifPresent(
-              balance ->
-                  balance.notes().stream().filter(told::add).forEach(note -> said(note, when)));
+              balance -> {
+                for (UnitNote note : balance.notes()) {
+                  if (told.stream().noneMatch(note::like)) {
+                    told.add(note);
+                    noted(note).with("mode", mode.mode().name()).why("in-the-mode").add();
+                  }
+                }
+              });
     }
   }
 }

@@ -12,6 +12,7 @@ import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
@@ -20,11 +21,10 @@ import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/**
- * What is to be said of the liquor of a loop: what it thickens to, its salts, purge and fresh
- * water.
- */
+/** The liquor of a loop: what it thickens to, its salts, purge and fresh water. */
 final class PlantLiquorFindings extends PlantFindingWriter {
+  private static final String LIQUOR = "liquor of the loop";
+
   /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
   private static final double SALTY = 0.01;
 
@@ -44,142 +44,121 @@ final class PlantLiquorFindings extends PlantFindingWriter {
   }
 
   private void liquor(LiquorLimit main) {
-    String settles =
-        result.settledDay().isPresent()
-            ? " By schedule it is there after " + result.settledDay().getAsInt() + " days."
-            : result
-                .accounts()
-                .filter(a -> a.timeConstantS().isPresent())
-                .map(
-                    a ->
-                        " It takes about "
-                            + show(
-                                Kind.DAYS,
-                                InUnit.ofDays(Liquor.daysTo(a.timeConstantS().getAsDouble(), 0.95)))
-                            + " to come within a twentieth of that.")
-                .orElse("");
-    add(
-        Severity.NOTE,
-        "liquor of the loop",
-        recyclingSays(),
-        "At rest "
-            + show(Kind.MASS_PER_DAY, main.solidsNotCaughtKgps())
-            + " of solids leave with "
-            + show(Kind.MASS_PER_DAY, main.netWaterKgps())
-            + " of water: "
-            + show(Kind.PERCENT, main.solved())
-            + " solids."
-            + settles
-            + recycled(),
-        "");
+    recycling(main);
     if (spec.targets().liquorSolids().isPresent()) {
       thin(main, spec.targets().liquorSolids().getAsDouble());
     }
     boolean salty = main.dissolved() >= SALTY;
-    add(
-        salty ? Severity.CAUTION : Severity.NOTE,
-        "salts",
-        "No unit catches dissolved salts: only fresh water thins them, however much is recycled.",
-        "Dissolved solids come to S/(S + W) = "
-            + show(Kind.PERCENT, main.dissolved())
-            + " of the water with them (from "
-            + show(Kind.PERCENT, SALTY)
-            + " on a caution by common practice, no source). Where they concentrate, struvite can"
-            + " scale pipes, pumps and valves; whether it does depends on magnesium, ammonium,"
-            + " phosphate and pH, which are not computed.",
-        salty
-            ? "Have the liquid tested, and look into pipes and valves where it is turbulent."
-            : "");
-  }
-
-  private void twoStates(ModeResult mode, Clogged two) {
-    add(
-        Severity.CAUTION,
-        "mode \"" + mode.mode().name() + "\"",
-        "The loop has two steady states: once its liquor is thick it stays thick.",
-        "Filled with water it comes to liquor of "
-            + show(Kind.PERCENT, two.thin().solved())
-            + " solids and recovers "
-            + show(Kind.PERCENT, two.thin().sandCapture())
-            + " of the sand. Filled with liquor of "
-            + show(Kind.PERCENT, two.startSolids())
-            + two.thick()
-                .map(
-                    thick ->
-                        " it stays at "
-                            + show(Kind.PERCENT, thick.solved())
-                            + " and recovers "
-                            + show(Kind.PERCENT, thick.sandCapture()))
-                .orElse(" it comes to no steady state")
-            + ". From about "
-            + show(Kind.PERCENT, two.tips())
-            + " solids in the pits on it does not come back by itself. A stopped wash or separator"
-            + " can bring it there.",
-        "Start with water in the pits. Above that, replace the liquor of the pits by water before"
-            + " the plant goes on.");
+    Found salts =
+        found("salts", salty ? Severity.CAUTION : Severity.NOTE, "salts")
+            .with("dissolved", Kind.PERCENT, main.dissolved())
+            .with("limit", Kind.PERCENT, SALTY)
+            .why("salts");
+    if (salty) {
+      salts.cure("test-liquid");
+    }
+    salts.add();
   }
 
   /** What more recycle does, which depends on what the separators catch at each round. */
-  private String recyclingSays() {
-    Optional<Recycling> once = recycling(1);
-    Optional<Recycling> twice = recycling(2);
-    if (once.isEmpty() || twice.isEmpty()) {
-      return "What the liquor thickens to.";
-    }
+  private void recycling(LiquorLimit main) {
+    Optional<LiquorLimit> once = recycling(1);
+    Optional<LiquorLimit> twice = recycling(2);
     double change =
-        twice.get().liquor().orElseThrow().solved() / once.get().liquor().orElseThrow().solved()
-            - 1;
-    return change < -NO_CHANGE
-        ? "More recycle thins the liquor: solids pass the separators more often."
-        : change > NO_CHANGE
-            ? "More recycle thickens the liquor."
-            : "More recycle hardly changes the liquor.";
-  }
-
-  private String recycled() {
-    Optional<Recycling> once = recycling(1);
-    Optional<Recycling> twice = recycling(2);
-    if (once.isEmpty() || twice.isEmpty()) {
-      return "";
+        once.isPresent() && twice.isPresent() ? twice.get().solved() / once.get().solved() - 1 : 0;
+    Found found =
+        found(
+                once.isEmpty() || twice.isEmpty()
+                    ? "liquor"
+                    : change < -NO_CHANGE
+                        ? "recycle-thins"
+                        : change > NO_CHANGE ? "recycle-thickens" : "recycle-same",
+                Severity.NOTE,
+                LIQUOR)
+            .with("solidsFlow", Kind.MASS_PER_DAY, main.solidsNotCaughtKgps())
+            .with("water", Kind.MASS_PER_DAY, main.netWaterKgps())
+            .with("solids", Kind.PERCENT, main.solved())
+            .why("leaves");
+    settles(found);
+    if (once.isPresent() && twice.isPresent()) {
+      found
+          .with("twice", Kind.PERCENT, twice.get().solved())
+          .with("recoveredTwice", Kind.PERCENT, twice.get().sandCapture())
+          .with("recovered", Kind.PERCENT, once.get().sandCapture())
+          .why("twice");
     }
-    return " With twice the recycle it would be "
-        + show(Kind.PERCENT, twice.get().liquor().orElseThrow().solved())
-        + ", and the sand recovered "
-        + show(Kind.PERCENT, twice.get().liquor().orElseThrow().sandCapture())
-        + " instead of "
-        + show(Kind.PERCENT, once.get().liquor().orElseThrow().sandCapture())
-        + ".";
+    found.add();
   }
 
-  private Optional<Recycling> recycling(double factor) {
+  private void settles(Found found) {
+    if (result.settledDay().isPresent()) {
+      found.with("day", count(result.settledDay().getAsInt())).why("there-by-day");
+      return;
+    }
+    result
+        .accounts()
+        .filter(a -> a.timeConstantS().isPresent())
+        .ifPresent(
+            a ->
+                found
+                    .with(
+                        "time",
+                        Kind.DAYS,
+                        InUnit.ofDays(Liquor.daysTo(a.timeConstantS().getAsDouble(), 0.95)))
+                    .why("there-in"));
+  }
+
+  private Optional<LiquorLimit> recycling(double factor) {
     return result.recycling().stream()
-        .filter(r -> r.factor() == factor && r.liquor().isPresent())
+        .filter(r -> r.factor() == factor)
+        .flatMap((Recycling r) -> r.liquor().stream())
         .findFirst();
+  }
+
+  private void twoStates(ModeResult mode, Clogged two) {
+    Found found =
+        found("two-states", Severity.CAUTION, "mode \"" + mode.mode().name() + "\"")
+            .with("thin", Kind.PERCENT, two.thin().solved())
+            .with("thinRecovery", Kind.PERCENT, two.thin().sandCapture())
+            .with("start", Kind.PERCENT, two.startSolids())
+            .with("tips", Kind.PERCENT, two.tips())
+            .why("from-water");
+    if (two.thick().isPresent()) {
+      found
+          .with("thick", Kind.PERCENT, two.thick().get().solved())
+          .with("thickRecovery", Kind.PERCENT, two.thick().get().sandCapture())
+          .why("from-thick");
+    } else {
+      found.why("no-rest-from-thick");
+    }
+    found.why("tips").cure("start-with-water").add();
   }
 
   private void thin(LiquorLimit main, double target) {
     Range solids = result.accounts().map(Accounts::liquor).orElseGet(() -> Range.of(main.solved()));
     boolean kept = solids.high() <= target;
     boolean expected = solids.base() <= target;
-    double water = Liquor.waterFor(main.solidsNotCaughtKgps(), target) - main.netWaterKgps();
-    Stream in = result.total().meanFlow();
-    double capture = Liquor.captureFor(in.solidsKgps(), main.netWaterKgps(), target);
-    add(
-        kept ? Severity.PASS : Severity.CAUTION,
-        "liquor of the loop",
+    Found found =
         kept
-            ? "The liquor is as thin as is wanted."
-            : expected
-                ? "The liquor is as thin as is wanted as expected, not over the whole range."
-                : "The liquor is thicker than is wanted.",
-        show(Kind.PERCENT, solids) + " against " + show(Kind.PERCENT, target) + ".",
-        expected
-            ? ""
-            : "Bring "
-                + show(Kind.MASS_PER_DAY, water)
-                + " more fresh water, or catch "
-                + show(Kind.PERCENT, capture)
-                + " of all solids that come in; at rest nothing else thins it.");
+            ? found("liquor-thin", Severity.PASS, LIQUOR)
+            : found(expected ? "liquor-thin-maybe" : "liquor-thick", Severity.CAUTION, LIQUOR);
+    with(found, "solids", Kind.PERCENT, solids)
+        .with("wanted", Kind.PERCENT, target)
+        .why("liquor-against");
+    if (!expected) {
+      Stream in = result.total().meanFlow();
+      found
+          .with(
+              "water",
+              Kind.MASS_PER_DAY,
+              Liquor.waterFor(main.solidsNotCaughtKgps(), target) - main.netWaterKgps())
+          .with(
+              "capture",
+              Kind.PERCENT,
+              Liquor.captureFor(in.solidsKgps(), main.netWaterKgps(), target))
+          .cure("thin-liquor");
+    }
+    found.add();
   }
 
   /** Purge and fresh water, each sized on its own where the recovery misses its target. */
@@ -189,40 +168,35 @@ final class PlantLiquorFindings extends PlantFindingWriter {
       return;
     }
     boolean none = sizing.added().isEmpty() && sizing.replaced().isEmpty();
-    String target = show(Kind.PERCENT, spec.targets().sandCapture());
-    add(
-        none ? Severity.CAUTION : Severity.NOTE,
-        "purge and fresh water",
-        none
-            ? "No amount of purge or fresh water that can be had brings the sand recovery to its"
-                + " target."
-            : "Purge and fresh water, each sized on its own for the sand recovery wanted.",
-        "Fresh water added to what flows now: "
-            + sizing.added().map(this::sized).orElse("no amount that can be had brings " + target)
-            + ". Recycled liquor let go as a purge, with as much fresh water in its place: "
-            + sizing
-                .replaced()
-                .map(this::sized)
-                .orElse(
-                    "not even all of it, as far as water can be had, brings "
-                        + target
-                        + ", or nothing is recycled")
-            + ".",
-        none
-            ? "Widen the settling area, take coarser sand or catch more fibre and fines before"
-                + " liquor is recycled."
-            : "");
-  }
-
-  private String sized(Sized remedy) {
-    return show(Kind.FLOW, remedy.amountM3ps())
-        + " gives "
-        + show(Kind.PERCENT, remedy.capture())
-        + " recovery, liquor of "
-        + show(Kind.PERCENT, remedy.liquor())
-        + " solids and "
-        + show(Kind.FLOW, remedy.surplusM3ps())
-        + " to the storages instead of "
-        + show(Kind.FLOW, remedy.surplusBeforeM3ps());
+    Found found =
+        found(
+                none ? "water-none" : "water-sized",
+                none ? Severity.CAUTION : Severity.NOTE,
+                "purge and fresh water")
+            .with("wanted", Kind.PERCENT, spec.targets().sandCapture());
+    if (sizing.added().isPresent()) {
+      Sized added = sizing.added().get();
+      found
+          .with("added", Kind.FLOW, added.amountM3ps())
+          .with("addedRecovery", Kind.PERCENT, added.capture())
+          .with("addedSolids", Kind.PERCENT, added.liquor())
+          .with("addedSurplus", Kind.FLOW, added.surplusM3ps())
+          .with("surplusNow", Kind.FLOW, added.surplusBeforeM3ps());
+    }
+    if (sizing.replaced().isPresent()) {
+      Sized purge = sizing.replaced().get();
+      found
+          .with("purge", Kind.FLOW, purge.amountM3ps())
+          .with("purgeRecovery", Kind.PERCENT, purge.capture())
+          .with("purgeSolids", Kind.PERCENT, purge.liquor())
+          .with("purgeSurplus", Kind.FLOW, purge.surplusM3ps());
+    }
+    found
+        .why(sizing.added().isPresent() ? "water-added" : "no-water-added")
+        .why(sizing.replaced().isPresent() ? "water-replaced" : "no-water-replaced");
+    if (none) {
+      found.cure("coarser");
+    }
+    found.add();
   }
 }

@@ -1,6 +1,7 @@
 package sandslurry.assessment.plant.judged;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.plant.PlantSpec.PenSpec;
@@ -11,8 +12,10 @@ import sandslurry.plant.pen.ManureProductions;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** What is to be said of the manure and water that pens make. */
+/** The manure and water that pens make. */
 final class PlantLoadFindings extends PlantFindingWriter {
+  private static final String ELEMENT = "manure production";
+
   PlantLoadFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
   }
@@ -20,42 +23,32 @@ final class PlantLoadFindings extends PlantFindingWriter {
   @Override
   List<Finding> all() {
     if (!result.total().excesses().isEmpty()) {
-      add(
-          Severity.CAUTION,
-          "manure production",
-          "The milk yield lies outside the yields that the equations were tabled for.",
-          String.join("; ", result.total().excesses().stream().map(e -> e.describe(units)).toList())
-              + ".",
-          "Weigh what is scraped, and give the ratio as manureFactor.");
+      found("milk-outside", Severity.CAUTION, ELEMENT)
+          .with(
+              "excesses",
+              shown ->
+                  result.total().excesses().stream()
+                      .map(excess -> excess.describe(shown))
+                      .collect(Collectors.joining("; ")))
+          .why("milk-outside")
+          .cure("weigh")
+          .add();
     }
     double own = manureOf(spec.production());
     for (ManureProduction other : ManureProductions.FAMILY.all()) {
       if (other != spec.production() && own > 0) {
-        double ratio = manureOf(other) / own;
-        add(
-            Severity.NOTE,
-            "manure production",
-            "The published equations for manure do not agree.",
-            "By "
-                + spec.production().name()
-                + " the cows make "
-                + show(Kind.MASS_PER_DAY, own)
-                + " of manure, by "
-                + other.name()
-                + " "
-                + show(Kind.PERCENT, ratio)
-                + " of that.",
-            "");
+        found("equations-differ", Severity.NOTE, ELEMENT)
+            .with("own", spec.production().name())
+            .with("manure", Kind.MASS_PER_DAY, own)
+            .with("other", other.name())
+            .with("ratio", Kind.PERCENT, manureOf(other) / own)
+            .why("equations-differ")
+            .add();
       }
     }
     for (PenSpec pen : spec.pens()) {
       if (!(pen.pen().waterM3ps().base() > 0)) {
-        add(
-            Severity.NOTE,
-            pen.pen().name(),
-            "No water reaches the manure of this pen, as it is given.",
-            "Wash and drinking water differ between farms by a factor of ten and more.",
-            "Meter it.");
+        found("no-water", Severity.NOTE, pen.pen().name()).why("no-water").cure("meter").add();
       }
     }
     return findings;

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
@@ -16,6 +17,7 @@ import sandslurry.design.plant.UnitSpec.CycloneSpec;
 import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
 import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
@@ -28,7 +30,7 @@ import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** What is to be said of the units of a plant in its main mode: lanes, pits and their mixers. */
+/** The units of a plant in its main mode: lanes, pits and their mixers. */
 final class PlantUnitFindings extends PlantFindingWriter {
   /**
    * A lane that is dug more often than this is hardly run by anybody (common practice, no source).
@@ -77,15 +79,17 @@ final class PlantUnitFindings extends PlantFindingWriter {
                 pen -> findings.addAll(new AlleyFlushFindings(this, units, pen, balance).all()));
       }
       if (!excesses.isEmpty()) {
-        add(
-            Severity.NOTE,
-            unit.name(),
-            "Methods are used outside their published ranges.",
-            String.join(
-                    "; ", excesses.stream().map(excess -> excess.describe(units)).limit(4).toList())
-                + (excesses.size() > 4 ? "; and " + (excesses.size() - 4) + " more" : "")
-                + ".",
-            "");
+        List<Bound.Excess> those = List.copyOf(excesses);
+        found("outside", Severity.NOTE, unit.name())
+            .with(
+                "excesses",
+                shown ->
+                    those.stream()
+                        .map(excess -> excess.describe(shown))
+                        .distinct()
+                        .collect(Collectors.joining("; ")))
+            .why("outside")
+            .add();
         excesses.clear();
       }
     }
@@ -94,14 +98,11 @@ final class PlantUnitFindings extends PlantFindingWriter {
   private void rinse(BoxSpec box) {
     boolean clean = model.rinseM3ps(box, model.longestMode(), PlantModel.Case.BASE) > 0;
     if (box.box().rinsePoreVolumes() > 0 && !clean) {
-      add(
-          Severity.CAUTION,
-          box.name(),
-          "The sand is not rinsed: no stream of fresh water comes for it.",
-          "A rinse of "
-              + show(Kind.NUMBER, box.box().rinsePoreVolumes())
-              + " pore volumes is wanted. Water in the slurry cleans nothing.",
-          "Bring fresh water to the box as its rinse stream.");
+      found("not-rinsed", Severity.CAUTION, box.name())
+          .with("volumes", Kind.NUMBER, box.box().rinsePoreVolumes())
+          .why("not-rinsed")
+          .cure("rinse-stream")
+          .add();
     }
   }
 
@@ -110,40 +111,29 @@ final class PlantUnitFindings extends PlantFindingWriter {
     if (turn.isEmpty()) {
       return;
     }
-    double interval = InUnit.days(turn.get().fillS());
-    double wait = turn.get().waitS(lane.lanes());
-    boolean enough = wait >= 0;
+    boolean enough = turn.get().waitS(lane.lanes()) >= 0;
     drains(lane, filling);
-    add(
-        !enough || interval < SHORT_INTERVAL_D ? Severity.CAUTION : Severity.PASS,
-        lane.name(),
+    boolean often = InUnit.days(turn.get().fillS()) < SHORT_INTERVAL_D;
+    Found found =
         enough
-            ? "One lane is always ready while the others drain and are dug."
-            : "The next lane is not ready when one is full.",
-        "A lane fills in "
-            + show(Kind.DAYS, turn.get().fillS())
-            + " and keeps "
-            + show(Kind.PERCENT, filling.meanRecovery())
-            + " of its sand from clean to clean-out, "
-            + show(Kind.PERCENT, filling.points().get(0).recovery())
-            + " at first and "
-            + show(Kind.PERCENT, filling.lastRecovery())
-            + " at last"
-            + (lane.filled().isPresent()
-                ? ", while the balance judges it "
-                    + show(Kind.PERCENT, lane.filled().getAsDouble())
-                    + " full"
-                : "")
-            + "; draining and digging take "
-            + show(Kind.DAYS, lane.drainS() + lane.digS())
-            + ".",
-        enough
-            ? ""
-            : "Have "
-                + show(Kind.NUMBER, turn.get().lanesNeeded())
-                + " lanes in turn instead of "
-                + lane.lanes()
-                + ".");
+            ? found("lane-ready", often ? Severity.CAUTION : Severity.PASS, lane.name())
+            : found("lane-not-ready", Severity.CAUTION, lane.name());
+    found
+        .with("fills", Kind.DAYS, turn.get().fillS())
+        .with("average", Kind.PERCENT, filling.meanRecovery())
+        .with("clean", Kind.PERCENT, filling.points().get(0).recovery())
+        .with("last", Kind.PERCENT, filling.lastRecovery())
+        .with("rest", Kind.DAYS, lane.drainS() + lane.digS())
+        .why("lane-fills");
+    lane.filled()
+        .ifPresent(share -> found.with("filled", Kind.PERCENT, share).why("judged-filled"));
+    if (!enough) {
+      found
+          .with("needed", count(Math.ceil(turn.get().lanesNeeded() - 1e-9)))
+          .with("lanes", count(lane.lanes()))
+          .cure("more-lanes");
+    }
+    found.add();
   }
 
   /** Whether a lane drains in the time that it is given, and where its sand lies meanwhile. */
@@ -151,62 +141,44 @@ final class PlantUnitFindings extends PlantFindingWriter {
     double least = PlantUnits.drainS(model, lane, filling);
     boolean drains = least <= lane.drainS();
     SandStack stack = PlantUnits.stack(model, lane, filling);
-    add(
-        drains ? Severity.PASS : Severity.CAUTION,
-        lane.name(),
-        drains
-            ? "Clean sand drains in the lane in the time that it is given."
-            : "Even clean sand does not drain in the lane in the time that it is given.",
-        "Over "
-            + show(Kind.LENGTH, lane.drainPathM())
-            + " to a drain the water in it falls to a tenth in "
-            + show(Kind.DAYS, least)
-            + " at least (Boussinesq 1904, permeability by Hazen's rule); it is given "
-            + show(Kind.DAYS, lane.drainS())
-            + ". Organic matter in the pores makes that far longer. Dug out, the sand of "
-            + show(Kind.DAYS, lane.stackS())
-            + ", "
-            + show(Kind.VOLUME, stack.volumeM3())
-            + ", lies in a windrow on ground of "
-            + show(Kind.LENGTH, stack.footLengthM(lane.stackHeightM()))
-            + " by "
-            + show(Kind.LENGTH, stack.footWidthM(lane.stackHeightM()))
-            + ".",
-        drains ? "" : "Put drains under the sand or in the wall, or let it drain in the stack.");
+    Found found =
+        found("lane-drains", "lane-drains-late", drains, Severity.CAUTION, lane.name())
+            .with("path", Kind.LENGTH, lane.drainPathM())
+            .with("least", Kind.DAYS, least)
+            .with("given", Kind.DAYS, lane.drainS())
+            .with("stacked", Kind.DAYS, lane.stackS())
+            .with("volume", Kind.VOLUME, stack.volumeM3())
+            .with("length", Kind.LENGTH, stack.footLengthM(lane.stackHeightM()))
+            .with("width", Kind.LENGTH, stack.footWidthM(lane.stackHeightM()))
+            .why("drains")
+            .why("stack");
+    if (!drains) {
+      found.cure("drain-under");
+    }
+    found.add();
   }
 
   private void mixing(PitSpec pit, PitMixing mixing, UnitFeed feed) {
     if (!(feed.sandTotalKgps() > 0)) {
       return;
     }
-    double left = mixing.leftKgps(feed) / feed.sandTotalKgps();
-    double carried = mixing.carriedKgps(feed) / feed.sandTotalKgps();
-    double just = mixing.speedRps() / Math.max(mixing.speedRatio(), 1e-9);
     boolean little = mixing.speedRatio() < 1;
     boolean much = mixing.speedRatio() > FAST_MIXER;
-    add(
-        little || much ? Severity.CAUTION : Severity.NOTE,
-        pit.name(),
-        little
-            ? "Too little mixing: sand stays on the floor of the pit, where it sets."
-            : much
-                ? "Far more mixing than sand needs: it goes along with all that leaves the pit."
-                : "The mixer just holds the sand up, and sends it along with all that leaves.",
-        "By Zwietering (1958) all sand is up at "
-            + (mixing.speedRps() > 0
-                ? show(Kind.FREQUENCY, just)
-                : "a speed that a mixer at rest does not have")
-            + "; at "
-            + show(Kind.FREQUENCY, mixing.speedRps())
-            + " "
-            + show(Kind.PERCENT, left)
-            + " of the sand stays and "
-            + show(Kind.PERCENT, carried)
-            + " goes along. Before a separator the first is lost room, after it the second is lost"
-            + " sand.",
-        little && mixing.speedRps() > 0
-            ? "Run it at " + show(Kind.FREQUENCY, just) + " while the pit is pumped."
-            : much ? "Run it at " + show(Kind.FREQUENCY, just) + "." : "");
+    Found found =
+        (little
+                ? found("mix-little", Severity.CAUTION, pit.name())
+                : much
+                    ? found("mix-much", Severity.CAUTION, pit.name())
+                    : found("mix-just", Severity.NOTE, pit.name()))
+            .with("just", Kind.FREQUENCY, mixing.speedRps() / Math.max(mixing.speedRatio(), 1e-9))
+            .with("speed", Kind.FREQUENCY, mixing.speedRps())
+            .with("stays", Kind.PERCENT, mixing.leftKgps(feed) / feed.sandTotalKgps())
+            .with("along", Kind.PERCENT, mixing.carriedKgps(feed) / feed.sandTotalKgps())
+            .why(mixing.speedRps() > 0 ? "zwietering" : "mixer-at-rest");
+    if (mixing.speedRps() > 0 && (little || much)) {
+      found.cure(little ? "mix-faster" : "mix-slower");
+    }
+    found.add();
   }
 
   /** Sand that settles in a pit, and what the balance takes for granted about it. */
@@ -216,41 +188,28 @@ final class PlantUnitFindings extends PlantFindingWriter {
       return;
     }
     double settles = balance.stream(pit.settled()).sandKgps();
+    double share = Math.min(1, settles / feed.sandKgps());
+    double rate = feed.volumeM3ps() / pit.areaM2();
+    boolean mixed = pit.mixer().isPresent();
     Optional<Figure> fills = result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit.name()));
-    if (fills.isEmpty() || settles / feed.sandKgps() < LITTLE) {
-      add(
-          Severity.NOTE,
-          pit.name(),
-          "The balance counts no sand as settled in this pit.",
-          pit.mixer().isPresent()
-              ? "Its mixer holds every class up while it runs, and is taken to lift again what has"
-                  + " settled meanwhile."
-              : "At its overflow rate of "
-                  + show(Kind.FALL, feed.volumeM3ps() / pit.areaM2())
-                  + " none falls out of its liquor.",
-          "");
+    if (fills.isEmpty() || share < LITTLE) {
+      found("none-settles", Severity.NOTE, pit.name())
+          .with("rate", Kind.FALL, rate)
+          .why(mixed ? "mixer-holds" : "rate-holds")
+          .add();
       return;
     }
     boolean soon = fills.get().range().base() < InUnit.ofDays(PlantTotals.YEAR_D);
-    add(
-        soon ? Severity.CAUTION : Severity.NOTE,
-        pit.name(),
-        "Sand settles in this pit and has to be dug out of it.",
-        show(Kind.PERCENT, Math.min(1, settles / feed.sandKgps()))
-            + " of its sand, "
-            + show(Kind.MASS_PER_DAY, settles)
-            + ", stays on the floor and takes a quarter of the pit in "
-            + fills.get().shown(units)
-            + ". "
-            + (pit.mixer().isPresent()
-                ? "Its mixer does not hold all of it up."
-                : "No mixer is given: sand falls against an overflow rate of "
-                    + show(Kind.FALL, feed.volumeM3ps() / pit.areaM2())
-                    + ", which is the flow over the plan area (capacity over depth)."),
-        soon
-            ? "Catch more sand before it, mix it while it is pumped, or plan to dig it out within "
-                + least(fills.get())
-                + ". Do not enter it: see the cautions."
-            : "");
+    Found found =
+        found("sand-in-pit", soon ? Severity.CAUTION : Severity.NOTE, pit.name())
+            .with("share", Kind.PERCENT, share)
+            .with("settles", Kind.MASS_PER_DAY, settles)
+            .with("rate", Kind.FALL, rate)
+            .why("stays");
+    with(found, "fills", fills.get()).why("quarter").why(mixed ? "mixer-misses" : "no-mixer");
+    if (soon) {
+      found.cure("dig-pit");
+    }
+    found.add();
   }
 }
