@@ -33,7 +33,10 @@ final class HtmlView {
     if (!body.equals(shown)) {
       shown = body;
       Font font = page.getFont();
-      page.setText("<html><body style='margin:10px'>" + body + "</body></html>");
+      page.setText(
+          "<html><head><style>th { text-align: left }</style></head><body style='margin:10px'>"
+              + body
+              + "</body></html>");
       page.setFont(font);
       page.setCaretPosition(0);
     }

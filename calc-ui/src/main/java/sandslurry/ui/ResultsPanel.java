@@ -106,7 +106,7 @@ final class ResultsPanel {
     Predicate<DesignDocument> always = document -> true;
     Predicate<DesignDocument> line = document -> document.has("/route");
     return List.of(
-        new Page("Findings", findings.component(), always, this::showFindings),
+        new Page("Answer", findings.component(), always, this::showFindings),
         new Page(
             "States",
             states.component(),
@@ -121,7 +121,7 @@ final class ResultsPanel {
                     a.map(Charts::new).flatMap(Charts::systemCurve),
                     a.isEmpty() ? why : TOO_THICK)),
         new Page(
-            "Grade line",
+            "Hydraulic grade line",
             gradeLine.component(),
             line,
             (a, why) ->

@@ -253,7 +253,7 @@ class PanelsTest {
               .isEqualTo("NO VERDICT");
           assertThat(report.getText()).isEqualTo("No results: some inputs need attention.");
           assertThat(results.reportText()).isEmpty();
-          results.open("Findings");
+          results.open("Answer");
           assertThat(find(results.component(), JEditorPane.class, "findings").getText())
               .contains("460 psi");
           results.open("Report");

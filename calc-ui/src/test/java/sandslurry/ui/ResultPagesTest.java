@@ -33,13 +33,13 @@ class ResultPagesTest {
           model.startFrom(Designs.example("parlor-line.json"));
           ResultsPanel results = new ResultsPanel(model, pointer -> {});
           assertThat(titles(results)).contains("Deposition").doesNotContain("Lane", "Plant");
-          results.open("Grade line");
+          results.open("Hydraulic grade line");
           model.change(document -> document.with("/lane/length", "30 m"));
           assertThat(titles(results)).contains("Lane");
           assertThat(results.tabs().getTitleAt(results.tabs().getSelectedIndex()))
-              .isEqualTo("Grade line");
+              .isEqualTo("Hydraulic grade line");
           model.change(document -> document.without("/route").without("/pump"));
-          assertThat(titles(results)).doesNotContain("Grade line");
+          assertThat(titles(results)).doesNotContain("Hydraulic grade line");
           assertThat(results.tabs().getSelectedIndex()).isZero();
           return null;
         });
