@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.stop.StopResult;
+import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
@@ -18,7 +19,6 @@ import sandslurry.report.block.Block;
 import sandslurry.report.section.CuresSection;
 import sandslurry.report.section.Findings;
 import sandslurry.study.Cures;
-import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -227,7 +227,7 @@ public final class Answer {
     if (!(stop.sandKg() > 0) || stop.flush().isEmpty()) {
       return Optional.empty();
     }
-    Flush flush = stop.flush().get();
+    FlushNeed flush = stop.flush().get();
     return Optional.of(
         "Flush before every stop: "
             + units.showAtLeast(Kind.FLOW, flush.flowM3ps())

@@ -263,26 +263,24 @@ final class DecidingFacts {
   }
 
   private void restart(StopResult stop) {
-    boolean nothingPushes = assessment.pump().isEmpty() && !(stop.availablePa() > 0);
-    if (!(stop.sandKg() > 0) || nothingPushes) {
+    if (design.pump().isEmpty()) {
       return;
     }
-    double least = stop.staticPa() + stop.restart().lowPa();
-    OptionalDouble most = stop.restart().highPa();
+    String what = stop.lies() ? "restart over a settled bed" : "restart after a rest";
+    OptionalDouble most = stop.mostPa();
     String range =
         most.isPresent()
-            ? units.number(Kind.PRESSURE, least)
+            ? units.number(Kind.PRESSURE, stop.leastPa())
                 + " to "
-                + show(Kind.PRESSURE, stop.staticPa() + most.getAsDouble())
-            : show(Kind.PRESSURE, least) + " or more, beyond any pump";
-    boolean never = least > stop.availablePa();
-    boolean sure = most.isPresent() && stop.staticPa() + most.getAsDouble() <= stop.availablePa();
+                + show(Kind.PRESSURE, most.getAsDouble())
+            : show(Kind.PRESSURE, stop.leastPa()) + " or more, beyond any pump";
     String available = show(Kind.PRESSURE, stop.availablePa()) + " available";
     facts.add(
-        never
-            ? Deciding.amiss("restart over a settled bed", range, available, "does not start")
-            : Deciding.said(
-                "restart over a settled bed", range, available, sure ? "starts" : "uncertain"));
+        switch (stop.start()) {
+          case NEVER -> Deciding.amiss(what, range, available, "does not start");
+          case UNCERTAIN -> Deciding.said(what, range, available, "uncertain");
+          case SURE -> Deciding.said(what, range, available, "starts");
+        });
   }
 
   private void lane() {

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Set;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.stop.StopResult;
+import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
-import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -77,7 +77,7 @@ final class FarmPage {
 
   private void flush(StopResult stop, List<String> rules) {
     if (stop.sandKg() > 0 && stop.flush().isPresent()) {
-      Flush flush = stop.flush().get();
+      FlushNeed flush = stop.flush().get();
       rules.add(
           "Before every stop run clean water through the line: "
               + units.showAtLeast(Kind.FLOW, flush.flowM3ps())

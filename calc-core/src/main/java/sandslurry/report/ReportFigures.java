@@ -161,18 +161,28 @@ public final class ReportFigures {
 
   private void stop(StopResult stop) {
     add("sand-in-line", "sand in the line", LINE, "stopped", Kind.MASS, stop.sandKg());
-    double low = stop.staticPa() + stop.restart().lowPa();
-    double high = stop.staticPa() + stop.restart().highPa().orElse(stop.restart().lowPa());
-    figures.add(
-        new ReportFigure(
-            "restart-pressure",
-            "pressure to restart over a settled bed",
-            LINE,
-            "stopped",
-            Kind.PRESSURE,
-            low,
-            (low + high) / 2,
-            high));
+    // A plug that wedges beyond any pump has no greatest pressure.
+    stop.mostPa()
+        .ifPresentOrElse(
+            most ->
+                figures.add(
+                    new ReportFigure(
+                        "restart-pressure",
+                        "pressure to restart the stopped line",
+                        LINE,
+                        "stopped",
+                        Kind.PRESSURE,
+                        stop.leastPa(),
+                        stop.expectedPa(),
+                        most)),
+            () ->
+                add(
+                    "least-restart-pressure",
+                    "least pressure to restart the stopped line",
+                    LINE,
+                    "stopped",
+                    Kind.PRESSURE,
+                    stop.leastPa()));
     add(
         "available-pressure",
         "pressure available",

@@ -68,6 +68,9 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Volume of liquid or slurry. */
   public static final Kind<Volume> VOLUME = new Kind<>(Measure.VOLUME, "m3", "gal", 3);
 
+  /** Volume of gas in a vessel, and of a stroke. */
+  public static final Kind<Volume> SMALL_VOLUME = new Kind<>(Measure.VOLUME, "L", "gal", 3);
+
   /** Volume of sand in a heap or on a floor. */
   public static final Kind<Volume> SAND_VOLUME = new Kind<>(Measure.VOLUME, "m3", "yd3", 3);
 
@@ -149,6 +152,7 @@ public final class Kind<Q extends Quantity<Q>> {
           MASS,
           HAULED,
           VOLUME,
+          SMALL_VOLUME,
           SAND_VOLUME,
           DENSITY,
           VISCOSITY,

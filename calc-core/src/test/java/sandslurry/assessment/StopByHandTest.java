@@ -14,6 +14,8 @@ import sandslurry.assessment.stop.StopResult.OverBed;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.piston.CrankDrive;
 
@@ -197,6 +199,66 @@ class StopByHandTest {
     assertThat(supply.loadedM3ps().orElseThrow()).isPositive();
   }
 
+  /**
+   * A line that falls 20 m, full of water with 15 % sand: the heavy mixture drives itself out
+   * faster than the water behind it runs, so the least flow of the flush is that of the clean line.
+   */
+  @Test
+  void whereALineFallsTheFlushIsNoFasterThanTheCleanLine() {
+    StopResult stop = stop(line(WATER, 15, 60, -20, tank(2)));
+    FlushFlow supply = stop.supply().orElseThrow();
+    assertThat(supply.loadedM3ps().orElseThrow())
+        .isLessThanOrEqualTo(supply.cleanM3ps().orElseThrow());
+    // A clear liquor of 1 Pa starts by itself: nobody needs a pressure below that of the air.
+    StopResult clear = stop(line(bingham(1, 0.05), 0, 60, -20, tank(2)));
+    assertThat(clear.staticPa()).isLessThan(-100_000);
+    assertThat(clear.supply().orElseThrow().startDemand()).isZero();
+    assertThat(clear.leastPa()).isZero();
+    assertThat(clear.mostPa()).hasValue(0);
+  }
+
+  /**
+   * 8 Pa ask for 16 Pa of the water on the wall: ρ f V²/8 = 16, with Churchill's f at the Reynolds
+   * number V 0.15/1.14e-6 = 341 000, roughness 0.1 mm: f = 0.0190 gives V = sqrt(128/(999.1 ×
+   * 0.0190)) = 2.60 m/s. Without sand nothing else is asked of the flow, without yield stress
+   * nothing of the wall.
+   */
+  @Test
+  void theFlushThatStripsByHand() {
+    StopResult.FlushNeed need = stop(line(bingham(8, 0.05), 0, 30, 2, "")).flush().orElseThrow();
+    double velocity = need.strippingM3ps() / (Math.PI * 0.15 * 0.15 / 4);
+    assertThat(velocity).isCloseTo(2.60, within(0.02));
+    assertThat(need.clearingM3ps()).isZero();
+    assertThat(need.flowM3ps()).isEqualTo(need.strippingM3ps());
+    assertThat(need.volumeM3()).isCloseTo(2 * 100 * Math.PI * 0.15 * 0.15 / 4, within(1e-9));
+    StopResult.FlushNeed water = stop(line(WATER, 3, 60, 2, "")).flush().orElseThrow();
+    assertThat(water.strippingM3ps()).isZero();
+    assertThat(water.flowM3ps()).isEqualTo(water.clearingM3ps());
+    // With both the greater is asked for: to strip 60 Pa takes more than to carry off the bed.
+    StopResult.FlushNeed both = stop(line(bingham(60, 0.5), 3, 30, 2, "")).flush().orElseThrow();
+    assertThat(both.clearingM3ps()).isCloseTo(water.clearingM3ps(), within(1e-3));
+    assertThat(both.flowM3ps()).isEqualTo(both.strippingM3ps());
+    assertThat(both.strippingM3ps()).isGreaterThan(2 * need.strippingM3ps());
+  }
+
+  /**
+   * Sand of 1 mm needs 0.2 × 9.80665 × 1630 × 1e-3 = 3.197 Pa: below it settles in a time that
+   * grows without a step, above nobody knows when, and the report gives no time.
+   */
+  @Test
+  void theTimeToSettleGrowsWithTheYieldStressAndThenIsNotKnown() {
+    double before = 0;
+    for (double yield : new double[] {0.01, 0.3, 1, 2, 3, 3.19}) {
+      double time =
+          stop(line(bingham(yield, 0.02), 3, 60, 0, "")).runs().get(0).coarseS().orElseThrow();
+      assertThat(time).as("%s Pa", yield).isGreaterThan(before);
+      before = time;
+    }
+    StopResult held = stop(line(bingham(3.3, 0.02), 3, 60, 0, ""));
+    assertThat(held.runs().get(0).coarseS()).isEmpty();
+    assertThat(held.lying().atRest()).isBetween(0.5, 1.0);
+  }
+
   private static String pump(double litres, String pulsation) {
     return ", \"pump\": { \"kind\": \"piston\", \"displacement\": \""
         + litres / 0.95
@@ -273,5 +335,63 @@ class StopByHandTest {
     assertThat(none.peakPa()).isCloseTo(start, within(1e-6 * start));
     assertThat(none.peak().flowRatio()).isEqualTo(1);
     peakByHand(line(bingham(30, 1), 0, 15, 2, pump(15, "\"pulsationPassed\": \"60 %\"")), 15, 0.6);
+  }
+
+  /**
+   * 24 Pa in a bore of 100 mm at 10 L/s is carried by its plug, of which a stroke at 1.57 times
+   * that flow shears more: as a line of its own at the greatest flow it is no pass, so neither is
+   * the pulse.
+   */
+  @Test
+  void aPulseThatBreaksThePlugIsNoPass() {
+    DesignDocument still = plugLine("\"pulsationPassed\": \"0 %\"");
+    assertThat(assess(still).service().pulsation().orElseThrow().strained()).isEmpty();
+    assertThat(plugging(assess(still))).isEqualTo(Severity.PASS);
+    DesignDocument pulsing = plugLine("\"pulsationPassed\": \"100 %\"");
+    PulsationResult pulsation = assess(pulsing).service().pulsation().orElseThrow();
+    double greatest = 10 * pulsation.ripple().greatestRatio();
+    assertThat(greatest).isGreaterThan(15);
+    DesignDocument fastest =
+        still
+            .without("/pump")
+            .with("/flow/minimum", greatest + " L/s")
+            .with("/flow/design", greatest + " L/s")
+            .with("/flow/maximum", greatest + " L/s");
+    assertThat(plugging(assess(fastest))).isGreaterThan(Severity.PASS);
+    assertThat(pulsation.strained())
+        .singleElement()
+        .satisfies(
+            run -> {
+              assertThat(run.run()).isEqualTo("Line");
+              assertThat(run.greatestMps())
+                  .isCloseTo(greatest / 1000 / (Math.PI * 0.1 * 0.1 / 4), within(1e-9));
+            });
+    assertThat(plugging(assess(pulsing))).isEqualTo(Severity.CAUTION);
+  }
+
+  private static Severity plugging(Assessment assessed) {
+    return assessed.findings().stream()
+        .filter(f -> f.topic() == Topic.PLUGGING && f.element().equals("Line"))
+        .map(Finding::severity)
+        .reduce(Severity.PASS, Severity::or);
+  }
+
+  private static DesignDocument plugLine(String pulsation) {
+    return Documents.parse(
+        """
+        {
+          "formatVersion": 1,
+          "sand": { "d50": "0.15 mm", "d85": "0.22 mm" },
+          "carrier": { "kind": "rheology", "law": "Herschel-Bulkley", "temperature": "5 degC",
+            "density": "1040 kg/m3", "yieldStress": "24 Pa", "consistency": "36",
+            "index": "0.35" },
+          "mixture": { "volumeFraction": "5 %%" },
+          "flow": { "minimum": "10 L/s", "design": "10 L/s", "maximum": "10 L/s" },
+          "route": { "runs": [ { "name": "Line", "bore": "100 mm", "roughness": "0.02 mm",
+            "rating": "4 MPa", "length": "6 m" } ] }
+          %s
+        }
+        """
+            .formatted(pump(10, pulsation)));
   }
 }

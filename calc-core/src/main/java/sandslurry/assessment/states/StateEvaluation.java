@@ -20,7 +20,7 @@ import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.assessment.station.SuctionEvaluation;
-import sandslurry.assessment.stop.StopEvaluation;
+import sandslurry.assessment.stop.FlushWater;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -163,7 +163,8 @@ public final class StateEvaluation {
       reasons.flush(
           materials.carrier().temperatureK(),
           flowM3ps,
-          StopEvaluation.clearingFlowM3ps(design, asDesigned, designFlow(design)));
+          FlushWater.of(design, asDesigned, asDesigned.sandFraction(designFlow(design)))
+              .clearingM3ps());
     }
     List<PumpPoint> pumps = new ArrayList<>();
     Optional<PumpGroup> group = Optional.empty();

@@ -4,16 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.stop.StopResult.FlushFlow;
-import sandslurry.assessment.stop.StopResult.Lying;
 import sandslurry.assessment.stop.StopResult.OverBed;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.ServiceSpec.FlushPoint;
@@ -29,7 +26,6 @@ import sandslurry.pump.rotodynamic.DutyPoints;
 import sandslurry.pump.rotodynamic.DutyPoints.DutyPoint;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.PumpGroup;
-import sandslurry.transport.bed.StoppedLine;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.units.Measure;
 
@@ -42,21 +38,16 @@ import sandslurry.units.Measure;
  * <p><b>Front.</b> Then water pushes the mixture out: with the front at each joint of the line the
  * runs behind it are full of water and those before it of the mixture, whose friction is that of
  * the line itself. Between joints the head asked at a flow changes evenly, so the least flow is
- * that with the front at one of them.
+ * that with the front at one of them, or at the outlet.
  *
  * <p><b>Strip.</b> Behind the front a layer stays on the wall for ever where the stress of the
  * water does not reach the yield stress (static wall layers: Allouche, Frigaard and Sona 2000,
  * Journal of Fluid Mechanics 424, and Taghavi and others 2012, Journal of Non-Newtonian Fluid
- * Mechanics 167-168:59, abstracts read), and water runs on through its channel. {@value #STRIPPING}
- * times the yield stress of the flowing liquid is asked for (a choice of this program, no source).
+ * Mechanics 167-168:59, abstracts read), and water runs on through its channel. {@link
+ * FlushWater#STRIPPING} times the yield stress of the flowing liquid is asked for (a choice of this
+ * program, no source).
  */
 final class FlushEvaluation {
-  /** Stress of the water on the wall that strips the liquid, over its yield stress. */
-  static final double STRIPPING = 2;
-
-  /** Velocity in the narrowest run at which the search for the flow of a tank ends. */
-  private static final double MOST_TRIED_MPS = 30;
-
   private static final double LEAST_SHARE = 0.02;
 
   /** A bed that leaves less of the section than this leaves no way for a flush. */
@@ -65,81 +56,56 @@ final class FlushEvaluation {
   /** Most roughness of the way over a bed, over its hydraulic diameter. */
   private static final double MOST_ROUGH = 0.1;
 
-  private final Design design;
-  private final Materials standing;
-  private final Materials materials;
-  private final LineModel mixture;
-  private final LineModel water;
-  private final double fraction;
-  private final Lying lying;
-  private final double yieldPa;
+  private final StoppedMixture standing;
+  private final FlushWater water;
+  private final LineModel line;
 
   /**
    * A flush.
    *
    * @param standing what stands in the line
-   * @param materials the same sand in water
-   * @param mixture the line with what stands in it
    * @param water the line with water
-   * @param fraction volume fraction of sand in what stands in the line
-   * @param lying what of it lies on the floor
-   * @param yieldPa yield stress of the liquid while it flows [Pa]
    */
-  FlushEvaluation(
-      Design design,
-      Materials standing,
-      Materials materials,
-      LineModel mixture,
-      LineModel water,
-      double fraction,
-      Lying lying,
-      double yieldPa) {
-    this.design = design;
+  FlushEvaluation(StoppedMixture standing, FlushWater water) {
     this.standing = standing;
-    this.materials = materials;
-    this.mixture = mixture;
     this.water = water;
-    this.fraction = fraction;
-    this.lying = lying;
-    this.yieldPa = yieldPa;
+    this.line = water.model();
   }
 
   FlushFlow result(FlushSupply supply) {
-    double weight = standing.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
-    double start =
-        weight * (mixture.staticHeadM() + Measure.LENGTH.si(mixture.route().sourceLevel()))
-            + startUpPa();
+    double lift = standing.model().staticHeadM() + sourceLevelM();
+    double start = standing.pressurePa(lift) + standing.yieldPa();
     if (supply instanceof GivenFlush given) {
       double flow = Measure.FLOW.si(given.flow());
-      double friction = (cleanHeadM(flow) - staticHeadM()) * waterDensity() * Physics.GRAVITY;
       OptionalDouble as = OptionalDouble.of(flow);
+      double friction = water.pressurePa(cleanHeadM(flow) - line.staticHeadM() - sourceLevelM());
       return new FlushFlow(
-          false, start, start - startUpPa() + friction, as, as, as, overBed(as, as));
+          false, start, standing.pressurePa(lift) + friction, as, as, as, overBed(as, as));
     }
     OptionalDouble clean = flow(supply, this::cleanHeadM);
-    double available = shutOffHeadM(supply) * waterDensity() * Physics.GRAVITY;
-    OptionalDouble loaded = start < available ? pushing(supply) : OptionalDouble.empty();
-    OptionalDouble bed = lies() ? flow(supply, this::bedHeadM) : clean;
+    double available = water.pressurePa(shutOffHeadM(supply));
+    OptionalDouble loaded =
+        start < available && clean.isPresent()
+            ? pushing(supply, clean.getAsDouble())
+            : OptionalDouble.empty();
+    OptionalDouble bed =
+        standing.indices().anyMatch(i -> standing.lying().share(i) > 0)
+            ? flow(supply, this::bedHeadM)
+            : clean;
     return new FlushFlow(true, start, available, clean, loaded, bed, overBed(bed, clean));
   }
 
-  /** What breaks the yield stress of the rested liquid all along the line. */
-  private double startUpPa() {
-    double sum = 0;
-    for (RunSpec run : mixture.route().runs()) {
-      sum +=
-          4
-              * lying.restedYieldPa()
-              / Measure.LENGTH.si(run.meanBore())
-              * Measure.LENGTH.si(run.length());
-    }
-    return sum;
+  private double sourceLevelM() {
+    return Measure.LENGTH.si(line.route().sourceLevel());
   }
 
-  /** The least flow with the front of the water at the start or at a joint. */
-  private OptionalDouble pushing(FlushSupply supply) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < mixture.route().runs().size(); i++) {
+  /**
+   * The least flow with the front of the water at the start, at a joint or at the outlet: where a
+   * line falls, water drives itself through it with less than the mixture does.
+   */
+  private OptionalDouble pushing(FlushSupply supply, double cleanM3ps) {
+    double least = cleanM3ps;
+    for (int i = 0; i < standing.runs().size(); i++) {
       int behind = i;
       OptionalDouble flow = flow(supply, q -> frontHeadM(q, behind));
       if (flow.isEmpty()) {
@@ -150,32 +116,20 @@ final class FlushEvaluation {
     return OptionalDouble.of(least);
   }
 
-  private boolean lies() {
-    return IntStream.range(0, lying.running().size()).anyMatch(i -> lying.share(i) > 0);
-  }
-
-  private double waterDensity() {
-    return materials.carrier().densityKgM3();
-  }
-
-  /** Lift of water from the start of the line to its outlet, in metres of water. */
-  private double staticHeadM() {
-    return water.staticHeadM() + Measure.LENGTH.si(water.route().sourceLevel());
-  }
-
-  /** Heads asked at the start of the line, in metres of water. */
+  /** Head asked at the start of the line, in metres of water. */
   private double cleanHeadM(double flow) {
-    return water.totalHeadsM(water.runs(flow, 0)).get(0);
+    return line.totalHeadsM(water.runs(flow)).get(0);
   }
 
   /** The head with some runs full of water and the others of what stood in the line. */
   private double frontHeadM(double flow, int behind) {
-    List<RunPoint> clean = water.runs(flow, 0);
-    List<RunPoint> full = mixture.runs(flow, fraction);
-    double ratio = standing.mixtureDensityKgM3(fraction) / waterDensity();
+    List<RunPoint> clean = water.runs(flow);
+    List<RunPoint> full = standing.model().runs(flow, standing.fraction());
+    double ratio =
+        standing.materials().mixtureDensityKgM3(standing.fraction()) / water.densityKgM3();
     double head =
         ratio
-            * (Measure.LENGTH.si(water.route().outletHead())
+            * (Measure.LENGTH.si(line.route().outletHead())
                 + full.get(full.size() - 1).velocityHeadM());
     for (int i = 0; i < full.size(); i++) {
       RunPoint run = i < behind ? clean.get(i) : full.get(i);
@@ -193,32 +147,35 @@ final class FlushEvaluation {
               .max()
               .orElse(0);
     }
-    double level = Measure.LENGTH.si(water.route().sourceLevel());
-    if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
+    if (pump() instanceof RotodynamicSpec spec) {
       PumpGroup group = spec.running();
-      return level + group.headM(group.leastFlowM3ps());
+      return sourceLevelM() + group.headM(group.leastFlowM3ps());
     }
-    return level
-        + Measure.PRESSURE.si(((PistonSpec) design.pump().orElseThrow()).pressureLimit())
-            / (waterDensity() * Physics.GRAVITY);
+    return sourceLevelM()
+        + Measure.PRESSURE.si(((PistonSpec) pump()).pressureLimit())
+            / (water.densityKgM3() * Physics.GRAVITY);
+  }
+
+  private PumpSpec pump() {
+    return standing.design().pump().orElseThrow();
   }
 
   /** Water alone over a bed that stays where it is and takes its part of the section. */
   private double bedHeadM(double flow) {
     double head = 0;
-    List<RunPoint> clean = water.runs(flow, 0);
+    List<RunPoint> clean = water.runs(flow);
     for (int i = 0; i < clean.size(); i++) {
       RunSpec run = clean.get(i).run();
-      CircularSegment bed = StopEvaluation.stopped(run, lying.fraction(fraction, i)).bed();
+      CircularSegment bed = standing.stopped(i).bed();
       double open = openM2(run, bed);
       double velocity = flow / open;
       double perimeter = Math.PI * bed.diameterM() - bed.wettedPerimeterM() + bed.surfaceWidthM();
       double hydraulic = 4 * open / perimeter;
       double roughness =
           Math.min(
-              Math.max(Measure.LENGTH.si(run.roughness()), materials.coarse().d85M()),
+              Math.max(Measure.LENGTH.si(run.roughness()), standing.materials().coarse().d85M()),
               MOST_ROUGH * hydraulic);
-      Liquid liquid = materials.carrier().liquidAt(8 * velocity / hydraulic);
+      Liquid liquid = water.materials().carrier().liquidAt(8 * velocity / hydraulic);
       double gradient = ClearLiquid.of(liquid, new Bore(hydraulic, roughness), velocity).gradient();
       double kinetic = velocity * velocity / (2 * Physics.GRAVITY);
       head +=
@@ -227,7 +184,7 @@ final class FlushEvaluation {
               + clean.get(i).fittingCoefficient() * kinetic
               + (i == clean.size() - 1 ? kinetic : 0);
     }
-    return head + Measure.LENGTH.si(water.route().outletHead());
+    return head + Measure.LENGTH.si(line.route().outletHead());
   }
 
   private static double openM2(RunSpec run, CircularSegment bed) {
@@ -236,51 +193,36 @@ final class FlushEvaluation {
   }
 
   private boolean open() {
-    return IntStream.range(0, lying.running().size())
-        .allMatch(
-            i -> lying.fraction(fraction, i) / StoppedLine.BED_VOLUME_FRACTION <= 1 - LEAST_OPEN);
+    return standing.indices().allMatch(i -> standing.stopped(i).bedShare() <= 1 - LEAST_OPEN);
   }
 
   private List<OverBed> overBed(OptionalDouble flow, OptionalDouble clean) {
+    List<RunPoint> points = clean.isPresent() ? water.runs(clean.getAsDouble()) : List.of();
     List<OverBed> over = new ArrayList<>();
-    List<RunPoint> points = clean.isPresent() ? water.runs(clean.getAsDouble(), 0) : List.of();
-    for (int i = 0; i < water.route().runs().size(); i++) {
-      RunSpec run = water.route().runs().get(i);
-      double velocity = 0;
-      if (flow.isPresent() && open()) {
-        double settled = lying.fraction(fraction, i);
-        velocity = flow.getAsDouble() / openM2(run, StopEvaluation.stopped(run, settled).bed());
-      }
-      double stress = 0;
-      if (clean.isPresent()) {
-        RunPoint point = points.get(i);
-        stress =
-            point.liquidGradient()
-                * waterDensity()
-                * Physics.GRAVITY
-                * point.mean().diameterM()
-                / 4;
-      }
+    for (int i = 0; i < standing.runs().size(); i++) {
+      RunSpec run = standing.runs().get(i);
       over.add(
           new OverBed(
               run.name(),
-              velocity,
-              StopEvaluation.clearingMps(water, run),
-              stress,
-              STRIPPING * yieldPa));
+              flow.isPresent() && open()
+                  ? flow.getAsDouble() / openM2(run, standing.stopped(i).bed())
+                  : 0,
+              water.clearingMps(run),
+              points.isEmpty() ? 0 : water.wallStressPa(points.get(i)),
+              FlushWater.STRIPPING * standing.rheology().yieldStressPa()));
     }
     return over;
   }
 
   /** The flow at which supply and line meet; at least the last of a curve that ends before. */
-  private OptionalDouble flow(FlushSupply supply, DoubleUnaryOperator line) {
-    if (lies() && !open()) {
+  private OptionalDouble flow(FlushSupply supply, DoubleUnaryOperator asked) {
+    if (!open()) {
       return OptionalDouble.empty();
     }
     if (supply instanceof SourceFlush source) {
       double level = Measure.LENGTH.si(source.level());
       if (source.curve().isEmpty()) {
-        return meet(flow -> level, line, 0, greatestTried());
+        return meet(flow -> level, asked, 0, water.mostTriedM3ps());
       }
       MonotoneCurve curve =
           new MonotoneCurve(
@@ -289,48 +231,35 @@ final class FlushEvaluation {
                   .map(FlushPoint::head)
                   .mapToDouble(Measure.LENGTH::si)
                   .toArray());
-      return meet(flow -> level + curve.at(flow), line, curve.from(), curve.to());
+      return meet(flow -> level + curve.at(flow), asked, curve.from(), curve.to());
     }
-    double level = Measure.LENGTH.si(water.route().sourceLevel());
-    if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
+    double level = sourceLevelM();
+    if (pump() instanceof RotodynamicSpec spec) {
       PumpGroup group = spec.running();
       return meet(
-          flow -> level + group.headM(flow) - suctionLossM(flow),
-          line,
+          flow -> level + group.headM(flow) - line.suctionLossM(flow),
+          asked,
           group.leastFlowM3ps(),
           group.greatestFlowM3ps());
     }
-    PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
+    PistonSpec spec = (PistonSpec) pump();
     PistonPump pump =
         new PistonPump(
             Measure.VOLUME.si(spec.displacement()),
             Measure.FRACTION.si(spec.volumetricEfficiency()),
             Measure.PRESSURE.si(spec.pressureLimit()));
     double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()));
-    double rise =
-        (line.applyAsDouble(flow) + suctionLossM(flow) - level) * waterDensity() * Physics.GRAVITY;
+    double rise = water.pressurePa(asked.applyAsDouble(flow) + line.suctionLossM(flow) - level);
     return pump.allows(rise) ? OptionalDouble.of(flow) : OptionalDouble.empty();
   }
 
-  private double suctionLossM(double flow) {
-    return water.suctionLossM(flow);
-  }
-
-  private double greatestTried() {
-    return water.route().runs().stream()
-        .mapToDouble(run -> Measure.LENGTH.si(run.meanBore()))
-        .map(bore -> MOST_TRIED_MPS * Math.PI / 4 * bore * bore)
-        .min()
-        .orElseThrow();
-  }
-
   private static OptionalDouble meet(
-      DoubleUnaryOperator supply, DoubleUnaryOperator line, double from, double greatest) {
+      DoubleUnaryOperator supply, DoubleUnaryOperator asked, double from, double greatest) {
     double least = Math.max(from, LEAST_SHARE * greatest);
-    if (supply.applyAsDouble(greatest) >= line.applyAsDouble(greatest)) {
+    if (supply.applyAsDouble(greatest) >= asked.applyAsDouble(greatest)) {
       return OptionalDouble.of(greatest);
     }
-    return DutyPoints.find(supply, line, least, greatest).points().stream()
+    return DutyPoints.find(supply, asked, least, greatest).points().stream()
         .filter(p -> p.meeting() == Meeting.STABLE || p.meeting() == Meeting.JUMP)
         .mapToDouble(DutyPoint::flowM3ps)
         .max();

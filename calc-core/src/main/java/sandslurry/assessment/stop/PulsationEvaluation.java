@@ -14,12 +14,14 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.SuctionEvaluation;
 import sandslurry.assessment.stop.PulsationResult.Peak;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
+import sandslurry.assessment.stop.PulsationResult.Strained;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.PulsationSpec;
+import sandslurry.fact.finding.Severity;
 import sandslurry.numeric.MonotoneCurve;
 import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
@@ -29,6 +31,8 @@ import sandslurry.pump.piston.ReliefWindow;
 import sandslurry.pump.piston.StrokeDrive;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.ShearSettling;
+import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Measure;
 
 /** The pulsing of a piston pump in its line, behind an air vessel if there is one. */
@@ -100,7 +104,9 @@ public final class PulsationEvaluation {
     OptionalDouble weakest = model.weakestRatingPa();
     List<Pulse> pulses = new ArrayList<>();
     for (RunPoint run : state.runs()) {
-      if (run.limitMps().isPresent()) {
+      // A run that never reaches the limit settles without any pulse.
+      if (run.limitMps().isPresent()
+          && ripple.greatestVelocityMps(run.leastVelocityMps()) >= run.limitMps().getAsDouble()) {
         pulses.add(pulse(run, drive, passed, rate));
       }
     }
@@ -114,8 +120,38 @@ public final class PulsationEvaluation {
                 ? ReliefWindow.of(Math.max(peak, 0), weakest.getAsDouble())
                 : Optional.empty(),
             pulses,
+            strained(state, ripple),
             passed,
             vessel));
+  }
+
+  /** Runs that the yield stress carries at the mean flow and not at the greatest of a stroke. */
+  private List<Strained> strained(State state, FlowRipple ripple) {
+    if (state.runs().stream().noneMatch(PulsationEvaluation::carriedByYield)
+        || !(ripple.greatestRatio() > 1)) {
+      return List.of();
+    }
+    List<RunPoint> fastest = at(state, ripple.greatestRatio(), state.sandFraction()).runs();
+    List<Strained> strained = new ArrayList<>();
+    for (int i = 0; i < fastest.size(); i++) {
+      RunPoint fast = fastest.get(i);
+      if (carriedByYield(state.runs().get(i)) && fast.severity() != Severity.PASS) {
+        SandCarriage carriage = fast.carriage().orElseThrow();
+        strained.add(
+            new Strained(
+                fast.run().name(),
+                fast.leastVelocityMps(),
+                1 - carriage.outsidePlugShare(),
+                carriage.support()));
+      }
+    }
+    return strained;
+  }
+
+  private static boolean carriedByYield(RunPoint run) {
+    return run.severity() == Severity.PASS
+        && run.regime() != Regime.TURBULENT
+        && run.carriage().isPresent();
   }
 
   /**

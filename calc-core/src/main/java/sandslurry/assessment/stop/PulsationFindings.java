@@ -3,6 +3,7 @@ package sandslurry.assessment.stop;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
+import sandslurry.assessment.stop.PulsationResult.Strained;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
@@ -38,6 +39,7 @@ public final class PulsationFindings extends FindingWriter {
    */
   public List<Finding> all() {
     pulsation.runs().forEach(this::pulse);
+    pulsation.strained().forEach(this::strained);
     pulsation.vessel().ifPresent(this::vessel);
     relief();
     return findings;
@@ -86,10 +88,27 @@ public final class PulsationFindings extends FindingWriter {
             : "");
   }
 
+  private void strained(Strained run) {
+    add(
+        Severity.CAUTION,
+        Topic.PLUGGING,
+        run.run(),
+        "The flow pulses: at its greatest the yield stress does not surely carry the sand.",
+        "Within a stroke the velocity rises to "
+            + show(Kind.VELOCITY, run.greatestMps())
+            + ", where "
+            + show(Kind.PERCENT, run.plugShare())
+            + " of the flow moves as an unsheared plug; at that velocity the run is "
+            + run.support().words()
+            + ".",
+        "Fit an air vessel near the pump that lets less of the swing through, or take a pump with"
+            + " more cylinders.");
+  }
+
   private void vessel(Vessel vessel) {
     String why =
         "With "
-            + show(Kind.VOLUME, vessel.gasM3())
+            + show(Kind.SMALL_VOLUME, vessel.gasM3())
             + " of gas at "
             + show(Kind.PRESSURE, vessel.absolutePa())
             + " absolute, gas and line swing "
@@ -97,7 +116,7 @@ public final class PulsationFindings extends FindingWriter {
             + " by themselves; the flow swells "
             + show(Kind.FREQUENCY, vessel.swellsPs())
             + ", by "
-            + show(Kind.VOLUME, vessel.storedM3())
+            + show(Kind.SMALL_VOLUME, vessel.storedM3())
             + " at a time. ";
     boolean room = vessel.storedM3() < vessel.gasM3();
     boolean good = vessel.damps() && room && pulsation.passed() <= Vessel.GOOD_SHARE;
@@ -118,7 +137,7 @@ public final class PulsationFindings extends FindingWriter {
             ? ""
             : "Take "
                 + show(
-                    Kind.VOLUME,
+                    Kind.SMALL_VOLUME,
                     Math.max(vessel.goodGasM3(), vessel.storedM3() / Vessel.GOOD_SHARE))
                 + " of gas at that pressure, check it every day, and have it made and set by its"
                 + " maker: an air vessel is a pressure vessel.");
@@ -132,8 +151,8 @@ public final class PulsationFindings extends FindingWriter {
         "Within a stroke the pressure peaks at "
             + show(Kind.PRESSURE, pulsation.peakPa())
             + ", at "
-            + show(Kind.NUMBER, pulsation.peak().flowRatio())
-            + " times the mean flow rate: "
+            + show(Kind.PERCENT, pulsation.peak().flowRatio())
+            + " of the mean flow rate: "
             + show(Kind.PRESSURE, pulsation.peak().steadyPa())
             + " static and friction at that flow rate, and "
             + show(Kind.HEAD, pulsation.peak().accelerationM())
@@ -154,7 +173,7 @@ public final class PulsationFindings extends FindingWriter {
               ? "The relief opens at every stroke."
               : "No rating is known against which the relief could be judged.",
           why,
-          "");
+          opens ? "Fit an air vessel near the pump, and know the rating of the pipe." : "");
       return;
     }
     Optional<ReliefWindow> window = pulsation.relief();
@@ -167,10 +186,10 @@ public final class PulsationFindings extends FindingWriter {
         opens
             ? "The relief opens at every stroke."
             : fits
-                ? "The relief stands between the peaks of the pump and the rating of the pipe."
+                ? "The relief is set between the peaks of the pump and the rating of the pipe."
                 : window.isEmpty()
                     ? "No setting of the relief stays clear of both the peaks and the rating."
-                    : "The relief does not stand between the peaks of the pump and the rating.",
+                    : "The relief is not set between the peaks of the pump and the rating of the pipe.",
         why,
         fits
             ? ""

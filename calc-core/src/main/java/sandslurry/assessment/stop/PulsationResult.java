@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.pump.piston.FlowRipple;
 import sandslurry.pump.piston.ReliefWindow;
+import sandslurry.transport.bed.SandCarriage;
 
 /**
  * The pulsing of a piston pump.
@@ -14,7 +15,9 @@ import sandslurry.pump.piston.ReliefWindow;
  * @param peak the moment of the greatest pressure
  * @param weakestPa rating of the weakest run; empty when none is known [Pa]
  * @param relief where the relief may be set; empty when no setting fits, or no rating is known
- * @param runs each run in which sand may settle
+ * @param runs each run in which sand settles in the pauses of a stroke or could
+ * @param strained each run whose sand the yield stress carries at the mean flow but not surely at
+ *     the greatest of a stroke
  * @param passed share of the swing of the pump that enters the line
  * @param vessel the air vessel, when its gas is given
  */
@@ -25,11 +28,13 @@ public record PulsationResult(
     OptionalDouble weakestPa,
     Optional<ReliefWindow> relief,
     List<Pulse> runs,
+    List<Strained> strained,
     double passed,
     Optional<Vessel> vessel) {
-  /** Copies the list. */
+  /** Copies the lists. */
   public PulsationResult {
     runs = List.copyOf(runs);
+    strained = List.copyOf(strained);
   }
 
   /**
@@ -76,6 +81,17 @@ public record PulsationResult(
     /** Share of the swing that a good vessel leaves (common practice, no source). */
     static final double GOOD_SHARE = 0.05;
   }
+
+  /**
+   * A run of thick liquid whose plug the greatest flow of a stroke breaks.
+   *
+   * @param run its name
+   * @param greatestMps greatest velocity within a cycle [m/s]
+   * @param plugShare share of that flow that is not sheared
+   * @param support what carries the sand there
+   */
+  public record Strained(
+      String run, double greatestMps, double plugShare, SandCarriage.Support support) {}
 
   /**
    * A run whose flow pulses.

@@ -122,7 +122,7 @@ public final class PulsationWorking {
         vessel.ownPs(),
         "balance of forces on a rigid column and a gas, n = 1.4",
         in("p", Kind.PRESSURE, vessel.absolutePa()),
-        in("V", Kind.VOLUME, vessel.gasM3()),
+        in("V", Kind.SMALL_VOLUME, vessel.gasM3()),
         in("I", Kind.NUMBER, vessel.inertanceKgM4()));
     w.step(
         "k",

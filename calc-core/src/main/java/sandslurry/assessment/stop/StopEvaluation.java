@@ -9,6 +9,7 @@ import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.assessment.stop.StopResult.Lying;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
@@ -20,21 +21,18 @@ import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.material.Vehicle;
 import sandslurry.material.liquid.HerschelBulkley;
-import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.material.sand.Gradation;
 import sandslurry.material.sand.Grain;
-import sandslurry.pipe.Bore;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
-import sandslurry.settling.ShearSettling;
 import sandslurry.settling.StaticSuspension;
 import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.bed.PackedPlug;
 import sandslurry.transport.bed.SandCarriage;
+import sandslurry.transport.bed.SlidingBed;
 import sandslurry.transport.bed.StoppedLine;
-import sandslurry.transport.bed.StoppedLine.Flush;
 import sandslurry.transport.bed.StoppedLine.Restart;
 import sandslurry.units.Measure;
 
@@ -42,11 +40,21 @@ import sandslurry.units.Measure;
  * The line of a design stopped full of what it carries, at the concentration of its design flow.
  */
 public final class StopEvaluation {
+  /**
+   * Yield stress after a rest over that while the liquid flows, where nobody measured it (common
+   * practice, no source; no measurement with sand-laden manure was found).
+   */
+  private static final double THIXOTROPY = 2;
+
+  /** Volumes of the line that a flush takes (common practice, no source). */
+  static final double FLUSH_LINE_VOLUMES = 2;
+
   private final Design design;
   private final Materials materials;
   private final LineModel model;
-  private final double flow;
-  private final double fraction;
+  private final OperationSpec operation;
+  private final StoppedMixture mixture;
+  private final FlushWater water;
 
   /**
    * The line of a design stopped at its design flow rate.
@@ -59,35 +67,37 @@ public final class StopEvaluation {
     this.design = design;
     this.materials = materials;
     this.model = model;
-    this.flow = Measure.FLOW.si(design.flow().orElseThrow().design());
-    this.fraction = materials.sandFraction(flow);
+    this.operation = design.service().operation().orElse(OperationSpec.NONE);
+    double flow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double fraction = materials.sandFraction(flow);
+    Vehicle vehicle = materials.vehicle(1, fraction);
+    double density = vehicle.liquid().densityKgM3();
+    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
+    this.mixture =
+        new StoppedMixture(
+            design,
+            materials,
+            model,
+            fraction,
+            rheology,
+            density,
+            lying(model.runs(flow, fraction), fraction, rheology, density));
+    this.water = FlushWater.of(design, materials, fraction);
   }
 
-  /**
-   * Flow rate of water that carries a bed of the sand off in every run: it keeps the sand moving
-   * with margin at any concentration, as a bed that is stirred up comes thick.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param designFlow design flow rate, at which the sand fed is counted [m3/s]
-   * @return flow rate [m3/s]; empty when no flow rate through some run does
-   */
-  public static OptionalDouble clearingFlowM3ps(
-      Design design, Materials materials, double designFlow) {
-    return water(design, materials, designFlow).leastSafeFlowM3ps();
-  }
-
-  private static LineModel water(Design design, Materials materials, double designFlow) {
-    return new LineModel(design, materials.inFlushWater(materials.sandFraction(designFlow)));
-  }
-
-  /** The velocity of water in the largest bore of a run that carries off a bed. */
-  static OptionalDouble clearingMps(LineModel water, RunSpec run) {
-    OptionalDouble clearing = water.leastSafeFlowM3ps(run);
-    return clearing.isPresent()
-        ? OptionalDouble.of(
-            bore(run, Measure.LENGTH.si(run.largestBore())).velocityMps(clearing.getAsDouble()))
-        : clearing;
+  /** What of the sand lies on the floor of each run, and how stiff the liquid is after the rest. */
+  private Lying lying(List<RunPoint> runs, double fraction, Rheology rheology, double density) {
+    double held = materials.yieldExtrapolated() ? 0 : rheology.yieldStressPa();
+    double atRest = 0;
+    if (fraction > 0) {
+      for (LaminarTransport.Part part : materials.parts()) {
+        atRest += part.massShare() * StaticSuspension.restingShare(part.grain(), held, density);
+      }
+    }
+    List<Double> running =
+        runs.stream().map(run -> run.carriage().map(SandCarriage::lyingShare).orElse(0.0)).toList();
+    double thixotropy = operation.thixotropy().map(Measure.FRACTION::si).orElse(THIXOTROPY);
+    return new Lying(running, atRest, thixotropy, thixotropy * rheology.yieldStressPa());
   }
 
   /**
@@ -97,251 +107,153 @@ public final class StopEvaluation {
    * @return the stopped line; empty without sand in a liquid without yield stress
    */
   public Optional<StopResult> result(List<State> base) {
-    Vehicle vehicle = materials.vehicle(1, fraction);
-    double density = vehicle.liquid().densityKgM3();
-    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
-    if (!(fraction > 0) && !(rheology.yieldStressPa() > 0)) {
+    double fraction = mixture.fraction();
+    if (!(fraction > 0) && !(mixture.rheology().yieldStressPa() > 0)) {
       return Optional.empty();
     }
-    OperationSpec operation = design.service().operation().orElse(OperationSpec.NONE);
-    Lying lying = lying(rheology, density, operation);
-    double coarse =
-        lying.atRest() > 0 ? settlingMps(materials.coarse().d85M(), rheology, density) : 0;
-    double finest =
-        lying.atRest() > 0 ? settlingMps(Gradation.FINES_BOUNDARY_M, rheology, density) : 0;
-    double settling = finest > 0 ? Math.min(finest, coarse) : coarse;
-    LineModel water = water(design, materials, flow);
-    List<StoppedRun> runs = new ArrayList<>();
-    double sliding = 0;
-    double yield = 0;
-    double sand = 0;
-    double sandStatic = 0;
-    double grain = materials.coarse().d85M();
-    for (int i = 0; i < model.route().runs().size(); i++) {
-      RunSpec run = model.route().runs().get(i);
-      StoppedLine line = stopped(run, lying.fraction(fraction, i));
-      double slope = Math.abs(angle(run));
-      double slides = line.slideAngleRad(StoppedLine.SLIDING_FRICTION);
-      double packed = packs(run, lying.fraction(fraction, i)) ? line.plugLengthM(length(run)) : 0;
-      Restart held =
-          line.restart(materials.sandDensityKgM3(), density, grain, lying.restedYieldPa(), 0);
-      // Sand that is sure to have slid away leaves no bed behind.
-      sliding += slope <= slides ? held.slidingBedPa() : 0;
-      yield += held.yieldPa();
-      sand += stopped(run, fraction).sandMassKg(materials.sandDensityKgM3());
-      double rise = Measure.LENGTH.si(run.rise());
-      // Sand that lies does not help to push down a slope.
-      sandStatic += rise > 0 ? rise : rise * (1 - lying.share(i));
-      runs.add(
-          new StoppedRun(
-              run.name(),
-              line.bed().depthM(),
-              lying.fraction(fraction, i) / StoppedLine.BED_VOLUME_FRACTION,
-              packed > 0
-                  ? line.slidingTimeS(settling, Math.min(slope, Math.PI / 2))
-                  : line.settlingTimeS(settling),
-              line.settlingTimeS(coarse),
-              slope,
-              slides,
-              packed,
-              clearingMps(water, run)));
-    }
-    double clear = materials.mixtureDensityKgM3(0);
-    double mixture = materials.mixtureDensityKgM3(fraction);
-    double level = Measure.LENGTH.si(model.route().sourceLevel());
-    double lift = model.staticHeadM() + level;
-    double outlet = Measure.LENGTH.si(model.route().outletHead());
-    double resting = Physics.GRAVITY * (clear * lift + (mixture - clear) * (sandStatic + outlet));
-    double available = available(mixture, level);
-    List<Plug> plugs = plugs(density, available - resting, lying);
-    OptionalDouble wedged = OptionalDouble.of(0);
-    for (Plug plug : plugs) {
-      wedged =
-          wedged.isPresent() && plug.wedgedPa().isPresent()
-              ? OptionalDouble.of(wedged.getAsDouble() + plug.wedgedPa().getAsDouble())
-              : OptionalDouble.empty();
-    }
-    OptionalDouble clearing = water.leastSafeFlowM3ps();
+    double resting = restingPa();
+    double available = availablePa();
+    List<Plug> plugs = plugs(available - resting);
     return Optional.of(
         new StopResult(
             fraction,
-            sand,
+            mixture
+                .indices()
+                .mapToDouble(
+                    i -> mixture.stopped(i, fraction).sandMassKg(materials.sandDensityKgM3()))
+                .sum(),
             model.volumeM3(),
-            lying,
+            mixture.lying(),
             base.stream().flatMap(state -> state.runs().stream()).anyMatch(RunPoint::bedMoves),
-            runs,
+            runs(),
             plugs,
-            new Restart(sliding, yield, plugs.stream().mapToDouble(Plug::frictionPa).sum(), wedged),
+            new Restart(
+                slidingPa(),
+                mixture.yieldPa(),
+                plugs.stream().mapToDouble(Plug::frictionPa).sum(),
+                wedgedPa(plugs)),
             resting,
             available,
             model.weakestRatingPa(),
-            clearing.isPresent()
-                ? Optional.of(
-                    new Flush(
-                        StoppedLine.FLUSH_LINE_VOLUMES * model.volumeM3(), clearing.getAsDouble()))
-                : Optional.empty(),
-            operation
-                .flush()
-                .map(
-                    supply ->
-                        new FlushEvaluation(
-                                design,
-                                materials,
-                                materials.inFlushWater(fraction),
-                                model,
-                                water,
-                                fraction,
-                                lying,
-                                rheology.yieldStressPa())
-                            .result(supply)),
+            flushNeed(),
+            operation.flush().map(supply -> new FlushEvaluation(mixture, water).result(supply)),
             operation
                 .flushVolume()
                 .map(v -> OptionalDouble.of(Measure.VOLUME.si(v)))
                 .orElseGet(OptionalDouble::empty)));
   }
 
-  /** What of the sand lies on the floor of each run, and how stiff the liquid is after the rest. */
-  private Lying lying(Rheology rheology, double density, OperationSpec operation) {
-    double held = materials.yieldExtrapolated() ? 0 : rheology.yieldStressPa();
-    double atRest = 0;
-    if (fraction > 0) {
-      for (LaminarTransport.Part part : materials.parts()) {
-        atRest += part.massShare() * StaticSuspension.restingShare(part.grain(), held, density);
-      }
-    }
-    List<Double> running =
-        model.runs(flow, fraction).stream()
-            .map(run -> run.carriage().map(SandCarriage::lyingShare).orElse(0.0))
-            .toList();
-    double thixotropy =
-        operation.thixotropy().map(Measure.FRACTION::si).orElse(StoppedLine.THIXOTROPY);
-    return new Lying(running, atRest, thixotropy, thixotropy * rheology.yieldStressPa());
+  private Optional<FlushNeed> flushNeed() {
+    OptionalDouble clearing = water.clearingM3ps();
+    OptionalDouble stripping = water.strippingM3ps(mixture.rheology().yieldStressPa());
+    return clearing.isPresent() && stripping.isPresent()
+        ? Optional.of(
+            new FlushNeed(
+                clearing.getAsDouble(),
+                stripping.getAsDouble(),
+                FLUSH_LINE_VOLUMES * model.volumeM3()))
+        : Optional.empty();
   }
 
-  private static double length(RunSpec run) {
-    return Measure.LENGTH.si(run.length());
+  private List<StoppedRun> runs() {
+    OptionalDouble coarse = fallMps(materials.coarse().d85M());
+    OptionalDouble finest = fallMps(Gradation.FINES_BOUNDARY_M);
+    return mixture.indices().mapToObj(i -> run(i, coarse, finest)).toList();
   }
 
-  private static double angle(RunSpec run) {
-    return Math.asin(Measure.LENGTH.si(run.rise()) / length(run));
-  }
-
-  /** Whether the sand of a run may slide to its foot. */
-  private boolean packs(RunSpec run, double settled) {
-    double slides = stopped(run, settled).slideAngleRad(StoppedLine.SLIDING_FRICTION);
-    return settled > 0 && Math.abs(angle(run)) > Math.min(slides, RunPoint.SLIDES_RAD);
-  }
-
-  private boolean packs(int run, Lying lying) {
-    return packs(model.route().runs().get(run), lying.fraction(fraction, run));
-  }
-
-  /** Neighbouring runs that fall and then climb lay their sand on one heap between them. */
-  private List<Plug> plugs(double liquidDensity, double left, Lying lying) {
-    List<Plug> plugs = new ArrayList<>();
-    List<RunSpec> runs = model.route().runs();
-    int i = 0;
-    while (i < runs.size()) {
-      if (!packs(i, lying)) {
-        i++;
-        continue;
-      }
-      boolean falls = angle(runs.get(i)) < 0;
-      int end = i + 1;
-      while (end < runs.size() && packs(end, lying) && (angle(runs.get(end)) < 0) == falls) {
-        end++;
-      }
-      int climbs = end;
-      while (falls && climbs < runs.size() && packs(climbs, lying) && angle(runs.get(climbs)) > 0) {
-        climbs++;
-      }
-      plugs.add(plug(i, climbs, end - i, liquidDensity, left, lying));
-      i = climbs;
-    }
-    return plugs;
-  }
-
-  private Plug plug(int from, int to, int before, double liquidDensity, double left, Lying lying) {
-    List<RunSpec> runs = model.route().runs().subList(from, to);
-    boolean falls = angle(runs.get(0)) < 0;
-    boolean valley = before < runs.size();
-    List<PackedPlug.Part> parts = new ArrayList<>();
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = from; i < to; i++) {
-      RunSpec run = model.route().runs().get(i);
-      double bore = Measure.LENGTH.si(run.meanBore());
-      least = Math.min(least, bore);
-      double length = stopped(run, lying.fraction(fraction, i)).plugLengthM(length(run));
-      parts.add(new PackedPlug.Part(bore, length, angle(run)));
-    }
-    PackedPlug packed =
-        new PackedPlug(
-            parts,
-            Physics.GRAVITY
-                * (materials.sandDensityKgM3() - liquidDensity)
-                * StoppedLine.BED_VOLUME_FRACTION,
-            StoppedLine.SLIDING_FRICTION,
-            PackedPlug.STRESS_RATIO);
-    double weight = packed.climbingWeightPa();
-    double friction = Math.max(0, packed.seepingPa() - weight);
-    OptionalDouble wedged = packed.wedgedPa();
-    double steepest = parts.stream().mapToDouble(PackedPlug.Part::angleRad).max().orElseThrow();
-    String last = runs.get(before - 1).name();
-    return new Plug(
-        valley
-            ? "the low point between " + last + " and " + runs.get(before).name()
-            : falls
-                ? "the foot of " + last
-                : "the foot of "
-                    + runs.get(0).name()
-                    + (from == 0 ? ", at the start of the line" : ""),
+  private StoppedRun run(int i, OptionalDouble coarseMps, OptionalDouble finestMps) {
+    StoppedLine line = mixture.stopped(i);
+    double slope = Math.abs(mixture.angleRad(i));
+    double packed = mixture.packs(i) ? line.plugLengthM() : 0;
+    RunSpec run = mixture.runs().get(i);
+    return new StoppedRun(
+        run.name(),
+        line.bed().depthM(),
+        line.bedShare(),
+        finestMps.isEmpty()
+            ? finestMps
+            : OptionalDouble.of(
+                packed > 0
+                    ? line.slidingTimeS(finestMps.getAsDouble(), Math.min(slope, Math.PI / 2))
+                    : line.settlingTimeS(finestMps.getAsDouble())),
+        coarseMps.isEmpty()
+            ? coarseMps
+            : OptionalDouble.of(line.settlingTimeS(coarseMps.getAsDouble())),
+        slope,
+        line.slideAngleRad(),
         packed,
-        least,
-        friction,
-        wedged.isPresent()
-            ? OptionalDouble.of(Math.max(friction, wedged.getAsDouble() - weight))
-            : wedged,
-        design.pump().isPresent()
-            // The weight of the sand that climbs is in the static pressure already.
-            ? packed.longestPushedM(least, steepest, Math.max(0, left + weight))
-            : OptionalDouble.empty());
-  }
-
-  static StoppedLine stopped(RunSpec run, double sandFraction) {
-    return new StoppedLine(
-        bore(run, Measure.LENGTH.si(run.meanBore())),
-        Measure.LENGTH.si(run.length()),
-        sandFraction,
-        StoppedLine.BED_VOLUME_FRACTION);
-  }
-
-  private static Bore bore(RunSpec run, double diameter) {
-    return new Bore(diameter, Measure.LENGTH.si(run.roughness()));
+        water.clearingMps(run));
   }
 
   /**
-   * At rest, hindered by the rest of the sand. Between the yield stress that theory asks for and
-   * that from which nothing is taken to settle nobody knows, and the sand is taken to fall as if
-   * there were none.
+   * Fall of a grain at rest, hindered by the rest of the sand: by as much of the yield stress as is
+   * credited to the plug of a line that runs, so that a grain which may settle has a time as long
+   * as it does not surely stay.
+   *
+   * @return velocity; empty without sand, and when the yield stress may hold the grain [m/s]
    */
-  private double settlingMps(double sizeM, Rheology rheology, double density) {
+  private OptionalDouble fallMps(double sizeM) {
+    if (!(mixture.lying().atRest() > 0)) {
+      return OptionalDouble.empty();
+    }
     Grain grain = new Grain(sizeM, materials.sandDensityKgM3(), design.sand().shape());
-    Rheology taken = rheology;
-    double alone = ShearSettling.atRest(grain, taken, density, SettlingVelocities.DEFAULT).value();
-    if (!(alone > 0)) {
-      taken = new HerschelBulkley(0, rheology.consistency(), rheology.index());
-      alone = ShearSettling.atRest(grain, taken, density, SettlingVelocities.DEFAULT).value();
+    Rheology rheology = mixture.rheology();
+    if (materials.yieldExtrapolated()) {
+      rheology = new HerschelBulkley(0, rheology.consistency(), rheology.index());
     }
+    double density = mixture.liquidDensityKgM3();
+    double alone =
+        LaminarTransport.coreFallMps(grain, rheology, density, SettlingVelocities.DEFAULT);
     if (!(alone > 0)) {
-      return 0;
+      return OptionalDouble.empty();
     }
-    double viscosity = taken.apparentViscosityPaS(alone / sizeM);
-    return HinderedSettlings.hinderedVelocityMps(grain, new Liquid(density, viscosity), fraction)
-        .value();
+    double reynolds = density * alone * sizeM / rheology.flowingViscosityPaS(alone / sizeM);
+    return OptionalDouble.of(
+        alone * HinderedSettlings.DEFAULT.factor(reynolds, mixture.fraction()).value());
+  }
+
+  /** What slides the bed of every run from which it has not slid away. */
+  private double slidingPa() {
+    return mixture
+        .indices()
+        .filter(i -> Math.abs(mixture.angleRad(i)) <= mixture.stopped(i).slideAngleRad())
+        .mapToDouble(
+            i ->
+                mixture
+                    .stopped(i)
+                    .slidingBedPa(
+                        materials.sandDensityKgM3(),
+                        mixture.liquidDensityKgM3(),
+                        materials.coarse().d85M()))
+        .sum();
+  }
+
+  private static OptionalDouble wedgedPa(List<Plug> plugs) {
+    double sum = 0;
+    for (Plug plug : plugs) {
+      if (plug.wedgedPa().isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      sum += plug.wedgedPa().getAsDouble();
+    }
+    return OptionalDouble.of(sum);
+  }
+
+  /** Static pressure at the start. Sand that lies does not help to push down a slope. */
+  private double restingPa() {
+    double sandLift = Measure.LENGTH.si(model.route().outletHead());
+    for (int i = 0; i < mixture.runs().size(); i++) {
+      double rise = Measure.LENGTH.si(mixture.runs().get(i).rise());
+      sandLift += rise > 0 ? rise : rise * (1 - mixture.lying().share(i));
+    }
+    double clear = materials.mixtureDensityKgM3(0);
+    double lift = model.staticHeadM() + Measure.LENGTH.si(model.route().sourceLevel());
+    return Physics.GRAVITY
+        * (clear * lift + (materials.mixtureDensityKgM3(mixture.fraction()) - clear) * sandLift);
   }
 
   /** Pressure at the start of the line with the pump against it and nothing flowing. */
-  private double available(double mixture, double level) {
+  private double availablePa() {
     double head = 0;
     if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
       Optional<PumpGroup> group = new PumpEvaluation(design, materials, model).derated(spec);
@@ -349,6 +261,81 @@ public final class StopEvaluation {
     } else if (design.pump().orElse(null) instanceof PistonSpec piston) {
       return Measure.PRESSURE.si(piston.pressureLimit());
     }
-    return mixture * Physics.GRAVITY * (head + level);
+    return mixture.pressurePa(head + Measure.LENGTH.si(model.route().sourceLevel()));
+  }
+
+  /** Neighbouring runs that fall and then climb lay their sand on one heap between them. */
+  private List<Plug> plugs(double leftPa) {
+    List<Plug> plugs = new ArrayList<>();
+    int i = 0;
+    while (i < mixture.runs().size()) {
+      if (!mixture.packs(i)) {
+        i++;
+        continue;
+      }
+      boolean falls = mixture.angleRad(i) < 0;
+      int end = end(i, falls);
+      int climbs = falls ? end(end, false) : end;
+      plugs.add(plug(i, climbs, end, leftPa));
+      i = climbs;
+    }
+    return plugs;
+  }
+
+  /** The first run from one on that does not pack, or slopes the other way. */
+  private int end(int from, boolean falls) {
+    int end = from;
+    while (end < mixture.runs().size()
+        && mixture.packs(end)
+        && mixture.angleRad(end) < 0 == falls) {
+      end++;
+    }
+    return end;
+  }
+
+  private Plug plug(int from, int to, int turn, double leftPa) {
+    List<PackedPlug.Part> parts = new ArrayList<>();
+    for (int i = from; i < to; i++) {
+      parts.add(
+          new PackedPlug.Part(
+              Measure.LENGTH.si(mixture.runs().get(i).meanBore()),
+              mixture.stopped(i).plugLengthM(),
+              mixture.angleRad(i)));
+    }
+    double bore = parts.stream().mapToDouble(PackedPlug.Part::diameterM).min().orElseThrow();
+    PackedPlug packed =
+        new PackedPlug(
+            parts,
+            Physics.GRAVITY
+                * (materials.sandDensityKgM3() - mixture.liquidDensityKgM3())
+                * SlidingBed.VOLUME_FRACTION,
+            SlidingBed.FRICTION,
+            PackedPlug.STRESS_RATIO);
+    double weight = packed.climbingWeightPa();
+    double friction = Math.max(0, packed.seepingPa() - weight);
+    OptionalDouble wedged = packed.wedgedPa();
+    double steepest = parts.stream().mapToDouble(PackedPlug.Part::angleRad).max().orElseThrow();
+    return new Plug(
+        place(from, to, turn),
+        packed,
+        bore,
+        friction,
+        wedged.isPresent()
+            ? OptionalDouble.of(Math.max(friction, wedged.getAsDouble() - weight))
+            : wedged,
+        design.pump().isPresent()
+            // The weight of the sand that climbs is in the static pressure already.
+            ? packed.longestPushedM(bore, steepest, Math.max(0, leftPa + weight))
+            : OptionalDouble.empty());
+  }
+
+  private String place(int from, int to, int turn) {
+    List<RunSpec> runs = mixture.runs();
+    if (turn < to) {
+      return "the low point between " + runs.get(turn - 1).name() + " and " + runs.get(turn).name();
+    }
+    return mixture.angleRad(from) < 0
+        ? "the foot of " + runs.get(turn - 1).name()
+        : "the foot of " + runs.get(from).name() + (from == 0 ? ", at the start of the line" : "");
   }
 }

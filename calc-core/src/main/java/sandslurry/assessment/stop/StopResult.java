@@ -8,7 +8,8 @@ import sandslurry.transport.bed.SlidingBed;
 import sandslurry.transport.bed.StoppedLine;
 
 /**
- * The line stopped full.
+ * The line stopped full. It has more components than ten: what lies, what restarts and what flushes
+ * it are parts of their own.
  *
  * @param sandFraction volume fraction of sand in the line
  * @param sandKg sand in the line [kg]
@@ -22,7 +23,7 @@ import sandslurry.transport.bed.StoppedLine;
  *     ones is not taken to help [Pa]
  * @param availablePa pressure that the pump, or without one the pit, has at its start [Pa]
  * @param weakestPa rating of the weakest run; empty when none is known [Pa]
- * @param flush what a flush with water takes; empty when no flow clears
+ * @param flush what a flush with water takes; empty when no flow clears the line
  * @param supply what the supply of the flush gives, when there is one
  * @param supplyVolumeM3 volume of the supply, when given [m3]
  */
@@ -38,7 +39,7 @@ public record StopResult(
     double staticPa,
     double availablePa,
     OptionalDouble weakestPa,
-    Optional<StoppedLine.Flush> flush,
+    Optional<FlushNeed> flush,
     Optional<FlushFlow> supply,
     OptionalDouble supplyVolumeM3) {
   /** Copies the lists. */
@@ -53,7 +54,68 @@ public record StopResult(
    * @return static pressure, bed, rested yield stress and seeping plugs over the pressure available
    */
   public double restartDemand() {
-    return demand(staticPa + restart.expectedPa(), availablePa);
+    return demand(expectedPa(), availablePa);
+  }
+
+  /**
+   * The pressure that restarting is expected to take.
+   *
+   * @return at the start of the line, static pressure included; 0 or more [Pa]
+   */
+  public double expectedPa() {
+    return Math.max(0, staticPa + restart.expectedPa());
+  }
+
+  /** Whether the pump can start the line again. */
+  public enum Start {
+    /** Even the most that restarting may take. */
+    SURE,
+    /** What it is expected to take or less, but not the most. */
+    UNCERTAIN,
+    /** Not even the least that it can take, or not the bed on which the line runs. */
+    NEVER
+  }
+
+  /**
+   * Whether what drives the line can start it again.
+   *
+   * @return never also where the line runs on a sliding bed and the expected pressure is not there
+   */
+  public Start start() {
+    if (availablePa < leastPa() || bedMoves && restartDemand() > 1) {
+      return Start.NEVER;
+    }
+    return availablePa >= mostPa().orElse(Double.POSITIVE_INFINITY) ? Start.SURE : Start.UNCERTAIN;
+  }
+
+  /**
+   * The least pressure that restarting can take.
+   *
+   * @return at the start of the line, static pressure included; 0 where the line falls so far that
+   *     it starts by itself [Pa]
+   */
+  public double leastPa() {
+    return Math.max(0, staticPa + restart.lowPa());
+  }
+
+  /**
+   * The most pressure that restarting may take.
+   *
+   * @return at the start of the line, static pressure included; empty when a plug that wedges is
+   *     beyond any pump [Pa]
+   */
+  public OptionalDouble mostPa() {
+    OptionalDouble high = restart.highPa();
+    return high.isPresent() ? OptionalDouble.of(Math.max(0, staticPa + high.getAsDouble())) : high;
+  }
+
+  /**
+   * Whether sand lies on the floor of some run once the line has stopped.
+   *
+   * @return true if there is a bed
+   */
+  public boolean lies() {
+    return runs.stream().anyMatch(run -> run.bedShare() > 0);
   }
 
   private static double demand(double neededPa, double availablePa) {
@@ -120,12 +182,61 @@ public record StopResult(
       OptionalDouble wedgedPa,
       OptionalDouble movableM) {
     /**
+     * Says whether it fills the section: a shorter heap lies at its angle of repose below the
+     * crown.
+     *
+     * @return true from a length of one bore on
+     */
+    public boolean fills() {
+      return parts.lengthM() >= boreM;
+    }
+
+    /**
      * Says whether the pressure left for it moves it however it is pushed.
      *
      * @return false when it is longer than that pressure moves like a cork
      */
     public boolean movable() {
       return movableM.isEmpty() || parts.lengthM() <= movableM.getAsDouble();
+    }
+  }
+
+  /**
+   * What a flush with water takes.
+   *
+   * @param clearingM3ps flow rate that carries off a bed in every run; 0 without sand [m3/s]
+   * @param strippingM3ps flow rate at which water strips the liquid off the wall of every run; 0
+   *     without yield stress [m3/s]
+   * @param volumeM3 volume of water [m3]
+   */
+  public record FlushNeed(double clearingM3ps, double strippingM3ps, double volumeM3) {
+    /**
+     * The flow rate that does both.
+     *
+     * @return the greater of the two [m3/s]
+     */
+    public double flowM3ps() {
+      return Math.max(clearingM3ps, strippingM3ps);
+    }
+
+    /**
+     * How long the flush takes.
+     *
+     * @return volume over flow rate [s]
+     */
+    public double timeS() {
+      return volumeM3 / flowM3ps();
+    }
+
+    /**
+     * Says whether a supply carries off a bed and lasts.
+     *
+     * @param supplyM3ps flow rate that the supply gives against the line [m3/s]
+     * @param supplyVolumeM3 volume that it holds [m3]
+     * @return true if both suffice; false for NaN
+     */
+    boolean givenBy(double supplyM3ps, double supplyVolumeM3) {
+      return supplyM3ps >= clearingM3ps && supplyVolumeM3 >= volumeM3;
     }
   }
 
@@ -215,8 +326,9 @@ public record StopResult(
    * @param bedM depth of the bed [m]
    * @param bedShare share of the section that it takes
    * @param settlingS time until the finest sand lies, on the floor or, where it slides, at the
-   *     foot; empty when the liquid holds it [s]
-   * @param coarseS time in which sand of d85 lies on the floor; empty when the liquid holds it [s]
+   *     foot; empty when its yield stress may hold it [s]
+   * @param coarseS time in which sand of d85 lies on the floor; empty when a yield stress may hold
+   *     it [s]
    * @param slopeRad slope of the run, without sign [rad]
    * @param slideRad slope above which the bed slides [rad]
    * @param plugM length packed full at the foot, 0 when nothing slides [m]

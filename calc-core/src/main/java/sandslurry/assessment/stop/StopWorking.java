@@ -17,7 +17,7 @@ import sandslurry.fact.step.Step;
 import sandslurry.fact.step.Working;
 import sandslurry.material.Vehicle;
 import sandslurry.transport.bed.PackedPlug;
-import sandslurry.transport.bed.StoppedLine;
+import sandslurry.transport.bed.SlidingBed;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -56,10 +56,10 @@ public final class StopWorking {
         Kind.PRESSURE,
         stop.restart().slidingBedPa(),
         WILSON,
-        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
+        in("mu", Kind.NUMBER, SlidingBed.FRICTION),
         in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()),
         in("rho", Kind.DENSITY, liquid),
-        in("C_b", Kind.NUMBER, StoppedLine.BED_VOLUME_FRACTION),
+        in("C_b", Kind.NUMBER, SlidingBed.VOLUME_FRACTION),
         in("L", Kind.LENGTH, length));
     w.step(
         "p_yield",
@@ -71,18 +71,17 @@ public final class StopWorking {
         in("tau_rest", Kind.STRESS, stop.lying().restedYieldPa()),
         in("L", Kind.LENGTH, length));
     double weight =
-        Physics.GRAVITY * (materials.sandDensityKgM3() - liquid) * StoppedLine.BED_VOLUME_FRACTION;
+        Physics.GRAVITY * (materials.sandDensityKgM3() - liquid) * SlidingBed.VOLUME_FRACTION;
     stop.plugs().forEach(plug -> plug(w, weight, stop, plug));
     w.step(
         "p_low",
         "the least that restarting can take",
-        "p_low = p_static + max(p_bed, p_yield, p_plug)",
+        "p_low = p_static + max(p_bed, p_yield, p_plug), no less than 0",
         Kind.PRESSURE,
-        stop.staticPa() + stop.restart().lowPa(),
+        stop.leastPa(),
         "judgement of this program",
         in("p_static", Kind.PRESSURE, stop.staticPa()));
-    stop.restart()
-        .highPa()
+    stop.mostPa()
         .ifPresent(
             high ->
                 w.step(
@@ -90,29 +89,45 @@ public final class StopWorking {
                     "as much as restarting may take",
                     "p_high = p_static + 2 (p_bed + p_yield) + max(2 p_plug, p_wedge)",
                     Kind.PRESSURE,
-                    stop.staticPa() + high,
+                    high,
                     "judgement of this program",
                     in("p_static", Kind.PRESSURE, stop.staticPa())));
     stop.supply().ifPresent(supply -> supply(w, supply));
     stop.flush()
         .ifPresent(
             flush -> {
-              w.step(
-                  "Q_flush",
-                  "flow of water that keeps this sand moving with margin in every run",
-                  "least flow at which V >= velocity to pass, in water",
-                  Kind.FLOW,
-                  flush.flowM3ps(),
-                  "rule of the deposition velocity");
+              if (flush.clearingM3ps() > 0) {
+                w.step(
+                    "Q_carry",
+                    "flow of water that keeps this sand moving with margin in every run",
+                    "least flow at which V >= velocity to pass, in water",
+                    Kind.FLOW,
+                    flush.clearingM3ps(),
+                    "rule of the deposition velocity");
+              }
+              if (flush.strippingM3ps() > 0) {
+                w.step(
+                    "Q_strip",
+                    "flow of water that strips the liquid off the wall of every run",
+                    "least flow at which rho f V^2 / 8 = 2 tau_y",
+                    Kind.FLOW,
+                    flush.strippingM3ps(),
+                    "choice of this program, no source, for 2",
+                    in(
+                        "tau_y",
+                        Kind.STRESS,
+                        stop.lying().restedYieldPa() / stop.lying().thixotropy()));
+              }
               w.step(
                   "t_flush",
                   "time of the flush",
-                  "t = 2 V / Q_flush",
+                  "t = 2 V / max(Q_carry, Q_strip)",
                   Kind.TIME,
                   flush.timeS(),
                   COMMON + " for 2",
                   in("V", Kind.VOLUME, stop.volumeM3()),
-                  in("Q_flush", Kind.FLOW, flush.flowM3ps()));
+                  in("Q_carry", Kind.FLOW, flush.clearingM3ps()),
+                  in("Q_strip", Kind.FLOW, flush.strippingM3ps()));
             });
     return w.steps();
   }
@@ -127,7 +142,7 @@ public final class StopWorking {
         run.bedM(),
         "geometry; " + COMMON + " for C_b",
         in("C_t", Kind.NUMBER, fraction),
-        in("C_b", Kind.NUMBER, StoppedLine.BED_VOLUME_FRACTION),
+        in("C_b", Kind.NUMBER, SlidingBed.VOLUME_FRACTION),
         in("D", Kind.BORE, Measure.LENGTH.si(spec.meanBore())));
     run.settlingS()
         .ifPresent(
@@ -163,7 +178,7 @@ public final class StopWorking {
         Kind.PERCENT,
         Math.tan(run.slideRad()),
         WILSON,
-        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
+        in("mu", Kind.NUMBER, SlidingBed.FRICTION),
         in("y", Kind.BORE, run.bedM()));
   }
 
@@ -176,7 +191,7 @@ public final class StopWorking {
         plug.frictionPa(),
         WILSON,
         in("w_s", Kind.PRESSURE_GRADIENT, weight),
-        in("mu", Kind.NUMBER, StoppedLine.SLIDING_FRICTION),
+        in("mu", Kind.NUMBER, SlidingBed.FRICTION),
         in("L", Kind.LENGTH, plug.parts().lengthM()));
     plug.wedgedPa()
         .ifPresent(

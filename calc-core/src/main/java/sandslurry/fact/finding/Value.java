@@ -25,6 +25,9 @@ public sealed interface Value {
     /** From here on a time is shown in days [s]. */
     private static final double LONG_S = 172_800;
 
+    /** From here on it is shown in hours [s]. */
+    private static final double HOURS_S = 7200;
+
     /** No line rests longer [s]. */
     private static final double YEARS_S = 365 * LONG_S / 2;
 
@@ -48,14 +51,17 @@ public sealed interface Value {
      *
      * @param units the units to show it in
      * @param seconds the time [s]
-     * @return for example {@code 71.6 s}, {@code 14 min} or {@code 6.7 d}
+     * @return for example {@code 71.6 s}, {@code 14 min}, {@code 8.7 h} or {@code 6.7 d}
      */
     static String duration(UnitSystem units, double seconds) {
       if (seconds < SHORT_S) {
         return units.show(Kind.TIME, seconds);
       }
+      if (seconds < HOURS_S) {
+        return units.show(Kind.MINUTES, seconds);
+      }
       return seconds < LONG_S
-          ? units.show(Kind.MINUTES, seconds)
+          ? units.show(Kind.HOURS, seconds)
           : seconds < YEARS_S ? units.show(Kind.DAYS, seconds) : "more than a year";
     }
   }

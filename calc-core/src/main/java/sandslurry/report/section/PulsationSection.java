@@ -73,6 +73,9 @@ final class PulsationSection extends SectionWriter {
                             + " and "
                             + units.show(Kind.PRESSURE, r.greatestPa())
                             + "; local codes come first. A water hammer is faster than a relief.")
-                .orElse(" No relief setting was found that clears both the peak and the rating."));
+                .orElse(
+                    pulsation.weakestPa().isPresent()
+                        ? " No relief setting was found that clears both the peak and the rating."
+                        : " No pressure rating is known for the relief."));
   }
 }

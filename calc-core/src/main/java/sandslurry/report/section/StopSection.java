@@ -55,13 +55,11 @@ final class StopSection extends SectionWriter {
             + units.show(Kind.MASS, stop.sandKg())
             + " of sand in "
             + units.show(Kind.VOLUME, stop.volumeM3())
-            + ". A dash under the time means that the liquid holds the sand. The restart pressure"
-            + " is "
-            + units.show(Kind.PRESSURE, stop.staticPa() + stop.restart().lowPa())
-            + (stop.restart().highPa().isPresent()
-                ? " to "
-                    + units.show(
-                        Kind.PRESSURE, stop.staticPa() + stop.restart().highPa().getAsDouble())
+            + ". The time is that of the finest sand; a dash means that the yield stress may hold"
+            + " it. The restart pressure is "
+            + units.show(Kind.PRESSURE, stop.leastPa())
+            + (stop.mostPa().isPresent()
+                ? " to " + units.show(Kind.PRESSURE, stop.mostPa().getAsDouble())
                 : " or, if a plug wedges, more than any pump has,")
             + " with the static head"
             + (driven
@@ -81,7 +79,7 @@ final class StopSection extends SectionWriter {
                             + ", "
                             + units.show(Kind.VOLUME, f.volumeM3())
                             + ".")
-                .orElse("No flow rate of water was found that clears it."));
+                .orElse("No flow rate of water was found that flushes it clean."));
     plugs(stop);
     stop.supply().ifPresent(this::supply);
   }
@@ -125,7 +123,9 @@ final class StopSection extends SectionWriter {
     rows.add(
         List.of(supply.solved() ? "into the clean line" : "as given", flow(supply.cleanM3ps())));
     if (supply.solved()) {
-      rows.add(List.of("while the line is full of its sand", flow(supply.loadedM3ps())));
+      rows.add(
+          List.of(
+              "least, while water pushes out what stood in the line", flow(supply.loadedM3ps())));
       rows.add(List.of("over the settled bed", flow(supply.bedM3ps())));
     }
     table(List.of("flush supply", "flow rate"), rows);

@@ -20,16 +20,13 @@ import sandslurry.transport.friction.LaminarPipeFlow;
  * is w L per width whatever the velocity profile is, but not more than the flow of the strip.
  * Summed over the strips of a round pipe, with κ = w L/(V D):
  *
- * <pre>
- * plug flow:        (2/π) [κ √(1 − κ²) + arcsin κ],                                     all at κ = 1
- * parabolic flow:   (2/π) [2k √(1 − z²) − z √(1 − z²) + arcsin z],  z = k^(1/3),  k = 3κ/4
- * </pre>
+ * <pre>share = (2/π) [κ √(1 − κ²) + arcsin κ],  all at κ = 1</pre>
  *
- * <p>L horizontal length [m]; V mean velocity [m/s]; D bore [m]. The second is the loss of dust in
- * laminar flow through a tube of Fuchs (1964) and Pich (1972), Journal of Aerosol Science 3:351-361
- * (from memory, unverified; both are derived here and checked by quadrature). A liquid that thins
- * with shear or has a plug lies between them. Plug flow loses more and is the one used, with the
- * fastest fall under the shear at the wall.
+ * <p>L horizontal length [m]; V mean velocity [m/s]; D bore [m]. This is plug flow, which loses
+ * most; derived here and checked by quadrature. Parabolic flow loses what dust loses in laminar
+ * flow through a tube (Fuchs 1964; Pich 1972, Journal of Aerosol Science 3:351-361; from memory,
+ * unverified), and a liquid that thins with shear or has a plug lies between them. The fall is the
+ * fastest under the shear at the wall.
  *
  * <p><b>The plug core is left out.</b> Sand in the core, which nothing shears, sinks only where the
  * yield stress does not hold the grain: at the velocity at rest in a liquid whose yield stress is
@@ -93,7 +90,7 @@ public final class LaminarTransport {
   }
 
   /**
-   * Share of the sand that reaches the floor in plug flow: the greater, used value.
+   * Share of the sand that reaches the floor in plug flow.
    *
    * @param settlingMps settling velocity, not negative [m/s]
    * @param horizontalLengthM length [m]
@@ -105,26 +102,6 @@ public final class LaminarTransport {
       double settlingMps, double horizontalLengthM, Bore bore, double velocityMps) {
     double kappa = fallOverBore(settlingMps, horizontalLengthM, bore, velocityMps);
     return kappa >= 1 ? 1 : 2 / Math.PI * (kappa * Math.sqrt(1 - kappa * kappa) + Math.asin(kappa));
-  }
-
-  /**
-   * Share of the sand that reaches the floor in parabolic flow: the lesser value.
-   *
-   * @param settlingMps settling velocity, not negative [m/s]
-   * @param horizontalLengthM length [m]
-   * @param bore the pipe
-   * @param velocityMps mean velocity, positive [m/s]
-   * @return share, 0 to 1
-   */
-  public static double leastFloorShare(
-      double settlingMps, double horizontalLengthM, Bore bore, double velocityMps) {
-    double k = 0.75 * fallOverBore(settlingMps, horizontalLengthM, bore, velocityMps);
-    if (k >= 1) {
-      return 1;
-    }
-    double z = Math.cbrt(k);
-    double root = Math.sqrt(1 - z * z);
-    return 2 / Math.PI * (2 * k * root - z * root + Math.asin(z));
   }
 
   /**

@@ -110,15 +110,6 @@ public record SandCarriage(
     public String words() {
       return words;
     }
-
-    /**
-     * Says whether the sand stays up on its way.
-     *
-     * @return true when a plug or turbulence carries it
-     */
-    public boolean carried() {
-      return this == CARRIED_BY_YIELD_STRESS || this == CARRIED_BY_TURBULENCE;
-    }
   }
 
   /**
@@ -270,15 +261,6 @@ public record SandCarriage(
    */
   public double lyingShare() {
     return floorShare * (1 - eddies(velocityMps, laminarBelowMps, turbulentAboveMps));
-  }
-
-  /**
-   * The velocity at which turbulence carries the sand.
-   *
-   * @return the greater of the surely turbulent and the deposition velocity [m/s]
-   */
-  public double velocityForTurbulenceMps() {
-    return Math.max(turbulentAboveMps, depositionVelocityMps);
   }
 
   /**

@@ -67,9 +67,6 @@ public record SlidingBed(
   /** No bed is taken to fill more of the section. */
   public static final double MOST_SHARE = 0.95;
 
-  /** Least pressure gradient of the rule of thumb at which a bed was seen to slide [Pa/m]. */
-  public static final double LEAST_SEEN_PAPM = 1000;
-
   /** Pressure gradient of the rule of thumb from which a bed of sand up to 1 mm slides [Pa/m]. */
   public static final double SURE_PAPM = 2000;
 

@@ -1,13 +1,11 @@
 package sandslurry.transport.bed;
 
-import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.correlation.Physics;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.CircularSegment;
 
 /**
- * What lies in a line after it has stopped, and what it takes to start it again and to flush it.
+ * What lies in a line after it has stopped, and what it takes to start it again.
  *
  * <p><b>The bed.</b> The sand in a metre of line that settles, C A, lies in a bed of the volume
  * fraction Cb, so the bed takes the share C/Cb of the cross-section; its depth follows from the
@@ -31,17 +29,10 @@ import sandslurry.pipe.CircularSegment;
  *
  * @param bore the pipe
  * @param lengthM length of the line [m]
- * @param volumeFraction C, volume of sand over volume of mixture in the line when it stops
- * @param bedVolumeFraction Cb, volume of sand over volume of a settled bed, about 0.6
+ * @param volumeFraction C, volume of sand over volume of mixture in the line when it stops, at most
+ *     Cb
  */
-public record StoppedLine(
-    Bore bore, double lengthM, double volumeFraction, double bedVolumeFraction) {
-  /** Sliding friction of sand on steel or plastic (common practice, no source). */
-  public static final double SLIDING_FRICTION = SlidingBed.FRICTION;
-
-  /** Volume fraction of sand in a settled bed (common practice, no source). */
-  public static final double BED_VOLUME_FRACTION = SlidingBed.VOLUME_FRACTION;
-
+public record StoppedLine(Bore bore, double lengthM, double volumeFraction) {
   /**
    * Yield stress after a rest over that while the liquid flows, where nobody measured it (common
    * practice, no source; no measurement with sand-laden manure was found).
@@ -54,26 +45,23 @@ public record StoppedLine(
   /** Checks the bounds. */
   public StoppedLine {
     if (!(lengthM > 0 && Double.isFinite(lengthM))
-        || !(bedVolumeFraction > 0 && bedVolumeFraction < 1)
-        || !(volumeFraction >= 0 && volumeFraction <= bedVolumeFraction)) {
+        || !(volumeFraction >= 0 && volumeFraction <= SlidingBed.VOLUME_FRACTION)) {
       throw new IllegalArgumentException(
-          "a stopped line needs a length > 0 and volume fractions of sand of 0 to that of the bed,"
-              + " below 1, but has "
+          "a stopped line needs a length > 0 and a volume fraction of sand of 0 to that of the bed"
+              + " but has "
               + lengthM
-              + " m, "
-              + volumeFraction
-              + " and "
-              + bedVolumeFraction);
+              + " m and "
+              + volumeFraction);
     }
   }
 
   /**
-   * Volume inside the line.
+   * Share of the section that the settled bed takes, and of the length that it packs full.
    *
-   * @return the volume [m3]
+   * @return C/Cb
    */
-  public double lineVolumeM3() {
-    return bore.areaM2() * lengthM;
+  public double bedShare() {
+    return volumeFraction / SlidingBed.VOLUME_FRACTION;
   }
 
   /**
@@ -87,7 +75,7 @@ public record StoppedLine(
       throw new IllegalArgumentException(
           "a density must be > 0 but was " + sandDensityKgM3 + " kg/m3");
     }
-    return sandDensityKgM3 * volumeFraction * lineVolumeM3();
+    return sandDensityKgM3 * volumeFraction * bore.areaM2() * lengthM;
   }
 
   /**
@@ -96,24 +84,21 @@ public record StoppedLine(
    * @return the bed; of depth 0 without sand
    */
   public CircularSegment bed() {
-    return CircularSegment.ofAreaShare(bore.diameterM(), volumeFraction / bedVolumeFraction);
+    return CircularSegment.ofAreaShare(bore.diameterM(), bedShare());
   }
 
   /**
    * Time until a grain from the crown of the pipe lies on the bed.
    *
-   * @param settlingMps settling velocity at rest, hindered by the other grains; of the finest sand
-   *     that counts; 0 if the liquid holds it [m/s]
-   * @return the time; nothing when the sand does not settle [s]
+   * @param settlingMps settling velocity at rest, hindered by the other grains, positive [m/s]
+   * @return the time [s]
    */
-  public OptionalDouble settlingTimeS(double settlingMps) {
-    if (!(settlingMps >= 0 && Double.isFinite(settlingMps))) {
+  public double settlingTimeS(double settlingMps) {
+    if (!(settlingMps > 0 && Double.isFinite(settlingMps))) {
       throw new IllegalArgumentException(
-          "a settling velocity must be >= 0 but was " + settlingMps + " m/s");
+          "a settling velocity must be > 0 but was " + settlingMps + " m/s");
     }
-    return settlingMps == 0
-        ? OptionalDouble.empty()
-        : OptionalDouble.of((bore.diameterM() - bed().depthM()) / settlingMps);
+    return (bore.diameterM() - bed().depthM()) / settlingMps;
   }
 
   /**
@@ -129,44 +114,37 @@ public record StoppedLine(
    * falling along it. The theory lets the settled sand slide at once: it gives a least time. In an
    * upright pipe it is what is left of the length over w.
    *
-   * @param settlingMps w, hindered; 0 if the liquid holds the sand [m/s]
+   * @param settlingMps w, hindered, positive [m/s]
    * @param slopeRad θ, above 0 to 90 degrees [rad]
-   * @return t; nothing when the sand does not settle [s]
+   * @return t [s]
    */
-  public OptionalDouble slidingTimeS(double settlingMps, double slopeRad) {
-    if (!(settlingMps >= 0 && Double.isFinite(settlingMps))
+  public double slidingTimeS(double settlingMps, double slopeRad) {
+    if (!(settlingMps > 0 && Double.isFinite(settlingMps))
         || !(slopeRad > 0 && slopeRad <= Math.PI / 2)) {
       throw new IllegalArgumentException(
-          "sliding needs a settling velocity >= 0 and a slope above 0 to the vertical but has "
+          "sliding needs a settling velocity > 0 and a slope above 0 to the vertical but has "
               + settlingMps
               + " m/s and "
               + slopeRad
               + " rad");
     }
-    if (settlingMps == 0) {
-      return OptionalDouble.empty();
-    }
-    double packed = plugLengthM(lengthM);
+    double packed = plugLengthM();
     double wall = bore.diameterM() * Math.cos(slopeRad);
     double top = bore.areaM2() / Math.sin(slopeRad);
     double ratio = (lengthM - packed) * wall / (packed * wall + top);
     // Where the wall is upright to a rounding, the logarithm is its argument.
-    return OptionalDouble.of(
-        ratio < 1e-9
-            ? (lengthM - packed) * bore.areaM2() / ((packed * wall + top) * settlingMps)
-            : bore.areaM2() / (settlingMps * wall) * Math.log1p(ratio));
+    return ratio < 1e-9
+        ? (lengthM - packed) * bore.areaM2() / ((packed * wall + top) * settlingMps)
+        : bore.areaM2() / (settlingMps * wall) * Math.log1p(ratio);
   }
 
   /**
    * The slope above which the settled bed slides down the line and gathers at the foot.
    *
-   * @param slidingFriction μ, positive, see {@link #SLIDING_FRICTION}
-   * @return θ; that of a thin bed when there is no sand [rad]
+   * @return θ, with μ of {@link SlidingBed#FRICTION}; that of a thin bed when there is no sand
+   *     [rad]
    */
-  public double slideAngleRad(double slidingFriction) {
-    if (!(slidingFriction > 0 && Double.isFinite(slidingFriction))) {
-      throw new IllegalArgumentException("friction must be > 0 but was " + slidingFriction);
-    }
+  public double slideAngleRad() {
     double half = bed().halfAngleRad();
     // Below this angle the quotient is 1 to within a millionth, and its terms cancel.
     double bearing =
@@ -175,89 +153,44 @@ public record StoppedLine(
             : 2
                 * (Math.sin(half) - half * Math.cos(half))
                 / (half - Math.sin(half) * Math.cos(half));
-    return Math.atan(slidingFriction * bearing);
+    return Math.atan(SlidingBed.FRICTION * bearing);
   }
 
   /**
    * Length of line that is packed full at the foot of a slope or riser when its sand comes down.
    *
-   * @param slopeLengthM length of pipe from which the sand comes down, not negative [m]
-   * @return that length times C/Cb [m]
+   * @return the length of the line times C/Cb [m]
    */
-  public double plugLengthM(double slopeLengthM) {
-    if (!(slopeLengthM >= 0 && Double.isFinite(slopeLengthM))) {
-      throw new IllegalArgumentException("a length must be >= 0 but was " + slopeLengthM + " m");
-    }
-    return slopeLengthM * volumeFraction / bedVolumeFraction;
+  public double plugLengthM() {
+    return lengthM * bedShare();
   }
 
   /**
-   * Pressure to restart the line.
+   * Pressure that slides the settled bed as a body along the whole line, level.
    *
    * @param sandDensityKgM3 density of the mineral [kg/m3]
    * @param liquidDensityKgM3 density of the liquid, below that of the sand [kg/m3]
    * @param grainM the coarse grain, positive [m]
-   * @param restYieldStressPa yield stress of the liquid after rest, 0 for none; more than that
-   *     while it flowed [Pa]
-   * @param plugLengthM length packed full, see {@link #plugLengthM}; 0 for none [m]
-   * @return the estimates
+   * @return the pressure [Pa]
    */
-  public Restart restart(
-      double sandDensityKgM3,
-      double liquidDensityKgM3,
-      double grainM,
-      double restYieldStressPa,
-      double plugLengthM) {
-    if (!(restYieldStressPa >= 0 && Double.isFinite(restYieldStressPa))
-        || !(plugLengthM >= 0 && plugLengthM <= lengthM)) {
-      throw new IllegalArgumentException(
-          "a restart needs a yield stress >= 0 and a plug of 0 to the length of the line but has "
-              + restYieldStressPa
-              + " Pa and "
-              + plugLengthM
-              + " m");
-    }
-    double sliding =
-        lengthM
-            * new SlidingBed(
-                    bore,
-                    volumeFraction / bedVolumeFraction,
-                    grainM,
-                    0,
-                    sandDensityKgM3,
-                    liquidDensityKgM3)
-                .balancePaPm(0);
-    PackedPlug plug =
-        new PackedPlug(
-            List.of(new PackedPlug.Part(bore.diameterM(), plugLengthM, 0)),
-            Physics.GRAVITY * (sandDensityKgM3 - liquidDensityKgM3) * bedVolumeFraction,
-            SLIDING_FRICTION,
-            PackedPlug.STRESS_RATIO);
-    return new Restart(
-        sliding,
-        4 * restYieldStressPa / bore.diameterM() * lengthM,
-        plug.seepingPa(),
-        plug.wedgedPa());
+  public double slidingBedPa(double sandDensityKgM3, double liquidDensityKgM3, double grainM) {
+    return lengthM
+        * new SlidingBed(bore, bedShare(), grainM, 0, sandDensityKgM3, liquidDensityKgM3)
+            .balancePaPm(0);
   }
 
   /**
-   * What a flush takes.
+   * Pressure at which the liquid begins to move along the whole line.
    *
-   * @param clearingVelocityMps velocity of clear liquid that carries off a bed, at least the
-   *     deposition velocity; positive [m/s]
-   * @param lineVolumes volumes of the line to be pumped, positive, see {@link #FLUSH_LINE_VOLUMES}
-   * @return the flush
+   * @param restedYieldStressPa τ, yield stress of the liquid after the rest, 0 for none [Pa]
+   * @return 4 τ L/D [Pa]
    */
-  public Flush flush(double clearingVelocityMps, double lineVolumes) {
-    if (!(clearingVelocityMps > 0 && Double.isFinite(clearingVelocityMps))
-        || !(lineVolumes > 0 && Double.isFinite(lineVolumes))) {
+  public double yieldPa(double restedYieldStressPa) {
+    if (!(restedYieldStressPa >= 0 && Double.isFinite(restedYieldStressPa))) {
       throw new IllegalArgumentException(
-          "a flush needs a velocity and a number of line volumes > 0 but has "
-              + clearingVelocityMps
-              + " m/s and "
-              + lineVolumes);
+          "a yield stress must be >= 0 but was " + restedYieldStressPa + " Pa");
     }
-    return new Flush(lineVolumes * lineVolumeM3(), bore.areaM2() * clearingVelocityMps);
+    return 4 * restedYieldStressPa / bore.diameterM() * lengthM;
   }
 
   /**
@@ -323,34 +256,6 @@ public record StoppedLine(
       }
       double others = UNCERTAINTY * (slidingBedPa + yieldPa);
       return OptionalDouble.of(others + Math.max(UNCERTAINTY * plugPa, wedgedPa.getAsDouble()));
-    }
-  }
-
-  /**
-   * A flush.
-   *
-   * @param volumeM3 volume of liquid [m3]
-   * @param flowM3ps flow that reaches the clearing velocity [m3/s]
-   */
-  public record Flush(double volumeM3, double flowM3ps) {
-    /**
-     * How long it takes.
-     *
-     * @return volume over flow [s]
-     */
-    public double timeS() {
-      return volumeM3 / flowM3ps;
-    }
-
-    /**
-     * Says whether a supply can give it.
-     *
-     * @param supplyFlowM3ps flow that the supply gives against the line [m3/s]
-     * @param supplyVolumeM3 volume that it holds [m3]
-     * @return true if both suffice; false for NaN
-     */
-    public boolean givenBy(double supplyFlowM3ps, double supplyVolumeM3) {
-      return supplyFlowM3ps >= flowM3ps && supplyVolumeM3 >= volumeM3;
     }
   }
 }

@@ -94,6 +94,55 @@ class DutyPointsTest {
     assertThat(duty.stable()).isEmpty();
   }
 
+  /**
+   * A head that leaps through zero has no root: where it leaps so far that the search for one gives
+   * up, the leap itself is the meeting, and it is found where it is.
+   */
+  @Test
+  void aHeadThatLeapsThroughZeroHasItsDutyPointAtTheLeap() {
+    // Off the samples of the scan, small before the leap and great behind it, and the reverse.
+    for (double leap : new double[] {0.0333, 0.05003, 1e-4, 0.0999}) {
+      for (double behind : new double[] {-1e-3, -5, -1e9}) {
+        DutyPoints down =
+            DutyPoints.find(
+                flow -> 10,
+                flow -> 10 - (flow < leap ? 1e-3 * (leap - flow) + 1e-6 : behind),
+                0,
+                0.1);
+        assertThat(down.points())
+            .singleElement()
+            .satisfies(
+                point -> {
+                  assertThat(point.meeting()).isEqualTo(Meeting.JUMP);
+                  assertThat(point.flowM3ps()).isCloseTo(leap, within(1e-8 * leap));
+                  assertThat(point.headM()).isEqualTo(10);
+                });
+        DutyPoints up =
+            DutyPoints.find(flow -> 10, flow -> 10 + (flow < leap ? 5 : behind), 0, 0.1);
+        assertThat(up.points())
+            .singleElement()
+            .satisfies(
+                point -> {
+                  assertThat(point.meeting()).isEqualTo(Meeting.JUMP);
+                  assertThat(point.flowM3ps()).isCloseTo(leap, within(1e-8 * leap));
+                });
+        assertThat(up.absence()).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void aLeapOverAHeadThatIsNoNumberIsNoDutyPoint() {
+    assertThatThrownBy(
+            () ->
+                DutyPoints.find(
+                    flow -> 10,
+                    flow -> Math.abs(flow - 0.0333) < 1e-6 ? Double.NaN : flow < 0.0333 ? 8 : 13,
+                    0,
+                    0.1))
+        .isInstanceOf(UnsolvedException.class);
+  }
+
   @Test
   void aNearMissIsNotCalledAMeeting() {
     DutyPoints duty =

@@ -46,10 +46,14 @@ class LaminarTransportProperties {
     }
     double length = kappa * BORE.diameterM() / 0.001;
     double share = LaminarTransport.floorShare(0.001, length, BORE, 1);
-    double least = LaminarTransport.leastFloorShare(0.001, length, BORE, 1);
     assertThat(share).isCloseTo(plug * 2 / Math.PI, within(1e-5));
-    assertThat(least).isCloseTo(parabolic * 2 / Math.PI, within(1e-5));
-    assertThat(least).isLessThanOrEqualTo(share + 1e-12);
+    // Loss of dust in a tube, Fuchs (1964) and Pich (1972); from memory, unverified.
+    double k = Math.min(1, 0.75 * kappa);
+    double z = Math.cbrt(k);
+    double root = Math.sqrt(1 - z * z);
+    double dust = 2 / Math.PI * (2 * k * root - z * root + Math.asin(z));
+    assertThat(dust).isCloseTo(parabolic * 2 / Math.PI, within(1e-5));
+    assertThat(share).isGreaterThanOrEqualTo(dust - 1e-12);
   }
 
   @Property(tries = 50)
@@ -216,8 +220,6 @@ class LaminarTransportProperties {
     assertThat(judge(pipe, 3, 0, 2.2).support()).isEqualTo(Support.CARRIED_BY_TURBULENCE);
     SandCarriage slow = judge(pipe, 1, 0, 2.2);
     assertThat(slow.support()).isEqualTo(Support.TURBULENT_BUT_TOO_SLOW);
-    assertThat(slow.support().carried()).isFalse();
-    assertThat(slow.velocityForTurbulenceMps()).isEqualTo(2.2);
     assertThat(slow.reasons(UnitSystem.METRIC)).anyMatch(r -> r.contains("sand settles"));
   }
 
@@ -235,7 +237,6 @@ class LaminarTransportProperties {
     NonNewtonianFriction pipe = new NonNewtonianFriction(new Bingham(60, 6), 1020, BORE);
     SandCarriage thick = judge(pipe, 0.5, 0.6, 2);
     assertThat(thick.support()).isEqualTo(Support.SLIDING_BED);
-    assertThat(thick.support().carried()).isFalse();
     assertThat(thick.demand()).isLessThan(1);
     assertThat(thick.reasons(UnitSystem.METRIC)).anyMatch(r -> r.contains("enough to slide it"));
   }
