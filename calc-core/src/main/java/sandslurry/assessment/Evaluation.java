@@ -40,6 +40,7 @@ import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Measure;
@@ -152,7 +153,11 @@ public final class Evaluation {
       boolean whole) {
     SettlingResult settling = SettlingResult.of(materials, crowd(design, materials));
     List<Finding> findings = new ArrayList<>();
-    List<Step> working = new ArrayList<>(MaterialWorking.steps(design, materials, settling));
+    Trace trace = whole ? Trace.recording() : Trace.NONE;
+    if (whole) {
+      MaterialWorking.tell(trace, materials, settling, crowd(design, materials));
+    }
+    List<Step> working = new ArrayList<>();
     Optional<PumpResult> pump = Optional.empty();
     Optional<LineResult> line = Optional.empty();
     Optional<ServiceEvaluation> inService = Optional.empty();
@@ -170,7 +175,9 @@ public final class Evaluation {
       line = Optional.of(result);
       findings.addAll(
           new LineFindings(design, materials, model, evaluation.states(), result, whole).all());
-      working.addAll(LineWorking.steps(model, materials, evaluation.states()));
+      if (whole) {
+        LineWorking.tell(trace, model, materials, evaluation.states());
+      }
       if (pump.isPresent()) {
         findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
         working.addAll(PumpWorking.steps(design, pump.get(), model, materials));
@@ -214,6 +221,8 @@ public final class Evaluation {
     byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
     withoutContradictions(findings);
     findings.sort(Comparator.comparing(Finding::severity).reversed());
+    List<Step> all = new ArrayList<>(trace.steps());
+    all.addAll(working);
     return new Assessment(
         design,
         materials.carrier(),
@@ -231,7 +240,7 @@ public final class Evaluation {
         band,
         findings,
         SafetyCautions.of(design, service.result()),
-        working);
+        all);
   }
 
   /** The concentration in which grains fall: that of the line, or of the lane, or none. */

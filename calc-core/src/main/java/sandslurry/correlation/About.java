@@ -1,6 +1,9 @@
 package sandslurry.correlation;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import sandslurry.fact.step.Equation;
 
 /**
  * What is to be known of a published correlation.
@@ -17,5 +20,24 @@ public record About(
   /** Copies the list. */
   public About {
     bounds = List.copyOf(bounds);
+  }
+
+  /**
+   * A correlation whose equations are those of its working.
+   *
+   * @param id a stable key for files
+   * @param name the name shown to people
+   * @param citation the original publication
+   * @param bounds the limits of each input
+   * @param equations its equations, that of its value first
+   */
+  public About(
+      String id, String name, Citation citation, List<Bound> bounds, Equation... equations) {
+    this(
+        id,
+        name,
+        Arrays.stream(equations).map(Equation::printed).collect(Collectors.joining("; ")),
+        citation,
+        bounds);
   }
 }

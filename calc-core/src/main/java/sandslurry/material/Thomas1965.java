@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 
 /**
@@ -26,17 +28,22 @@ import sandslurry.units.Kind;
 public final class Thomas1965 implements Correlation {
   private static final Bound FRACTION = new Bound("volume fraction of fines", Kind.PERCENT, 0, 0.6);
 
-  private static final About ABOUT =
-      new About(
-          "thomas-1965",
+  private static final Citation SOURCE =
+      new Citation(
           "Thomas",
-          "mu_r = 1 + 2.5 C + 10.05 C^2 + 0.00273 (exp(16.6 C) - 1)",
-          new Citation(
-              "Thomas",
-              1965,
-              "Journal of Colloid Science 20:267; coefficients as also used by the mixture viscosity"
-                  + " model \"slurry\" of the general-purpose library OpenFOAM"),
-          List.of(FRACTION));
+          1965,
+          "Journal of Colloid Science 20:267; coefficients as also used by the mixture viscosity"
+              + " model \"slurry\" of the general-purpose library OpenFOAM");
+  private static final Equation RELATIVE =
+      SOURCE.equation(
+          "mu_r",
+          "viscosity with fines over that without",
+          "1 + 2.5 C_f + 10.05 C_f^2 + 0.00273 (exp(16.6 C_f) - 1)",
+          Kind.NUMBER,
+          "C_f");
+
+  private static final About ABOUT =
+      new About("thomas-1965", "Thomas", SOURCE, List.of(FRACTION), RELATIVE);
 
   /**
    * Relative viscosity of a suspension.
@@ -45,13 +52,26 @@ public final class Thomas1965 implements Correlation {
    * @return viscosity of the suspension over that of the liquid, and what lay outside the range
    */
   public Estimate relativeViscosity(double volumeFraction) {
+    return relativeViscosity(volumeFraction, Trace.NONE);
+  }
+
+  /**
+   * The same with its step.
+   *
+   * @param volumeFraction volume fraction of the fines
+   * @param trace what keeps the step
+   * @return the relative viscosity, and what lay outside the range
+   */
+  public Estimate relativeViscosity(double volumeFraction, Trace trace) {
     if (!(volumeFraction >= 0 && volumeFraction <= 1)) {
       throw new IllegalArgumentException(
           "a volume fraction lies in 0 to 1 but was " + volumeFraction);
     }
     double c = volumeFraction;
     double crowding = 0.00273 * Math.expm1(16.6 * c);
-    return Estimate.checks().check(FRACTION, c).value(1 + 2.5 * c + 10.05 * c * c + crowding);
+    return Estimate.checks()
+        .check(FRACTION, c)
+        .value(trace.step(RELATIVE, 1 + 2.5 * c + 10.05 * c * c + crowding, c));
   }
 
   @Override

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.fact.step.Step;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.Chapters;
 import sandslurry.study.Cures;
@@ -156,7 +155,7 @@ public final class DesignReport {
   private void sources() {
     List<String> sources =
         assessment.working().stream()
-            .map(Step::source)
+            .map(step -> step.equation().source())
             .filter(source -> YEAR.matcher(source).find())
             .distinct()
             .sorted()

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -25,22 +27,29 @@ import sandslurry.units.Kind;
 final class Cheng1997 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 1, 1000);
 
-  private static final About ABOUT =
-      new About(
-          "cheng-1997",
-          "Cheng",
-          "w = (nu/d) (sqrt(25 + 1.2 d*^2) - 5)^1.5, d* = d (R g / nu^2)^(1/3)",
-          new Citation("Cheng", 1997, "Journal of Hydraulic Engineering 123:149-152"),
-          List.of(REYNOLDS));
+  private static final Citation SOURCE =
+      new Citation("Cheng", 1997, "Journal of Hydraulic Engineering 123:149-152");
+  private static final Equation W =
+      SOURCE.equation(
+          "w",
+          "settling velocity of a grain",
+          "nu/d (sqrt(25 + 1.2 (R g d^3/nu^2)^(2/3)) - 5)^1.5",
+          Kind.FALL,
+          "R",
+          "d m",
+          "nu m2/s");
+
+  private static final About ABOUT = new About("cheng-1997", "Cheng", SOURCE, List.of(REYNOLDS), W);
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
     double sizeTerm = 1.2 * Math.pow(numbers.archimedes(), 2.0 / 3);
     // √(25 + x) − 5 without the difference of near equals that would drown fine grains
     double root = sizeTerm / (Math.sqrt(25 + sizeTerm) + 5);
     double reynolds = Math.pow(root, 1.5);
-    return Estimate.checks().check(REYNOLDS, reynolds).value(numbers.velocityMps(reynolds));
+    double velocity = numbers.step(trace, W, numbers.velocityMps(reynolds));
+    return Estimate.checks().check(REYNOLDS, reynolds).value(velocity);
   }
 
   @Override

@@ -1,9 +1,13 @@
 package sandslurry.settling;
 
+import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
+import sandslurry.units.Kind;
 
 /**
  * Drag coefficient of a grain against its Reynolds number: C_D = 4 R g d / (3 w²), Re = w d / ν,
@@ -12,6 +16,28 @@ import sandslurry.numeric.UnsolvedException;
  */
 @FunctionalInterface
 interface DragLaw {
+  /** The Reynolds number at which drag balances weight. */
+  Equation REYNOLDS =
+      Equation.search(
+          "Re",
+          "Reynolds number at which drag balances weight",
+          "root of C_D(Re) Re^2 less 4/3 Ar, Ar of R g d^3 / nu^2",
+          Kind.NUMBER,
+          "balance of forces on a grain",
+          "Ar");
+
+  /** The velocity that follows from the drag coefficient. */
+  Equation VELOCITY =
+      Equation.of(
+          "w",
+          "settling velocity of a grain",
+          "sqrt(4 R g d / (3 C_D))",
+          Kind.FALL,
+          "balance of forces on a grain",
+          "R",
+          "d m",
+          "C_D");
+
   /**
    * The drag coefficient.
    *
@@ -19,6 +45,18 @@ interface DragLaw {
    * @return the drag coefficient on the area πd²/4
    */
   double dragCoefficient(double reynoldsNumber);
+
+  /**
+   * Keeps the step of the drag coefficient.
+   *
+   * @param trace what keeps the steps
+   * @param drag the drag coefficient
+   * @param reynoldsNumber its Reynolds number
+   * @return the drag coefficient
+   */
+  default double step(Trace trace, double drag, double reynoldsNumber) {
+    return drag;
+  }
 
   /**
    * The velocity at which drag balances the weight in the liquid.
@@ -29,11 +67,12 @@ interface DragLaw {
    *
    * @param grain the grain, whose diameter is taken as it stands
    * @param liquid the liquid
+   * @param trace what keeps the steps
    * @return terminal settling velocity [m/s]
    * @throws IllegalArgumentException if the grain is not denser than the liquid
    * @throws UnsolvedException if the law gives no root
    */
-  default double terminalVelocityMps(Grain grain, Liquid liquid) {
+  default double terminalVelocityMps(Grain grain, Liquid liquid, Trace trace) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
     double weight = 4.0 / 3 * numbers.archimedes();
     // A creeping grain has its root at the Stokes value to the last digit: the ends stand off it.
@@ -51,6 +90,15 @@ interface DragLaw {
             re -> Math.log(dragCoefficient(re) * re * re / weight),
             low,
             high);
-    return numbers.velocityMps(reynolds);
+    double velocity = numbers.velocityMps(reynolds);
+    trace.step(REYNOLDS, reynolds, numbers.archimedes());
+    double drag = step(trace, dragCoefficient(reynolds), reynolds);
+    trace.step(
+        VELOCITY,
+        velocity,
+        numbers.buoyantGravityMps2() / Physics.GRAVITY,
+        numbers.diameterM(),
+        drag);
+    return velocity;
   }
 }

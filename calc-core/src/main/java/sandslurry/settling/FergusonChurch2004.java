@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -28,23 +30,32 @@ final class FergusonChurch2004 implements SettlingVelocityModel {
   private static final double LIMITING_DRAG = 1.0;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-5, 1e-2);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Ferguson and Church", 2004, "Journal of Sedimentary Research 74:933-937, eq. 4");
+  private static final Equation W =
+      SOURCE.equation(
+          "w",
+          "settling velocity of a grain",
+          "R g d^2 / (18 nu + sqrt(0.75 * 1.0 R g d^3))",
+          Kind.FALL,
+          "R",
+          "d m",
+          "nu m2/s");
+
   private static final About ABOUT =
-      new About(
-          "ferguson-church-2004",
-          "Ferguson and Church",
-          "w = R g d^2 / (18 nu + sqrt(0.75 * 1.0 R g d^3))",
-          new Citation(
-              "Ferguson and Church", 2004, "Journal of Sedimentary Research 74:933-937, eq. 4"),
-          List.of(SIZE));
+      new About("ferguson-church-2004", "Ferguson and Church", SOURCE, List.of(SIZE), W);
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
     double d = numbers.diameterM();
     double buoyantGravity = numbers.buoyantGravityMps2();
     double viscous = STOKES_CONSTANT * numbers.kinematicViscosityM2ps();
     double turbulent = Math.sqrt(0.75 * LIMITING_DRAG * buoyantGravity * d * d * d);
-    return Estimate.checks().check(SIZE, d).value(buoyantGravity * d * d / (viscous + turbulent));
+    double velocity = buoyantGravity * d * d / (viscous + turbulent);
+    numbers.step(trace, W, velocity);
+    return Estimate.checks().check(SIZE, d).value(velocity);
   }
 
   @Override

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 
 /**
@@ -20,26 +22,36 @@ import sandslurry.units.Kind;
 final class GarsideAlDibouni1977 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 1000);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Garside and Al-Dibouni",
+          1977,
+          "Industrial and Engineering Chemistry, Process Design and Development 16:206;"
+              + " coefficients as used in open flow codes");
+  private static final Equation N =
+      SOURCE.equation(
+          "n",
+          "exponent of hindered settling",
+          "(5.1 + 0.27 Re_p^0.9) / (1 + 0.1 Re_p^0.9)",
+          Kind.NUMBER,
+          "Re_p");
+
   private static final About ABOUT =
       new About(
           "garside-al-dibouni-1977",
           "Garside and Al-Dibouni",
-          "n = (5.1 + 0.27 Re^0.9) / (1 + 0.1 Re^0.9)",
-          new Citation(
-              "Garside and Al-Dibouni",
-              1977,
-              "Industrial and Engineering Chemistry, Process Design and Development 16:206;"
-                  + " coefficients as used in open flow codes"),
-          List.of(REYNOLDS, Crowd.CONCENTRATION));
+          SOURCE,
+          List.of(REYNOLDS, Crowd.CONCENTRATION),
+          N);
 
   @Override
-  public Estimate exponent(double reynoldsNumber, double volumeFraction) {
+  public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
     Crowd.require(reynoldsNumber, volumeFraction);
     double ratio = 0.1 * Math.pow(reynoldsNumber, 0.9);
     return Estimate.checks()
         .check(REYNOLDS, reynoldsNumber)
         .check(Crowd.CONCENTRATION, volumeFraction)
-        .value((5.1 + 2.7 * ratio) / (1 + ratio));
+        .value(trace.step(N, (5.1 + 2.7 * ratio) / (1 + ratio), reynoldsNumber));
   }
 
   @Override

@@ -1,6 +1,8 @@
 package sandslurry.settling;
 
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 
@@ -25,6 +27,16 @@ record GrainNumbers(double diameterM, double buoyantGravityMps2, double kinemati
     }
     return new GrainNumbers(
         grain.diameterM(), buoyancy * Physics.GRAVITY, liquid.kinematicViscosityM2ps());
+  }
+
+  /** Keeps the step of a velocity by an equation in R, d and ν. */
+  double step(Trace trace, Equation equation, double velocityMps) {
+    return trace.step(
+        equation,
+        velocityMps,
+        buoyantGravityMps2 / Physics.GRAVITY,
+        diameterM,
+        kinematicViscosityM2ps);
   }
 
   /** R g d³/ν², also called D* by Dietrich; the cube of the dimensionless diameter d*. */

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -43,14 +45,60 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.5e4);
   private static final Bound SPHERICITY = new Bound("sphericity", Kind.NUMBER, 0.67, 1);
 
+  private static final Citation SOURCE =
+      new Citation("Haider and Levenspiel", 1989, "Powder Technology 58:63-70");
+  private static final Equation A =
+      SOURCE.equation(
+          "A",
+          "first coefficient of the drag",
+          "exp(2.3288 - 6.4581 psi + 2.4486 psi^2) for psi < 1; else 0.1806",
+          Kind.NUMBER,
+          "psi");
+  private static final Equation B =
+      SOURCE.equation(
+          "B",
+          "second coefficient of the drag",
+          "0.0964 + 0.5565 psi for psi < 1; else 0.6459",
+          Kind.NUMBER,
+          "psi");
+  private static final Equation C =
+      SOURCE.equation(
+          "C",
+          "third coefficient of the drag",
+          "exp(4.905 - 13.8944 psi + 18.4222 psi^2 - 10.2599 psi^3) for psi < 1; else 0.4251",
+          Kind.NUMBER,
+          "psi");
+  private static final Equation D =
+      SOURCE.equation(
+          "D",
+          "fourth coefficient of the drag",
+          "exp(1.4681 + 12.2584 psi - 20.7322 psi^2 + 15.8855 psi^3) for psi < 1; else 6880.95",
+          Kind.NUMBER,
+          "psi");
+  private static final Equation DRAG =
+      SOURCE.equation(
+          "C_D",
+          "drag coefficient",
+          "24/Re (1 + A Re^B) + C / (1 + D/Re)",
+          Kind.NUMBER,
+          "Re",
+          "A",
+          "B",
+          "C",
+          "D");
+
   private static final About ABOUT =
       new About(
           "haider-levenspiel-1989",
           "Haider and Levenspiel",
-          "C_D = 24/Re (1 + A Re^B) + C/(1 + D/Re), A to D from the sphericity;"
-              + " w = sqrt(4 R g d / (3 C_D))",
-          new Citation("Haider and Levenspiel", 1989, "Powder Technology 58:63-70"),
-          List.of(SPHERE_REYNOLDS, REYNOLDS, SPHERICITY));
+          SOURCE,
+          List.of(SPHERE_REYNOLDS, REYNOLDS, SPHERICITY),
+          DragLaw.VELOCITY,
+          DRAG,
+          A,
+          B,
+          C,
+          D);
 
   /**
    * The drag law for one sphericity.
@@ -65,17 +113,30 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
           "sphericity must be above 0 and not above 1 but was " + sphericity);
     }
     if (sphericity == 1) {
-      return law(0.1806, 0.6459, 0.4251, 6880.95);
+      return new Law(sphericity, 0.1806, 0.6459, 0.4251, 6880.95);
     }
-    return law(
+    return new Law(
+        sphericity,
         Math.exp(polynomial(sphericity, 2.3288, -6.4581, 2.4486, 0)),
         0.0964 + 0.5565 * sphericity,
         Math.exp(polynomial(sphericity, 4.905, -13.8944, 18.4222, -10.2599)),
         Math.exp(polynomial(sphericity, 1.4681, 12.2584, -20.7322, 15.8855)));
   }
 
-  private static DragLaw law(double a, double b, double c, double d) {
-    return re -> 24 / re * (1 + a * Math.pow(re, b)) + c / (1 + d / re);
+  private record Law(double sphericity, double a, double b, double c, double d) implements DragLaw {
+    @Override
+    public double dragCoefficient(double re) {
+      return 24 / re * (1 + a * Math.pow(re, b)) + c / (1 + d / re);
+    }
+
+    @Override
+    public double step(Trace trace, double drag, double re) {
+      trace.step(A, a, sphericity);
+      trace.step(B, b, sphericity);
+      trace.step(C, c, sphericity);
+      trace.step(D, d, sphericity);
+      return trace.step(DRAG, drag, re, a, b, c, d);
+    }
   }
 
   private static double polynomial(double x, double c0, double c1, double c2, double c3) {
@@ -83,10 +144,10 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
   }
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     double sphericity = grain.shape().sphericity();
     Grain nominal = NominalDiameter.grain(grain);
-    double velocity = dragLaw(sphericity).terminalVelocityMps(nominal, liquid);
+    double velocity = dragLaw(sphericity).terminalVelocityMps(nominal, liquid, trace);
     return Estimate.checks()
         .check(
             sphericity == 1 ? SPHERE_REYNOLDS : REYNOLDS,

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 
 /**
@@ -29,24 +31,34 @@ import sandslurry.units.Kind;
 final class RichardsonZaki1954 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 7000);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Richardson and Zaki",
+          1954,
+          "Transactions of the Institution of Chemical Engineers 32:35");
+  private static final Equation N =
+      SOURCE.equation(
+          "n",
+          "exponent of hindered settling",
+          "4.65 for Re_p <= 0.2; 4.35 Re_p^-0.03 for Re_p <= 1; 4.45 Re_p^-0.1 for Re_p <= 500; else 2.39",
+          Kind.NUMBER,
+          "Re_p");
+
   private static final About ABOUT =
       new About(
           "richardson-zaki-1954",
           "Richardson and Zaki",
-          "n = 4.65 | 4.35 Re^-0.03 | 4.45 Re^-0.1 | 2.39 for Re up to 0.2 | 1 | 500 | above",
-          new Citation(
-              "Richardson and Zaki",
-              1954,
-              "Transactions of the Institution of Chemical Engineers 32:35"),
-          List.of(REYNOLDS, Crowd.CONCENTRATION));
+          SOURCE,
+          List.of(REYNOLDS, Crowd.CONCENTRATION),
+          N);
 
   @Override
-  public Estimate exponent(double reynoldsNumber, double volumeFraction) {
+  public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
     Crowd.require(reynoldsNumber, volumeFraction);
     return Estimate.checks()
         .check(REYNOLDS, reynoldsNumber)
         .check(Crowd.CONCENTRATION, volumeFraction)
-        .value(exponent(reynoldsNumber));
+        .value(trace.step(N, exponent(reynoldsNumber), reynoldsNumber));
   }
 
   private static double exponent(double reynoldsNumber) {

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 
 /**
@@ -23,28 +25,38 @@ import sandslurry.units.Kind;
 public final class Rowe1987 implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 3e4);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Rowe",
+          1987,
+          "Chemical Engineering Science 42:2795; coefficients as used in open flow codes");
+  private static final Equation N =
+      SOURCE.equation(
+          "n",
+          "exponent of hindered settling",
+          "(4.7 + 0.41 Re_p^0.75) / (1 + 0.175 Re_p^0.75)",
+          Kind.NUMBER,
+          "Re_p");
+
   private static final About ABOUT =
       new About(
           "rowe-1987",
           "Rowe's curve for Richardson and Zaki",
-          "n = (4.7 + 0.41 Re^0.75) / (1 + 0.175 Re^0.75)",
-          new Citation(
-              "Rowe",
-              1987,
-              "Chemical Engineering Science 42:2795; coefficients as used in open flow codes"),
-          List.of(REYNOLDS, Crowd.CONCENTRATION));
+          SOURCE,
+          List.of(REYNOLDS, Crowd.CONCENTRATION),
+          N);
 
   /** Creates the correlation; it has no state. */
   public Rowe1987() {}
 
   @Override
-  public Estimate exponent(double reynoldsNumber, double volumeFraction) {
+  public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
     Crowd.require(reynoldsNumber, volumeFraction);
     double power = Math.pow(reynoldsNumber, 0.75);
     return Estimate.checks()
         .check(REYNOLDS, reynoldsNumber)
         .check(Crowd.CONCENTRATION, volumeFraction)
-        .value((4.7 + 0.41 * power) / (1 + 0.175 * power));
+        .value(trace.step(N, (4.7 + 0.41 * power) / (1 + 0.175 * power), reynoldsNumber));
   }
 
   @Override

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -24,20 +26,27 @@ import sandslurry.units.Kind;
  * of range: above Re = 1000 the constant is up to 15 % from the drag of spheres.
  */
 final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
-  private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 800);
+  private static final Bound RANGE = new Bound("Reynolds number", Kind.NUMBER, 0, 800);
   private static final double NEWTON_DRAG = 0.44;
+
+  private static final Citation SOURCE =
+      new Citation(
+          "Schiller and Naumann",
+          1933,
+          "Zeitschrift des Vereines Deutscher Ingenieure 77:318; coefficients from memory, checked"
+              + " against other sphere laws");
+  private static final Equation DRAG =
+      SOURCE.equation(
+          "C_D", "drag coefficient", "max(24/Re (1 + 0.15 Re^0.687), 0.44)", Kind.NUMBER, "Re");
 
   private static final About ABOUT =
       new About(
           "schiller-naumann-1933",
           "Schiller and Naumann, sphere",
-          "C_D = max(24/Re (1 + 0.15 Re^0.687), 0.44); w = sqrt(4 R g d / (3 C_D))",
-          new Citation(
-              "Schiller and Naumann",
-              1933,
-              "Zeitschrift des Vereines Deutscher Ingenieure 77:318; coefficients from memory, checked"
-                  + " against other sphere laws"),
-          List.of(REYNOLDS, Spheres.SPHERICITY));
+          SOURCE,
+          List.of(RANGE, Spheres.SPHERICITY),
+          VELOCITY,
+          DRAG);
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
@@ -46,8 +55,13 @@ final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
   }
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
-    return Spheres.velocityMps(this, REYNOLDS, grain, liquid);
+  public double step(Trace trace, double drag, double reynoldsNumber) {
+    return trace.step(DRAG, drag, reynoldsNumber);
+  }
+
+  @Override
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
+    return Spheres.velocityMps(this, RANGE, grain, liquid, trace);
   }
 
   @Override

@@ -3,8 +3,11 @@ package sandslurry.settling;
 import java.util.List;
 import sandslurry.correlation.Family;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
+import sandslurry.units.Kind;
 
 /** The catalogue of settling-velocity correlations. */
 public final class SettlingVelocities {
@@ -27,6 +30,17 @@ public final class SettlingVelocities {
           SPHERE,
           new SchillerNaumann1933(),
           STOKES);
+
+  private static final Equation DRAG =
+      Equation.of(
+          "C_D",
+          "drag coefficient of the grain",
+          "4 g d R / (3 w^2)",
+          Kind.NUMBER,
+          Equation.DEFINITION,
+          "d m",
+          "R",
+          "w m/s");
 
   private SettlingVelocities() {}
 
@@ -63,9 +77,27 @@ public final class SettlingVelocities {
    * @return C_D = 4 g d (s − 1) / (3 w²)
    */
   public static double dragCoefficient(Grain grain, Liquid liquid) {
-    double velocity = DEFAULT.velocityMps(grain, liquid).value();
+    return dragCoefficient(grain, liquid, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param grain the grain
+   * @param liquid the liquid
+   * @param trace what keeps the steps
+   * @return C_D
+   */
+  public static double dragCoefficient(Grain grain, Liquid liquid, Trace trace) {
+    double velocity = DEFAULT.velocityMps(grain, liquid, trace).value();
     double buoyancy = grain.densityKgM3() / liquid.densityKgM3() - 1;
-    return 4 * Physics.GRAVITY * grain.diameterM() * buoyancy / (3 * velocity * velocity);
+    double d = grain.diameterM();
+    return trace.step(
+        DRAG,
+        4 * Physics.GRAVITY * d * buoyancy / (3 * velocity * velocity),
+        d,
+        buoyancy,
+        velocity);
   }
 
   /**

@@ -2,6 +2,7 @@ package sandslurry.settling;
 
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 
@@ -14,5 +15,17 @@ public interface SettlingVelocityModel extends Correlation {
    * @param liquid the liquid
    * @return the velocity [m/s], and what lay outside the published range
    */
-  Estimate velocityMps(Grain grain, Liquid liquid);
+  default Estimate velocityMps(Grain grain, Liquid liquid) {
+    return velocityMps(grain, liquid, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param grain the grain
+   * @param liquid the liquid
+   * @param trace what keeps the steps
+   * @return the velocity [m/s], and what lay outside the published range
+   */
+  Estimate velocityMps(Grain grain, Liquid liquid, Trace trace);
 }

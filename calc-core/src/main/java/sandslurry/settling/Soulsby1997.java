@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -24,21 +26,28 @@ import sandslurry.units.Kind;
 final class Soulsby1997 implements SettlingVelocityModel {
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 6.3e-5, 2e-3);
 
-  private static final About ABOUT =
-      new About(
-          "soulsby-1997",
-          "Soulsby",
-          "w = (nu/d) (sqrt(10.36^2 + 1.049 d*^3) - 10.36), d*^3 = R g d^3 / nu^2",
-          new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, London"),
-          List.of(SIZE));
+  private static final Citation SOURCE =
+      new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, London");
+  private static final Equation W =
+      SOURCE.equation(
+          "w",
+          "settling velocity of a grain",
+          "nu/d (sqrt(10.36^2 + 1.049 R g d^3/nu^2) - 10.36)",
+          Kind.FALL,
+          "R",
+          "d m",
+          "nu m2/s");
+
+  private static final About ABOUT = new About("soulsby-1997", "Soulsby", SOURCE, List.of(SIZE), W);
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
     double sizeTerm = 1.049 * numbers.archimedes();
     // √(10.36² + x) − 10.36 without the difference of near equals
     double reynolds = sizeTerm / (Math.sqrt(10.36 * 10.36 + sizeTerm) + 10.36);
-    return Estimate.checks().check(SIZE, grain.diameterM()).value(numbers.velocityMps(reynolds));
+    double velocity = numbers.step(trace, W, numbers.velocityMps(reynolds));
+    return Estimate.checks().check(SIZE, grain.diameterM()).value(velocity);
   }
 
   @Override

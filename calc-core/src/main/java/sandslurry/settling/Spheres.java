@@ -2,6 +2,7 @@ package sandslurry.settling;
 
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -12,8 +13,9 @@ final class Spheres {
 
   private Spheres() {}
 
-  static Estimate velocityMps(DragLaw law, Bound reynolds, Grain grain, Liquid liquid) {
-    double velocity = law.terminalVelocityMps(grain, liquid);
+  static Estimate velocityMps(
+      DragLaw law, Bound reynolds, Grain grain, Liquid liquid, Trace trace) {
+    double velocity = law.terminalVelocityMps(grain, liquid, trace);
     return Estimate.checks()
         .check(reynolds, GrainNumbers.of(grain, liquid).reynolds(velocity))
         .check(SPHERICITY, grain.shape().sphericity())

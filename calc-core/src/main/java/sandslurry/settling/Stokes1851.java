@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -27,22 +29,30 @@ import sandslurry.units.Kind;
 public final class Stokes1851 implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 0.1);
 
+  private static final Citation SOURCE =
+      new Citation("Stokes", 1851, "Transactions of the Cambridge Philosophical Society 9");
+  private static final Equation W =
+      SOURCE.equation(
+          "w",
+          "settling velocity of a grain",
+          "R g d^2 / (18 nu)",
+          Kind.FALL,
+          "R",
+          "d m",
+          "nu m2/s");
+
   private static final About ABOUT =
-      new About(
-          "stokes-1851",
-          "Stokes",
-          "w = R g d^2 / (18 nu)",
-          new Citation("Stokes", 1851, "Transactions of the Cambridge Philosophical Society 9"),
-          List.of(REYNOLDS));
+      new About("stokes-1851", "Stokes", SOURCE, List.of(REYNOLDS), W);
 
   /** Creates the correlation; it has no state. */
   public Stokes1851() {}
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
     double reynolds = numbers.archimedes() / 18;
-    return Estimate.checks().check(REYNOLDS, reynolds).value(numbers.velocityMps(reynolds));
+    double velocity = numbers.step(trace, W, numbers.velocityMps(reynolds));
+    return Estimate.checks().check(REYNOLDS, reynolds).value(velocity);
   }
 
   @Override

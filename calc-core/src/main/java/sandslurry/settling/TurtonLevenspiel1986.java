@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -21,19 +23,29 @@ import sandslurry.units.Kind;
  * <p>Published for Re below 2.6·10⁵, where the boundary layer of a sphere turns turbulent.
  */
 final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
-  private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
+  private static final Bound RANGE = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
+
+  private static final Citation SOURCE =
+      new Citation(
+          "Turton and Levenspiel",
+          1986,
+          "Powder Technology 47:83-86; coefficients from memory, checked against other sphere laws");
+  private static final Equation DRAG =
+      SOURCE.equation(
+          "C_D",
+          "drag coefficient",
+          "24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09)",
+          Kind.NUMBER,
+          "Re");
 
   private static final About ABOUT =
       new About(
           "turton-levenspiel-1986",
           "Turton and Levenspiel, sphere",
-          "C_D = 24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09);"
-              + " w = sqrt(4 R g d / (3 C_D))",
-          new Citation(
-              "Turton and Levenspiel",
-              1986,
-              "Powder Technology 47:83-86; coefficients from memory, checked against other sphere laws"),
-          List.of(REYNOLDS, Spheres.SPHERICITY));
+          SOURCE,
+          List.of(RANGE, Spheres.SPHERICITY),
+          VELOCITY,
+          DRAG);
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
@@ -42,8 +54,13 @@ final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
   }
 
   @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid) {
-    return Spheres.velocityMps(this, REYNOLDS, grain, liquid);
+  public double step(Trace trace, double drag, double reynoldsNumber) {
+    return trace.step(DRAG, drag, reynoldsNumber);
+  }
+
+  @Override
+  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
+    return Spheres.velocityMps(this, RANGE, grain, liquid, trace);
   }
 
   @Override

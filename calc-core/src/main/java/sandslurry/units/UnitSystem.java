@@ -72,9 +72,19 @@ public enum UnitSystem {
    * @return for example {@code 0.02839 m3/s}
    */
   public static String siText(Kind<?> kind, double si) {
-    String symbol = kind.measure().units().get(0).symbol();
+    return siText(kind.measure().units().get(0).symbol(), si);
+  }
+
+  /**
+   * Writes a value in SI with five figures, for a line of the working.
+   *
+   * @param unit the SI unit, empty for a pure number
+   * @param si the value; must be finite
+   * @return for example {@code 0.02839 m3/s}
+   */
+  public static String siText(String unit, double si) {
     String number = NumberText.rounded(si, 5);
-    return symbol.isEmpty() ? number : number + " " + symbol;
+    return unit.isEmpty() ? number : number + " " + unit;
   }
 
   /**

@@ -23,8 +23,8 @@ class ArchitectureTest {
       List.of(
           "units",
           "numeric",
-          "correlation",
           "fact",
+          "correlation",
           "material",
           "settling",
           "pipe",

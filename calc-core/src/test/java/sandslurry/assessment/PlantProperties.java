@@ -251,7 +251,7 @@ class PlantProperties {
     for (int i = 0; i < one.size(); i++) {
       double expected = one.get(i).value();
       assertThat(other.get(i).value())
-          .as("%s of %s", one.get(i).meaning(), one.get(i).element())
+          .as("%s of %s", one.get(i).equation().meaning(), one.get(i).element())
           .isCloseTo(expected, within(1e-6 * Math.max(Math.abs(expected), 1e-3)));
     }
   }

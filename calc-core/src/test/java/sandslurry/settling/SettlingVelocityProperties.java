@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
@@ -121,7 +122,7 @@ class SettlingVelocityProperties {
     double viscosity = decades(3e-4, thickness, 4.5);
     double w =
         law.terminalVelocityMps(
-            new Grain(d, 2650, GrainShape.NATURAL), new Liquid(1000, viscosity));
+            new Grain(d, 2650, GrainShape.NATURAL), new Liquid(1000, viscosity), Trace.NONE);
     double drag =
         law.dragCoefficient(1000 * w * d / viscosity) * Math.PI / 4 * d * d * 1000 * w * w / 2;
     double weight = Math.PI / 6 * d * d * d * 1650 * 9.80665;

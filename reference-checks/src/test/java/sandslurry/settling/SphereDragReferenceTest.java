@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
@@ -167,7 +168,7 @@ class SphereDragReferenceTest {
   @Test
   void balanceSolvesTheBenchmarkOfCoalInWater() {
     DragLaw law = re -> 24 * (1 + 0.14 * Math.pow(re, 0.7)) / re;
-    ours(law.terminalVelocityMps(sphere(0.208e-3, 1800), new Liquid(994.6, 8.931e-4)))
+    ours(law.terminalVelocityMps(sphere(0.208e-3, 1800), new Liquid(994.6, 8.931e-4), Trace.NONE))
         .isCloseTo(0.01578, withinPercentage(0.1));
   }
 

@@ -1,15 +1,15 @@
 package sandslurry.assessment.feed;
 
-import static sandslurry.fact.step.Working.DEFINITION;
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.DEFINITION;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.assessment.station.StateResult.Point;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

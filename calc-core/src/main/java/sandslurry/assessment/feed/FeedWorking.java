@@ -1,6 +1,6 @@
 package sandslurry.assessment.feed;
 
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.materials.Materials;
@@ -8,11 +8,11 @@ import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.Screw;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.pump.drive.ScrewConveyor;
 import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
 import sandslurry.separation.channel.SelfCleansing;
@@ -68,9 +68,9 @@ public final class FeedWorking {
   public static List<Step> gravityRun(Design design, Materials materials, GravityRun run) {
     Working w = new Working("gravity pipe");
     GravityRunSpec spec = design.service().gravityRun().orElseThrow();
-    Step.Input bore = in("D", Kind.BORE, Measure.LENGTH.si(spec.bore()));
-    Step.Input slope = in("S", Kind.PERCENT, Measure.FRACTION.si(spec.slope()));
-    Step.Input manning = in("n", Kind.NUMBER, Measure.FRACTION.si(spec.manning()));
+    Working.In bore = in("D", Kind.BORE, Measure.LENGTH.si(spec.bore()));
+    Working.In slope = in("S", Kind.PERCENT, Measure.FRACTION.si(spec.slope()));
+    Working.In manning = in("n", Kind.NUMBER, Measure.FRACTION.si(spec.manning()));
     w.step(
         "Q_most",
         "the most that it carries without pressure, at 94 % of its depth",
@@ -86,7 +86,7 @@ public final class FeedWorking {
   }
 
   private static void gravityHour(
-      Working w, Materials materials, GravityHour hour, Step.Input slope, Step.Input manning) {
+      Working w, Materials materials, GravityHour hour, Working.In slope, Working.In manning) {
     PartFullFlow flow = hour.flow();
     SelfCleansing cleansing = hour.cleansing();
     w.step(

@@ -1,13 +1,13 @@
 package sandslurry.assessment.lane;
 
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.lane.LaneClass;
 import sandslurry.separation.lane.LaneFilling;

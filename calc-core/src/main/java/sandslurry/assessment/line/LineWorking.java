@@ -1,463 +1,484 @@
 package sandslurry.assessment.line;
 
-import static sandslurry.fact.step.Working.DEFINITION;
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.fact.step.Equation.DEFINITION;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sandslurry.assessment.line.LineEvaluation.State;
+import sandslurry.assessment.materials.MaterialWorking;
 import sandslurry.assessment.materials.Materials;
-import sandslurry.assessment.materials.ModelValue;
-import sandslurry.correlation.Physics;
-import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
-import sandslurry.material.Slurry;
+import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
+import sandslurry.material.Thomas1965;
+import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.fittings.FittingKind;
 import sandslurry.pipe.fittings.FittingLoss;
-import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.bed.SandCarriage;
-import sandslurry.transport.deposition.DepositionJudgement;
-import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.friction.ClearLiquid;
-import sandslurry.transport.friction.PipeFriction;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
-/** The working behind the line: every number of every run at every flow judged. */
+/** The working behind the line: every number of every run at every flow rate judged. */
 public final class LineWorking {
   private static final String CONTINUITY = "continuity";
   private static final String BALANCE = "balance of mass";
+  private static final String THICK = "theory page on the non-Newtonian carrier";
+  private static final Equation VELOCITY =
+      Equation.of(
+          "V",
+          "velocity in the mean bore",
+          "Q / (pi D^2 / 4)",
+          Kind.VELOCITY,
+          CONTINUITY,
+          "Q m3/s",
+          "D m");
+  private static final Equation LEAST_VELOCITY =
+      Equation.of(
+          "V_L",
+          "velocity in the largest bore that the standard allows",
+          "Q / (pi D_L^2 / 4)",
+          Kind.VELOCITY,
+          CONTINUITY,
+          "Q m3/s",
+          "D_L m");
+  private static final Equation MIXTURE =
+      Equation.of(
+          "rho_m",
+          "density of the mixture",
+          "rho_l + C_t (rho_s - rho_l)",
+          Kind.DENSITY,
+          BALANCE,
+          "C_t",
+          "rho_s kg/m3",
+          "rho_l kg/m3");
+  private static final Equation COARSE =
+      Equation.of(
+          "C",
+          "volume fraction of the sand coarser than the fines",
+          "(1 - x_f) C_t",
+          Kind.PERCENT,
+          BALANCE,
+          "x_f",
+          "C_t");
+  private static final Equation FINES =
+      Equation.of(
+          "C_f",
+          "volume fraction of the fines in their liquid",
+          "x_f C_t / (1 - C)",
+          Kind.PERCENT,
+          BALANCE,
+          "x_f",
+          "C_t",
+          "C");
+  private static final Equation LIQUID =
+      Equation.of(
+          "rho",
+          "density of the carrier: liquid with its fines",
+          "rho_l + C_f (rho_s - rho_l)",
+          Kind.DENSITY,
+          BALANCE,
+          "C_f",
+          "rho_s kg/m3",
+          "rho_l kg/m3");
+  private static final Equation WALL_STRESS =
+      Equation.search(
+          "tau_w",
+          "stress at the wall",
+          "stress at which the carrier flows at this velocity",
+          Kind.STRESS,
+          THICK,
+          "V m/s",
+          "D m",
+          "rho kg/m3");
+  private static final Equation SHEAR_RATE =
+      Equation.of(
+          "G_w",
+          "shear rate at the wall",
+          "((tau_w - tau_y)/K)^(1/n)",
+          Kind.SHEAR_RATE,
+          "rheology of the carrier",
+          "tau_w Pa",
+          "tau_y Pa",
+          "K Pa.s^n",
+          "n");
+  private static final Equation WALL_VISCOSITY =
+      Equation.of(
+          "mu",
+          "viscosity of the carrier, apparent at the wall",
+          "tau_w/G_w",
+          Kind.VISCOSITY,
+          DEFINITION,
+          "tau_w Pa",
+          "G_w 1/s");
+  private static final Equation LAMINAR_STRESS =
+      Equation.search(
+          "tau_l",
+          "stress at the wall that laminar flow would have",
+          "stress at which the carrier flows at this velocity without turbulence",
+          Kind.STRESS,
+          THICK,
+          "V m/s",
+          "D m");
+  private static final Equation METZNER_REED =
+      Equation.of(
+          "Re",
+          "Reynolds number of Metzner and Reed",
+          "8 rho V^2 / tau_l",
+          Kind.NUMBER,
+          "Metzner and Reed (1955), AIChE Journal 1:434",
+          "rho kg/m3",
+          "V m/s",
+          "tau_l Pa");
+  private static final Equation REYNOLDS =
+      Equation.of(
+          "Re",
+          "Reynolds number",
+          "rho V D / mu",
+          Kind.NUMBER,
+          DEFINITION,
+          "rho kg/m3",
+          "V m/s",
+          "D m",
+          "mu Pa.s");
+  private static final Equation RATIO =
+      Equation.of(
+          "s",
+          "relative density",
+          "rho_s/rho",
+          Kind.NUMBER,
+          DEFINITION,
+          "rho_s kg/m3",
+          "rho kg/m3");
+  private static final Equation TURBULENT_FROM =
+      Equation.search(
+          "V_t",
+          "velocity from which the carrier is surely turbulent",
+          "largest of Reynolds number 4000 scaled to Ryan and Johnson, the intersection with"
+              + " turbulent flow, and Slatter and Wasp where it applies",
+          Kind.VELOCITY,
+          THICK,
+          "D m");
+  private static final Equation NEEDED_YIELD =
+      Equation.of(
+          "tau_need",
+          "yield stress that surely holds the coarsest grain, all but 1 % of the sand or the"
+              + " tolerated share finer",
+          "0.2 g d (rho_s - rho)",
+          Kind.STRESS,
+          "stability constant 0.04 to 0.2 in experiments; Beris and others (1985), Journal of Fluid"
+              + " Mechanics 158:219 for the theory, 0.048",
+          "d m",
+          "rho_s kg/m3",
+          "rho kg/m3");
+  private static final Equation FLOOR =
+      Equation.search(
+          "x_floor",
+          "share of the sand that reaches the floor before the outlet without turbulence",
+          "fall of each size class through the sheared part of the flow, run after run",
+          Kind.PERCENT,
+          THICK,
+          "V m/s");
+  private static final Equation SLIDE =
+      Equation.search(
+          "x_slide",
+          "pressure gradient that slides the bed, over the one there is",
+          "worst of all beds up to the one that forms: the larger of the balance of forces and"
+              + " 2 kPa/m max(1, d85 / 1 mm)",
+          Kind.NUMBER,
+          "Wilson 1970; rule of thumb from memory, unverified",
+          "A_bed");
+  private static final Equation CLEAR =
+      Equation.of(
+          "i_f",
+          "gradient of a Newtonian carrier of this viscosity, metres of carrier per metre",
+          "f V^2 / (2 g D)",
+          Kind.NUMBER,
+          "Darcy and Weisbach",
+          "f",
+          "V m/s",
+          "D m");
+  private static final Equation WALL_GRADIENT =
+      Equation.of(
+          "i_w",
+          "gradient of the carrier alone, metres of carrier per metre",
+          "4 tau_w / (D rho g)",
+          Kind.NUMBER,
+          "balance of forces",
+          "tau_w Pa",
+          "D m",
+          "rho kg/m3");
+  private static final Equation FRICTION =
+      Equation.of(
+          "dp_f",
+          "pressure lost by friction",
+          "(i_w + (i_u - i_w) cos(theta)) rho g L",
+          Kind.PRESSURE,
+          "slope by Worster and Denny (1955)",
+          "i_w",
+          "i_u",
+          "theta",
+          "rho kg/m3",
+          "L m");
+  private static final Equation FITTINGS =
+      Equation.of(
+          "dp_K",
+          "pressure lost in fittings",
+          "K rho_m V^2 / 2",
+          Kind.PRESSURE,
+          DEFINITION,
+          "K",
+          "rho_m kg/m3",
+          "V m/s");
+  private static final Equation LOST_HEAD =
+      Equation.of(
+          "h_f",
+          "head lost along the line, metres of mixture",
+          "dp / (rho_m g)",
+          Kind.HEAD,
+          DEFINITION,
+          "dp Pa",
+          "rho_m kg/m3");
+  private static final Equation HEAD =
+      Equation.of(
+          "H",
+          "total dynamic head of the line, metres of mixture",
+          "z_rise + h_outlet - z_source + h_f + h_suction + V_out^2 / (2 g)",
+          Kind.HEAD,
+          "energy equation",
+          "z_rise m",
+          "h_outlet m",
+          "z_source m",
+          "h_f m",
+          "h_suction m",
+          "V_out m/s");
 
   private LineWorking() {}
 
-  public static List<Step> steps(LineModel model, Materials materials, List<State> states) {
-    List<Step> steps = new ArrayList<>();
-    for (State state : states) {
-      for (RunPoint run : state.runs()) {
-        steps.addAll(run(model, materials, state, run));
+  /** Keeps the steps. */
+  public static void tell(Trace trace, LineModel model, Materials materials, List<State> states) {
+    List<State> governingFirst = new ArrayList<>(states);
+    governingFirst.sort(
+        Comparator.comparing(LineWorking::severity).reversed().thenComparing(LineWorking::margin));
+    for (int i = 0; i < model.route().runs().size(); i++) {
+      for (State state : governingFirst) {
+        run(trace, model, materials, state, state.runs().get(i));
       }
-      steps.addAll(heads(model, state));
     }
-    return steps;
+    governingFirst.forEach(state -> heads(trace, model, state));
   }
 
-  private static List<Step> run(LineModel model, Materials materials, State state, RunPoint run) {
-    Working w = new Working(run.run().name() + " at the " + state.flowCase().words() + " flow");
-    flow(w, materials, state, run);
+  private static Severity severity(State state) {
+    return state.runs().stream().map(RunPoint::severity).reduce(Severity.NOTE, Severity::or);
+  }
+
+  /** To six digits, so that equal states keep their order in any units. */
+  private static double margin(State state) {
+    return Math.rint(1e6 * state.runs().stream().mapToDouble(RunPoint::margin).min().orElseThrow());
+  }
+
+  private static void run(
+      Trace trace, LineModel model, Materials materials, State state, RunPoint run) {
+    String name = run.run().name();
+    String when = state.flowCase().words() + " flow rate";
+    trace.begin(name + ": flow", when);
+    flow(trace, materials, state, run);
     if (run.deposition().isPresent()) {
-      grain(w, run.slurry());
+      trace.begin(name + ": deposition velocity", when);
+      double rho = run.slurry().liquid().densityKgM3();
+      MaterialWorking.properties(trace, materials.sandDensityKgM3(), run.slurry().liquid());
+      trace.step(RATIO, run.slurry().densityRatio(), materials.sandDensityKgM3(), rho);
       if (run.regime() != ClearLiquid.Regime.LAMINAR) {
         // In laminar flow the correlations decide nothing, and of a thick liquid they make numbers
         // like 1e-14 m/s.
-        deposition(w, model, run, run.deposition().get());
+        model
+            .rule()
+            .judge(run.load(), run.largest(), run.leastVelocityMps(), run.angleRad(), trace);
       }
-      carriage(w, run.carriage().orElseThrow());
+      if (!run.isNewtonian() || run.regime() != ClearLiquid.Regime.TURBULENT) {
+        carriage(trace, run, materials, run.carriage().orElseThrow());
+      }
     }
-    headLoss(w, run);
-    return w.steps();
+    trace.begin(name + ": head loss", when);
+    headLoss(trace, run);
   }
 
-  private static void flow(Working w, Materials materials, State state, RunPoint run) {
+  private static void flow(Trace trace, Materials materials, State state, RunPoint run) {
     double d = run.mean().diameterM();
     double rhoS = materials.sandDensityKgM3();
     double rhoL = materials.carrier().densityKgM3();
-    double c = run.sandFraction();
-    Slurry slurry = run.slurry();
-    w.step(
-        "V",
-        "mean velocity in the mean bore",
-        "V = Q / (pi D^2 / 4)",
-        Kind.VELOCITY,
-        run.velocityMps(),
-        CONTINUITY,
-        in("Q", Kind.FLOW, state.flowM3ps()),
-        in("D", Kind.BORE, d));
-    w.step(
-        "V_L",
-        "velocity in the largest bore the standard allows",
-        "V_L = Q / (pi D_L^2 / 4)",
-        Kind.VELOCITY,
-        run.leastVelocityMps(),
-        CONTINUITY,
-        in("Q", Kind.FLOW, state.flowM3ps()),
-        in("D_L", Kind.BORE, run.largest().diameterM()));
-    w.step(
-        "rho_m",
-        "density of the mixture",
-        "rho_m = rho_l + C_t (rho_s - rho_l)",
-        Kind.DENSITY,
-        run.mixtureDensityKgM3(),
-        BALANCE,
-        in("C_t", Kind.NUMBER, c),
-        in("rho_s", Kind.DENSITY, rhoS),
-        in("rho_l", Kind.DENSITY, rhoL));
-    w.step(
-        "C",
-        "volume fraction of the sand coarser than the fines",
-        "C = (1 - x_f) C_t",
-        Kind.PERCENT,
-        slurry.volumeFraction(),
-        BALANCE,
-        in("x_f", Kind.NUMBER, materials.finesShare()),
-        in("C_t", Kind.NUMBER, c));
-    double fines = materials.finesShare() * c / (1 - slurry.volumeFraction());
-    w.step(
-        "rho",
-        "density of the carrier with its fines",
-        "rho = rho_l + C_f (rho_s - rho_l), C_f = x_f C_t / (1 - C)",
-        Kind.DENSITY,
-        slurry.liquid().densityKgM3(),
-        BALANCE,
-        in("C_f", Kind.NUMBER, fines),
-        in("rho_s", Kind.DENSITY, rhoS),
-        in("rho_l", Kind.DENSITY, rhoL));
-    w.step(
-        "gamma_w",
-        "shear rate at the wall",
-        run.isNewtonian()
-            ? "gamma_w = tau_w / mu, tau_w = rho g i_w D / 4"
-            : "rheology at tau_w: gamma_w = ((tau_w - tau_y) / K)^(1/n)",
-        Kind.SHEAR_RATE,
-        run.wallShearRatePs(),
-        run.rheology().describe(UnitSystem.METRIC),
-        in(
-            "tau_w",
-            Kind.STRESS,
-            slurry.liquid().densityKgM3() * Physics.GRAVITY * run.liquidGradient() * d / 4));
-    w.step(
-        "mu",
-        "viscosity of the carrier with its fines, apparent at the wall",
-        "mu = tau_w / gamma_w; the fines multiply every stress by their relative viscosity",
-        Kind.VISCOSITY,
-        slurry.liquid().viscosityPaS(),
-        materials.carrier().description()
-            + "; fines by Thomas (1965), Journal of Colloid Science"
-            + " 20:267",
-        in("gamma_w", Kind.SHEAR_RATE, run.wallShearRatePs()),
-        in("relative viscosity at C_f", Kind.NUMBER, run.relativeViscosity()));
-    if (run.isNewtonian()) {
-      w.step(
-          "Re",
-          "Reynolds number",
-          "Re = rho V D / mu",
-          Kind.NUMBER,
-          run.reynolds(),
-          DEFINITION,
-          in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()),
-          in("V", Kind.VELOCITY, run.velocityMps()),
-          in("D", Kind.BORE, d),
-          in("mu", Kind.VISCOSITY, slurry.liquid().viscosityPaS()));
-    } else {
-      w.step(
-          "Re",
-          "Reynolds number of Metzner and Reed",
-          "Re = 8 rho V^2 / tau_laminar, tau_laminar the wall stress of laminar flow at V",
-          Kind.NUMBER,
-          run.reynolds(),
-          "Metzner and Reed (1955), AIChE Journal 1:434",
-          in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()),
-          in("V", Kind.VELOCITY, run.velocityMps()),
-          in(
-              "tau_laminar",
-              Kind.STRESS,
-              8
-                  * slurry.liquid().densityKgM3()
-                  * run.velocityMps()
-                  * run.velocityMps()
-                  / run.reynolds()));
-    }
-  }
-
-  private static void grain(Working w, Slurry slurry) {
-    double velocity =
-        SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid()).value();
-    double nu = slurry.liquid().kinematicViscosityM2ps();
-    w.step(
-        "s",
-        "relative density",
-        "s = rho_s / rho",
-        Kind.NUMBER,
-        slurry.densityRatio(),
-        DEFINITION,
-        in("rho_s", Kind.DENSITY, slurry.sandDensityKgM3()),
-        in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()));
-    w.step(
-        "nu",
-        "kinematic viscosity",
-        "nu = mu / rho",
-        Kind.KINEMATIC_VISCOSITY,
-        nu,
-        DEFINITION,
-        in("mu", Kind.VISCOSITY, slurry.liquid().viscosityPaS()),
-        in("rho", Kind.DENSITY, slurry.liquid().densityKgM3()));
-    w.step(
-        "w",
-        "settling velocity of a grain of d50",
-        SettlingVelocities.DEFAULT,
-        Kind.FALL,
-        velocity,
-        in("d", Kind.GRAIN, slurry.d50M()),
-        in("R = s - 1", Kind.NUMBER, slurry.densityRatio() - 1),
-        in("nu", Kind.KINEMATIC_VISCOSITY, nu));
-    w.step(
-        "Re_p",
-        "Reynolds number of that grain",
-        "Re_p = w d / nu",
-        Kind.NUMBER,
-        SettlingVelocities.reynoldsNumber(slurry.d50Grain(), slurry.liquid()),
-        DEFINITION,
-        in("w", Kind.FALL, velocity),
-        in("d", Kind.GRAIN, slurry.d50M()),
-        in("nu", Kind.KINEMATIC_VISCOSITY, nu));
-    w.step(
-        "C_D",
-        "drag coefficient of that grain",
-        "C_D = 4 g d (s - 1) / (3 w^2)",
-        Kind.NUMBER,
-        SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid()),
-        DEFINITION,
-        in("d", Kind.GRAIN, slurry.d50M()),
-        in("s", Kind.NUMBER, slurry.densityRatio()),
-        in("w", Kind.FALL, velocity));
-  }
-
-  private static void deposition(
-      Working w, LineModel model, RunPoint run, DepositionJudgement judged) {
-    Slurry slurry = run.slurry();
-    for (Entry entry : model.rule().compare(run.load(), run.largest())) {
-      w.step(
-          "V_D",
-          "deposition velocity ("
-              + entry.role().name().toLowerCase(java.util.Locale.ROOT)
-              + (entry.estimate().inRange() ? "" : ", out of range")
-              + ")",
-          entry.model(),
-          Kind.VELOCITY,
-          entry.valueMps(),
-          in("d", Kind.GRAIN, entry.sizeM()),
-          in("D", Kind.BORE, run.largest().diameterM()),
-          in("C", Kind.NUMBER, entry.fraction()),
-          in("s", Kind.NUMBER, slurry.densityRatio()),
-          in("nu", Kind.KINEMATIC_VISCOSITY, slurry.liquid().kinematicViscosityM2ps()));
-    }
-    w.step(
-        "V_0",
-        "deposition velocity of the level pipe by the rule ("
-            + judged.limiting().model().name()
-            + ")",
-        "V_0 = max{Thomas, Oroskar-Turian, min[V_max, max(V_r V_max, sewer relations)]}, largest"
-            + " over the sizes",
-        Kind.VELOCITY,
-        judged.limiting().valueMps(),
-        "theory page on the deposition velocity",
-        in("d", Kind.GRAIN, judged.limiting().sizeM()),
-        in("C_d", Kind.NUMBER, judged.limiting().fraction()),
-        in("C_high", Kind.NUMBER, judged.highestFraction()));
-    w.step(
-        "V_lim",
-        "deposition velocity on this slope",
-        "V_lim = max(b (V_0 + Delta min(sqrt(2 g D (s - 1)), V_0/0.75)), w sin(theta))",
-        Kind.VELOCITY,
-        judged.limitMps(),
-        "slope by Wilson and Tse (1984); a bed ceases to be possible from 60 to 75 degrees",
-        in("V_0", Kind.VELOCITY, judged.limiting().valueMps()),
-        in("what the slope adds", Kind.VELOCITY, judged.slopeMps()),
-        in("w sin(theta)", Kind.VELOCITY, judged.riserMps()));
-    w.step(
-        "V_req",
-        "required velocity",
-        "V_req = min(max((1 + m + e) V_lim,usual, (1 + min(m, 0.15) + e) V_lim, V_lim + dV), max((1"
-            + " + min(m, 0.15) + e) V_slug, V_slug + dV)); in a riser 2 w sin(theta) or more",
-        Kind.VELOCITY,
-        judged.requiredMps(),
-        "criteria of the design",
-        in("V_lim", Kind.VELOCITY, judged.limitMps()),
-        in("V_slug", Kind.VELOCITY, judged.slugMps()),
-        in("m", Kind.NUMBER, model.rule().marginFraction()),
-        in("e", Kind.NUMBER, judged.widening()),
-        in("dV", Kind.VELOCITY, model.rule().marginMps()));
-  }
-
-  private static void carriage(Working w, SandCarriage carriage) {
-    w.step(
-        "V_t",
-        "velocity from which the carrier is turbulent by every criterion",
-        "largest of Re = 4000 scaled to Ryan and Johnson, the intersection with turbulent flow, and"
-            + " Slatter and Wasp where it applies",
-        Kind.VELOCITY,
-        carriage.turbulentAboveMps(),
-        "theory page on the non-Newtonian carrier");
-    w.step(
-        "tau_need",
-        "yield stress that surely holds the coarse grain at rest",
-        "tau_need = 0.2 g d (rho_s - rho), d the size that all but 1 % (or the tolerated share, if"
-            + " less) passes",
-        Kind.STRESS,
-        carriage.neededYieldStressPa(),
-        "stability constant 0.04 to 0.2 in experiments; Beris and others (1985), Journal of Fluid"
-            + " Mechanics 158:219 for the theory, 0.048",
-        in("d", Kind.GRAIN, carriage.coarsestM()),
-        in("tau_y", Kind.STRESS, carriage.yieldStressPa()));
-    w.step(
-        "x_floor",
-        "share of the sand that reaches the floor before the outlet without turbulence",
-        "sum over the classes of their mass times min(s, 1 - P + P s_core); s = (2/pi) [k sqrt(1 -"
-            + " k^2) + arcsin k], k = w L / (V D), run after run",
-        Kind.PERCENT,
-        carriage.floorShare(),
-        "theory page on the non-Newtonian carrier",
-        in("P", Kind.NUMBER, 1 - carriage.outsidePlugShare()));
-    if (carriage.slideDemand() > 0) {
-      w.step(
-          "x_slide",
-          "gradient that moves the bed over the gradient there is, the worst of all beds up to the"
-              + " one that forms",
-          "the larger of the balance of forces and 2 kPa/m max(1, d85 / 1 mm), over 4 tau_w / D_h"
-              + " above the bed",
-          Kind.NUMBER,
-          carriage.slideDemand(),
-          "Wilson 1970; rule of thumb from memory, unverified",
-          in("bed, share of the section", Kind.PERCENT, carriage.bedShare()));
-    }
-  }
-
-  private static void headLoss(Working w, RunPoint run) {
-    double d = run.mean().diameterM();
-    double length = Measure.LENGTH.si(run.run().length());
+    double total = run.sandFraction();
+    double c = run.slurry().volumeFraction();
     double rho = run.slurry().liquid().densityKgM3();
+    double v = run.velocityMps();
+    trace.step(VELOCITY, v, state.flowM3ps(), d);
+    trace.step(LEAST_VELOCITY, run.leastVelocityMps(), state.flowM3ps(), run.largest().diameterM());
+    trace.step(MIXTURE, run.mixtureDensityKgM3(), total, rhoS, rhoL);
+    trace.step(COARSE, c, materials.finesShare(), total);
+    double fines =
+        trace.step(
+            FINES, materials.finesShare() * total / (1 - c), materials.finesShare(), total, c);
+    trace.step(LIQUID, rho, fines, rhoS, rhoL);
+    new Thomas1965().relativeViscosity(fines, trace);
+    Rheology clear = materials.carrier().rheology();
+    double thicker = run.relativeViscosity();
+    double mu = run.slurry().liquid().viscosityPaS();
     if (run.isNewtonian()) {
-      double factor = PipeFriction.darcyFactor(run.reynolds(), run.mean().roughnessM() / d);
-      w.step(
-          "f",
-          "Darcy friction factor by Churchill",
-          PipeFriction.EQUATION,
-          Kind.NUMBER,
-          factor,
-          run.frictionModel(),
-          in("Re", Kind.NUMBER, run.reynolds()),
-          in("eps/D", Kind.NUMBER, run.mean().roughnessM() / d));
-      w.step(
-          "i_w",
-          "gradient of the carrier alone, metres of carrier per metre",
-          "i_w = f V^2 / (2 g D)",
-          Kind.NUMBER,
-          run.liquidGradient(),
-          "Darcy and Weisbach",
-          in("f", Kind.NUMBER, factor),
-          in("V", Kind.VELOCITY, run.velocityMps()),
-          in("D", Kind.BORE, d));
-    } else {
-      w.step(
-          "i_w",
-          "gradient of the carrier alone, metres of carrier per metre",
-          "i_w = 4 tau_w / (D rho g), tau_w by the rheology ("
-              + run.rheology().describe(UnitSystem.METRIC)
-              + "), "
-              + run.regime().words()
-              + " flow",
-          Kind.NUMBER,
-          run.liquidGradient(),
-          run.frictionModel(),
-          in("V", Kind.VELOCITY, run.velocityMps()),
-          in("D", Kind.BORE, d),
-          in("rho", Kind.DENSITY, rho));
+      trace.step(
+          times("mu", "viscosity of the carrier", Kind.VISCOSITY, "Pa.s", materials),
+          mu,
+          thicker,
+          clear.consistency());
+      trace.step(REYNOLDS, run.reynolds(), rho, v, d, mu);
+      return;
     }
-    for (ModelValue loss : run.headLosses()) {
-      w.step(
-          "i_m",
-          "gradient with sand, metres of carrier per metre"
-              + (loss.estimate().inRange() ? "" : " (out of range)"),
-          loss.model(),
-          Kind.NUMBER,
-          loss.estimate().value(),
-          in("i_w", Kind.NUMBER, run.liquidGradient()),
-          in("V", Kind.VELOCITY, run.velocityMps()),
-          in("D", Kind.BORE, d),
-          in("C", Kind.NUMBER, run.slurry().volumeFraction()),
-          in("s", Kind.NUMBER, run.slurry().densityRatio()),
-          in("d50", Kind.GRAIN, run.slurry().d50M()),
-          in("d85", Kind.GRAIN, run.slurry().d85M()));
-    }
-    if (run.regime() != ClearLiquid.Regime.TURBULENT && run.deposition().isPresent()) {
-      w.step(
-          "i_m",
-          "gradient used: where the flow is not turbulent, not less than that of the carrier"
-              + " thickened by its sand",
-          "max(i_m, rheology with every stress times the relative viscosity of Thomas (1965) at C)",
-          Kind.NUMBER,
-          run.slurryGradient(),
-          "Thomas (1965); sand that slides on a floor adds to it",
-          in("C", Kind.NUMBER, run.slurry().volumeFraction()));
-    }
-    w.step(
-        "dp_f",
-        "pressure lost by friction",
-        "dp_f = [i_w + (i_m - i_w) cos(theta)] rho g L",
-        Kind.PRESSURE,
-        run.frictionPa(),
-        "slope by Worster and Denny (1955)",
-        in("i_w", Kind.NUMBER, run.liquidGradient()),
-        in("i_m", Kind.NUMBER, run.slurryGradient()),
-        in("cos(theta)", Kind.NUMBER, Math.cos(run.angleRad())),
-        in("rho", Kind.DENSITY, rho),
-        in("L", Kind.LENGTH, length));
-    for (Map.Entry<FittingKind, Integer> fitting : run.run().fittings().entrySet()) {
-      w.step(
-          "K",
-          "loss coefficient of one "
-              + fitting.getKey().id()
-              + ", of which there are "
-              + fitting.getValue(),
-          fitting.getKey().equation(),
-          Kind.NUMBER,
-          FittingLoss.coefficient(fitting.getKey(), run.reynolds(), run.mean()),
-          fitting.getKey().citation().toString(),
-          in("Re", Kind.NUMBER, run.reynolds()),
-          in("D", Kind.BORE, d));
-    }
-    w.step(
-        "dp_K",
-        "pressure lost in fittings",
-        "dp_K = (sum of K) rho_m V^2 / 2",
-        Kind.PRESSURE,
-        run.fittingsPa(),
-        DEFINITION,
-        in("sum of K", Kind.NUMBER, run.fittingCoefficient()),
-        in("rho_m", Kind.DENSITY, run.mixtureDensityKgM3()),
-        in("V", Kind.VELOCITY, run.velocityMps()));
+    Rheology carrier = run.rheology();
+    trace.step(
+        times("tau_y", "yield stress of the carrier", Kind.STRESS, "Pa", materials),
+        carrier.yieldStressPa(),
+        thicker,
+        clear.yieldStressPa());
+    trace.step(
+        times("K", "consistency of the carrier [Pa.s^n]", Kind.NUMBER, "Pa.s^n", materials),
+        carrier.consistency(),
+        thicker,
+        clear.consistency());
+    double wall = mu * run.wallShearRatePs();
+    trace.step(WALL_STRESS.about("in " + run.regime().words() + " flow"), wall, v, d, rho);
+    trace.step(
+        SHEAR_RATE,
+        run.wallShearRatePs(),
+        wall,
+        carrier.yieldStressPa(),
+        carrier.consistency(),
+        carrier.index());
+    trace.step(WALL_VISCOSITY, mu, wall, run.wallShearRatePs());
+    double laminar = trace.step(LAMINAR_STRESS, 8 * rho * v * v / run.reynolds(), v, d);
+    trace.step(METZNER_REED, run.reynolds(), rho, v, laminar);
   }
 
-  private static List<Step> heads(LineModel model, State state) {
-    Working w = new Working("line at the " + state.flowCase().words() + " flow");
+  /** What the fines make of a property of the liquid. */
+  private static Equation times(
+      String symbol, String meaning, Kind<?> kind, String unit, Materials materials) {
+    String clear = symbol + "_0";
+    return Equation.of(
+        symbol,
+        meaning + ", thicker by its fines",
+        "mu_r " + clear,
+        kind,
+        materials.carrier().description(),
+        "mu_r",
+        clear + " " + unit);
+  }
+
+  private static void carriage(
+      Trace trace, RunPoint run, Materials materials, SandCarriage carriage) {
+    trace.step(TURBULENT_FROM, carriage.turbulentAboveMps(), run.largest().diameterM());
+    trace.step(
+        NEEDED_YIELD,
+        carriage.neededYieldStressPa(),
+        carriage.coarsestM(),
+        materials.sandDensityKgM3(),
+        run.slurry().liquid().densityKgM3());
+    trace.step(FLOOR, carriage.floorShare(), carriage.velocityMps());
+    if (carriage.slideDemand() > 0) {
+      trace.step(SLIDE, carriage.slideDemand(), carriage.bedShare());
+    }
+  }
+
+  private static void headLoss(Trace trace, RunPoint run) {
+    double d = run.mean().diameterM();
+    double v = run.velocityMps();
+    double rho = run.slurry().liquid().densityKgM3();
+    run.tellFriction(trace, CLEAR);
+    if (run.isNewtonian()) {
+      trace.step(CLEAR.as("i_w"), run.liquidGradient(), run.clearFactor(), v, d);
+    } else {
+      double wall = run.slurry().liquid().viscosityPaS() * run.wallShearRatePs();
+      trace.step(WALL_GRADIENT, run.liquidGradient(), wall, d, rho);
+    }
+    run.tellGradient(trace);
+    trace.step(
+        FRICTION,
+        run.frictionPa(),
+        run.liquidGradient(),
+        run.slurryGradient(),
+        run.angleRad(),
+        rho,
+        Measure.LENGTH.si(run.run().length()));
+    fittings(trace, run);
+  }
+
+  private static void fittings(Trace trace, RunPoint run) {
+    Map<FittingKind, Integer> fittings = run.run().fittings();
+    if (fittings.isEmpty()) {
+      return;
+    }
+    List<FittingKind> kinds = List.copyOf(fittings.keySet());
+    double[] each = new double[kinds.size()];
+    for (int i = 0; i < each.length; i++) {
+      each[i] = FittingLoss.coefficient(kinds.get(i), run.reynolds(), run.mean());
+      trace.step(
+          kinds.get(i).equation().as("K" + (i + 1)),
+          each[i],
+          run.reynolds(),
+          run.mean().diameterM());
+    }
+    trace.sum(
+        Equation.of(
+            "K",
+            "loss coefficient of all fittings",
+            IntStream.range(0, each.length)
+                .mapToObj(i -> fittings.get(kinds.get(i)) + " K" + (i + 1))
+                .collect(Collectors.joining(" + ")),
+            Kind.NUMBER,
+            DEFINITION,
+            IntStream.range(0, each.length).mapToObj(i -> "K" + (i + 1)).toArray(String[]::new)),
+        run.fittingCoefficient(),
+        each);
+    trace.step(
+        FITTINGS,
+        run.fittingsPa(),
+        run.fittingCoefficient(),
+        run.mixtureDensityKgM3(),
+        run.velocityMps());
+  }
+
+  private static void heads(Trace trace, LineModel model, State state) {
+    trace.begin("head of the line", state.flowCase().words() + " flow rate");
     List<RunPoint> runs = state.runs();
     RunPoint last = runs.get(runs.size() - 1);
+    double[] lost = runs.stream().mapToDouble(r -> r.frictionPa() + r.fittingsPa()).toArray();
+    String[] names =
+        IntStream.range(0, lost.length).mapToObj(i -> "dp" + (i + 1)).toArray(String[]::new);
+    double all =
+        trace.sum(
+            Equation.of(
+                "dp",
+                "pressure lost in all runs, by friction and in fittings",
+                String.join(" + ", names),
+                Kind.PRESSURE,
+                DEFINITION,
+                IntStream.range(0, lost.length)
+                    .mapToObj(i -> names[i] + " Pa")
+                    .toArray(String[]::new)),
+            IntStream.range(0, lost.length).mapToDouble(i -> lost[i]).sum(),
+            lost);
     double rise = runs.stream().mapToDouble(RunPoint::riseM).sum();
     double losses = runs.stream().mapToDouble(RunPoint::lossM).sum();
-    double lost = runs.stream().mapToDouble(r -> r.frictionPa() + r.fittingsPa()).sum();
-    w.step(
-        "h_f",
-        "head lost along the line, metres of mixture",
-        "h_f = sum of (dp_f + dp_K) / (rho_m g)",
-        Kind.HEAD,
-        losses,
-        DEFINITION,
-        in("sum of dp", Kind.PRESSURE, lost),
-        in("rho_m", Kind.DENSITY, last.mixtureDensityKgM3()),
-        in("g", Kind.NUMBER, Physics.GRAVITY));
-    w.step(
-        "H",
-        "head that the line asks of a pump, metres of mixture",
-        "H = z_rise + h_outlet - z_source + h_f + V_out^2 / (2 g)",
-        Kind.HEAD,
+    trace.step(LOST_HEAD, losses, all, last.mixtureDensityKgM3());
+    trace.step(
+        HEAD,
         model.systemHeadM(runs),
-        "energy equation",
-        in("z_rise", Kind.LENGTH, rise),
-        in("h_outlet", Kind.LENGTH, Measure.LENGTH.si(model.route().outletHead())),
-        in("z_source", Kind.LENGTH, Measure.LENGTH.si(model.route().sourceLevel())),
-        in("h_f", Kind.HEAD, losses),
-        in("V_out", Kind.VELOCITY, last.velocityMps()));
-    return w.steps();
+        rise,
+        Measure.LENGTH.si(model.route().outletHead()),
+        Measure.LENGTH.si(model.route().sourceLevel()),
+        losses,
+        model.systemHeadM(runs) - model.deliveryHeadM(runs),
+        last.velocityMps());
   }
 }

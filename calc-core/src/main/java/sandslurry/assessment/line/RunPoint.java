@@ -10,8 +10,11 @@ import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
+import sandslurry.material.Thomas1965;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
@@ -28,9 +31,11 @@ import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.LaminarPipeFlow;
 import sandslurry.transport.friction.NonNewtonianFriction;
+import sandslurry.transport.friction.PipeFriction;
 import sandslurry.transport.headloss.HeadLossModel;
 import sandslurry.transport.headloss.HeadLosses;
 import sandslurry.transport.headloss.Inclination;
+import sandslurry.units.Kind;
 
 /**
  * One run of pipe at one flow rate, in plain SI.
@@ -46,6 +51,68 @@ public final class RunPoint {
    * wet sand rests at 25 to 35 degrees, and moving liquid and smooth plastic lower that).
    */
   public static final double SLIDES_RAD = Math.toRadians(15);
+
+  private static final Equation ROUGHNESS =
+      Equation.of(
+          "e", "roughness over bore", "k/D", Kind.NUMBER, Equation.DEFINITION, "k m", "D m");
+  private static final Equation MODELLED =
+      Equation.of(
+          "i_d",
+          "gradient by the default model, on the friction of the carrier itself",
+          "i_w + i_m - i_f",
+          Kind.NUMBER,
+          "theory page on head loss",
+          "i_w",
+          "i_m",
+          "i_f");
+  private static final Equation MOVING =
+      Equation.of(
+          "i_u",
+          "gradient with sand, at most that of a pipe packed with it",
+          "min(i_d, i_w + 2 * 0.4 * 0.60 (s - 1))",
+          Kind.NUMBER,
+          "Wilson 1970, balance of forces on a bed",
+          "i_d",
+          "i_w",
+          "s");
+  private static final Equation LESS_EDDIES = MOVING.as("i_p");
+  private static final Equation EDDIES =
+      Equation.of(
+          "x_e",
+          "share of eddies between laminar and turbulent flow",
+          "max(0, (V_L - V_l) / (V_t - V_l))",
+          Kind.NUMBER,
+          "straight line between the two",
+          "V_L m/s",
+          "V_t m/s",
+          "V_l m/s");
+  private static final Equation SLIDING =
+      Equation.search(
+          "i_s",
+          "gradient of laminar flow over the bed that slides",
+          "gradient of the carrier and the friction of the bed that forms",
+          Kind.NUMBER,
+          "Wilson 1970, balance of forces on a bed",
+          "i_w");
+  private static final Equation THICKENED =
+      Equation.search(
+          "i_t",
+          "gradient of the carrier thickened by its sand as by fines",
+          "friction with every stress times the relative viscosity of Thomas at C",
+          Kind.NUMBER,
+          new Thomas1965().citation().toString(),
+          "C");
+  private static final Equation NOT_TURBULENT =
+      Equation.of(
+          "i_u",
+          "gradient used where the flow is not turbulent",
+          "max(i_t, i_s + x_e (i_p - i_s))",
+          Kind.NUMBER,
+          "theory page on the non-Newtonian carrier",
+          "i_t",
+          "i_s",
+          "x_e",
+          "i_p");
 
   private final FilledRun filled;
   private final double flowM3ps;
@@ -92,7 +159,7 @@ public final class RunPoint {
     if (friction == null) {
       PipeRun pipe = filled.pipe();
       LineMixture mixture = filled.mixture();
-      double slurryGradient = hasSand() ? gradientWithSand() : flow.gradient();
+      double slurryGradient = hasSand() ? gradientWithSand(Trace.NONE) : flow.gradient();
       double gradient =
           Inclination.frictionGradient(flow.gradient(), slurryGradient, pipe.angleRad());
       double fittings = pipe.fittingCoefficient(flow.reynolds());
@@ -117,21 +184,34 @@ public final class RunPoint {
    * with the friction of the bed that slides along; between them one passes into the other. Without
    * eddies it is never less than that of the liquid thickened by its sand.
    */
-  private double gradientWithSand() {
-    double moving = Math.min(movingGradient(), flow.gradient() + packedExcess(slurry));
+  private double gradientWithSand(Trace trace) {
+    double packed = packedExcess(slurry);
+    double asModelled = movingGradient();
+    double moving = Math.min(asModelled, flow.gradient() + packed);
     if (regime == Regime.TURBULENT) {
-      return moving;
+      return trace.step(MOVING, moving, asModelled, flow.gradient(), slurry.densityRatio());
     }
     NonNewtonianFriction liquid = filled.liquid(largest());
     double eddies = SandCarriage.eddies(liquid, leastVelocityMps);
     if (eddies == 1) {
-      return moving;
+      return trace.step(MOVING, moving, asModelled, flow.gradient(), slurry.densityRatio());
     }
+    trace.step(LESS_EDDIES, moving, asModelled, flow.gradient(), slurry.densityRatio());
     double weight = slurry.liquid().densityKgM3() * Physics.GRAVITY;
     double sliding =
         flow.gradient() + bed(mean(), lineFloorShare.getAsDouble(), 0).frictionPaPm() / weight;
-    return Math.max(
-        filled.thickenedGradient(slurry, velocityMps), sliding + eddies * (moving - sliding));
+    double thickened = filled.thickenedGradient(slurry, velocityMps);
+    trace.step(
+        EDDIES, eddies, leastVelocityMps, liquid.turbulentAboveMps(), liquid.laminarBelowMps());
+    trace.step(SLIDING, sliding, flow.gradient());
+    trace.step(THICKENED, thickened, slurry.volumeFraction());
+    return trace.step(
+        NOT_TURBULENT,
+        Math.max(thickened, sliding + eddies * (moving - sliding)),
+        thickened,
+        sliding,
+        eddies,
+        moving);
   }
 
   /** The bed that forms when a share of the sand reaches the floor. */
@@ -248,11 +328,37 @@ public final class RunPoint {
     return headLosses;
   }
 
-  /**
-   * The run of pipe as the design gives it.
-   *
-   * @return pipe, length, rise and fittings
-   */
+  /** Keeps the steps of the friction of a Newtonian carrier, on which the models of sand rest. */
+  void tellFriction(Trace trace, Equation gradient) {
+    ClearLiquid clear = newtonian();
+    double d = mean().diameterM();
+    double roughness = trace.step(ROUGHNESS, mean().roughnessM() / d, mean().roughnessM(), d);
+    double factor = PipeFriction.darcyFactor(clear.reynolds(), roughness, trace);
+    trace.step(gradient, clear.gradient(), factor, velocityMps, d);
+  }
+
+  /** Darcy friction factor of a Newtonian carrier of the viscosity at the wall. */
+  double clearFactor() {
+    return newtonian().darcyFactor();
+  }
+
+  /** Keeps the steps of the gradient with sand. */
+  void tellGradient(Trace trace) {
+    if (!hasSand()) {
+      return;
+    }
+    for (HeadLossModel model : HeadLosses.bracket()) {
+      if (regime != Regime.LAMINAR || model == HeadLosses.DEFAULT) {
+        double gradient = model.gradient(slurry, mean(), velocityMps, trace).value();
+        if (model == HeadLosses.DEFAULT) {
+          double used = movingGradient();
+          trace.step(MODELLED, used, flow.gradient(), gradient, newtonian().gradient());
+        }
+      }
+    }
+    gradientWithSand(trace);
+  }
+
   public RunSpec run() {
     return filled.pipe().spec();
   }

@@ -1,106 +1,133 @@
 package sandslurry.assessment.materials;
 
-import static sandslurry.fact.step.Working.in;
-
-import java.util.List;
-import sandslurry.design.Design;
-import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
+import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.Grain;
+import sandslurry.settling.HinderedSettlings;
 import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
 
 /** The working behind the liquid and the sand. */
 public final class MaterialWorking {
+  private static final Equation RELATIVE =
+      Equation.of(
+          "R",
+          "density of the grain over that of the liquid, less 1",
+          "rho_s/rho - 1",
+          Kind.NUMBER,
+          Equation.DEFINITION,
+          "rho_s kg/m3",
+          "rho kg/m3");
+  private static final Equation KINEMATIC =
+      Equation.of(
+          "nu",
+          "kinematic viscosity",
+          "mu/rho",
+          Kind.KINEMATIC_VISCOSITY,
+          Equation.DEFINITION,
+          "mu Pa.s",
+          "rho kg/m3");
+  private static final Equation REYNOLDS =
+      Equation.of(
+          "Re_p",
+          "Reynolds number of the grain",
+          "w d / nu",
+          Kind.NUMBER,
+          Equation.DEFINITION,
+          "w m/s",
+          "d m",
+          "nu m2/s");
+  private static final Equation CROWD =
+      Equation.of(
+          "h",
+          "settling velocity in the crowd over that of one grain",
+          "(1 - C)^n",
+          Kind.NUMBER,
+          "Richardson and Zaki (1954)",
+          "C",
+          "n");
+
   private MaterialWorking() {}
 
-  public static List<Step> steps(Design design, Materials materials, SettlingResult settling) {
-    Working working = new Working("liquid and sand");
+  /** Keeps the steps. */
+  public static void tell(
+      Trace trace, Materials materials, SettlingResult settling, double volumeFraction) {
+    trace.begin("liquid and sand", "");
     double temperature = materials.carrier().temperatureK();
-    String source = materials.carrier().description();
-    working.step(
-        "rho_l",
-        "density of the carrier without sand",
-        "property of the liquid at T",
-        Kind.DENSITY,
+    trace.step(
+        Equation.lookup(
+            "rho_l",
+            "density of the liquid without sand",
+            "property of the liquid at this temperature",
+            Kind.DENSITY,
+            materials.carrier().description(),
+            "T K"),
         materials.carrier().densityKgM3(),
-        source,
-        in("T", Kind.TEMPERATURE, temperature));
-    working.step(
-        "p_v",
-        "vapour pressure of the carrier, absolute",
-        "property of water at T",
-        Kind.PRESSURE,
+        temperature);
+    trace.step(
+        Equation.lookup(
+            "p_v",
+            "vapour pressure of the liquid, absolute",
+            "property of water at this temperature",
+            Kind.PRESSURE,
+            "IAPWS (see the theory page on carrier and sand)",
+            "T K"),
         materials.carrier().vapourPressurePa(),
-        "IAPWS (see the theory page on carrier and sand)",
-        in("T", Kind.TEMPERATURE, temperature));
-    String gradation = design.sand().source();
-    working.step(
-        "x_f",
-        "share of fines, which belong to the liquid",
-        "passing " + Kind.GRAIN.number(sandslurry.units.UnitSystem.METRIC, 75e-6) + " mm",
-        Kind.PERCENT,
-        materials.finesShare(),
-        gradation);
-    working.step(
-        "d50",
-        "size that half of the coarser sand passes",
-        "log-linear between the sieves, fines left out",
-        Kind.GRAIN,
-        materials.coarse().d50M(),
-        gradation,
-        in("boundary", Kind.GRAIN, Gradation.FINES_BOUNDARY_M));
-    working.step(
-        "d85",
-        "size that 85 % of the coarser sand passes",
-        "log-linear between the sieves, fines left out",
-        Kind.GRAIN,
-        materials.coarse().d85M(),
-        gradation,
-        in("boundary", Kind.GRAIN, Gradation.FINES_BOUNDARY_M));
-    settling.sizes().forEach(size -> settling(working, materials, size));
-    return working.steps();
+        temperature);
+    String gradation = materials.design().sand().source();
+    String fines = UnitSystem.METRIC.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M);
+    trace.step(
+        Equation.lookup(
+            "x_f",
+            "share of fines, which belong to the liquid",
+            "sand that passes " + fines + ", from the gradation",
+            Kind.PERCENT,
+            gradation),
+        materials.finesShare());
+    passing(trace, "d50", "50 %", materials.coarse().d50M(), gradation);
+    passing(trace, "d85", "85 %", materials.coarse().d85M(), gradation);
+    for (SettlingResult.OfSize size : settling.sizes()) {
+      trace.begin("settling of one grain in liquid at rest", size.name());
+      size.chosen().ifPresent(chosen -> settling(trace, materials, size, chosen, volumeFraction));
+    }
   }
 
-  private static void settling(Working working, Materials materials, SettlingResult.OfSize size) {
-    if (size.chosen().isEmpty()) {
-      return;
-    }
-    SettlingResult.Chosen chosen = size.chosen().get();
-    for (ModelValue value : size.velocities()) {
-      working.step(
-          "w",
-          "settling velocity of a grain of "
-              + size.name()
-              + (value.estimate().inRange() ? "" : ", out of range"),
-          value.model(),
-          Kind.FALL,
-          value.estimate().value(),
-          in("d", Kind.GRAIN, size.sizeM()),
-          in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()),
-          in("rho", Kind.DENSITY, materials.carrier().densityKgM3()),
-          in("mu", Kind.VISCOSITY, chosen.viscosityPaS()));
-    }
+  private static void passing(
+      Trace trace, String symbol, String share, double sizeM, String gradation) {
+    trace.step(
+        Equation.lookup(
+            symbol,
+            "size that " + share + " of the sand passes, fines left out",
+            "gradation, log-linear between the sieves",
+            Kind.GRAIN,
+            gradation),
+        sizeM);
+  }
+
+  private static void settling(
+      Trace trace,
+      Materials materials,
+      SettlingResult.OfSize size,
+      SettlingResult.Chosen chosen,
+      double volumeFraction) {
+    Liquid liquid = new Liquid(materials.carrier().densityKgM3(), chosen.viscosityPaS());
+    Grain grain =
+        new Grain(size.sizeM(), materials.sandDensityKgM3(), materials.design().sand().shape());
+    double nu = liquid.kinematicViscosityM2ps();
+    properties(trace, grain.densityKgM3(), liquid);
+    double velocity = chosen.model().velocityMps(grain, liquid, trace).value();
     double reynolds =
-        working.step(
-            "Re_p",
-            "Reynolds number of the grain of " + size.name(),
-            "Re_p = w d rho / mu, w by " + chosen.model().name(),
-            Kind.NUMBER,
-            chosen.velocityMps()
-                * size.sizeM()
-                * materials.carrier().densityKgM3()
-                / chosen.viscosityPaS(),
-            "definition",
-            in("w", Kind.FALL, chosen.velocityMps()),
-            in("d", Kind.GRAIN, size.sizeM()));
-    for (ModelValue value : size.hinderedExponents()) {
-      working.step(
-          "n",
-          "exponent of hindered settling for " + size.name(),
-          value.model(),
-          Kind.NUMBER,
-          value.estimate().value(),
-          in("Re_p", Kind.NUMBER, reynolds));
-    }
+        trace.step(REYNOLDS, velocity * size.sizeM() / nu, velocity, size.sizeM(), nu);
+    double exponent = HinderedSettlings.DEFAULT.exponent(reynolds, volumeFraction, trace).value();
+    trace.step(CROWD, size.hinderedFactor(), volumeFraction, exponent);
+  }
+
+  /** R and ν, which the settling velocity and the deposition velocity rest on. */
+  public static void properties(Trace trace, double sandDensityKgM3, Liquid liquid) {
+    double rho = liquid.densityKgM3();
+    trace.step(RELATIVE, sandDensityKgM3 / rho - 1, sandDensityKgM3, rho);
+    trace.step(KINEMATIC, liquid.kinematicViscosityM2ps(), liquid.viscosityPaS(), rho);
   }
 }

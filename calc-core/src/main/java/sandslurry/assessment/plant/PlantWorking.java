@@ -1,14 +1,14 @@
 package sandslurry.assessment.plant;
 
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.in;
 
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
+import sandslurry.correlation.Working;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.pen.Nennich2005;

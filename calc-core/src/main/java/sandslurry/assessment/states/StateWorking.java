@@ -1,7 +1,7 @@
 package sandslurry.assessment.states;
 
-import static sandslurry.fact.step.Working.DEFINITION;
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.DEFINITION;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.station.StateResult;
@@ -9,9 +9,9 @@ import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.material.liquid.Water;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.pump.suction.StandardAtmosphere;

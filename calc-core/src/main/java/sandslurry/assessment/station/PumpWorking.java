@@ -1,17 +1,17 @@
 package sandslurry.assessment.station;
 
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.material.Slurry;
 import sandslurry.pump.derating.HydraulicInstituteViscous;
 import sandslurry.pump.rotodynamic.BestPoint;

@@ -1,16 +1,16 @@
 package sandslurry.assessment.stop;
 
-import static sandslurry.fact.step.Working.COMMON;
-import static sandslurry.fact.step.Working.DEFINITION;
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.COMMON;
+import static sandslurry.correlation.Working.DEFINITION;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 

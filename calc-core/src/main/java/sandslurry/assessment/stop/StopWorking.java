@@ -1,8 +1,8 @@
 package sandslurry.assessment.stop;
 
-import static sandslurry.fact.step.Working.COMMON;
-import static sandslurry.fact.step.Working.DEFINITION;
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.COMMON;
+import static sandslurry.correlation.Working.DEFINITION;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
 import sandslurry.assessment.materials.Materials;
@@ -11,10 +11,10 @@ import sandslurry.assessment.stop.StopResult.OverBed;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.material.Vehicle;
 import sandslurry.transport.bed.PackedPlug;
 import sandslurry.transport.bed.SlidingBed;

@@ -1,13 +1,13 @@
 package sandslurry.assessment.stop;
 
-import static sandslurry.fact.step.Working.DEFINITION;
-import static sandslurry.fact.step.Working.in;
+import static sandslurry.correlation.Working.DEFINITION;
+import static sandslurry.correlation.Working.in;
 
 import java.util.List;
+import sandslurry.correlation.Working;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.step.Step;
-import sandslurry.fact.step.Working;
 import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
 import sandslurry.units.Kind;

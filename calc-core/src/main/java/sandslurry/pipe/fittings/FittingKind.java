@@ -3,6 +3,8 @@ package sandslurry.pipe.fittings;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import sandslurry.correlation.Citation;
+import sandslurry.fact.step.Equation;
+import sandslurry.units.Kind;
 
 /**
  * The fittings of a slurry line, each with the three constants of its loss coefficient.
@@ -115,14 +117,14 @@ public enum FittingKind {
    *
    * @return the equation as plain text
    */
-  public String equation() {
-    return "K = "
-        + laminar
-        + " / Re + "
-        + turbulent
-        + " (1 + "
-        + size
-        + " / D_in^0.3), D_in in inches";
+  public Equation equation() {
+    return citation.equation(
+        "K",
+        "loss coefficient of one " + id,
+        laminar + "/Re + " + turbulent + " (1 + " + size + "/D[in]^0.3)",
+        Kind.NUMBER,
+        "Re",
+        "D m");
   }
 
   double laminarConstant() {

@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.units.Kind;
@@ -38,34 +40,93 @@ final class AbGhani1993 implements DepositionVelocityModel {
   /** The power of the friction factor when the equation is solved for V. */
   static final double FRICTION_POWER = 0.98 * 0.21;
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Ab Ghani",
+          1993,
+          "Sediment transport in sewers, PhD thesis, University of Newcastle upon Tyne; coefficients"
+              + " and range from memory, unverified");
+  private static final Equation DGR =
+      SOURCE.equation(
+          "D_gr",
+          "dimensionless grain size",
+          "d (g (s - 1)/nu^2)^(1/3)",
+          Kind.NUMBER,
+          "d m",
+          "s",
+          "nu m2/s");
+  private static final Equation BED =
+      SOURCE.equation(
+          "f_s",
+          "friction factor with sand on the floor",
+          "1.13 f^0.98 C^0.02 D_gr^0.01",
+          Kind.NUMBER,
+          "f",
+          "C",
+          "D_gr");
+  private static final Equation V =
+      SOURCE.equation(
+          "V_AG",
+          "deposition velocity by Ab Ghani",
+          "sqrt(g d (s - 1)) 3.08 D_gr^-0.09 C^0.21 (D/(4 d))^0.53 f_s^-0.21",
+          Kind.VELOCITY,
+          "d m",
+          "s",
+          "D_gr",
+          "C",
+          "D m",
+          "f_s");
+
+  private static final Equation FOUND =
+      Equation.search(
+          "V_AG",
+          "deposition velocity by Ab Ghani, as found",
+          "velocity that agrees with its own friction factor",
+          Kind.VELOCITY,
+          SOURCE.toString(),
+          "C",
+          "d m",
+          "D m");
+
   private static final About ABOUT =
       new About(
           "ab-ghani-1993",
           "Ab Ghani, limit of deposition",
-          "V/sqrt(g d (s - 1)) = 3.08 Dgr^-0.09 C^0.21 (D/(4 d))^0.53 lambda_s^-0.21,"
-              + " lambda_s = 1.13 lambda^0.98 C^0.02 Dgr^0.01, Dgr = d (g (s - 1)/nu^2)^(1/3)",
-          new Citation(
-              "Ab Ghani",
-              1993,
-              "Sediment transport in sewers, PhD thesis, University of Newcastle upon Tyne; coefficients"
-                  + " and range from memory, unverified"),
-          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY));
+          SOURCE,
+          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+          V,
+          BED,
+          DGR);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())
         .check(CONCENTRATION, slurry.volumeFraction())
         .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore));
+        .value(valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace));
   }
 
-  static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore) {
-    return fraction > 0
-        ? VelocityScale.atFrictionMps(
-            slurry, bore, FRICTION_POWER, demand(slurry, sizeM, bore, fraction))
-        : 0;
+  static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore, Trace trace) {
+    if (!(fraction > 0)) {
+      return 0;
+    }
+    double velocity =
+        VelocityScale.atFrictionMps(
+            slurry, bore, FRICTION_POWER, demand(slurry, sizeM, bore, fraction));
+    if (trace.records()) {
+      double d = bore.diameterM();
+      double ratio = slurry.densityRatio();
+      double nu = slurry.liquid().kinematicViscosityM2ps();
+      double grain = trace.step(DGR, size(slurry, sizeM), sizeM, ratio, nu);
+      trace.step(FOUND, velocity, fraction, sizeM, d);
+      double friction = VelocityScale.friction(slurry, bore, velocity, trace);
+      double bed = bedFactor(fraction, grain) * Math.pow(friction, 0.98);
+      trace.step(BED, bed, friction, fraction, grain);
+      trace.step(V, velocity, sizeM, ratio, grain, fraction, d, bed);
+    }
+    return velocity;
   }
 
   /** What V times the {@link #FRICTION_POWER} of the friction factor of the carrier must be. */
@@ -74,17 +135,26 @@ final class AbGhani1993 implements DepositionVelocityModel {
   }
 
   static double demand(Slurry slurry, double sizeM, double hydraulicRadiusM, double fraction) {
-    double nu = slurry.liquid().kinematicViscosityM2ps();
     double weight = Physics.GRAVITY * (slurry.densityRatio() - 1);
-    double grain = sizeM * Math.cbrt(weight / (nu * nu));
-    // λs but for the friction factor of the carrier, which depends on V.
-    double bed = 1.13 * Math.pow(fraction, 0.02) * Math.pow(grain, 0.01);
+    double grain = size(slurry, sizeM);
+    double bed = bedFactor(fraction, grain);
     return Math.sqrt(weight * sizeM)
         * 3.08
         * Math.pow(grain, -0.09)
         * Math.pow(fraction, 0.21)
         * Math.pow(hydraulicRadiusM / sizeM, 0.53)
         * Math.pow(bed, -0.21);
+  }
+
+  /** Dgr. */
+  private static double size(Slurry slurry, double sizeM) {
+    double nu = slurry.liquid().kinematicViscosityM2ps();
+    return sizeM * Math.cbrt(Physics.GRAVITY * (slurry.densityRatio() - 1) / (nu * nu));
+  }
+
+  /** λs but for the friction factor of the carrier, which depends on V. */
+  private static double bedFactor(double fraction, double grain) {
+    return 1.13 * Math.pow(fraction, 0.02) * Math.pow(grain, 0.01);
   }
 
   @Override

@@ -3,9 +3,12 @@ package sandslurry.transport.deposition;
 import java.util.List;
 import java.util.stream.Stream;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
+import sandslurry.units.Kind;
 
 /**
  * The deposition velocity of a level pipe at a concentration, by the rule: the largest over the
@@ -44,6 +47,80 @@ final class DepositionLimit {
 
   private static final double QUARTZ = 2650 / 998.2;
 
+  private static final String SIZES = "the rule for each size of the sand";
+
+  private static final Equation SIZE =
+      Equation.search(
+          "d",
+          "grain size that needs the largest velocity",
+          "largest velocity by the rule among the sizes of the sand",
+          Kind.GRAIN,
+          SIZES,
+          "C_t");
+  private static final Equation COUNTED =
+      Equation.lookup(
+          "C",
+          "volume fraction that counts for this size",
+          "share of the sand that is as coarse, from the gradation; at most all of it",
+          Kind.PERCENT,
+          SIZES,
+          "C_t",
+          "d m");
+  private static final Equation IN_WATER =
+      Equation.of(
+          "d_n",
+          "quartz grain in water of the same Archimedes number, for the nomograph",
+          "d [(s - 1)/(2650/998.2 - 1) (1.0034e-6/nu)^2]^(1/3)",
+          Kind.GRAIN,
+          "equal Archimedes number",
+          "d m",
+          "s",
+          "nu m2/s");
+  private static final Equation WILSON_HELD =
+      Equation.of(
+          "V_WB",
+          "deposition velocity by Wilson, the lower of nomograph and bound",
+          "min(V_W, V_b)",
+          Kind.VELOCITY,
+          WILSON.citation().toString(),
+          "V_W m/s",
+          "V_b m/s");
+  private static final Equation LARGEST =
+      Equation.of(
+          "V_max",
+          "largest deposition velocity at any concentration",
+          "max(V_GS, V_WB)",
+          Kind.VELOCITY,
+          "the higher of two",
+          "V_GS m/s",
+          "V_WB m/s");
+  private static final Equation SECOND =
+      Equation.of(
+          "V_2",
+          "deposition velocity of dilute sand: second largest of four",
+          "second(V_OT, V_May, V_Macke, V_AG)",
+          Kind.VELOCITY,
+          "the second largest, as the four differ by up to 1.7",
+          "V_OT m/s",
+          "V_May m/s",
+          "V_Macke m/s",
+          "V_AG m/s");
+
+  /** The limit of one size by the rule, with V_F what the user made a floor. */
+  static final Equation LIMIT =
+      Equation.of(
+          "V_h",
+          "deposition velocity of the level pipe at the highest concentration",
+          "max(V_T, V_OT, min(V_max, max(V_r V_max, V_2)), V_F)",
+          Kind.VELOCITY,
+          "rule of the theory page on the deposition velocity",
+          "V_T m/s",
+          "V_OT m/s",
+          "V_max m/s",
+          "V_r",
+          "V_2 m/s",
+          "V_F m/s");
+
   private final DepositionRule rule;
   private final Slurry slurry;
   private final SandLoad.Sizes sizes;
@@ -64,20 +141,28 @@ final class DepositionLimit {
     double boundMps = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore) : 0;
     this.largest = new Value[sizes.count()];
     for (int i = 0; i < largest.length; i++) {
-      largest[i] = largest(sizes.sizeM(i), boundMps);
+      largest[i] = largest(sizes.sizeM(i), boundMps, Trace.NONE);
     }
   }
 
-  private Value largest(double sizeM, double boundMps) {
+  private Value largest(double sizeM, double boundMps, Trace trace) {
     double gillies =
         rule.governs(GILLIES_SHOOK)
-            ? GilliesShook.risingFroude(GilliesShook.archimedes(slurry.ofUniformSize(sizeM)))
-                * VelocityScale.withoutTwoMps(slurry, bore)
+            ? GilliesShook.risingMps(slurry.ofUniformSize(sizeM), bore, trace)
             : 0;
-    double wilson =
-        rule.governs(WILSON)
-            ? Math.min(boundMps, Wilson1986Fit.risingMps(slurry, inWaterM(sizeM), bore))
-            : 0;
+    double wilson = 0;
+    if (rule.governs(WILSON)) {
+      double inWater = inWaterM(sizeM);
+      trace.step(
+          IN_WATER,
+          inWater,
+          sizeM,
+          slurry.densityRatio(),
+          slurry.liquid().kinematicViscosityM2ps());
+      double nomograph = Wilson1986Fit.risingMps(slurry, inWater, bore, trace);
+      wilson = trace.step(WILSON_HELD, Math.min(boundMps, nomograph), nomograph, boundMps);
+    }
+    trace.step(LARGEST, Math.max(gillies, wilson), gillies, wilson);
     return gillies >= wilson ? new Value(GILLIES_SHOOK, gillies) : new Value(WILSON, wilson);
   }
 
@@ -106,7 +191,7 @@ final class DepositionLimit {
       double oroskarTurian =
           rule.governs(OROSKAR_TURIAN)
               ? OroskarTurian1980Regression.valueMps(
-                  uniform, Math.min(uniform.volumeFraction(), PEAK_FRACTION), bore)
+                  uniform, Math.min(uniform.volumeFraction(), PEAK_FRACTION), bore, Trace.NONE)
               : Sewers.ABSENT;
       best.offer(OROSKAR_TURIAN, uniform, oroskarTurian);
       double most = largest[i].mps();
@@ -114,7 +199,7 @@ final class DepositionLimit {
         double factor =
             rule.governs(CONCENTRATION)
                 ? WilsonConcentration2006.factor(
-                    slurry, uniform.d50M(), uniform.volumeFraction(), bore)
+                    slurry, uniform.d50M(), uniform.volumeFraction(), bore, Trace.NONE)
                 : 1;
         best.offer(factor < 1 ? CONCENTRATION : largest[i].model(), uniform, factor * most);
         if (most > best.mps
@@ -129,6 +214,38 @@ final class DepositionLimit {
       floors.forEach(m -> best.offer(m, uniform, m.velocityMps(uniform, bore).value()));
     }
     return best;
+  }
+
+  /**
+   * Keeps the steps of the limit at a concentration, for the size that sets it.
+   *
+   * @param result how the limit is called
+   */
+  void tell(double fraction, Equation result, Trace trace) {
+    Search best = search(fraction);
+    Slurry uniform = best.uniform;
+    double c = uniform.volumeFraction();
+    trace.step(SIZE, uniform.d50M(), fraction);
+    trace.step(COUNTED, c, fraction, uniform.d50M());
+    double thomas = rule.governs(THOMAS) ? THOMAS.velocityMps(uniform, bore, trace).value() : 0;
+    double bound = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore, trace) : 0;
+    double most = largest(uniform.d50M(), bound, trace).mps();
+    double oroskarTurian =
+        rule.governs(OROSKAR_TURIAN)
+            ? OroskarTurian1980Regression.valueMps(uniform, Math.min(c, PEAK_FRACTION), bore, trace)
+            : Sewers.ABSENT;
+    double factor =
+        rule.governs(CONCENTRATION)
+            ? WilsonConcentration2006.factor(slurry, uniform.d50M(), c, bore, trace)
+            : 1;
+    double[] dilute = sewers.values(oroskarTurian, uniform, trace);
+    double second = sewers.secondLargest(oroskarTurian, uniform).mps();
+    trace.step(SECOND, second, dilute[0], dilute[1], dilute[2], dilute[3]);
+    double floor = 0;
+    for (DepositionVelocityModel model : floors) {
+      floor = Math.max(floor, model.velocityMps(uniform, bore, trace).value());
+    }
+    trace.step(result, best.mps, thomas, oroskarTurian, most, factor, second, floor);
   }
 
   /** The largest limit at any concentration, which a slug of sand needs [m/s]. */
@@ -248,18 +365,27 @@ final class DepositionLimit {
       return x * x * x;
     }
 
-    /** The second largest for sand of one size, and of one value that value itself. */
-    Value secondLargest(double oroskarTurianMps, Slurry uniform) {
+    /** The four for sand of one size, in the order Oroskar and Turian, May, Macke, Ab Ghani. */
+    double[] values(double oroskarTurianMps, Slurry uniform, Trace trace) {
       double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
-      DepositionVelocityModel[] models = {OROSKAR_TURIAN, MAY, MACKE, AB_GHANI};
-      double[] values = {
+      return new double[] {
         oroskarTurianMps,
-        rule.governs(MAY) ? May1996.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore) : ABSENT,
-        rule.governs(MACKE) ? Macke1982.valueMps(slurry, uniform.d50Grain(), dilute, bore) : ABSENT,
+        rule.governs(MAY)
+            ? May1996.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore, trace)
+            : ABSENT,
+        rule.governs(MACKE)
+            ? Macke1982.valueMps(slurry, uniform.d50Grain(), dilute, bore, trace)
+            : ABSENT,
         rule.governs(AB_GHANI)
-            ? AbGhani1993.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore)
+            ? AbGhani1993.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore, trace)
             : ABSENT
       };
+    }
+
+    /** The second largest for sand of one size, and of one value that value itself. */
+    Value secondLargest(double oroskarTurianMps, Slurry uniform) {
+      DepositionVelocityModel[] models = {OROSKAR_TURIAN, MAY, MACKE, AB_GHANI};
+      double[] values = values(oroskarTurianMps, uniform, Trace.NONE);
       int first = 0;
       for (int i = 1; i < values.length; i++) {
         first = values[i] > values[first] ? i : first;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
@@ -14,6 +16,7 @@ import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
+import sandslurry.units.Kind;
 
 /**
  * How a velocity is judged against the deposition velocity.
@@ -69,6 +72,140 @@ public record DepositionRule(
   private static final double STEEPEST_FALL = 40;
 
   private static final WilsonTse1984 SLOPE = new WilsonTse1984();
+
+  private static final String RULE = "rule of the theory page on the deposition velocity";
+  private static final String STEEP = "a bed ceases to be possible from 60 to 75 degrees; " + RULE;
+  private static final Equation USUAL =
+      Equation.search(
+          "V_u",
+          "deposition velocity of the level pipe at the usual concentration",
+          "largest velocity by the same rule among the sizes of the sand",
+          Kind.VELOCITY,
+          RULE,
+          "C");
+  private static final Equation SLUG =
+      Equation.search(
+          "V_s",
+          "deposition velocity of the level pipe for a slug of sand",
+          "largest V_max among the sizes of the sand, or V_h if that is more",
+          Kind.VELOCITY,
+          RULE,
+          "V_h m/s");
+  private static final Equation INCREMENT =
+      Equation.lookup(
+          "Delta",
+          "what an upward slope adds, over sqrt(2 g D (s - 1))",
+          "chart, by the angle of the pipe",
+          Kind.NUMBER,
+          SLOPE.citation().toString(),
+          "theta");
+  private static final Equation HIGH_ON_SLOPE = onSlope("V_h", "at the highest concentration");
+  private static final Equation SLUG_ON_SLOPE = onSlope("V_s", "for a slug of sand");
+  private static final Equation USUAL_ON_SLOPE = onSlope("V_u", "at the usual concentration");
+  private static final Equation PAST =
+      Equation.of(
+          "p",
+          "how far past 60 degrees on the way to 75",
+          "min(1, max(0, (abs(theta) - pi/3) / (pi/12)))",
+          Kind.NUMBER,
+          STEEP,
+          "theta");
+  private static final Equation LIFT =
+      Equation.of(
+          "V_lift",
+          "velocity that lifts the coarsest grains, all but 1 % of the sand finer",
+          "w abs(sin(theta))",
+          Kind.VELOCITY,
+          Equation.DEFINITION,
+          "w m/s",
+          "theta");
+  private static final Equation STEEP_LIMIT =
+      steep("V_lim", "deposition velocity on this slope", "V_h", "V_lift");
+  private static final Equation WIDER =
+      Equation.of(
+          "e",
+          "wider margin for a liquid thicker or a bore wider than those of the measurements",
+          "min(0.25, 0.10 (max(0, ln(nu/2e-6)) + max(0, ln(D/0.5))))",
+          Kind.NUMBER,
+          RULE,
+          "nu m2/s",
+          "D m");
+  private static final Equation WANTED =
+      Equation.of(
+          "V_m",
+          "deposition velocity with its margin",
+          "max((1 + m + e) V_u, (1 + min(m, 0.15) + e) V_h, V_h + dV)",
+          Kind.VELOCITY,
+          RULE,
+          "m",
+          "e",
+          "dV m/s",
+          "V_u m/s",
+          "V_h m/s");
+  private static final Equation ENOUGH =
+      Equation.of(
+          "V_sm",
+          "deposition velocity for a slug with its margin, which is enough at any concentration",
+          "max((1 + min(m, 0.15) + e) V_s, V_s + dV)",
+          Kind.VELOCITY,
+          RULE,
+          "m",
+          "e",
+          "dV m/s",
+          "V_s m/s");
+  private static final Equation ASKED =
+      Equation.of(
+          "V_req",
+          "required velocity",
+          "min(V_m, V_sm)",
+          Kind.VELOCITY,
+          RULE,
+          "V_m m/s",
+          "V_sm m/s");
+  private static final Equation STEEP_REQUIRED =
+      steep("V_req2", "required velocity on this slope", "V_req", "2 V_lift");
+  private static final Equation COUNTED =
+      Equation.search(
+          "V_c",
+          "velocity by the largest correlation that counts, on this slope",
+          "the same rules of the slope for the value in a level pipe",
+          Kind.VELOCITY,
+          RULE,
+          "V m/s");
+  private static final Equation TO_PASS =
+      Equation.of(
+          "V_pass",
+          "velocity that passes",
+          "max(V_req, V_c)",
+          Kind.VELOCITY,
+          RULE,
+          "V_req m/s",
+          "V_c m/s");
+
+  private static Equation onSlope(String symbol, String when) {
+    return Equation.of(
+        symbol,
+        "deposition velocity with what the slope adds, " + when,
+        symbol + "0 + Delta min(sqrt(2 g D (s - 1)), " + symbol + "0/0.75)",
+        Kind.VELOCITY,
+        SLOPE.citation().toString(),
+        symbol + "0 m/s",
+        "Delta",
+        "D m",
+        "s");
+  }
+
+  private static Equation steep(String symbol, String meaning, String bed, String lift) {
+    return Equation.of(
+        symbol,
+        meaning,
+        "max(LIFT, BED (max(LIFT, BED/40)/BED)^p)".replace("LIFT", lift).replace("BED", bed),
+        Kind.VELOCITY,
+        STEEP,
+        bed + " m/s",
+        "V_lift m/s",
+        "p");
+  }
 
   /** The correlations of which {@link DepositionLimit} is made. */
   private static final List<DepositionVelocityModel> PARTS =
@@ -187,6 +324,23 @@ public record DepositionRule(
    */
   public DepositionJudgement judge(
       SandLoad load, Bore bore, double velocityMps, double upwardAngleRad) {
+    return judge(load, bore, velocityMps, upwardAngleRad, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param load what is to be carried
+   * @param bore the pipe
+   * @param velocityMps mean velocity, 0 or more [m/s]
+   * @param upwardAngleRad angle of the pipe in the direction of flow, upward positive [rad]
+   * @param trace what keeps the steps
+   * @return the verdict with all that led to it
+   * @throws IllegalArgumentException if the velocity is negative or the angle is none between the
+   *     verticals
+   */
+  public DepositionJudgement judge(
+      SandLoad load, Bore bore, double velocityMps, double upwardAngleRad, Trace trace) {
     if (!(velocityMps >= 0 && Double.isFinite(velocityMps))) {
       throw new IllegalArgumentException("velocity must be >= 0 but was " + velocityMps + " m/s");
     }
@@ -201,23 +355,37 @@ public record DepositionRule(
             : high.valueMps();
     double slug = Math.max(level.slugMps(), high.valueMps());
 
-    Slope slope = new Slope(slurry, bore, upwardAngleRad);
-    double highOnSlope = slope.rising(high.valueMps());
-    double slugOnSlope = slope.rising(slug);
+    boolean flat = upwardAngleRad == 0;
+    if (trace.records()) {
+      level.tell(
+          load.highestFraction(),
+          flat ? DepositionLimit.LIMIT : DepositionLimit.LIMIT.as("V_h0"),
+          trace);
+      trace.step(flat ? USUAL : USUAL.as("V_u0"), usual, slurry.volumeFraction());
+      trace.step(flat ? SLUG : SLUG.as("V_s0"), slug, high.valueMps());
+    }
+    Slope slope = new Slope(slurry, bore, upwardAngleRad, trace);
+    double highOnSlope = slope.rising(HIGH_ON_SLOPE, high.valueMps());
+    double slugOnSlope = slope.rising(SLUG_ON_SLOPE, slug);
+    double usualOnSlope = slope.rising(USUAL_ON_SLOPE, usual);
     double widening = widening(slurry, bore);
+    trace.step(WIDER, widening, slurry.liquid().kinematicViscosityM2ps(), bore.diameterM());
     double narrow = 1 + Math.min(marginFraction, SLUG_MARGIN) + widening;
     double most = Math.max(narrow * slugOnSlope, slugOnSlope + marginMps);
     double wanted =
         Math.max(
-            (1 + marginFraction + widening) * slope.rising(usual),
+            (1 + marginFraction + widening) * usualOnSlope,
             Math.max(narrow * highOnSlope, highOnSlope + marginMps));
-    double riser = riserMps(load, upwardAngleRad);
-    double limit = slope.steep(highOnSlope, riser);
-    double required = slope.steep(Math.min(wanted, most), riser / (1 - TRANSPORT_RATIO));
+    trace.step(WANTED, wanted, marginFraction, widening, marginMps, usualOnSlope, highOnSlope);
+    trace.step(ENOUGH, most, marginFraction, widening, marginMps, slugOnSlope);
+    double riser = riserMps(load, upwardAngleRad, slope.trace);
+    double limit = slope.steep(STEEP_LIMIT, highOnSlope, riser, riser);
+    double asked = trace.step(ASKED, Math.min(wanted, most), wanted, most);
+    double required = slope.steep(STEEP_REQUIRED, asked, riser / (1 - TRANSPORT_RATIO), riser);
 
     Optional<Entry> counted = largestCounted(load, bore);
-    double disagreement =
-        counted.map(e -> slope.steep(slope.rising(e.valueMps()), riser)).orElse(0.0);
+    double disagreement = counted.map(e -> slope.inclined(e.valueMps(), riser)).orElse(0.0);
+    counted.ifPresent(entry -> tell(entry, load, bore, disagreement, required, trace));
     return new DepositionJudgement(
         outcome(velocityMps, limit, required, disagreement),
         velocityMps,
@@ -289,6 +457,19 @@ public record DepositionRule(
         : Optional.empty();
   }
 
+  private static void tell(
+      Entry counted,
+      SandLoad load,
+      Bore bore,
+      double disagreementMps,
+      double requiredMps,
+      Trace trace) {
+    Slurry uniform = load.slurry().ofUniformSize(counted.sizeM());
+    counted.model().velocityMps(uniform.withVolumeFraction(counted.fraction()), bore, trace);
+    trace.step(COUNTED, disagreementMps, counted.valueMps());
+    trace.step(TO_PASS, Math.max(requiredMps, disagreementMps), requiredMps, disagreementMps);
+  }
+
   static Outcome outcome(double velocity, double limit, double required, double disagreement) {
     if (velocity < limit) {
       return Outcome.BELOW_LIMIT;
@@ -310,11 +491,12 @@ public record DepositionRule(
    * The velocity that just lifts the coarse grains along a steep pipe. They are taken to fall as if
    * alone: among others they fall slower, but more sand must never look easier to carry.
    */
-  private static double riserMps(SandLoad load, double upwardAngleRad) {
+  private static double riserMps(SandLoad load, double upwardAngleRad, Trace trace) {
     Slurry slurry = load.slurry();
     Grain coarse = new Grain(load.sizes().coarsestM(), slurry.sandDensityKgM3(), slurry.shape());
-    return SettlingVelocities.DEFAULT.velocityMps(coarse, slurry.liquid()).value()
-        * Math.abs(Math.sin(upwardAngleRad));
+    double fall = SettlingVelocities.DEFAULT.velocityMps(coarse, slurry.liquid(), trace).value();
+    double riser = fall * Math.abs(Math.sin(upwardAngleRad));
+    return trace.step(LIFT, riser, fall, upwardAngleRad);
   }
 
   /**
@@ -326,17 +508,40 @@ public record DepositionRule(
     private final double increment;
     private final double scaleMps;
     private final double past;
+    private final double boreM;
+    private final double ratio;
 
-    Slope(Slurry slurry, Bore bore, double upwardAngleRad) {
+    /** Of a level pipe nothing is told. */
+    private final Trace trace;
+
+    Slope(Slurry slurry, Bore bore, double upwardAngleRad, Trace trace) {
+      this.trace = upwardAngleRad == 0 ? Trace.NONE : trace;
+      boreM = bore.diameterM();
+      ratio = slurry.densityRatio();
       increment = SLOPE.durandIncrement(upwardAngleRad).value();
       scaleMps = VelocityScale.durandMps(slurry, bore);
       double share = (Math.abs(upwardAngleRad) - BED_TO_RAD) / (NO_BED_FROM_RAD - BED_TO_RAD);
       past = Math.min(1, Math.max(0, share));
+      this.trace.step(INCREMENT, increment, upwardAngleRad);
+      this.trace.step(PAST, past, upwardAngleRad);
     }
 
     /** With what a slope adds on which a bed can lie [m/s]. */
-    double rising(double levelMps) {
+    double rising(Equation equation, double levelMps) {
+      return trace.step(equation, rising(levelMps), levelMps, increment, boreM, ratio);
+    }
+
+    private double rising(double levelMps) {
       return levelMps + increment * Math.min(scaleMps, levelMps / CHART_DURAND);
+    }
+
+    /** What a slope makes of the velocity of a level pipe. */
+    double inclined(double levelMps, double liftMps) {
+      return steep(rising(levelMps), liftMps);
+    }
+
+    double steep(Equation equation, double bedMps, double liftMps, double riserMps) {
+      return trace.step(equation, steep(bedMps, liftMps), bedMps, riserMps, past);
     }
 
     /**

@@ -2,6 +2,7 @@ package sandslurry.transport.deposition;
 
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 
@@ -21,7 +22,19 @@ public interface DepositionVelocityModel extends Correlation {
    * @param bore the pipe
    * @return the velocity [m/s], and what lay outside the published range
    */
-  Estimate velocityMps(Slurry slurry, Bore bore);
+  default Estimate velocityMps(Slurry slurry, Bore bore) {
+    return velocityMps(slurry, bore, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param slurry sand and carrier
+   * @param bore the pipe
+   * @param trace what keeps the steps
+   * @return the velocity [m/s], and what lay outside the published range
+   */
+  Estimate velocityMps(Slurry slurry, Bore bore, Trace trace);
 
   /** What a deposition correlation can mean. */
   enum Limit {

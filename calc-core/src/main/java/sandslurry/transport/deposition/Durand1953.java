@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.units.InUnit;
@@ -34,22 +36,35 @@ final class Durand1953 implements DepositionVelocityModel {
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Durand",
+          1953,
+          "Proceedings of the Minnesota International Hydraulics Convention, 89-103; closed form of"
+              + " F_L by Schiller and Herbich (1991) in Handbook of Dredging Engineering,"
+              + " McGraw-Hill, coefficients seen in an open notebook that works an example of"
+              + " Abulnaga (2002)");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Durand",
+          "1.3 C^0.125 (1 - exp(-6.9 d[mm])) sqrt(2 g D (s - 1))",
+          Kind.VELOCITY,
+          "C",
+          "d m",
+          "D m",
+          "s");
+
   private static final About ABOUT =
       new About(
           "durand-1953",
           "Durand, curve by Schiller and Herbich",
-          "V = 1.3 C^0.125 (1 - exp(-6.9 d[mm])) sqrt(2 g D (s - 1))",
-          new Citation(
-              "Durand",
-              1953,
-              "Proceedings of the Minnesota International Hydraulics Convention, 89-103; closed form of"
-                  + " F_L by Schiller and Herbich (1991) in Handbook of Dredging Engineering,"
-                  + " McGraw-Hill, coefficients seen in an open notebook that works an example of"
-                  + " Abulnaga (2002)"),
-          List.of(SIZE, BORE, CONCENTRATION));
+          SOURCE,
+          List.of(SIZE, BORE, CONCENTRATION),
+          V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double factor =
         1.3
             * Math.pow(slurry.volumeFraction(), 0.125)
@@ -58,7 +73,14 @@ final class Durand1953 implements DepositionVelocityModel {
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())
         .check(CONCENTRATION, slurry.volumeFraction())
-        .value(factor * VelocityScale.durandMps(slurry, bore));
+        .value(
+            trace.step(
+                V,
+                factor * VelocityScale.durandMps(slurry, bore),
+                slurry.volumeFraction(),
+                slurry.d50M(),
+                bore.diameterM(),
+                slurry.densityRatio()));
   }
 
   @Override

@@ -4,8 +4,11 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
+import sandslurry.units.Kind;
 
 /**
  * Durand's deposition velocity for coarse sand, where his curve of F_L ends in a plateau.
@@ -50,21 +53,35 @@ final class DurandPlateau implements DepositionVelocityModel {
   private final String id;
   private final String name;
   private final Citation citation;
+  private final Equation equation;
 
   private DurandPlateau(double factor, String id, String name, Citation citation) {
     this.factor = factor;
     this.id = id;
     this.name = name;
     this.citation = citation;
+    this.equation =
+        citation.equation(
+            "V",
+            "deposition velocity by Durand",
+            factor + " sqrt(2 g D (s - 1))",
+            Kind.VELOCITY,
+            "D m",
+            "s");
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     return Estimate.checks()
         .check(Durand1953.SIZE, slurry.d50M())
         .check(Durand1953.BORE, bore.diameterM())
         .check(Durand1953.CONCENTRATION, slurry.volumeFraction())
-        .value(factor * VelocityScale.durandMps(slurry, bore));
+        .value(
+            trace.step(
+                equation,
+                factor * VelocityScale.durandMps(slurry, bore),
+                bore.diameterM(),
+                slurry.densityRatio()));
   }
 
   @Override
@@ -77,8 +94,8 @@ final class DurandPlateau implements DepositionVelocityModel {
     return new About(
         id,
         name,
-        "V = " + factor + " sqrt(2 g D (s - 1))",
         citation,
-        List.of(Durand1953.SIZE, Durand1953.BORE, Durand1953.CONCENTRATION));
+        List.of(Durand1953.SIZE, Durand1953.BORE, Durand1953.CONCENTRATION),
+        equation);
   }
 }

@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
@@ -30,30 +32,55 @@ import sandslurry.units.Kind;
 final class Gillies2000 implements DepositionVelocityModel {
   private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.2e-3, 2e-3);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Gillies, Schaan, Sumner, McKibben and Shook",
+          2000,
+          "Canadian Journal of Chemical Engineering 78:704-708; coefficients from memory,"
+              + " unverified");
+  private static final Equation K =
+      SOURCE.equation(
+          "K", "number of viscosity and size", "(nu^2/g)^(1/3)/d", Kind.NUMBER, "nu m2/s", "d m");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Gillies and others",
+          "sqrt(g D (s - 1)) exp(0.51 - 0.0073 C_D - 12.5 (K - 0.14)^2)",
+          Kind.VELOCITY,
+          "D m",
+          "s",
+          "C_D",
+          "K");
+
   private static final About ABOUT =
       new About(
           "gillies-2000",
           "Gillies and others, 2000",
-          "V = sqrt(g D (s - 1)) exp(0.51 - 0.0073 C_D - 12.5 (K - 0.14)^2), K = (nu^2/g)^(1/3)/d",
-          new Citation(
-              "Gillies, Schaan, Sumner, McKibben and Shook",
-              2000,
-              "Canadian Journal of Chemical Engineering 78:704-708; coefficients from memory,"
-                  + " unverified"),
-          List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY));
+          SOURCE,
+          List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY),
+          V,
+          K);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double nu = slurry.liquid().kinematicViscosityM2ps();
     double k = Math.cbrt(nu * nu / Physics.GRAVITY) / slurry.d50M();
-    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
+    trace.step(K, k, nu, slurry.d50M());
+    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
     double froude = Math.exp(0.51 - 0.0073 * drag - 12.5 * (k - 0.14) * (k - 0.14));
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(GilliesShook.BORE, bore.diameterM())
         .check(GilliesShook.CONCENTRATION, slurry.volumeFraction())
         .check(Wilson1986Fit.VISCOSITY, nu)
-        .value(froude * VelocityScale.withoutTwoMps(slurry, bore));
+        .value(
+            trace.step(
+                V,
+                froude * VelocityScale.withoutTwoMps(slurry, bore),
+                bore.diameterM(),
+                slurry.densityRatio(),
+                drag,
+                k));
   }
 
   @Override

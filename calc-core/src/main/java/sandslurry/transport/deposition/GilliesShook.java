@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.pipe.Bore;
@@ -45,23 +47,60 @@ final class GilliesShook implements DepositionVelocityModel {
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Shook, Gillies and Sanders",
+          2002,
+          "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
+              + " 11508-1E02, Saskatoon; coefficients and range from memory, unverified");
+  private static final Equation AR =
+      SOURCE.equation(
+          "Ar",
+          "Archimedes number of the grain",
+          "4 g d^3 rho (rho_s - rho) / (3 mu^2)",
+          Kind.NUMBER,
+          "d m",
+          "rho kg/m3",
+          "rho_s kg/m3",
+          "mu Pa.s");
+  private static final Equation F =
+      SOURCE.equation(
+          "F",
+          "factor of Gillies and Shook",
+          "0.197 Ar^0.4 for Ar < 160; 1.19 Ar^0.045 for Ar < 540; else 1.78 Ar^-0.019",
+          Kind.NUMBER,
+          "Ar");
+  private static final Equation F_HELD =
+      SOURCE.equation(
+          "F",
+          "factor of Gillies and Shook, held at its peak",
+          "0.197 Ar^0.4 for Ar < 160; else max(1.19 min(Ar, 540)^0.045, 0.197 * 160^0.4)",
+          Kind.NUMBER,
+          "Ar");
+  private static final Equation V =
+      SOURCE.equation(
+          "V_GS",
+          "deposition velocity by Gillies and Shook",
+          "F sqrt(g D (s - 1))",
+          Kind.VELOCITY,
+          "F",
+          "D m",
+          "s");
+
   private static final About ABOUT =
       new About(
           "gillies-shook-2002",
           "Gillies and Shook, Archimedes number",
-          "V = F sqrt(g D (s - 1)); F = 0.197 Ar^0.4 (Ar < 160), 1.19 Ar^0.045 (160 to 540),"
-              + " 1.78 Ar^-0.019 (above 540); Ar = 4 g d^3 rho (rho_s - rho) / (3 mu^2)",
-          new Citation(
-              "Shook, Gillies and Sanders",
-              2002,
-              "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
-                  + " 11508-1E02, Saskatoon; coefficients and range from memory, unverified"),
-          List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT));
+          SOURCE,
+          List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT),
+          V,
+          F,
+          AR);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
-    double ar = archimedes(slurry);
-    double value = froude(ar) * VelocityScale.withoutTwoMps(slurry, bore);
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+    double ar = archimedes(slurry, trace);
+    double value = valueMps(slurry, bore, trace.step(F, froude(ar), ar), trace);
     return Estimate.checks()
         .check(ARCHIMEDES, ar)
         .check(BORE, bore.diameterM())
@@ -77,11 +116,21 @@ final class GilliesShook implements DepositionVelocityModel {
    * @return 4 g d³ ρ (ρs − ρ) / (3 μ²)
    */
   public static double archimedes(Slurry slurry) {
+    return archimedes(slurry, Trace.NONE);
+  }
+
+  private static double archimedes(Slurry slurry, Trace trace) {
     Liquid liquid = slurry.liquid();
     double d = slurry.d50M();
     double buoyant = liquid.densityKgM3() * (slurry.sandDensityKgM3() - liquid.densityKgM3());
     double viscosity = liquid.viscosityPaS();
-    return 4 * Physics.GRAVITY * d * d * d * buoyant / (3 * viscosity * viscosity);
+    return trace.step(
+        AR,
+        4 * Physics.GRAVITY * d * d * d * buoyant / (3 * viscosity * viscosity),
+        d,
+        liquid.densityKgM3(),
+        slurry.sandDensityKgM3(),
+        viscosity);
   }
 
   private static double froude(double ar) {
@@ -97,6 +146,17 @@ final class GilliesShook implements DepositionVelocityModel {
 
   private static double middle(double ar) {
     return 1.19 * Math.pow(ar, 0.045);
+  }
+
+  private static double valueMps(Slurry slurry, Bore bore, double factor, Trace trace) {
+    double value = factor * VelocityScale.withoutTwoMps(slurry, bore);
+    return trace.step(V, value, factor, bore.diameterM(), slurry.densityRatio());
+  }
+
+  /** The largest velocity of this grain and all finer ones [m/s]. */
+  static double risingMps(Slurry slurry, Bore bore, Trace trace) {
+    double ar = archimedes(slurry, trace);
+    return valueMps(slurry, bore, trace.step(F_HELD, risingFroude(ar), ar), trace);
   }
 
   /** The largest F of this grain and all finer ones: F without its fall at 160 and above 540. */

@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.units.Kind;
@@ -39,31 +41,79 @@ final class May1996 implements DepositionVelocityModel {
   static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 3e-7, MOST_SAND);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "May, Ackers, Butler and John",
+          1996,
+          "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
+              + " in CIRIA report 141; coefficients from memory, unverified");
+  private static final Equation VT =
+      SOURCE.equation(
+          "V_t",
+          "velocity at which the grain begins to move",
+          "0.125 sqrt(g (s - 1) d) (D/d)^0.47",
+          Kind.VELOCITY,
+          "s",
+          "d m",
+          "D m");
+  private static final Equation CARRIED =
+      SOURCE.equation(
+          "C",
+          "volume fraction carried at that velocity",
+          "0.0303 (D^2/A) (d/D)^0.6 (V_May^2/(g (s - 1) D))^1.5 (1 - V_t/V_May)^4",
+          Kind.NUMBER,
+          "V_May m/s",
+          "V_t m/s",
+          "D m",
+          "A m2",
+          "d m",
+          "s");
+
+  private static final Equation FOUND =
+      Equation.search(
+          "V_May",
+          "deposition velocity by May",
+          "velocity that carries the volume fraction C",
+          Kind.VELOCITY,
+          SOURCE.toString(),
+          "C",
+          "d m",
+          "V_t m/s");
+
   private static final About ABOUT =
       new About(
           "may-1996",
           "May, limit of deposition",
-          "C = 0.0303 (D^2/A) (d/D)^0.6 (V^2/(g (s - 1) D))^1.5 (1 - Vt/V)^4,"
-              + " Vt = 0.125 sqrt(g (s - 1) d) (D/d)^0.47",
-          new Citation(
-              "May, Ackers, Butler and John",
-              1996,
-              "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
-                  + " in CIRIA report 141; coefficients from memory, unverified"),
-          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY));
+          SOURCE,
+          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+          CARRIED,
+          VT);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())
         .check(CONCENTRATION, slurry.volumeFraction())
         .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore));
+        .value(valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace));
   }
 
-  static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore) {
-    return valueMps(fraction, thresholdMps(slurry, sizeM, bore), capacity(slurry, sizeM, bore));
+  static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore, Trace trace) {
+    double threshold = thresholdMps(slurry, sizeM, bore);
+    double velocity = valueMps(fraction, threshold, capacity(slurry, sizeM, bore));
+    trace.step(VT, threshold, slurry.densityRatio(), sizeM, bore.diameterM());
+    trace.step(FOUND, velocity, fraction, sizeM, threshold);
+    trace.step(
+        CARRIED,
+        fraction,
+        velocity,
+        threshold,
+        bore.diameterM(),
+        bore.areaM2(),
+        sizeM,
+        slurry.densityRatio());
+    return velocity;
   }
 
   /** The velocity at which a flow of a threshold and a capacity carries a fraction. */

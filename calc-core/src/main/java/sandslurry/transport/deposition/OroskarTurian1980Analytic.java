@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.HinderedSettling;
@@ -38,23 +40,56 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   static final Bound CONCENTRATION = Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.4);
   private static final HinderedSettling HINDERED = new Rowe1987();
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Oroskar and Turian",
+          1980,
+          "AIChE Journal 26:550-558; coefficients from memory, unverified");
+  private static final Equation RE =
+      SOURCE.equation(
+          "Re",
+          "Reynolds number of the grain scale",
+          "D sqrt(g d (s - 1)) / nu",
+          Kind.NUMBER,
+          "D m",
+          "d m",
+          "s",
+          "nu m2/s");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Oroskar and Turian, analytic",
+          "sqrt(g d (s - 1)) (5/0.96 C (1 - C)^(2 n - 1) (D/d) Re^(1/8))^(8/15)",
+          Kind.VELOCITY,
+          "d m",
+          "s",
+          "C",
+          "n",
+          "D m",
+          "Re");
+
   private static final About ABOUT =
       new About(
           "oroskar-turian-1980-analytic",
           "Oroskar and Turian, analytic",
-          "V = sqrt(g d (s - 1)) (5 C (1 - C)^(2n - 1) (D/d) Re^(1/8) / 0.96)^(8/15),"
-              + " Re = D sqrt(g d (s - 1)) / nu",
-          new Citation(
-              "Oroskar and Turian",
-              1980,
-              "AIChE Journal 26:550-558; coefficients from memory, unverified"),
-          List.of(SIZE, BORE, CONCENTRATION));
+          SOURCE,
+          List.of(SIZE, BORE, CONCENTRATION),
+          V,
+          RE);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double c = slurry.volumeFraction();
     double grain = SettlingVelocities.reynoldsNumber(slurry.d50Grain(), slurry.liquid());
-    double n = HINDERED.exponent(grain, c).value();
+    double reynolds =
+        trace.step(
+            RE,
+            reynolds(slurry, bore),
+            bore.diameterM(),
+            slurry.d50M(),
+            slurry.densityRatio(),
+            slurry.liquid().kinematicViscosityM2ps());
+    double n = HINDERED.exponent(grain, c, trace).value();
     double energy =
         5
             * c
@@ -66,7 +101,16 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())
         .check(CONCENTRATION, c)
-        .value(grainScaleMps(slurry) * Math.pow(energy, 8.0 / 15));
+        .value(
+            trace.step(
+                V,
+                grainScaleMps(slurry) * Math.pow(energy, 8.0 / 15),
+                slurry.d50M(),
+                slurry.densityRatio(),
+                c,
+                n,
+                bore.diameterM(),
+                reynolds));
   }
 
   /** √(g d (s − 1)) [m/s]. */

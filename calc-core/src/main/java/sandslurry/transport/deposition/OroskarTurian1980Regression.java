@@ -4,8 +4,11 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
+import sandslurry.units.Kind;
 
 /**
  * Critical velocity by the regression that Oroskar and Turian made of about 360 measurements.
@@ -21,33 +24,46 @@ import sandslurry.pipe.Bore;
  * is used here, not published ones; at C = 0 it is 0.
  */
 final class OroskarTurian1980Regression implements DepositionVelocityModel {
+  private static final Citation SOURCE =
+      new Citation(
+          "Oroskar and Turian",
+          1980,
+          "AIChE Journal 26:550-558; seen as quoted from Poloski et al. (2009), PNNL-17639");
+  private static final Equation V =
+      SOURCE.equation(
+          "V_OT",
+          "deposition velocity by Oroskar and Turian",
+          "1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 (D sqrt(g d (s - 1))/nu)^0.09 0.96^0.30 sqrt(g d (s - 1))",
+          Kind.VELOCITY,
+          "C",
+          "D m",
+          "d m",
+          "s",
+          "nu m2/s");
+
   private static final About ABOUT =
       new About(
           "oroskar-turian-1980-regression",
           "Oroskar and Turian, regression",
-          "V = 1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 Re^0.09 0.96^0.30 sqrt(g d (s - 1)),"
-              + " Re = D sqrt(g d (s - 1)) / nu",
-          new Citation(
-              "Oroskar and Turian",
-              1980,
-              "AIChE Journal 26:550-558; seen as quoted from Poloski et al. (2009), PNNL-17639"),
+          SOURCE,
           List.of(
               OroskarTurian1980Analytic.SIZE,
               OroskarTurian1980Analytic.BORE,
-              OroskarTurian1980Analytic.CONCENTRATION));
+              OroskarTurian1980Analytic.CONCENTRATION),
+          V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double c = slurry.volumeFraction();
     return Estimate.checks()
         .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
         .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
         .check(OroskarTurian1980Analytic.CONCENTRATION, c)
-        .value(valueMps(slurry, c, bore));
+        .value(valueMps(slurry, c, bore, trace));
   }
 
   /** The velocity at a concentration [m/s]. */
-  static double valueMps(Slurry slurry, double c, Bore bore) {
+  static double valueMps(Slurry slurry, double c, Bore bore, Trace trace) {
     double number =
         1.85
             * Math.pow(c, 0.1536)
@@ -55,7 +71,15 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
             * Math.pow(bore.diameterM() / slurry.d50M(), 0.378)
             * Math.pow(OroskarTurian1980Analytic.reynolds(slurry, bore), 0.09)
             * Math.pow(OroskarTurian1980Analytic.EDDY_SHARE, 0.3);
-    return number * OroskarTurian1980Analytic.grainScaleMps(slurry);
+    double value = number * OroskarTurian1980Analytic.grainScaleMps(slurry);
+    return trace.step(
+        V,
+        value,
+        c,
+        bore.diameterM(),
+        slurry.d50M(),
+        slurry.densityRatio(),
+        slurry.liquid().kinematicViscosityM2ps());
   }
 
   @Override

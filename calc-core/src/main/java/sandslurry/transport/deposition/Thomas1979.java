@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
@@ -37,26 +39,39 @@ final class Thomas1979 implements DepositionVelocityModel {
   private static final Bound SIZE_RATIO =
       new Bound("grain size over thickness of the viscous sub-layer", Kind.NUMBER, 0, 0.3);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Thomas",
+          1979,
+          "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
+              + " chapter on slurry pumps, the exponents from memory, unverified");
+  private static final Equation V =
+      SOURCE.equation(
+          "V_T",
+          "deposition velocity of fine grains",
+          "9.0 (g nu (s - 1))^0.37 (D/nu)^0.11",
+          Kind.VELOCITY,
+          "nu m2/s",
+          "s",
+          "D m");
+
   private static final About ABOUT =
-      new About(
-          "thomas-1979",
-          "Thomas, fine grains",
-          "V = 9.0 (g nu (s - 1))^0.37 (D/nu)^0.11",
-          new Citation(
-              "Thomas",
-              1979,
-              "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
-                  + " chapter on slurry pumps, the exponents from memory, unverified"),
-          List.of(SIZE_RATIO));
+      new About("thomas-1979", "Thomas, fine grains", SOURCE, List.of(SIZE_RATIO), V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double nu = slurry.liquid().kinematicViscosityM2ps();
     double sublayer = SUBLAYER * nu / shearVelocityMps(slurry);
     double buoyancy = Physics.GRAVITY * nu * (slurry.densityRatio() - 1);
     return Estimate.checks()
         .check(SIZE_RATIO, slurry.d50M() / sublayer)
-        .value(9.0 * Math.pow(buoyancy, 0.37) * Math.pow(bore.diameterM() / nu, 0.11));
+        .value(
+            trace.step(
+                V,
+                9.0 * Math.pow(buoyancy, 0.37) * Math.pow(bore.diameterM() / nu, 0.11),
+                nu,
+                slurry.densityRatio(),
+                bore.diameterM()));
   }
 
   /**

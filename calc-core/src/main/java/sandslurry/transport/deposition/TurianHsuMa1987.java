@@ -4,8 +4,11 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
+import sandslurry.units.Kind;
 
 /**
  * Critical velocity by the regression that Turian, Hsu and Ma made of 864 measurements.
@@ -23,26 +26,55 @@ import sandslurry.pipe.Bore;
  * which the formula is used here, not published ones; at C = 0 it is 0.
  */
 final class TurianHsuMa1987 implements DepositionVelocityModel {
+  private static final Citation SOURCE =
+      new Citation(
+          "Turian, Hsu and Ma",
+          1987,
+          "Powder Technology 51:35-47; coefficients from memory, unverified");
+  private static final Equation RE =
+      SOURCE.equation(
+          "Re",
+          "Reynolds number of the bore scale",
+          "D sqrt(g D (s - 1)) / nu",
+          Kind.NUMBER,
+          "D m",
+          "s",
+          "nu m2/s");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Turian, Hsu and Ma",
+          "1.7951 C^0.1087 (1 - C)^0.2501 Re^0.00179 (d/D)^0.06623 sqrt(2 g D (s - 1))",
+          Kind.VELOCITY,
+          "C",
+          "Re",
+          "d m",
+          "D m",
+          "s");
+
   private static final About ABOUT =
       new About(
           "turian-hsu-ma-1987",
           "Turian, Hsu and Ma",
-          "V = 1.7951 C^0.1087 (1 - C)^0.2501 Re^0.00179 (d/D)^0.06623 sqrt(2 g D (s - 1)),"
-              + " Re = D sqrt(g D (s - 1)) / nu",
-          new Citation(
-              "Turian, Hsu and Ma",
-              1987,
-              "Powder Technology 51:35-47; coefficients from memory, unverified"),
+          SOURCE,
           List.of(
               OroskarTurian1980Analytic.SIZE,
               OroskarTurian1980Analytic.BORE,
-              OroskarTurian1980Analytic.CONCENTRATION));
+              OroskarTurian1980Analytic.CONCENTRATION),
+          V,
+          RE);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double c = slurry.volumeFraction();
     double reynolds =
         VelocityScale.reynolds(slurry, bore, VelocityScale.withoutTwoMps(slurry, bore));
+    trace.step(
+        RE,
+        reynolds,
+        bore.diameterM(),
+        slurry.densityRatio(),
+        slurry.liquid().kinematicViscosityM2ps());
     double number =
         1.7951
             * Math.pow(c, 0.1087)
@@ -53,7 +85,15 @@ final class TurianHsuMa1987 implements DepositionVelocityModel {
         .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
         .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
         .check(OroskarTurian1980Analytic.CONCENTRATION, c)
-        .value(number * VelocityScale.durandMps(slurry, bore));
+        .value(
+            trace.step(
+                V,
+                number * VelocityScale.durandMps(slurry, bore),
+                c,
+                reynolds,
+                slurry.d50M(),
+                bore.diameterM(),
+                slurry.densityRatio()));
   }
 
   @Override

@@ -1,10 +1,13 @@
 package sandslurry.transport.deposition;
 
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.PipeFriction;
+import sandslurry.units.Kind;
 
 /**
  * The two velocities by which deposition velocities are made dimensionless. They differ by √2, and
@@ -16,6 +19,32 @@ final class VelocityScale {
   private static final int MOST_STEPS = 20;
 
   private VelocityScale() {}
+
+  private static final Equation REYNOLDS =
+      Equation.of(
+          "Re",
+          "Reynolds number of the carrier at that velocity",
+          "V D / nu",
+          Kind.NUMBER,
+          Equation.DEFINITION,
+          "V m/s",
+          "D m",
+          "nu m2/s");
+
+  /** The Darcy friction factor of the carrier at a velocity that was searched for. */
+  static double friction(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
+    if (!trace.records()) {
+      return friction(slurry, bore, velocityMps);
+    }
+    double reynolds = reynolds(slurry, bore, velocityMps);
+    trace.step(
+        REYNOLDS,
+        reynolds,
+        velocityMps,
+        bore.diameterM(),
+        slurry.liquid().kinematicViscosityM2ps());
+    return PipeFriction.darcyFactor(reynolds, bore.roughnessM() / bore.diameterM(), trace);
+  }
 
   /** √(2 g D (s − 1)) of Durand [m/s]. */
   static double durandMps(Slurry slurry, Bore bore) {

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.units.Kind;
@@ -32,20 +34,28 @@ final class Wasp1977 implements DepositionVelocityModel {
   private static final Bound CONCENTRATION =
       Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.3);
 
-  private static final About ABOUT =
-      new About(
-          "wasp-1977",
+  private static final Citation SOURCE =
+      new Citation(
           "Wasp, Kenny and Gandhi",
-          "V = 3.116 C^0.186 (d/D)^(1/6) sqrt(2 g D (s - 1))",
-          new Citation(
-              "Wasp, Kenny and Gandhi",
-              1977,
-              "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
-                  + " from memory, unverified"),
-          List.of(SIZE, CONCENTRATION));
+          1977,
+          "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
+              + " from memory, unverified");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Wasp, Kenny and Gandhi",
+          "3.116 C^0.186 (d/D)^(1/6) sqrt(2 g D (s - 1))",
+          Kind.VELOCITY,
+          "C",
+          "d m",
+          "D m",
+          "s");
+
+  private static final About ABOUT =
+      new About("wasp-1977", "Wasp, Kenny and Gandhi", SOURCE, List.of(SIZE, CONCENTRATION), V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     double number =
         3.116
             * Math.pow(slurry.volumeFraction(), 0.186)
@@ -53,7 +63,14 @@ final class Wasp1977 implements DepositionVelocityModel {
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(CONCENTRATION, slurry.volumeFraction())
-        .value(number * VelocityScale.durandMps(slurry, bore));
+        .value(
+            trace.step(
+                V,
+                number * VelocityScale.durandMps(slurry, bore),
+                slurry.volumeFraction(),
+                slurry.d50M(),
+                bore.diameterM(),
+                slurry.densityRatio()));
   }
 
   @Override

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.units.InUnit;
@@ -35,26 +37,53 @@ final class Wilson1986Fit implements DepositionVelocityModel {
       new Bound("kinematic viscosity of the carrier", Kind.KINEMATIC_VISCOSITY, 0, 2e-6);
   private static final double SLIDING_FRICTION = 0.40;
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Wilson",
+          1979,
+          "Hydrotransport 6, BHRA, Canterbury; fit of Wilson (1986), Journal of Pipelines 5, as"
+              + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory, unverified");
+  private static final Equation V =
+      SOURCE.equation(
+          "V_W",
+          "deposition velocity by the nomograph of Wilson",
+          "8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7)",
+          Kind.VELOCITY,
+          "d m",
+          "D m",
+          "s");
+  private static final Equation V_HELD =
+      SOURCE.equation(
+          "V_W",
+          "deposition velocity by the nomograph of Wilson for d_n, held at its peak",
+          "8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 min(d_n[mm], (0.77 D^0.7)^0.5)^1.75 / (min(d_n[mm], (0.77 D^0.7)^0.5)^2 + 0.11 D^0.7)",
+          Kind.VELOCITY,
+          "d_n m",
+          "D m",
+          "s");
+
   private static final About ABOUT =
       new About(
           "wilson-1986-fit",
           "Wilson, nomograph without its bound",
-          "V = 8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7)",
-          new Citation(
-              "Wilson",
-              1979,
-              "Hydrotransport 6, BHRA, Canterbury; fit of Wilson (1986), Journal of Pipelines 5, as"
-                  + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory, unverified"),
-          List.of(SIZE, BORE, CONCENTRATION, VISCOSITY));
+          SOURCE,
+          List.of(SIZE, BORE, CONCENTRATION, VISCOSITY),
+          V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())
         .check(CONCENTRATION, slurry.volumeFraction())
         .check(VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(valueMps(slurry, InUnit.millimetres(slurry.d50M()), bore));
+        .value(
+            trace.step(
+                V,
+                valueMps(slurry, InUnit.millimetres(slurry.d50M()), bore),
+                slurry.d50M(),
+                bore.diameterM(),
+                slurry.densityRatio()));
   }
 
   private static double valueMps(Slurry slurry, double d, Bore bore) {
@@ -64,10 +93,11 @@ final class Wilson1986Fit implements DepositionVelocityModel {
   }
 
   /** The largest velocity of grains of a size and of all finer ones: held beyond the peak [m/s]. */
-  static double risingMps(Slurry slurry, double sizeM, Bore bore) {
+  static double risingMps(Slurry slurry, double sizeM, Bore bore, Trace trace) {
     // The derivative of the fit in d is 0 at d^2 = 7 (0.11 D^0.7).
     double peak = Math.sqrt(7 * 0.11 * Math.pow(bore.diameterM(), 0.7));
-    return valueMps(slurry, Math.min(InUnit.millimetres(sizeM), peak), bore);
+    double value = valueMps(slurry, Math.min(InUnit.millimetres(sizeM), peak), bore);
+    return trace.step(V_HELD, value, sizeM, bore.diameterM(), slurry.densityRatio());
   }
 
   @Override

@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.PipeFriction;
@@ -35,29 +37,60 @@ final class WilsonBounded implements DepositionVelocityModel {
           Double.POSITIVE_INFINITY);
   private static final DepositionVelocityModel NOMOGRAPH = new Wilson1986Fit();
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Wilson",
+          1979,
+          "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
+              + " (1990); that the lower of the two holds was read in a"
+              + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified");
+  private static final Equation FOUND =
+      Equation.search(
+          "V_b",
+          "upper bound of Wilson, as found",
+          "velocity that agrees with its own friction factor in (0.018/f)^0.13 sqrt(2 g D (s - 1))",
+          Kind.VELOCITY,
+          SOURCE.toString(),
+          "D m",
+          "s",
+          "nu m2/s");
+  private static final Equation BOUND =
+      SOURCE.equation(
+          "V_b",
+          "upper bound of Wilson",
+          "(0.018/f)^0.13 sqrt(2 g D (s - 1))",
+          Kind.VELOCITY,
+          "f",
+          "D m",
+          "s");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Wilson",
+          "min(V_W, V_b)",
+          Kind.VELOCITY,
+          "V_W m/s",
+          "V_b m/s");
+
   private static final About ABOUT =
       new About(
           "wilson-bounded",
           "Wilson, nomograph with its bound",
-          "V = min(8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7),"
-              + " (0.018/f)^0.13 sqrt(2 g D (s - 1)))",
-          new Citation(
-              "Wilson",
-              1979,
-              "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
-                  + " (1990); that the lower of the two holds was read in a"
-                  + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified"),
+          SOURCE,
           List.of(
               Wilson1986Fit.SIZE,
               Wilson1986Fit.BORE,
               Wilson1986Fit.CONCENTRATION,
               Wilson1986Fit.VISCOSITY,
-              TURBULENT));
+              TURBULENT),
+          V,
+          BOUND);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
-    double value =
-        Math.min(NOMOGRAPH.velocityMps(slurry, bore).value(), upperBoundMps(slurry, bore));
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+    double nomograph = NOMOGRAPH.velocityMps(slurry, bore, trace).value();
+    double bound = upperBoundMps(slurry, bore, trace);
+    double value = trace.step(V, Math.min(nomograph, bound), nomograph, bound);
     return Estimate.checks()
         .check(Wilson1986Fit.SIZE, slurry.d50M())
         .check(Wilson1986Fit.BORE, bore.diameterM())
@@ -75,8 +108,20 @@ final class WilsonBounded implements DepositionVelocityModel {
    * @return the root V of V = (0.018/f(V))^0.13 √(2 g D (s − 1)) [m/s]
    */
   public static double upperBoundMps(Slurry slurry, Bore bore) {
-    return VelocityScale.atFrictionMps(
-        slurry, bore, 0.13, Math.pow(0.018, 0.13) * VelocityScale.durandMps(slurry, bore));
+    return upperBoundMps(slurry, bore, Trace.NONE);
+  }
+
+  static double upperBoundMps(Slurry slurry, Bore bore, Trace trace) {
+    double bound =
+        VelocityScale.atFrictionMps(
+            slurry, bore, 0.13, Math.pow(0.018, 0.13) * VelocityScale.durandMps(slurry, bore));
+    if (trace.records()) {
+      double d = bore.diameterM();
+      double s = slurry.densityRatio();
+      trace.step(FOUND, bound, d, s, slurry.liquid().kinematicViscosityM2ps());
+      trace.step(BOUND, bound, VelocityScale.friction(slurry, bore, bound, trace), d, s);
+    }
+    return bound;
   }
 
   @Override

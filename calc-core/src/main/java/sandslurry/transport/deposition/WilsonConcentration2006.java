@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.units.InUnit;
@@ -39,30 +41,71 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
   private static final DepositionVelocityModel FIRST = new GilliesShook();
   private static final DepositionVelocityModel SECOND = new WilsonBounded();
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Wilson, Addie, Sellgren and Clift",
+          2006,
+          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
+              + " unverified");
+  private static final Equation CR =
+      SOURCE.equation("C_r", "concentration over that of a packed bed", "C/0.60", Kind.NUMBER, "C");
+  private static final Equation CRM =
+      SOURCE.equation(
+          "C_rm",
+          "the same at which the deposition velocity is largest",
+          "min(0.66, 0.16 D^0.40 d[mm]^-0.84 ((s - 1)/1.65)^-0.17)",
+          Kind.NUMBER,
+          "D m",
+          "d m",
+          "s");
+  private static final Equation VR =
+      SOURCE.equation(
+          "V_r",
+          "share of the largest deposition velocity at this concentration",
+          "1 for C_r >= C_rm; 6.75 C_r^(ln(1/3)/ln(C_rm)) (1 - C_r^(ln(1/3)/ln(C_rm)))^2 for C_rm <= 1/3; else 6.75 (1 - C_r)^(2 ln(2/3)/ln(1 - C_rm)) (1 - (1 - C_r)^(ln(2/3)/ln(1 - C_rm)))",
+          Kind.NUMBER,
+          "C_r",
+          "C_rm");
+  private static final Equation VMAX =
+      SOURCE.equation(
+          "V_max",
+          "largest deposition velocity at any concentration",
+          "max(V_GS, V_WB)",
+          Kind.VELOCITY,
+          "V_GS m/s",
+          "V_WB m/s");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity at this concentration",
+          "V_r V_max",
+          Kind.VELOCITY,
+          "V_r",
+          "V_max m/s");
+
   private static final About ABOUT =
       new About(
           "wilson-concentration-2006",
           "Wilson, factor for the concentration",
-          "V = Vr Vmax; Cr = C/0.60, Crm = 0.16 D^0.40 d[mm]^-0.84 ((s - 1)/1.65)^-0.17;"
-              + " Crm <= 1/3: Vr = 6.75 Cr^a (1 - Cr^a)^2, a = ln(1/3)/ln Crm;"
-              + " above: Vr = 6.75 (1 - Cr)^(2 b) (1 - (1 - Cr)^b), b = ln(2/3)/ln(1 - Crm)",
-          new Citation(
-              "Wilson, Addie, Sellgren and Clift",
-              2006,
-              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
-                  + " unverified"),
-          List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY));
+          SOURCE,
+          List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+          V,
+          VR,
+          CR,
+          CRM);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
-    double largest =
-        Math.max(FIRST.velocityMps(slurry, bore).value(), SECOND.velocityMps(slurry, bore).value());
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+    double gillies = FIRST.velocityMps(slurry, bore, trace).value();
+    double wilson = SECOND.velocityMps(slurry, bore, trace).value();
+    double largest = trace.step(VMAX, Math.max(gillies, wilson), gillies, wilson);
+    double factor = factor(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace);
     return Estimate.checks()
         .check(Wilson1986Fit.SIZE, slurry.d50M())
         .check(Wilson1986Fit.BORE, bore.diameterM())
         .check(CONCENTRATION, slurry.volumeFraction())
         .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(factor(slurry, slurry.d50M(), slurry.volumeFraction(), bore) * largest);
+        .value(trace.step(V, factor * largest, factor, largest));
   }
 
   /**
@@ -72,17 +115,27 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
    * @param sizeM grain size [m]
    * @param fraction volume fraction of the sand
    * @param bore the pipe
+   * @param trace what keeps the steps
    * @return deposition velocity over its largest value, 0 to 1, never falling with the fraction
    */
-  static double factor(Slurry slurry, double sizeM, double fraction, Bore bore) {
-    double most =
-        Math.min(
-            HIGHEST_CRM,
-            0.16
-                * Math.pow(bore.diameterM(), 0.40)
-                * Math.pow(InUnit.millimetres(sizeM), -0.84)
-                * Math.pow((slurry.densityRatio() - 1) / 1.65, -0.17));
-    double relative = fraction / PACKED;
+  static double factor(Slurry slurry, double sizeM, double fraction, Bore bore, Trace trace) {
+    double relative = trace.step(CR, fraction / PACKED, fraction);
+    double most = crowded(slurry, sizeM, bore);
+    trace.step(CRM, most, bore.diameterM(), sizeM, slurry.densityRatio());
+    return trace.step(VR, factor(relative, most), relative, most);
+  }
+
+  /** The relative concentration at which the largest velocity occurs. */
+  private static double crowded(Slurry slurry, double sizeM, Bore bore) {
+    return Math.min(
+        HIGHEST_CRM,
+        0.16
+            * Math.pow(bore.diameterM(), 0.40)
+            * Math.pow(InUnit.millimetres(sizeM), -0.84)
+            * Math.pow((slurry.densityRatio() - 1) / 1.65, -0.17));
+  }
+
+  private static double factor(double relative, double most) {
     if (relative >= most) {
       return 1;
     }

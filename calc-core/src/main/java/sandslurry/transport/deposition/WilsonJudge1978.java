@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
@@ -24,25 +26,40 @@ import sandslurry.units.Kind;
 final class WilsonJudge1978 implements DepositionVelocityModel {
   private static final Bound GROUP = new Bound("d/(D C_D)", Kind.NUMBER, 1e-5, 1e-3);
 
-  private static final About ABOUT =
-      new About(
-          "wilson-judge-1978",
+  private static final Citation SOURCE =
+      new Citation(
           "Wilson and Judge",
-          "V = (2.0 + 0.3 log10(d/(D C_D))) sqrt(2 g D (s - 1))",
-          new Citation(
-              "Wilson and Judge",
-              1978,
-              "Hydrotransport 5, BHRA, Hannover; coefficients from memory, unverified"),
-          List.of(GROUP));
+          1978,
+          "Hydrotransport 5, BHRA, Hannover; coefficients from memory, unverified");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Wilson and Judge",
+          "max(0, 2.0 + 0.3 log10(d/(D C_D))) sqrt(2 g D (s - 1))",
+          Kind.VELOCITY,
+          "d m",
+          "D m",
+          "C_D",
+          "s");
+
+  private static final About ABOUT =
+      new About("wilson-judge-1978", "Wilson and Judge", SOURCE, List.of(GROUP), V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
-    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
     double group = slurry.d50M() / (bore.diameterM() * drag);
     double number = Math.max(0, 2.0 + 0.3 * Math.log10(group));
     return Estimate.checks()
         .check(GROUP, group)
-        .value(number * VelocityScale.durandMps(slurry, bore));
+        .value(
+            trace.step(
+                V,
+                number * VelocityScale.durandMps(slurry, bore),
+                slurry.d50M(),
+                bore.diameterM(),
+                drag,
+                slurry.densityRatio()));
   }
 
   @Override

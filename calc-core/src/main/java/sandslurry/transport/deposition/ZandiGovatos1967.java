@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
@@ -27,24 +29,39 @@ final class ZandiGovatos1967 implements DepositionVelocityModel {
   private static final Bound CONCENTRATION =
       Bound.used("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);
 
-  private static final About ABOUT =
-      new About(
-          "zandi-govatos-1967",
+  private static final Citation SOURCE =
+      new Citation(
           "Zandi and Govatos",
-          "V = sqrt(40 C g D (s - 1) / sqrt(C_D))",
-          new Citation(
-              "Zandi and Govatos",
-              1967,
-              "Journal of the Hydraulics Division, ASCE 93(HY3):145; index from memory, unverified"),
-          List.of(CONCENTRATION));
+          1967,
+          "Journal of the Hydraulics Division, ASCE 93(HY3):145; index from memory, unverified");
+  private static final Equation V =
+      SOURCE.equation(
+          "V",
+          "deposition velocity by Zandi and Govatos",
+          "sqrt(40 C g D (s - 1) / sqrt(C_D))",
+          Kind.VELOCITY,
+          "C",
+          "D m",
+          "s",
+          "C_D");
+
+  private static final About ABOUT =
+      new About("zandi-govatos-1967", "Zandi and Govatos", SOURCE, List.of(CONCENTRATION), V);
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore) {
-    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
+  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
     double weight = Physics.GRAVITY * bore.diameterM() * (slurry.densityRatio() - 1);
     return Estimate.checks()
         .check(CONCENTRATION, slurry.volumeFraction())
-        .value(Math.sqrt(INDEX * slurry.volumeFraction() * weight / Math.sqrt(drag)));
+        .value(
+            trace.step(
+                V,
+                Math.sqrt(INDEX * slurry.volumeFraction() * weight / Math.sqrt(drag)),
+                slurry.volumeFraction(),
+                bore.diameterM(),
+                slurry.densityRatio(),
+                drag));
   }
 
   @Override

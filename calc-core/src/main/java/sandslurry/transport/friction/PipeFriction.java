@@ -1,17 +1,26 @@
 package sandslurry.transport.friction;
 
 import sandslurry.correlation.Citation;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
+import sandslurry.units.Kind;
 
 /** Friction factor of a Newtonian liquid in a full pipe. */
 public final class PipeFriction {
-  /** The equation of {@link #darcyFactor} as plain text. */
-  public static final String EQUATION =
-      "f = 8 [(8/Re)^12 + (A + B)^-1.5]^(1/12), A = {2.457 ln[1/((7/Re)^0.9 + 0.27 eps/D)]}^16,"
-          + " B = (37530/Re)^16";
-
   /** The source of {@link #darcyFactor}. */
   public static final Citation SOURCE =
       new Citation("Churchill", 1977, "Chemical Engineering 84(24):91-92");
+
+  /** The equation of {@link #darcyFactor}. */
+  public static final Equation EQUATION =
+      SOURCE.equation(
+          "f",
+          "Darcy friction factor",
+          "64/Re for Re < 1; else 8 [(8/Re)^12 + {(2.457 ln[1/((7/Re)^0.9 + 0.27 e)])^16"
+              + " + (37530/Re)^16}^-1.5]^(1/12)",
+          Kind.NUMBER,
+          "Re",
+          "e");
 
   private static final double LAMINAR = 64;
 
@@ -53,6 +62,19 @@ public final class PipeFriction {
         LAMINAR / reynolds,
         transitionalFactor(reynolds),
         turbulentFactor(reynolds, relativeRoughness));
+  }
+
+  /**
+   * The same with its step.
+   *
+   * @param reynolds Reynolds number, positive
+   * @param relativeRoughness roughness over bore, 0 for a smooth pipe
+   * @param trace what keeps the step
+   * @return Darcy friction factor
+   */
+  public static double darcyFactor(double reynolds, double relativeRoughness, Trace trace) {
+    double factor = darcyFactor(reynolds, relativeRoughness);
+    return trace.step(EQUATION, factor, reynolds, relativeRoughness);
   }
 
   /** The turbulent part of the equation, 8 A^(−1/8), on its own; infinite at Re = 7. */

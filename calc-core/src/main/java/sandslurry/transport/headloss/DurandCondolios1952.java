@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
@@ -45,44 +47,75 @@ final class DurandCondolios1952 implements HeadLossModel {
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Durand and Condolios",
+          1952,
+          "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
+              + " Minnesota International Hydraulics Convention:89-103; constants from memory,"
+              + " unverified, but consistent with each other");
+  static final Equation PSI =
+      SOURCE.equation(
+          "psi",
+          "abscissa of Durand",
+          "V^2 sqrt(C_D) / (g D (s - 1))",
+          Kind.NUMBER,
+          "V m/s",
+          "C_D",
+          "D m",
+          "s");
+  private static final Equation GRADIENT =
+      SOURCE.equation(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "i_f (1 + 150 C psi^-1.5)",
+          Kind.NUMBER,
+          "i_f",
+          "C",
+          "psi");
+
   private static final About ABOUT =
       new About(
           "durand-condolios-1952",
           "Durand and Condolios",
-          "im = iw {1 + 150 C [V^2 sqrt(C_D) / (g D (s - 1))]^-1.5}",
-          new Citation(
-              "Durand and Condolios",
-              1952,
-              "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
-                  + " Minnesota International Hydraulics Convention:89-103; constants from memory,"
-                  + " unverified, but consistent with each other"),
-          List.of(ClearLiquid.TURBULENT, BORE, SIZE, CONCENTRATION));
+          SOURCE,
+          List.of(ClearLiquid.TURBULENT, BORE, SIZE, CONCENTRATION),
+          GRADIENT,
+          PSI);
 
   /** The abscissa ψ of Durand with the drag coefficient. */
-  static double psi(Grain grain, Slurry slurry, Bore bore, double velocityMps) {
-    double drag = SettlingVelocities.dragCoefficient(grain, slurry.liquid());
+  static double psi(Grain grain, Slurry slurry, Bore bore, double velocityMps, Trace trace) {
+    double drag = SettlingVelocities.dragCoefficient(grain, slurry.liquid(), trace);
     double buoyancy = slurry.densityRatio() - 1;
-    return velocityMps
-        * velocityMps
-        * Math.sqrt(drag)
-        / (Physics.GRAVITY * bore.diameterM() * buoyancy);
+    double psi =
+        velocityMps
+            * velocityMps
+            * Math.sqrt(drag)
+            / (Physics.GRAVITY * bore.diameterM() * buoyancy);
+    return trace.step(PSI, psi, velocityMps, drag, bore.diameterM(), slurry.densityRatio());
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     double concentration = slurry.volumeFraction();
     if (concentration == 0) {
       return Estimate.checks().value(clear.gradient());
     }
-    double excess =
-        CONSTANT * Math.pow(psi(slurry.d50Grain(), slurry, bore, velocityMps), EXPONENT);
+    double psi = psi(slurry.d50Grain(), slurry, bore, velocityMps, trace);
+    double excess = CONSTANT * Math.pow(psi, EXPONENT);
     return Estimate.checks()
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(BORE, bore.diameterM())
         .check(SIZE, slurry.d50M())
         .check(CONCENTRATION, concentration)
-        .value(clear.gradient() * (1 + concentration * excess));
+        .value(
+            trace.step(
+                GRADIENT,
+                clear.gradient() * (1 + concentration * excess),
+                clear.gradient(),
+                concentration,
+                psi));
   }
 
   @Override

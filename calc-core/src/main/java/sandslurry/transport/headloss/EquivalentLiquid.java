@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
@@ -30,21 +32,33 @@ final class EquivalentLiquid implements HeadLossModel {
   private static final Bound SUSPENDED =
       new Bound("1800 g D w / V^3 (full suspension)", Kind.NUMBER, Double.NEGATIVE_INFINITY, 1);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "O'Brien and Folsom",
+          1937,
+          "The transportation of sand in pipe lines, University of California Publications in"
+              + " Engineering 3(7) (attribution from memory, unverified); limit: Newitt et al.,"
+              + " 1955, Transactions of the Institution of Chemical Engineers 33:93-113");
+  private static final Equation GRADIENT =
+      SOURCE.equation(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "i_f (1 + C (s - 1))",
+          Kind.NUMBER,
+          "i_f",
+          "C",
+          "s");
+
   private static final About ABOUT =
       new About(
           "equivalent-liquid",
           "Equivalent liquid",
-          "im = iw [1 + C (s - 1)]",
-          new Citation(
-              "O'Brien and Folsom",
-              1937,
-              "The transportation of sand in pipe lines, University of California Publications in"
-                  + " Engineering 3(7) (attribution from memory, unverified); limit: Newitt et al.,"
-                  + " 1955, Transactions of the Institution of Chemical Engineers 33:93-113"),
-          List.of(ClearLiquid.TURBULENT, SUSPENDED));
+          SOURCE,
+          List.of(ClearLiquid.TURBULENT, SUSPENDED),
+          GRADIENT);
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     Estimate.Checks checks = Estimate.checks();
     if (slurry.volumeFraction() > 0) {
@@ -60,8 +74,10 @@ final class EquivalentLiquid implements HeadLossModel {
                   * fall
                   / Math.pow(velocityMps, 3));
     }
-    return checks.value(
-        clear.gradient() * slurry.mixtureDensityKgM3() / slurry.liquid().densityKgM3());
+    double gradient =
+        clear.gradient() * slurry.mixtureDensityKgM3() / slurry.liquid().densityKgM3();
+    double c = slurry.volumeFraction();
+    return checks.value(trace.step(GRADIENT, gradient, clear.gradient(), c, slurry.densityRatio()));
   }
 
   @Override

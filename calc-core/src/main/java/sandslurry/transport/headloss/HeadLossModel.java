@@ -2,6 +2,7 @@ package sandslurry.transport.headloss;
 
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.ClearLiquid;
@@ -17,7 +18,21 @@ public interface HeadLossModel extends Correlation {
    * @return metres of carrier liquid lost per metre of pipe, and what lay outside the published
    *     range
    */
-  Estimate gradient(Slurry slurry, Bore bore, double velocityMps);
+  default Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+    return gradient(slurry, bore, velocityMps, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps, which begin with the gradient i_f of the clear carrier.
+   *
+   * @param slurry sand and carrier
+   * @param bore the pipe
+   * @param velocityMps mean velocity, positive [m/s]
+   * @param trace what keeps the steps
+   * @return metres of carrier liquid lost per metre of pipe, and what lay outside the published
+   *     range
+   */
+  Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace);
 
   /**
    * The same gradient for many velocities of one slurry in one pipe.

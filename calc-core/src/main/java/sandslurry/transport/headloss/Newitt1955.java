@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
@@ -42,28 +44,43 @@ final class Newitt1955 implements HeadLossModel {
   private static final Bound BORE = new Bound("bore", Kind.BORE, 0.025, 0.027);
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 9.65e-5, 6.4e-3);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Newitt, Richardson, Abbott and Turtle",
+          1955,
+          "Transactions of the Institution of Chemical Engineers 33:93-113; coefficients from"
+              + " memory, unverified; pipe and grain sizes as told by Miedema, Slurry Transport"
+              + " (open text), section 6.5");
+  private static final Equation GRADIENT =
+      SOURCE.equation(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "i_f (1 + C (s - 1) max(0.6, min(66 g D/V^2, 1100 g D w/V^3)))",
+          Kind.NUMBER,
+          "i_f",
+          "C",
+          "s",
+          "D m",
+          "V m/s",
+          "w m/s");
+
   private static final About ABOUT =
       new About(
           "newitt-1955",
           "Newitt, Richardson, Abbott and Turtle",
-          "im = iw {1 + C (s - 1) max[0.6, min(66 g D/V^2, 1100 g D w/V^3)]}",
-          new Citation(
-              "Newitt, Richardson, Abbott and Turtle",
-              1955,
-              "Transactions of the Institution of Chemical Engineers 33:93-113; coefficients from"
-                  + " memory, unverified; pipe and grain sizes as told by Miedema, Slurry Transport"
-                  + " (open text), section 6.5"),
-          List.of(ClearLiquid.TURBULENT, BORE, SIZE));
+          SOURCE,
+          List.of(ClearLiquid.TURBULENT, BORE, SIZE),
+          GRADIENT);
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     double concentration = slurry.volumeFraction();
     if (concentration == 0) {
       return Estimate.checks().value(clear.gradient());
     }
     double fall =
-        SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid()).value();
+        SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid(), trace).value();
     double froude = Physics.GRAVITY * bore.diameterM() / (velocityMps * velocityMps);
     double bed = SLIDING * froude;
     double heterogeneous = HETEROGENEOUS * froude * fall / velocityMps;
@@ -73,7 +90,16 @@ final class Newitt1955 implements HeadLossModel {
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(BORE, bore.diameterM())
         .check(SIZE, slurry.d50M())
-        .value(clear.gradient() * (1 + concentration * excess));
+        .value(
+            trace.step(
+                GRADIENT,
+                clear.gradient() * (1 + concentration * excess),
+                clear.gradient(),
+                concentration,
+                slurry.densityRatio(),
+                bore.diameterM(),
+                velocityMps,
+                fall));
   }
 
   @Override

@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
@@ -49,19 +51,63 @@ final class TurianYuan1977 implements HeadLossModel {
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 3e-5, 0.038);
   private static final Bound BUOYANCY = new Bound("s - 1", Kind.NUMBER, 0.16, 10.3);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Turian and Yuan",
+          1977,
+          "AIChE Journal 23:232-243; coefficients from memory, unverified, but the printed"
+              + " boundaries of the regimes follow from them within 0.3 %; range as told by Miedema,"
+              + " Slurry Transport (open text), section 6.10");
+  private static final Equation FANNING =
+      SOURCE.equation("f_w", "Fanning friction factor of the carrier", "f/4", Kind.NUMBER, "f");
+  private static final Equation FROUDE =
+      SOURCE.equation(
+          "Fr", "Froude number", "V^2 / (g D (s - 1))", Kind.NUMBER, "V m/s", "D m", "s");
+  private static final Equation EXCESS =
+      SOURCE.equation(
+          "f_x",
+          "what the sand adds to f_w in this regime",
+          "A (100 C)^a f_w^b C_D^c Fr^e",
+          Kind.NUMBER,
+          "A",
+          "C",
+          "a",
+          "f_w",
+          "b",
+          "C_D",
+          "c",
+          "Fr",
+          "e");
+  private static final Equation GRADIENT =
+      SOURCE.equation(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "i_f (1 + f_x/f_w)",
+          Kind.NUMBER,
+          "i_f",
+          "f_x",
+          "f_w");
+
+  private static final Equation REGIME =
+      Equation.lookup(
+          "A",
+          "factor of the regime",
+          "table of the four regimes, by the Froude number at which each gives way to the next",
+          Kind.NUMBER,
+          SOURCE.toString(),
+          "Fr",
+          "C_D");
+
   private static final About ABOUT =
       new About(
           "turian-yuan-1977",
           "Turian and Yuan",
-          "f = fw + A C%^a fw^b C_D^c [V^2 / (g D (s - 1))]^e (Fanning, four regimes),"
-              + " im = 2 f V^2 / (g D)",
-          new Citation(
-              "Turian and Yuan",
-              1977,
-              "AIChE Journal 23:232-243; coefficients from memory, unverified, but the printed"
-                  + " boundaries of the regimes follow from them within 0.3 %; range as told by Miedema,"
-                  + " Slurry Transport (open text), section 6.10"),
-          List.of(ClearLiquid.TURBULENT, BORE, SIZE, BUOYANCY));
+          SOURCE,
+          List.of(ClearLiquid.TURBULENT, BORE, SIZE, BUOYANCY),
+          GRADIENT,
+          EXCESS,
+          FROUDE,
+          FANNING);
 
   /** How the sand travels. */
   public enum Regime {
@@ -183,19 +229,52 @@ final class TurianYuan1977 implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     if (slurry.volumeFraction() == 0) {
       return Estimate.checks().value(clear.gradient());
     }
     Case at = Case.of(slurry, bore, velocityMps, clear);
-    double excess = at.regime().excess(at) / at.fanning;
+    Regime regime = at.regime();
     return Estimate.checks()
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(BORE, bore.diameterM())
         .check(SIZE, slurry.d50M())
         .check(BUOYANCY, slurry.densityRatio() - 1)
-        .value(clear.gradient() * (1 + excess));
+        .value(tell(slurry, bore, velocityMps, at, regime, clear, trace));
+  }
+
+  private static double tell(
+      Slurry slurry,
+      Bore bore,
+      double velocityMps,
+      Case at,
+      Regime regime,
+      ClearLiquid clear,
+      Trace trace) {
+    double gradient = clear.gradient() * (1 + regime.excess(at) / at.fanning);
+    if (trace.records()) {
+      trace.step(FANNING, at.fanning, clear.darcyFactor());
+      SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
+      trace.step(FROUDE, at.froude, velocityMps, bore.diameterM(), slurry.densityRatio());
+      trace.step(REGIME.about(regime.words()), regime.factor, at.froude, at.drag);
+      double c = slurry.volumeFraction();
+      double excess = regime.excess(at);
+      trace.step(
+          EXCESS,
+          excess,
+          regime.factor,
+          c,
+          regime.concentrationPower,
+          at.fanning,
+          regime.frictionPower,
+          at.drag,
+          regime.dragPower,
+          at.froude,
+          regime.froudePower);
+      trace.step(GRADIENT, gradient, clear.gradient(), excess, at.fanning);
+    }
+    return gradient;
   }
 
   @Override

@@ -6,6 +6,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
@@ -13,6 +15,7 @@ import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.units.Kind;
 
 /**
  * Friction of a graded sand slurry in two parts, vehicle and bed, after Wasp, Kenny and Gandhi.
@@ -57,21 +60,38 @@ final class WaspTwoPart1977 implements HeadLossModel {
 
   private static final double DEVIATE_OF_85_PERCENT = 1.036433;
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Wasp, Kenny and Gandhi",
+          1977,
+          "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
+              + " from memory, unverified");
+  private static final Equation FOUND =
+      Equation.search(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "gradient whose shear velocity leaves in the bed, of ten equal classes of the sand, what"
+              + " adds up to it",
+          Kind.NUMBER,
+          SOURCE.toString(),
+          "C",
+          "d50 m",
+          "d85 m");
+  private static final Equation SHEAR =
+      SOURCE.equation(
+          "u*", "shear velocity with sand", "sqrt(g D i_m / 4)", Kind.FALL, "D m", "i_m");
+
   private static final About ABOUT =
       new About(
           "wasp-kenny-gandhi-1977",
           "Wasp, Kenny and Gandhi, vehicle and bed",
-          "im = iv + iw sum(82 psi^-1.5 C_bed), log10(C/C_A) = -1.8 w / (0.4 u*),"
-              + " u* = sqrt(g D im / 4)",
-          new Citation(
-              "Wasp, Kenny and Gandhi",
-              1977,
-              "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
-                  + " from memory, unverified"),
+          "i_m = i_v + i_f sum(82 psi^-1.5 C_bed), log10(C/C_A) = -1.8 w / (0.4 u*),"
+              + " u* = sqrt(g D i_m / 4)",
+          SOURCE,
           List.of(ClearLiquid.TURBULENT, DurandCondolios1952.BORE));
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     if (slurry.volumeFraction() == 0) {
       return Estimate.checks().value(clear.gradient());
@@ -90,7 +110,14 @@ final class WaspTwoPart1977 implements HeadLossModel {
     return Estimate.checks()
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(DurandCondolios1952.BORE, bore.diameterM())
-        .value(flow.gradient(shear));
+        .value(tell(slurry, shear, flow.gradient(shear), bore, trace));
+  }
+
+  private static double tell(
+      Slurry slurry, double shearMps, double gradient, Bore bore, Trace trace) {
+    trace.step(FOUND, gradient, slurry.volumeFraction(), slurry.d50M(), slurry.d85M());
+    trace.step(SHEAR, shearMps, bore.diameterM(), gradient);
+    return gradient;
   }
 
   /** One case, with the settling velocity and the bed term of each class. */
@@ -109,7 +136,7 @@ final class WaspTwoPart1977 implements HeadLossModel {
       double share = slurry.volumeFraction() / grains.length;
       for (int i = 0; i < grains.length; i++) {
         falls[i] = SettlingVelocities.DEFAULT.velocityMps(grains[i], slurry.liquid()).value();
-        double psi = DurandCondolios1952.psi(grains[i], slurry, bore, velocityMps);
+        double psi = DurandCondolios1952.psi(grains[i], slurry, bore, velocityMps, Trace.NONE);
         beds[i] = clearGradient * share * BED_CONSTANT * Math.pow(psi, -1.5);
       }
       return new Flow(slurry, bore, velocityMps, clearGradient, falls, beds);

@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
@@ -53,18 +55,84 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
   private static final Bound CONCENTRATION =
       new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.25);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Wilson, Addie, Sellgren and Clift",
+          2006,
+          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
+              + " as told in the chapter on solids transport of a pump handbook; the other"
+              + " coefficients from memory, unverified");
+  private static final Equation FALL50 =
+      SOURCE.equation(
+          "w50",
+          "velocity of the middle grain that counts",
+          "0.9 w + 2.7 (R g nu)^(1/3)",
+          Kind.FALL,
+          "w m/s",
+          "R",
+          "nu m2/s");
+  private static final Equation FALL85 =
+      SOURCE.equation(
+          "w85",
+          "velocity of the coarse grain that counts",
+          "0.9 w + 2.7 (R g nu)^(1/3)",
+          Kind.FALL,
+          "w m/s",
+          "R",
+          "nu m2/s");
+  private static final Equation SIGMA =
+      SOURCE.equation(
+          "sigma",
+          "spread of the sand",
+          "log10(w85 cosh(60 d85/D) / (w50 cosh(60 d50/D)))",
+          Kind.NUMBER,
+          "w85 m/s",
+          "d85 m",
+          "w50 m/s",
+          "d50 m",
+          "D m");
+  private static final Equation POWER =
+      SOURCE.equation(
+          "M",
+          "power with which the friction of the sand falls",
+          "min(1.7, max(0.25, (0.25 + 13 sigma^2)^-0.5))",
+          Kind.NUMBER,
+          "sigma");
+  private static final Equation HALF =
+      SOURCE.equation(
+          "V50",
+          "velocity at which half of the sand rests on the floor",
+          "w50 sqrt(8/f) cosh(60 d50/D)",
+          Kind.VELOCITY,
+          "w50 m/s",
+          "f",
+          "d50 m",
+          "D m");
+  private static final Equation GRADIENT =
+      SOURCE.equation(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "i_f + 0.22 (s - 1) C (V50/V)^M",
+          Kind.NUMBER,
+          "i_f",
+          "s",
+          "C",
+          "V50 m/s",
+          "V m/s",
+          "M");
+
   private static final About ABOUT =
       new About(
           "wilson-addie-sellgren-2006",
           "Wilson, Addie, Sellgren and Clift, V50",
-          "im = if + 0.22 (s - 1) C (V50/V)^M, V50 = w50 sqrt(8/f) cosh(60 d50/D)",
-          new Citation(
-              "Wilson, Addie, Sellgren and Clift",
-              2006,
-              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
-                  + " as told in the chapter on solids transport of a pump handbook; the other"
-                  + " coefficients from memory, unverified"),
-          List.of(ClearLiquid.TURBULENT, SIZE, RELATIVE_SIZE, CONCENTRATION));
+          SOURCE,
+          List.of(ClearLiquid.TURBULENT, SIZE, RELATIVE_SIZE, CONCENTRATION),
+          GRADIENT,
+          HALF,
+          FALL50,
+          POWER,
+          SIGMA,
+          FALL85);
 
   /**
    * The velocity at which half of the sand is held up by turbulence and half rests on the floor.
@@ -87,24 +155,37 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
    * @return M, 0.25 to 1.7
    */
   public double power(Slurry slurry, Bore bore) {
-    double sigma =
-        Math.log10(
-            scaled(slurry.d85Grain(), slurry.liquid(), bore)
-                / scaled(slurry.d50Grain(), slurry.liquid(), bore));
+    double sigma = sigma(slurry, bore);
     double power = 1 / Math.sqrt(0.25 + 13 * sigma * sigma);
     return Math.min(GREATEST_POWER, Math.max(LEAST_POWER, power));
   }
 
+  private static double sigma(Slurry slurry, Bore bore) {
+    return Math.log10(
+        scaled(slurry.d85Grain(), slurry.liquid(), bore)
+            / scaled(slurry.d50Grain(), slurry.liquid(), bore));
+  }
+
   private static double scaled(Grain grain, Liquid liquid, Bore bore) {
-    double fall = SettlingVelocities.DEFAULT.velocityMps(grain, liquid).value();
+    return associated(grain, liquid, Trace.NONE, FALL50)
+        * Math.cosh(60 * grain.diameterM() / bore.diameterM());
+  }
+
+  /** w [m/s]. */
+  private static double associated(Grain grain, Liquid liquid, Trace trace, Equation equation) {
+    double fall = SettlingVelocities.DEFAULT.velocityMps(grain, liquid, trace).value();
     double buoyancy = grain.densityKgM3() / liquid.densityKgM3() - 1;
-    double associated =
-        0.9 * fall + 2.7 * Math.cbrt(buoyancy * Physics.GRAVITY * liquid.kinematicViscosityM2ps());
-    return associated * Math.cosh(60 * grain.diameterM() / bore.diameterM());
+    double nu = liquid.kinematicViscosityM2ps();
+    return trace.step(
+        equation,
+        0.9 * fall + 2.7 * Math.cbrt(buoyancy * Physics.GRAVITY * nu),
+        fall,
+        buoyancy,
+        nu);
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     double concentration = slurry.volumeFraction();
     if (concentration == 0) {
@@ -115,7 +196,27 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
         .check(SIZE, slurry.d50M())
         .check(RELATIVE_SIZE, slurry.d50M() / bore.diameterM())
         .check(CONCENTRATION, concentration)
-        .value(curve(slurry, bore).gradient(clear, velocityMps));
+        .value(tell(slurry, bore, clear, velocityMps, trace));
+  }
+
+  private double tell(
+      Slurry slurry, Bore bore, ClearLiquid clear, double velocityMps, Trace trace) {
+    double gradient = curve(slurry, bore).gradient(clear, velocityMps);
+    if (trace.records()) {
+      double d = bore.diameterM();
+      double w50 = associated(slurry.d50Grain(), slurry.liquid(), trace, FALL50);
+      double w85 = associated(slurry.d85Grain(), slurry.liquid(), trace, FALL85);
+      double sigma =
+          trace.step(SIGMA, sigma(slurry, bore), w85, slurry.d85M(), w50, slurry.d50M(), d);
+      double power = trace.step(POWER, power(slurry, bore), sigma);
+      double half =
+          Math.sqrt(8 / clear.darcyFactor()) * scaled(slurry.d50Grain(), slurry.liquid(), bore);
+      trace.step(HALF, half, w50, clear.darcyFactor(), slurry.d50M(), d);
+      double c = slurry.volumeFraction();
+      trace.step(
+          GRADIENT, gradient, clear.gradient(), slurry.densityRatio(), c, half, velocityMps, power);
+    }
+    return gradient;
   }
 
   @Override

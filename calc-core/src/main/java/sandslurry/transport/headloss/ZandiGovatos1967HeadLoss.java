@@ -5,6 +5,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.ClearLiquid;
@@ -34,32 +36,50 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
           40,
           Double.POSITIVE_INFINITY);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Zandi and Govatos",
+          1967,
+          "Journal of the Hydraulics Division ASCE 93(HY3):145-159; coefficients from memory,"
+              + " unverified");
+  private static final Equation GRADIENT =
+      SOURCE.equation(
+          "i_m",
+          "gradient with sand, metres of carrier per metre",
+          "i_f (1 + C max(280 psi^-1.93, 6.30 psi^-0.354))",
+          Kind.NUMBER,
+          "i_f",
+          "C",
+          "psi");
+
   private static final About ABOUT =
       new About(
           "zandi-govatos-1967",
           "Zandi and Govatos",
-          "im = iw {1 + C max(280 psi^-1.93, 6.30 psi^-0.354)},"
-              + " psi = V^2 sqrt(C_D) / (g D (s - 1))",
-          new Citation(
-              "Zandi and Govatos",
-              1967,
-              "Journal of the Hydraulics Division ASCE 93(HY3):145-159; coefficients from memory,"
-                  + " unverified"),
-          List.of(ClearLiquid.TURBULENT, INDEX));
+          SOURCE,
+          List.of(ClearLiquid.TURBULENT, INDEX),
+          GRADIENT,
+          DurandCondolios1952.PSI);
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
     ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
     double concentration = slurry.volumeFraction();
     if (concentration == 0) {
       return Estimate.checks().value(clear.gradient());
     }
-    double psi = DurandCondolios1952.psi(slurry.d50Grain(), slurry, bore, velocityMps);
+    double psi = DurandCondolios1952.psi(slurry.d50Grain(), slurry, bore, velocityMps, trace);
     double excess = Math.max(280 * Math.pow(psi, -1.93), 6.30 * Math.pow(psi, -0.354));
     return Estimate.checks()
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(INDEX, psi / concentration)
-        .value(clear.gradient() * (1 + concentration * excess));
+        .value(
+            trace.step(
+                GRADIENT,
+                clear.gradient() * (1 + concentration * excess),
+                clear.gradient(),
+                concentration,
+                psi));
   }
 
   @Override

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.GrainShape;
@@ -158,7 +159,7 @@ class HeadLossesTest {
         .isCloseTo(equivalent, withPercentage(4))
         .isGreaterThan(equivalent);
     Slurry coarse = sand(5e-3, 5e-3, 0.05);
-    double psi = DurandCondolios1952.psi(coarse.d50Grain(), coarse, SIX_INCH, 2);
+    double psi = DurandCondolios1952.psi(coarse.d50Grain(), coarse, SIX_INCH, 2, Trace.NONE);
     assertThat(model.gradient(coarse, SIX_INCH, 2).value())
         .isCloseTo(clear * (1 + 0.05 * 82 * Math.pow(psi, -1.5)), withPercentage(2));
   }

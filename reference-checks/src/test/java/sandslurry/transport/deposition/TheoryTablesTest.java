@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.GrainShape;
@@ -41,7 +42,8 @@ class TheoryTablesTest {
                   Slurry dilute = quartz(5e-4, Math.min(percent / 100, May1996.MOST_SAND));
                   DepositionJudgement judged =
                       DepositionRule.DEFAULT.judge(SandLoad.even(slurry), PIPE, 0, 0);
-                  double factor = WilsonConcentration2006.factor(slurry, 5e-4, percent / 100, PIPE);
+                  double factor =
+                      WilsonConcentration2006.factor(slurry, 5e-4, percent / 100, PIPE, Trace.NONE);
                   return "| "
                       + String.join(
                           " | ",
