@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
+import java.util.function.Function;
 import sandslurry.assessment.lane.LaneCourse;
 import sandslurry.assessment.lane.LaneCourses;
 import sandslurry.assessment.lane.LaneEvaluation;
@@ -61,8 +62,27 @@ public final class Evaluation {
       return line(design);
     }
     PlantEvaluation plant = new PlantEvaluation(design);
-    PlantModel model = plant.model();
+    return beside(plant, plant.result(), design);
+  }
+
+  /**
+   * An evaluation of many lines beside one plant, which is worked out once.
+   *
+   * @param base the design with the plant, if it has one
+   * @return evaluates a design as {@link #assess} does; of a base with a plant it must differ in
+   *     route, flow rates and pump alone
+   */
+  public static Function<Design, Assessment> ofLinesBeside(Design base) {
+    if (base.plant().isEmpty()) {
+      return Evaluation::assess;
+    }
+    PlantEvaluation plant = new PlantEvaluation(base);
     PlantResult result = plant.result();
+    return design -> beside(plant, result, design);
+  }
+
+  private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
+    PlantModel model = plant.model();
     Assessment line =
         design.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
             ? ofStream(design, mixture, model, result)

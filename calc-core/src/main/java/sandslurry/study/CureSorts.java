@@ -1,0 +1,374 @@
+package sandslurry.study;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import sandslurry.assessment.Assessment;
+import sandslurry.design.Design;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.line.FlowSpec;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.material.CarrierSpec.ManureSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
+import sandslurry.material.sand.Gradation;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.study.TriedCure.Edit;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
+
+/** The sorts of changes that may mend a line, each from the least change on. */
+final class CureSorts {
+  private static final double[] MORE = {1, 1.05, 1.1, 1.15};
+  private static final double MOST_MORE = 2;
+  private static final double[] LESS = {0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.6, 0.5};
+  private static final double[] SPEEDS = {
+    0.95, 1.05, 0.9, 1.1, 0.85, 1.15, 0.8, 1.2, 1.3, 0.7, 1.4, 1.5
+  };
+  private static final double[] SPEEDS_WITH_PIPE = {1.2, 1.35, 1.5, 1.1, 0.9, 0.8};
+  private static final int PIPES_WITH_SPEED = 2;
+  private static final double[] BORES = {
+    0.95, 1.05, 0.9, 1.1, 0.85, 1.15, 0.8, 1.2, 0.75, 0.7, 1.35, 0.65, 1.5, 0.6, 0.5
+  };
+  private static final double[] LESS_SAND = {0.8, 0.65, 0.5, 0.4, 0.3, 0.2, 0.1};
+  private static final double[] SCREENS_MM = {6, 4.75, 3.35, 2.36, 2, 1.7, 1.18, 0.85, 0.6};
+  private static final double[] TEMPERATURE_STEPS_K = {10, 7, 5, 3, 2, 1};
+  private static final double COLDEST_K = 274;
+  private static final double WARMEST_K = 313;
+  private static final double THINNER_BY = 0.005;
+
+  private final DesignDocument document;
+  private final Design design;
+  private final Assessment before;
+  private final Finding finding;
+  private final UnitSystem units;
+
+  /**
+   * One sort.
+   *
+   * @param name what it is called
+   * @param tries how many changes of a line of one run are tried at most
+   * @param changes the changes, the least first; none when the sort does not apply
+   */
+  record Sort(String name, int tries, Stream<TriedCure> changes) {}
+
+  CureSorts(DesignDocument document, Design design, Assessment before, Finding finding) {
+    this.document = document;
+    this.design = design;
+    this.before = before;
+    this.finding = finding;
+    this.units = design.units();
+  }
+
+  List<Sort> all() {
+    return List.of(
+        new Sort("higher flow rates", 4, moreFlow()),
+        new Sort("lower flow rates", 8, lessFlow()),
+        new Sort("other pump speeds", 10, pumpSpeeds()),
+        new Sort("standard pipes of this system", 10, near(true).map(this::inPipe)),
+        new Sort("standard pipes of other systems", 5, near(false).map(this::inPipe)),
+        new Sort("other bores", 12, bores()),
+        new Sort("another pipe with another pump speed", 12, pipesAndSpeeds()),
+        new Sort("thinner liquor", 12, thinner()),
+        new Sort("less sand in the mixture", 7, lessSand()),
+        new Sort("screens", 9, screens()),
+        new Sort("other temperatures", 6, temperatures()));
+  }
+
+  private static TriedCure change(String text, List<Edit> edits) {
+    return new TriedCure(text, edits, Severity.FAIL);
+  }
+
+  private FlowSpec flow() {
+    return design.flow().orElseThrow();
+  }
+
+  private List<RunSpec> runs() {
+    return design.route().orElseThrow().runs();
+  }
+
+  /** From the lowest that carries the sand; to twice the present flow rate, beyond is no cure. */
+  private Stream<TriedCure> moreFlow() {
+    double minimum = Measure.FLOW.si(flow().minimum());
+    OptionalDouble least =
+        before.line().orElseThrow().leastSafeFlow().stream()
+            .mapToDouble(Measure.FLOW::si)
+            .findFirst();
+    if (least.isEmpty() || !(least.getAsDouble() > minimum)) {
+      return Stream.empty();
+    }
+    return DoubleStream.of(MORE)
+        .map(share -> share * least.getAsDouble())
+        .filter(wanted -> wanted <= MOST_MORE * minimum)
+        .mapToObj(
+            wanted -> {
+              String typed = units.showAtLeast(Kind.FLOW, wanted);
+              List<Edit> edits = new ArrayList<>();
+              edits.add(new Edit("/flow/minimum", typed));
+              if (wanted > Measure.FLOW.si(flow().design())) {
+                edits.add(new Edit("/flow/design", typed));
+              }
+              if (wanted > Measure.FLOW.si(flow().maximum())) {
+                edits.add(new Edit("/flow/maximum", typed));
+              }
+              return change("raise the minimum flow rate to " + typed, edits);
+            });
+  }
+
+  private Stream<TriedCure> lessFlow() {
+    double most = Measure.FLOW.si(flow().maximum());
+    return DoubleStream.of(LESS)
+        .map(share -> share * most)
+        .filter(wanted -> wanted >= Measure.FLOW.si(flow().minimum()))
+        .mapToObj(
+            wanted -> {
+              String typed = units.showAtMost(Kind.FLOW, wanted);
+              List<Edit> edits = new ArrayList<>();
+              edits.add(new Edit("/flow/maximum", typed));
+              if (wanted < Measure.FLOW.si(flow().design())) {
+                edits.add(new Edit("/flow/design", typed));
+              }
+              return change("keep the flow rate at or below " + typed, edits);
+            });
+  }
+
+  private Stream<TriedCure> pumpSpeeds() {
+    if (!(design.pump().orElse(null) instanceof RotodynamicSpec pump)) {
+      return Stream.empty();
+    }
+    return speeds(pump, SPEEDS);
+  }
+
+  private Stream<TriedCure> speeds(RotodynamicSpec pump, double[] ratios) {
+    double now = Measure.FREQUENCY.si(pump.first().speed());
+    return DoubleStream.of(ratios)
+        .mapToObj(
+            ratio -> {
+              String typed =
+                  ratio > 1
+                      ? units.showAtLeast(Kind.FREQUENCY, ratio * now)
+                      : units.showAtMost(Kind.FREQUENCY, ratio * now);
+              return change(
+                  "run the pump at " + typed + " (check its greatest speed with the maker)",
+                  List.of(new Edit("/pump/speed", typed)));
+            });
+  }
+
+  /** The runs that the finding names, and all when it names none. */
+  private List<Integer> concerned() {
+    List<Integer> named = indexes(run -> finding.element().equals(run.name()));
+    if (named.isEmpty()) {
+      named = indexes(run -> finding.element().contains(run.name()));
+    }
+    return named.isEmpty() ? indexes(run -> true) : named;
+  }
+
+  private List<Integer> indexes(Predicate<RunSpec> wanted) {
+    return IntStream.range(0, runs().size())
+        .filter(i -> wanted.test(runs().get(i)))
+        .boxed()
+        .toList();
+  }
+
+  /** Names the runs where only some of several are changed. */
+  private String ofRuns(List<Integer> changed) {
+    return changed.size() == runs().size()
+        ? ""
+        : changed.stream()
+            .map(i -> '"' + runs().get(i).name() + '"')
+            .collect(Collectors.joining(" and ", " in the run ", ""));
+  }
+
+  /** Standard pipes of the system that the line is of, or of all others: nearest bore first. */
+  private Stream<StandardPipe> near(boolean ofThisSystem) {
+    RunSpec first = runs().get(concerned().get(0));
+    double bore = Measure.LENGTH.si(first.meanBore());
+    return PipeCatalogue.all().stream()
+        .filter(pipe -> first.pipe().map(p -> !p.equals(pipe)).orElse(true))
+        .filter(
+            pipe ->
+                first.pipe().map(p -> p.system() == pipe.system()).orElse(false) == ofThisSystem)
+        .sorted(Comparator.comparingDouble(pipe -> Math.abs(Math.log(pipe.meanBoreM() / bore))));
+  }
+
+  private TriedCure inPipe(StandardPipe pipe) {
+    List<Integer> changed = concerned();
+    List<Edit> edits = new ArrayList<>();
+    for (int i : changed) {
+      String at = "/route/runs/" + i + "/";
+      edits.add(new Edit(at + "bore", ""));
+      edits.add(new Edit(at + "rating", ""));
+      edits.add(new Edit(at + "pipe/system", pipe.system().standard()));
+      edits.add(new Edit(at + "pipe/size", pipe.size()));
+      edits.add(new Edit(at + "pipe/class", pipe.wallClass()));
+    }
+    String now =
+        runs().get(changed.get(0)).pipe().map(StandardPipe::words).orElse("the bore given");
+    return change("use " + pipe.words() + " in place of " + now + ofRuns(changed), edits);
+  }
+
+  /** A narrower pipe against settling, else a wider one, and the speed that it asks of the pump. */
+  private Stream<TriedCure> pipesAndSpeeds() {
+    if (!(design.pump().orElse(null) instanceof RotodynamicSpec pump)) {
+      return Stream.empty();
+    }
+    double now = Measure.LENGTH.si(runs().get(concerned().get(0)).meanBore());
+    boolean narrower = finding.topic() == Topic.PLUGGING;
+    return near(true)
+        .filter(pipe -> pipe.meanBoreM() < now == narrower)
+        .limit(PIPES_WITH_SPEED)
+        .flatMap(
+            pipe ->
+                speeds(pump, SPEEDS_WITH_PIPE)
+                    .map(
+                        speed -> {
+                          TriedCure laid = inPipe(pipe);
+                          List<Edit> edits = new ArrayList<>(laid.edits());
+                          edits.addAll(speed.edits());
+                          return change(laid.text() + ", and " + speed.text(), edits);
+                        }));
+  }
+
+  /** Runs that were given by their bore. */
+  private Stream<TriedCure> bores() {
+    List<Integer> changed =
+        concerned().stream().filter(i -> runs().get(i).pipe().isEmpty()).toList();
+    if (changed.isEmpty()) {
+      return Stream.empty();
+    }
+    double now = Measure.LENGTH.si(runs().get(changed.get(0)).meanBore());
+    return DoubleStream.of(BORES)
+        .mapToObj(
+            ratio -> {
+              String typed =
+                  ratio < 1
+                      ? units.showAtMost(Kind.BORE, ratio * now)
+                      : units.showAtLeast(Kind.BORE, ratio * now);
+              return change(
+                  "take a bore of " + typed + ofRuns(changed),
+                  changed.stream()
+                      .map(i -> new Edit("/route/runs/" + i + "/bore", typed))
+                      .toList());
+            });
+  }
+
+  private Stream<TriedCure> thinner() {
+    if (!(design.carrier() instanceof ManureSpec manure)) {
+      return Stream.empty();
+    }
+    double solids = Measure.FRACTION.si(manure.totalSolids());
+    return IntStream.rangeClosed(1, (int) Math.ceil(solids / THINNER_BY) - 1)
+        .mapToObj(
+            i -> {
+              String typed = units.showAtMost(Kind.PERCENT, solids - i * THINNER_BY);
+              return change(
+                  "dilute the liquor to " + typed + " sand-free solids or less",
+                  List.of(
+                      new Edit("/carrier/laboratory", ""),
+                      new Edit("/carrier/totalSolids", typed)));
+            });
+  }
+
+  /** Where the sand is given as a share, with its highest share in proportion. */
+  private Stream<TriedCure> lessSand() {
+    String field =
+        document.has("/mixture/volumeFraction")
+            ? "/mixture/volumeFraction"
+            : "/mixture/massFraction";
+    if (finding.topic() != Topic.PLUGGING || !document.has(field)) {
+      return Stream.empty();
+    }
+    double now = Measure.FRACTION.si(Measure.FRACTION.parse(document.text(field)));
+    double most = flow().extremes().highestSand().map(Measure.FRACTION::si).orElse(0.0);
+    return DoubleStream.of(LESS_SAND)
+        .mapToObj(
+            share -> {
+              String typed = units.showAtMost(Kind.PERCENT, share * now);
+              List<Edit> edits = new ArrayList<>();
+              edits.add(new Edit(field, typed));
+              String atMost = "";
+              if (most > 0) {
+                String highest = units.showAtMost(Kind.PERCENT, share * most);
+                edits.add(new Edit("/flow/highestSandFraction", highest));
+                atMost = ", at no time more than " + highest + " by volume";
+              }
+              return change(
+                  "bring no more than "
+                      + typed
+                      + " of sand by "
+                      + (field.endsWith("volumeFraction") ? "volume" : "mass")
+                      + atMost,
+                  edits);
+            });
+  }
+
+  /**
+   * Screens before the line. What passes is typed as a sieve analysis, its shares rounded down; the
+   * concentration is left as it was. In a plant a screen is a unit of its own.
+   */
+  private Stream<TriedCure> screens() {
+    if (finding.topic() != Topic.PLUGGING || design.plant().isPresent()) {
+      return Stream.empty();
+    }
+    Gradation sand = design.sand().gradation();
+    return DoubleStream.of(SCREENS_MM)
+        .map(mm -> Measure.LENGTH.si(Measure.LENGTH.of(mm, "mm")))
+        .filter(opening -> opening > sand.d50M() && sand.fractionPassing(opening) < 0.9999)
+        .mapToObj(opening -> screen(sand, opening));
+  }
+
+  private TriedCure screen(Gradation sand, double openingM) {
+    String opening = units.showAtMost(Kind.GRAIN, openingM);
+    List<Edit> edits =
+        new ArrayList<>(
+            List.of(
+                new Edit("/sand/gradation", ""),
+                new Edit("/sand/d50", ""),
+                new Edit("/sand/d85", "")));
+    double through = sand.fractionPassing(openingM);
+    int row = 0;
+    String last = opening;
+    for (double sieve : sand.sievesM()) {
+      String size = units.showAtLeast(Kind.GRAIN, sieve);
+      if (sieve < openingM && !size.equals(last) && !size.equals(opening)) {
+        double passing = sand.fractionPassing(sieve) / through;
+        add(edits, row++, size, units.showAtMost(Kind.PERCENT, passing));
+        last = size;
+      }
+    }
+    add(edits, row, opening, units.show(Kind.PERCENT, 1));
+    return change("screen the sand at " + opening + " before the line", edits);
+  }
+
+  private static void add(List<Edit> edits, int row, String size, String passing) {
+    edits.add(new Edit("/sand/gradation/" + row + "/size", size));
+    edits.add(new Edit("/sand/gradation/" + row + "/passing", passing));
+  }
+
+  /** A narrower range about the temperature given. */
+  private Stream<TriedCure> temperatures() {
+    if (finding.topic() != Topic.PLUGGING) {
+      return Stream.empty();
+    }
+    double now = before.carrier().temperatureK();
+    return DoubleStream.of(TEMPERATURE_STEPS_K)
+        .mapToObj(
+            step -> {
+              String cold = units.showAtLeast(Kind.TEMPERATURE, Math.max(COLDEST_K, now - step));
+              String warm = units.showAtMost(Kind.TEMPERATURE, Math.min(WARMEST_K, now + step));
+              return change(
+                  "keep the liquid between " + cold + " and " + warm,
+                  List.of(new Edit("/flow/coldest", cold), new Edit("/flow/warmest", warm)));
+            });
+  }
+}
