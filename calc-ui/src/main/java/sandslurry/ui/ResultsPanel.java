@@ -68,6 +68,7 @@ final class ResultsPanel {
   private final ChartView dilution = new ChartView("dilution chart", "What dilution does");
   private final LaneView lane = new LaneView();
   private final PlantView plant = new PlantView();
+  private final SizeView size = new SizeView();
   private final HtmlView safety = new HtmlView("safety", "Safety cautions");
   private final JTextArea report = new JTextArea();
 
@@ -145,6 +146,7 @@ final class ResultsPanel {
                         ? why
                         : "There is no curve: the mixture is too thick, or the line has no flow to"
                             + " dilute.")),
+        new Page("Size", size.component(), line, (a, why) -> size.show(model.document())),
         new Page(
             "Lane",
             lane.component(),

@@ -5,7 +5,9 @@ import static sandslurry.ui.EventThread.onEventThread;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JEditorPane;
 import javax.swing.JTable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -78,6 +80,38 @@ class ResultPagesTest {
             page.setSelectedIndex(i);
             assertThat(numbers.getRowCount()).as(page.getItemAt(i).toString()).isGreaterThan(5);
           }
+          return null;
+        });
+  }
+
+  @Test
+  void theSizePageSizesWhenAskedAlsoALineWithoutAPipe() throws Exception {
+    FormModel model = new FormModel(Designs.NEVER);
+    ResultsPanel results =
+        onEventThread(
+            () -> {
+              model.startFrom(Designs.example("parlor-line.json").without("/route/runs/0/pipe"));
+              ResultsPanel made = new ResultsPanel(model, pointer -> {});
+              made.open("Size");
+              PanelsTest.find(made.component(), JComboBox.class, "sizing system")
+                  .setSelectedItem("ASTM D1785");
+              PanelsTest.find(made.component(), JButton.class, "size the line").doClick();
+              return made;
+            });
+    String page = "";
+    for (int i = 0; i < 600 && !page.contains("Rejected"); i++) {
+      Thread.sleep(100);
+      page =
+          onEventThread(
+              () -> PanelsTest.find(results.component(), JEditorPane.class, "sizing").getText());
+    }
+    assertThat(page).contains("4 in Sch 40", "PASS", "Ask a pump supplier for", "Rejected");
+    onEventThread(
+        () -> {
+          model.change(document -> document.with("/route/runs/0/length", "400 ft"));
+          assertThat(PanelsTest.find(results.component(), JEditorPane.class, "sizing").getText())
+              .as("what was found of other inputs is gone")
+              .doesNotContain("Rejected");
           return null;
         });
   }

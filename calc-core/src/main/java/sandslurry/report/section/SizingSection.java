@@ -165,8 +165,12 @@ public final class SizingSection {
             .mapToDouble(flow -> Measure.FLOW.si(flow.minimum()))
             .findFirst();
     boolean settles = pipe.gravest().map(f -> f.topic() == Topic.PLUGGING).orElse(false);
-    if (settles && pipe.lowestM3ps().orElse(0) > runsFrom.orElse(0)) {
-      return "sand settles at the minimum flow rate; carried from "
+    boolean below = pipe.lowestM3ps().orElse(0) > runsFrom.orElse(0);
+    if (settles && (below || pipe.assessment().pump().isPresent())) {
+      return (below
+              ? "sand settles at the minimum flow rate"
+              : "sand settles at the flow rate that the pump gives")
+          + "; carried from "
           + atLeast(units, Kind.FLOW, pipe.lowestM3ps());
     }
     return pipe.gravest().map(Finding::what).orElse("");

@@ -1,0 +1,87 @@
+package sandslurry.ui;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import sandslurry.fact.finding.Severity;
+import sandslurry.report.block.Block;
+
+/** Pieces of a report as HTML for a page of the form. */
+final class HtmlBlocks {
+  private static final Pattern NUMBER = Pattern.compile("-|-?[0-9.]+( to [0-9.]+)?( [^ ]+)?");
+
+  private HtmlBlocks() {}
+
+  /**
+   * Headings, paragraphs, marked paragraphs, lists and tables.
+   *
+   * @param blocks the pieces
+   * @param governs first cell of the row of a table of verdicts that governs; empty for none
+   * @return HTML
+   */
+  static String of(List<Block> blocks, String governs) {
+    StringBuilder html = new StringBuilder();
+    for (Block block : blocks) {
+      if (block instanceof Block.Heading heading) {
+        html.append("<p><b>").append(HtmlView.escape(heading.text())).append("</b></p>");
+      } else if (block instanceof Block.Paragraph paragraph) {
+        html.append(FindingsPage.plain(paragraph.text()));
+      } else if (block instanceof Block.Marked marked) {
+        html.append("<p><b>")
+            .append(coloured(marked.mark()))
+            .append("</b> ")
+            .append(HtmlView.escape(String.join(" ", marked.lines())))
+            .append("</p>");
+      } else if (block instanceof Block.Items items) {
+        html.append("<ul>");
+        items
+            .items()
+            .forEach(text -> html.append("<li>").append(HtmlView.escape(text)).append("</li>"));
+        html.append("</ul>");
+      } else {
+        table(html, (Block.Table) block, governs);
+      }
+    }
+    return html.toString();
+  }
+
+  private static void table(StringBuilder html, Block.Table table, String governs) {
+    html.append("<table cellpadding='3' cellspacing='1' bgcolor='#dddddd'><tr>");
+    table
+        .head()
+        .forEach(
+            h ->
+                html.append("<td bgcolor='#f2f2f2'><b>")
+                    .append(HtmlView.escape(h))
+                    .append("</b></td>"));
+    html.append("</tr>");
+    for (List<String> row : table.rows()) {
+      html.append("<tr>");
+      // The governing state is told by its word too where states have verdicts.
+      boolean governing = table.head().contains("verdict") && row.get(0).equals(governs);
+      for (String cell : row) {
+        boolean number = NUMBER.matcher(cell).matches();
+        html.append(number ? "<td align='right'" : "<td")
+            .append(" bgcolor='#ffffff'>")
+            .append(number ? cell.replace(" ", "&nbsp;") : coloured(cell))
+            .append(governing && cell.equals(governs) ? " <b>(governs)</b>" : "")
+            .append("</td>");
+      }
+      html.append("</tr>");
+    }
+    html.append("</table>");
+  }
+
+  /** A verdict stands in its colour, and as a word. */
+  static String coloured(String cell) {
+    for (Severity severity : Severity.values()) {
+      if (severity.name().equals(cell)) {
+        return "<font color='"
+            + HtmlView.colour(Look.of(severity))
+            + "'><b>"
+            + cell
+            + "</b></font>";
+      }
+    }
+    return HtmlView.escape(cell);
+  }
+}
