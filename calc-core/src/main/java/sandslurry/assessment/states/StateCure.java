@@ -47,15 +47,16 @@ public final class StateCure {
     }
     Optional<Point> point = state.result().point();
     if (point.isEmpty() || point.get().flowM3ps() >= most) {
-      return "See the finding on that part.";
+      // The flow rate carries the sand: what is amiss has a finding, and there its cure.
+      return "";
     }
     double fraction = state.materials().sandFraction(most);
     double head = model.systemHeadM(most, fraction);
     StringBuilder text =
         new StringBuilder("In this state the line needs ")
-            .append(units.show(Kind.FLOW, most))
+            .append(units.showAtLeast(Kind.FLOW, most))
             .append(" at ")
-            .append(units.show(Kind.HEAD, head))
+            .append(units.showAtLeast(Kind.HEAD, head))
             .append(" of slurry");
     if (state.group().isPresent() && head > 0) {
       OptionalDouble ratio = state.group().get().speedRatio(most, head);
@@ -63,7 +64,7 @@ public final class StateCure {
           Measure.FREQUENCY.si(((RotodynamicSpec) design.pump().orElseThrow()).first().speed());
       if (ratio.isPresent()) {
         text.append("; a speed of ")
-            .append(units.show(Kind.FREQUENCY, ratio.getAsDouble() * speed))
+            .append(units.showAtLeast(Kind.FREQUENCY, ratio.getAsDouble() * speed))
             .append(" instead of ")
             .append(units.show(Kind.FREQUENCY, speed))
             .append(" gives it (check motor, NPSH and the maker's highest speed)");
@@ -72,7 +73,7 @@ public final class StateCure {
       }
     } else if (design.pump().orElse(null) instanceof PistonSpec piston && point.get().driven()) {
       double rate = Measure.FREQUENCY.si(piston.strokeRate()) * most / point.get().flowM3ps();
-      text.append("; ").append(units.show(Kind.FREQUENCY, rate)).append(" strokes give it");
+      text.append("; ").append(units.showAtLeast(Kind.FREQUENCY, rate)).append(" strokes give it");
     }
     return text.append('.').toString();
   }
