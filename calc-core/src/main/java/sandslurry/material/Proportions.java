@@ -45,8 +45,8 @@ public final class Proportions {
    * @param massFraction mass of sand over mass of mixture
    * @param liquidDensityKgM3 density of the liquid [kg/m3]
    * @param sandDensityKgM3 density of the mineral [kg/m3]
-   * @return volume of sand over volume of mixture
-   * @throws IllegalArgumentException if the sand would lie packed
+   * @return volume of sand over volume of mixture, also of sand that lies packed
+   * @throws IllegalArgumentException unless the mass fraction lies in 0 to 1
    */
   public static double volumeFraction(
       double massFraction, double liquidDensityKgM3, double sandDensityKgM3) {
@@ -55,55 +55,22 @@ public final class Proportions {
     }
     double sand = massFraction / positive("density of sand", sandDensityKgM3);
     double liquid = (1 - massFraction) / positive("density of the liquid", liquidDensityKgM3);
-    return flowing(sand / (sand + liquid));
+    return sand / (sand + liquid);
   }
 
   /**
    * Volume fraction of sand from the mass of sand that a mixture flow brings.
    *
    * @param sandKgps mass flow of dry sand [kg/s]
-   * @param mixtureM3ps volume flow of liquid and sand together [m3/s]
+   * @param mixtureM3ps volume flow of liquid and sand together, positive [m3/s]
    * @param sandDensityKgM3 density of the mineral [kg/m3]
-   * @return delivered volume of sand over volume of mixture
-   * @throws IllegalArgumentException if the sand would lie packed
+   * @return delivered volume of sand over volume of mixture; above 1 where there is more sand than
+   *     mixture
    */
   public static double volumeFractionInMixtureFlow(
       double sandKgps, double mixtureM3ps, double sandDensityKgM3) {
-    return flowing(
-        notNegative("mass flow of sand", sandKgps)
-            / positive("density of sand", sandDensityKgM3)
-            / positive("flow of the mixture", mixtureM3ps));
-  }
-
-  /**
-   * Volume fraction of sand put into a flow of liquid.
-   *
-   * @param sandKgps mass flow of dry sand [kg/s]
-   * @param liquidM3ps volume flow of the liquid alone [m3/s]
-   * @param sandDensityKgM3 density of the mineral [kg/m3]
-   * @return delivered volume of sand over volume of mixture
-   * @throws IllegalArgumentException if the sand would lie packed
-   */
-  public static double volumeFractionInLiquidFlow(
-      double sandKgps, double liquidM3ps, double sandDensityKgM3) {
-    double sand =
-        notNegative("mass flow of sand", sandKgps) / positive("density of sand", sandDensityKgM3);
-    return flowing(sand / (sand + positive("flow of the liquid", liquidM3ps)));
-  }
-
-  /**
-   * Mass flow of sand that a mixture flow brings.
-   *
-   * @param volumeFraction delivered volume of sand over volume of mixture
-   * @param mixtureM3ps volume flow of liquid and sand together [m3/s]
-   * @param sandDensityKgM3 density of the mineral [kg/m3]
-   * @return mass flow of dry sand [kg/s]
-   * @throws IllegalArgumentException if the sand would lie packed
-   */
-  public static double sandKgps(double volumeFraction, double mixtureM3ps, double sandDensityKgM3) {
-    return flowing(volumeFraction)
-        * notNegative("flow of the mixture", mixtureM3ps)
-        * positive("density of sand", sandDensityKgM3);
+    return notNegative("mass flow of sand", sandKgps)
+        / (positive("density of sand", sandDensityKgM3) * mixtureM3ps);
   }
 
   /**

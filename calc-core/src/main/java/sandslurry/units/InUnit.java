@@ -17,7 +17,6 @@ public final class InUnit {
   private static final UnitEntry<?> CENTIPOISE = Measure.VISCOSITY.entry("cP");
   private static final UnitEntry<?> GRAM_PER_CUBIC_CENTIMETRE = Measure.DENSITY.entry("g/cm3");
   private static final UnitEntry<?> KILOPASCAL = Measure.PRESSURE.entry("kPa");
-  private static final UnitEntry<?> CELSIUS = Measure.TEMPERATURE.entry("degC");
   private static final UnitEntry<?> PER_MINUTE = Measure.FREQUENCY.entry("1/min");
   private static final UnitEntry<?> KILOGRAM_PER_DAY = Measure.MASS_FLOW.entry("kg/d");
   private static final UnitEntry<?> DAY = Measure.TIME.entry("d");
@@ -154,16 +153,6 @@ public final class InUnit {
    */
   public static double kilopascals(double pascals) {
     return KILOPASCAL.fromSi(pascals);
-  }
-
-  /**
-   * Degrees Celsius.
-   *
-   * @param kelvins an absolute temperature [K]
-   * @return the temperature [degC]
-   */
-  public static double celsius(double kelvins) {
-    return CELSIUS.fromSi(kelvins);
   }
 
   /**

@@ -63,7 +63,7 @@ class SeparationUnitsProperties {
                     f * q * 1010,
                     2650,
                     GrainShape.NATURAL,
-                    SIZES.stream().map(GrainRange::single).toList(),
+                    SIZES.stream().map(size -> new GrainRange(size, size)).toList(),
                     loads.stream().map(load -> load * q).toList(),
                     k));
   }

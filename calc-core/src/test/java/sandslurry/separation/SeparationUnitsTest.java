@@ -43,7 +43,7 @@ class SeparationUnitsTest {
         0.1,
         2650,
         GrainShape.NATURAL,
-        SIZES.stream().map(GrainRange::single).toList(),
+        SIZES.stream().map(size -> new GrainRange(size, size)).toList(),
         List.of(sand[0], sand[1], sand[2], sand[3]),
         1);
   }
@@ -161,7 +161,7 @@ class SeparationUnitsTest {
             4,
             2650,
             GrainShape.NATURAL,
-            List.of(GrainRange.single(1e-4)),
+            List.of(new GrainRange(1e-4, 1e-4)),
             List.of(0.0),
             1);
     CakeSeparator.CakeResult result = CakeSeparator.fibreSeparator(0.5, 0, 0.26).evaluate(feed);

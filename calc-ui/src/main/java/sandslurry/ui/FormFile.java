@@ -65,7 +65,7 @@ record FormFile(Path path, String print) {
       if (!Arrays.equals(before, now)) {
         WholeFile.write(path.resolveSibling(path.getFileName() + ".bak"), before);
       }
-      WholeFile.write(path, now);
+      document.save(path);
       return seen(path);
     } catch (IOException e) {
       throw new BadInputException(path + " cannot be written: " + BadInputException.reason(e));

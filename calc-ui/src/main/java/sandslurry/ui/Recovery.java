@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +16,6 @@ import java.util.Optional;
 import java.util.UUID;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.DesignTextException;
-import sandslurry.design.document.WholeFile;
 
 /**
  * Keeps the design of a window while it has changes that are not saved, so that it survives the end
@@ -80,7 +78,7 @@ final class Recovery {
     if (file.isPresent()) {
       kept = kept.with("/file", file.get().toAbsolutePath().toString());
     }
-    WholeFile.write(folder.resolve(id + DESIGN), kept.toString().getBytes(StandardCharsets.UTF_8));
+    kept.save(folder.resolve(id + DESIGN));
   }
 
   /** Everything is saved or not wanted any more. */

@@ -50,7 +50,7 @@ class CaptureReferenceTest {
         0,
         2650,
         GrainShape.NATURAL,
-        List.of(GrainRange.single(size)),
+        List.of(new GrainRange(size, size)),
         List.of(0.0),
         settlingFactor);
   }

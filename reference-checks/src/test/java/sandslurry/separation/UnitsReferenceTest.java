@@ -44,7 +44,7 @@ class UnitsReferenceTest {
         1,
         2650,
         GrainShape.NATURAL,
-        sizes.stream().map(GrainRange::single).toList(),
+        sizes.stream().map(size -> new GrainRange(size, size)).toList(),
         sizes.stream().map(size -> sandKgps / sizes.size()).toList(),
         settlingFactor);
   }

@@ -165,12 +165,12 @@ public record Materials(
       return Measure.FRACTION.si(volume.fraction());
     }
     if (mixture instanceof MixtureSpec.ByMass mass) {
-      double sand = Measure.FRACTION.si(mass.fraction()) / sandDensityKgM3;
-      double liquid = (1 - Measure.FRACTION.si(mass.fraction())) / carrier.densityKgM3();
-      return sand / (sand + liquid);
+      return Proportions.volumeFraction(
+          Measure.FRACTION.si(mass.fraction()), carrier.densityKgM3(), sandDensityKgM3);
     }
     if (mixture instanceof MixtureSpec.ByRate byRate) {
-      return Measure.MASS_FLOW.si(byRate.rate()) / (sandDensityKgM3 * flowM3ps);
+      return Proportions.volumeFractionInMixtureFlow(
+          Measure.MASS_FLOW.si(byRate.rate()), flowM3ps, sandDensityKgM3);
     }
     throw new IllegalStateException("a stream must have been looked up in the plant before");
   }

@@ -234,17 +234,5 @@ public record PlantSpec(
       Optional<Range> sandPerKg,
       Optional<Range> haulingPerM3,
       Optional<Range> energyPerJ,
-      Optional<Range> waterPerM3) {
-    /**
-     * Whether any price is known.
-     *
-     * @return false when none is
-     */
-    public boolean any() {
-      return sandPerKg.isPresent()
-          || haulingPerM3.isPresent()
-          || energyPerJ.isPresent()
-          || waterPerM3.isPresent();
-    }
-  }
+      Optional<Range> waterPerM3) {}
 }

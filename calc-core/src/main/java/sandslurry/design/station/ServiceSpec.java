@@ -30,11 +30,6 @@ public record ServiceSpec(
     Optional<OperationSpec> operation,
     Optional<ScrewSpec> screw,
     Optional<GravityRunSpec> gravityRun) {
-  /** Nothing given. */
-  static final ServiceSpec NONE =
-      new ServiceSpec(
-          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-
   /**
    * What of this does not belong to a line.
    *

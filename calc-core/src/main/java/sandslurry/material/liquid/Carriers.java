@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Bound;
-import sandslurry.correlation.Citation;
 import sandslurry.material.liquid.Carrier.Scatter;
 import sandslurry.material.liquid.Carrier.Source;
 import sandslurry.units.Kind;
@@ -14,18 +13,6 @@ import sandslurry.units.UnitSystem;
 
 /** The carriers that the program can make from what a user knows. */
 public final class Carriers {
-  /**
-   * Where the power law of dairy manure comes from. No copy of the table could be read: its numbers
-   * are from memory, unverified, but K, n and the shear ranges reproduce the columns of least and
-   * greatest viscosity of the same table, which a slip in any of them would upset.
-   */
-  public static final Citation MANURE_RHEOLOGY =
-      new Citation(
-          "Achkari-Begdouri and Goodrich",
-          1992,
-          "Bioresource Technology 40, as tabulated by Wu and Chen (2008), Biotechnology and"
-              + " Bioengineering 99:700; values from memory, unverified");
-
   /** Total solids of the manures that were measured. */
   public static final Bound MEASURED_TOTAL_SOLIDS =
       new Bound("sand-free total solids", Kind.PERCENT, 0.025, 0.121);
@@ -63,6 +50,13 @@ public final class Carriers {
   /** Density of dry manure solids [kg/m3]; from memory, unverified. */
   public static final double MANURE_SOLIDS_KG_M3 = 1450;
 
+  /**
+   * The power law of dairy manure: Achkari-Begdouri and Goodrich (1992), Bioresource Technology 40,
+   * as tabulated by Wu and Chen (2008), Biotechnology and Bioengineering 99:700. No copy of the
+   * table could be read: its numbers are from memory, unverified, but K, n and the shear ranges
+   * reproduce the columns of least and greatest viscosity of the same table, which a slip in any of
+   * them would upset.
+   */
   private static final List<Row> TABLE =
       List.of(
           new Row(0.025, 0.042, 0.710, 226, 702),

@@ -24,14 +24,6 @@ public final class Gradation {
    */
   public static final double FINES_BOUNDARY_M = 75e-6;
 
-  /**
-   * The sieves of the fineness modulus by ASTM C136: 150 µm and upwards, each twice the one before
-   * [m].
-   */
-  private static final double[] FINENESS_SIEVES_M = {
-    150e-6, 300e-6, 600e-6, 1.18e-3, 2.36e-3, 4.75e-3, 9.5e-3, 19e-3, 37.5e-3, 75e-3, 150e-3
-  };
-
   private static final double SERIES_STEP = 2;
   private static final double WIDEST_CLASS = Math.sqrt(2);
   private static final double LEAST_PASSING_LARGEST = 0.85;
@@ -287,20 +279,6 @@ public final class Gradation {
    */
   public double d85M() {
     return sizePassingM(0.85);
-  }
-
-  /**
-   * Fineness modulus by ASTM C136: the sum of the mass fractions retained on the sieves of 150 µm,
-   * 300 µm, 600 µm, 1.18 mm, 2.36 mm, 4.75 mm, 9.5 mm, 19 mm, 37.5 mm, 75 mm and 150 mm.
-   *
-   * @return fineness modulus, the larger the coarser
-   */
-  public double finenessModulus() {
-    double sum = 0;
-    for (double sieve : FINENESS_SIEVES_M) {
-      sum += 1 - fractionPassing(sieve);
-    }
-    return sum;
   }
 
   /**

@@ -16,16 +16,6 @@ public record GrainRange(double lowM, double highM) {
   }
 
   /**
-   * Grains of one size.
-   *
-   * @param sizeM the size [m]
-   * @return the range, of no width
-   */
-  public static GrainRange single(double sizeM) {
-    return new GrainRange(sizeM, sizeM);
-  }
-
-  /**
    * The size that stands for the range.
    *
    * @return the geometric mean of its ends [m]

@@ -14,18 +14,6 @@ public enum PipeMaterial {
   /** Polyethylene; roughness as for {@link #PVC}. */
   POLYETHYLENE("polyethylene", 1.5e-6, 1.03e9);
 
-  /**
-   * Least roughness of a line that has carried manure for some time, whatever it is made of: 0.1 mm
-   * (common practice, no source) [m].
-   */
-  public static final double FOULED_LEAST_ROUGHNESS_M = 1e-4;
-
-  /**
-   * Greatest roughness of a line that has carried manure for some time: 0.5 mm (common practice, no
-   * source) [m].
-   */
-  public static final double FOULED_GREATEST_ROUGHNESS_M = 5e-4;
-
   private final String words;
   private final double newRoughnessM;
   private final double shortTermModulusPa;
@@ -46,8 +34,8 @@ public enum PipeMaterial {
   }
 
   /**
-   * Equivalent sand roughness of the new, clean wall. A line that has carried manure is rougher:
-   * see {@link #FOULED_LEAST_ROUGHNESS_M}.
+   * Equivalent sand roughness of the new, clean wall. A line that has carried manure for some time
+   * is rougher, whatever it is made of: 0.1 to 0.5 mm (common practice, no source).
    *
    * @return the roughness [m]
    */

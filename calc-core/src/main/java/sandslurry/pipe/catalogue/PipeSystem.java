@@ -4,78 +4,53 @@ import java.util.OptionalDouble;
 
 /** A standard by which pipes are made. */
 public enum PipeSystem {
-  /** Welded and seamless wrought steel pipe. It is sized by inches (NPS). */
-  ASME_B36_10M(
-      "ASME B36.10M",
-      PipeMaterial.STEEL,
-      true,
-      "nominal wall; the tolerance of the wall, commonly -12.5 %, is set by the pipe specification",
-      "no rating: the standard gives dimensions only, so the allowable pressure comes from the"
-          + " piping code, the steel grade and the joints",
-      TemperatureFactors.NONE),
+  /**
+   * Welded and seamless wrought steel pipe, sized by inches (NPS). The wall is the nominal one; its
+   * tolerance, commonly -12.5 %, is set by the pipe specification. There is no rating: the standard
+   * gives dimensions only, so the allowable pressure comes from the piping code, the steel grade
+   * and the joints.
+   */
+  ASME_B36_10M("ASME B36.10M", PipeMaterial.STEEL, true, TemperatureFactors.NONE),
 
-  /** PVC pipe of Schedules 40 and 80. It is sized by inches (NPS). */
-  ASTM_D1785(
-      "ASTM D1785",
-      PipeMaterial.PVC,
-      true,
-      "least wall of the standard; the mean wall is half the tolerance thicker, the larger of 12 %"
-          + " and 0.020 in",
-      "PVC 1120, water at 73 degF (23 degC), unthreaded; derated when warmer, not for use above"
-          + " 140 degF (60 degC)",
-      TemperatureFactors.PVC),
+  /**
+   * PVC pipe of Schedules 40 and 80, sized by inches (NPS). The wall is the least of the standard;
+   * the mean wall is half the tolerance thicker, the larger of 12 % and 0.020 in. Ratings are those
+   * of PVC 1120, unthreaded, with water at 73 degF (23 degC); derated when warmer, not for use
+   * above 140 degF (60 degC).
+   */
+  ASTM_D1785("ASTM D1785", PipeMaterial.PVC, true, TemperatureFactors.PVC),
 
-  /** Pressure-rated PVC pipe of standard dimension ratio, outside diameter as steel pipe. */
-  ASTM_D2241(
-      "ASTM D2241",
-      PipeMaterial.PVC,
-      true,
-      "least wall of the standard; the mean wall is half the tolerance thicker, the larger of 12 %"
-          + " and 0.020 in",
-      "PVC 1120, water at 73 degF (23 degC); derated when warmer, not for use above 140 degF"
-          + " (60 degC)",
-      TemperatureFactors.PVC),
+  /**
+   * Pressure-rated PVC pipe of standard dimension ratio, outside diameter as steel pipe; walls and
+   * ratings as for {@link #ASTM_D1785}.
+   */
+  ASTM_D2241("ASTM D2241", PipeMaterial.PVC, true, TemperatureFactors.PVC),
 
-  /** Polyethylene pipe of dimension ratio, outside diameter as steel pipe. */
-  ASTM_F714(
-      "ASTM F714",
-      PipeMaterial.POLYETHYLENE,
-      true,
-      "least wall, outside diameter over dimension ratio; the mean wall is 6 % thicker, half the"
-          + " tolerance of 12 %",
-      "PE 4710 with a hydrostatic design stress of 1000 psi, water at 73 degF (23 degC); derated"
-          + " above 80 degF (27 degC), no factor known above 100 degF (38 degC)",
-      TemperatureFactors.POLYETHYLENE),
+  /**
+   * Polyethylene pipe of dimension ratio, outside diameter as steel pipe. The least wall is outside
+   * diameter over dimension ratio; the mean wall is 6 % thicker, half the tolerance of 12 %.
+   * Ratings are those of PE 4710 with a hydrostatic design stress of 1000 psi and water at 73 degF
+   * (23 degC); derated above 80 degF (27 degC), no factor known above 100 degF (38 degC).
+   */
+  ASTM_F714("ASTM F714", PipeMaterial.POLYETHYLENE, true, TemperatureFactors.POLYETHYLENE),
 
-  /** Polyethylene pipe of metric outside diameter. */
-  ISO_4427(
-      "ISO 4427",
-      PipeMaterial.POLYETHYLENE,
-      false,
-      "least wall of ISO 4065; the mean wall lies halfway to the greatest of ISO 11922-1 grade V",
-      "PN of PE 100 with design coefficient 1.25, water at 20 degC; derated when warmer, no factor"
-          + " known above 40 degC",
-      TemperatureFactors.POLYETHYLENE_ISO);
+  /**
+   * Polyethylene pipe of metric outside diameter. The least wall is that of ISO 4065; the mean wall
+   * lies halfway to the greatest of ISO 11922-1 grade V. Ratings are the PN of PE 100 with design
+   * coefficient 1.25 and water at 20 degC; derated when warmer, no factor known above 40 degC.
+   */
+  ISO_4427("ISO 4427", PipeMaterial.POLYETHYLENE, false, TemperatureFactors.POLYETHYLENE_ISO);
 
   private final String standard;
   private final PipeMaterial material;
   private final boolean sizedByInches;
-  private final String wallBasis;
-  private final String ratingBasis;
   private final TemperatureFactors factors;
 
   PipeSystem(
-      String standard,
-      PipeMaterial material,
-      boolean sizedByInches,
-      String wallBasis,
-      String ratingBasis,
-      TemperatureFactors factors) {
+      String standard, PipeMaterial material, boolean sizedByInches, TemperatureFactors factors) {
     this.standard = standard;
     this.material = material;
     this.sizedByInches = sizedByInches;
-    this.wallBasis = wallBasis;
-    this.ratingBasis = ratingBasis;
     this.factors = factors;
   }
 
@@ -104,24 +79,6 @@ public enum PipeSystem {
    */
   public String words() {
     return material.words() + ", " + standard;
-  }
-
-  /**
-   * How the walls are to be understood.
-   *
-   * @return a phrase for the working
-   */
-  public String wallBasis() {
-    return wallBasis;
-  }
-
-  /**
-   * For what the pressure ratings hold.
-   *
-   * @return a phrase for the working
-   */
-  public String ratingBasis() {
-    return ratingBasis;
   }
 
   /**

@@ -1,7 +1,5 @@
 package sandslurry.pipe.fittings;
 
-import java.util.Arrays;
-import java.util.stream.Collectors;
 import sandslurry.correlation.Citation;
 import sandslurry.fact.step.Equation;
 import sandslurry.units.Kind;
@@ -70,28 +68,6 @@ public enum FittingKind {
     this.turbulent = turbulent;
     this.size = size;
     this.citation = citation;
-  }
-
-  /**
-   * Finds a fitting by the words of a design file.
-   *
-   * @param id the words, as in {@link #id()}
-   * @return the fitting
-   * @throws IllegalArgumentException if no fitting is called so
-   */
-  public static FittingKind byId(String id) {
-    return Arrays.stream(values())
-        .filter(kind -> kind.id.equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "no fitting is called '"
-                        + id
-                        + "'; there are "
-                        + Arrays.stream(values())
-                            .map(FittingKind::id)
-                            .collect(Collectors.joining(", "))));
   }
 
   /**

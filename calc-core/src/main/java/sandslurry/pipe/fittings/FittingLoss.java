@@ -1,6 +1,5 @@
 package sandslurry.pipe.fittings;
 
-import sandslurry.correlation.Physics;
 import sandslurry.pipe.Bore;
 import sandslurry.units.InUnit;
 
@@ -41,18 +40,5 @@ public final class FittingLoss {
     return kind.laminarConstant() / reynolds
         + kind.turbulentConstant()
             * (1 + kind.sizeConstant() * Math.pow(InUnit.inches(bore.diameterM()), -0.3));
-  }
-
-  /**
-   * The head lost.
-   *
-   * @param kind the fitting
-   * @param reynolds Reynolds number in the pipe, positive
-   * @param bore the pipe
-   * @param velocityMps mean velocity in the pipe [m/s]
-   * @return metres of the liquid or mixture that flows [m]
-   */
-  public static double headM(FittingKind kind, double reynolds, Bore bore, double velocityMps) {
-    return coefficient(kind, reynolds, bore) * velocityMps * velocityMps / (2 * Physics.GRAVITY);
   }
 }

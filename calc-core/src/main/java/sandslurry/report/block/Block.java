@@ -230,12 +230,4 @@ public sealed interface Block {
       writer.room(this);
     }
   }
-
-  /** The next block starts a page, where there are pages. */
-  record NewPage() implements Block {
-    @Override
-    public void write(BlockWriter writer) {
-      writer.newPage();
-    }
-  }
 }

@@ -64,7 +64,4 @@ public interface BlockWriter {
    * @param room the room
    */
   void room(Block.Room room);
-
-  /** Starts a page, where there are pages. */
-  void newPage();
 }

@@ -271,11 +271,5 @@ public final class HtmlBody {
       html.append("</tbody></table>\n");
       endKeep();
     }
-
-    @Override
-    public void newPage() {
-      endKeep();
-      html.append("<div class=\"newpage\"></div>\n");
-    }
   }
 }

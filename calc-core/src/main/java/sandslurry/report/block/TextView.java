@@ -122,11 +122,6 @@ public final class TextView {
       gap();
       room.labels().forEach(label -> line(pad(label + ":", width / 3) + "_".repeat(width / 2)));
     }
-
-    @Override
-    public void newPage() {
-      // A terminal has no pages.
-    }
   }
 
   private static String pad(String text, int length) {

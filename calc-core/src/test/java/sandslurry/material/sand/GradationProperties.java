@@ -121,16 +121,4 @@ class GradationProperties {
     assertThat(sand.d85M()).isEqualTo(d50M * ratio, within(1e-9 * d50M * ratio));
     checkClasses(sand);
   }
-
-  @Property
-  void coarserSandHasTheGreaterFinenessModulus(
-      @ForAll("analyses") List<SievePoint> points,
-      @ForAll @Scale(9) @DoubleRange(min = 1, max = 3) double step) {
-    List<SievePoint> coarser =
-        points.stream()
-            .map(point -> new SievePoint(point.sizeM() * step, point.fractionPassing()))
-            .toList();
-    assertThat(Gradation.of(coarser).finenessModulus())
-        .isGreaterThanOrEqualTo(Gradation.of(points).finenessModulus() - 1e-12);
-  }
 }

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import sandslurry.units.Measure;
 
 class PipeCatalogueTest {
@@ -160,14 +159,6 @@ class PipeCatalogueTest {
     }
     assertThat(pvc.ratingPa(334)).isEmpty();
     assertThat(pvc.ratingPa(Double.NaN)).isEmpty();
-  }
-
-  @ParameterizedTest
-  @EnumSource(PipeMaterial.class)
-  void aNewWallIsSmootherThanAFouledOne(PipeMaterial material) {
-    assertThat(material.newRoughnessM())
-        .isPositive()
-        .isLessThan(PipeMaterial.FOULED_LEAST_ROUGHNESS_M);
   }
 
   @Test

@@ -52,13 +52,8 @@ class Joukowsky1898Test {
   @Test
   void aPipeThatIsHeldIsStifferAndItsWaveFaster() {
     double before = 0;
-    for (ElasticWall.Restraint restraint :
-        new ElasticWall.Restraint[] {
-          ElasticWall.Restraint.EXPANSION_JOINTS,
-          ElasticWall.Restraint.ANCHORED_THROUGHOUT,
-          ElasticWall.Restraint.ANCHORED_UPSTREAM
-        }) {
-      ElasticWall wall = new ElasticWall(0.15, 0.006, 2.76e9, restraint.factor(0.4));
+    for (double restraint : new double[] {1, 1 - 0.4 * 0.4, 1 - 0.4 / 2}) {
+      ElasticWall wall = new ElasticWall(0.15, 0.006, 2.76e9, restraint);
       double speed = surge.waveSpeedMps(GassyLiquid.gasFree(1000), wall);
       assertThat(speed).isGreaterThan(before);
       before = speed;
@@ -80,7 +75,5 @@ class Joukowsky1898Test {
     assertThatThrownBy(() -> new GassyLiquid(1000, 2e9, 1, 1e5)).hasMessageContaining("1.0");
     assertThatThrownBy(() -> new ElasticWall(0.1, 0, 2e9, 1)).hasMessageContaining("0.0 m");
     assertThatThrownBy(() -> surge.stopPa(1000, 400, 2, 100, -1)).hasMessageContaining("-1.0 s");
-    assertThatThrownBy(() -> ElasticWall.Restraint.ANCHORED_UPSTREAM.factor(0.6))
-        .hasMessageContaining("0.6");
   }
 }

@@ -36,7 +36,7 @@ class SettlingLaneProperties {
         0,
         2650,
         GrainShape.NATURAL,
-        DoubleStream.of(sizes).mapToObj(GrainRange::single).toList(),
+        DoubleStream.of(sizes).mapToObj(size -> new GrainRange(size, size)).toList(),
         DoubleStream.of(sizes).mapToObj(size -> flow * fraction * 2650 / sizes.length).toList(),
         1);
   }

@@ -146,7 +146,7 @@ class SettlingLaneTest {
   }
 
   private static CaptureBand captureOf(double diameterM) {
-    List<GrainRange> one = List.of(GrainRange.single(diameterM));
+    List<GrainRange> one = List.of(new GrainRange(diameterM, diameterM));
     return uniform(feed(0.3, 0.02, WATER, one, List.of(1.0), 1)).classes().get(0).capture();
   }
 
@@ -227,7 +227,8 @@ class SettlingLaneTest {
         List<Double> equal = new ArrayList<>();
         double ratio = SIZES.get(i).highM() / SIZES.get(i).lowM();
         for (int k = 0; k < parts; k++) {
-          grains.add(GrainRange.single(SIZES.get(i).lowM() * Math.pow(ratio, (k + 0.5) / parts)));
+          double size = SIZES.get(i).lowM() * Math.pow(ratio, (k + 0.5) / parts);
+          grains.add(new GrainRange(size, size));
           equal.add(1.0 / parts);
         }
         double mean =
