@@ -76,7 +76,7 @@ final class CureSorts {
         new Sort("lower flow rates", 8, lessFlow()),
         new Sort("other pump speeds", 10, pumpSpeeds()),
         new Sort("standard pipes of this system", 10, near(true).map(this::inPipe)),
-        new Sort("standard pipes of other systems", 5, near(false).map(this::inPipe)),
+        new Sort("standard pipes of other systems", 8, near(false).map(this::inPipe)),
         new Sort("other bores", 12, bores()),
         new Sort("another pipe with another pump speed", 12, pipesAndSpeeds()),
         new Sort("thinner liquor", 12, thinner()),
@@ -193,12 +193,21 @@ final class CureSorts {
   private Stream<StandardPipe> near(boolean ofThisSystem) {
     RunSpec first = runs().get(concerned().get(0));
     double bore = Measure.LENGTH.si(first.meanBore());
-    return PipeCatalogue.all().stream()
+    List<StandardPipe> near = new ArrayList<>();
+    PipeCatalogue.all().stream()
         .filter(pipe -> first.pipe().map(p -> !p.equals(pipe)).orElse(true))
         .filter(
             pipe ->
                 first.pipe().map(p -> p.system() == pipe.system()).orElse(false) == ofThisSystem)
-        .sorted(Comparator.comparingDouble(pipe -> Math.abs(Math.log(pipe.meanBoreM() / bore))));
+        .sorted(Comparator.comparingDouble(pipe -> Math.abs(Math.log(pipe.meanBoreM() / bore))))
+        .filter(pipe -> near.stream().allMatch(other -> ofThisSystem || differ(pipe, other)))
+        .forEach(near::add);
+    return near.stream();
+  }
+
+  /** Of other systems one pipe of about a bore is enough to try. */
+  private static boolean differ(StandardPipe one, StandardPipe other) {
+    return Math.abs(Math.log(one.meanBoreM() / other.meanBoreM())) > 0.04;
   }
 
   private TriedCure inPipe(StandardPipe pipe) {
