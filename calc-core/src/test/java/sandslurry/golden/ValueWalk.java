@@ -41,13 +41,13 @@ final class ValueWalk {
     return walk.values;
   }
 
-  /** Each finding by severity, element and sentence. */
+  /** Each finding by severity, element and id: its words may change. */
   static List<String> findings(Assessment assessment) {
     return assessment.findings().stream().map(ValueWalk::line).sorted().toList();
   }
 
   private static String line(Finding finding) {
-    return finding.severity() + " | " + finding.element() + " | " + finding.what();
+    return finding.severity() + " | " + finding.element() + " | " + finding.id();
   }
 
   private void value(String path, Object value) {

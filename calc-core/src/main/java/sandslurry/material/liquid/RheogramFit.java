@@ -554,6 +554,12 @@ public final class RheogramFit {
               table.lowestRate(),
               table.highestRate()));
     }
+    warnings.addAll(ofTheFit(best, law));
+    return warnings;
+  }
+
+  private static List<String> ofTheFit(Candidate best, Rheology law) {
+    List<String> warnings = new ArrayList<>();
     for (Parameter parameter : best.parameters()) {
       if (parameter.standardError() > parameter.value() / 2) {
         warnings.add(

@@ -42,44 +42,7 @@ final class BandSection extends SectionWriter {
     paragraph(band.words() + " The same design with the thinner and the thicker liquor:");
     List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
     List<List<String>> rows = new ArrayList<>();
-    assessment
-        .line()
-        .ifPresent(
-            line -> {
-              for (LineState state : line.states()) {
-                FlowCase at = state.flowCase();
-                for (int i = 0; i < state.runs().size(); i++) {
-                  int run = i;
-                  String of = design.route().orElseThrow().runs().get(i).name() + ", " + at.words();
-                  rows.add(
-                      bandRow(
-                          head("friction, " + of, Kind.PRESSURE),
-                          all,
-                          a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.friction()))));
-                  rows.add(
-                      bandRow(
-                          "sand, " + of,
-                          all,
-                          a ->
-                              runAt(a, at, run)
-                                  .map(
-                                      r ->
-                                          r.severity()
-                                              + ", "
-                                              + r.carriage()
-                                                  .map(c -> c.support().words())
-                                                  .orElse("no sand"))));
-                }
-                rows.add(
-                    bandRow(
-                        head("total dynamic head, " + at.words(), Kind.HEAD),
-                        all,
-                        a ->
-                            a.line()
-                                .flatMap(l -> l.at(at))
-                                .map(s -> number(Kind.HEAD, s.systemHead()))));
-              }
-            });
+    assessment.line().ifPresent(line -> line.states().forEach(s -> rows.addAll(rows(s, all))));
     if (assessment.line().isPresent()) {
       rows.add(
           bandRow(
@@ -109,6 +72,37 @@ final class BandSection extends SectionWriter {
                                       Kind.PERCENT, l.cycle().likely().meanRecovery()))));
     }
     add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
+  }
+
+  private List<List<String>> rows(LineState state, List<Assessment> all) {
+    List<List<String>> rows = new ArrayList<>();
+    FlowCase at = state.flowCase();
+    for (int i = 0; i < state.runs().size(); i++) {
+      int run = i;
+      String of = design.route().orElseThrow().runs().get(i).name() + ", " + at.words();
+      rows.add(
+          bandRow(
+              head("friction, " + of, Kind.PRESSURE),
+              all,
+              a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.friction()))));
+      rows.add(
+          bandRow(
+              "sand, " + of,
+              all,
+              a ->
+                  runAt(a, at, run)
+                      .map(
+                          r ->
+                              r.severity()
+                                  + ", "
+                                  + r.carriage().map(c -> c.support().words()).orElse("no sand"))));
+    }
+    rows.add(
+        bandRow(
+            head("total dynamic head, " + at.words(), Kind.HEAD),
+            all,
+            a -> a.line().flatMap(l -> l.at(at)).map(s -> number(Kind.HEAD, s.systemHead()))));
+    return rows;
   }
 
   private static Optional<RunState> runAt(Assessment assessment, FlowCase at, int run) {

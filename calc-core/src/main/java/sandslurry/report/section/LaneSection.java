@@ -96,6 +96,10 @@ final class LaneSection extends SectionWriter {
                 + " and "
                 + units.show(Kind.PERCENT, cycle.likely().lastRecovery())));
     add(new Block.Table(List.of("what", "value"), rows));
+    classes(lane);
+  }
+
+  private void classes(LaneResult lane) {
     heading(2, "The clean lane by size class");
     List<List<String>> classes = new ArrayList<>();
     for (LaneClass grains : lane.classes()) {

@@ -170,8 +170,18 @@ final class LineSection extends SectionWriter {
               + " does.");
       return;
     }
+    depositionModels(worst.get().runs().get(index).depositionModels());
+    if (regime != Regime.TURBULENT) {
+      paragraph(
+          "The flow is not surely turbulent here, and these correlations are for turbulent flow."
+              + " Below their value sand settles all the more. Above it they cannot give a pass.");
+    }
+    depositionVelocity(judged);
+  }
+
+  private void depositionModels(List<Entry> entries) {
     List<List<String>> rows = new ArrayList<>();
-    for (Entry entry : worst.get().runs().get(index).depositionModels()) {
+    for (Entry entry : entries) {
       rows.add(
           List.of(
               entry.model().name(),
@@ -193,11 +203,9 @@ final class LineSection extends SectionWriter {
                 "meaning of the value",
                 "published range"),
             rows));
-    if (regime != Regime.TURBULENT) {
-      paragraph(
-          "The flow is not surely turbulent here, and these correlations are for turbulent flow."
-              + " Below their value sand settles all the more. Above it they cannot give a pass.");
-    }
+  }
+
+  private void depositionVelocity(DepositionJudgement judged) {
     paragraph(
         "The deposition velocity here is "
             + units.show(Kind.VELOCITY, judged.limitMps())

@@ -221,25 +221,8 @@ public record LaneFilling(
             points, end, boxed(keptKg), fed(feed, time * runningShare), partition);
       }
       double[] rises = rises(reaches, now, feed, runningShare, porosity);
-      double step = cleanOut.latestS() - time;
-      for (int i = 0; i < rises.length; i++) {
-        double room = storage(reaches, i) - deposits[i];
-        if (rises[i] > 0 && room > 0) {
-          step = Math.min(step, Math.min(room, storage(reaches, i) / steps) / rises[i]);
-        }
-      }
-      boolean jumped = false;
-      for (int i = 0; i < rises.length; i++) {
-        double storage = storage(reaches, i);
-        boolean had = deposits[i] < storage;
-        deposits[i] += rises[i] * step;
-        // The last step lands on the storage depth but for rounding.
-        if (deposits[i] > storage * (1 - 1e-9)) {
-          deposits[i] = storage;
-          jumped |= had;
-        }
-      }
-      last = new Step(now, step, jumped);
+      double step = Math.min(cleanOut.latestS() - time, timeS(reaches, deposits, rises, steps));
+      last = new Step(now, step, raise(reaches, deposits, rises, step));
     }
   }
 
@@ -255,6 +238,36 @@ public record LaneFilling(
 
   private static double storage(List<LaneReach> reaches, int reach) {
     return reaches.get(reach).storageDepthM();
+  }
+
+  /** The time in which no reach rises by more than its part of the storage depth [s]. */
+  private static double timeS(
+      List<LaneReach> reaches, double[] deposits, double[] rises, int steps) {
+    double step = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < rises.length; i++) {
+      double room = storage(reaches, i) - deposits[i];
+      if (rises[i] > 0 && room > 0) {
+        step = Math.min(step, Math.min(room, storage(reaches, i) / steps) / rises[i]);
+      }
+    }
+    return step;
+  }
+
+  /** Raises the deposits; says whether a reach became full. */
+  private static boolean raise(
+      List<LaneReach> reaches, double[] deposits, double[] rises, double step) {
+    boolean filled = false;
+    for (int i = 0; i < rises.length; i++) {
+      double storage = storage(reaches, i);
+      boolean had = deposits[i] < storage;
+      deposits[i] += rises[i] * step;
+      // The last step lands on the storage depth but for rounding.
+      if (deposits[i] > storage * (1 - 1e-9)) {
+        deposits[i] = storage;
+        filled |= had;
+      }
+    }
+    return filled;
   }
 
   /** How fast the deposit of each reach rises, hours of rest included [m/s]. */
