@@ -11,6 +11,7 @@ import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 
 /** Designs that are odd but possible: what the report says of them must be true. */
 class OddDesignsTest {
@@ -137,8 +138,12 @@ class OddDesignsTest {
   void aStoppedLineHoldsItsSandByNoLessAYieldStressThanARunningOne() {
     // 3 Pa holds d85 by theory but not surely the coarsest grain, which takes 11.5 Pa.
     Finding unsure = one(findings(yielding("3 Pa")), "Stopped full");
-    assertThat(unsure.what()).contains("lays its sand on the floor");
-    assertThat(one(findings(yielding("200 Pa")), "Stopped full").what()).contains("keeps the bed");
+    assertThat(unsure.id()).isEqualTo("stop.lays-bed");
+    assertThat(one(findings(yielding("200 Pa")), "Stopped full").id()).isEqualTo("stop.keeps-bed");
+  }
+
+  private static double seconds(Finding finding, String name) {
+    return ((Value.Number) finding.values().get(name)).si();
   }
 
   @Test
@@ -152,9 +157,11 @@ class OddDesignsTest {
             .with("/carrier/viscosity", "1500 cP");
     Finding stop = one(findings(thick), "Stopped full");
     // So thick that it flows laminar: sand lies on its floor before it stops.
-    assertThat(stop.cure()).isEqualTo("Flush before every stop.");
-    assertThat(stop.why()).contains("the finest within 8.65 h");
-    assertThat(one(findings(line()), "Stopped full").cure()).isEqualTo("Flush before every stop.");
+    assertThat(stop.cures()).containsExactly("flush-every");
+    // 8.65 h, and its coarse sand much sooner.
+    assertThat(seconds(stop, "finest")).isBetween(31_100.0, 31_200.0);
+    assertThat(seconds(stop, "coarse")).isLessThan(150);
+    assertThat(one(findings(line()), "Stopped full").cures()).containsExactly("flush-every");
   }
 
   @Test

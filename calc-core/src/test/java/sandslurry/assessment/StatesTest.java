@@ -214,7 +214,7 @@ class StatesTest {
     PulsationResult pulsation = pulsing.service().pulsation().orElseThrow();
     assertThat(pulsation.ripple().leastRatio()).isZero();
     assertThat(pulsing.findings())
-        .anyMatch(f -> f.severity() == Severity.CAUTION && f.what().contains("in its pauses"));
+        .anyMatch(f -> f.severity() == Severity.CAUTION && f.id().equals("stop.pulse-settles"));
     Assessment damped = assess(piston.with("/pump/pulsationPassed", "2 %"));
     assertThat(damped.findings())
         .anyMatch(f -> f.severity() == Severity.PASS && f.what().contains("stays above"));

@@ -172,7 +172,7 @@ class StopByHandTest {
             f ->
                 f.element().equals("flush")
                     && f.severity() == Severity.CAUTION
-                    && f.what().contains("cannot start"));
+                    && f.id().equals("stop.flush-no-start"));
   }
 
   /**

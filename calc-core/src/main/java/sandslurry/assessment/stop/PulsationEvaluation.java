@@ -114,6 +114,7 @@ public final class PulsationEvaluation {
         new PulsationResult(
             ripple,
             acceleration,
+            startPressurePa(state),
             worst,
             weakest,
             weakest.isPresent()
@@ -234,22 +235,28 @@ public final class PulsationEvaluation {
     double absolute = Math.max(startPressurePa(state), 0) + SuctionEvaluation.airPa(design);
     AirVessel vessel = new AirVessel(gas, absolute, AirVessel.FAST);
     double swells = drive.pulsesPerCycle() * rate;
+    double stored = drive.surplusShare() * state.flowM3ps() / rate;
     return new Vessel(
         gas,
         absolute,
         inertance,
         swells,
         vessel.ownFrequencyPs(inertance),
-        vessel.passedShare(inertance, swells).isPresent(),
-        drive.surplusShare() * state.flowM3ps() / rate,
-        AirVessel.gasForM3(absolute, AirVessel.FAST, inertance, swells, Vessel.GOOD_SHARE));
+        // A swell that fills the vessel leaves no spring: the balance of small swings is none.
+        stored < gas && vessel.passedShare(inertance, swells).isPresent(),
+        stored,
+        Math.max(
+            AirVessel.gasForM3(absolute, AirVessel.FAST, inertance, swells, Vessel.GOOD_SHARE),
+            stored / Vessel.GOOD_SHARE));
   }
 
   /** A vessel that does not damp is taken to let all through; its finding says that it is worse. */
   private static double passed(Vessel vessel) {
-    return new AirVessel(vessel.gasM3(), vessel.absolutePa(), AirVessel.FAST)
-        .passedShare(vessel.inertanceKgM4(), vessel.swellsPs())
-        .orElse(1);
+    return vessel.damps()
+        ? new AirVessel(vessel.gasM3(), vessel.absolutePa(), AirVessel.FAST)
+            .passedShare(vessel.inertanceKgM4(), vessel.swellsPs())
+            .orElseThrow()
+        : 1;
   }
 
   private double startPressurePa(State state) {

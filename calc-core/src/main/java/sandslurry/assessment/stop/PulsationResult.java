@@ -12,6 +12,7 @@ import sandslurry.transport.bed.SandCarriage;
  *
  * @param ripple flow in the line over the mean flow
  * @param accelerationM greatest head that speeds up the line, in metres of mixture [m]
+ * @param meanPa pressure at the start of the line at the mean flow [Pa]
  * @param peak the moment of the greatest pressure
  * @param weakestPa rating of the weakest run; empty when none is known [Pa]
  * @param relief where the relief may be set; empty when no setting fits, or no rating is known
@@ -24,6 +25,7 @@ import sandslurry.transport.bed.SandCarriage;
 public record PulsationResult(
     FlowRipple ripple,
     double accelerationM,
+    double meanPa,
     Peak peak,
     OptionalDouble weakestPa,
     Optional<ReliefWindow> relief,
@@ -65,9 +67,10 @@ public record PulsationResult(
    * @param inertanceKgM4 inertance of the line [kg/m4]
    * @param swellsPs swells of the flow per second [1/s]
    * @param ownPs frequency of gas and line [1/s]
-   * @param damps whether it damps at all
+   * @param damps whether it damps at all; not where a swell fills it
    * @param storedM3 volume of a swell above the mean [m3]
-   * @param goodGasM3 gas that would let {@value #GOOD_SHARE} of the swing through [m3]
+   * @param goodGasM3 gas that would let {@value #GOOD_SHARE} of the swing through and bear a swell
+   *     [m3]
    */
   public record Vessel(
       double gasM3,
@@ -80,6 +83,15 @@ public record PulsationResult(
       double goodGasM3) {
     /** Share of the swing that a good vessel leaves (common practice, no source). */
     static final double GOOD_SHARE = 0.05;
+
+    /**
+     * Whether a swell fills it with liquid.
+     *
+     * @return true when the swell is as large as the gas
+     */
+    boolean fills() {
+      return storedM3 >= gasM3;
+    }
   }
 
   /**

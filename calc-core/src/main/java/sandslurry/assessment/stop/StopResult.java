@@ -138,6 +138,15 @@ public record StopResult(
     }
 
     /**
+     * Yield stress while the liquid flows.
+     *
+     * @return the yield stress [Pa]
+     */
+    double flowingYieldPa() {
+      return restedYieldPa / thixotropy;
+    }
+
+    /**
      * Share of the sand of a run that lies.
      *
      * @param run the run, from 0

@@ -113,10 +113,7 @@ public final class StopWorking {
                     Kind.FLOW,
                     flush.strippingM3ps(),
                     "choice of this program, no source, for 2",
-                    in(
-                        "tau_y",
-                        Kind.STRESS,
-                        stop.lying().restedYieldPa() / stop.lying().thixotropy()));
+                    in("tau_y", Kind.STRESS, stop.lying().flowingYieldPa()));
               }
               w.step(
                   "t_flush",

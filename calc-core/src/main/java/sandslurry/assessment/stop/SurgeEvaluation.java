@@ -60,14 +60,7 @@ public final class SurgeEvaluation {
             .flatMap(OperationSpec::stopTime)
             .map(time -> Measure.TIME.si(time));
     double column = runs.stream().mapToDouble(r -> Measure.LENGTH.si(r.length())).sum();
-    double pulse =
-        pulsation
-            .map(
-                p ->
-                    p.accelerationM()
-                        * Physics.GRAVITY
-                        * materials.mixtureDensityKgM3(base.get(0).sandFraction()))
-            .orElse(0.0);
+    double pulse = pulsation.map(p -> pulsePa(base, p)).orElse(0.0);
     double ripple = pulsation.map(p -> p.ripple().greatestRatio()).orElse(1.0);
     for (int i = 0; i < runs.size(); i++) {
       RunSpec run = runs.get(i);
@@ -125,6 +118,18 @@ public final class SurgeEvaluation {
               low(base, i, velocity > 0 ? judged / velocity : 0)));
     }
     return surges;
+  }
+
+  /**
+   * What a stroke adds to the working pressure of the duty: at the start of the line its peak over
+   * the mean, with friction at that flow rate, or no less than what speeds up the line.
+   */
+  private double pulsePa(List<State> base, PulsationResult pulsation) {
+    double accelerating =
+        pulsation.accelerationM()
+            * Physics.GRAVITY
+            * materials.mixtureDensityKgM3(base.get(0).sandFraction());
+    return Math.max(accelerating, pulsation.peakPa() - pulsation.meanPa());
   }
 
   /**

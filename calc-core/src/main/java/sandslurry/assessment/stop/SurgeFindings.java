@@ -2,15 +2,15 @@ package sandslurry.assessment.stop;
 
 import java.util.List;
 import sandslurry.assessment.stop.SurgeResult.LowWave;
-import sandslurry.assessment.stop.SurgeResult.SlowStop;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** What is to be said of the surge when the flow stops. */
+/** Findings on water hammer when the flow stops. */
 public final class SurgeFindings extends FindingWriter {
   private final List<SurgeResult> surges;
 
@@ -18,7 +18,7 @@ public final class SurgeFindings extends FindingWriter {
    * The surges that are judged.
    *
    * @param units the units in which the sentences show numbers
-   * @param surges surge in each run
+   * @param surges the surge in each run
    */
   public SurgeFindings(UnitSystem units, List<SurgeResult> surges) {
     super(units);
@@ -26,73 +26,60 @@ public final class SurgeFindings extends FindingWriter {
   }
 
   /**
-   * Findings on surge and column separation.
+   * Findings on the rise of pressure and on column separation.
    *
-   * @return the findings, run by run
+   * @return the findings
    */
   public List<Finding> all() {
-    surges.forEach(this::surge);
+    for (SurgeResult surge : surges) {
+      rise(surge);
+      if (surge.lowest().parts()) {
+        lowWave(surge);
+      }
+    }
     return findings;
   }
 
-  private void surge(SurgeResult surge) {
-    String why =
-        "A stop from "
-            + show(Kind.VELOCITY, surge.velocityMps())
-            + " raises the pressure by "
-            + show(Kind.PRESSURE, surge.surgePa())
-            + " (wave speed "
-            + show(Kind.VELOCITY, surge.waveMps())
-            + ", no gas)"
-            + surge.slow().map(this::slow).orElse("")
-            + " above the working pressure of "
-            + show(Kind.PRESSURE, surge.workingPa())
-            + (surge.ratingPa().isPresent()
-                ? "; the rating is " + show(Kind.PRESSURE, surge.ratingPa().getAsDouble())
-                : "; no rating is known")
-            + ".";
-    String stop = surge.slow().isPresent() ? "stop as given" : "sudden stop";
-    if (surge.ratingPa().isEmpty()) {
-      add(
-          Severity.NOTE,
-          Topic.PRESSURE,
-          surge.run(),
-          "Water hammer of a " + stop + " could not be judged.",
-          why,
-          "");
-    } else {
-      boolean over = surge.workingPa() + surge.judgedPa() > surge.ratingPa().getAsDouble();
-      add(
-          over ? Severity.CAUTION : Severity.PASS,
-          Topic.PRESSURE,
-          surge.run(),
-          over
-              ? "Water hammer of a " + stop + " can exceed the pressure rating."
-              : "Water hammer of a " + stop + " stays within the pressure rating.",
-          why,
-          over
-              ? (surge.stopS().isPresent()
-                      ? "Stop the flow evenly over "
-                          + show(Kind.TIME, surge.stopS().getAsDouble())
-                          + " or more; or fit"
-                      : "Fit")
-                  + " a class rated "
-                  + show(Kind.PRESSURE, surge.workingPa() + surge.judgedPa())
-                  + " or more; have the surge analysed with check valve and pump trip."
-              : "");
-    }
-    lowWave(surge);
+  private Found found(String key, Severity severity, SurgeResult surge) {
+    return found(key, severity, Topic.PRESSURE, surge.run());
   }
 
-  private String slow(SlowStop slow) {
-    return ", in "
-        + show(Kind.TIME, slow.timeS())
-        + " evenly by "
-        + show(Kind.PRESSURE, slow.surgePa())
-        + (slow.timeS() > slow.returnS()
-            ? " (Michaud's rule)"
-            : " as well, since the wave needs " + show(Kind.TIME, slow.returnS()) + " to return")
-        + ",";
+  private void rise(SurgeResult surge) {
+    double most = surge.workingPa() + surge.judgedPa();
+    boolean rated = surge.ratingPa().isPresent();
+    boolean over = most > surge.ratingPa().orElse(Double.POSITIVE_INFINITY);
+    Found found =
+        !rated
+            ? found("surge-unrated", Severity.NOTE, surge)
+            : over
+                ? found("surge-over", Severity.CAUTION, surge)
+                : found("surge-within", Severity.PASS, surge);
+    found
+        .with("velocity", Kind.VELOCITY, surge.velocityMps())
+        .with("surge", Kind.PRESSURE, surge.surgePa())
+        .with("wave", Kind.VELOCITY, surge.waveMps())
+        .with("working", Kind.PRESSURE, surge.workingPa())
+        .with("most", Kind.PRESSURE, most)
+        .why("surge");
+    surge
+        .slow()
+        .ifPresent(
+            slow ->
+                found
+                    .with("stop", Kind.TIME, slow.timeS())
+                    .with("slow", Kind.PRESSURE, slow.surgePa())
+                    .with("return", Kind.TIME, slow.returnS())
+                    .why(slow.timeS() > slow.returnS() ? "surge-slow" : "surge-quick"));
+    found.why("surge-working");
+    if (rated) {
+      found.with("rating", Kind.PRESSURE, surge.ratingPa().getAsDouble()).why("surge-rating");
+    }
+    if (over && surge.stopS().isPresent()) {
+      found.with("stopTime", Kind.TIME, surge.stopS().getAsDouble()).cure("surge-slower");
+    } else if (over) {
+      found.cure("surge-rated");
+    }
+    found.add();
   }
 
   /**
@@ -101,30 +88,17 @@ public final class SurgeFindings extends FindingWriter {
    */
   private void lowWave(SurgeResult surge) {
     LowWave low = surge.lowest();
-    if (!low.parts()) {
-      return;
-    }
-    boolean asked = surge.slow().isPresent();
-    add(
-        asked || low.highPoint() ? Severity.CAUTION : Severity.NOTE,
-        Topic.PRESSURE,
-        surge.run(),
-        low.highPoint()
-            ? "A stop can separate the column of liquid at a high point."
-            : "A stop can separate the column of liquid.",
-        "At "
-            + show(Kind.LENGTH, low.elevationM())
-            + " above the start the pressure is "
-            + show(Kind.PRESSURE, low.steadyPa())
-            + "; the wave of "
-            + (asked ? "the stop as given" : "a sudden stop")
-            + " would lower it to "
-            + show(Kind.PRESSURE, low.lowestPa())
-            + ", below the vapour pressure of "
-            + show(Kind.PRESSURE, low.vapourPa())
-            + ". Columns that rejoin strike harder than the stop. Vacuum can collapse thin pipe or"
-            + " draw in a gasket.",
-        "Slow the stop (flywheel, slow valve), vent high points with a valve that manure does not"
-            + " clog, fit pipe rated for full vacuum, and have the surge analysed.");
+    found(
+            low.highPoint() ? "column-high" : "column",
+            surge.slow().isPresent() || low.highPoint() ? Severity.CAUTION : Severity.NOTE,
+            surge)
+        .with("height", Kind.LENGTH, low.elevationM())
+        .with("steady", Kind.PRESSURE, low.steadyPa())
+        .with("lowest", Kind.PRESSURE, low.lowestPa())
+        .with("vapour", Kind.PRESSURE, low.vapourPa())
+        .why("column")
+        .why("column-rejoins")
+        .cure("column")
+        .add();
   }
 }

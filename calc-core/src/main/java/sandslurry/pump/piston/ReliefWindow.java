@@ -40,4 +40,24 @@ public record ReliefWindow(double leastPa, double greatestPa) {
     double greatest = weakestRatingPa / MARGIN;
     return least <= greatest ? Optional.of(new ReliefWindow(least, greatest)) : Optional.empty();
   }
+
+  /**
+   * Whether a relief is set inside the window.
+   *
+   * @param settingPa pressure at which it opens [Pa]
+   * @return true from the least to the greatest setting
+   */
+  public boolean holds(double settingPa) {
+    return settingPa >= leastPa && settingPa <= greatestPa;
+  }
+
+  /**
+   * The rating that leaves room for a relief.
+   *
+   * @param greatestWorkingPa greatest pressure in operation [Pa]
+   * @return the least rating of the weakest part, 0 or more [Pa]
+   */
+  public static double neededRatingPa(double greatestWorkingPa) {
+    return MARGIN * MARGIN * Math.max(greatestWorkingPa, 0);
+  }
 }
