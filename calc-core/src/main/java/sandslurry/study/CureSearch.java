@@ -45,37 +45,55 @@ final class CureSearch {
     int weight =
         design.route().orElseThrow().runs().size()
             * (design.plant().isPresent() ? TIMES_OF_A_PLANT : 1);
+    List<TriedCure> partial = new ArrayList<>();
     for (Sort sort : new CureSorts(document, design, before, finding).all()) {
       if (found.size() >= ENOUGH) {
         break;
       }
-      int most = Math.max(FEWEST_OF_A_SORT, sort.tries() / weight);
-      List<TriedCure> changes = sort.changes().limit(most).toList();
-      boolean mended = changes.stream().anyMatch(this::mends);
-      if (!mended && !changes.isEmpty()) {
-        tried.add(sort.name());
-      }
+      search(sort, Math.max(FEWEST_OF_A_SORT, sort.tries() / weight), partial);
     }
-    return new Cures(finding, found, found.isEmpty() ? why() : "");
+    List<TriedCure> cures = found.isEmpty() ? partial : found;
+    return new Cures(finding, cures, cures.isEmpty() ? why() : "");
   }
 
-  /** Tries a change; says whether it mends. */
-  private boolean mends(TriedCure cure) {
+  /**
+   * The first change of a sort with which nothing as grave is left; of those that only mend the
+   * finding, where something else as grave stays, the first is kept apart.
+   */
+  private void search(Sort sort, int most, List<TriedCure> partial) {
+    Optional<TriedCure> first = Optional.empty();
+    boolean any = false;
+    for (TriedCure change : sort.changes().limit(most).toList()) {
+      any = true;
+      Optional<TriedCure> mended = mended(change);
+      if (mended.isPresent() && mended.get().after().compareTo(finding.severity()) < 0) {
+        found.add(mended.get());
+        return;
+      }
+      first = first.or(() -> mended);
+    }
+    first.ifPresent(partial::add);
+    if (any && first.isEmpty()) {
+      tried.add(sort.name());
+    }
+  }
+
+  /** The change with the verdict after it; nothing when it does not mend. */
+  private Optional<TriedCure> mended(TriedCure cure) {
     Optional<Design> changed = cure.typedInto(document).read().design();
     if (changed.isEmpty()) {
-      return false;
+      return Optional.empty();
     }
     Assessment after = evaluation.apply(changed.get());
     boolean mended =
         after.findings().stream()
             .filter(f -> f.severity().compareTo(finding.severity()) >= 0)
             .allMatch(f -> !same(f, finding) && wasThere(f));
-    if (mended) {
-      found.add(new TriedCure(cure.text(), cure.edits(), after.verdict()));
-    } else {
+    if (!mended) {
       nearest(cure.text(), after);
+      return Optional.empty();
     }
-    return mended;
+    return Optional.of(new TriedCure(cure.text(), cure.edits(), after.verdict()));
   }
 
   /** Remembers the change that leaves least amiss. */

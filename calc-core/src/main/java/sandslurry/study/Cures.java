@@ -13,7 +13,8 @@ import sandslurry.fact.finding.Severity;
 /**
  * What mends the gravest finding on a line. Each change is typed into the design with its number
  * rounded to the safe side, the whole design is evaluated again, and the change is kept only if the
- * finding is gone and none as grave has come in its place.
+ * finding is gone and none as grave has come in its place. Where there are changes after which
+ * nothing as grave is left at all, those alone are kept.
  *
  * @param finding the finding to be mended
  * @param tried the changes that mend it, of each sort the one that changes least

@@ -12,6 +12,7 @@ import sandslurry.design.document.Reading;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.units.Measure;
 
 /**
  * Which standard pipe a line needs. Every pipe of the systems chosen is put into the design and the
@@ -61,6 +62,45 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
    */
   public static Sizing withFlow(DesignDocument document, Set<PipeSystem> systems) {
     return of(document, systems, pipe -> FlowOfPipe.of(document, pipe));
+  }
+
+  /**
+   * The pipe that is nearest to fitting, with what would make it fit.
+   *
+   * @param pipe the pipe
+   * @param cures what mends the line laid in it
+   */
+  public record Nearest(StandardPipe pipe, Cures cures) {}
+
+  /**
+   * When no pipe fits: what would give one, looked for in the pipe in which the minimum flow rate
+   * is nearest to the lowest that carries the sand.
+   *
+   * @param document the design that was sized
+   * @return the pipe and its cures; nothing when a pipe fits or none was tried
+   */
+  public Optional<Nearest> nearest(DesignDocument document) {
+    if (!fits.isEmpty()) {
+      return Optional.empty();
+    }
+    return rejected.stream()
+        .max(Comparator.comparingDouble(Sizing::nearness))
+        .map(SizedPipe::pipe)
+        .flatMap(
+            pipe -> {
+              DesignDocument laid = laid(document, pipe);
+              return laid.read()
+                  .design()
+                  .flatMap(design -> Cures.of(laid, Evaluation.assess(design)))
+                  .map(cures -> new Nearest(pipe, cures));
+            });
+  }
+
+  private static double nearness(SizedPipe pipe) {
+    double minimum = Measure.FLOW.si(pipe.assessment().design().flow().orElseThrow().minimum());
+    return pipe.lowestM3ps().isPresent()
+        ? -Math.abs(Math.log(minimum / pipe.lowestM3ps().getAsDouble()))
+        : Double.NEGATIVE_INFINITY;
   }
 
   private interface Typed {

@@ -2,6 +2,8 @@ package sandslurry.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -9,6 +11,8 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.fact.finding.Severity;
+import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.units.Measure;
 
 /** Each sort of cure in a line that it mends, and a line that nothing mends. */
@@ -146,5 +150,20 @@ class CuresTest {
     assertThat(cures.tried()).isEmpty();
     assertThat(cures.why())
         .contains("None of these mends it alone", "other bores", "standard pipes", "Nearest: ");
+  }
+
+  @Test
+  void whereNoPipeFitsTheNearestIsShownWithWhatMakesItFit() throws Exception {
+    DesignDocument document =
+        DesignDocument.load(Path.of("..", "docs", "examples", "oversized-line-plugs.json"));
+    Sizing sizing = Sizing.of(document, EnumSet.of(PipeSystem.ASTM_D1785));
+    assertThat(sizing.fits()).isEmpty();
+    Sizing.Nearest nearest = sizing.nearest(document).orElseThrow();
+    assertThat(nearest.pipe().size()).isEqualTo("4 in");
+    assertThat(nearest.cures().tried()).isNotEmpty();
+    DesignDocument laid = Sizing.laid(document, nearest.pipe());
+    assertThat(nearest.cures().tried())
+        .allSatisfy(
+            cure -> assertThat(assess(cure.typedInto(laid)).verdict()).isLessThan(Severity.FAIL));
   }
 }

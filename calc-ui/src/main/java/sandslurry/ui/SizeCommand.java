@@ -190,6 +190,7 @@ final class SizeCommand implements Callable<Integer> {
     }
     UnitSystem shown = system(document.text("/units"));
     out.print(view.write(SizingSection.of(sizing, shown, all ? Integer.MAX_VALUE : SHOWN)));
+    sizing.nearest(document).ifPresent(n -> out.print(view.write(SizingSection.nearest(n))));
     if (sizing.fits().isEmpty() && !ownFlow && pen == null) {
       Sizing other = Sizing.withFlow(document, chosen());
       if (!other.fits().isEmpty()) {

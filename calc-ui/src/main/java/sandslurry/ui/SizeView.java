@@ -103,7 +103,7 @@ final class SizeView {
         .orElse(EnumSet.allOf(PipeSystem.class));
   }
 
-  static String html(Sizing sizing, UnitSystem units) {
+  private static String html(Sizing sizing, UnitSystem units) {
     return sizing.problems().isEmpty()
         ? HtmlBlocks.of(SizingSection.of(sizing, units, Integer.MAX_VALUE), "")
         : FindingsPage.plain(
@@ -111,14 +111,21 @@ final class SizeView {
   }
 
   /** One sizing. */
-  private final class Work extends SwingWorker<Sizing, Void> {
+  private final class Work extends SwingWorker<String, Void> {
     private final DesignDocument design = document;
     private final Set<PipeSystem> systems = chosen();
     private final boolean own = ownFlow.isSelected();
 
     @Override
-    protected Sizing doInBackground() {
-      return own ? Sizing.withFlow(design, systems) : Sizing.of(design, systems);
+    protected String doInBackground() {
+      Sizing sizing = own ? Sizing.withFlow(design, systems) : Sizing.of(design, systems);
+      UnitSystem units = design.text("/units").equals("US") ? UnitSystem.US : UnitSystem.METRIC;
+      return (sizing.fits().isEmpty() && !own ? FindingsPage.plain(NONE_AT_THESE) : "")
+          + sizing
+              .nearest(design)
+              .map(nearest -> HtmlBlocks.of(SizingSection.nearest(nearest), ""))
+              .orElse("")
+          + html(sizing, units);
     }
 
     @Override
@@ -128,12 +135,8 @@ final class SizeView {
       }
       work = null;
       size.setEnabled(true);
-      UnitSystem units = design.text("/units").equals("US") ? UnitSystem.US : UnitSystem.METRIC;
       try {
-        Sizing sizing = get();
-        page.show(
-            (sizing.fits().isEmpty() && !own ? FindingsPage.plain(NONE_AT_THESE) : "")
-                + html(sizing, units));
+        page.show(get());
       } catch (CancellationException stopped) {
         page.show(FindingsPage.plain(HOW));
       } catch (InterruptedException e) {

@@ -73,6 +73,19 @@ public final class SizingSection {
     return List.of(fits(sizing.fits().stream().limit(most).toList(), units));
   }
 
+  /**
+   * What would make the nearest pipe fit when none does.
+   *
+   * @param nearest the pipe and its cures
+   * @return the blocks
+   */
+  public static List<Block> nearest(Sizing.Nearest nearest) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph("Nearest to fitting is " + nearest.pipe().words() + "."));
+    blocks.addAll(CuresSection.of(nearest.cures()));
+    return List.copyOf(blocks);
+  }
+
   private static Block fits(List<SizedPipe> fits, UnitSystem units) {
     List<List<String>> rows = new ArrayList<>();
     for (SizedPipe fit : fits) {
