@@ -138,15 +138,6 @@ public record Constituents(
   }
 
   /**
-   * A stream of nothing.
-   *
-   * @return all flows 0
-   */
-  public Stream nothing() {
-    return new Stream(this, new double[count()]);
-  }
-
-  /**
    * A stream of clean water.
    *
    * @param waterKgps mass flow [kg/s]

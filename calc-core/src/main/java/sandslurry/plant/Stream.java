@@ -292,16 +292,6 @@ public final class Stream {
   }
 
   /**
-   * Dry matter with sand over total mass: what a laboratory finds that does not take the sand out.
-   * It says nothing of how the mixture flows.
-   *
-   * @return mass fraction
-   */
-  public double totalSolidsWithSand() {
-    return quotient(solidsKgps() + sandKgps(), massKgps(), 0);
-  }
-
-  /**
    * Organic matter in the dry matter; dissolved solids count as organic.
    *
    * @return mass fraction; 0 when there is no dry matter

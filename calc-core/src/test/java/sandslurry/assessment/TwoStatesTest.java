@@ -14,12 +14,12 @@ import sandslurry.assessment.plant.PlantResult.Clogged;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.plant.ManureSolids;
+import sandslurry.plant.Plant;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.Day;
-import sandslurry.plant.schedule.DaySchedule;
 
 /** A loop that stays thin from water and thick from thick liquor. */
 class TwoStatesTest {
@@ -46,7 +46,7 @@ class TwoStatesTest {
     mode.network().units().stream()
         .filter(Pit.class::isInstance)
         .forEach(pit -> filling.put(pit.name(), liquor));
-    List<Day> days = DaySchedule.always(mode).run(100, filling, 7200).days();
+    List<Day> days = Plant.always(mode).run(100, filling, 7200).days();
     return new PlantTotals(model).capture(days.get(days.size() - 1).meanFlows());
   }
 

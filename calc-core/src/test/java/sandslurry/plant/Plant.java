@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Network;
 import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.Split;
 import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.unit.CaptureLaw;
 import sandslurry.plant.unit.SolidsSeparator;
+import sandslurry.units.InUnit;
 
 /** An invented plant for tests: box, fibre separator, pit, with the liquid back as dilution. */
 public final class Plant {
@@ -29,6 +34,27 @@ public final class Plant {
       Stream.liquor(THREE, 0.39, 0.128, ManureSolids.FRESH).plus(THREE.deliveredSand(0.13));
 
   private Plant() {}
+
+  /** Dry matter with sand over total mass, as a laboratory finds it that leaves the sand in. */
+  public static double totalSolidsWithSand(Stream stream) {
+    return (stream.solidsKgps() + stream.sandKgps()) / stream.massKgps();
+  }
+
+  /** What a unit alone makes of its feeds, by name of the outlet. */
+  public static Map<String, Stream> run(Unit unit, Stream... feeds) {
+    Stream feed = Stream.mix(feeds[0].constituents(), List.of(feeds));
+    Split split = unit.split(feed);
+    Map<String, Stream> out = new LinkedHashMap<>();
+    for (int i = 0; i < unit.outlets().size(); i++) {
+      out.put(unit.outlets().get(i), split.outlet(feed, i));
+    }
+    return out;
+  }
+
+  /** A day of one mode. */
+  public static DaySchedule always(Mode mode) {
+    return DaySchedule.of(List.of(new DaySchedule.Period(mode, 0, InUnit.ofDays(1))), Map.of());
+  }
 
   public static CaptureLaw sandOnly(double fine, double middle, double coarse) {
     return CaptureLaw.fixed(

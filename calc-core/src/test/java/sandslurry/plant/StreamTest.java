@@ -36,14 +36,14 @@ class StreamTest {
     Stream laden = liquor.plus(THREE.deliveredSand(1));
     assertThat(laden.manureTotalSolids()).isEqualTo(0.1, within(1e-12));
     assertThat(laden.totalSolids()).isEqualTo(0.13 / 1.03, within(1e-12));
-    assertThat(laden.totalSolidsWithSand()).isEqualTo(1.1 / 2, within(1e-12));
+    assertThat(Plant.totalSolidsWithSand(laden)).isEqualTo(1.1 / 2, within(1e-12));
     assertThat(laden.sandKgps()).isEqualTo(0.97, within(1e-12));
     assertThat(laden.finesKgps()).isEqualTo(0.026 + 0.03, within(1e-12));
   }
 
   @Test
   void nothingHasDefinedProperties() {
-    Stream nothing = THREE.nothing();
+    Stream nothing = THREE.water(0);
     assertThat(nothing.densityKgM3()).isEqualTo(998);
     assertThat(nothing.totalSolids()).isZero();
     assertThat(nothing.sandVolumeShare()).isZero();

@@ -189,7 +189,7 @@ class SandAndStorageReferenceTest {
             Outlook.LIKELY,
             liquor,
             10);
-    Stream sand = box.run(feed).get("sand");
+    Stream sand = box.split(feed).outlet(feed, 0);
     assertThat(sand.sandKgps()).isGreaterThan(0.75 * feed.sandKgps());
     assertThat(BedQuality.of(sand).organicMatter()).isBetween(0.006, 0.05);
   }

@@ -90,22 +90,6 @@ public record SandAccount(
   }
 
   /**
-   * Sand lost to one place.
-   *
-   * @param where the place
-   * @param days length of the time
-   * @return mass of dry sand [kg]
-   */
-  public double lostKg(String where, double days) {
-    Stream stream = lost.get(where);
-    if (stream == null) {
-      throw new IllegalArgumentException(
-          "no sand is lost to \"" + where + "\": there are " + lost.keySet());
-    }
-    return stream.sandKgps() * InUnit.ofDays(days);
-  }
-
-  /**
    * Sand that was bedded and never reached the plant: it stays in stalls and alleys and is hauled
    * when they are cleaned out.
    *

@@ -178,24 +178,6 @@ public record SandCirculation(
   }
 
   /**
-   * How far the classes are from their balance.
-   *
-   * @return the worst of bedded less bought less rebedded over bedded, for each class bedded
-   */
-  public double imbalance() {
-    double[] one = grains(bedded);
-    double[] two = grains(bought);
-    double[] three = grains(rebedded);
-    double worst = 0;
-    for (int i = 0; i < one.length; i++) {
-      if (one[i] > 0) {
-        worst = Math.max(worst, Math.abs(one[i] - two[i] - three[i]) / one[i]);
-      }
-    }
-    return worst;
-  }
-
-  /**
    * How often the bedding must turn over before the slowest class that counts is at rest.
    *
    * @return 3/(1 − η) of the class of highest recovery that is a hundredth of the bedding or more;

@@ -73,13 +73,4 @@ public record SandCycle(
     }
     return new SandCycle(bedded, beddedKgps, endless ? 0 : beddedKgps / sum, newSand);
   }
-
-  /**
-   * Recovery of the sand that is bedded, which is also the share that need not be bought.
-   *
-   * @return 1 − bought over bedded; 1 when nothing is bedded and nothing bought
-   */
-  public double recoveryOfBedded() {
-    return beddedKgps > 0 ? 1 - boughtKgps / beddedKgps : recoveryOfNewSand;
-  }
 }

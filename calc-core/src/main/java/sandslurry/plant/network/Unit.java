@@ -1,8 +1,6 @@
 package sandslurry.plant.network;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import sandslurry.plant.Stream;
 
 /**
@@ -50,21 +48,5 @@ public interface Unit {
    */
   default Split split(Stream feed, double duty) {
     return split(feed.times(1 / duty));
-  }
-
-  /**
-   * Runs the unit alone.
-   *
-   * @param feeds the streams that flow in, at least one
-   * @return the streams that flow out, by name
-   */
-  default Map<String, Stream> run(Stream... feeds) {
-    Stream feed = Stream.mix(feeds[0].constituents(), List.of(feeds));
-    Split split = split(feed);
-    Map<String, Stream> out = new LinkedHashMap<>();
-    for (int i = 0; i < outlets().size(); i++) {
-      out.put(outlets().get(i), split.outlet(feed, i));
-    }
-    return out;
   }
 }

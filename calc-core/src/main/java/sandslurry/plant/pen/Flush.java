@@ -114,15 +114,6 @@ public record Flush(OpenChannel alley, double depthM, double durationS) {
   }
 
   /**
-   * Volume of one flush.
-   *
-   * @return rate times time [m3]
-   */
-  public double volumeM3() {
-    return flowM3ps() * durationS;
-  }
-
-  /**
    * The slope that gives a velocity at this depth.
    *
    * @param velocityMps velocity wanted [m/s]

@@ -59,17 +59,6 @@ public final class DaySchedule {
   }
 
   /**
-   * Makes a schedule.
-   *
-   * @param periods periods that cover the day, in any order
-   * @return the schedule
-   * @throws IllegalArgumentException if there are {@link #problems}; the message holds all
-   */
-  public static DaySchedule of(List<Period> periods) {
-    return of(periods, Map.of());
-  }
-
-  /**
    * Makes a schedule in which some feeds come, and some pumps of pits run, in batches.
    *
    * @param periods periods that cover the day, in any order
@@ -84,16 +73,6 @@ public final class DaySchedule {
       throw new IllegalArgumentException(String.join("; ", problems));
     }
     return new DaySchedule(sorted(periods), Map.copyOf(batches));
-  }
-
-  /**
-   * A day of one mode.
-   *
-   * @param mode the mode
-   * @return the schedule
-   */
-  public static DaySchedule always(Mode mode) {
-    return of(List.of(new Period(mode, 0, InUnit.ofDays(1))));
   }
 
   private static List<Period> sorted(List<Period> periods) {

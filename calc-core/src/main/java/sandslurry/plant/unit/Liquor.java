@@ -1,6 +1,5 @@
 package sandslurry.plant.unit;
 
-import java.util.OptionalDouble;
 import sandslurry.units.InUnit;
 
 /**
@@ -70,37 +69,6 @@ public final class Liquor {
   }
 
   /**
-   * Total solids of a mixture by mass.
-   *
-   * @param thick total solids of the one
-   * @param ratio mass of the other over mass of the one, 0 or more
-   * @param dilutant total solids of the other
-   * @return (thick + ratio dilutant) / (1 + ratio)
-   */
-  public static double mixed(double thick, double ratio, double dilutant) {
-    notNegative("dilution ratio", ratio);
-    return (thick + ratio * dilutant) / (1 + ratio);
-  }
-
-  /**
-   * The dilution that reaches a target, if any does.
-   *
-   * @param thick total solids of what is diluted
-   * @param dilutant total solids of what it is diluted with
-   * @param target total solids wanted
-   * @return mass of the dilutant over mass of the thick; 0 when the thick is thin enough; empty
-   *     when the dilutant is itself no thinner than the target
-   */
-  public static OptionalDouble ratioFor(double thick, double dilutant, double target) {
-    if (thick <= target) {
-      return OptionalDouble.of(0);
-    }
-    return dilutant < target
-        ? OptionalDouble.of((thick - target) / (target - dilutant))
-        : OptionalDouble.empty();
-  }
-
-  /**
    * How fast the liquor of a mixed loop approaches its limit: what the loop holds at rest over what
    * comes in.
    *
@@ -114,19 +82,6 @@ public final class Liquor {
       throw new IllegalArgumentException("the inflow must be > 0 but was " + inflowKgps + " kg/s");
     }
     return heldAtRestKg / inflowKgps;
-  }
-
-  /**
-   * A constituent of a mixed loop in the course of time.
-   *
-   * @param start its share at the start
-   * @param limit its share at rest
-   * @param timeConstantS the time constant [s]
-   * @param timeS time since the start [s]
-   * @return its share then
-   */
-  public static double after(double start, double limit, double timeConstantS, double timeS) {
-    return limit + (start - limit) * Math.exp(-timeS / timeConstantS);
   }
 
   /**

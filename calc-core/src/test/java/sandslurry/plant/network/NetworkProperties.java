@@ -196,7 +196,7 @@ class NetworkProperties {
       }
     }
     for (Unit unit : random.units) {
-      Map<String, Stream> alone = unit.run(balance.feed(unit.name()));
+      Map<String, Stream> alone = Plant.run(unit, balance.feed(unit.name()));
       for (String outlet : unit.outlets()) {
         double[] given = balance.stream(outlet).toArray();
         double[] own = alone.get(outlet).toArray();

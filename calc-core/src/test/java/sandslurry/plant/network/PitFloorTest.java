@@ -20,7 +20,6 @@ import sandslurry.plant.Plant;
 import sandslurry.plant.Stream;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
-import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.unit.GivenFloor;
 import sandslurry.plant.unit.LiquorModel;
 import sandslurry.plant.unit.SettlingFloor;
@@ -62,7 +61,7 @@ class PitFloorTest {
   }
 
   private static double sandKept(PitFloor floor, Stream feed) {
-    return pit(floor).run(feed).get("settled").sandKgps() / feed.sandKgps();
+    return Plant.run(pit(floor), feed).get("settled").sandKgps() / feed.sandKgps();
   }
 
   @Property
@@ -73,7 +72,7 @@ class PitFloorTest {
       @ForAll @Scale(9) @DoubleRange(min = 0, max = 3) double sand) {
     Stream feed =
         Stream.liquor(THREE, 2, solids, ManureSolids.FRESH).plus(THREE.deliveredSand(sand));
-    Map<String, Stream> out = pit(floor(area, speed)).run(feed);
+    Map<String, Stream> out = Plant.run(pit(floor(area, speed)), feed);
     for (int i = 0; i < THREE.count(); i++) {
       double sum = 0;
       for (Stream stream : out.values()) {
@@ -99,10 +98,11 @@ class PitFloorTest {
     assertThat(sandKept(floor(20, 50), THIN)).isZero();
     assertThat(sandKept(floor(20, 0), THIN)).isEqualTo(sandKept(floor(20, -1), THIN));
     assertThat(sandKept(floor(20, -1), THIN)).isGreaterThan(0.8);
-    Map<String, Stream> mixed = pit(floor(20, 50)).run(THIN);
+    Map<String, Stream> mixed = Plant.run(pit(floor(20, 50)), THIN);
     Map<String, Stream> plain =
-        new Pit("pit", List.of("in"), Map.of("pumped", 1e-3), Optional.of("over"), 40, 60, 40)
-            .run(THIN);
+        Plant.run(
+            new Pit("pit", List.of("in"), Map.of("pumped", 1e-3), Optional.of("over"), 40, 60, 40),
+            THIN);
     for (String name : plain.keySet()) {
       assertThat(mixed.get(name).toArray())
           .containsExactly(plain.get(name).toArray(), within(1e-15));
@@ -113,7 +113,7 @@ class PitFloorTest {
   void theKeptShareIsThatOfOneMixedBasin() {
     SettlingFloor floor = floor(20, -1);
     // What the basin holds is what flows on: its feed less what settles.
-    Map<String, Stream> out = pit(floor).run(THIN);
+    Map<String, Stream> out = Plant.run(pit(floor), THIN);
     Stream on = out.get("pumped").plus(out.get("over"));
     double[] falling = floor.fallingM3ps(on);
     double[] kept = floor.kept(THIN, THIN);
@@ -127,7 +127,7 @@ class PitFloorTest {
 
   @Example
   void settledSandTakesTheLiquorOfItsPores() {
-    Stream settled = pit(floor(20, -1)).run(THIN).get("settled");
+    Stream settled = Plant.run(pit(floor(20, -1)), THIN).get("settled");
     double grains = settled.sandKgps() / 2650;
     double liquor = settled.volumeM3ps() - grains;
     assertThat(liquor / (liquor + grains)).isEqualTo(0.4, within(1e-6));
@@ -142,7 +142,7 @@ class PitFloorTest {
                 List.of(pit(floor(2, -1))), List.of("in"), List.of("pumped", "over", "settled")),
             Map.of("in", THIN));
     SteadyBalance rest = (SteadyBalance) mode.steadyState();
-    DayRun run = DaySchedule.always(mode).run(3, Map.of(), 60);
+    DayRun run = Plant.always(mode).run(3, Map.of(), 60);
     Day last = run.last().orElseThrow();
     assertThat(run.days()).allMatch(day -> day.imbalance() < 1e-12);
     double atRest = rest.stream("settled").sandKgps();
@@ -152,7 +152,7 @@ class PitFloorTest {
   @Example
   void aGivenFloorKeepsItsSharesAtRestAndByTheDay() {
     GivenFloor given = new GivenFloor("settled", 0.9, 0.5, 0.3);
-    Map<String, Stream> out = pit(given).run(THIN);
+    Map<String, Stream> out = Plant.run(pit(given), THIN);
     assertThat(out.get("settled").sandKgps()).isEqualTo(0.9 * THIN.sandKgps(), within(1e-12));
     assertThat(out.get("settled").kgps(Constituents.FIBRE))
         .isEqualTo(0.5 * THIN.kgps(Constituents.FIBRE), within(1e-12));
@@ -162,7 +162,7 @@ class PitFloorTest {
             "only",
             Network.of(List.of(pit(given)), List.of("in"), List.of("pumped", "over", "settled")),
             Map.of("in", THIN));
-    Day last = DaySchedule.always(mode).run(3, Map.of(), 600).last().orElseThrow();
+    Day last = Plant.always(mode).run(3, Map.of(), 600).last().orElseThrow();
     assertThat(last.imbalance()).isLessThan(1e-12);
     assertThat(last.meanFlows().get("settled").sandKgps())
         .isEqualTo(0.9 * THIN.sandKgps(), within(1e-6));

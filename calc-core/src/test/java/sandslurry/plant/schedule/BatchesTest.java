@@ -49,7 +49,7 @@ class BatchesTest {
         new Mode("only", Plant.loop(Plant.sandOnly(0.5, 0.9, 1), 0.5, 1e-3), Plant.feeds(0.1));
     double interval = DAY / perDay;
     Batches batches = new Batches(first * DAY, interval, part * interval);
-    Day even = DaySchedule.always(mode).run(1, Map.of(), 3600).last().orElseThrow();
+    Day even = Plant.always(mode).run(1, Map.of(), 3600).last().orElseThrow();
     DayRun run =
         DaySchedule.of(List.of(new Period(mode, 0, DAY)), Map.of("manure", batches))
             .run(1, Map.of(), 3600);

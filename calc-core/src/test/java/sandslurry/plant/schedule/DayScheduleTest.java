@@ -30,7 +30,7 @@ class DayScheduleTest {
   }
 
   private static Day day(Mode mode) {
-    return DaySchedule.always(mode).run(1, Map.of(), 600).last().orElseThrow();
+    return Plant.always(mode).run(1, Map.of(), 600).last().orElseThrow();
   }
 
   @Test
@@ -78,7 +78,7 @@ class DayScheduleTest {
     Network loop = Plant.loop(Plant.sandOnly(0.5, 0.9, 1), 0.5, 1e-3);
     Mode mode = new Mode("recycle", loop, Plant.feeds(0.1));
     SteadyBalance rest = (SteadyBalance) mode.steadyState();
-    DayRun run = DaySchedule.always(mode).run(25, Map.of(), 1800);
+    DayRun run = Plant.always(mode).run(25, Map.of(), 1800);
     assertThat(run.stopped()).isEmpty();
     assertThat(run.days()).allMatch(day -> day.imbalance() < 1e-9);
     double limit = rest.stream("recycle").dissolvedShare();
@@ -101,10 +101,11 @@ class DayScheduleTest {
     Network wash = Plant.loop(Plant.sandOnly(0.5, 0.9, 1), 0.5, 0);
     Mode first = new Mode("recycle", recycle, Plant.feeds(0.05));
     Mode second = new Mode("wash", wash, Plant.feeds(1.05));
-    DayRun always = DaySchedule.always(first).run(20, Map.of(), 1800);
+    DayRun always = Plant.always(first).run(20, Map.of(), 1800);
     DayRun mixed =
         DaySchedule.of(
-                List.of(new Period(second, 18 * HOUR, 24 * HOUR), new Period(first, 0, 18 * HOUR)))
+                List.of(new Period(second, 18 * HOUR, 24 * HOUR), new Period(first, 0, 18 * HOUR)),
+                Map.of())
             .run(20, Map.of(), 1800);
     assertThat(mixed.last().orElseThrow().pits().get("pit").endContents().totalSolids())
         .isLessThan(
@@ -128,7 +129,7 @@ class DayScheduleTest {
                 List.of(new Period(a, HOUR, 10 * HOUR), new Period(b, 9 * HOUR, 23 * HOUR))))
         .hasSize(4);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> DaySchedule.of(List.of(new Period(a, 0, HOUR))))
+        .isThrownBy(() -> DaySchedule.of(List.of(new Period(a, 0, HOUR)), Map.of()))
         .withMessageContaining("86400");
   }
 }

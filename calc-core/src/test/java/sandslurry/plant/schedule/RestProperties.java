@@ -18,6 +18,7 @@ import net.jqwik.api.Property;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.plant.ManureSolids;
+import sandslurry.plant.Plant;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Network;
@@ -196,7 +197,7 @@ class RestProperties {
     RandomPlant plant = new RandomPlant(seed);
     Mode mode = plant.mode();
     SteadyState state = mode.steadyState();
-    DayRun run = DaySchedule.always(mode).run(100, Map.of(), 3600);
+    DayRun run = Plant.always(mode).run(100, Map.of(), 3600);
     assertThat(run.stopped()).isEmpty();
     // Where liquor stands at the thickest whose flow was measured settling stops at once: no rest.
     Assume.that(run.days().size() < 100 && thinnerThanMeasured(state));

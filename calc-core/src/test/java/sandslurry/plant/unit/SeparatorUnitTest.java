@@ -23,7 +23,6 @@ import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.plant.schedule.DayRun;
-import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.unit.SeparatorUnit.Place;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.box.DilutionBox;
@@ -66,7 +65,7 @@ class SeparatorUnitTest {
   }
 
   private static double caught(Unit unit, Stream feed) {
-    return unit.run(feed).get("sand").sandKgps() / feed.sandKgps();
+    return Plant.run(unit, feed).get("sand").sandKgps() / feed.sandKgps();
   }
 
   @Test
@@ -84,15 +83,16 @@ class SeparatorUnitTest {
     assertThat(note.unit()).isEqualTo("lane");
     assertThat(note.reason()).isEqualTo(UnitNote.Reason.TOO_THICK);
     assertThat(note.value()).isEqualTo(0.15, within(1e-9));
-    assertThat(lane().split(THREE.nothing()).shares()[1]).containsOnly(1);
+    assertThat(lane().split(THREE.water(0)).shares()[1]).containsOnly(1);
   }
 
   @Test
   void aRinseWashesTheSandWithWaterOfItsOwnInlet() {
     Stream plain = laden(0.02);
-    BedQuality unwashed = BedQuality.of(box(20, 0, "in").run(plain).get("sand"));
+    BedQuality unwashed = BedQuality.of(Plant.run(box(20, 0, "in"), plain).get("sand"));
     Stream rinse = THREE.water(0.5);
-    BedQuality washed = BedQuality.of(box(20, 3, "in", "rinse").run(plain, rinse).get("sand"));
+    BedQuality washed =
+        BedQuality.of(Plant.run(box(20, 3, "in", "rinse"), plain, rinse).get("sand"));
     // The water is 18 % of all that leaves.
     assertThat(unwashed.moisture()).isEqualTo(0.18, within(1e-12));
     assertThat(washed.mineralFines()).isLessThan(0.3 * unwashed.mineralFines());
@@ -125,8 +125,8 @@ class SeparatorUnitTest {
             new Place("press", List.of("in"), "cake", "liquid", 1),
             CakeSeparator.fibreSeparator(0.5, 0.1, 0.28),
             COLD);
-    Map<String, Stream> out = press.run(Stream.liquor(THREE, 1, 0.06, ManureSolids.FRESH));
-    assertThat(out.get("cake").totalSolidsWithSand()).isEqualTo(0.28, within(1e-9));
+    Map<String, Stream> out = Plant.run(press, Stream.liquor(THREE, 1, 0.06, ManureSolids.FRESH));
+    assertThat(Plant.totalSolidsWithSand(out.get("cake"))).isEqualTo(0.28, within(1e-9));
     assertThat(out.get("cake").kgps(Constituents.FIBRE))
         .isGreaterThanOrEqualTo(0.5 * 0.06 * 0.54 - 1e-12);
   }
@@ -212,10 +212,10 @@ class SeparatorUnitTest {
   @Test
   void aDayOfTheWholeLoopConservesEachConstituentAndRepeatsItself() {
     Mode mode = new Mode("recycle", closedLoop(1.5e-3, 6), Plant.feeds(0.4));
-    DayRun run = DaySchedule.always(mode).run(2, Map.of(), 1800);
+    DayRun run = Plant.always(mode).run(2, Map.of(), 1800);
     assertThat(run.stopped()).isEmpty();
     assertThat(run.days()).hasSize(2).allMatch(day -> day.imbalance() < 1e-9);
-    DayRun again = DaySchedule.always(mode).run(2, Map.of(), 1800);
+    DayRun again = Plant.always(mode).run(2, Map.of(), 1800);
     assertThat(again.days().get(1).meanFlows()).isEqualTo(run.days().get(1).meanFlows());
     assertThat(List.copyOf(run.days().get(0).meanFlows().keySet()))
         .startsWith("manure", "wash")
