@@ -75,6 +75,16 @@ public final class DesignFields extends Fields<Design> {
           "metric",
           "Report in",
           "units of the report; every input may be typed in metric or US units");
+
+  @SuppressWarnings("unused") // the report reads its texts from the document
+  private final Field<Optional<List<String>>> titleBlock =
+      optional(
+          "titleBlock",
+          new TitleBlockFields(),
+          "left free to be filled in",
+          "Title block",
+          "who and what the report is for");
+
   private final Field<Sand> sand = needed("sand", new SandFields(), "Sand", "the bedding sand");
   private final Field<CarrierSpec> carrier =
       needed("carrier", CarrierFields.KINDS, "Carrier liquid", "the liquid, free of sand");

@@ -3,12 +3,14 @@ package sandslurry.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.Chapters;
 import sandslurry.study.Cures;
+import sandslurry.units.ShownText;
 
 /**
  * The design report that an engineer checks and signs: the answer, what it means on the farm, the
@@ -45,7 +47,7 @@ public final class DesignReport {
   public static List<Block> of(
       DesignDocument document, Assessment assessment, Optional<Cures> cures, TitleBlock title) {
     DesignReport report = new DesignReport(assessment);
-    report.titleBlock(title);
+    report.titleBlock(document, title);
     report.blocks.addAll(Answer.of(assessment, cures));
     report.farm();
     report.blocks.addAll(Chapters.inputs(document, assessment));
@@ -98,15 +100,18 @@ public final class DesignReport {
     blocks.add(new Block.Heading(level, text));
   }
 
-  private void titleBlock(TitleBlock title) {
+  private void titleBlock(DesignDocument document, TitleBlock title) {
+    UnaryOperator<String> text =
+        name -> ShownText.message(document.text("/titleBlock/" + name).strip());
     blocks.add(
         new Block.Table(
             List.of("", "", "", ""),
             List.of(
-                List.of("Project", assessment.design().title(), "Date", title.date()),
-                List.of("Site", "", "Revision", ""),
-                List.of("Client", "", "File", title.file()),
-                List.of("Designer", "", "Checker", ""),
+                List.of("Project", text.apply("project"), "Date", title.date()),
+                List.of("Design", assessment.design().title(), "Revision", text.apply("revision")),
+                List.of("Site", text.apply("site"), "File", title.file()),
+                List.of("Client", text.apply("client"), "Checker", text.apply("checker")),
+                List.of("Designer", text.apply("designer"), "", ""),
                 List.of("Program", title.program(), "Result", assessment.verdict().name()))));
   }
 

@@ -70,6 +70,7 @@ final class InputsPanel implements Row {
     group("lane", "The design has a settling lane", "");
     plant();
     criteria();
+    group("titleBlock", "Fill in the title block of the report", "");
     this.unknown = UnknownFields.of(model);
     column.add(unknown.panel());
     for (InputSection section : sections) {

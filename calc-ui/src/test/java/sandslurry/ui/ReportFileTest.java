@@ -87,4 +87,16 @@ class ReportFileTest {
         .parse(new InputSource(new StringReader(body.replace("&#160;", " "))));
     assertThat(Stream.of(html.split("<svg", -1))).hasSizeGreaterThan(3);
   }
+
+  @Test
+  void theTitleBlockHoldsWhatTheDesignSaysOfItself() throws Exception {
+    DesignDocument document =
+        example("parlor-line.json")
+            .with("/titleBlock/site", "North yard")
+            .with("/titleBlock/checker", "<b>B. Example</b>");
+
+    assertThat(file(document, DAY).html())
+        .contains("North yard", "&lt;b&gt;B. Example&lt;/b&gt;")
+        .doesNotContain("<b>B.");
+  }
 }
