@@ -35,16 +35,22 @@ class ExamplesTest {
           settling-lane.json            | CAUTION | LANE     | settling lane   | less sand than wanted before it is cleaned
           thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
           carried-by-yield-stress.json  | PASS    | PLUGGING | Under the wall  | Carried by the yield stress
-          carried-by-turbulence.json    | PASS    | PLUGGING | Line to the lane | Sand stays in motion at every flow rate judged
           laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
           closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | may hold more organic matter than wanted
           flushed-barn-lagoon.json      | CAUTION | PLANT    | sand recovery   | may recover less
-          pen-to-storage.json           | CAUTION | PLUGGING | Transfer line   | not surely at another
+          pen-to-storage.json           | CAUTION | STOP     | flush           | not the bed that a stop without a flush leaves
           rising-route-mixed-units.json | PASS    | PLUGGING | Suction pit to wall | Sand stays in motion at every flow rate judged
           two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state
+          retrofit-undersized-line.json | CAUTION | WEAR     | Old line        | above the limit set for wear
+          winter-line.json              | CAUTION | STATES   | thickest liquor, most sand, sand takes most head, all together | turbulence does not carry it
+          long-flat-run-power-cut.json  | CAUTION | PUMP     | pump            | more than one stable duty point
+          piston-pump-cylinders.json    | PASS    | PLUGGING | Under the alley | Carried by the yield stress
+          hostile-gradation.json        | CAUTION | PLUGGING | Line to the lane | can lock across it
+          auger-and-gravity-return.json | FAIL    | FEED     | gravity pipe    | Sand settles in the gravity pipe
+          full-lane.json                | FAIL    | PLANT    | sand recovery   | less of the flushed sand than wanted
           """)
   void anExampleComesOutAsItsPageSays(
       String file, Severity verdict, Topic topic, String element, String what) throws Exception {
