@@ -373,7 +373,8 @@ public final class Measure<Q extends Quantity<Q>> {
       throw new UnitTextException(
           "\""
               + ShownText.brief(text.strip())
-              + "\" has no unit: write a "
+              + "\" has no unit: write "
+              + ("aeiou".indexOf(name.charAt(0)) < 0 ? "a " : "an ")
               + name
               + " such as "
               + examples(ShownText.brief(text)));

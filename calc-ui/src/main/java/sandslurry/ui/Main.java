@@ -22,7 +22,8 @@ import sandslurry.units.ShownText;
     name = "sandslurry",
     header = Product.NAME + ".",
     description = {
-      "Judges a transfer line with its pump, and a settling lane, from a design file.",
+      "Judges a design file: a transfer line with its pump, a settling lane, a plant from the pens"
+          + " to the storage.",
       "Without a command it opens the form.",
       ""
     },

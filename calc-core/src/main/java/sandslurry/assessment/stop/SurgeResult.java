@@ -64,5 +64,14 @@ public record SurgeResult(
     public boolean parts() {
       return lowestPa < vapourPa;
     }
+
+    /**
+     * Least pressure that there can be: where the wave asks for less, the liquid boils instead.
+     *
+     * @return gauge pressure [Pa], never below the vapour pressure
+     */
+    public double minimumPa() {
+      return Math.max(lowestPa, vapourPa);
+    }
   }
 }

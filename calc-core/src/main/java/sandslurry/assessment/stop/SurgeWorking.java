@@ -56,12 +56,13 @@ public final class SurgeWorking {
                     in("2L/a", Kind.TIME, slow.returnS())));
     w.step(
         "p_least",
-        "gauge pressure that the low half of the wave would bring",
-        "p_least = p_steady - dp",
+        "minimum pressure: the wave takes off what it adds, down to the vapour pressure",
+        "p_least = max(p_steady - dp, p_vapour)",
         Kind.PRESSURE,
-        surge.lowest().lowestPa(),
+        surge.lowest().minimumPa(),
         "Joukowsky 1898",
         in("p_steady", Kind.PRESSURE, surge.lowest().steadyPa()),
+        in("dp", Kind.PRESSURE, surge.lowest().steadyPa() - surge.lowest().lowestPa()),
         in("p_vapour", Kind.PRESSURE, surge.lowest().vapourPa()));
     if (surge.stopS().isPresent()) {
       w.step(

@@ -36,7 +36,7 @@ final class SurgeSection extends SectionWriter {
               number(Kind.PRESSURE, surge.workingPa()),
               number(Kind.PRESSURE, surge.workingPa() + surge.judgedPa()),
               number(Kind.PRESSURE, surge.ratingPa()),
-              number(Kind.PRESSURE, surge.lowest().lowestPa())
+              number(Kind.PRESSURE, surge.lowest().minimumPa())
                   + (surge.lowest().parts() ? ", column separation" : "")));
     }
     table(
@@ -55,7 +55,7 @@ final class SurgeSection extends SectionWriter {
         "By Joukowsky, for a stop faster than the wave returns, in liquid without gas, with the"
             + " short-term modulus of the pipe. It bounds the rise from a closing valve or a plug."
             + " Column separation and pockets of air can exceed it. A stop in a given time is taken"
-            + " as even (Michaud). The minimum is at an end of the run; below the vapour pressure"
-            + " the column separates. This is no surge analysis.");
+            + " as even (Michaud). The minimum is at an end of the run; no liquid goes below its"
+            + " vapour pressure: there the column separates. This is no surge analysis.");
   }
 }
