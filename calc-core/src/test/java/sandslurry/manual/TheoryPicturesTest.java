@@ -1,0 +1,146 @@
+package sandslurry.manual;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import sandslurry.manual.LineChart.Axis;
+import sandslurry.material.Slurry;
+import sandslurry.material.liquid.HerschelBulkley;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.pipe.Bore;
+import sandslurry.pump.derating.SolidsDerating;
+import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.transport.deposition.DepositionRule;
+import sandslurry.transport.deposition.SandLoad;
+import sandslurry.transport.friction.ClearLiquid;
+import sandslurry.transport.friction.LaminarPipeFlow;
+import sandslurry.transport.headloss.HeadLosses;
+
+/**
+ * The charts of the theory pages show what the program computes; {@code -Dpages.renew=true} draws
+ * them anew.
+ */
+class TheoryPicturesTest {
+  private static final Path FOLDER = Path.of("..", "docs", "theory", "pictures");
+  private static final Liquid WATER = new Liquid(999.02, 1.121e-3);
+  private static final Bore BORE = new Bore(0.10226, 1e-4);
+  private static final double QUARTZ_KG_M3 = 2650;
+  private static final double D50_M = 0.53015e-3;
+  private static final double D85_M = 1.2048e-3;
+  private static final double MM = 1000;
+
+  private static Slurry sand(double d50M, double d85M, double fraction) {
+    return new Slurry(WATER, QUARTZ_KG_M3, GrainShape.NATURAL, d50M, d85M, fraction);
+  }
+
+  private static double deposition(double grainM, double fraction) {
+    return DepositionRule.DEFAULT
+        .judge(SandLoad.even(sand(grainM, grainM, fraction)), BORE, 0, 0)
+        .limitMps();
+  }
+
+  private static void isCurrent(String name, LineChart chart) throws IOException {
+    Path file = FOLDER.resolve(name + ".svg");
+    if (Boolean.getBoolean("pages.renew")) {
+      Files.writeString(file, chart.svg());
+    }
+    assertThat(Files.readString(file)).as("-Dpages.renew=true draws it").isEqualTo(chart.svg());
+  }
+
+  @Test
+  void theJCurveOfTheParlorLine() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("velocity, m/s", 0, 4.5, false, 0, 1, 2, 3, 4),
+            new Axis("friction, m of water per m", 0, 0.2, false, 0, 0.05, 0.1, 0.15, 0.2));
+    chart.curve("clear water", 0.1, 4.4, v -> ClearLiquid.of(WATER, BORE, v).gradient());
+    for (double c : new double[] {0.03, 0.10}) {
+      Slurry slurry = sand(D50_M, D85_M, c);
+      chart.curve(
+          Math.round(100 * c) + " % sand",
+          0.3,
+          4.4,
+          v -> HeadLosses.DEFAULT.gradient(slurry, BORE, v).value());
+    }
+    chart.mark(deposition(D50_M, 0.03), "deposition velocity, 3 %");
+    chart.word(0.9, 0.17, "part of the sand");
+    chart.word(0.9, 0.158, "lies on the floor");
+    chart.word(2.8, 0.17, "eddies lift the sand,");
+    chart.word(2.8, 0.158, "the coarse part rolls");
+    isCurrent("j-curve", chart);
+  }
+
+  @Test
+  void depositionAgainstGrainSizeAndConcentration() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("grain size, mm", 0.06, 6, true, 0.06, 0.1, 0.2, 0.5, 1, 2, 5),
+            new Axis("deposition velocity, m/s", 0, 2.5, false, 0, 0.5, 1, 1.5, 2, 2.5));
+    Map<Double, String> shares = new TreeMap<>();
+    shares.put(0.0001, "0.01 %");
+    shares.put(0.001, "0.1 %");
+    shares.put(0.01, "1 %");
+    shares.put(0.03, "3 %");
+    shares.put(0.10, "10 %");
+    shares.forEach((c, name) -> chart.curve(name, 0.06, 5.9, d -> deposition(d / MM, c)));
+    isCurrent("deposition", chart);
+  }
+
+  @Test
+  void derating() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("d50, mm", 0.05, 5, true, 0.05, 0.1, 0.2, 0.5, 1, 2, 5),
+            new Axis("head with sand over head without", 0.6, 1, false, 0.6, 0.7, 0.8, 0.9, 1));
+    SolidsDerating cave = SolidsDeratings.FAMILY.find("cave-1976").orElseThrow();
+    SolidsDerating engin = SolidsDeratings.FAMILY.find("engin-gur-2003").orElseThrow();
+    OptionalDouble impeller = OptionalDouble.of(0.3048);
+    for (double c : new double[] {0.03, 0.15}) {
+      String share = Math.round(100 * c) + " %";
+      chart.curve(
+          "Cave, " + share,
+          0.05,
+          4.9,
+          d -> cave.headRatio(sand(d / MM, d / MM, c), impeller).value());
+      chart.curve(
+          "Engin and Gur, " + share,
+          0.05,
+          4.9,
+          d -> engin.headRatio(sand(d / MM, d / MM, c), impeller).value());
+    }
+    isCurrent("derating", chart);
+  }
+
+  @Test
+  void plugFlow() throws IOException {
+    double mean = 1.27;
+    double radius = 0.05;
+    LineChart chart =
+        new LineChart(
+            new Axis(
+                "distance from the axis over the radius of the pipe",
+                -1,
+                1,
+                false,
+                -1,
+                -0.5,
+                0,
+                0.5,
+                1),
+            new Axis("velocity over the mean", 0, 2.2, false, 0, 0.5, 1, 1.5, 2));
+    var thick = LaminarPipeFlow.at(new HerschelBulkley(40, 36, 0.35), 2 * radius, mean);
+    var thin = LaminarPipeFlow.at(new HerschelBulkley(0.001, 0.5, 1), 2 * radius, mean);
+    chart.curve("40 Pa yield stress", -1, 1, r -> thick.velocityMps(Math.abs(r) * radius) / mean);
+    chart.curve("Newtonian liquid", -1, 1, r -> thin.velocityMps(Math.abs(r) * radius) / mean);
+    chart.mark(-thick.plugRadiusRatio(), "plug: nothing is sheared");
+    chart.mark(thick.plugRadiusRatio(), "");
+    isCurrent("plug-flow", chart);
+  }
+}
