@@ -1,9 +1,9 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.CarriedStream;
 import sandslurry.design.Design;
@@ -12,13 +12,15 @@ import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.plant.Stream;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 
-/** What is to be said of a line that carries a stream of the plant. */
+/** Findings on a line that carries a stream of the plant. */
 final class CarriedFindings extends FindingWriter {
   /**
    * The graver of two assessments of one line at different times: by verdict, then by plugging,
@@ -28,6 +30,8 @@ final class CarriedFindings extends FindingWriter {
       Comparator.comparing(Assessment::verdict)
           .thenComparing(assessment -> worst(assessment, Topic.PLUGGING))
           .thenComparing(Comparator.comparingDouble(CarriedFindings::margin).reversed());
+
+  private static final String ELEMENT = "line";
 
   private final MixtureSpec.OfStream mixture;
   private final FlowSpec flow;
@@ -51,7 +55,7 @@ final class CarriedFindings extends FindingWriter {
         .orElse(Double.MAX_VALUE);
   }
 
-  /** The time at which the line stands worst. */
+  /** The time at which the line is closest to settling. */
   static CarriedStream governing(Map<CarriedStream, Assessment> judged) {
     return judged.entrySet().stream()
         .max(Map.Entry.comparingByValue(GRAVER))
@@ -60,8 +64,8 @@ final class CarriedFindings extends FindingWriter {
   }
 
   /**
-   * Says which state of the stream is shown, what stands worse in another, and whether the line
-   * takes what the plant sends.
+   * Findings on the state of the stream that is shown, on what is worse in another, and on whether
+   * the line takes what the plant sends.
    *
    * @param modes the stream at every time
    * @param judged the line at every time at which it can be judged
@@ -83,41 +87,36 @@ final class CarriedFindings extends FindingWriter {
 
   private void shown(CarriedStream shown, Map<CarriedStream, Assessment> judged) {
     Stream stream = shown.stream().orElseThrow();
-    add(
-        Severity.NOTE,
-        Topic.DATA,
-        "line",
-        "The line carries the stream \""
-            + mixture.stream()
-            + "\" as it is "
-            + shown.when()
-            + (judged.size() > 1 ? ", where the line is closest to settling." : "."),
-        "It holds "
-            + show(Kind.PERCENT, stream.sandVolumeShare())
-            + " sand by volume in liquor of "
-            + show(Kind.PERCENT, stream.totalSolids())
-            + " solids"
-            + (judged.size() > 1
-                ? judged.entrySet().stream()
-                    .filter(entry -> entry.getKey() != shown)
-                    .map(
-                        entry ->
-                            "; the verdict is "
-                                + entry.getValue().verdict()
-                                + " "
-                                + entry.getKey().when()
-                                + ", with "
-                                + show(
-                                    Kind.PERCENT,
-                                    entry.getKey().stream().orElseThrow().sandVolumeShare())
-                                + " and "
-                                + show(
-                                    Kind.PERCENT,
-                                    entry.getKey().stream().orElseThrow().totalSolids()))
-                    .collect(Collectors.joining())
-                : "")
-            + ".",
-        "");
+    Found found =
+        found(judged.size() > 1 ? "stream-worst" : "stream", Severity.NOTE, Topic.DATA, ELEMENT)
+            .with("stream", mixture.stream())
+            .with("when", shown.when())
+            .with("sand", Kind.PERCENT, stream.sandVolumeShare())
+            .with("solids", Kind.PERCENT, stream.totalSolids())
+            .why("stream");
+    if (judged.size() > 1) {
+      found.with("others", units -> others(shown, judged, units)).why("stream-others");
+    }
+    found.add();
+  }
+
+  private static String others(
+      CarriedStream shown, Map<CarriedStream, Assessment> judged, UnitSystem units) {
+    return judged.entrySet().stream()
+        .filter(entry -> entry.getKey() != shown)
+        .map(
+            entry -> {
+              Stream stream = entry.getKey().stream().orElseThrow();
+              return entry.getValue().verdict()
+                  + " "
+                  + entry.getKey().when()
+                  + " ("
+                  + units.show(Kind.PERCENT, stream.sandVolumeShare())
+                  + ", "
+                  + units.show(Kind.PERCENT, stream.totalSolids())
+                  + ")";
+            })
+        .collect(Collectors.joining("; "));
   }
 
   /** No part of the line may look better than it is because another time is shown. */
@@ -136,26 +135,15 @@ final class CarriedFindings extends FindingWriter {
     CarriedStream first = times.get(0);
     for (Finding finding : judged.get(first).findings()) {
       if (finding.topic() == topic && finding.severity().compareTo(here) > 0) {
-        add(
-            finding.severity(),
-            topic,
-            finding.element() + ", " + first.when(),
-            finding.what(),
-            finding.why()
-                + times.stream()
-                    .skip(1)
-                    .map(
-                        time ->
-                            " The verdict on "
-                                + topic.word()
-                                + " is "
-                                + worst
-                                + " "
-                                + time.when()
-                                + " too.")
-                    .collect(Collectors.joining()),
-            finding.cure());
+        findings.add(finding.on(finding.element() + ", " + first.when()));
       }
+    }
+    for (CarriedStream time : times.subList(1, times.size())) {
+      found("stream-too", Severity.NOTE, topic, ELEMENT)
+          .with("topic", topic.word())
+          .with("verdict", worst.toString())
+          .with("when", time.when())
+          .add();
     }
   }
 
@@ -165,27 +153,19 @@ final class CarriedFindings extends FindingWriter {
 
   private void unknown(CarriedStream mode) {
     if (mode.stream().isEmpty()) {
-      add(
-          Severity.FAIL,
-          Topic.PLUGGING,
-          "line",
-          "The line cannot be judged " + mode.when() + ".",
-          "The plant has no steady state there, so nobody knows what the stream carries.",
-          "Mend the plant first.");
+      found("stream-unknown", Severity.FAIL, Topic.PLUGGING, ELEMENT)
+          .with("when", mode.when())
+          .why("stream-unknown")
+          .cure("mend-plant")
+          .add();
     } else if (mode.flowM3ps() > 0 && !mode.known()) {
-      add(
-          Severity.FAIL,
-          Topic.PLUGGING,
-          "line",
-          "The liquor is thicker " + mode.when() + " than any whose flow was measured.",
-          "It has "
-              + show(Kind.PERCENT, CarriedStream.solids(mode.stream().orElseThrow()))
-              + " solids without sand; the table of flow curves ends at "
-              + show(Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
-              + ".",
-          "Dilute before the line; or judge the line by its own liquor: "
-              + Carriers.MEASURE_INSTEAD
-              + ".");
+      found("stream-too-thick", Severity.FAIL, Topic.PLUGGING, ELEMENT)
+          .with("when", mode.when())
+          .with("solids", Kind.PERCENT, CarriedStream.solids(mode.stream().orElseThrow()))
+          .with("most", Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
+          .why("stream-too-thick")
+          .cure("dilute-or-measure")
+          .add();
     }
   }
 
@@ -193,47 +173,31 @@ final class CarriedFindings extends FindingWriter {
   private void takes(List<CarriedStream> modes) {
     double design = Measure.FLOW.si(flow.design());
     double most = Measure.FLOW.si(flow.maximum());
-    List<CarriedStream> tooMuch = new ArrayList<>();
     double seconds = 0;
     double volume = 0;
     for (CarriedStream mode : modes) {
       seconds += mode.lastsS() * mode.flowM3ps() / design;
       volume += mode.lastsS() * mode.flowM3ps();
-      if (mode.lastsS() > 0 && mode.flowM3ps() > most) {
-        tooMuch.add(mode);
-      }
     }
-    if (!tooMuch.isEmpty()) {
-      add(
-          Severity.FAIL,
-          Topic.DAY,
-          "line",
-          "The plant sends more than the line takes.",
-          tooMuch.stream()
-                  .map(
-                      mode ->
-                          "The mean flow is "
-                              + show(Kind.FLOW, mode.flowM3ps())
-                              + " "
-                              + mode.when())
-                  .collect(Collectors.joining("; "))
-              + "; the line runs at "
-              + show(Kind.FLOW, most)
-              + " at most.",
-          "Give the line more flow, or send it less.");
+    Optional<CarriedStream> greatest =
+        modes.stream()
+            .filter(mode -> mode.lastsS() > 0)
+            .max(Comparator.comparingDouble(CarriedStream::flowM3ps))
+            .filter(mode -> mode.flowM3ps() > most);
+    if (greatest.isPresent()) {
+      found("stream-too-much", Severity.FAIL, Topic.DAY, ELEMENT)
+          .with("flow", Kind.FLOW, greatest.get().flowM3ps())
+          .with("when", greatest.get().when())
+          .with("most", Kind.FLOW, most)
+          .why("stream-too-much")
+          .cure("more-flow")
+          .add();
       return;
     }
-    add(
-        Severity.PASS,
-        Topic.DAY,
-        "line",
-        "The line takes what the plant sends.",
-        "That is "
-            + show(Kind.VOLUME, volume)
-            + " a day; at the design flow the line runs "
-            + show(Kind.HOURS, seconds)
-            + " of the day. It must be flushed before each stop, or"
-            + " start against its bed.",
-        "");
+    found("stream-fits", Severity.PASS, Topic.DAY, ELEMENT)
+        .with("volume", Kind.VOLUME, volume)
+        .with("hours", Kind.HOURS, seconds)
+        .why("stream-fits")
+        .add();
   }
 }

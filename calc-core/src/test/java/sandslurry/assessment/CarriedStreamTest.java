@@ -152,7 +152,7 @@ class CarriedStreamTest {
             f -> {
               assertThat(f.severity()).isEqualTo(Severity.FAIL);
               assertThat(f.topic()).isEqualTo(Topic.DAY);
-              assertThat(f.what()).isEqualTo("The plant sends more than the line takes.");
+              assertThat(f.id()).isEqualTo("design.stream-too-much");
             });
   }
 

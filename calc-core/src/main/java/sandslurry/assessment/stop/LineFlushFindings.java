@@ -94,7 +94,7 @@ public final class LineFlushFindings extends FindingWriter {
   }
 
   private void supply(Found found, FlushFlow supply) {
-    found.with("start", Kind.PRESSURE, Math.max(0, supply.startPa()));
+    found.with("start", Kind.PRESSURE, supply.startPa());
     found.with("startAvailable", Kind.PRESSURE, supply.startAvailablePa());
     if (supply.cleanM3ps().isPresent()) {
       found.with("clean", Kind.FLOW, supply.cleanM3ps().getAsDouble());
@@ -112,7 +112,7 @@ public final class LineFlushFindings extends FindingWriter {
       overBed(found, supply);
     }
     // Starting is worth a word where there is a yield stress or the supply falls short of it.
-    if (stop.lying().restedYieldPa() > 0 || supply.startDemand() > 1) {
+    if (supply.startPa() > 0 && (stop.lying().restedYieldPa() > 0 || supply.startDemand() > 1)) {
       found.why(supply.solved() ? "start-takes" : "start-given");
     }
     if (supply.cleanM3ps().isPresent()) {

@@ -251,7 +251,9 @@ public final class StopFindings extends FindingWriter {
     } else {
       found.why("restart-beyond");
     }
-    found.why(stop.staticPa() < 0 ? "restart-falls" : "restart-static");
+    if (stop.staticPa() != 0) {
+      found.why(stop.staticPa() < 0 ? "restart-falls" : "restart-static");
+    }
     if (stop.restart().slidingBedPa() > 0) {
       found.why("restart-bed");
     }

@@ -54,6 +54,16 @@ public record Finding(
   }
 
   /**
+   * The same finding on another part.
+   *
+   * @param other the part concerned
+   * @return the finding
+   */
+  public Finding on(String other) {
+    return new Finding(id, severity, topic, other, values, reasons, cures, messages, units);
+  }
+
+  /**
    * What was found, in one sentence.
    *
    * @return the sentence, in the units of the design
