@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.pump.drive.DailyDuty;
 import sandslurry.pump.drive.MotorStarts;
-import sandslurry.pump.piston.AirVessel;
 import sandslurry.pump.piston.CrankDrive;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
@@ -79,19 +78,6 @@ class StrokesAndStartsReferenceTest {
   void theVolumeThatAVesselStores(int cylinders, double ofStroke) {
     CrankDrive drive = new CrankDrive(cylinders, false, 0, 1e9);
     ours(drive.surplusShare() * cylinders).isCloseTo(ofStroke, within(0.005));
-  }
-
-  /**
-   * Source: the law of a gas without exchange of heat by which makers of accumulators size them, ΔV
-   * = V (1 − (p1/p2)^(1/1.4)) (from memory, unverified): between 6 and 7 bar absolute 10 L of gas
-   * store 1.0426 L. Tolerance: printed digits.
-   */
-  @Test
-  void theLiquidThatGasStoresBetweenTwoPressures() {
-    double stored = 10 * (1 - Math.pow(6.0 / 7, 1 / 1.4));
-    ours(stored).isCloseTo(1.0426, within(5e-5));
-    ours(new AirVessel(0.010, 6e5, AirVessel.FAST).pressureWithPa(stored / 1000))
-        .isCloseTo(7e5, within(1.0));
   }
 
   /**

@@ -53,13 +53,4 @@ public record DeratingSpread(List<Derating> each) {
   public Derating mostSevere() {
     return each.stream().min(BY_HEAD).orElseThrow();
   }
-
-  /**
-   * The derating that takes the least head.
-   *
-   * @return that with the greatest head ratio
-   */
-  public Derating mildest() {
-    return each.stream().max(BY_HEAD).orElseThrow();
-  }
 }

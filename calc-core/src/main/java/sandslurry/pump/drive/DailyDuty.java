@@ -1,7 +1,6 @@
 package sandslurry.pump.drive;
 
 import java.util.OptionalDouble;
-import sandslurry.units.Measure;
 
 /**
  * A day of pumping in batches from a sump.
@@ -12,16 +11,13 @@ import sandslurry.units.Measure;
  * <pre>cycle = B/q + B/(Q − q);   starts most often at q = Q/2, every 4 B/Q</pre>
  *
  * <p>which is the usual rule for the sump of a lift station (from memory, unverified, and derived
- * here). A day's volume D takes D/Q of running and makes D/(B + q B/(Q − q)) batches; when the sump
- * fills only while the pump stands, D/B.
+ * here). A day's volume D takes D/Q of running.
  *
  * @param dailyVolumeM3 D, volume of mixture moved in a day [m3]
  * @param batchVolumeM3 B, volume of the sump between start and stop [m3]
  * @param flowM3ps Q, flow of the pump [m3/s]
  */
 public record DailyDuty(double dailyVolumeM3, double batchVolumeM3, double flowM3ps) {
-  private static final double DAY_S = Measure.TIME.entry("d").toSi(1);
-
   /** Checks that all values are positive. */
   public DailyDuty {
     if (!(dailyVolumeM3 > 0 && Double.isFinite(dailyVolumeM3))
@@ -45,42 +41,6 @@ public record DailyDuty(double dailyVolumeM3, double batchVolumeM3, double flowM
    */
   public double runningS() {
     return dailyVolumeM3 / flowM3ps;
-  }
-
-  /**
-   * Says whether a day is long enough.
-   *
-   * @return true if it is
-   */
-  public boolean fitsInDay() {
-    return runningS() <= DAY_S;
-  }
-
-  /**
-   * Batches in a day when the sump fills only while the pump stands.
-   *
-   * @return D/B
-   */
-  public double batchesPerDay() {
-    return dailyVolumeM3 / batchVolumeM3;
-  }
-
-  /**
-   * Time from start to start at an inflow.
-   *
-   * @param inflowM3ps q, above 0 and below the flow of the pump [m3/s]
-   * @return the cycle [s]
-   */
-  public double cycleS(double inflowM3ps) {
-    if (!(inflowM3ps > 0 && inflowM3ps < flowM3ps)) {
-      throw new IllegalArgumentException(
-          "a pump of "
-              + flowM3ps
-              + " m3/s empties its sump at an inflow above 0 and below that, not at "
-              + inflowM3ps
-              + " m3/s");
-    }
-    return batchVolumeM3 / inflowM3ps + batchVolumeM3 / (flowM3ps - inflowM3ps);
   }
 
   /**

@@ -40,9 +40,6 @@ public record ScrewConveyor(
   /** Filling of the trough with abrasive material such as sand (read on public pages). */
   public static final double ABRASIVE_LOADING = 0.15;
 
-  /** Filling of the trough with average material (read on public pages). */
-  public static final double AVERAGE_LOADING = 0.30;
-
   /** Filling of the trough with light, free-flowing material, the most (read on public pages). */
   public static final double GREATEST_LOADING = 0.45;
 

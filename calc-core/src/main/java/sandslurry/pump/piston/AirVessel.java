@@ -102,24 +102,6 @@ public record AirVessel(double gasM3, double absolutePa, double exponent) {
     return exponent * absolutePa * (1 + 1 / passedShare) / (inertanceKgM4 * turning * turning);
   }
 
-  /**
-   * Pressure when the gas has given room to a volume of liquid.
-   *
-   * @param storedM3 ΔV, 0 to below the gas [m3]
-   * @return p', absolute [Pa]
-   */
-  public double pressureWithPa(double storedM3) {
-    if (!(storedM3 >= 0 && storedM3 < gasM3)) {
-      throw new IllegalArgumentException(
-          "a vessel with "
-              + gasM3
-              + " m3 of gas stores from 0 to less than that but was asked for "
-              + storedM3
-              + " m3");
-    }
-    return absolutePa * Math.pow(gasM3 / (gasM3 - storedM3), exponent);
-  }
-
   private static void requireInertance(double inertance) {
     if (!(inertance > 0 && Double.isFinite(inertance))) {
       throw new IllegalArgumentException("an inertance must be > 0 but was " + inertance);

@@ -1,7 +1,6 @@
 package sandslurry.pump.piston;
 
 import sandslurry.correlation.Physics;
-import sandslurry.pump.suction.AccelerationHead;
 
 /**
  * The flow of a piston pump within a turn of its crank, in a line without an air vessel, of a
@@ -27,9 +26,6 @@ import sandslurry.pump.suction.AccelerationHead;
 public record CrankDrive(
     int cylinders, boolean doubleActing, double rodAreaShare, double rodToCrank)
     implements StrokeDrive {
-  /** A common length of connecting rod over crank radius (common practice, no source). */
-  public static final double COMMON_ROD_TO_CRANK = 6;
-
   private static final int STEPS_PER_HALF_SPACING = 720;
   private static final double BESIDE = 1e-9;
 
@@ -97,8 +93,8 @@ public record CrankDrive(
    *
    * <p>It holds for a line in which a pressure wave runs to and fro in a small part of a turn; in a
    * long line the head is that of a pressure wave, {@link sandslurry.pipe.surge.Joukowsky1898}.
-   * Elastic liquid, pipe and free gas take some off: the formula of {@link AccelerationHead}
-   * divides by 1.5 for water.
+   * Elastic liquid, pipe and free gas take some off: the formula of the pump handbooks divides by
+   * 1.5 for water.
    *
    * @param lengthM L, length of line filled with liquid up to a free surface or air vessel [m]
    * @param meanVelocityMps V, mean velocity in it, not negative [m/s]
@@ -107,7 +103,7 @@ public record CrankDrive(
    */
   @Override
   public double accelerationHeadM(double lengthM, double meanVelocityMps, double cyclesPerSecond) {
-    AccelerationHead.requireLine(lengthM, meanVelocityMps, cyclesPerSecond);
+    StrokeDrive.requireLine(lengthM, meanVelocityMps, cyclesPerSecond);
     return lengthM
         / Physics.GRAVITY
         * meanVelocityMps

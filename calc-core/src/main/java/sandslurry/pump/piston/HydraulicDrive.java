@@ -1,7 +1,6 @@
 package sandslurry.pump.piston;
 
 import sandslurry.correlation.Physics;
-import sandslurry.pump.suction.AccelerationHead;
 
 /**
  * The flow of a pump whose pistons are pushed by hydraulic cylinders: at constant speed, with a
@@ -92,7 +91,7 @@ public record HydraulicDrive(
 
   @Override
   public double accelerationHeadM(double lengthM, double meanVelocityMps, double cyclesPerSecond) {
-    AccelerationHead.requireLine(lengthM, meanVelocityMps, cyclesPerSecond);
+    StrokeDrive.requireLine(lengthM, meanVelocityMps, cyclesPerSecond);
     return lengthM
         / Physics.GRAVITY
         * meanVelocityMps
@@ -103,15 +102,6 @@ public record HydraulicDrive(
   @Override
   public int pulsesPerCycle() {
     return second() > 0 ? 2 : 1;
-  }
-
-  /**
-   * Longest time without a break in which nothing flows, over that of the cycle.
-   *
-   * @return the dwell, or for a single cylinder that acts singly a stroke and the dwell
-   */
-  public double standingShare() {
-    return second() > 0 ? dwellShare : STROKE + dwellShare;
   }
 
   private double second() {

@@ -38,55 +38,6 @@ public record PistonPump(
   }
 
   /**
-   * Volume swept in one cycle by pistons that push in one direction only.
-   *
-   * @param pistonDiameterM diameter of a piston [m]
-   * @param strokeM length of a stroke [m]
-   * @param cylinders how many
-   * @return z (π/4) d² L [m3]
-   */
-  public static double singleActingDisplacementM3(
-      double pistonDiameterM, double strokeM, int cylinders) {
-    return doubleActing(pistonDiameterM, pistonDiameterM, strokeM, cylinders);
-  }
-
-  /**
-   * Volume swept in one cycle by pistons that push in both directions; on one side the rod takes
-   * part of the room.
-   *
-   * @param pistonDiameterM diameter of a piston [m]
-   * @param rodDiameterM diameter of its rod, less than that of the piston; 0 neglects it [m]
-   * @param strokeM length of a stroke [m]
-   * @param cylinders how many
-   * @return z (π/4) (2 d² − d_rod²) L [m3]
-   */
-  public static double doubleActingDisplacementM3(
-      double pistonDiameterM, double rodDiameterM, double strokeM, int cylinders) {
-    if (!(rodDiameterM >= 0 && rodDiameterM < pistonDiameterM)) {
-      throw new IllegalArgumentException(
-          "a rod must be thinner than its piston, "
-              + pistonDiameterM
-              + " m, but is "
-              + rodDiameterM
-              + " m");
-    }
-    return doubleActing(pistonDiameterM, rodDiameterM, strokeM, cylinders);
-  }
-
-  private static double doubleActing(double piston, double rod, double stroke, int cylinders) {
-    if (!(piston > 0) || !(stroke > 0) || cylinders < 1) {
-      throw new IllegalArgumentException(
-          "a piston pump needs a positive diameter, stroke and number of cylinders but has "
-              + piston
-              + " m, "
-              + stroke
-              + " m, "
-              + cylinders);
-    }
-    return cylinders * Math.PI / 4 * (2 * piston * piston - rod * rod) * stroke;
-  }
-
-  /**
    * Mean flow delivered.
    *
    * @param cyclesPerSecond strokes forth and back per second, not negative [1/s]
@@ -101,19 +52,6 @@ public record PistonPump(
   }
 
   /**
-   * The stroke rate that delivers a flow.
-   *
-   * @param flowM3ps mean flow, not negative [m3/s]
-   * @return strokes forth and back per second [1/s]
-   */
-  public double cyclesPerSecond(double flowM3ps) {
-    if (!(flowM3ps >= 0)) {
-      throw new IllegalArgumentException("a flow must be >= 0 but was " + flowM3ps + " m3/s");
-    }
-    return flowM3ps / (volumetricEfficiency * displacementM3);
-  }
-
-  /**
    * Says whether the pump may work against a pressure.
    *
    * @param pressureRisePa mean pressure rise over the pump [Pa]
@@ -121,25 +59,5 @@ public record PistonPump(
    */
   public boolean allows(double pressureRisePa) {
     return pressureRisePa <= pressureLimitPa;
-  }
-
-  /**
-   * Power at the piston rods: the whole swept volume is brought to pressure, also the part that
-   * slips back.
-   *
-   * @param flowM3ps mean flow delivered, not negative [m3/s]
-   * @param pressureRisePa mean pressure rise over the pump, not negative [Pa]
-   * @return Δp Q / volumetric efficiency; the efficiency of the drive is not in it [W]
-   */
-  public double rodPowerW(double flowM3ps, double pressureRisePa) {
-    if (!(flowM3ps >= 0) || !(pressureRisePa >= 0)) {
-      throw new IllegalArgumentException(
-          "flow and pressure rise must be >= 0 but were "
-              + flowM3ps
-              + " m3/s and "
-              + pressureRisePa
-              + " Pa");
-    }
-    return pressureRisePa * flowM3ps / volumetricEfficiency;
   }
 }

@@ -49,4 +49,27 @@ public sealed interface StrokeDrive permits CrankDrive, HydraulicDrive {
     }
     return above / SURPLUS_STEPS / pulsesPerCycle();
   }
+
+  /**
+   * Checks what an acceleration head is worked out from.
+   *
+   * @param lengthM length of line, 0 or more [m]
+   * @param velocityMps mean velocity, 0 or more [m/s]
+   * @param cyclesPerSecond cycles per second, 0 or more [1/s]
+   * @throws IllegalArgumentException if one of them is negative or no number
+   */
+  static void requireLine(double lengthM, double velocityMps, double cyclesPerSecond) {
+    if (!(lengthM >= 0 && Double.isFinite(lengthM))
+        || !(velocityMps >= 0 && Double.isFinite(velocityMps))
+        || !(cyclesPerSecond >= 0 && Double.isFinite(cyclesPerSecond))) {
+      throw new IllegalArgumentException(
+          "acceleration head needs a length, a velocity and a rate >= 0 but has "
+              + lengthM
+              + " m, "
+              + velocityMps
+              + " m/s, "
+              + cyclesPerSecond
+              + " 1/s");
+    }
+  }
 }

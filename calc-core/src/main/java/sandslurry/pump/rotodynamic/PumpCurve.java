@@ -3,9 +3,7 @@ package sandslurry.pump.rotodynamic;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.numeric.MonotoneCurve;
-import sandslurry.units.Kind;
 
 /**
  * Head and efficiency of a rotodynamic pump against flow.
@@ -26,9 +24,6 @@ public final class PumpCurve {
 
   /** Places between two points at which a viscous correction is taken. */
   private static final int VISCOUS_STEPS = 8;
-
-  /** Trims for which the laws of diameter serve (common practice, no source). */
-  public static final Bound SMALL_TRIM = new Bound("trimmed diameter", Kind.PERCENT, 0.9, 1);
 
   private final MonotoneCurve head;
   private final MonotoneCurve efficiency;
@@ -145,9 +140,9 @@ public final class PumpCurve {
    *
    * <p>The laws of diameter are an approximation, unlike those of speed, because the casing stays:
    * they serve for small trims. Real trims lose efficiency and some more head than computed, so cut
-   * in steps. Beyond {@link #SMALL_TRIM} take the curve from its maker. A US Department of Energy
-   * tip sheet (Pumping Systems Tip Sheet 7, 2006, read) limits trimming to about 75 % of the
-   * greatest impeller.
+   * in steps. Below 90 % of the diameter take the curve from its maker (common practice, no
+   * source). A US Department of Energy tip sheet (Pumping Systems Tip Sheet 7, 2006, read) limits
+   * trimming to about 75 % of the greatest impeller.
    *
    * @param ratio new impeller diameter over that of this curve, {@value #LEAST_TRIM} to 1
    * @return the curve
@@ -189,22 +184,6 @@ public final class PumpCurve {
       }
     }
     return best;
-  }
-
-  /**
-   * Says whether the head rises with flow somewhere, which makes the pump hunt between two flows at
-   * one head and keeps it from opening a non-return valve against that head.
-   *
-   * @return true if a point has more head than one at a lower flow
-   */
-  public boolean rises() {
-    double[] flows = pointFlowsM3ps();
-    for (int i = 1; i < flows.length; i++) {
-      if (headM(flows[i]) > headM(flows[i - 1])) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /**

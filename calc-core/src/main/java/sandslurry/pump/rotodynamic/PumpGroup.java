@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.UnaryOperator;
 import sandslurry.numeric.Roots;
 
 /**
@@ -267,29 +266,6 @@ public final class PumpGroup {
   }
 
   /**
-   * The group with every pump at another speed; see {@link PumpCurve#atSpeed}.
-   *
-   * @param ratio new speed over old; positive
-   * @return the group
-   */
-  public PumpGroup atSpeed(double ratio) {
-    return each(pump -> pump.atSpeed(ratio));
-  }
-
-  /**
-   * The group with one pump out of service. In series its place is bridged by a bypass.
-   *
-   * @param index which pump, from 0
-   * @return the other pumps
-   * @throws IllegalArgumentException if it is the only one
-   */
-  public PumpGroup without(int index) {
-    List<PumpCurve> others = new ArrayList<>(pumps);
-    others.remove(index);
-    return fitting(arrangement, others);
-  }
-
-  /**
    * The least speed at which the group reaches a point. All pumps turn in one ratio, by which the
    * curve of the group scales as that of a pump does.
    *
@@ -331,10 +307,6 @@ public final class PumpGroup {
   private double gap(double ratio, double flow, double wanted) {
     double onCurve = Math.min(Math.max(flow / ratio, leastFlow), greatestFlow);
     return ratio * ratio * headM(onCurve) - wanted;
-  }
-
-  private PumpGroup each(UnaryOperator<PumpCurve> change) {
-    return fitting(arrangement, pumps.stream().map(change).toList());
   }
 
   private double within(double flow) {

@@ -91,15 +91,4 @@ public record SuctionMargin(double leastRatio, double leastDifferenceM) {
     }
     return Math.max(leastRatio * requiredM, requiredM + leastDifferenceM);
   }
-
-  /**
-   * Says whether the margin is kept.
-   *
-   * @param availableM NPSH available [m]
-   * @param requiredM NPSH required, positive [m]
-   * @return true if it is; false for NaN
-   */
-  public boolean kept(double availableM, double requiredM) {
-    return availableM >= neededM(requiredM);
-  }
 }

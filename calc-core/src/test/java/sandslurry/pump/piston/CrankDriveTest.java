@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.pump.suction.AccelerationHead;
 
 class CrankDriveTest {
   private static final double SINE = Double.POSITIVE_INFINITY;
@@ -90,10 +89,6 @@ class CrankDriveTest {
     assertThat(drive.accelerationHeadM(10, 1, 0.5)).isCloseTo(2 * head, within(1e-9));
     assertThat(drive.accelerationHeadM(5, 2, 0.5)).isCloseTo(2 * head, within(1e-9));
     assertThat(drive.accelerationHeadM(5, 1, 1)).isCloseTo(2 * head, within(1e-9));
-    AccelerationHead formula = new AccelerationHead();
-    assertThat(formula.headM(16, 1, 1, 0.4, 1.5).inRange()).isFalse();
-    assertThat(AccelerationHead.constant(4, false)).isEmpty();
-    assertThat(AccelerationHead.constant(3, true)).isEmpty();
   }
 
   @Test

@@ -45,8 +45,6 @@ class HydraulicDriveTest {
     for (double place : new double[] {0.41, 0.49, 0.91, 0.99, -0.05}) {
       assertThat(TWO.relativeFlow(2 * Math.PI * place)).isZero();
     }
-    assertThat(TWO.standingShare()).isEqualTo(0.1);
-    assertThat(ONE.standingShare()).isCloseTo(0.6, within(1e-12));
     assertThat(ONE.relativeFlow(2 * Math.PI * 0.7)).isZero();
     assertThat(ONE.ripple().greatestRatio()).isCloseTo(2 * level, within(1e-12));
   }
@@ -116,12 +114,6 @@ class HydraulicDriveTest {
   }
 
   @Test
-  void storingHalfTheGasIsThePressureOfTheGasLaw() {
-    assertThat(new AirVessel(0.2, 3e5, 1).pressureWithPa(0.1)).isCloseTo(6e5, within(1e-6));
-    assertThat(new AirVessel(0.2, 3e5, 1.4).pressureWithPa(0)).isEqualTo(3e5);
-  }
-
-  @Test
   void largerMotorsStartLessOften() {
     assertThat(MotorStarts.mostPs(1e4).orElseThrow())
         .isGreaterThan(MotorStarts.mostPs(5e4).orElseThrow());
@@ -138,8 +130,6 @@ class HydraulicDriveTest {
     assertThatThrownBy(() -> new HydraulicDrive(1, true, 0, 0.4, 0.1)).hasMessageContaining("0.4");
     assertThatThrownBy(() -> new HydraulicDrive(1, true, 0, 0.1, 0)).hasMessageContaining("0.0");
     assertThatThrownBy(() -> new AirVessel(0, 1, 1.2)).hasMessageContaining("0.0 m3");
-    assertThatThrownBy(() -> new AirVessel(1, 1e5, 1.4).pressureWithPa(1))
-        .hasMessageContaining("1.0 m3");
     assertThatThrownBy(() -> new AirVessel(1, 1e5, 1.4).passedShare(1, Double.NaN))
         .hasMessageContaining("NaN");
   }

@@ -111,10 +111,10 @@ class PumpGroupProperties {
     PumpCurve strong = PumpCurveProperties.curve(first, 5);
     PumpCurve weak = PumpCurveProperties.curve(second, 5);
     PumpGroup group = PumpGroup.parallel(List.of(strong, weak));
+    PumpGroup faster = PumpGroup.parallel(List.of(strong.atSpeed(ratio), weak.atSpeed(ratio)));
     double flow = at(group, place);
     double head = group.headM(flow);
-    assertThat(group.atSpeed(ratio).headM(ratio * flow))
-        .isCloseTo(ratio * ratio * head, within(1e-8 * head));
+    assertThat(faster.headM(ratio * flow)).isCloseTo(ratio * ratio * head, within(1e-8 * head));
   }
 
   @Property(tries = 200)

@@ -53,8 +53,6 @@ class PumpGroupTest {
     List<PumpGroup.Part> parts = group.parts(outer);
     assertThat(parts.get(0).flowM3ps() + parts.get(1).flowM3ps()).isCloseTo(outer, within(1e-9));
     assertThat(group.headM(0.055)).isLessThan(20);
-    assertThat(drooping.rises()).isTrue();
-    assertThat(strong.rises()).isFalse();
   }
 
   @Test
@@ -73,13 +71,6 @@ class PumpGroupTest {
     assertThat(group.efficiency(0.01)).isCloseTo(group.headM(0.01) / taken, within(1e-12));
     assertThat(group.efficiency(0)).isZero();
     assertThatThrownBy(() -> group.headM(0.021)).hasMessageContaining("not extrapolated");
-  }
-
-  @Test
-  void standbyIsTheGroupWithoutThePumpThatIsOut() {
-    PumpGroup group = PumpGroup.parallel(List.of(strong, weak));
-    assertThat(group.without(0).headM(0.01)).isCloseTo(26, within(1e-9));
-    assertThatThrownBy(() -> group.without(0).without(0)).hasMessageContaining("one pump");
   }
 
   @Test
