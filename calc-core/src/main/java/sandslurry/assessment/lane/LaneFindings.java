@@ -12,6 +12,7 @@ import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
+import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.lane.LaneCycle;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
@@ -185,6 +186,14 @@ public final class LaneFindings extends FindingWriter {
           .with("froude", Kind.NUMBER, froude)
           .why("froude")
           .cure("flatter")
+          .add();
+    }
+    if (result.reynoldsNumber() < ChannelFlow.TURBULENT.low()) {
+      found("not-turbulent", Severity.CAUTION)
+          .with("reynolds", String.valueOf(Math.round(result.reynoldsNumber())))
+          .with("turbulent", String.valueOf(Math.round(ChannelFlow.TURBULENT.low())))
+          .why("not-turbulent")
+          .cure("dilute")
           .add();
     }
     if (!result.excesses().isEmpty()) {

@@ -48,7 +48,6 @@ public record SettlingLane(LaneReach reach, double porosity) {
     ChannelFlow flow = reach.flow(feed.mixtureM3ps(), 0);
     double reynolds = flow.reynoldsNumber(feed.liquid());
     Set<Bound.Excess> excesses = new LinkedHashSet<>();
-    ChannelFlow.TURBULENT.check(reynolds).ifPresent(excesses::add);
     BasinFlow basin = reach.basin(flow);
     List<KeptClass> kept = KeptClass.of(List.of(reach), List.of(0.0), feed);
     List<LaneClass> classes = new ArrayList<>();

@@ -23,7 +23,10 @@ import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.SandStack;
+import sandslurry.separation.channel.ChannelFlow;
+import sandslurry.separation.channel.LaminarChannel;
 import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.lane.LaneTurn;
 import sandslurry.separation.pit.PitMixing;
 import sandslurry.units.InUnit;
@@ -68,6 +71,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
             .ifPresent(r -> excesses.addAll(r.performance().excesses()));
       } else if (unit instanceof LaneUnitSpec lane) {
         PlantUnits.filling(model, lane, feed).ifPresent(filling -> lane(lane, filling));
+        PlantUnits.laneFeed(model, lane, feed).ifPresent(seen -> turbulent(lane, seen));
       } else if (unit instanceof PitSpec pit) {
         PlantUnits.mixing(model, pit, feed)
             .ifPresent(
@@ -134,6 +138,40 @@ final class PlantUnitFindings extends PlantFindingWriter {
           .cure("more-lanes");
     }
     found.add();
+  }
+
+  /** Manning's formula and the capture of turbulent flow need turbulent liquor. */
+  private void turbulent(LaneUnitSpec lane, UnitFeed feed) {
+    LaneReach reach = lane.reaches().get(0);
+    ChannelFlow flow = reach.flow(feed.mixtureM3ps(), lane.depositsM().get(0));
+    double reynolds = flow.reynoldsNumber(feed.liquid());
+    if (reynolds >= ChannelFlow.TURBULENT.low()) {
+      return;
+    }
+    LaminarChannel laminar =
+        new LaminarChannel(reach.channel(), feed.liquid().kinematicViscosityM2ps());
+    Found found =
+        found(
+                reynolds < LaminarChannel.LAMINAR_BELOW ? "lane-laminar" : "lane-transitional",
+                Severity.CAUTION,
+                lane.name())
+            .with("reynolds", count(reynolds))
+            .with("laminar", count(LaminarChannel.LAMINAR_BELOW))
+            .with("turbulent", count(ChannelFlow.TURBULENT.low()))
+            .why("reynolds");
+    if (laminar.overManning(flow) > 1) {
+      found.with("drag", Kind.NUMBER, laminar.overManning(flow)).why("laminar-drag");
+    }
+    if (reach.channel().slope() > 0) {
+      double needs = laminar.normalDepthM(feed.mixtureM3ps());
+      if (needs > flow.depthM()) {
+        found
+            .with("depth", Kind.BORE, flow.depthM())
+            .with("needs", Kind.BORE, needs)
+            .why("laminar-depth");
+      }
+    }
+    found.cure("thin-for-lane").add();
   }
 
   /** Whether a lane drains in the time that it is given, and where its sand lies meanwhile. */
