@@ -10,6 +10,7 @@ import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantClogging;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantModel.Case;
+import sandslurry.assessment.plant.PlantOutages;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.FlowEdge;
@@ -45,7 +46,7 @@ final class PlantEvaluation {
   /** Where goes what spills over the brim of a pit. */
   private static final String SPILLED = "spilled";
 
-  private static final double LONGEST_STEP_S = 7200;
+  private static final double LONGEST_STEP_S = PlantOutages.LONGEST_STEP_S;
   private static final double LEFT = 0.05;
   private static final List<Double> FACTORS = List.of(0.5, 1.0, 1.5, 2.0);
 
@@ -86,7 +87,15 @@ final class PlantEvaluation {
         main.balance().map(this::unitFigures).orElse(Map.of()),
         accounts.isPresent()
             ? new PlantRemedies(model, totals, books.orElseThrow()).sizing(accounts)
-            : WaterSizing.NONE);
+            : WaterSizing.NONE,
+        accounts.isPresent()
+            ? new PlantOutages(
+                    model,
+                    totals,
+                    days,
+                    modes.stream().anyMatch(mode -> mode.clogged().isPresent()))
+                .all()
+            : List.of());
   }
 
   /** The same result, the energy of the pumps of the line counted in its accounts. */
@@ -94,16 +103,7 @@ final class PlantEvaluation {
     if (books.isEmpty() || line.pump().isEmpty() && line.service().day().isEmpty()) {
       return result;
     }
-    return new PlantResult(
-        result.loads(),
-        result.total(),
-        result.modes(),
-        Optional.of(books.get().accounts(line.service().day(), line.pump())),
-        result.days(),
-        result.settledDay(),
-        result.recycling(),
-        result.units(),
-        result.sizing());
+    return result.with(books.get().accounts(line.service().day(), line.pump()));
   }
 
   private ModeResult mode(ModeSpec mode) {

@@ -9,6 +9,7 @@ import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.design.plant.PlantSpec.Targets;
 import sandslurry.plant.Range;
 import sandslurry.report.block.Block;
+import sandslurry.report.section.PlantOutageSection;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -29,10 +30,13 @@ final class PlantNumbers {
         new PlantNumbers(
             assessment.design().units(), assessment.design().plant().orElseThrow().targets());
     plant.accounts().ifPresent(numbers::accounts);
-    return numbers.rows.isEmpty()
-        ? List.of()
-        : List.of(
-            new Block.Table(List.of("Plant", "low", "expected", "high", "wanted"), numbers.rows));
+    List<Block> blocks = new ArrayList<>();
+    if (!numbers.rows.isEmpty()) {
+      blocks.add(
+          new Block.Table(List.of("Plant", "low", "expected", "high", "wanted"), numbers.rows));
+    }
+    blocks.addAll(PlantOutageSection.answer(plant.outages(), assessment.design().units()));
+    return blocks;
   }
 
   private void accounts(Accounts accounts) {

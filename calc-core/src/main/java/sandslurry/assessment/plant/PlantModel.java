@@ -41,6 +41,7 @@ import sandslurry.plant.unit.LiquorModel;
 import sandslurry.plant.unit.SeparatorUnit;
 import sandslurry.plant.unit.SeparatorUnit.Place;
 import sandslurry.plant.unit.SettlingFloor;
+import sandslurry.plant.unit.Splitter;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.DilutionBox;
@@ -640,7 +641,23 @@ public final class PlantModel {
     return mode(mode, Case.BASE, paced());
   }
 
+  /**
+   * A mode, manure coming evenly, in which something is out: a separator lets all pass, a pump
+   * stands.
+   *
+   * @param mode a mode of the day
+   * @param out name of the separator, or stream of the pump
+   * @return the mode
+   */
+  Mode without(ModeSpec mode, String out) {
+    return mode(mode, Case.BASE, Set.of(), out);
+  }
+
   private Mode mode(ModeSpec mode, Case one, Set<String> paced) {
+    return mode(mode, one, paced, "");
+  }
+
+  private Mode mode(ModeSpec mode, Case one, Set<String> paced, String out) {
     Map<String, Stream> feeds = new LinkedHashMap<>();
     for (PenSpec pen : spec.pens()) {
       feeds.put(pen.stream(), manure(pen, one));
@@ -654,7 +671,13 @@ public final class PlantModel {
     List<String> leaving = new ArrayList<>();
     spec.products().forEach(product -> leaving.add(product.stream()));
     for (UnitSpec unit : spec.units()) {
-      units.add(unit(unit, mode, one, paced.contains(unit.name())));
+      Unit built = unit(unit, mode, one, paced.contains(unit.name()));
+      units.add(
+          out.isEmpty()
+              ? built
+              : built instanceof Pit pit
+                  ? pit.without(out)
+                  : unit.name().equals(out) ? passing(built) : built);
       if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
         leaving.add(pit.settled());
         pit.spills().ifPresent(leaving::add);
@@ -665,6 +688,11 @@ public final class PlantModel {
         Network.of(units, feeds.keySet(), leaving),
         feeds,
         Optional.ofNullable(known.get(mode.name())));
+  }
+
+  /** A separator that is out: all leaves by its second outlet, that of the liquid. */
+  private static Unit passing(Unit unit) {
+    return new Splitter(unit.name(), unit.inlets(), unit.outlets(), List.of(0.0, 1.0));
   }
 
   private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {

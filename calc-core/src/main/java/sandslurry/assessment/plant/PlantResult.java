@@ -33,6 +33,7 @@ import sandslurry.units.Kind;
  * @param recycling what more and less recycling does
  * @param units figures of each unit at the balance of the longest mode, by its name
  * @param sizing how much purge or fresh water brings the sand recovery to its target
+ * @param outages what a week without one separator or pump does, by the schedule
  */
 public record PlantResult(
     List<PenLoad> loads,
@@ -43,13 +44,94 @@ public record PlantResult(
     OptionalInt settledDay,
     List<Recycling> recycling,
     Map<String, List<Figure>> units,
-    WaterSizing sizing) {
+    WaterSizing sizing,
+    List<Outage> outages) {
   /** Copies the lists. */
   public PlantResult {
     loads = List.copyOf(loads);
     modes = List.copyOf(modes);
     recycling = List.copyOf(recycling);
     units = PlantMaps.ordered(units);
+    outages = List.copyOf(outages);
+  }
+
+  /**
+   * The same plant with other accounts.
+   *
+   * @param other the accounts
+   * @return the result
+   */
+  public PlantResult with(Accounts other) {
+    return new PlantResult(
+        loads,
+        total,
+        modes,
+        Optional.of(other),
+        days,
+        settledDay,
+        recycling,
+        units,
+        sizing,
+        outages);
+  }
+
+  /**
+   * A week without one separator or pump, from a day on that repeats itself.
+   *
+   * @param what the separator, or the stream of the pump
+   * @param part whether it is a pump, the screw of a box or another separator
+   * @param recovery sand recovered of the sand flushed in that week
+   * @param liquor total solids of the liquor that leaves for good on the last day; of what the pits
+   *     hold where none leaves
+   * @param spilledM3 what spills over the brim of pits [m3]
+   * @param storedM3 what flows to the storages in the week [m3]
+   * @param storedSandKg sand that flows there in the week [kg]
+   * @param fullest the pit that is fullest at any time; empty without pits
+   * @param fullestShare its volume then, over its capacity
+   * @param fullAfterS time in which the sand that settles fills a box whose screw is out [s]
+   * @param comesBack whether the plant comes back to what it was, the unit running again
+   */
+  public record Outage(
+      String what,
+      Part part,
+      double recovery,
+      double liquor,
+      double spilledM3,
+      double storedM3,
+      double storedSandKg,
+      String fullest,
+      double fullestShare,
+      OptionalDouble fullAfterS,
+      boolean comesBack) {
+    /** The same week, said of something else that is out. */
+    Outage of(String other, Part of, OptionalDouble full) {
+      return new Outage(
+          other,
+          of,
+          recovery,
+          liquor,
+          spilledM3,
+          storedM3,
+          storedSandKg,
+          fullest,
+          fullestShare,
+          full,
+          comesBack);
+    }
+
+    /** What is out. */
+    public enum Part {
+      /** Nothing: the week as it should be. */
+      NONE,
+      /** A pump of a pit. */
+      PUMP,
+      /** The screw of a box. */
+      SCREW,
+      /** Another separator: all that comes to it passes on. */
+      SEPARATOR,
+      /** A lane of which another takes the turn. */
+      LANE_OF_SEVERAL
+    }
   }
 
   /**

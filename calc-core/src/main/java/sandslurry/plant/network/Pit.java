@@ -98,6 +98,22 @@ public record Pit(
   }
 
   /**
+   * The pit with a pump that stands.
+   *
+   * @param stream the stream of the pump
+   * @return this pit where it has no such pump
+   */
+  public Pit without(String stream) {
+    if (!draws.containsKey(stream)) {
+      return this;
+    }
+    Map<String, Double> left = new LinkedHashMap<>(draws);
+    left.put(stream, 0.0);
+    return new Pit(
+        name, inlets, left, overflow, weirVolumeM3, capacityM3, startVolumeM3, levels, floor);
+  }
+
+  /**
    * The stream of what runs over the brim of a pit without a weir.
    *
    * @param pit name of the pit

@@ -147,7 +147,34 @@ public final class DaySchedule {
       throw new IllegalArgumentException(
           "a run needs days and a step > 0 but has " + days + " and " + longestStepS + " s");
     }
-    return new Run(contents, longestStepS).days(days);
+    return new Run(filled(contents), longestStepS).days(days);
+  }
+
+  /**
+   * Goes on from the end of a day, maybe one of another schedule with the same pits, until a day
+   * repeats itself.
+   *
+   * @param day the day before
+   * @param days how many days at most
+   * @param longestStepS no step is longer [s]
+   * @return the days, numbered from 1
+   */
+  public DayRun after(Day day, int days, double longestStepS) {
+    Map<String, Stream> held = new TreeMap<>();
+    day.pits().forEach((name, pit) -> held.put(name, pit.endContents()));
+    return new Run(held, longestStepS).days(days);
+  }
+
+  /** What each pit holds at first. */
+  private Map<String, Stream> filled(Map<String, Stream> contents) {
+    Mode first = periods.get(0).mode();
+    Constituents constituents = first.feeds().values().iterator().next().constituents();
+    Map<String, Stream> held = new TreeMap<>();
+    for (Pit pit : pits(first.network())) {
+      Stream filling = contents.getOrDefault(pit.name(), constituents.water(1));
+      held.put(pit.name(), filling.times(pit.startVolumeM3() / filling.volumeM3ps()));
+    }
+    return held;
   }
 
   /** A network and the batches that flow in it: what passes is alike where these are the same. */
@@ -157,17 +184,14 @@ public final class DaySchedule {
   private final class Run {
     private final Constituents constituents;
     private final double longestStepS;
-    private final Map<String, Stream> held = new TreeMap<>();
+    private final Map<String, Stream> held;
     private final Map<Pattern, Passage> earlier = new HashMap<>();
 
-    Run(Map<String, Stream> contents, double longestStepS) {
+    Run(Map<String, Stream> held, double longestStepS) {
       Mode first = periods.get(0).mode();
       this.constituents = first.feeds().values().iterator().next().constituents();
       this.longestStepS = longestStepS;
-      for (Pit pit : pits(first.network())) {
-        Stream filling = contents.getOrDefault(pit.name(), constituents.water(1));
-        held.put(pit.name(), filling.times(pit.startVolumeM3() / filling.volumeM3ps()));
-      }
+      this.held = held;
     }
 
     DayRun days(int count) {

@@ -1,0 +1,187 @@
+package sandslurry.assessment.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.assessment.plant.PlantResult.Outage;
+import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.design.plant.UnitSpec;
+import sandslurry.design.plant.UnitSpec.BoxSpec;
+import sandslurry.design.plant.UnitSpec.CakeSpec;
+import sandslurry.design.plant.UnitSpec.CycloneSpec;
+import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
+import sandslurry.design.plant.UnitSpec.PitSpec;
+import sandslurry.plant.Stream;
+import sandslurry.plant.schedule.Day;
+import sandslurry.plant.schedule.DayRun;
+import sandslurry.plant.schedule.DaySchedule;
+import sandslurry.plant.schedule.PitDay;
+import sandslurry.plant.schedule.UnitDay;
+import sandslurry.units.InUnit;
+
+/**
+ * A week without one separator or pump, by the schedule: the decision which spare parts to keep.
+ *
+ * <p>It begins at the end of the last day of the plant as it should be; manure comes evenly. A
+ * separator that is out lets all that comes pass on with its liquid; a pump that is out stands. A
+ * box whose screw is out fills with sand, and what is said of it is how soon. Whether the plant
+ * comes back afterwards is looked for where it has a second steady state; else it does.
+ *
+ * @param model the plant
+ * @param totals its streams put together
+ * @param days its days by schedule
+ * @param twoStates whether a mode has a second steady state
+ */
+public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, boolean twoStates) {
+  /** No step of a schedule is longer [s]. */
+  public static final double LONGEST_STEP_S = 7200;
+
+  private static final int WEEK = 7;
+  private static final int MONTH = 30;
+
+  /** A recovery this near to what it was is back (own choice). */
+  private static final double BACK = 0.01;
+
+  /**
+   * The week as it should be, and the week without each separator and pump.
+   *
+   * @return the weeks, the undisturbed first; none when no day by schedule was completed
+   */
+  public List<Outage> all() {
+    List<Outage> outages = new ArrayList<>();
+    if (days.last().isEmpty() || days.stopped().isPresent()) {
+      return outages;
+    }
+    Day last = days.last().get();
+    Optional<Outage> whole = of("", Outage.Part.NONE);
+    if (whole.isEmpty()) {
+      return outages;
+    }
+    outages.add(whole.get());
+    for (UnitSpec unit : model.spec().units()) {
+      if (unit instanceof PitSpec pit) {
+        for (Map.Entry<String, Double> pump : pit.pit().draws().entrySet()) {
+          of(pump.getKey(), Outage.Part.PUMP).ifPresent(outages::add);
+        }
+      } else if (unit instanceof BoxSpec box && box.box().screwCapacityM3ps().isPresent()) {
+        outages.add(whole.get().of(unit.name(), Outage.Part.SCREW, fullAfterS(box, last)));
+      } else if (unit instanceof LaneUnitSpec lane && lane.lanes() > 1) {
+        outages.add(
+            whole.get().of(unit.name(), Outage.Part.LANE_OF_SEVERAL, OptionalDouble.empty()));
+      } else if (unit instanceof BoxSpec
+          || unit instanceof LaneUnitSpec
+          || unit instanceof CycloneSpec
+          || unit instanceof CakeSpec) {
+        of(unit.name(), Outage.Part.SEPARATOR).ifPresent(outages::add);
+      }
+    }
+    return outages;
+  }
+
+  private Optional<Outage> of(String out, Outage.Part kind) {
+    DayRun week = schedule(out).after(days.last().orElseThrow(), WEEK, LONGEST_STEP_S);
+    return week.stopped().isPresent() || week.days().isEmpty()
+        ? Optional.empty()
+        : Optional.of(outage(out, kind, week.days()));
+  }
+
+  private DaySchedule schedule(String out) {
+    List<DaySchedule.Period> periods = new ArrayList<>();
+    for (ModeSpec mode : model.spec().modes()) {
+      periods.add(new DaySchedule.Period(model.without(mode, out), mode.fromS(), mode.toS()));
+    }
+    return DaySchedule.of(periods);
+  }
+
+  private Outage outage(String out, Outage.Part kind, List<Day> week) {
+    double flushed = 0;
+    double recovered = 0;
+    double spilled = 0;
+    Stream stored = model.constituents().nothing();
+    PitDay fullest = null;
+    double share = 0;
+    for (int d = 0; d < WEEK; d++) {
+      // A day that repeats itself stands for all that follow.
+      Day day = week.get(Math.min(d, week.size() - 1));
+      Map<String, Stream> flows = day.meanFlows();
+      double came = totals.sum(flows, totals.feeds()).sandKgps();
+      flushed += came;
+      recovered += came * totals.capture(flows);
+      stored = stored.plus(totals.sum(flows, stored()).times(InUnit.ofDays(1)));
+      for (PitDay pit : day.pits().values()) {
+        spilled += pit.spilledM3();
+        double here = pit.mostM3() / capacityM3(pit.name());
+        fullest = fullest == null || here > share ? pit : fullest;
+        share = Math.max(share, here);
+      }
+    }
+    return new Outage(
+        out,
+        kind,
+        flushed > 0 ? recovered / flushed : 0,
+        liquor(week.get(week.size() - 1)),
+        spilled,
+        stored.volumeM3ps(),
+        stored.sandKgps(),
+        fullest == null ? "" : fullest.name(),
+        share,
+        OptionalDouble.empty(),
+        kind == Outage.Part.NONE || comesBack(week.get(week.size() - 1)));
+  }
+
+  /** The streams into the storages; what leaves for good where there is none. */
+  private List<String> stored() {
+    return totals.storages().isEmpty()
+        ? totals.surplus()
+        : totals.storages().stream().flatMap(storage -> storage.inlets().stream()).toList();
+  }
+
+  /** What leaves for good, or what the pits hold where nothing leaves. */
+  private double liquor(Day day) {
+    Stream leaves = totals.sum(day.meanFlows(), totals.surplus());
+    return leaves.volumeM3ps() > 0
+        ? leaves.totalSolids()
+        : Stream.mix(
+                model.constituents(),
+                day.pits().values().stream().map(PitDay::endContents).toList())
+            .totalSolids();
+  }
+
+  /** Whether a month with the unit running again brings the recovery back. */
+  private boolean comesBack(Day after) {
+    double before = totals.capture(days.last().orElseThrow().meanFlows());
+    if (!twoStates) {
+      return true;
+    }
+    DayRun month = schedule("").after(after, MONTH, LONGEST_STEP_S);
+    return month
+        .last()
+        .filter(day -> month.stopped().isEmpty())
+        .map(day -> totals.capture(day.meanFlows()) > before - BACK)
+        .orElse(false);
+  }
+
+  private double capacityM3(String pit) {
+    return model.spec().units().stream()
+        .filter(unit -> unit instanceof PitSpec && unit.name().equals(pit))
+        .mapToDouble(unit -> ((PitSpec) unit).pit().capacityM3())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Time in which the sand that settles fills the water of a box. */
+  private OptionalDouble fullAfterS(BoxSpec box, Day day) {
+    UnitDay seen = day.units().get(box.name());
+    double caught =
+        seen == null
+            ? 0
+            : day.meanFlows().get(box.sand()).sandKgps()
+                / model.constituents().sandDensityKgM3()
+                / (1 - box.box().depositPorosity());
+    return caught > 0
+        ? OptionalDouble.of(box.box().areaM2() * box.box().waterDepthM() / caught)
+        : OptionalDouble.empty();
+  }
+}
