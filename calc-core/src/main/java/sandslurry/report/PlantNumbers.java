@@ -9,7 +9,7 @@ import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.design.plant.PlantSpec.Targets;
 import sandslurry.plant.Range;
 import sandslurry.report.block.Block;
-import sandslurry.report.section.PlantOutageSection;
+import sandslurry.report.section.PlantDaySection;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -35,7 +35,7 @@ final class PlantNumbers {
       blocks.add(
           new Block.Table(List.of("Plant", "low", "expected", "high", "wanted"), numbers.rows));
     }
-    blocks.addAll(PlantOutageSection.answer(plant.outages(), assessment.design().units()));
+    blocks.addAll(PlantDaySection.oneOut(plant.outages(), assessment.design().units()));
     return blocks;
   }
 

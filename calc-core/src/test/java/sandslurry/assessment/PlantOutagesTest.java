@@ -54,7 +54,7 @@ class PlantOutagesTest {
   void daysAfterADayAreTheDaysThatWouldHaveFollowed() {
     Mode mode =
         new Mode("all day", Plant.loop(Plant.sandOnly(0.3, 0.8, 1), 0.6, 0.002), Plant.feeds(0.2));
-    DaySchedule schedule = DaySchedule.always(mode);
+    DaySchedule schedule = Plant.always(mode);
     List<Day> all = schedule.run(6, Map.of(), 3600).days();
     List<Day> later = schedule.after(schedule.run(2, Map.of(), 3600).days().get(1), 4, 3600).days();
     for (String stream : List.of("surplus", "sand", "cake")) {

@@ -92,14 +92,14 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
     for (ModeSpec mode : model.spec().modes()) {
       periods.add(new DaySchedule.Period(model.without(mode, out), mode.fromS(), mode.toS()));
     }
-    return DaySchedule.of(periods);
+    return DaySchedule.of(periods, Map.of());
   }
 
   private Outage outage(String out, Outage.Part kind, List<Day> week) {
     double flushed = 0;
     double recovered = 0;
     double spilled = 0;
-    Stream stored = model.constituents().nothing();
+    Stream stored = model.constituents().water(0);
     PitDay fullest = null;
     double share = 0;
     for (int d = 0; d < WEEK; d++) {

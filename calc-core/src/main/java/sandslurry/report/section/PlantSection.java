@@ -51,7 +51,6 @@ public final class PlantSection extends SectionWriter {
     PlantLoopSection.of(result, units).forEach(section::add);
     section.units();
     PlantDaySection.of(result, spec, units).forEach(section::add);
-    PlantOutageSection.of(result.outages(), units).forEach(section::add);
     result.accounts().ifPresent(a -> PlantAccountsSection.of(a, units).forEach(section::add));
     return section.blocks();
   }
