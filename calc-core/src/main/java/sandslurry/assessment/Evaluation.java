@@ -200,7 +200,9 @@ public final class Evaluation {
       }
       if (pump.isPresent()) {
         findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
-        working.addAll(PumpWorking.steps(design, pump.get(), model, materials));
+        if (whole) {
+          PumpWorking.tell(trace, design, pump.get(), model, materials);
+        }
       }
       if (flows) {
         inService =

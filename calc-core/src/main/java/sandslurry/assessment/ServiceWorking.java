@@ -7,12 +7,12 @@ import sandslurry.assessment.feed.FeedWorking;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.states.StateWorking;
-import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.stop.PulsationWorking;
 import sandslurry.assessment.stop.StopWorking;
 import sandslurry.assessment.stop.SurgeWorking;
 import sandslurry.design.Design;
 import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Trace;
 
 /** The working behind a line in service, chapter by chapter. */
 final class ServiceWorking {
@@ -20,9 +20,9 @@ final class ServiceWorking {
 
   static List<Step> steps(Design design, Materials materials, ServiceResult result) {
     List<Step> steps = new ArrayList<>();
-    for (StateResult state : result.states()) {
-      state.point().ifPresent(point -> steps.addAll(StateWorking.steps(design, state, point)));
-    }
+    Trace trace = Trace.recording();
+    StateWorking.tell(trace, design, result.states());
+    steps.addAll(trace.steps());
     result.pulsation().ifPresent(p -> steps.addAll(PulsationWorking.steps(design, p)));
     result.surges().forEach(s -> steps.addAll(SurgeWorking.steps(design, s)));
     result.stop().ifPresent(s -> steps.addAll(StopWorking.steps(design, materials, s)));

@@ -94,7 +94,7 @@ class PumpStationTest {
         .anyMatch(f -> f.severity() == Severity.CAUTION && f.what().contains("beside the sand"));
     assertThat(inLiquor.working())
         .extracting(Step::symbol)
-        .contains("B", "C_Q", "C_eta", "mu", "S");
+        .contains("B", "C_Q", "C_eta", "mu_p", "S");
   }
 
   @Test

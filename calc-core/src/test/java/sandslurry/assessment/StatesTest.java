@@ -253,8 +253,9 @@ class StatesTest {
   void everyNumberOfServiceHasItsWorking() {
     assertThat(assessed.working())
         .extracting(Step::element)
-        .contains(
-            "stop and restart", "day", "surge in Line to separation", "state: flush with water");
-    assertThat(assessed.working()).extracting(Step::symbol).contains("NPSHa", "NPSH", "p_low", "W");
+        .contains("stop and restart", "day", "surge in Line to separation", "line in service");
+    assertThat(assessed.working())
+        .extracting(Step::symbol)
+        .contains("NPSHa", "NPSH", "p_low", "W_1");
   }
 }

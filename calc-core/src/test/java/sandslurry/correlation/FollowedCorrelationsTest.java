@@ -2,6 +2,7 @@ package sandslurry.correlation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -15,6 +16,7 @@ import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.pipe.Bore;
+import sandslurry.pump.derating.SolidsDeratings;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.deposition.DepositionVelocities;
@@ -82,5 +84,15 @@ class FollowedCorrelationsTest {
     HeadLosses.FAMILY
         .all()
         .forEach(m -> follow(m, trace -> m.gradient(slurry, pipe, velocity, trace)));
+  }
+
+  @Property(tries = 300)
+  void ofDerating(
+      @ForAll @DoubleRange(min = 1e-5, max = 5e-3) @Scale(8) double size,
+      @ForAll @DoubleRange(min = 1e-3, max = 0.4) @Scale(8) double fraction) {
+    Slurry slurry = slurry(size, 1, 1e-3, fraction);
+    SolidsDeratings.FAMILY
+        .all()
+        .forEach(m -> follow(m, trace -> m.headRatio(slurry, OptionalDouble.of(0.35), trace)));
   }
 }

@@ -1,158 +1,223 @@
 package sandslurry.assessment.states;
 
-import static sandslurry.correlation.Working.DEFINITION;
-import static sandslurry.correlation.Working.in;
+import static sandslurry.fact.step.Equation.DEFINITION;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import sandslurry.assessment.station.PumpWorking;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
-import sandslurry.correlation.Physics;
-import sandslurry.correlation.Working;
 import sandslurry.design.Design;
-import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Water;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.pump.suction.StandardAtmosphere;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
-/** The working behind the line in one of its states, with its pumps and their suction. */
+/** The working behind the line in each of its states, with its pumps and their suction. */
 public final class StateWorking {
+  private static final Equation DRIVEN =
+      Equation.search(
+          "Q",
+          "flow rate at which pumps and line have the same head",
+          "flow rates of the pump curve; of a piston pump its strokes",
+          Kind.FLOW,
+          "solved by Brent's method",
+          "H m",
+          "rho_m kg/m3",
+          "T K");
+  private static final Equation HELD =
+      Equation.lookup(
+          "Q",
+          "flow rate, held by control",
+          "design",
+          Kind.FLOW,
+          "input",
+          "H m",
+          "rho_m kg/m3",
+          "T K");
+  private static final Equation VELOCITY =
+      Equation.of(
+          "V_L",
+          "velocity in the largest bore of the governing run",
+          "Q / (pi D_L^2 / 4)",
+          Kind.VELOCITY,
+          DEFINITION,
+          "Q m3/s",
+          "D_L m");
+  private static final Equation WEAR =
+      Equation.of(
+          "W_1",
+          "wear against that at the design flow rate, lower power",
+          "(Q/Q_design)^" + WearIndex.LOW_POWER,
+          Kind.NUMBER,
+          WearIndex.SOURCE,
+          "Q m3/s",
+          "Q_design m3/s");
+  private static final Equation MORE_WEAR =
+      Equation.of(
+          "W_2",
+          "wear against that at the design flow rate, higher power",
+          "(Q/Q_design)^" + WearIndex.HIGH_POWER,
+          Kind.NUMBER,
+          WearIndex.SOURCE,
+          "Q m3/s",
+          "Q_design m3/s");
+  private static final Equation REGION =
+      Equation.of(
+          "b",
+          "flow rate over that at best efficiency, regions by ANSI/HI 9.6.3",
+          "Q/Q_best",
+          Kind.PERCENT,
+          "theory page on pumps",
+          "Q m3/s",
+          "Q_best m3/s");
+  private static final Equation VAPOUR =
+      Equation.lookup(
+          "p_v",
+          "vapour pressure of the liquid, absolute",
+          "property of water at this temperature",
+          Kind.PRESSURE,
+          "IAPWS (see the theory page on carrier and sand)",
+          "T K");
+  private static final Equation AVAILABLE =
+      Equation.of(
+          "NPSHa",
+          "NPSH available",
+          "(p_air - p_v)/(rho_m g) + z - max(h_s, 0) - h_a",
+          Kind.HEAD,
+          DEFINITION,
+          "p_air Pa",
+          "p_v Pa",
+          "rho_m kg/m3",
+          "z m",
+          "h_s m",
+          "h_a m");
+  private static final Equation SUCTION_SPEED =
+      Equation.of(
+          "S",
+          "suction specific speed at the best point of the whole impeller, metric",
+          "N[1/min] Q_best^0.5 / NPSH_best^0.75",
+          Kind.NUMBER,
+          DEFINITION,
+          "N 1/s",
+          "Q_best m3/s",
+          "NPSH_best m");
+  private static final Equation REQUIRED =
+      Equation.lookup(
+          "NPSHr",
+          "NPSH required in water",
+          "the maker's points at this flow rate; at another speed as its square",
+          Kind.HEAD,
+          "curve of the design",
+          "Q m3/s");
+  private static final Equation NEEDED =
+      Equation.of(
+          "NPSH",
+          "NPSH that must be available",
+          "max(R f_v NPSHr, f_v NPSHr + M)",
+          Kind.HEAD,
+          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
+              + " ANSI/HI 9.6.1 for an inlet that works hard; f_v the factor of a thick liquid",
+          "R",
+          "f_v",
+          "NPSHr m",
+          "M m");
+
   private StateWorking() {}
 
-  public static List<Step> steps(Design design, StateResult state, Point point) {
-    Working w = new Working("state: " + state.name());
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
-    if (state.asked()) {
-      w.step(
-          "Q",
-          point.driven() ? "flow at which pumps and line meet" : "flow, held at the design flow",
-          point.driven() ? "H_pumps(Q) = H_line(Q)" : "Q = Q_design",
-          Kind.FLOW,
-          point.flowM3ps(),
-          point.driven() ? "solved by Brent's method, or by the strokes of a piston pump" : "input",
-          in("H", Kind.HEAD, point.headM()),
-          in("rho_m", Kind.DENSITY, point.densityKgM3()),
-          in("T", Kind.TEMPERATURE, point.temperatureK()));
-      w.step(
-          "V",
-          "velocity in the largest bore of " + point.run() + ", the run that stands worst",
-          "V = Q / A",
-          Kind.VELOCITY,
-          point.velocityMps(),
-          DEFINITION,
-          in("Q", Kind.FLOW, point.flowM3ps()),
-          in("D", Kind.BORE, 2 * Math.sqrt(point.flowM3ps() / (Math.PI * point.velocityMps()))));
+  /** Keeps the steps of all states, the gravest first. */
+  public static void tell(Trace trace, Design design, List<StateResult> states) {
+    List<StateResult> gravestFirst = new ArrayList<>(states);
+    gravestFirst.sort(Comparator.comparing(StateResult::severity).reversed());
+    for (StateResult state : gravestFirst) {
+      state.point().ifPresent(point -> tell(trace, design, state, point));
     }
-    w.step(
-        "W",
-        "wear against the design flow, lower power",
-        "W = (Q / Q_design)^" + WearIndex.LOW_POWER,
-        Kind.NUMBER,
-        Math.pow(point.flowM3ps() / designFlow, WearIndex.LOW_POWER),
-        WearIndex.SOURCE,
-        in("Q", Kind.FLOW, point.flowM3ps()),
-        in("Q_design", Kind.FLOW, designFlow));
-    w.step(
-        "W",
-        "the same, higher power",
-        "W = (Q / Q_design)^" + WearIndex.HIGH_POWER,
-        Kind.NUMBER,
-        Math.pow(point.flowM3ps() / designFlow, WearIndex.HIGH_POWER),
-        "as above");
-    for (PumpPoint pump : point.pumps()) {
-      pump(w, design, point, pump);
-    }
-    return w.steps();
   }
 
-  private static void pump(Working w, Design design, Point point, PumpPoint pump) {
-    if (pump.flowM3ps() > 0) {
-      w.step(
-          "P",
-          "power at the shaft of " + pump.name(),
-          "P = rho_m g Q H / eta",
-          Kind.POWER,
+  private static void tell(Trace trace, Design design, StateResult state, Point point) {
+    trace.begin("line in service", state.name());
+    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double flow = point.flowM3ps();
+    if (state.asked()) {
+      trace.step(
+          point.driven() ? DRIVEN : HELD,
+          flow,
+          point.headM(),
+          point.densityKgM3(),
+          point.temperatureK());
+      trace.step(
+          VELOCITY,
+          point.velocityMps(),
+          flow,
+          Measure.LENGTH.si(design.route().orElseThrow().run(point.run()).largestBore()));
+    }
+    trace.step(WEAR, Math.pow(flow / designFlow, WearIndex.LOW_POWER), flow, designFlow);
+    trace.step(MORE_WEAR, Math.pow(flow / designFlow, WearIndex.HIGH_POWER), flow, designFlow);
+    for (PumpPoint pump : point.pumps()) {
+      trace.begin(pump.name() + " in service", state.name());
+      pump(trace, design, point, pump);
+    }
+  }
+
+  private static void pump(Trace trace, Design design, Point point, PumpPoint pump) {
+    double flow = pump.flowM3ps();
+    if (flow > 0) {
+      trace.step(
+          PumpWorking.SHAFT_POWER,
           pump.shaftW(),
-          DEFINITION,
-          in("rho_m", Kind.DENSITY, point.densityKgM3()),
-          in("Q", Kind.FLOW, pump.flowM3ps()),
-          in("H", Kind.HEAD, Math.max(pump.headM(), 0)),
-          in("eta", Kind.NUMBER, pump.efficiency()));
+          point.densityKgM3(),
+          flow,
+          Math.max(pump.headM(), 0),
+          pump.efficiency());
       pump.region()
           .ifPresent(
               region ->
-                  w.step(
-                      "b",
-                      "flow of " + pump.name() + " over that at its best efficiency",
-                      "b = Q / Q_best",
-                      Kind.PERCENT,
-                      pump.flowM3ps() / region.bestFlowM3ps(),
-                      "regions of ANSI/HI 9.6.3 by the specific speed n_s; see the theory page",
-                      in("n_s", Kind.NUMBER, pump.specificSpeed().getAsDouble()),
-                      in("Q", Kind.FLOW, pump.flowM3ps()),
-                      in("Q_best", Kind.FLOW, region.bestFlowM3ps())));
+                  trace.step(REGION, flow / region.bestFlowM3ps(), flow, region.bestFlowM3ps()));
     }
-    pump.suction().ifPresent(suction -> suction(w, design, point, pump, suction));
+    pump.suction().ifPresent(suction -> suction(trace, design, point, pump, suction));
   }
 
   private static void suction(
-      Working w, Design design, Point point, PumpPoint pump, SuctionPoint suction) {
-    StandardAtmosphere atmosphere = new StandardAtmosphere();
+      Trace trace, Design design, Point point, PumpPoint pump, SuctionPoint suction) {
     double altitude = Measure.LENGTH.si(design.service().suction().orElseThrow().altitude());
-    double air =
-        w.step(
-            "p_air",
-            "air pressure",
-            atmosphere,
-            Kind.PRESSURE,
-            atmosphere.pressurePa(altitude).value(),
-            in("h", Kind.LENGTH, altitude));
-    w.step(
-        "NPSHa",
-        "NPSH available to " + pump.name(),
-        "NPSHa = (p_air - p_v)/(rho_m g) + z - h_s - h_a",
-        Kind.HEAD,
+    double air = new StandardAtmosphere().pressurePa(altitude, trace).value();
+    double vapour =
+        trace.step(VAPOUR, Water.vapourPressurePa(point.temperatureK()), point.temperatureK());
+    trace.step(
+        AVAILABLE,
         suction.availableM(),
-        DEFINITION,
-        in("p_air", Kind.PRESSURE, air),
-        in("p_v", Kind.PRESSURE, Water.vapourPressurePa(point.temperatureK())),
-        in("rho_m", Kind.DENSITY, point.densityKgM3()),
-        in("g", Kind.NUMBER, Physics.GRAVITY),
-        in("z", Kind.HEAD, suction.floodM()),
-        in("h_s", Kind.HEAD, suction.lossM()),
-        in("h_a", Kind.HEAD, suction.accelerationM()));
+        air,
+        vapour,
+        point.densityKgM3(),
+        suction.floodM(),
+        suction.lossM(),
+        suction.accelerationM());
     suction
         .inlet()
         .ifPresent(
             inlet ->
-                w.step(
-                    "S",
-                    "suction specific speed of " + pump.name() + ", metric",
-                    "S = n Q^0.5 / NPSHr^0.75 at the best point, n in 1/min",
-                    Kind.NUMBER,
+                trace.step(
+                    SUCTION_SPEED,
                     inlet.specificSpeed(),
-                    DEFINITION,
-                    in("n", Kind.FREQUENCY, inlet.best().speedPs()),
-                    in("Q", Kind.FLOW, inlet.best().flowM3ps()),
-                    in("NPSHr", Kind.HEAD, inlet.requiredM())));
+                    inlet.best().speedPs(),
+                    inlet.best().flowM3ps(),
+                    inlet.requiredM()));
     if (suction.requiredM().isPresent()) {
       double required = suction.requiredM().getAsDouble();
-      w.step(
-          "NPSH",
-          "NPSH that must be available to " + pump.name(),
-          "NPSH = max(R NPSHr, NPSHr + M)",
-          Kind.HEAD,
+      double water = trace.step(REQUIRED, required / suction.viscousRatio(), pump.flowM3ps());
+      trace.step(
+          NEEDED,
           suction.margin().neededM(required),
-          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
-              + " ANSI/HI 9.6.1 for an inlet that works hard; NPSHr by the maker's points, at"
-              + " another speed as its square"
-              + (suction.viscousRatio() > 1 ? ", times the factor of the thick liquid" : ""),
-          in("NPSHr", Kind.HEAD, required),
-          in("R", Kind.NUMBER, suction.margin().leastRatio()),
-          in("M", Kind.HEAD, suction.margin().leastDifferenceM()));
+          suction.margin().leastRatio(),
+          suction.viscousRatio(),
+          water,
+          suction.margin().leastDifferenceM());
     }
   }
 }

@@ -6,6 +6,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -30,17 +32,24 @@ final class Cave1976 implements SolidsDerating {
   private static final Bound CONCENTRATION =
       new Bound("mass fraction of sand for the efficiency", Kind.PERCENT, 0, 0.2);
 
-  private static final About ABOUT =
-      new About(
-          "cave-1976",
+  private static final Citation SOURCE =
+      new Citation(
           "Cave",
-          "HR = 1 - 0.0385 (S - 1) (1 + 4/S) Cw ln(d50 / 0.0227 mm); ER = HR",
-          new Citation(
-              "Cave",
-              1976,
-              "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
-                  + " paper H3; coefficients from memory, unverified"),
-          List.of(SIZE, CONCENTRATION));
+          1976,
+          "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
+              + " paper H3; coefficients from memory, unverified");
+  private static final Equation HEAD_RATIO =
+      SOURCE.equation(
+          "HR_C",
+          "head with sand over head without",
+          "1 - 0.0385 (s - 1) (1 + 4/s) C_w max(0, ln(d50[mm]/0.0227))",
+          Kind.NUMBER,
+          "s",
+          "C_w",
+          "d50 m");
+
+  private static final About ABOUT =
+      new About("cave-1976", "Cave", SOURCE, List.of(SIZE, CONCENTRATION), HEAD_RATIO);
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -48,8 +57,11 @@ final class Cave1976 implements SolidsDerating {
   }
 
   @Override
-  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
-    return Estimate.checks().check(SIZE, slurry.d50M()).value(1 - reduction(slurry));
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
+    double mass = SolidsDeratings.massFraction(slurry, trace);
+    double ratio =
+        trace.step(HEAD_RATIO, 1 - reduction(slurry), slurry.densityRatio(), mass, slurry.d50M());
+    return Estimate.checks().check(SIZE, slurry.d50M()).value(ratio);
   }
 
   @Override

@@ -6,6 +6,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.units.Kind;
 
@@ -27,17 +29,25 @@ public final class EnginGur2003 implements SolidsDerating {
   private static final Bound IMPELLER =
       new Bound("impeller diameter", Kind.BORE, Double.NEGATIVE_INFINITY, 0.85);
 
-  private static final About ABOUT =
-      new About(
-          "engin-gur-2003",
+  private static final Citation SOURCE =
+      new Citation(
           "Engin and Gur",
-          "HR = 1 - 2.705 Cw (S - 1)^0.64 (d50/D)^0.313; ER = HR",
-          new Citation(
-              "Engin and Gur",
-              2003,
-              "Journal of Fluids Engineering 125:149-157; abstract read, coefficients from memory,"
-                  + " unverified"),
-          List.of(IMPELLER));
+          2003,
+          "Journal of Fluids Engineering 125:149-157; abstract read, coefficients from memory,"
+              + " unverified");
+  private static final Equation HEAD_RATIO =
+      SOURCE.equation(
+          "HR_E",
+          "head with sand over head without",
+          "1 - 2.705 C_w (s - 1)^0.64 (d50/D)^0.313",
+          Kind.NUMBER,
+          "C_w",
+          "s",
+          "d50 m",
+          "D m");
+
+  private static final About ABOUT =
+      new About("engin-gur-2003", "Engin and Gur", SOURCE, List.of(IMPELLER), HEAD_RATIO);
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -45,7 +55,7 @@ public final class EnginGur2003 implements SolidsDerating {
   }
 
   @Override
-  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     double impeller =
         impellerDiameterM.orElseThrow(
             () -> new IllegalArgumentException("Engin and Gur need the impeller diameter"));
@@ -53,12 +63,17 @@ public final class EnginGur2003 implements SolidsDerating {
       throw new IllegalArgumentException(
           "an impeller diameter must be > 0 but was " + impeller + " m");
     }
+    double mass = SolidsDeratings.massFraction(slurry, trace);
     double reduction =
         2.705
-            * SolidsDeratings.massFraction(slurry)
+            * mass
             * Math.pow(slurry.densityRatio() - 1, 0.64)
             * Math.pow(slurry.d50M() / impeller, 0.313);
-    return Estimate.checks().check(IMPELLER, impeller).value(1 - reduction);
+    return Estimate.checks()
+        .check(IMPELLER, impeller)
+        .value(
+            trace.step(
+                HEAD_RATIO, 1 - reduction, mass, slurry.densityRatio(), slurry.d50M(), impeller));
   }
 
   @Override

@@ -6,6 +6,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -25,16 +27,23 @@ final class Gahlot1992 implements SolidsDerating {
   private static final Bound SIZE =
       new Bound("median size d50", Kind.GRAIN, 2e-5, Double.POSITIVE_INFINITY);
 
-  private static final About ABOUT =
-      new About(
-          "gahlot-1992",
+  private static final Citation SOURCE =
+      new Citation(
           "Gahlot, Seshadri and Malhotra",
-          "HR = 1 - 0.00056 (S - 1)^0.72 (1 + 3/S) Cw[%] ln(50 d50[mm]); ER = HR",
-          new Citation(
-              "Gahlot, Seshadri and Malhotra",
-              1992,
-              "Journal of Fluids Engineering 114:475-479; coefficients from memory, unverified"),
-          List.of(SIZE));
+          1992,
+          "Journal of Fluids Engineering 114:475-479; coefficients from memory, unverified");
+  private static final Equation HEAD_RATIO =
+      SOURCE.equation(
+          "HR_G",
+          "head with sand over head without",
+          "1 - 0.00056 (s - 1)^0.72 (1 + 3/s) (100 C_w) max(0, ln(50 d50[mm]))",
+          Kind.NUMBER,
+          "s",
+          "C_w",
+          "d50 m");
+
+  private static final About ABOUT =
+      new About("gahlot-1992", "Gahlot, Seshadri and Malhotra", SOURCE, List.of(SIZE), HEAD_RATIO);
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -42,13 +51,16 @@ final class Gahlot1992 implements SolidsDerating {
   }
 
   @Override
-  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     double s = slurry.densityRatio();
     double size = Math.log(50 * InUnit.millimetres(slurry.d50M()));
-    double massPercent = InUnit.percent(SolidsDeratings.massFraction(slurry));
+    double mass = SolidsDeratings.massFraction(slurry, trace);
+    double massPercent = InUnit.percent(mass);
     double reduction =
         size > 0 ? 0.00056 * Math.pow(s - 1, 0.72) * (1 + 3 / s) * massPercent * size : 0;
-    return Estimate.checks().check(SIZE, slurry.d50M()).value(1 - reduction);
+    return Estimate.checks()
+        .check(SIZE, slurry.d50M())
+        .value(trace.step(HEAD_RATIO, 1 - reduction, s, mass, slurry.d50M()));
   }
 
   @Override

@@ -1,6 +1,9 @@
 package sandslurry.pump.derating;
 
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Rheology;
+import sandslurry.units.Kind;
 
 /**
  * The one viscosity by which a liquid whose viscosity changes with shear is put into a correction
@@ -19,7 +22,6 @@ public enum RepresentativeViscosity {
    */
   PLASTIC(
       "plastic, at high shear",
-      "mu = (tau(1500 1/s) - tau(100 1/s)) / 1400 1/s",
       "Walker and Goulas (1984), Proceedings of the Institution of Mechanical Engineers A"
           + " 198:41-49; the range of shear as quoted in the abstract of Sery, Kabamba and Slatter"
           + " (2006), read") {
@@ -32,7 +34,6 @@ public enum RepresentativeViscosity {
   /** Apparent viscosity at twice the angular speed of the impeller. */
   IMPELLER(
       "apparent, at the impeller",
-      "mu = tau/shear at 2 omega = 4 pi N",
       "Walker and Goulas (1984), for low flows; as quoted in the abstract of Sery, Kabamba and"
           + " Slatter (2006), Paste and Thickened Tailings 9:403-412, read") {
     @Override
@@ -46,7 +47,6 @@ public enum RepresentativeViscosity {
    */
   PIPE_WALL(
       "apparent, at the wall of the line",
-      "mu = tau/shear at the wall of the first run",
       "an upper bound, for the pump shears more than the line; common practice, no source") {
     @Override
     public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {
@@ -61,12 +61,10 @@ public enum RepresentativeViscosity {
   public static final double HIGH_SHEAR_PS = 1500;
 
   private final String words;
-  private final String equation;
   private final String source;
 
-  RepresentativeViscosity(String words, String equation, String source) {
+  RepresentativeViscosity(String words, String source) {
     this.words = words;
-    this.equation = equation;
     this.source = source;
   }
 
@@ -90,12 +88,45 @@ public enum RepresentativeViscosity {
   }
 
   /**
-   * The equation.
+   * Keeps the steps of the viscosity.
    *
-   * @return one line of plain text
+   * @param trace what keeps the steps
+   * @param rheology the liquid
+   * @param speedPs speed of the pump [1/s]
+   * @param wallShearRatePs shear rate at the wall of the line [1/s]
+   * @return the viscosity [Pa.s]
    */
-  public String equation() {
-    return equation;
+  public double tell(Trace trace, Rheology rheology, double speedPs, double wallShearRatePs) {
+    double viscosity = viscosityPaS(rheology, speedPs, wallShearRatePs);
+    boolean plastic = this == PLASTIC;
+    double low = plastic ? LOW_SHEAR_PS : 0;
+    double high =
+        plastic ? HIGH_SHEAR_PS : this == IMPELLER ? 4 * Math.PI * speedPs : wallShearRatePs;
+    Equation stress =
+        Equation.lookup(
+            "tau_2",
+            "shear stress of the liquid at a shear rate, " + words,
+            "rheology of the liquid at G_2",
+            Kind.STRESS,
+            source,
+            "G_2 1/s");
+    double atHigh = trace.step(stress, rheology.shearStressPa(high), high);
+    double atLow = plastic ? rheology.shearStressPa(low) : 0;
+    if (plastic) {
+      trace.step(stress.as("tau_1"), atLow, low);
+    }
+    Equation slope =
+        Equation.of(
+            "mu_p",
+            "viscosity of the liquid in the pump, " + words,
+            "(tau_2 - tau_1)/(G_2 - G_1)",
+            Kind.VISCOSITY,
+            source,
+            "tau_2 Pa",
+            "tau_1 Pa",
+            "G_2 1/s",
+            "G_1 1/s");
+    return trace.step(slope, viscosity, atHigh, atLow, high, low);
   }
 
   /**

@@ -5,8 +5,11 @@ import java.util.OptionalDouble;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.settling.SettlingVelocities;
+import sandslurry.units.Kind;
 
 /**
  * Derating of centrifugal pumps by solids, after Sellgren.
@@ -21,17 +24,24 @@ import sandslurry.settling.SettlingVelocities;
  * coefficient is larger and the derating smaller.
  */
 final class Sellgren1979 implements SolidsDerating {
-  private static final About ABOUT =
-      new About(
-          "sellgren-1979",
+  private static final Citation SOURCE =
+      new Citation(
           "Sellgren",
-          "HR = 1 - 0.32 Cw^0.7 (S - 1)^0.7 C_D^-0.25; ER = HR",
-          new Citation(
-              "Sellgren",
-              1979,
-              "Performance of a centrifugal pump when pumping ores and industrial minerals,"
-                  + " Hydrotransport 6; coefficients from memory, unverified"),
-          List.of());
+          1979,
+          "Performance of a centrifugal pump when pumping ores and industrial minerals,"
+              + " Hydrotransport 6; coefficients from memory, unverified");
+  private static final Equation HEAD_RATIO =
+      SOURCE.equation(
+          "HR_S",
+          "head with sand over head without",
+          "1 - 0.32 C_w^0.7 (s - 1)^0.7 C_D^-0.25",
+          Kind.NUMBER,
+          "C_w",
+          "s",
+          "C_D");
+
+  private static final About ABOUT =
+      new About("sellgren-1979", "Sellgren", SOURCE, List.of(), HEAD_RATIO);
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -39,14 +49,16 @@ final class Sellgren1979 implements SolidsDerating {
   }
 
   @Override
-  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
-    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid());
+  public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
+    double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
+    double mass = SolidsDeratings.massFraction(slurry, trace);
     double reduction =
         0.32
-            * Math.pow(SolidsDeratings.massFraction(slurry), 0.7)
+            * Math.pow(mass, 0.7)
             * Math.pow(slurry.densityRatio() - 1, 0.7)
             * Math.pow(drag, -0.25);
-    return Estimate.checks().value(1 - reduction);
+    return Estimate.checks()
+        .value(trace.step(HEAD_RATIO, 1 - reduction, mass, slurry.densityRatio(), drag));
   }
 
   @Override

@@ -3,6 +3,7 @@ package sandslurry.pump.derating;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 
 /**
@@ -29,7 +30,19 @@ public interface SolidsDerating extends Correlation {
    *     outside the published range
    * @throws IllegalArgumentException if the impeller diameter is needed but not given
    */
-  Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM);
+  default Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    return headRatio(slurry, impellerDiameterM, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param slurry sand and carrier
+   * @param impellerDiameterM diameter of the impeller, where it is known [m]
+   * @param trace what keeps the steps
+   * @return the ratio, and what lay outside the published range
+   */
+  Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace);
 
   /**
    * Efficiency ratio.

@@ -3,7 +3,10 @@ package sandslurry.pump.derating;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Family;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
+import sandslurry.units.Kind;
 
 /** The catalogue of solids deratings, and the rule by which one of them governs. */
 public final class SolidsDeratings {
@@ -14,6 +17,16 @@ public final class SolidsDeratings {
   public static final Family<SolidsDerating> FAMILY =
       Family.of(
           "derating of a pump by solids", CAVE, ENGIN_GUR, new Gahlot1992(), new Sellgren1979());
+
+  private static final Equation MASS =
+      Equation.of(
+          "C_w",
+          "mass fraction of the sand",
+          "C s / (1 + C (s - 1))",
+          Kind.PERCENT,
+          "balance of mass",
+          "C",
+          "s");
 
   private SolidsDeratings() {}
 
@@ -27,23 +40,39 @@ public final class SolidsDeratings {
    * @return the derating that takes more head
    */
   public static Derating governing(Slurry slurry, OptionalDouble impellerDiameterM) {
-    Derating cave = derating(CAVE, slurry, impellerDiameterM);
+    return governing(slurry, impellerDiameterM, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param slurry sand and carrier
+   * @param impellerDiameterM diameter of the impeller, where it is known [m]
+   * @param trace what keeps the steps
+   * @return the derating used
+   */
+  public static Derating governing(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
+    Derating cave = derating(CAVE, slurry, impellerDiameterM, trace);
     if (impellerDiameterM.isEmpty()) {
       return cave;
     }
-    Derating enginGur = derating(ENGIN_GUR, slurry, impellerDiameterM);
+    Derating enginGur = derating(ENGIN_GUR, slurry, impellerDiameterM, trace);
     return enginGur.headRatio().value() < cave.headRatio().value() ? enginGur : cave;
   }
 
   private static Derating derating(
-      SolidsDerating model, Slurry slurry, OptionalDouble impellerDiameterM) {
+      SolidsDerating model, Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     return new Derating(
         model,
-        model.headRatio(slurry, impellerDiameterM),
+        model.headRatio(slurry, impellerDiameterM, trace),
         model.efficiencyRatio(slurry, impellerDiameterM));
   }
 
   /** Mass of sand over mass of mixture, Cw = C ρs/ρm. */
+  static double massFraction(Slurry slurry, Trace trace) {
+    return trace.step(MASS, massFraction(slurry), slurry.volumeFraction(), slurry.densityRatio());
+  }
+
   static double massFraction(Slurry slurry) {
     return slurry.volumeFraction() * slurry.sandDensityKgM3() / slurry.mixtureDensityKgM3();
   }

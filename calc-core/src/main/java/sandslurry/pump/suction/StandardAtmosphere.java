@@ -7,6 +7,8 @@ import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 
 /**
@@ -26,13 +28,18 @@ public final class StandardAtmosphere implements Correlation {
   private static final double TROPOPAUSE_M = 11000;
   private static final Bound ALTITUDE = new Bound("altitude", Kind.LENGTH, -2000, TROPOPAUSE_M);
 
+  private static final Citation SOURCE =
+      new Citation("International Organization for Standardization", 1975, "ISO 2533");
+  private static final Equation PRESSURE =
+      SOURCE.equation(
+          "p_air",
+          "air pressure",
+          "101325 (1 - 0.0065 h / 288.15)^(g/(287.05287 * 0.0065))",
+          Kind.PRESSURE,
+          "h m");
+
   private static final About ABOUT =
-      new About(
-          "iso-2533",
-          "Standard atmosphere",
-          "p = 101325 Pa (1 - 0.0065 h / 288.15)^5.25588",
-          new Citation("International Organization for Standardization", 1975, "ISO 2533"),
-          List.of(ALTITUDE));
+      new About("iso-2533", "Standard atmosphere", SOURCE, List.of(ALTITUDE), PRESSURE);
 
   /**
    * Absolute air pressure.
@@ -41,6 +48,17 @@ public final class StandardAtmosphere implements Correlation {
    * @return the pressure [Pa], and what lay outside the range
    */
   public Estimate pressurePa(double altitudeM) {
+    return pressurePa(altitudeM, Trace.NONE);
+  }
+
+  /**
+   * The same with its step.
+   *
+   * @param altitudeM altitude [m]
+   * @param trace what keeps the step
+   * @return the pressure [Pa], and what lay outside the range
+   */
+  public Estimate pressurePa(double altitudeM, Trace trace) {
     double ratio = 1 - LAPSE_KPM * altitudeM / SEA_LEVEL_K;
     if (!(ratio > 0) || Double.isInfinite(ratio)) {
       throw new IllegalArgumentException(
@@ -49,7 +67,7 @@ public final class StandardAtmosphere implements Correlation {
     double exponent = Physics.GRAVITY / (GAS_CONSTANT * LAPSE_KPM);
     return Estimate.checks()
         .check(ALTITUDE, altitudeM)
-        .value(Physics.ATMOSPHERE_PA * Math.pow(ratio, exponent));
+        .value(trace.step(PRESSURE, Physics.ATMOSPHERE_PA * Math.pow(ratio, exponent), altitudeM));
   }
 
   @Override

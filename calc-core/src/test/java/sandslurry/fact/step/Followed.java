@@ -24,8 +24,6 @@ public final class Followed {
   /** Parts of the working that are not told in equations yet. */
   private static final List<String> PENDING =
       List.of(
-          "pump",
-          "state: ",
           "surge",
           "stop and",
           "day",
