@@ -22,10 +22,10 @@ final class ServiceWorking {
     List<Step> steps = new ArrayList<>();
     Trace trace = Trace.recording();
     StateWorking.tell(trace, design, result.states());
+    result.pulsation().ifPresent(p -> PulsationWorking.tell(trace, design, p));
+    SurgeWorking.tell(trace, design, result.surges());
+    result.stop().ifPresent(s -> StopWorking.tell(trace, design, materials, s));
     steps.addAll(trace.steps());
-    result.pulsation().ifPresent(p -> steps.addAll(PulsationWorking.steps(design, p)));
-    result.surges().forEach(s -> steps.addAll(SurgeWorking.steps(design, s)));
-    result.stop().ifPresent(s -> steps.addAll(StopWorking.steps(design, materials, s)));
     result.days().forEach(d -> steps.addAll(DayWorking.steps(design, result, d)));
     result.screw().ifPresent(s -> steps.addAll(FeedWorking.screw(design, s)));
     result.gravityRun().ifPresent(g -> steps.addAll(FeedWorking.gravityRun(design, materials, g)));

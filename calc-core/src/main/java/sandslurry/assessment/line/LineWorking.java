@@ -3,6 +3,7 @@ package sandslurry.assessment.line;
 import static sandslurry.fact.step.Equation.DEFINITION;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -453,20 +454,16 @@ public final class LineWorking {
     List<RunPoint> runs = state.runs();
     RunPoint last = runs.get(runs.size() - 1);
     double[] lost = runs.stream().mapToDouble(r -> r.frictionPa() + r.fittingsPa()).toArray();
-    String[] names =
-        IntStream.range(0, lost.length).mapToObj(i -> "dp" + (i + 1)).toArray(String[]::new);
     double all =
         trace.sum(
-            Equation.of(
+            Equation.sum(
                 "dp",
                 "pressure lost in all runs, by friction and in fittings",
-                String.join(" + ", names),
                 Kind.PRESSURE,
                 DEFINITION,
-                IntStream.range(0, lost.length)
-                    .mapToObj(i -> names[i] + " Pa")
-                    .toArray(String[]::new)),
-            IntStream.range(0, lost.length).mapToDouble(i -> lost[i]).sum(),
+                "dp Pa",
+                lost.length),
+            Arrays.stream(lost).sum(),
             lost);
     double rise = runs.stream().mapToDouble(RunPoint::riseM).sum();
     double losses = runs.stream().mapToDouble(RunPoint::lossM).sum();

@@ -1,137 +1,188 @@
 package sandslurry.assessment.stop;
 
-import static sandslurry.correlation.Working.COMMON;
-import static sandslurry.correlation.Working.DEFINITION;
-import static sandslurry.correlation.Working.in;
+import static sandslurry.fact.step.Equation.COMMON;
+import static sandslurry.fact.step.Equation.DEFINITION;
 
-import java.util.List;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
-import sandslurry.correlation.Working;
+import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
-import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
+import sandslurry.pump.piston.FlowRipple;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /** The working behind the pulsing of a piston pump. */
 public final class PulsationWorking {
+  private static final String MOTION =
+      "kinematics of the crank, or the stroke, changeover and dwell of driven rams";
+  private static final String GAS = "balance of forces on a rigid column and a gas, n = 1.4";
+  private static final Equation OWN =
+      Equation.of(
+          "f_0",
+          "frequency at which the gas of the vessel and the line swing",
+          "sqrt(1.4 p/(V I)) / (2 pi)",
+          Kind.FREQUENCY,
+          GAS,
+          "p Pa",
+          "V m3",
+          "I kg/m4");
+  private static final Equation PASSED =
+      Equation.of(
+          "k",
+          "share of the swing that the vessel lets through",
+          "1 / ((f/f_0)^2 - 1) for f > 2^0.5 f_0; else 1",
+          Kind.PERCENT,
+          GAS,
+          "f 1/s",
+          "f_0 1/s");
+  private static final Equation PUMP_LEAST = swing("q_p1", "least");
+  private static final Equation PUMP_GREATEST = swing("q_p2", "greatest");
+  private static final Equation LEAST = damped("q_1", "least", "q_p1");
+  private static final Equation GREATEST = damped("q_2", "greatest", "q_p2");
+  private static final Equation ACCELERATION =
+      Equation.search(
+          "h_a",
+          "head that speeds up the line at the worst moment of the stroke",
+          "greatest over the cycle of k times the sum over the runs of L V/g and the change of the"
+              + " flow rate; at most the pressure wave of the whole swing",
+          Kind.HEAD,
+          MOTION + "; Joukowsky 1898",
+          "N 1/s",
+          "k");
+  private static final Equation PEAK =
+      Equation.of(
+          "p_peak",
+          "greatest pressure at the start of the line within a stroke",
+          "p_q + rho_m g h_q",
+          Kind.PRESSURE,
+          DEFINITION,
+          "p_q Pa",
+          "rho_m kg/m3",
+          "h_q m");
+  private static final Equation STEADY =
+      Equation.search(
+          "p_q",
+          "pressure of even flow at the moment of the greatest pressure",
+          "pressure at the start of the line at that moment's flow rate",
+          Kind.PRESSURE,
+          "head loss of the line",
+          "q");
+  private static final Equation LEAST_VELOCITY =
+      Equation.of(
+          "V_1",
+          "least velocity within a stroke",
+          "q_1 V_L",
+          Kind.VELOCITY,
+          DEFINITION,
+          "q_1",
+          "V_L m/s");
+  private static final Equation PAUSE =
+      Equation.search(
+          "t",
+          "longest pause below the deposition velocity",
+          "moments of the cycle",
+          Kind.TIME,
+          MOTION,
+          "N 1/s",
+          "k");
+  private static final Equation FALL =
+      Equation.of(
+          "y",
+          "fall of the coarse sand in the longest pause",
+          "w t",
+          Kind.BORE,
+          "settling velocity of d85 at rest",
+          "w m/s",
+          "t s");
+  private static final Equation RELIEF_LEAST =
+      Equation.of(
+          "p_1",
+          "least setting of the relief",
+          "1.1 max(0, p_peak)",
+          Kind.PRESSURE,
+          COMMON,
+          "p_peak Pa");
+  private static final Equation RELIEF_GREATEST =
+      Equation.of(
+          "p_2",
+          "greatest setting of the relief",
+          "p_rating/1.1",
+          Kind.PRESSURE,
+          COMMON,
+          "p_rating Pa");
+
   private PulsationWorking() {}
 
-  public static List<Step> steps(Design design, PulsationResult pulsation) {
-    Working w = new Working("pulsation");
+  private static Equation swing(String symbol, String which) {
+    return Equation.search(
+        symbol,
+        which + " flow rate of the pump over its mean",
+        "sum of all cylinders over a cycle",
+        Kind.NUMBER,
+        MOTION,
+        "cylinders");
+  }
+
+  private static Equation damped(String symbol, String which, String pump) {
+    return Equation.of(
+        symbol,
+        which + " flow rate in the line over its mean",
+        "1 - k (1 - " + pump + ")",
+        Kind.NUMBER,
+        DEFINITION,
+        "k",
+        pump);
+  }
+
+  /** Keeps the steps. */
+  public static void tell(Trace trace, Design design, PulsationResult pulsation) {
+    trace.begin("pulsation", "");
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
     int cylinders = spec.pulsation().orElseThrow().cylinders();
+    double rate = Measure.FREQUENCY.si(spec.strokeRate());
     double passed = pulsation.passed();
-    boolean rams = spec.pulsation().orElseThrow().rams().isPresent();
-    double crank = Measure.FRACTION.si(spec.pulsation().orElseThrow().rodToCrank());
-    String source = rams ? "definition of the motion" : "kinematics of the crank";
-    pulsation.vessel().ifPresent(vessel -> vessel(w, vessel, pulsation));
-    w.step(
-        "q_least",
-        "least flow in the line over the mean flow",
-        rams
-            ? "q = 1 - k (1 - q_pump); q_pump level in a stroke, rising and falling over the"
-                + " changeover, 0 in the dwell, over its mean"
-            : "q = 1 - k (1 - q_pump); q_pump = sum over the cylinders of sin f + sin f cos f /"
-                + " sqrt(L^2 - sin^2 f), over its mean",
-        Kind.NUMBER,
-        pulsation.ripple().leastRatio(),
-        source,
-        in("cylinders", Kind.NUMBER, cylinders),
-        rams
-            ? in(
-                "dwell",
-                Kind.TIME,
-                Measure.TIME.si(spec.pulsation().orElseThrow().rams().orElseThrow().dwell()))
-            : in("L", Kind.NUMBER, crank),
-        in("k", Kind.NUMBER, passed));
-    w.step(
-        "q_most",
-        "greatest flow in the line over the mean flow",
-        "as above",
-        Kind.NUMBER,
-        pulsation.ripple().greatestRatio(),
-        source);
-    w.step(
-        "h_a",
-        "head that speeds up the line at the worst moment",
-        "h_a = k sum of (L/g) V |dq/dt|, at most a dV/g of the whole swing",
-        Kind.HEAD,
-        pulsation.accelerationM(),
-        source + "; Joukowsky 1898",
-        in("N", Kind.FREQUENCY, Measure.FREQUENCY.si(spec.strokeRate())));
-    w.step(
-        "p_peak",
-        "greatest pressure at the start of the line",
-        "p_peak = greatest over the cycle of p(q Q) + rho_m g h",
-        Kind.PRESSURE,
-        pulsation.peakPa(),
-        DEFINITION,
-        in("q", Kind.NUMBER, pulsation.peak().flowRatio()),
-        in("p(q Q)", Kind.PRESSURE, pulsation.peak().steadyPa()),
-        in("h", Kind.HEAD, pulsation.peak().accelerationM()));
-    for (Pulse pulse : pulsation.runs()) {
-      w.step(
-          "V_least",
-          "least velocity within a stroke in " + pulse.run(),
-          "V_least = q_least V",
-          Kind.VELOCITY,
-          pulse.leastMps(),
-          source,
-          in("q_least", Kind.NUMBER, pulsation.ripple().leastRatio()));
-      w.step(
-          "y",
-          "fall of the coarse sand in the longest pause in " + pulse.run(),
-          "y = w t",
-          Kind.BORE,
-          pulse.fallM(),
-          "settling velocity at rest",
-          in("t", Kind.TIME, pulse.longestS()));
+    pulsation.vessel().ifPresent(vessel -> vessel(trace, vessel, passed));
+    FlowRipple pump = spec.pulsation().orElseThrow().drive(spec.strokeRate()).ripple();
+    double least = trace.step(PUMP_LEAST, pump.leastRatio(), cylinders);
+    trace.step(LEAST, pulsation.ripple().leastRatio(), passed, least);
+    double most = trace.step(PUMP_GREATEST, pump.greatestRatio(), cylinders);
+    trace.step(GREATEST, pulsation.ripple().greatestRatio(), passed, most);
+    trace.step(ACCELERATION, pulsation.accelerationM(), rate, passed);
+    PulsationResult.Peak peak = pulsation.peak();
+    trace.step(STEADY, peak.steadyPa(), peak.flowRatio());
+    if (peak.accelerationM() > 0) {
+      trace.step(
+          PEAK,
+          peak.pressurePa(),
+          peak.steadyPa(),
+          (peak.pressurePa() - peak.steadyPa()) / (Physics.GRAVITY * peak.accelerationM()),
+          peak.accelerationM());
     }
     pulsation
         .relief()
         .ifPresent(
             relief -> {
-              w.step(
-                  "p_low",
-                  "least setting of the relief",
-                  "p_low = 1.1 p_peak",
-                  Kind.PRESSURE,
-                  relief.leastPa(),
-                  COMMON,
-                  in("p_peak", Kind.PRESSURE, Math.max(pulsation.peakPa(), 0)));
-              w.step(
-                  "p_high",
-                  "greatest setting of the relief",
-                  "p_high = p_rating / 1.1",
-                  Kind.PRESSURE,
-                  relief.greatestPa(),
-                  COMMON,
-                  in("p_rating", Kind.PRESSURE, pulsation.weakestPa().orElseThrow()));
+              trace.step(RELIEF_LEAST, relief.leastPa(), pulsation.peakPa());
+              trace.step(RELIEF_GREATEST, relief.greatestPa(), pulsation.weakestPa().orElseThrow());
             });
-    return w.steps();
+    for (Pulse pulse : pulsation.runs()) {
+      trace.begin("pulsation in a run", pulse.run());
+      double ratio = pulsation.ripple().leastRatio();
+      if (ratio != 0) {
+        trace.step(LEAST_VELOCITY, pulse.leastMps(), ratio, pulse.leastMps() / ratio);
+      }
+      double pause = trace.step(PAUSE, pulse.longestS(), rate, passed);
+      if (pause > 0) {
+        trace.step(FALL, pulse.fallM(), pulse.fallM() / pause, pause);
+      }
+    }
   }
 
-  private static void vessel(Working w, Vessel vessel, PulsationResult pulsation) {
-    w.step(
-        "f_0",
-        "frequency at which the gas of the vessel and the line swing",
-        "f_0 = sqrt(n p / (V I)) / (2 pi), I = sum of rho L / A",
-        Kind.FREQUENCY,
-        vessel.ownPs(),
-        "balance of forces on a rigid column and a gas, n = 1.4",
-        in("p", Kind.PRESSURE, vessel.absolutePa()),
-        in("V", Kind.SMALL_VOLUME, vessel.gasM3()),
-        in("I", Kind.NUMBER, vessel.inertanceKgM4()));
-    w.step(
-        "k",
-        "share of the swing that the vessel lets through",
-        vessel.damps() ? "k = 1 / ((f / f_0)^2 - 1)" : "k = 1, because f is not above 1.41 f_0",
-        Kind.PERCENT,
-        pulsation.passed(),
-        "the same balance",
-        in("f", Kind.FREQUENCY, vessel.swellsPs()),
-        in("f_0", Kind.FREQUENCY, vessel.ownPs()));
+  private static void vessel(Trace trace, Vessel vessel, double passed) {
+    trace.step(OWN, vessel.ownPs(), vessel.absolutePa(), vessel.gasM3(), vessel.inertanceKgM4());
+    trace.step(PASSED, passed, vessel.swellsPs(), vessel.ownPs());
   }
 }

@@ -170,6 +170,7 @@ public final class StopEvaluation {
         run.name(),
         line.bed().depthM(),
         line.bedShare(),
+        finestMps,
         finestMps.isEmpty()
             ? finestMps
             : OptionalDouble.of(

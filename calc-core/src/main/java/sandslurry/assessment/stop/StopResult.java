@@ -334,6 +334,8 @@ public record StopResult(
    * @param run its name
    * @param bedM depth of the bed [m]
    * @param bedShare share of the section that it takes
+   * @param finestMps settling velocity of the finest sand at rest, hindered; empty where it need
+   *     not settle [m/s]
    * @param settlingS time until the finest sand lies, on the floor or, where it slides, at the
    *     foot; empty when its yield stress may hold it [s]
    * @param coarseS time in which sand of d85 lies on the floor; empty when a yield stress may hold
@@ -347,6 +349,7 @@ public record StopResult(
       String run,
       double bedM,
       double bedShare,
+      OptionalDouble finestMps,
       OptionalDouble settlingS,
       OptionalDouble coarseS,
       double slopeRad,

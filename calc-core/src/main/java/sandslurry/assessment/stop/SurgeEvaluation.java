@@ -108,6 +108,7 @@ public final class SurgeEvaluation {
       surges.add(
           new SurgeResult(
               run.name(),
+              density,
               wave,
               velocity,
               surge,

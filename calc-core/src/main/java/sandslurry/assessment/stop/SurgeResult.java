@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
  * The surge in a run.
  *
  * @param run its name
+ * @param densityKgM3 greatest density of the mixture [kg/m3]
  * @param waveMps speed of the pressure wave [m/s]
  * @param velocityMps velocity stopped [m/s]
  * @param surgePa surge [Pa]
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
  */
 public record SurgeResult(
     String run,
+    double densityKgM3,
     double waveMps,
     double velocityMps,
     double surgePa,

@@ -2,6 +2,8 @@ package sandslurry.fact.step;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sandslurry.units.Kind;
 
 /**
@@ -111,6 +113,28 @@ public record Equation(
   public static Equation lookup(
       String symbol, String meaning, String text, Kind<?> kind, String source, String... inputs) {
     return new Equation(How.LOOKED_UP, symbol, meaning, text, kind, source, read(inputs));
+  }
+
+  /**
+   * A sum of things of one kind.
+   *
+   * @param symbol the symbol of the result
+   * @param meaning the result in words
+   * @param kind what the result is
+   * @param source where it comes from
+   * @param term a term with its SI unit, which are numbered: {@code "dp Pa"}
+   * @param terms how many there are
+   * @return the equation
+   */
+  public static Equation sum(
+      String symbol, String meaning, Kind<?> kind, String source, String term, int terms) {
+    Input first = Input.of(term);
+    List<Input> all =
+        IntStream.rangeClosed(1, terms)
+            .mapToObj(i -> new Input(first.symbol() + i, first.unit()))
+            .toList();
+    String text = all.stream().map(Input::symbol).collect(Collectors.joining(" + "));
+    return new Equation(How.COMPUTED, symbol, meaning, text, kind, source, all);
   }
 
   /**

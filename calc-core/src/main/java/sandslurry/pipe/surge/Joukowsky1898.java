@@ -4,7 +4,9 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
+import sandslurry.fact.step.Equation;
 import sandslurry.pipe.catalogue.StandardPipe;
+import sandslurry.units.Kind;
 
 /**
  * Pressure surge when the flow in a full pipe is stopped at once, after Joukowsky, with the wave
@@ -22,17 +24,39 @@ import sandslurry.pipe.catalogue.StandardPipe;
  * is no bound then.
  */
 public final class Joukowsky1898 implements Correlation {
-  private static final About ABOUT =
-      new About(
-          "joukowsky-1898",
+  private static final Citation SOURCE =
+      new Citation(
           "Joukowsky",
-          "dp = rho a dV, a = sqrt(K/rho) / sqrt(1 + K D/(E t))",
-          new Citation(
-              "Joukowsky",
-              1898,
-              "On the hydraulic hammer in water supply pipes, Memoirs of the Imperial Academy of Sciences"
-                  + " of St Petersburg; wave speed by Korteweg, 1878, Annalen der Physik 241:525-542"),
-          List.of());
+          1898,
+          "On the hydraulic hammer in water supply pipes, Memoirs of the Imperial Academy of Sciences"
+              + " of St Petersburg; wave speed by Korteweg, 1878, Annalen der Physik 241:525-542");
+
+  /** Wave speed of a liquid without gas in a pipe that may move. */
+  public static final Equation WAVE =
+      SOURCE.equation(
+          "a",
+          "speed of the pressure wave",
+          "1 / sqrt(rho_m (1/B + D/(E t)))",
+          Kind.VELOCITY,
+          "rho_m kg/m3",
+          "B Pa",
+          "D m",
+          "E Pa",
+          "t m");
+
+  /** Surge of a sudden stop. */
+  public static final Equation SURGE =
+      SOURCE.equation(
+          "dp",
+          "surge of a sudden stop",
+          "rho_m a dV",
+          Kind.PRESSURE,
+          "rho_m kg/m3",
+          "a m/s",
+          "dV m/s");
+
+  private static final About ABOUT =
+      new About("joukowsky-1898", "Joukowsky", SOURCE, List.of(), SURGE, WAVE);
 
   /**
    * Speed of the pressure wave in water or a mixture on water, without gas, in a pipe with

@@ -23,17 +23,7 @@ public final class Followed {
 
   /** Parts of the working that are not told in equations yet. */
   private static final List<String> PENDING =
-      List.of(
-          "surge",
-          "stop and",
-          "day",
-          "screw",
-          "gravity pipe",
-          "settling lane",
-          "pulsation",
-          "pen ",
-          "mode ",
-          "sand account");
+      List.of("day", "screw", "gravity pipe", "settling lane", "pen ", "mode ", "sand account");
 
   /** Every step gives what it prints. */
   public static void all(List<Step> steps) {
