@@ -40,7 +40,6 @@ import sandslurry.design.material.CarrierSpec.ReadingsSpec;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
-import sandslurry.fact.step.Step;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.separation.lane.LaneResult;
@@ -177,7 +176,6 @@ public final class Evaluation {
     if (whole) {
       MaterialWorking.tell(trace, materials, settling, crowd(design, materials));
     }
-    List<Step> working = new ArrayList<>();
     Optional<PumpResult> pump = Optional.empty();
     Optional<LineResult> line = Optional.empty();
     Optional<ServiceEvaluation> inService = Optional.empty();
@@ -212,7 +210,9 @@ public final class Evaluation {
     ServiceEvaluation service =
         inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
     findings.addAll(ServiceFindings.of(design, service));
-    working.addAll(ServiceWorking.steps(design, materials, service.result()));
+    if (whole) {
+      ServiceWorking.tell(trace, design, materials, service.result());
+    }
     Optional<LaneResult> lane = Optional.empty();
     Map<String, LaneCourse> courses = new LinkedHashMap<>();
     if (design.lane().isPresent()) {
@@ -221,8 +221,8 @@ public final class Evaluation {
         LaneResult result = evaluation.result();
         lane = Optional.of(result);
         findings.addAll(new LaneFindings(design, evaluation, result).all());
-        working.addAll(LaneWorking.steps(design, evaluation, result));
         if (whole) {
+          LaneWorking.tell(trace, design, evaluation, result);
           courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
         }
       } else {
@@ -243,8 +243,6 @@ public final class Evaluation {
     byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
     withoutContradictions(findings);
     findings.sort(Comparator.comparing(Finding::severity).reversed());
-    List<Step> all = new ArrayList<>(trace.steps());
-    all.addAll(working);
     return new Assessment(
         design,
         materials.carrier(),
@@ -262,7 +260,7 @@ public final class Evaluation {
         band,
         findings,
         SafetyCautions.of(design, service.result()),
-        all);
+        trace.steps());
   }
 
   /** The concentration in which grains fall: that of the line, or of the lane, or none. */

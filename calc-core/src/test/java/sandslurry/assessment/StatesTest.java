@@ -253,7 +253,7 @@ class StatesTest {
   void everyNumberOfServiceHasItsWorking() {
     assertThat(assessed.working())
         .extracting(Step::element)
-        .contains("stop and restart", "day", "surge", "line in service");
+        .contains("stop and restart", "day of pumping", "surge", "line in service");
     assertThat(assessed.working())
         .extracting(Step::symbol)
         .contains("NPSHa", "NPSH", "p_low", "W_1");

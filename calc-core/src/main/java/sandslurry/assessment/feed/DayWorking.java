@@ -1,86 +1,81 @@
 package sandslurry.assessment.feed;
 
-import static sandslurry.correlation.Working.DEFINITION;
-import static sandslurry.correlation.Working.in;
+import static sandslurry.fact.step.Equation.DEFINITION;
 
-import java.util.List;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.assessment.station.StateResult.Point;
-import sandslurry.correlation.Working;
 import sandslurry.design.Design;
-import sandslurry.fact.step.Step;
+import sandslurry.design.station.ServiceSpec.OperationSpec;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /** The working behind a day of pumping. */
 public final class DayWorking {
+  private static final Equation RUNNING =
+      Equation.of(
+          "t",
+          "time that the pumps run in a day",
+          "V_day/Q",
+          Kind.HOURS,
+          DEFINITION,
+          "V_day m3",
+          "Q m3/s");
+  private static final Equation STARTS =
+      Equation.of(
+          "n",
+          "most frequent starts, the sump filling at half the flow rate",
+          "Q / (4 B)",
+          Kind.STARTS,
+          "from memory, unverified, and derived",
+          "Q m3/s",
+          "B m3");
+  private static final Equation ENERGY =
+      Equation.of("E", "energy drawn in a day", "P_in t", Kind.ENERGY, DEFINITION, "P_in W", "t s");
+  private static final Equation SAND_ENERGY =
+      Equation.of(
+          "e",
+          "energy drawn per mass of sand",
+          "E/m",
+          Kind.SPECIFIC_ENERGY,
+          DEFINITION,
+          "E J",
+          "m kg");
+
   private DayWorking() {}
 
-  public static List<Step> steps(Design design, ServiceResult result, Day day) {
-    Working w = new Working(day == result.days().get(0) ? "day" : "day: " + day.state());
-    Point point =
-        result.states().stream()
-            .filter(s -> s.name().equals(day.state()))
-            .findFirst()
-            .orElseThrow()
-            .point()
-            .orElseThrow();
-    double volume =
-        Measure.VOLUME.si(design.service().operation().orElseThrow().dailyVolume().orElseThrow());
-    w.step(
-        "t",
-        "time that the pumps run in a day",
-        "t = D / Q",
-        Kind.HOURS,
-        day.runningS(),
-        DEFINITION,
-        in("D", Kind.VOLUME, volume),
-        in("Q", Kind.FLOW, point.flowM3ps()));
-    day.startsPs()
-        .ifPresent(
-            starts ->
-                w.step(
-                    "n",
-                    "most frequent starts",
-                    "n = Q / (4 B)",
-                    Kind.STARTS,
-                    starts,
-                    "sump filling at half the flow; from memory, unverified, and derived",
-                    in("Q", Kind.FLOW, point.flowM3ps()),
-                    in(
-                        "B",
-                        Kind.VOLUME,
-                        Measure.VOLUME.si(
-                            design
-                                .service()
-                                .operation()
-                                .orElseThrow()
-                                .batchVolume()
-                                .orElseThrow()))));
-    if (point.inputW().isPresent()) {
-      w.step(
-          "E",
-          "energy drawn in a day",
-          "E = P_in t",
-          Kind.ENERGY,
-          day.energyJ(),
-          DEFINITION,
-          in("P_in", Kind.POWER, point.inputW().getAsDouble()),
-          in("t", Kind.TIME, day.runningS()));
+  /** Keeps the steps of every day; that of the design comes first. */
+  public static void tell(Trace trace, Design design, ServiceResult result) {
+    for (Day day : result.days()) {
+      trace.begin("day of pumping", day.state());
+      tell(trace, design.service().operation().orElseThrow(), point(result, day), day);
     }
-    day.energyPerSandJpKg()
-        .ifPresent(
-            energy ->
-                w.step(
-                    "e",
-                    "energy drawn per mass of sand",
-                    "e = E / m",
-                    Kind.SPECIFIC_ENERGY,
-                    energy,
-                    DEFINITION,
-                    in("E", Kind.ENERGY, day.energyJ()),
-                    in("m", Kind.MASS, day.sandKg())));
-    return w.steps();
+  }
+
+  private static Point point(ServiceResult result, Day day) {
+    return result.states().stream()
+        .filter(s -> s.name().equals(day.state()))
+        .findFirst()
+        .orElseThrow()
+        .point()
+        .orElseThrow();
+  }
+
+  private static void tell(Trace trace, OperationSpec operation, Point point, Day day) {
+    double flow = point.flowM3ps();
+    trace.step(
+        RUNNING, day.runningS(), Measure.VOLUME.si(operation.dailyVolume().orElseThrow()), flow);
+    if (day.startsPs().isPresent()) {
+      double batch = Measure.VOLUME.si(operation.batchVolume().orElseThrow());
+      trace.step(STARTS, day.startsPs().getAsDouble(), flow, batch);
+    }
+    if (point.inputW().isPresent()) {
+      trace.step(ENERGY, day.energyJ(), point.inputW().getAsDouble(), day.runningS());
+    }
+    if (day.energyPerSandJpKg().isPresent()) {
+      trace.step(SAND_ENERGY, day.energyPerSandJpKg().getAsDouble(), day.energyJ(), day.sandKg());
+    }
   }
 }

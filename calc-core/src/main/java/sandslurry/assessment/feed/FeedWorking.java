@@ -1,149 +1,260 @@
 package sandslurry.assessment.feed;
 
-import static sandslurry.correlation.Working.in;
-
-import java.util.List;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.Screw;
-import sandslurry.correlation.Working;
+import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
-import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.pump.drive.ScrewConveyor;
+import sandslurry.separation.channel.Merritt2009;
 import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
 import sandslurry.separation.channel.SelfCleansing;
+import sandslurry.separation.channel.ShieldsSoulsby1997;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 
 /** The working behind what feeds the pit: screw conveyor and gravity pipe. */
 public final class FeedWorking {
+  private static final String GEOMETRY = "geometry";
+  private static final String MANNING = "Manning 1891";
+  private static final String BALANCE = "balance of forces";
+  private static final Equation PENS =
+      Equation.of(
+          "Q_pens",
+          "greatest load that the pens bring",
+          "B/t",
+          Kind.FLOW,
+          "balance of the pens",
+          "B m3",
+          "t s");
+  private static final Equation FULLEST =
+      Equation.search(
+          "Q_most",
+          "greatest flow rate without pressure, at 94 % of its depth",
+          "depth at which Manning's flow rate is greatest",
+          Kind.FLOW,
+          MANNING,
+          "D m",
+          "S",
+          "n");
+  private static final Equation HALF_ANGLE =
+      Equation.search(
+          "b",
+          "half of the angle that the water takes at the centre of the pipe",
+          "depth at which Manning's equation gives this flow rate",
+          Kind.NUMBER,
+          MANNING,
+          "Q m3/s",
+          "D m",
+          "S",
+          "n");
+  private static final Equation RADIUS =
+      Equation.of(
+          "R",
+          "hydraulic radius",
+          "D (b - sin(b) cos(b)) / (4 b)",
+          Kind.BORE,
+          GEOMETRY,
+          "D m",
+          "b");
+  private static final Equation VELOCITY =
+      Equation.of(
+          "V",
+          "velocity of the part-full pipe",
+          "R^(2/3) S^(1/2)/n",
+          Kind.VELOCITY,
+          MANNING,
+          "R m",
+          "S",
+          "n");
+  private static final Equation FLOW =
+      Equation.of(
+          "Q",
+          "flow rate that this depth carries",
+          "V D^2/4 (b - sin(b) cos(b))",
+          Kind.FLOW,
+          "continuity",
+          "V m/s",
+          "D m",
+          "b");
+  private static final Equation FACTOR =
+      Equation.of(
+          "f", "Darcy friction factor", "8 g n^2/R^(1/3)", Kind.NUMBER, MANNING, "n", "R m");
+  private static final Equation SEWERS =
+      Equation.of(
+          "V_sewer",
+          "limit of deposition by the relations for sewers in the wetted section",
+          "max(V_May, V_Macke, V_AG)",
+          Kind.VELOCITY,
+          "the largest of the three",
+          "V_May m/s",
+          "V_Macke m/s",
+          "V_AG m/s");
+  private static final Equation WIDEST =
+      Equation.of(
+          "D_h",
+          "widest hydraulic diameter of the pipe at any depth",
+          "D (1 - sin(4.493409457909064)/4.493409457909064)",
+          Kind.BORE,
+          GEOMETRY,
+          "D m");
+  private static final Equation FULL =
+      Equation.search(
+          "V_full",
+          "deposition velocity in a full pipe of the widest hydraulic diameter",
+          "rule of the deposition velocity, among the sizes of the sand",
+          Kind.VELOCITY,
+          "theory page on the deposition velocity",
+          "D_h m",
+          "C");
+  private static final Equation LIMIT =
+      Equation.of(
+          "V_lim",
+          "deposition velocity of the gravity pipe",
+          "min(V_sewer, V_full)",
+          Kind.VELOCITY,
+          "the lower of the two",
+          "V_sewer m/s",
+          "V_full m/s");
+  private static final Equation STRESS =
+      Equation.of(
+          "tau", "tractive stress", "rho g R S", Kind.STRESS, BALANCE, "rho kg/m3", "R m", "S");
+  private static final Equation SHIELDS =
+      Equation.lookup(
+          "theta",
+          "Shields number at which the coarsest grains begin to move",
+          "curve of Soulsby by size and viscosity",
+          Kind.NUMBER,
+          new ShieldsSoulsby1997().citation().toString(),
+          "d m");
+  private static final Equation SCOUR =
+      Equation.of(
+          "tau_s",
+          "stress that moves the coarsest grains",
+          "theta (rho_s - rho) g d",
+          Kind.STRESS,
+          BALANCE,
+          "theta",
+          "rho_s kg/m3",
+          "rho kg/m3",
+          "d m");
+  private static final Equation NEEDED =
+      Equation.of(
+          "tau_needed",
+          "stress needed",
+          "max(tau_s, tau_m)",
+          Kind.STRESS,
+          "the larger of the two",
+          "tau_s Pa",
+          "tau_m Pa");
+
   private FeedWorking() {}
 
-  public static List<Step> screw(Design design, Screw screw) {
-    Working w = new Working("screw");
+  /** Keeps the steps of the screw. */
+  public static void screw(Trace trace, Design design, Screw screw) {
+    trace.begin("screw", "");
     ScrewSpec spec = design.service().screw().orElseThrow();
     screw
         .pens()
-        .ifPresent(
-            pens ->
-                w.step(
-                    "Q_pens",
-                    "load that the pens bring",
-                    "Q_pens = B / t",
-                    Kind.FLOW,
-                    pens.loadM3ps(),
-                    "balance of the pens, at its greatest",
-                    in("B", Kind.VOLUME, pens.batchM3()),
-                    in("t", Kind.TIME, pens.scrapeS())));
-    w.step(
-        "phi",
-        "filling of the trough that the load asks",
-        ScrewConveyor.EQUATION + ", solved for phi",
-        Kind.PERCENT,
+        .ifPresent(pens -> trace.step(PENS, pens.loadM3ps(), pens.batchM3(), pens.scrapeS()));
+    double slope = Math.atan(Measure.FRACTION.si(spec.slope()));
+    double diameter = Measure.LENGTH.si(spec.diameter());
+    trace.step(
+        ScrewConveyor.LOAD,
         screw.loading().value(),
-        ScrewConveyor.SOURCE.toString(),
-        in("Q", Kind.FLOW, screw.loadM3ps()),
-        in("D", Kind.BORE, Measure.LENGTH.si(spec.diameter())),
-        in("d", Kind.BORE, Measure.LENGTH.si(spec.shaft())),
-        in("S", Kind.BORE, Measure.LENGTH.si(spec.pitch())),
-        in("n", Kind.FREQUENCY, Measure.FREQUENCY.si(spec.speed())),
-        in("slope", Kind.PERCENT, Measure.FRACTION.si(spec.slope())));
-    w.step(
-        "P",
-        "power at its shaft",
-        "P = m g (lambda L + H) + 50 W/m2 D L",
-        Kind.POWER,
+        screw.loadM3ps(),
+        diameter,
+        Measure.LENGTH.si(spec.shaft()),
+        Measure.LENGTH.si(spec.pitch()),
+        Measure.FREQUENCY.si(spec.speed()),
+        slope);
+    trace.step(
+        ScrewConveyor.POWER,
         screw.powerW(),
-        ScrewConveyor.SOURCE + "; from memory, unverified",
-        in("m", Kind.MASS_FLOW, screw.loadM3ps() * screw.densityKgM3()),
-        in("lambda", Kind.NUMBER, ScrewConveyor.ABRASIVE_RESISTANCE),
-        in("L", Kind.LENGTH, Measure.LENGTH.si(spec.length())));
-    return w.steps();
-  }
-
-  public static List<Step> gravityRun(Design design, Materials materials, GravityRun run) {
-    Working w = new Working("gravity pipe");
-    GravityRunSpec spec = design.service().gravityRun().orElseThrow();
-    Working.In bore = in("D", Kind.BORE, Measure.LENGTH.si(spec.bore()));
-    Working.In slope = in("S", Kind.PERCENT, Measure.FRACTION.si(spec.slope()));
-    Working.In manning = in("n", Kind.NUMBER, Measure.FRACTION.si(spec.manning()));
-    w.step(
-        "Q_most",
-        "the most that it carries without pressure, at 94 % of its depth",
-        "Q = A R^(2/3) S^(1/2) / n",
-        Kind.FLOW,
-        run.greatestM3ps(),
-        "Manning 1891",
-        bore,
+        screw.loadM3ps() * screw.densityKgM3(),
+        ScrewConveyor.ABRASIVE_RESISTANCE,
+        Measure.LENGTH.si(spec.length()),
         slope,
-        manning);
-    run.hours().forEach(hour -> gravityHour(w, materials, hour, slope, manning));
-    return w.steps();
+        diameter);
   }
 
-  private static void gravityHour(
-      Working w, Materials materials, GravityHour hour, Working.In slope, Working.In manning) {
+  /** Keeps the steps of the gravity pipe. */
+  public static void gravityRun(Trace trace, Design design, Materials materials, GravityRun run) {
+    trace.begin("gravity pipe", "");
+    GravityRunSpec spec = design.service().gravityRun().orElseThrow();
+    double manning = Measure.FRACTION.si(spec.manning());
+    double slope = Measure.FRACTION.si(spec.slope());
+    trace.step(FULLEST, run.greatestM3ps(), Measure.LENGTH.si(spec.bore()), slope, manning);
+    for (GravityHour hour : run.hours()) {
+      String flow = UnitSystem.METRIC.show(Kind.FLOW, hour.flow().flowM3ps());
+      trace.begin("flow in the gravity pipe", "at " + flow);
+      flow(trace, hour);
+      hour.sand().ifPresent(sand -> sand(trace, hour, sand));
+      stress(trace, materials, hour);
+    }
+  }
+
+  private static void flow(Trace trace, GravityHour hour) {
+    PartFullFlow flow = hour.flow();
+    double d = flow.pipe().diameterM();
+    double slope = flow.pipe().slope();
+    double n = flow.pipe().manningN();
+    double half =
+        trace.step(HALF_ANGLE, flow.wetted().halfAngleRad(), flow.flowM3ps(), d, slope, n);
+    double radius = trace.step(RADIUS, flow.hydraulicRadiusM(), d, half);
+    trace.step(VELOCITY, flow.velocityMps(), radius, slope, n);
+    trace.step(FLOW, flow.flowM3ps(), flow.velocityMps(), d, half);
+  }
+
+  private static void sand(Trace trace, GravityHour hour, GravitySand sand) {
+    PartFullFlow flow = hour.flow();
+    double factor =
+        trace.step(
+            FACTOR, flow.darcyFrictionFactor(), flow.pipe().manningN(), flow.hydraulicRadiusM());
+    double may = sewer(trace, "V_May", "May", sand.sewers().mayMps(), hour, factor);
+    double macke = sewer(trace, "V_Macke", "Macke", sand.sewers().mackeMps(), hour, factor);
+    double abGhani = sewer(trace, "V_AG", "Ab Ghani", sand.sewers().abGhaniMps(), hour, factor);
+    double sewers = trace.step(SEWERS, sand.sewers().governingMps(), may, macke, abGhani);
+    double widest =
+        trace.step(WIDEST, flow.pipe().widestHydraulicDiameterM(), flow.pipe().diameterM());
+    double full = trace.step(FULL, sand.fullPipe().limitMps(), widest, hour.sandFraction());
+    trace.step(LIMIT, sand.limitMps(), sewers, full);
+  }
+
+  private static double sewer(
+      Trace trace, String symbol, String name, double value, GravityHour hour, double factor) {
+    Equation equation =
+        Equation.search(
+            symbol,
+            "limit of deposition by " + name,
+            "velocity that carries the sand in the wetted section, worst of its sizes",
+            Kind.VELOCITY,
+            name + ", as in the deposition velocity",
+            "C",
+            "f");
+    return trace.step(equation, value, hour.sandFraction(), factor);
+  }
+
+  private static void stress(Trace trace, Materials materials, GravityHour hour) {
     PartFullFlow flow = hour.flow();
     SelfCleansing cleansing = hour.cleansing();
-    w.step(
-        "V",
-        "mean velocity at its depth of " + Math.round(100 * flow.wetted().depthShare()) + " %",
-        "V = R^(2/3) S^(1/2) / n, with A V = Q",
-        Kind.VELOCITY,
-        flow.velocityMps(),
-        "Manning 1891",
-        in("Q", Kind.FLOW, flow.flowM3ps()),
-        in("R", Kind.BORE, flow.hydraulicRadiusM()),
-        slope,
-        manning);
-    hour.sand().ifPresent(sand -> gravitySand(w, hour, sand));
-    w.step(
-        "tau",
-        "tractive stress",
-        "tau = rho g R S",
-        Kind.STRESS,
-        cleansing.stressPa(),
-        "balance of forces",
-        in("rho", Kind.DENSITY, materials.carrier().densityKgM3()),
-        in("R", Kind.BORE, flow.hydraulicRadiusM()),
-        slope);
-    w.step(
-        "tau_needed",
-        "stress that moves the coarsest grains",
-        "tau = max(theta (rho_s - rho) g d, 0.867 Pa (d / 1 mm)^0.277)",
-        Kind.STRESS,
-        cleansing.neededStressPa(),
-        "Shields by Soulsby 1997; Merritt 2009, power from memory, unverified",
-        in("rho_s", Kind.DENSITY, materials.sandDensityKgM3()),
-        in("d", Kind.GRAIN, materials.sizes().coarsestM()));
-  }
-
-  private static void gravitySand(Working w, GravityHour hour, GravitySand sand) {
-    PartFullFlow flow = hour.flow();
-    w.step(
-        "V_sewer",
-        "limit of deposition by the relations for sewers in the wetted section",
-        "largest of May, Macke and Ab Ghani with A, y, R and lambda = 8 g n^2 / R^(1/3)",
-        Kind.VELOCITY,
-        sand.sewers().governingMps(),
-        "May 1996; Macke 1982; Ab Ghani 1993, coefficients from memory, unverified",
-        in("C", Kind.PERCENT, hour.sandFraction()),
-        in("A/D^2", Kind.NUMBER, flow.wetted().areaM2() / Math.pow(flow.pipe().diameterM(), 2)),
-        in("y", Kind.BORE, flow.wetted().depthM()),
-        in("R", Kind.BORE, flow.hydraulicRadiusM()),
-        in("lambda", Kind.NUMBER, flow.darcyFrictionFactor()));
-    w.step(
-        "V_full",
-        "deposition velocity in a full pipe of the widest hydraulic diameter, the most that counts",
-        sand.fullPipe().limiting().model(),
-        Kind.VELOCITY,
-        sand.fullPipe().limitMps(),
-        in("D", Kind.BORE, flow.pipe().widestHydraulicDiameterM()),
-        in("C", Kind.PERCENT, sand.fullPipe().limiting().fraction()),
-        in("d", Kind.GRAIN, sand.fullPipe().limiting().sizeM()));
+    double rho =
+        cleansing.stressPa() / (Physics.GRAVITY * flow.hydraulicRadiusM() * flow.pipe().slope());
+    double d = materials.sizes().coarsestM();
+    double submerged = materials.sandDensityKgM3() - rho;
+    trace.step(STRESS, cleansing.stressPa(), rho, flow.hydraulicRadiusM(), flow.pipe().slope());
+    double theta =
+        trace.step(SHIELDS, cleansing.scourStressPa() / (submerged * Physics.GRAVITY * d), d);
+    trace.step(SCOUR, cleansing.scourStressPa(), theta, materials.sandDensityKgM3(), rho, d);
+    new Merritt2009().neededStressPa(d, trace);
+    trace.step(
+        NEEDED, cleansing.neededStressPa(), cleansing.scourStressPa(), cleansing.sewerStressPa());
   }
 }

@@ -4,6 +4,7 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
 import sandslurry.units.Kind;
 
 /**
@@ -46,9 +47,6 @@ public record ScrewConveyor(
   /** λ of sand and abrasive minerals, the severest of 2 to 4 (read on a public page). */
   public static final double ABRASIVE_RESISTANCE = 4;
 
-  /** The relation of volume as plain text. */
-  public static final String EQUATION = "Q = phi (pi/4)(D^2 - d^2) S n (1 - 0.02 beta)";
-
   /** The source of the relation. */
   public static final Citation SOURCE =
       new Citation(
@@ -56,6 +54,33 @@ public record ScrewConveyor(
           1981,
           "ISO 7119, Screw conveyors, design rules for drive power (year from memory, unverified);"
               + " with CEMA 350; neither text was seen");
+
+  /** Filling of the trough. */
+  public static final Equation LOAD =
+      SOURCE.equation(
+          "phi",
+          "filling of the trough",
+          "Q / (pi/4 (D^2 - d^2) S n (1 - 0.02 * 180 beta/pi))",
+          Kind.PERCENT,
+          "Q m3/s",
+          "D m",
+          "d m",
+          "S m",
+          "n 1/s",
+          "beta");
+
+  /** Power at the shaft. */
+  public static final Equation POWER =
+      SOURCE.equation(
+          "P",
+          "power at its shaft",
+          "m g (lambda L + L sin(beta)) + 50 D L",
+          Kind.POWER,
+          "m kg/s",
+          "lambda",
+          "L m",
+          "beta",
+          "D m");
 
   private static final double STEEPEST_RAD = Math.PI / 4;
   private static final double LOSS_PER_DEGREE = 0.02;

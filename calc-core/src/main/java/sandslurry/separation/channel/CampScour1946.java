@@ -6,6 +6,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.units.Kind;
@@ -26,6 +28,16 @@ import sandslurry.units.Kind;
 public final class CampScour1946 implements ScourModel {
   private static final Bound BETA = new Bound("Camp's beta", Kind.NUMBER, 0.04, 0.06);
 
+  private static final Citation SOURCE =
+      new Citation("Camp", 1946, "Transactions ASCE 111:895; seen in Hendricks, example 7.1");
+  private static final Equation THETA =
+      Equation.lookup(
+          "theta",
+          "Shields number of Camp, beta",
+          "beta of granular sand",
+          Kind.NUMBER,
+          SOURCE.toString());
+
   private final double beta;
 
   /**
@@ -42,8 +54,8 @@ public final class CampScour1946 implements ScourModel {
   }
 
   @Override
-  public Estimate shieldsNumber(Grain grain, Liquid liquid) {
-    return Estimate.checks().check(BETA, beta).value(beta);
+  public Estimate shieldsNumber(Grain grain, Liquid liquid, Trace trace) {
+    return Estimate.checks().check(BETA, beta).value(trace.step(THETA, beta));
   }
 
   @Override
@@ -52,7 +64,7 @@ public final class CampScour1946 implements ScourModel {
         String.format(Locale.ROOT, "camp-scour-1946-%.3g", beta),
         String.format(Locale.ROOT, "Camp, scour with beta = %.3g", beta),
         String.format(Locale.ROOT, "V = sqrt(8 beta (s - 1) g d / f), beta = %.3g", beta),
-        new Citation("Camp", 1946, "Transactions ASCE 111:895; seen in Hendricks, example 7.1"),
+        SOURCE,
         List.of(BETA));
   }
 }

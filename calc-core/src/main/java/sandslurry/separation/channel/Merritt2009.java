@@ -6,6 +6,8 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -26,17 +28,23 @@ public final class Merritt2009 implements Correlation {
   private static final double POWER = 0.277;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-4, 1e-2);
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Merritt",
+          2009,
+          "Tractive force design for sanitary sewer self-cleansing, Journal of Environmental"
+              + " Engineering 135(12):1338-1348; power, volume and pages from memory, unverified");
+  private static final Equation STRESS =
+      SOURCE.equation(
+          "tau_m",
+          "tractive stress that keeps a sewer clean",
+          "0.867 d[mm]^0.277",
+          Kind.STRESS,
+          "d m");
+
   private static final About ABOUT =
       new About(
-          "merritt-2009",
-          "Merritt, tractive stress of sewers",
-          "tau = 0.867 Pa (d / 1 mm)^0.277",
-          new Citation(
-              "Merritt",
-              2009,
-              "Tractive force design for sanitary sewer self-cleansing, Journal of Environmental"
-                  + " Engineering 135(12):1338-1348; power, volume and pages from memory, unverified"),
-          List.of(SIZE));
+          "merritt-2009", "Merritt, tractive stress of sewers", SOURCE, List.of(SIZE), STRESS);
 
   /** Creates the criterion; it has no state. */
   public Merritt2009() {}
@@ -48,13 +56,28 @@ public final class Merritt2009 implements Correlation {
    * @return τ [Pa], and whether the size lay outside the range
    */
   public Estimate neededStressPa(double grainDiameterM) {
+    return neededStressPa(grainDiameterM, Trace.NONE);
+  }
+
+  /**
+   * The same with its step.
+   *
+   * @param grainDiameterM grain size [m]
+   * @param trace what keeps the step
+   * @return the stress [Pa], and what lay outside the range
+   */
+  public Estimate neededStressPa(double grainDiameterM, Trace trace) {
     if (!(grainDiameterM > 0 && Double.isFinite(grainDiameterM))) {
       throw new IllegalArgumentException(
           "a grain size must be > 0 but was " + grainDiameterM + " m");
     }
     return Estimate.checks()
         .check(SIZE, grainDiameterM)
-        .value(STRESS_AT_1_MM_PA * Math.pow(InUnit.millimetres(grainDiameterM), POWER));
+        .value(
+            trace.step(
+                STRESS,
+                STRESS_AT_1_MM_PA * Math.pow(InUnit.millimetres(grainDiameterM), POWER),
+                grainDiameterM));
   }
 
   @Override

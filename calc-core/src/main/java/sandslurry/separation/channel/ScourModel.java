@@ -3,6 +3,7 @@ package sandslurry.separation.channel;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.numeric.Roots;
@@ -26,7 +27,19 @@ public interface ScourModel extends Correlation {
    * @param liquid the liquid
    * @return θ = τ / ((ρs − ρ) g d) at which the grain begins to move, between 0.01 and 1
    */
-  Estimate shieldsNumber(Grain grain, Liquid liquid);
+  default Estimate shieldsNumber(Grain grain, Liquid liquid) {
+    return shieldsNumber(grain, liquid, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param grain the grain
+   * @param liquid the liquid
+   * @param trace what keeps the steps
+   * @return the Shields number, and what lay outside the published range
+   */
+  Estimate shieldsNumber(Grain grain, Liquid liquid, Trace trace);
 
   /**
    * Scour velocity.

@@ -5,8 +5,11 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
+import sandslurry.units.Kind;
 
 /**
  * Threshold of motion by the Shields curve in the algebraic form of Soulsby.
@@ -24,13 +27,28 @@ import sandslurry.material.sand.Grain;
  * the wiki of the Coastal Inlets Research Program (incipient motion).
  */
 public final class ShieldsSoulsby1997 implements ScourModel {
+  private static final Citation SOURCE =
+      new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, eq. 77");
+  private static final Equation SIZE =
+      SOURCE.equation(
+          "D*",
+          "dimensionless grain size",
+          "d (g (s - 1)/nu^2)^(1/3)",
+          Kind.NUMBER,
+          "d m",
+          "s",
+          "nu m2/s");
+  private static final Equation THETA =
+      SOURCE.equation(
+          "theta",
+          "Shields number by the curve of Soulsby",
+          "0.30 / (1 + 1.2 D*) + 0.055 (1 - exp(-0.020 D*))",
+          Kind.NUMBER,
+          "D*");
+
   private static final About ABOUT =
       new About(
-          "shields-soulsby-1997",
-          "Shields, curve of Soulsby",
-          "theta = 0.30 / (1 + 1.2 D*) + 0.055 (1 - exp(-0.020 D*))",
-          new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, eq. 77"),
-          List.of());
+          "shields-soulsby-1997", "Shields, curve of Soulsby", SOURCE, List.of(), THETA, SIZE);
 
   /** Creates the criterion; it has no state. */
   public ShieldsSoulsby1997() {}
@@ -49,9 +67,16 @@ public final class ShieldsSoulsby1997 implements ScourModel {
   }
 
   @Override
-  public Estimate shieldsNumber(Grain grain, Liquid liquid) {
+  public Estimate shieldsNumber(Grain grain, Liquid liquid, Trace trace) {
     double size = dimensionlessSize(grain, liquid);
-    return Estimate.checks().value(0.30 / (1 + 1.2 * size) - 0.055 * Math.expm1(-0.020 * size));
+    trace.step(
+        SIZE,
+        size,
+        grain.diameterM(),
+        grain.densityKgM3() / liquid.densityKgM3(),
+        liquid.kinematicViscosityM2ps());
+    double theta = 0.30 / (1 + 1.2 * size) - 0.055 * Math.expm1(-0.020 * size);
+    return Estimate.checks().value(trace.step(THETA, theta, size));
   }
 
   @Override
