@@ -332,8 +332,7 @@ public final class StopWorking {
 
   private static void flush(Trace trace, StopResult stop, FlushNeed flush) {
     trace.step(CARRY, flush.clearingM3ps(), stop.sandFraction());
-    trace.step(
-        STRIP, flush.strippingM3ps(), stop.lying().restedYieldPa() / stop.lying().thixotropy());
+    trace.step(STRIP, flush.strippingM3ps(), stop.lying().flowingYieldPa());
     trace.step(VOLUME, flush.volumeM3(), stop.volumeM3());
     trace.step(TIME, flush.timeS(), flush.volumeM3(), flush.clearingM3ps(), flush.strippingM3ps());
   }

@@ -58,12 +58,13 @@ public final class SurgeWorking {
   private static final Equation LOWEST =
       Equation.of(
           "p_low",
-          "lowest gauge pressure that the wave would bring",
-          "p_steady - dp_low",
+          "minimum gauge pressure: the wave takes off what it adds, down to the vapour pressure",
+          "max(p_steady - dp_low, p_v)",
           Kind.PRESSURE,
           DEFINITION,
           "p_steady Pa",
-          "dp_low Pa");
+          "dp_low Pa",
+          "p_v Pa");
   private static final Equation STOP_TIME =
       Equation.of(
           "T_s",
@@ -118,7 +119,7 @@ public final class SurgeWorking {
     trace.step(GREATEST, working + surge.judgedPa(), working, surge.judgedPa());
     SurgeResult.LowWave low = surge.lowest();
     double fall = trace.step(FALL, low.steadyPa() - low.lowestPa(), surge.judgedPa());
-    trace.step(LOWEST, low.lowestPa(), low.steadyPa(), fall);
+    trace.step(LOWEST, low.minimumPa(), low.steadyPa(), fall, low.vapourPa());
     if (surge.stopS().isPresent()) {
       trace.step(
           STOP_TIME,
