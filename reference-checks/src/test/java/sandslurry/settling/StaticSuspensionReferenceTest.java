@@ -14,6 +14,9 @@ import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
 
 class StaticSuspensionReferenceTest {
+  /** Constant Y of the theory of a sphere: its yield parameter 0.143 over 3. */
+  private static final double THEORY = 0.143 / 3;
+
   @Test
   void theTheoreticalConstantIsTheYieldParameterOfTheSphere() {
     // Beris, Tsamopoulos, Armstrong and Brown (1985), Journal of Fluid Mechanics 158:219, abstract
@@ -22,9 +25,7 @@ class StaticSuspensionReferenceTest {
     double weight = 4.0 / 3 * Math.PI * Math.pow(radius, 3) * 1650 * Physics.GRAVITY;
     double stress =
         StaticSuspension.neededYieldStressPa(
-            new Grain(2 * radius, 2650, GrainShape.SPHERE),
-            1000,
-            StaticSuspension.THEORETICAL_CONSTANT);
+            new Grain(2 * radius, 2650, GrainShape.SPHERE), 1000, THEORY);
     ours(2 * stress * Math.PI * radius * radius / weight).isCloseTo(0.143, within(1e-9));
   }
 
@@ -34,8 +35,7 @@ class StaticSuspensionReferenceTest {
     // of
     // the submerged weight per area; Beris and others compute 0.0477 (abstract read).
     Grain grain = new Grain(1e-3, 2650, GrainShape.SPHERE);
-    double theory =
-        StaticSuspension.neededYieldStressPa(grain, 1000, StaticSuspension.THEORETICAL_CONSTANT);
+    double theory = StaticSuspension.neededYieldStressPa(grain, 1000, THEORY);
     double low = theory;
     while (ShearSettling.atRest(grain, new Bingham(low, 0.1), 1000, SettlingVelocities.DEFAULT)
             .value()

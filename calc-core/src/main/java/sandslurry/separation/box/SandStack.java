@@ -101,19 +101,6 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
   }
 
   /**
-   * Bulk density of the stack.
-   *
-   * @param moisture water over all mass, 0 to below 1
-   * @return dry bulk density over (1 − moisture) [kg/m3]
-   */
-  public double bulkDensityKgM3(double moisture) {
-    if (!(moisture >= 0 && moisture < 1)) {
-      throw new IllegalArgumentException("moisture lies in 0 to below 1 but was " + moisture);
-    }
-    return sandDensityKgM3 * (1 - porosity) / (1 - moisture);
-  }
-
-  /**
    * Permeability of clean loose sand by Hazen's rule, K = 0.01 d10² with d10 in millimetres and K
    * in metres a second at 10 °C.
    *

@@ -98,16 +98,6 @@ public record OpenChannel(double widthM, double slope, double manningN) {
   }
 
   /**
-   * The uniform flow in this channel.
-   *
-   * @param flowM3ps the flow, positive [m3/s]
-   * @return the flow at {@link #normalDepthM}
-   */
-  public ChannelFlow uniformFlow(double flowM3ps) {
-    return new ChannelFlow(this, flowM3ps, normalDepthM(flowM3ps));
-  }
-
-  /**
    * Checks a depth of water.
    *
    * @param depthM the depth [m]

@@ -61,15 +61,6 @@ public record PartFullPipe(double diameterM, double slope, double manningN) {
   }
 
   /**
-   * Flow of the full pipe without pressure.
-   *
-   * @return Q at depth 1 [m3/s]
-   */
-  public double fullFlowM3ps() {
-    return atDepth(1).flowM3ps();
-  }
-
-  /**
    * The greatest flow without pressure.
    *
    * @return Q at 94 % of the depth [m3/s]
@@ -178,16 +169,6 @@ public record PartFullPipe(double diameterM, double slope, double manningN) {
     public double darcyFrictionFactor() {
       double n = pipe.manningN();
       return 8 * Physics.GRAVITY * n * n / Math.cbrt(hydraulicRadiusM());
-    }
-
-    /**
-     * Froude number on the mean depth: below 1 the flow is tranquil, above 1 it shoots.
-     *
-     * @return V / √(g A/B); 0 in a full pipe, which has no surface
-     */
-    public double froudeNumber() {
-      double width = wetted.surfaceWidthM();
-      return velocityMps() * Math.sqrt(width / (Physics.GRAVITY * wetted.areaM2()));
     }
 
     /**

@@ -6,7 +6,6 @@ import sandslurry.correlation.Physics;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
-import sandslurry.numeric.Roots;
 
 /**
  * The mean velocity at which a flow begins to move grains that lie on its floor.
@@ -55,34 +54,6 @@ public interface ScourModel extends Correlation {
     double weight = buoyantGravity(grain, liquid) * grain.diameterM();
     return new Estimate(
         Math.sqrt(8 * shields.value() * weight / darcyFrictionFactor), shields.excesses());
-  }
-
-  /**
-   * The largest grain that a flow moves.
-   *
-   * @param velocityMps mean velocity, positive [m/s]
-   * @param like a grain of the same density and shape
-   * @param liquid the liquid
-   * @param darcyFrictionFactor Darcy friction factor of the channel
-   * @return the size [m]
-   */
-  default double largestScouredM(
-      double velocityMps, Grain like, Liquid liquid, double darcyFrictionFactor) {
-    if (!(velocityMps > 0 && Double.isFinite(velocityMps))) {
-      throw new IllegalArgumentException(
-          "the velocity must be > 0 but was " + velocityMps + " m/s");
-    }
-    // θ d, which rises with d whatever the member.
-    double moved =
-        velocityMps * velocityMps * darcyFrictionFactor / (8 * buoyantGravity(like, liquid));
-    return Roots.betweenDecades(
-        "largest grain scoured",
-        d -> {
-          Grain grain = new Grain(d, like.densityKgM3(), like.shape());
-          return Math.log(shieldsNumber(grain, liquid).value() * d / moved);
-        },
-        moved / 1.01,
-        moved * 101);
   }
 
   private static double buoyantGravity(Grain grain, Liquid liquid) {

@@ -20,9 +20,6 @@ import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
  * @param sewerStressPa stress that the practice of sewers asks [Pa]
  */
 public record SelfCleansing(double stressPa, double scourStressPa, double sewerStressPa) {
-  /** Velocity that older practice asks of a full sewer, 2 ft/s [m/s]. */
-  public static final double FULL_SEWER_VELOCITY_MPS = 0.6;
-
   /**
    * Judges a flow.
    *

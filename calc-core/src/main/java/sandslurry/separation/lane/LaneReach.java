@@ -85,14 +85,11 @@ public record LaneReach(
    * again.
    *
    * @param feed what enters the reach
+   * @param grains its settling and scour velocities by grain size
    * @param flow the flow in it
    * @param outlook which relation of the band, and what is lost again
    * @return the share of each class, 0 to 1
    */
-  public List<Double> retained(UnitFeed feed, ChannelFlow flow, Outlook outlook) {
-    return retained(feed, GrainCurves.of(feed), flow, outlook);
-  }
-
   List<Double> retained(UnitFeed feed, GrainCurves grains, ChannelFlow flow, Outlook outlook) {
     return new RestingSand(feed, grains, flow, basin(flow), outlook).shares();
   }

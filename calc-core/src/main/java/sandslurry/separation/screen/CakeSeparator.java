@@ -10,8 +10,10 @@ import sandslurry.separation.UnitFeed;
  * A unit that takes a cake of given dryness out of a liquor: a coarse screen for trash, or a fibre
  * separator (screen, press, roller) of given capture.
  *
- * <p>What it catches is an input, from its maker's test or from use; no formula is offered. The
- * liquor that stays in the cake follows from the dryness of the cake:
+ * <p>What it catches is an input, from its maker's test or from use; no formula is offered. Of
+ * total solids, screens on dilute liquor catch 15 to 30 % and presses on slurry 30 to 50 %, with a
+ * cake of 25 to 32 % dry matter (from memory, unverified). The liquor that stays in the cake
+ * follows from the dryness of the cake:
  *
  * <pre>liquor in the cake = D (1 − s)/(s − c)</pre>
  *
@@ -35,35 +37,6 @@ public record CakeSeparator(
       throw new IllegalArgumentException(
           "dry matter of the cake lies in 0 (excluded) to 1 but was " + cakeSolids);
     }
-  }
-
-  /**
-   * A coarse screen that takes trash and what hangs on it.
-   *
-   * @param openingM opening of the screen [m]
-   * @param fibreCapture share of the fibre caught; little: trash only
-   * @param cakeSolids dry matter of what is raked off
-   * @return the screen
-   */
-  public static CakeSeparator coarseScreen(
-      double openingM, double fibreCapture, double cakeSolids) {
-    return new CakeSeparator(OptionalDouble.of(openingM), fibreCapture, 0, cakeSolids);
-  }
-
-  /**
-   * A fibre separator.
-   *
-   * <p>Of total solids, screens on dilute liquor catch 15 to 30 % and presses on slurry 30 to 50 %,
-   * with a cake of 25 to 32 % dry matter (from memory, unverified).
-   *
-   * @param fibreCapture share of the fibre caught
-   * @param finesCapture share of the fines caught
-   * @param cakeSolids dry matter of the cake
-   * @return the separator
-   */
-  public static CakeSeparator fibreSeparator(
-      double fibreCapture, double finesCapture, double cakeSolids) {
-    return new CakeSeparator(OptionalDouble.empty(), fibreCapture, finesCapture, cakeSolids);
   }
 
   /**

@@ -403,18 +403,6 @@ public record DepositionRule(
   }
 
   /**
-   * The least velocity that no finding speaks against.
-   *
-   * @param load what is to be carried
-   * @param bore the pipe
-   * @param upwardAngleRad angle of the pipe in the direction of flow, upward positive [rad]
-   * @return the velocity from which {@link #judge} gives {@link Outcome#CLEAR} [m/s]
-   */
-  public double velocityToPassMps(SandLoad load, Bore bore, double upwardAngleRad) {
-    return judge(load, bore, 0, upwardAngleRad).velocityToPassMps();
-  }
-
-  /**
    * Every correlation of the catalogue at the highest concentration in a level pipe, for
    * comparison: each with the size that asks most of it.
    *

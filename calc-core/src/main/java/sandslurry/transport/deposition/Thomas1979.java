@@ -9,9 +9,7 @@ import sandslurry.correlation.Physics;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
-import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
-import sandslurry.transport.friction.PipeFriction;
 import sandslurry.units.Kind;
 
 /**
@@ -83,25 +81,6 @@ final class Thomas1979 implements DepositionVelocityModel {
   public static double shearVelocityMps(Slurry slurry) {
     double nu = slurry.liquid().kinematicViscosityM2ps();
     return 1.1 * Math.cbrt(Physics.GRAVITY * nu * (slurry.densityRatio() - 1));
-  }
-
-  /**
-   * The same limit by way of the shear velocity, for a smooth pipe.
-   *
-   * @param slurry sand and carrier
-   * @param bore the pipe; its roughness is not used
-   * @return the velocity at which the carrier alone has the shear velocity of the limit [m/s]
-   */
-  public static double fromShearVelocityMps(Slurry slurry, Bore bore) {
-    double shear = shearVelocityMps(slurry);
-    return Roots.betweenDecades(
-        "velocity at the shear velocity of Thomas",
-        v -> {
-          double f = PipeFriction.darcyFactor(VelocityScale.reynolds(slurry, bore, v), 0);
-          return v * Math.sqrt(f / 8) - shear;
-        },
-        1e-6 * shear,
-        1e3 * shear);
   }
 
   @Override

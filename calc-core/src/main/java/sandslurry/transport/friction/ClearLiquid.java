@@ -50,15 +50,6 @@ public record ClearLiquid(
   }
 
   /**
-   * The flow regime.
-   *
-   * @return the regime that belongs to the Reynolds number
-   */
-  public Regime regime() {
-    return regime(reynolds);
-  }
-
-  /**
    * The flow regime of a Newtonian liquid.
    *
    * @param reynolds Reynolds number

@@ -91,17 +91,6 @@ public record LaminarPipeFlow(
   }
 
   /**
-   * The pressure gradient that must be exceeded to set a full horizontal pipe in motion, 4 τy/D.
-   *
-   * @param rheology the liquid
-   * @param diameterM bore, positive [m]
-   * @return pressure gradient [Pa/m]
-   */
-  public static double startUpGradientPaPm(Rheology rheology, double diameterM) {
-    return 4 * rheology.yieldStressPa() / diameterM;
-  }
-
-  /**
    * Hedström number, generalised to a flow index other than 1 by the only dimensionless group of ρ,
    * D, τy, K and n that is ρ D² τy/μp² for a Bingham liquid.
    *

@@ -123,7 +123,7 @@ class SeparatorUnitTest {
     SeparatorUnit press =
         SeparatorUnit.cake(
             new Place("press", List.of("in"), "cake", "liquid", 1),
-            CakeSeparator.fibreSeparator(0.5, 0.1, 0.28),
+            new CakeSeparator(OptionalDouble.empty(), 0.5, 0.1, 0.28),
             COLD);
     Map<String, Stream> out = Plant.run(press, Stream.liquor(THREE, 1, 0.06, ManureSolids.FRESH));
     assertThat(Plant.totalSolidsWithSand(out.get("cake"))).isEqualTo(0.28, within(1e-9));
@@ -138,7 +138,7 @@ class SeparatorUnitTest {
             box(sharpness, 0, "manure", "recycle", "underflow"),
             SeparatorUnit.cake(
                 new Place("screen", List.of("overflow"), "trash", "screened", 1),
-                CakeSeparator.coarseScreen(0.012, 0.02, 0.2),
+                new CakeSeparator(OptionalDouble.of(0.012), 0.02, 0, 0.2),
                 COLD),
             SeparatorUnit.cyclone(
                 new Place("cyclone", List.of("screened"), "underflow", "over the top", 1),
@@ -156,7 +156,7 @@ class SeparatorUnitTest {
                 20),
             SeparatorUnit.cake(
                 new Place("fibre separator", List.of("polished", "wash"), "fibre", "liquid", 1),
-                CakeSeparator.fibreSeparator(0.6, 0.1, 0.28),
+                new CakeSeparator(OptionalDouble.empty(), 0.6, 0.1, 0.28),
                 COLD),
             new Pit(
                 "pit",

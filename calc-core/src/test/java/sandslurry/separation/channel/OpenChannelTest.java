@@ -28,7 +28,8 @@ class OpenChannelTest {
 
   @Test
   void frictionSlopeOfUniformFlowIsTheSlopeOfTheFloor() {
-    assertThat(LANE.uniformFlow(0.1).frictionSlope()).isEqualTo(0.002, within(1e-13));
+    assertThat(new ChannelFlow(LANE, 0.1, LANE.normalDepthM(0.1)).frictionSlope())
+        .isEqualTo(0.002, within(1e-13));
   }
 
   @Test

@@ -220,7 +220,7 @@ class SettlingLaneTest {
     UnitFeed feed = feed(0.06, 0.01);
     for (double level : new double[] {0.08, 0.15, 0.4}) {
       ChannelFlow flow = reach(level).flow(feed.mixtureM3ps(), 0);
-      List<Double> shares = reach(level).retained(feed, flow, Outlook.LIKELY);
+      List<Double> shares = reach(level).retained(feed, GrainCurves.of(feed), flow, Outlook.LIKELY);
       for (int i = 0; i < SIZES.size(); i++) {
         int parts = 2000;
         List<GrainRange> grains = new ArrayList<>();
@@ -231,10 +231,9 @@ class SettlingLaneTest {
           grains.add(new GrainRange(size, size));
           equal.add(1.0 / parts);
         }
+        UnitFeed fine = feed(0.06, 0.01, WATER, grains, equal, 1);
         double mean =
-            reach(level)
-                .retained(feed(0.06, 0.01, WATER, grains, equal, 1), flow, Outlook.LIKELY)
-                .stream()
+            reach(level).retained(fine, GrainCurves.of(fine), flow, Outlook.LIKELY).stream()
                 .mapToDouble(Double::doubleValue)
                 .average()
                 .orElseThrow();

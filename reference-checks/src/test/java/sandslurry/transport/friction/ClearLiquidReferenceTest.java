@@ -71,7 +71,7 @@ class ClearLiquidReferenceTest {
     ClearLiquid flow = ClearLiquid.of(water, bore, velocity);
     ours(velocity).isCloseTo(feet(9.17), withPercentage(0.1));
     ours(flow.reynolds()).isCloseTo(126_400, withPercentage(0.1));
-    assertThat(flow.regime()).isEqualTo(ClearLiquid.Regime.TURBULENT);
+    assertThat(ClearLiquid.regime(flow.reynolds())).isEqualTo(ClearLiquid.Regime.TURBULENT);
     ours(flow.darcyFactor()).isCloseTo(0.0174, withPercentage(0.6));
     ours(flow.gradient() * 200).isCloseTo(27.3, withPercentage(0.6));
     ours(flow.pressureGradientPaPm() * feet(200))

@@ -36,7 +36,7 @@ class NonNewtonianFrictionReferenceTest {
   void aBinghamLiquidThatJustRunsOutOfAVerticalTubeHasTheTextbookYieldStress() {
     // Backhurst and Harker with Richardson and Coulson, Chemical Engineering Volume 1, Solutions to
     // the Problems, problem 3.30 (page read): 2000 kg/m3, tube of 300 mm, g = 9.81: 1472 N/m2.
-    ours(LaminarPipeFlow.startUpGradientPaPm(new Bingham(1472, 1), 0.3))
+    ours(LaminarPipeFlow.at(new Bingham(1472, 1), 0.3, 1e-9).pressureGradientPaPm())
         .isCloseTo(2000 * 9.81, within(10.0));
   }
 
