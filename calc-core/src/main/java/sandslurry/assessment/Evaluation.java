@@ -20,7 +20,9 @@ import sandslurry.assessment.line.LineEvaluation;
 import sandslurry.assessment.line.LineFindings;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.LineWarmths;
 import sandslurry.assessment.line.LineWorking;
+import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.materials.DesignCarrier;
 import sandslurry.assessment.materials.MaterialWorking;
 import sandslurry.assessment.materials.Materials;
@@ -30,6 +32,8 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantWorking;
 import sandslurry.assessment.plant.judged.PlantFindings;
+import sandslurry.assessment.states.WindowEvaluation;
+import sandslurry.assessment.states.WindowFindings;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpFindings;
 import sandslurry.assessment.station.PumpResult;
@@ -179,20 +183,25 @@ public final class Evaluation {
     Optional<PumpResult> pump = Optional.empty();
     Optional<LineResult> line = Optional.empty();
     Optional<ServiceEvaluation> inService = Optional.empty();
+    WindowFindings headline = null;
     if (design.route().isPresent()) {
       LineModel model = new LineModel(design, materials);
+      LineWarmths warmths = LineWarmths.of(design, materials, model);
+      Optional<PumpEvaluation> pumps = Optional.empty();
       boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
       if (design.pump().isPresent() && flows) {
-        PumpEvaluation evaluation = new PumpEvaluation(design, materials, model);
-        pump = Optional.of(evaluation.result());
+        pumps = Optional.of(new PumpEvaluation(design, materials, model));
+        pump = pumps.map(PumpEvaluation::result);
       }
       Optional<Double> dutyFlow =
           pump.flatMap(PumpResult::governing).map(duty -> Measure.FLOW.si(duty.flow()));
       LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
-      LineResult result = evaluation.result();
+      OperatingWindow window =
+          new WindowEvaluation(design, materials, warmths, pumps, pump).window();
+      LineResult result = evaluation.result(window);
       line = Optional.of(result);
       findings.addAll(
-          new LineFindings(design, materials, model, evaluation.states(), result, whole).all());
+          new LineFindings(design, materials, warmths, evaluation.states(), result, whole).all());
       if (whole) {
         LineWorking.tell(trace, model, materials, evaluation.states());
       }
@@ -206,10 +215,17 @@ public final class Evaluation {
         inService =
             Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.states(), whole));
       }
+      if (!result.states().isEmpty()) {
+        headline = new WindowFindings(design, model, window);
+      }
     }
     ServiceEvaluation service =
         inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
     findings.addAll(ServiceFindings.of(design, service));
+    if (headline != null) {
+      // It goes before those that are as grave.
+      findings.addAll(0, headline.all(findings));
+    }
     if (whole) {
       ServiceWorking.tell(trace, design, materials, service.result());
     }

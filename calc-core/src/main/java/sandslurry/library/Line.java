@@ -149,7 +149,7 @@ public final class Line {
     Design design = design(velocity);
     Materials materials = Materials.of(design);
     LineModel model = new LineModel(design, materials);
-    return new LineEvaluation(design, materials, model, Optional.empty()).result().states().get(0);
+    return new LineEvaluation(design, materials, model, Optional.empty()).shown().get(0);
   }
 
   private RunState worst() {

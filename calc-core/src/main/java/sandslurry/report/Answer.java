@@ -122,18 +122,10 @@ public final class Answer {
               List.of(
                   file,
                   assessment.verdict().name(),
-                  OperatingBlock.of(assessment).map(Answer::windowText).orElse("-"),
+                  OperatingBlock.of(assessment).map(Block.Window::text).orElse("-"),
                   closest));
         });
     return new Block.Table(List.of("design", "verdict", "operating window", "closest"), rows);
-  }
-
-  private static String windowText(Block.Window window) {
-    return window.lowest().isEmpty()
-        ? "none"
-        : window.highest().isEmpty()
-            ? "from " + window.lowestText() + " " + window.unit()
-            : window.lowestText() + " to " + window.highestText() + " " + window.unit();
   }
 
   private void all() {

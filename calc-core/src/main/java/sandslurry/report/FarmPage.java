@@ -56,14 +56,14 @@ final class FarmPage {
       }
     }
     List<String> shown = new ArrayList<>(rules.stream().limit(MOST_TO_DO).toList());
-    assessment
-        .line()
-        .flatMap(line -> line.leastSafeFlow())
-        .ifPresent(
+    assessment.line().stream()
+        .flatMapToDouble(line -> line.window().carriesFromM3ps().stream())
+        .filter(flow -> flow > 0)
+        .forEach(
             flow ->
                 shown.add(
                     "Keep the line above "
-                        + units.showAtLeast(Kind.FLOW, Kind.FLOW.measure().si(flow))
+                        + units.showAtLeast(Kind.FLOW, flow)
                         + " whenever it carries sand: below that the sand settles and plugs it."));
     assessment.service().stop().ifPresent(stop -> flush(stop, shown));
     shown.add(

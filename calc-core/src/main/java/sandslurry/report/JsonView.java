@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
+import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.line.OperatingWindow.Interval;
+import sandslurry.assessment.line.WindowWords;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Value;
 import sandslurry.units.Kind;
@@ -67,14 +70,14 @@ public final class JsonView {
   private static ObjectNode window(Assessment assessment) {
     ObjectNode node = NODES.objectNode();
     node.put("unit", "m3/s");
-    OperatingBlock.lowestM3ps(assessment).ifPresent(flow -> node.put("lowest", flow));
-    OperatingBlock.highestM3ps(assessment).ifPresent(flow -> node.put("highest", flow));
-    OperatingBlock.of(assessment)
-        .ifPresent(
-            window -> {
-              node.put("below", window.below());
-              node.put("above", window.above());
-            });
+    OperatingWindow window = assessment.line().orElseThrow().window();
+    WindowWords words = new WindowWords(assessment.design().units());
+    window.main().ifPresent(main -> interval(node, main, words));
+    ArrayNode all = node.putArray("intervals");
+    window.intervals().forEach(interval -> interval(all.addObject(), interval, words));
+    if (window.intervals().isEmpty()) {
+      node.put("empty", OperatingBlock.empty(assessment));
+    }
     ArrayNode judged = node.putArray("judged");
     assessment
         .line()
@@ -88,6 +91,15 @@ public final class JsonView {
                           mark.put("value", Kind.FLOW.measure().si(state.flow()));
                         }));
     return node;
+  }
+
+  private static void interval(ObjectNode node, Interval interval, WindowWords words) {
+    if (interval.low().flowM3ps() > 0) {
+      node.put("lowest", interval.low().flowM3ps());
+    }
+    interval.high().ifPresent(high -> node.put("highest", high.flowM3ps()));
+    node.put("below", words.below(interval.low()));
+    node.put("above", interval.high().map(words::above).orElse(""));
   }
 
   private static ArrayNode findings(List<Finding> findings) {

@@ -5,11 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.line.OperatingWindow.Interval;
+import sandslurry.assessment.line.WindowWords;
+import sandslurry.assessment.states.WindowFindings;
+import sandslurry.fact.finding.Finding;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Block.Window.Stretch;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
@@ -25,62 +32,43 @@ final class OperatingBlock {
         .map(line -> window(assessment, line));
   }
 
-  /** The lowest flow rate that carries the sand with its margin. */
-  static OptionalDouble lowestM3ps(Assessment assessment) {
-    return assessment
-        .line()
-        .flatMap(LineResult::leastSafeFlow)
-        .map(flow -> OptionalDouble.of(Measure.FLOW.si(flow)))
-        .orElse(OptionalDouble.empty());
-  }
-
-  /**
-   * The highest flow rate allowed by wear, in the run that reaches the velocity set for it first.
-   * What pressure, pump and motor allow is judged at the flow rates given, beside it.
-   */
-  static OptionalDouble highestM3ps(Assessment assessment) {
-    return assessment
-        .design()
-        .criteria()
-        .wearVelocity()
-        .map(wear -> highestM3ps(assessment, Measure.SPEED.si(wear)))
-        .orElse(OptionalDouble.empty());
-  }
-
-  private static OptionalDouble highestM3ps(Assessment assessment, double wearMps) {
-    return assessment.line().stream()
-        .flatMap(line -> line.states().stream().limit(1))
-        .flatMapToDouble(
-            state ->
-                state.runs().stream()
-                    .filter(run -> run.deposition().isPresent())
-                    .mapToDouble(
-                        run ->
-                            Measure.FLOW.si(state.flow())
-                                * wearMps
-                                / Measure.SPEED.si(run.velocity())))
-        .min();
-  }
-
   private static Block.Window window(Assessment assessment, LineResult line) {
     UnitSystem units = assessment.design().units();
-    OptionalDouble lowest = shown(units, lowestM3ps(assessment));
-    OptionalDouble highest = shown(units, highestM3ps(assessment));
+    WindowWords words = new WindowWords(units);
+    OperatingWindow window = line.window();
     return new Block.Window(
         Kind.FLOW.symbol(units),
-        lowest,
-        lowest.isPresent()
-            ? "sand settles, or the margin is lost"
-            : "no flow rate carries the sand by turbulence with its margin",
-        highest,
-        assessment
-            .design()
-            .criteria()
-            .wearVelocity()
-            .filter(v -> highest.isPresent())
-            .map(v -> "wear, faster than " + units.show(Kind.VELOCITY, v))
-            .orElse(""),
+        shown(window).map(interval -> stretch(interval, words, units)).toList(),
+        empty(assessment),
         marks(line, units));
+  }
+
+  /** Why no flow rate works; empty when one does. */
+  static String empty(Assessment assessment) {
+    return assessment.findings().stream()
+        .filter(finding -> finding.element().equals(WindowFindings.ELEMENT))
+        .map(Finding::why)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** The interval that holds the design flow rate and the nearest other, ascending. */
+  private static Stream<Interval> shown(OperatingWindow window) {
+    return Stream.of(window.main(), window.other())
+        .flatMap(Optional::stream)
+        .sorted(Comparator.comparingDouble(interval -> interval.low().flowM3ps()));
+  }
+
+  private static Stretch stretch(Interval interval, WindowWords words, UnitSystem units) {
+    double low = interval.low().flowM3ps();
+    return new Stretch(
+        low > 0 ? OptionalDouble.of(number(units, low)) : OptionalDouble.empty(),
+        words.below(interval.low()),
+        interval
+            .high()
+            .map(high -> OptionalDouble.of(number(units, high.flowM3ps())))
+            .orElse(OptionalDouble.empty()),
+        interval.high().map(words::above).orElse(""));
   }
 
   private static List<Block.Window.Mark> marks(LineResult line, UnitSystem units) {
@@ -99,10 +87,6 @@ final class OperatingBlock {
     }
     marks.sort(Comparator.comparingDouble(Block.Window.Mark::flow));
     return marks;
-  }
-
-  private static OptionalDouble shown(UnitSystem units, OptionalDouble si) {
-    return si.isPresent() ? OptionalDouble.of(number(units, si.getAsDouble())) : si;
   }
 
   private static double number(UnitSystem units, double si) {

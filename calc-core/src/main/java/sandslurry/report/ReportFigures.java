@@ -55,7 +55,8 @@ public final class ReportFigures {
   }
 
   private void line(Assessment assessment, LineResult line) {
-    line.leastSafeFlow()
+    line.window()
+        .carriesFromM3ps()
         .ifPresent(
             flow ->
                 add(

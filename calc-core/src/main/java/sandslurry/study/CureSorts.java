@@ -100,10 +100,7 @@ final class CureSorts {
   /** From the lowest that carries the sand; to twice the present flow rate, beyond is no cure. */
   private Stream<TriedCure> moreFlow() {
     double minimum = Measure.FLOW.si(flow().minimum());
-    OptionalDouble least =
-        before.line().orElseThrow().leastSafeFlow().stream()
-            .mapToDouble(Measure.FLOW::si)
-            .findFirst();
+    OptionalDouble least = before.line().orElseThrow().window().carriesFromM3ps();
     if (least.isEmpty() || !(least.getAsDouble() > minimum)) {
       return Stream.empty();
     }

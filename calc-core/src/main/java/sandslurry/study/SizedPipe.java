@@ -6,6 +6,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.RunState;
 import sandslurry.correlation.Physics;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -71,14 +72,12 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
   }
 
   /**
-   * The lowest flow rate that carries the sand with its margin.
+   * The flow rates at which the line works in this pipe.
    *
-   * @return the flow rate; empty when none does [m3/s]
+   * @return the operating window
    */
-  public OptionalDouble lowestM3ps() {
-    return line().leastSafeFlow().isPresent()
-        ? OptionalDouble.of(Measure.FLOW.si(line().leastSafeFlow().get()))
-        : OptionalDouble.empty();
+  public OperatingWindow window() {
+    return line().window();
   }
 
   /**

@@ -98,8 +98,8 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
 
   private static double nearness(SizedPipe pipe) {
     double minimum = Measure.FLOW.si(pipe.assessment().design().flow().orElseThrow().minimum());
-    return pipe.lowestM3ps().isPresent()
-        ? -Math.abs(Math.log(minimum / pipe.lowestM3ps().getAsDouble()))
+    return pipe.window().carriesFromM3ps().isPresent()
+        ? -Math.abs(Math.log(minimum / pipe.window().carriesFromM3ps().getAsDouble()))
         : Double.NEGATIVE_INFINITY;
   }
 

@@ -156,7 +156,7 @@ class CarrierAssessmentProperties {
     for (LineResult.SystemPoint point : line.systemCurve()) {
       numbers.add(Measure.LENGTH.si(point.head()));
     }
-    line.leastSafeFlow().ifPresent(q -> numbers.add(Measure.FLOW.si(q)));
+    line.window().intervals().forEach(interval -> numbers.add(interval.low().flowM3ps()));
     assessment
         .pump()
         .ifPresent(

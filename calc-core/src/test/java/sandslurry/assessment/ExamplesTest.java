@@ -30,10 +30,10 @@ class ExamplesTest {
       textBlock =
           """
           parlor-line.json              | PASS    | PLUGGING | Buried line     | Sand stays in motion at every flow rate judged
-          oversized-line-plugs.json     | FAIL    | PLUGGING | Buried line, 6 in | the velocity is below the deposition velocity
+          oversized-line-plugs.json     | FAIL    | PUMP     | operating window | No flow rate works
           correlations-disagree.json    | CAUTION | PLUGGING | Return line     | by less than the margin
           settling-lane.json            | CAUTION | LANE     | settling lane   | less sand than wanted before it is cleaned
-          thick-manure-piston.json      | FAIL    | PLUGGING | Line to storage | no eddies lift the sand
+          thick-manure-piston.json      | FAIL    | PUMP     | operating window | No flow rate works
           carried-by-yield-stress.json  | PASS    | PLUGGING | Under the wall  | Carried by the yield stress
           laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
@@ -43,7 +43,7 @@ class ExamplesTest {
           pen-to-storage.json           | CAUTION | STOP     | flush           | not the bed that a stop without a flush leaves
           rising-route-mixed-units.json | PASS    | PLUGGING | Suction pit to wall | Sand stays in motion at every flow rate judged
           two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin
-          thick-liquor-rotodynamic.json | FAIL    | PUMP     | motor           | overloaded in its worst state
+          thick-liquor-rotodynamic.json | FAIL    | PUMP     | operating window | No flow rate works
           retrofit-undersized-line.json | CAUTION | WEAR     | Old line        | above the limit set for wear
           winter-line.json              | CAUTION | STATES   | thickest liquor, most sand, sand takes most head, all together | turbulence does not carry it
           long-flat-run-power-cut.json  | CAUTION | PUMP     | pump            | more than one stable duty point
@@ -118,8 +118,8 @@ class ExamplesTest {
     for (String part : List.of("/sand", "/carrier", "/mixture", "/flow")) {
       assertThat(plugs.json(part)).isEqualTo(passes.json(part));
     }
-    assertThat(assess("oversized-line-plugs.json").findings().get(0).cure())
-        .contains("or fit 4 in Sch 40")
-        .contains("which passes at this flow");
+    assertThat(assess("oversized-line-plugs.json").findings())
+        .extracting(Finding::cure)
+        .anyMatch(cure -> cure.matches(".*or fit 4 in Sch 40.*which passes at this flow.*"));
   }
 }

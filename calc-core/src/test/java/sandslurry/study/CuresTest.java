@@ -13,7 +13,6 @@ import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pipe.catalogue.PipeSystem;
-import sandslurry.units.Measure;
 
 /** Each sort of cure in a line that it mends, and a line that nothing mends. */
 class CuresTest {
@@ -124,9 +123,11 @@ class CuresTest {
     assertThat(texts(cures(just))).anyMatch(starting("keep the liquid between "));
   }
 
+  /** The lowest flow rate that carries the sand at the temperature of the carrier alone. */
   private static double least(DesignDocument document) {
-    double flow =
-        Measure.FLOW.si(assess(document).line().orElseThrow().leastSafeFlow().orElseThrow());
+    String only = document.text("/carrier/temperature");
+    DesignDocument there = document.with("/flow/coldest", only).with("/flow/warmest", only);
+    double flow = assess(there).line().orElseThrow().window().carriesFromM3ps().orElseThrow();
     return Math.ceil(1.002 * flow * 1e5) / 100;
   }
 

@@ -29,8 +29,8 @@ final class WindowDrawing {
     this.window = window;
     List<Double> flows = new ArrayList<>();
     window.judged().forEach(m -> flows.add(m.flow()));
-    window.lowest().ifPresent(flows::add);
-    window.highest().ifPresent(flows::add);
+    window.stretches().forEach(stretch -> stretch.lowest().ifPresent(flows::add));
+    window.stretches().forEach(stretch -> stretch.highest().ifPresent(flows::add));
     double least = flows.stream().mapToDouble(f -> f).min().orElse(0);
     double most = flows.stream().mapToDouble(f -> f).max().orElse(1);
     double room = Math.max(most - least, 0.1 * most) * 0.12;
@@ -47,20 +47,18 @@ final class WindowDrawing {
     g.drawString("Operating window, " + window.unit(), LEFT, 12);
     g.setColor(BAD);
     g.fill(new Rectangle2D.Double(LEFT, AXIS - 6, RIGHT - LEFT, 12));
-    window
-        .lowest()
-        .ifPresent(
-            low -> {
-              double end = x(window.highest().orElse(to));
-              if (end > x(low)) {
-                g.setColor(GOOD);
-                g.fill(new Rectangle2D.Double(x(low), AXIS - 6, end - x(low), 12));
-              }
-            });
+    g.setColor(GOOD);
+    for (Block.Window.Stretch stretch : window.stretches()) {
+      double start = x(stretch.lowest().orElse(from));
+      double end = x(stretch.highest().orElse(to));
+      g.fill(new Rectangle2D.Double(start, AXIS - 6, end - start, 12));
+    }
     g.setColor(Color.BLACK);
     g.setStroke(new BasicStroke(1));
-    window.lowest().ifPresent(low -> limit(g, low, window.lowestText()));
-    window.highest().ifPresent(high -> limit(g, high, window.highestText()));
+    for (Block.Window.Stretch stretch : window.stretches()) {
+      stretch.lowest().ifPresent(low -> limit(g, low, stretch.lowestText()));
+      stretch.highest().ifPresent(high -> limit(g, high, stretch.highestText()));
+    }
     double free = LEFT;
     FontMetrics metrics = g.getFontMetrics();
     for (Block.Window.Mark mark : window.judged()) {

@@ -3,7 +3,6 @@ package sandslurry.assessment.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
@@ -63,29 +62,6 @@ public final class LineEvaluation {
   }
 
   /**
-   * The line at one more flow rate, which is not judged with the others.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param model the physics of its line
-   * @param flowCase what this flow rate is called
-   * @param flowM3ps flow rate of mixture [m3/s]
-   * @return the line at this flow rate
-   */
-  public static LineState at(
-      Design design, Materials materials, LineModel model, FlowCase flowCase, double flowM3ps) {
-    LineEvaluation alone = new LineEvaluation(design, materials, model);
-    alone.add(flowCase, flowM3ps);
-    return alone.shown(alone.states.get(0));
-  }
-
-  private LineEvaluation(Design design, Materials materials, LineModel model) {
-    this.design = design;
-    this.materials = materials;
-    this.model = model;
-  }
-
-  /**
    * The line at each flow rate at which its mixture flows.
    *
    * @return minimum, design, maximum, then the duty point
@@ -95,34 +71,30 @@ public final class LineEvaluation {
   }
 
   /**
+   * The line at each of them as its assessment shows it.
+   *
+   * @return velocities, pressures and head
+   */
+  public List<LineState> shown() {
+    return states.stream().map(this::shown).toList();
+  }
+
+  /**
    * The line as its assessment shows it.
    *
-   * @return flow rates, system curve, lowest flow rate that carries the sand, and volume
+   * @param window the flow rates at which it works
+   * @return flow rates, system curve, operating window and volume
    */
-  public LineResult result() {
-    List<LineState> shown = new ArrayList<>();
-    states.forEach(state -> shown.add(shown(state)));
-    return new LineResult(
-        shown, systemCurve(), leastSafeFlow(), Measure.VOLUME.of(model.volumeM3()));
+  public LineResult result(OperatingWindow window) {
+    return new LineResult(shown(), systemCurve(), window, Measure.VOLUME.of(model.volumeM3()));
   }
 
   private LineState shown(State state) {
     double density = materials.mixtureDensityKgM3(state.sandFraction());
-    List<Double> heads = model.totalHeadsM(state.runs());
+    List<LineModel.Pressures> pressures = model.pressures(state.runs());
     List<RunState> runs = new ArrayList<>();
-    double elevation = 0;
     for (int i = 0; i < state.runs().size(); i++) {
-      RunPoint run = state.runs().get(i);
-      double weight = density * Physics.GRAVITY;
-      double start = weight * (heads.get(i) - elevation - run.velocityHeadM());
-      elevation += run.riseM();
-      boolean outlet = i == state.runs().size() - 1;
-      double end =
-          weight
-              * (outlet
-                  ? Measure.LENGTH.si(model.route().outletHead())
-                  : heads.get(i + 1) - elevation - run.velocityHeadM());
-      runs.add(shown(model, run, start, end));
+      runs.add(shown(model, state.runs().get(i), pressures.get(i)));
     }
     return new LineState(
         state.flowCase(),
@@ -139,7 +111,7 @@ public final class LineEvaluation {
         runs);
   }
 
-  private static RunState shown(LineModel model, RunPoint run, double startPa, double endPa) {
+  private static RunState shown(LineModel model, RunPoint run, LineModel.Pressures pressures) {
     return new RunState(
         Measure.SPEED.of(run.velocityMps()),
         Measure.SPEED.of(run.leastVelocityMps()),
@@ -156,8 +128,8 @@ public final class LineEvaluation {
             run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY),
         Measure.PRESSURE.of(run.frictionPa()),
         Measure.PRESSURE.of(run.fittingsPa()),
-        Measure.PRESSURE.of(startPa),
-        Measure.PRESSURE.of(endPa),
+        Measure.PRESSURE.of(pressures.startPa()),
+        Measure.PRESSURE.of(pressures.endPa()),
         run.overBed(),
         run.severity());
   }
@@ -183,10 +155,5 @@ public final class LineEvaluation {
               model.overBed(runs)));
     }
     return points;
-  }
-
-  private Optional<Quantity<VolumetricFlowRate>> leastSafeFlow() {
-    OptionalDouble flow = model.leastSafeFlowM3ps();
-    return flow.isPresent() ? Optional.of(Measure.FLOW.of(flow.getAsDouble())) : Optional.empty();
   }
 }

@@ -39,6 +39,7 @@ public final class LineFindings extends FindingWriter {
   private final Design design;
   private final Materials materials;
   private final LineModel model;
+  private final LineWarmths warmths;
   private final List<State> states;
   private final LineResult result;
   private final boolean whole;
@@ -57,14 +58,15 @@ public final class LineFindings extends FindingWriter {
   public LineFindings(
       Design design,
       Materials materials,
-      LineModel model,
+      LineWarmths warmths,
       List<State> states,
       LineResult result,
       boolean whole) {
     super(design.units());
     this.design = design;
     this.materials = materials;
-    this.model = model;
+    this.model = warmths.asDesigned();
+    this.warmths = warmths;
     this.states = states;
     this.result = result;
     this.whole = whole;
@@ -80,7 +82,7 @@ public final class LineFindings extends FindingWriter {
     if (states.isEmpty()) {
       return findings;
     }
-    findings.addAll(new SettlingFindings(design, materials, model, states, whole).all());
+    findings.addAll(new SettlingFindings(design, materials, warmths, states, whole).all());
     for (int i = 0; i < model.route().runs().size(); i++) {
       largeGrains(i);
       wear(i);
@@ -296,7 +298,7 @@ public final class LineFindings extends FindingWriter {
   }
 
   private void rating(RunSpec run, double greatest, FlowCase flowCase) {
-    OptionalDouble rating = run.ratingPa(materials.carrier().temperatureK());
+    OptionalDouble rating = run.ratingPa(materials.warmestK());
     if (rating.isEmpty()) {
       add(
           Severity.NOTE,
@@ -321,7 +323,7 @@ public final class LineFindings extends FindingWriter {
             + " flow the pressure reaches "
             + show(Kind.PRESSURE, greatest)
             + "; the rating at "
-            + show(Kind.TEMPERATURE, materials.carrier().temperatureK())
+            + show(Kind.TEMPERATURE, materials.warmestK())
             + " is "
             + show(Kind.PRESSURE, rating.getAsDouble())
             + ", of which "

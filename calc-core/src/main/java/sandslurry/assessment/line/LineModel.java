@@ -122,6 +122,37 @@ public final class LineModel {
     return route;
   }
 
+  /**
+   * Liquid, sand and mixture of the line.
+   *
+   * @return the materials
+   */
+  public Materials materials() {
+    return line.materials();
+  }
+
+  /**
+   * The lowest flow rate that is looked at: 0.01 m/s in the narrowest run.
+   *
+   * @return the flow rate [m3/s]
+   */
+  public double leastTriedM3ps() {
+    return LEAST_TRIED_MPS * narrowestM2();
+  }
+
+  /**
+   * The highest flow rate that is looked at: 30 m/s in the narrowest run.
+   *
+   * @return the flow rate [m3/s]
+   */
+  public double mostTriedM3ps() {
+    return MOST_TRIED_MPS * narrowestM2();
+  }
+
+  private double narrowestM2() {
+    return pipes.stream().mapToDouble(pipe -> pipe.largest().areaM2()).min().orElseThrow();
+  }
+
   /** The line full of sand at a concentration; a curve asks for the same one many times. */
   private FilledLine filled(double sandFraction) {
     Interruption.check();
@@ -196,6 +227,45 @@ public final class LineModel {
       heads.add(0, head);
     }
     return heads;
+  }
+
+  /**
+   * Gauge pressures at the ends of a run.
+   *
+   * @param startPa at its start [Pa]
+   * @param endPa at its end [Pa]
+   */
+  public record Pressures(double startPa, double endPa) {
+    /**
+     * The greater of both.
+     *
+     * @return gauge pressure [Pa]
+     */
+    public double greatestPa() {
+      return Math.max(startPa, endPa);
+    }
+  }
+
+  /**
+   * Gauge pressures in the runs.
+   *
+   * @param runs the runs at one flow rate
+   * @return the pressures at their ends, in the same order
+   */
+  public List<Pressures> pressures(List<RunPoint> runs) {
+    double weight = runs.get(0).mixtureDensityKgM3() * Physics.GRAVITY;
+    List<Double> heads = totalHeadsM(runs);
+    List<Pressures> pressures = new ArrayList<>();
+    double elevation = 0;
+    for (int i = 0; i < runs.size(); i++) {
+      RunPoint run = runs.get(i);
+      double start = heads.get(i) - elevation - run.velocityHeadM();
+      elevation += run.riseM();
+      boolean outlet = i == runs.size() - 1;
+      double end = outlet ? outletHeadM : heads.get(i + 1) - elevation - run.velocityHeadM();
+      pressures.add(new Pressures(weight * start, weight * end));
+    }
+    return pressures;
   }
 
   private double outletTotalHeadM(List<RunPoint> runs) {

@@ -12,14 +12,13 @@ import si.uom.quantity.VolumetricFlowRate;
  *
  * @param states the line at each flow that it is judged at
  * @param systemCurve head asked against flow, at the design concentration
- * @param leastSafeFlow the least flow from which no run lacks margin against deposition; empty when
- *     no flow is enough
+ * @param window the flow rates at which the line works
  * @param lineVolume volume of the line in its mean bores
  */
 public record LineResult(
     List<LineState> states,
     List<SystemPoint> systemCurve,
-    Optional<Quantity<VolumetricFlowRate>> leastSafeFlow,
+    OperatingWindow window,
     Quantity<Volume> lineVolume) {
   /** Copies the lists. */
   public LineResult {

@@ -174,7 +174,12 @@ public final class RunPoint {
     return friction;
   }
 
-  boolean hasSand() {
+  /**
+   * Says whether there are grains that can settle.
+   *
+   * @return true above no sand
+   */
+  public boolean hasSand() {
     return slurry.volumeFraction() > 0;
   }
 

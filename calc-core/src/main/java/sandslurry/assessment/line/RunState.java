@@ -11,7 +11,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
-import sandslurry.units.Measure;
 import sandslurry.units.PressureGradient;
 import sandslurry.units.ShearRate;
 
@@ -62,14 +61,5 @@ public record RunState(
   public RunState {
     depositionModels = List.copyOf(depositionModels);
     headLossModels = List.copyOf(headLossModels);
-  }
-
-  /**
-   * The greater of the gauge pressures at the ends of the run.
-   *
-   * @return gauge pressure [Pa]
-   */
-  public double greatestPressurePa() {
-    return Math.max(Measure.PRESSURE.si(startPressure), Measure.PRESSURE.si(endPressure));
   }
 }

@@ -23,57 +23,48 @@ import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /**
  * Whether sand settles in the runs of a line: one finding a run, of its worst flow rate and
  * temperature.
  */
 final class SettlingFindings extends FindingWriter {
-  /** Temperatures between which liquids on farms lie (common practice, no source) [degC]. */
-  private static final double COLD_C = 2;
-
-  private static final double WARM_C = 30;
-
   private final Design design;
   private final Materials materials;
   private final LineModel model;
   private final List<State> states;
+  private final LineWarmths warmths;
   private final boolean whole;
 
   /** The line at the flow rates judged, with the liquid at another temperature. */
   private record Warmth(double temperatureK, LineModel model, List<State> states) {}
 
   SettlingFindings(
-      Design design, Materials materials, LineModel model, List<State> states, boolean whole) {
+      Design design, Materials materials, LineWarmths warmths, List<State> states, boolean whole) {
     super(design.units());
     this.design = design;
     this.materials = materials;
-    this.model = model;
+    this.model = warmths.asDesigned();
     this.states = states;
+    this.warmths = warmths;
     this.whole = whole;
   }
 
   List<Finding> all() {
-    List<Warmth> asked = new ArrayList<>();
-    asked.add(new Warmth(materials.carrier().temperatureK(), model, states));
-    List<Double> range = materials.temperatureRangeK();
-    range.forEach(temperature -> asked.add(at(temperature)));
-    List<Warmth> around =
-        whole && range.isEmpty() ? List.of(at(kelvin(COLD_C)), at(kelvin(WARM_C))) : List.of();
+    List<Warmth> asked = warmths.asked().stream().map(this::at).toList();
+    List<Warmth> around = whole ? warmths.around().stream().map(this::at).toList() : List.of();
     for (int i = 0; i < model.route().runs().size(); i++) {
       run(i, asked, around);
     }
     return findings;
   }
 
-  private static double kelvin(double celsius) {
-    return Measure.TEMPERATURE.si(Measure.TEMPERATURE.of(celsius, "degC"));
-  }
-
-  private Warmth at(double temperatureK) {
-    Materials there = materials.at(temperatureK);
-    LineModel line = new LineModel(design, there);
+  private Warmth at(LineWarmths.At warmth) {
+    LineModel line = warmth.line();
+    double temperature = warmth.temperatureK();
+    if (line == model) {
+      return new Warmth(temperature, line, states);
+    }
     List<State> same = new ArrayList<>();
     for (State state : states) {
       same.add(
@@ -83,7 +74,7 @@ final class SettlingFindings extends FindingWriter {
               state.sandFraction(),
               line.runs(state.flowM3ps(), state.sandFraction())));
     }
-    return new Warmth(temperatureK, line, same);
+    return new Warmth(temperature, line, same);
   }
 
   /** The case in which a run stands worst; of equals, the one with the least margin. */
@@ -133,7 +124,7 @@ final class SettlingFindings extends FindingWriter {
             + " the velocity is "
             + show(Kind.VELOCITY, point.leastVelocityMps());
     if (point.regime() != Regime.TURBULENT) {
-      notTurbulent(index, state, warmth.model(), at, limit(judged));
+      notTurbulent(index, state, at, limit(judged));
       return;
     }
     String numbers =
@@ -196,9 +187,9 @@ final class SettlingFindings extends FindingWriter {
         around.size() < 2
             ? ""
             : " From "
-                + show(Kind.TEMPERATURE, kelvin(COLD_C))
+                + show(Kind.TEMPERATURE, around.get(0).temperatureK())
                 + " to "
-                + show(Kind.TEMPERATURE, kelvin(WARM_C))
+                + show(Kind.TEMPERATURE, around.get(1).temperatureK())
                 + " the required velocity goes from "
                 + required(around.get(0), index)
                 + " to "
@@ -271,7 +262,7 @@ final class SettlingFindings extends FindingWriter {
   }
 
   /** Laminar and transitional flow: eddies do not carry the sand, so something else must. */
-  private void notTurbulent(int index, State state, LineModel line, String at, String limit) {
+  private void notTurbulent(int index, State state, String at, String limit) {
     RunPoint point = state.runs().get(index);
     SandCarriage carriage = point.carriage().orElseThrow();
     StringBuilder why = new StringBuilder(at).append(". ");
@@ -289,7 +280,7 @@ final class SettlingFindings extends FindingWriter {
         point.run().name(),
         withoutEddies(point, carriage),
         why.toString(),
-        point.severity() == Severity.PASS ? "" : notTurbulentCure(index, line, carriage));
+        point.severity() == Severity.PASS ? "" : notTurbulentCure(index, carriage));
   }
 
   private static String withoutEddies(RunPoint point, SandCarriage carriage) {
@@ -315,13 +306,13 @@ final class SettlingFindings extends FindingWriter {
     };
   }
 
-  private String notTurbulentCure(int index, LineModel line, SandCarriage carriage) {
+  private String notTurbulentCure(int index, SandCarriage carriage) {
     RunSpec run = model.route().runs().get(index);
-    OptionalDouble flow = line.leastSafeFlowM3ps(run);
+    OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
     String turbulent =
         flow.isPresent()
             ? "Run at "
-                + show(Kind.FLOW, flow.getAsDouble())
+                + units.showAtLeast(Kind.FLOW, flow.getAsDouble())
                 + " or more, where the flow is turbulent and above the limit with margin"
             : "No flow of this liquid in this pipe is turbulent and fast enough";
     String dilution =
@@ -347,10 +338,10 @@ final class SettlingFindings extends FindingWriter {
   private String cure(int index, State state) {
     RunSpec run = model.route().runs().get(index);
     RunPoint point = state.runs().get(index);
-    OptionalDouble flow = model.leastSafeFlowM3ps(run);
+    OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
     StringBuilder text = new StringBuilder();
     if (flow.isPresent()) {
-      text.append("Never run below ").append(show(Kind.FLOW, flow.getAsDouble()));
+      text.append("Never run below ").append(units.showAtLeast(Kind.FLOW, flow.getAsDouble()));
     } else {
       text.append("No flow through this pipe is enough");
     }

@@ -57,12 +57,16 @@ public final class DesignCarrier {
   }
 
   /**
-   * The same liquid at another temperature. A measured viscosity is taken to change as that of
-   * water does (common practice, no source).
+   * The same liquid at another temperature; one at an end of its scatter stays there. A measured
+   * viscosity is taken to change as that of water does (common practice, no source).
    */
   static Carrier at(CarrierSpec spec, Carrier carrier, double temperatureK) {
     if (spec instanceof ManureSpec manure) {
-      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+      Scatter here = of(spec).scatter();
+      Carrier there = Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+      return carrier.rheology().equals(here.thinner())
+          ? there.of(there.scatter().thinner())
+          : carrier.rheology().equals(here.thicker()) ? there.of(there.scatter().thicker()) : there;
     }
     if (spec instanceof CarrierSpec.WaterSpec) {
       return Carriers.water(temperatureK);

@@ -87,6 +87,17 @@ public record Materials(
   }
 
   /**
+   * The warmest that the liquid comes, at which plastic pipe bears least.
+   *
+   * @return temperature [K]
+   */
+  public double warmestK() {
+    return temperatureRangeK().stream()
+        .mapToDouble(Double::doubleValue)
+        .reduce(carrier.temperatureK(), Math::max);
+  }
+
+  /**
    * The same sand in another carrier.
    *
    * @param other the carrier

@@ -6,10 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import sandslurry.assessment.line.FlowCase;
-import sandslurry.assessment.line.LineEvaluation;
 import sandslurry.assessment.line.LineModel;
-import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
@@ -158,7 +155,7 @@ public final class StateEvaluation {
     List<RunPoint> runs = model.runs(flowM3ps, sandFraction);
     RunPoint worst = worst(runs);
     reasons.sand(worst);
-    double pressure = pressure();
+    double pressure = pressure(runs);
     if (variant.flush()) {
       reasons.flush(
           materials.carrier().temperatureK(),
@@ -171,12 +168,10 @@ public final class StateEvaluation {
     double drive = design.pump().map(p -> Measure.FRACTION.si(p.driveEfficiency())).orElse(1.0);
     if (driving.isPresent()) {
       PumpEvaluation evaluation = driving.get();
+      pumps.addAll(pumps(evaluation));
       if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
         group = evaluation.derated(spec);
-        pumps.addAll(rotodynamic(spec, evaluation, group.orElseThrow()));
         drive = PumpEvaluation.drive(evaluation.pumps(spec), group.orElseThrow().parts(flowM3ps));
-      } else {
-        pumps.add(piston((PistonSpec) design.pump().orElseThrow()));
       }
       pumps.forEach(reasons::pump);
     }
@@ -219,21 +214,28 @@ public final class StateEvaluation {
   }
 
   /** The greatest pressure in the line. */
-  private double pressure() {
-    LineState shown = LineEvaluation.at(design, materials, model, FlowCase.DUTY, flowM3ps);
+  private double pressure(List<RunPoint> runs) {
+    List<LineModel.Pressures> pressures = model.pressures(runs);
     double share = Measure.FRACTION.si(design.criteria().pressureShare());
     double greatest = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < shown.runs().size(); i++) {
-      RunSpec run = model.route().runs().get(i);
-      double here = shown.runs().get(i).greatestPressurePa();
+    for (int i = 0; i < runs.size(); i++) {
+      RunSpec run = runs.get(i).run();
+      double here = pressures.get(i).greatestPa();
       greatest = Math.max(greatest, here);
-      reasons.pressure(run, here, run.ratingPa(materials.carrier().temperatureK()), share);
+      reasons.pressure(run, here, run.ratingPa(materials.warmestK()), share);
     }
     return greatest;
   }
 
   private static double designFlow(Design design) {
     return Measure.FLOW.si(design.flow().orElseThrow().design());
+  }
+
+  /** Each pump at the flow rate of the state. */
+  List<PumpPoint> pumps(PumpEvaluation evaluation) {
+    return design.pump().orElseThrow() instanceof RotodynamicSpec spec
+        ? rotodynamic(spec, evaluation, evaluation.derated(spec).orElseThrow())
+        : List.of(piston((PistonSpec) design.pump().orElseThrow()));
   }
 
   private List<PumpPoint> rotodynamic(

@@ -44,6 +44,7 @@ public final class PumpEvaluation {
   private final PumpInLiquid liquid;
   private final PumpSpec spec;
   private final Change change;
+  private Optional<PumpGroup> derated;
 
   /**
    * What differs from the design.
@@ -98,7 +99,7 @@ public final class PumpEvaluation {
   public PumpResult result() {
     return spec instanceof RotodynamicSpec rotodynamic
         ? rotodynamic(rotodynamic)
-        : piston((PistonSpec) spec);
+        : pistonResult((PistonSpec) spec);
   }
 
   /**
@@ -136,6 +137,13 @@ public final class PumpEvaluation {
    * @return the group; empty when a correction leaves a pump no head or no efficiency
    */
   public Optional<PumpGroup> derated(RotodynamicSpec pump) {
+    if (derated == null) {
+      derated = group(pump);
+    }
+    return derated;
+  }
+
+  private Optional<PumpGroup> group(RotodynamicSpec pump) {
     List<PumpCurve> curves = new ArrayList<>();
     for (RunningPump each : pumps(pump)) {
       Optional<PumpCurve> curve = liquid.curve(each, change.worn(), change.choice());
@@ -145,6 +153,43 @@ public final class PumpEvaluation {
       curves.add(curve.get());
     }
     return PumpGroup.of(pump.station().arrangement(), curves);
+  }
+
+  /**
+   * Says whether the pumps have a head at a flow rate: no curve is extrapolated.
+   *
+   * @param flowM3ps the flow rate [m3/s]
+   * @return true within the range of their curves
+   */
+  public boolean reaches(double flowM3ps) {
+    if (spec instanceof PistonSpec) {
+      return true;
+    }
+    Optional<PumpGroup> group = derated((RotodynamicSpec) spec);
+    return group.isPresent()
+        && flowM3ps >= group.get().leastFlowM3ps()
+        && flowM3ps <= group.get().greatestFlowM3ps();
+  }
+
+  /**
+   * The flow rate to which pumps without a duty point deliver.
+   *
+   * @return where their curve ends with more head than the line needs, or the flow rate of the
+   *     strokes; empty when they have less head than the line needs [m3/s]
+   */
+  public OptionalDouble deliversToM3ps() {
+    if (spec instanceof PistonSpec piston) {
+      return OptionalDouble.of(strokes(piston));
+    }
+    Optional<PumpGroup> group = derated((RotodynamicSpec) spec);
+    if (group.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double end = group.get().greatestFlowM3ps();
+    double head = group.get().headM(end);
+    return head > systemHead(group.get(), end, head)
+        ? OptionalDouble.of(end)
+        : OptionalDouble.empty();
   }
 
   /** Head asked of the pumps at a flow and the head of theirs. */
@@ -298,14 +343,21 @@ public final class PumpEvaluation {
         line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity));
   }
 
-  private PumpResult piston(PistonSpec spec) {
-    PistonPump pump =
-        new PistonPump(
-            Measure.VOLUME.si(spec.displacement()),
-            Measure.FRACTION.si(spec.volumetricEfficiency()),
-            Measure.PRESSURE.si(spec.pressureLimit()));
-    double flow =
-        pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate())) * (1 - change.worn().orElse(0));
+  private static PistonPump piston(PistonSpec spec) {
+    return new PistonPump(
+        Measure.VOLUME.si(spec.displacement()),
+        Measure.FRACTION.si(spec.volumetricEfficiency()),
+        Measure.PRESSURE.si(spec.pressureLimit()));
+  }
+
+  private double strokes(PistonSpec spec) {
+    return piston(spec).flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()))
+        * (1 - change.worn().orElse(0));
+  }
+
+  private PumpResult pistonResult(PistonSpec spec) {
+    PistonPump pump = piston(spec);
+    double flow = strokes(spec);
     double head = line.systemHeadM(flow, sandFraction);
     double efficiency =
         Measure.FRACTION.si(spec.mechanicalEfficiency())

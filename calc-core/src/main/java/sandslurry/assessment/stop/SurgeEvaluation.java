@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.line.FlowCase;
-import sandslurry.assessment.line.LineEvaluation;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.SuctionEvaluation;
 import sandslurry.assessment.stop.SurgeResult.LowWave;
@@ -75,14 +73,11 @@ public final class SurgeEvaluation {
         double factor = state.flowCase() == FlowCase.DUTY ? ripple : 1;
         velocity = Math.max(velocity, state.runs().get(i).velocityMps() * factor);
         density = Math.max(density, here);
-        RunState shown =
-            LineEvaluation.at(design, materials, model, state.flowCase(), state.flowM3ps())
-                .runs()
-                .get(i);
         working =
             Math.max(
                 working,
-                shown.greatestPressurePa() + (state.flowCase() == FlowCase.DUTY ? pulse : 0));
+                model.pressures(state.runs()).get(i).greatestPa()
+                    + (state.flowCase() == FlowCase.DUTY ? pulse : 0));
       }
       double surge = JOUKOWSKY.surgePa(run.pipe().get(), density, velocity);
       double wave = JOUKOWSKY.waveSpeedMps(run.pipe().get(), density);

@@ -3,6 +3,7 @@ package sandslurry.report.block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import sandslurry.fact.finding.Severity;
 
 /** A piece of a report, as data: what is said, not how it is painted. */
@@ -149,22 +150,16 @@ public sealed interface Block {
    * The operating window of a line on a scale of flow rates.
    *
    * @param unit the unit of all numbers
-   * @param lowest the lowest flow rate that carries the sand; empty when none does
-   * @param below what happens below it
-   * @param highest the highest flow rate allowed; empty when nothing known limits it
-   * @param above what limits it
+   * @param stretches the flow rates at which the line works, ascending: the interval that holds the
+   *     design flow rate and the nearest other
+   * @param empty why there are none; empty when there are some
    * @param judged the flow rates judged, ascending
    */
-  record Window(
-      String unit,
-      OptionalDouble lowest,
-      String below,
-      OptionalDouble highest,
-      String above,
-      List<Mark> judged)
+  record Window(String unit, List<Stretch> stretches, String empty, List<Mark> judged)
       implements Block {
-    /** Copies the list. */
+    /** Copies the lists. */
     public Window {
+      stretches = List.copyOf(stretches);
       judged = List.copyOf(judged);
     }
 
@@ -174,21 +169,65 @@ public sealed interface Block {
     }
 
     /**
-     * The lowest flow rate as it is shown: rounded up, so that it is safe.
+     * The window in short.
      *
-     * @return the number
+     * @return for example "16.0 to 22.5 L/s"
      */
-    public String lowestText() {
-      return WindowText.number(lowest.orElseThrow(), true);
+    public String text() {
+      return stretches.isEmpty()
+          ? "none"
+          : stretches.stream().map(Stretch::text).collect(Collectors.joining(", ")) + " " + unit;
     }
 
     /**
-     * The highest flow rate as it is shown: rounded down, so that it is safe.
+     * What sets the ends of the window.
      *
-     * @return the number
+     * @return a sentence for each end, or why there is no window
      */
-    public String highestText() {
-      return WindowText.number(highest.orElseThrow(), false);
+    public String ends() {
+      return WindowText.ends(this);
+    }
+
+    /**
+     * Flow rates without a gap.
+     *
+     * @param lowest the lowest flow rate; empty when there is none
+     * @param below what happens below it
+     * @param highest the highest flow rate; empty when nothing known limits it
+     * @param above what limits it
+     */
+    public record Stretch(
+        OptionalDouble lowest, String below, OptionalDouble highest, String above) {
+      /**
+       * The lowest flow rate as it is shown: rounded up, so that it is safe.
+       *
+       * @return the number
+       */
+      public String lowestText() {
+        return WindowText.number(lowest.orElseThrow(), true);
+      }
+
+      /**
+       * The highest flow rate as it is shown: rounded down, so that it is safe.
+       *
+       * @return the number
+       */
+      public String highestText() {
+        return WindowText.number(highest.orElseThrow(), false);
+      }
+
+      private String text() {
+        String from = lowest.isPresent() ? "from " + lowestText() : "";
+        return highest.isEmpty()
+            ? lowest.isPresent() ? from : "any"
+            : lowest.isPresent() ? lowestText() + " to " + highestText() : "to " + highestText();
+      }
+
+      /** Whether flow rates between two lie inside. */
+      boolean holds(double from, double to) {
+        return from >= lowest.orElse(0) - 1e-9
+            && to <= highest.orElse(Double.POSITIVE_INFINITY) + 1e-9;
+      }
     }
 
     /**

@@ -244,6 +244,7 @@ public final class HtmlBody {
     public void window(Block.Window window) {
       startKeep();
       html.append("<div class=\"window\">").append(drawings.window(window)).append("</div>\n");
+      html.append("<p>").append(escape(window.ends())).append("</p>\n");
       endKeep();
     }
 

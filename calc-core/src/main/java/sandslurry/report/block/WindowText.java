@@ -4,15 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** Draws an operating window with characters: a scale of flow rates and what stands on it. */
 final class WindowText {
   private static final int INDENT = 3;
   private static final int WIDEST = 84;
+  private static final double SAME = 1e-6;
 
   /** One place on the scale. */
   private record Tick(double flow, String number, String word, char sign) {
+    boolean isAt(double other) {
+      return Math.abs(other / flow - 1) < SAME;
+    }
+
     int width() {
       return Math.max(number.length(), word.length());
     }
@@ -26,11 +31,22 @@ final class WindowText {
 
   List<String> lines(Block.Window window) {
     List<Tick> ticks = new ArrayList<>();
-    window.lowest().ifPresent(flow -> ticks.add(new Tick(flow, number(flow, true), "lowest", '|')));
-    window.judged().forEach(m -> ticks.add(new Tick(m.flow(), m.text(), m.word(), 'o')));
-    window
-        .highest()
-        .ifPresent(flow -> ticks.add(new Tick(flow, number(flow, false), "highest", '|')));
+    for (Block.Window.Stretch stretch : window.stretches()) {
+      stretch
+          .lowest()
+          .ifPresent(flow -> ticks.add(new Tick(flow, stretch.lowestText(), "lowest", '|')));
+      stretch
+          .highest()
+          .ifPresent(flow -> ticks.add(new Tick(flow, stretch.highestText(), "highest", '|')));
+    }
+    for (Block.Window.Mark mark : window.judged()) {
+      Optional<Tick> end =
+          ticks.stream().filter(t -> t.sign() == '|' && t.isAt(mark.flow())).findFirst();
+      end.ifPresent(ticks::remove);
+      ticks.add(
+          end.map(t -> new Tick(t.flow(), t.number(), t.word() + ", " + mark.word(), '|'))
+              .orElseGet(() -> new Tick(mark.flow(), mark.text(), mark.word(), 'o')));
+    }
     ticks.sort(Comparator.comparingDouble(Tick::flow));
     int[] columns = columns(ticks);
     StringBuilder numbers = new StringBuilder();
@@ -38,15 +54,15 @@ final class WindowText {
     StringBuilder words = new StringBuilder();
     for (int i = 0; i < ticks.size(); i++) {
       Tick tick = ticks.get(i);
-      char between = i > 0 && inside(window, ticks.get(i - 1).flow(), tick.flow()) ? '-' : ' ';
-      fill(axis, columns[i], i == 0 ? ' ' : between);
+      boolean works = inside(window, i == 0 ? 0 : ticks.get(i - 1).flow(), tick.flow());
+      fill(axis, columns[i], works ? '-' : ' ');
       axis.append(tick.sign());
       fill(numbers, columns[i], ' ');
       numbers.append(tick.number());
       fill(words, columns[i], ' ');
       words.append(tick.word());
     }
-    if (window.highest().isEmpty() && window.lowest().isPresent()) {
+    if (window.stretches().stream().anyMatch(stretch -> stretch.highest().isEmpty())) {
       axis.append("---->");
     }
     List<String> lines = new ArrayList<>();
@@ -54,29 +70,30 @@ final class WindowText {
     lines.add(numbers.toString());
     lines.add(axis.toString());
     lines.add(words.toString());
-    String below =
-        window.lowest().isPresent()
-            ? "Below " + number(window.lowest().getAsDouble(), true) + ": " + window.below() + "."
-            : capital(window.below()) + ".";
-    String above =
-        window.highest().isPresent()
-            ? " Above "
-                + number(window.highest().getAsDouble(), false)
-                + ": "
-                + window.above()
-                + "."
-            : window.above().isEmpty() ? "" : " " + window.above() + ".";
-    lines.addAll(new TextView(width).wrap(below + above, " ".repeat(INDENT), " ".repeat(INDENT)));
+    lines.addAll(new TextView(width).wrap(ends(window), " ".repeat(INDENT), " ".repeat(INDENT)));
     return lines;
   }
 
-  /** Whether the line holds between two flow rates. */
+  /** What sets the ends, in sentences. */
+  static String ends(Block.Window window) {
+    List<String> sentences = new ArrayList<>();
+    if (!window.empty().isEmpty()) {
+      sentences.add("None. " + window.empty());
+    }
+    for (Block.Window.Stretch stretch : window.stretches()) {
+      if (stretch.lowest().isPresent()) {
+        sentences.add("Below " + stretch.lowestText() + ": " + stretch.below() + ".");
+      }
+      if (stretch.highest().isPresent()) {
+        sentences.add("Above " + stretch.highestText() + ": " + stretch.above() + ".");
+      }
+    }
+    return String.join(" ", sentences);
+  }
+
+  /** Whether the line works between two flow rates. */
   private static boolean inside(Block.Window window, double from, double to) {
-    OptionalDouble low = window.lowest();
-    OptionalDouble high = window.highest();
-    return low.isPresent()
-        && from >= low.getAsDouble() - 1e-9
-        && (high.isEmpty() || to <= high.getAsDouble() + 1e-9);
+    return window.stretches().stream().anyMatch(stretch -> stretch.holds(from, to));
   }
 
   /** Columns to scale, moved apart where the words would touch. */
@@ -107,9 +124,5 @@ final class WindowText {
         (up ? Math.ceil(flow / scale - 1e-6) : Math.floor(flow / scale + 1e-6)) * scale;
     int decimals = (int) Math.max(0, -Math.round(Math.log10(scale)));
     return String.format(Locale.ROOT, "%." + decimals + "f", rounded);
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

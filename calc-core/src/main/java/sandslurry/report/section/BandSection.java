@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.FlowCase;
-import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.station.PumpResult;
@@ -48,7 +47,11 @@ final class BandSection extends SectionWriter {
           bandRow(
               head("lowest flow rate that carries the sand", Kind.FLOW),
               all,
-              a -> a.line().flatMap(LineResult::leastSafeFlow).map(q -> number(Kind.FLOW, q))));
+              a ->
+                  a.line().stream()
+                      .flatMapToDouble(l -> l.window().carriesFromM3ps().stream())
+                      .mapToObj(q -> units.number(Kind.FLOW, q))
+                      .findFirst()));
     }
     if (assessment.pump().isPresent()) {
       rows.add(

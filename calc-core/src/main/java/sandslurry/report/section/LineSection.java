@@ -11,7 +11,9 @@ import sandslurry.assessment.line.DilutionCurve;
 import sandslurry.assessment.line.GradePoint;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.line.WindowWords;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec;
@@ -77,15 +79,7 @@ final class LineSection extends SectionWriter {
     paragraph(
         "Friction is computed in the mean bore, deposition in the largest bore that the standard"
             + " allows, where the velocity is lowest. "
-            + line.leastSafeFlow()
-                .map(
-                    q ->
-                        "Sand stays in motion with its margin in the whole line from "
-                            + show(Kind.FLOW, q)
-                            + " up.")
-                .orElse(
-                    "At no flow rate does turbulence carry the sand with its margin in the whole"
-                        + " line."));
+            + window(line.window()));
     if (line.states().isEmpty()) {
       paragraph("The line could not be judged at any flow: see the findings.");
       return;
@@ -96,6 +90,21 @@ final class LineSection extends SectionWriter {
     }
     headLoss(line, runs);
     gradeLine(line);
+  }
+
+  private String window(OperatingWindow window) {
+    WindowWords words = new WindowWords(units);
+    if (window.intervals().isEmpty()) {
+      return "No flow rate works; the findings say why.";
+    }
+    return window.intervals().stream()
+        .map(
+            interval ->
+                "Operating window: "
+                    + words.range(interval)
+                    + interval.high().map(high -> "; above it: " + words.above(high)).orElse("")
+                    + ".")
+        .collect(Collectors.joining(" "));
   }
 
   private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {

@@ -3,6 +3,7 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.assessment.line.WindowWords;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
@@ -94,7 +95,7 @@ public final class SizingSection {
               fit.pipe().size() + " " + fit.pipe().wallClass(),
               fit.pipe().system().standard(),
               fit.verdict().name(),
-              atLeast(units, Kind.FLOW, fit.lowestM3ps()),
+              window(fit, units),
               show(units, Kind.FLOW, designFlow(fit)),
               show(units, Kind.VELOCITY, fit.leastVelocityMps()),
               show(units, Kind.HEAD, fit.headM()),
@@ -109,7 +110,7 @@ public final class SizingSection {
             "pipe",
             "standard",
             "verdict",
-            "carries sand from",
+            "operating window",
             "design flow",
             "least velocity",
             "TDH, slurry",
@@ -178,13 +179,16 @@ public final class SizingSection {
             .mapToDouble(flow -> Measure.FLOW.si(flow.minimum()))
             .findFirst();
     boolean settles = pipe.gravest().map(f -> f.topic() == Topic.PLUGGING).orElse(false);
-    boolean below = pipe.lowestM3ps().orElse(0) > runsFrom.orElse(0);
+    OptionalDouble carriesFrom = pipe.window().carriesFromM3ps();
+    boolean below = carriesFrom.orElse(0) > runsFrom.orElse(0);
     if (settles && (below || pipe.assessment().pump().isPresent())) {
       return (below
               ? "sand settles at the minimum flow rate"
               : "sand settles at the flow rate that the pump gives")
           + "; carried from "
-          + atLeast(units, Kind.FLOW, pipe.lowestM3ps());
+          + (carriesFrom.isPresent()
+              ? units.showAtLeast(Kind.FLOW, carriesFrom.getAsDouble())
+              : NONE);
     }
     return pipe.gravest().map(Finding::what).orElse("");
   }
@@ -200,7 +204,7 @@ public final class SizingSection {
     return si.isPresent() ? units.show(kind, si.getAsDouble()) : NONE;
   }
 
-  private static String atLeast(UnitSystem units, Kind<?> kind, OptionalDouble si) {
-    return si.isPresent() ? units.showAtLeast(kind, si.getAsDouble()) : NONE;
+  private static String window(SizedPipe fit, UnitSystem units) {
+    return fit.window().main().map(new WindowWords(units)::range).orElse("none");
   }
 }

@@ -1,0 +1,269 @@
+package sandslurry.assessment.states;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sandslurry.assessment.line.CarryingFlows;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.LineWarmths;
+import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.line.OperatingWindow.Cause;
+import sandslurry.assessment.line.OperatingWindow.End;
+import sandslurry.assessment.line.OperatingWindow.Interval;
+import sandslurry.assessment.line.RunPoint;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.station.PumpResult;
+import sandslurry.assessment.station.StateResult.PumpPoint;
+import sandslurry.assessment.station.StateResult.SuctionPoint;
+import sandslurry.correlation.Physics;
+import sandslurry.design.Design;
+import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec.MotorSpec;
+import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec.RunningPump;
+import sandslurry.numeric.Interruption;
+import sandslurry.units.Measure;
+
+/**
+ * Finds the operating window of a line. Of what pipe and pump bear, the flow rate at which the
+ * first limit is reached is found by halving: above the flow rate that carries the sand, head,
+ * pressure, power and NPSH required all rise with it.
+ */
+public final class WindowEvaluation {
+  private static final double FOUND = 1e-7;
+
+  private final Design design;
+  private final Materials materials;
+  private final LineModel model;
+  private final LineWarmths warmths;
+  private final Optional<PumpEvaluation> pump;
+  private final Optional<PumpResult> result;
+  private final Set<String> npshGiven;
+
+  /** What is held against a limit at a flow rate. */
+  private record Check(Cause cause, String element, double actual, double limit) {
+    /** Above 1 the limit is exceeded. */
+    double ratio() {
+      return cause == Cause.NPSH ? limit / Math.max(actual, 1e-9) : actual / limit;
+    }
+
+    End at(double flowM3ps, double temperatureK) {
+      return new End(flowM3ps, cause, element, actual, limit, temperatureK, Optional.empty());
+    }
+  }
+
+  /**
+   * The window of a line.
+   *
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param warmths the line with its liquid at each temperature at which sand is judged
+   * @param pump the pump as designed, when one is given
+   * @param result what came of it
+   */
+  public WindowEvaluation(
+      Design design,
+      Materials materials,
+      LineWarmths warmths,
+      Optional<PumpEvaluation> pump,
+      Optional<PumpResult> result) {
+    this.design = design;
+    this.materials = materials;
+    this.model = warmths.asDesigned();
+    this.warmths = warmths;
+    this.pump = pump;
+    this.result = result;
+    this.npshGiven =
+        design.pump().orElse(null) instanceof RotodynamicSpec spec
+            ? spec.pumps().stream()
+                .filter(
+                    p -> p.curve().points().stream().filter(c -> c.npsh().isPresent()).count() > 1)
+                .map(RunningPump::name)
+                .collect(Collectors.toSet())
+            : Set.of();
+  }
+
+  /**
+   * Finds the window.
+   *
+   * @return the flow rates at which the line works, with what sets their ends
+   */
+  public OperatingWindow window() {
+    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    List<Interval> carrying = CarryingFlows.of(warmths.all(), designFlow);
+    Optional<End> most = most();
+    List<Interval> intervals = new ArrayList<>();
+    Optional<End> blocked = Optional.empty();
+    for (Interval interval : carrying) {
+      double low = Math.max(interval.low().flowM3ps(), model.leastTriedM3ps());
+      if (most.isPresent() && most.get().flowM3ps() < low) {
+        blocked = blocked.or(() -> most);
+        continue;
+      }
+      Optional<End> over = worst(low);
+      if (over.isPresent()) {
+        blocked = blocked.or(() -> over);
+        continue;
+      }
+      intervals.add(new Interval(interval.low(), highest(interval, low, most)));
+    }
+    return new OperatingWindow(
+        designFlow, intervals, carrying, intervals.isEmpty() ? blocked : Optional.empty());
+  }
+
+  private Optional<End> highest(Interval carrying, double from, Optional<End> most) {
+    Optional<End> cap =
+        most.isPresent() && most.get().flowM3ps() < carrying.highM3ps() ? most : carrying.high();
+    double top = cap.map(End::flowM3ps).orElse(Math.max(model.mostTriedM3ps(), from));
+    if (worst(top).isEmpty()) {
+      return cap;
+    }
+    double low = from;
+    double high = top;
+    while (high - low > FOUND * high) {
+      Interruption.check();
+      double middle = (low + high) / 2;
+      if (worst(middle).isEmpty()) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    End over = worst(high).orElseThrow();
+    return Optional.of(
+        new End(
+            low,
+            over.cause(),
+            over.element(),
+            over.actual(),
+            over.limit(),
+            over.temperatureK(),
+            Optional.empty()));
+  }
+
+  /** The highest flow rate that the pump drives through the line. */
+  private Optional<End> most() {
+    if (pump.isEmpty()) {
+      return Optional.empty();
+    }
+    double temperature = materials.carrier().temperatureK();
+    boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
+    Optional<PumpResult.Duty> duty = result.orElseThrow().governing();
+    if (duty.isPresent()) {
+      double flow = Measure.FLOW.si(duty.get().flow());
+      double head = Measure.LENGTH.si(duty.get().head());
+      return Optional.of(
+          new Check(piston ? Cause.STROKES : Cause.PUMP_HEAD, "pump", head, head)
+              .at(flow, temperature));
+    }
+    OptionalDouble flow = pump.get().deliversToM3ps();
+    return Optional.of(
+        new Check(piston || flow.isEmpty() ? Cause.PUMP_HEAD : Cause.CURVE_END, "pump", 0, 0)
+            .at(flow.orElse(0), temperature));
+  }
+
+  /** The limit that is exceeded most at a flow rate; nothing when all are kept. */
+  private Optional<End> worst(double flowM3ps) {
+    if (!materials.flows(flowM3ps)) {
+      return Optional.empty();
+    }
+    List<Check> checks = new ArrayList<>();
+    List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
+    pressures(runs, checks);
+    wear(runs, checks);
+    if (pump.isPresent() && pump.get().reaches(flowM3ps)) {
+      StateEvaluation state =
+          new StateEvaluation(
+              StateVariant.named("", design), materials, materials, model, flowM3ps);
+      state.pumps(pump.get()).forEach(point -> pump(point, checks));
+    }
+    return checks.stream()
+        .filter(check -> !(check.ratio() <= 1))
+        .max(Comparator.comparingDouble(Check::ratio))
+        .map(check -> check.at(flowM3ps, materials.carrier().temperatureK()));
+  }
+
+  private void pressures(List<RunPoint> runs, List<Check> checks) {
+    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    List<LineModel.Pressures> pressures = model.pressures(runs);
+    for (int i = 0; i < runs.size(); i++) {
+      RunSpec run = runs.get(i).run();
+      OptionalDouble rating = run.ratingPa(materials.warmestK());
+      if (rating.isPresent()) {
+        checks.add(
+            new Check(
+                Cause.PRESSURE,
+                run.name(),
+                pressures.get(i).greatestPa(),
+                share * rating.getAsDouble()));
+      }
+    }
+  }
+
+  private void wear(List<RunPoint> runs, List<Check> checks) {
+    design
+        .criteria()
+        .wearVelocity()
+        .map(Measure.SPEED::si)
+        .ifPresent(
+            limit ->
+                runs.stream()
+                    .filter(RunPoint::hasSand)
+                    .forEach(
+                        run ->
+                            checks.add(
+                                new Check(
+                                    Cause.WEAR, run.run().name(), run.velocityMps(), limit))));
+  }
+
+  private void pump(PumpPoint point, List<Check> checks) {
+    if (design.pump().orElseThrow() instanceof PistonSpec piston) {
+      double density = materials.mixtureDensityKgM3(materials.sandFraction(point.flowM3ps()));
+      checks.add(
+          new Check(
+              Cause.PRESSURE_LIMIT,
+              point.name(),
+              point.headM() * density * Physics.GRAVITY,
+              Measure.PRESSURE.si(piston.pressureLimit())));
+    }
+    point
+        .region()
+        .ifPresent(
+            region ->
+                checks.add(
+                    new Check(
+                        Cause.REGION,
+                        point.name(),
+                        point.flowM3ps(),
+                        region.allowableHigh() * region.bestFlowM3ps())));
+    point
+        .motor()
+        .ifPresent(
+            motor ->
+                checks.add(new Check(Cause.MOTOR, point.name(), point.shaftW(), bearsW(motor))));
+    point.suction().ifPresent(suction -> npsh(point, suction, checks));
+  }
+
+  private void npsh(PumpPoint point, SuctionPoint suction, List<Check> checks) {
+    if (suction.requiredM().isPresent()) {
+      checks.add(
+          new Check(
+              Cause.NPSH,
+              point.name(),
+              suction.availableM(),
+              suction.margin().neededM(suction.requiredM().getAsDouble())));
+    } else if (npshGiven.contains(point.name())) {
+      checks.add(new Check(Cause.NPSH_UNKNOWN, point.name(), Math.nextUp(1.0), 1));
+    }
+  }
+
+  static double bearsW(MotorSpec motor) {
+    return Measure.POWER.si(motor.rating()) * Measure.FRACTION.si(motor.serviceFactor());
+  }
+}

@@ -1,0 +1,124 @@
+package sandslurry.assessment.states;
+
+import java.util.List;
+import java.util.Optional;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.line.OperatingWindow.End;
+import sandslurry.design.Design;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
+import sandslurry.fact.finding.Severity;
+import sandslurry.units.Kind;
+
+/** The headline of a line that has no operating window. */
+public final class WindowFindings extends FindingWriter {
+  /** The element of the headline. */
+  public static final String ELEMENT = "operating window";
+
+  /** A liquor of fewer solids than this is not thinned to carry its sand. */
+  private static final double THIN = 0.01;
+
+  private final LineModel model;
+  private final OperatingWindow window;
+
+  /**
+   * The window of a line.
+   *
+   * @param design the design
+   * @param model the physics of its line
+   * @param window the flow rates at which it works
+   */
+  public WindowFindings(Design design, LineModel model, OperatingWindow window) {
+    super(design.units());
+    this.model = model;
+    this.window = window;
+  }
+
+  /**
+   * The finding, if there is no flow rate at which the line works.
+   *
+   * @param others the findings on the line: the headline is as grave as they are
+   * @return one finding, or none
+   */
+  public List<Finding> all(List<Finding> others) {
+    if (window.intervals().isEmpty()) {
+      Severity severity =
+          others.stream()
+              .filter(f -> f.topic() != Topic.DATA && f.topic() != Topic.STOP)
+              .map(Finding::severity)
+              .reduce(Severity.CAUTION, Severity::or);
+      Found found = found("no-window", severity, topic(), ELEMENT);
+      if (window.blocked().isPresent()) {
+        blocked(found, window.blocked().get());
+      } else {
+        found
+            .why("no-flow-carries")
+            .cure(
+                model.materials().carrier().totalSolids().orElse(0) > THIN
+                    ? "thin-or-narrow"
+                    : "narrow-or-screen");
+      }
+      found.add();
+    }
+    return findings;
+  }
+
+  private Topic topic() {
+    Optional<End> blocked = window.blocked();
+    if (blocked.isEmpty()) {
+      return Topic.PLUGGING;
+    }
+    return switch (blocked.get().cause()) {
+      case PRESSURE -> Topic.PRESSURE;
+      case WEAR -> Topic.WEAR;
+      default -> Topic.PUMP;
+    };
+  }
+
+  private void blocked(Found found, End end) {
+    double needed = window.carriesFromM3ps().orElse(0);
+    double wanted = Math.max(needed, window.designM3ps());
+    if (needed > 0) {
+      found.with("needed", Kind.FLOW, needed).why("needs");
+    }
+    found
+        .with("most", Kind.FLOW, end.flowM3ps())
+        .with("part", end.element())
+        .with("wanted", Kind.FLOW, wanted)
+        .with("head", Kind.HEAD, model.systemHeadM(wanted, model.materials().sandFraction(wanted)));
+    Kind<?> kind = kind(end);
+    found.with("actual", kind, end.actual()).with("limit", kind, end.limit());
+    switch (end.cause()) {
+      case PRESSURE -> found.why("pressure-there").cure("stronger-pipe");
+      case WEAR -> found.why("wear-there").cure("narrow-or-hard");
+      case MOTOR -> found.why("motor-there").cure("motor-for-window");
+      case NPSH -> found.why("npsh-there").cure("suction-for-window");
+      case NPSH_UNKNOWN -> found.why("npsh-unknown").cure("suction-for-window");
+      case REGION -> found.why("region-there").cure("pump-for-window");
+      case PRESSURE_LIMIT -> found.why("pressure-there").cure("pump-for-window");
+      case STROKES -> found.why("strokes").cure("pump-for-window");
+      case CURVE_END -> found.why("curve-ends").cure("pump-for-window");
+      default -> {
+        if (end.flowM3ps() > 0) {
+          found.why("pump-gives");
+        } else {
+          found.why("pump-weak");
+        }
+        found.cure("pump-for-window");
+      }
+    }
+  }
+
+  private static Kind<?> kind(End end) {
+    return switch (end.cause()) {
+      case PRESSURE, PRESSURE_LIMIT -> Kind.PRESSURE;
+      case WEAR -> Kind.VELOCITY;
+      case MOTOR -> Kind.POWER;
+      case REGION -> Kind.FLOW;
+      default -> Kind.HEAD;
+    };
+  }
+}
