@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.CuresSection;
-import sandslurry.report.section.Findings;
 import sandslurry.study.Cures;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -82,7 +81,7 @@ public final class Answer {
     List<Deciding> facts = DecidingFacts.of(assessment);
     if (assessment.verdict() != Severity.PASS) {
       Finding gravest = assessment.findings().get(0);
-      return Findings.place(gravest) + ": " + gravest.what() + Findings.firstReason(gravest, LONG);
+      return gravest.place() + ": " + gravest.what() + gravest.firstReason(LONG);
     }
     String closest =
         facts.stream()
@@ -173,7 +172,7 @@ public final class Answer {
     heading("Also");
     List<String> seen = new ArrayList<>();
     for (Finding finding : amiss) {
-      String text = finding.severity() + " " + Findings.place(finding) + ": " + finding.what();
+      String text = finding.severity() + " " + finding.place() + ": " + finding.what();
       if (seen.stream().noneMatch(text::equals)) {
         seen.add(text);
       }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
+import sandslurry.report.figure.ReportFigure;
+import sandslurry.report.section.ReportFigures;
 
 /** The numbers of some designs as comma-separated values (RFC 4180), in SI. */
 public final class CsvView {

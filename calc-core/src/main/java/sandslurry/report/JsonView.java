@@ -15,6 +15,8 @@ import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.line.WindowWords;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Value;
+import sandslurry.report.figure.ReportFigure;
+import sandslurry.report.section.ReportFigures;
 import sandslurry.units.Kind;
 
 /**

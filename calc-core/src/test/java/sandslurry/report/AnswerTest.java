@@ -15,6 +15,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.golden.Shipped;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.TextView;
+import sandslurry.report.section.ReportFigures;
 
 /** The answer is short, holds what decides, and says nothing twice. */
 class AnswerTest {

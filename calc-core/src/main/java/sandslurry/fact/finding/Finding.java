@@ -3,6 +3,7 @@ package sandslurry.fact.finding;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.units.UnitSystem;
@@ -88,6 +89,28 @@ public record Finding(
    */
   public String cure() {
     return joined(cures, "do.");
+  }
+
+  /**
+   * The part that it is on, as the beginning of a sentence.
+   *
+   * @return its name with a capital
+   */
+  public String place() {
+    return element.substring(0, 1).toUpperCase(Locale.ROOT) + element.substring(1);
+  }
+
+  /**
+   * The first sentence of the reason.
+   *
+   * @param longest characters from which on it is left out
+   * @return the sentence with a space before it; empty when it is long
+   */
+  public String firstReason(int longest) {
+    String why = why();
+    int end = why.indexOf(". ");
+    String first = end < 0 ? why : why.substring(0, end + 1);
+    return first.isEmpty() || first.length() > longest ? "" : " " + first;
   }
 
   private String joined(List<String> clauses, String kind) {

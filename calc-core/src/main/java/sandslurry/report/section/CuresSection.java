@@ -15,7 +15,7 @@ public final class CuresSection {
    * @return the blocks
    */
   public static List<Block> of(Cures cures) {
-    String place = Findings.place(cures.finding());
+    String place = cures.finding().place();
     if (cures.tried().isEmpty()) {
       return List.of(
           new Block.Heading(3, "No single change tried mends it"),

@@ -1,10 +1,11 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -20,33 +21,25 @@ final class DaySection extends SectionWriter {
     return section.blocks();
   }
 
+  private static OptionalDouble energyJ(Day day) {
+    return day.energyJ() > 0 ? OptionalDouble.of(day.energyJ()) : OptionalDouble.empty();
+  }
+
   private void days(List<Day> days) {
     if (days.isEmpty()) {
       return;
     }
     heading(1, "A day of pumping");
-    List<List<String>> rows = new ArrayList<>();
-    for (Day day : days) {
-      rows.add(
-          List.of(
-              day.state(),
-              number(Kind.HOURS, day.runningS()),
-              number(Kind.STARTS, day.startsPs()),
-              day.energyJ() > 0 ? number(Kind.ENERGY, day.energyJ()) : "-",
-              number(Kind.MASS, day.sandKg()),
-              number(Kind.SPECIFIC_ENERGY, day.energyPerSandJpKg()),
-              StatesSection.wear(day.wear())));
-    }
-    table(
+    tableOf(
+        days,
         List.of(
-            "state",
-            head("running", Kind.HOURS),
-            head("starts", Kind.STARTS),
-            head("energy", Kind.ENERGY),
-            head("sand", Kind.MASS),
-            head("energy per sand", Kind.SPECIFIC_ENERGY),
-            "wear"),
-        rows);
+            Column.text("state", Day::state),
+            Column.of("running", Kind.HOURS, Day::runningS),
+            Column.maybe("starts", Kind.STARTS, Day::startsPs),
+            Column.maybe("energy", Kind.ENERGY, DaySection::energyJ),
+            Column.of("sand", Kind.MASS, Day::sandKg),
+            Column.maybe("energy per sand", Kind.SPECIFIC_ENERGY, Day::energyPerSandJpKg),
+            Column.text("wear", day -> StatesSection.wear(day.wear()))));
     paragraph(
         "Each state is taken to last all day. Starts are the most frequent, at an inflow of half"
             + " the flow rate. Wear is relative to the design flow rate, to the power "

@@ -1,14 +1,12 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
-import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.SandLoad;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -47,36 +45,25 @@ final class FeedSection extends SectionWriter {
         "It carries "
             + units.show(Kind.FLOW, run.greatestM3ps())
             + " without pressure. Its sand is judged in the least hour and at the full flow rate.");
-    List<List<String>> rows = new ArrayList<>();
-    for (GravityHour hour : run.hours()) {
-      Optional<GravitySand> sand = hour.sand();
-      rows.add(
+    if (!run.hours().isEmpty()) {
+      tableOf(
+          run.hours(),
           List.of(
-              number(Kind.FLOW, hour.flow().flowM3ps()),
-              number(Kind.PERCENT, hour.flow().wetted().depthShare()),
-              number(Kind.NUMBER, hour.reynolds()),
-              number(Kind.PERCENT, hour.sandFraction()),
-              number(Kind.VELOCITY, hour.flow().velocityMps()),
-              sand.map(s -> number(Kind.VELOCITY, s.limitMps())).orElse("-"),
-              sand.map(s -> number(Kind.VELOCITY, s.requiredMps())).orElse("-"),
-              sand.map(s -> spread(s.sewers())).orElse("-"),
-              number(Kind.STRESS, hour.cleansing().stressPa()),
-              number(Kind.STRESS, hour.stressWithMarginPa())));
-    }
-    if (!rows.isEmpty()) {
-      table(
-          List.of(
-              head("flow rate", Kind.FLOW),
-              "depth over bore [%]",
-              "Reynolds number",
-              "sand [%]",
-              head("velocity", Kind.VELOCITY),
-              head("deposition velocity", Kind.VELOCITY),
-              head("required velocity", Kind.VELOCITY),
-              head("relations for sewers", Kind.VELOCITY),
-              head("stress on the wall", Kind.STRESS),
-              head("needed with margin", Kind.STRESS)),
-          rows);
+              Column.of("flow rate", Kind.FLOW, hour -> hour.flow().flowM3ps()),
+              Column.of("depth over bore", Kind.PERCENT, h -> h.flow().wetted().depthShare()),
+              Column.of("Reynolds number", Kind.NUMBER, GravityHour::reynolds),
+              Column.of("sand", Kind.PERCENT, GravityHour::sandFraction),
+              Column.of("velocity", Kind.VELOCITY, hour -> hour.flow().velocityMps()),
+              Column.text(
+                  "deposition velocity",
+                  h -> h.sand().map(s -> number(Kind.VELOCITY, s.limitMps())).orElse("-")),
+              Column.text(
+                  "required velocity",
+                  h -> h.sand().map(s -> number(Kind.VELOCITY, s.requiredMps())).orElse("-")),
+              Column.text(
+                  "relations for sewers", h -> h.sand().map(s -> spread(s.sewers())).orElse("-")),
+              Column.of("stress on the wall", Kind.STRESS, h -> h.cleansing().stressPa()),
+              Column.of("needed with margin", Kind.STRESS, GravityHour::stressWithMarginPa)));
     }
   }
 

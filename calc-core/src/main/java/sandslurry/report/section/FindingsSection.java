@@ -31,7 +31,7 @@ final class FindingsSection extends SectionWriter {
     Map<String, List<Finding>> parts = new LinkedHashMap<>();
     for (Finding finding : assessment.findings()) {
       if (finding.severity() != Severity.PASS) {
-        parts.computeIfAbsent(Findings.place(finding), p -> new ArrayList<>()).add(finding);
+        parts.computeIfAbsent(finding.place(), p -> new ArrayList<>()).add(finding);
       }
     }
     parts.forEach(this::card);
@@ -55,7 +55,7 @@ final class FindingsSection extends SectionWriter {
     List<List<String>> rows = new ArrayList<>();
     for (Finding finding : assessment.findings()) {
       if (finding.severity() == Severity.PASS) {
-        rows.add(List.of(Findings.place(finding), finding.what() + " " + finding.why()));
+        rows.add(List.of(finding.place(), finding.what() + " " + finding.why()));
       }
     }
     if (!rows.isEmpty()) {

@@ -7,6 +7,7 @@ import sandslurry.assessment.lane.LaneCourse;
 import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.separation.capture.CaughtSize;
 import sandslurry.separation.lane.LaneClass;
 import sandslurry.separation.lane.LaneCycle;
@@ -101,41 +102,22 @@ final class LaneSection extends SectionWriter {
 
   private void classes(LaneResult lane) {
     heading(2, "The clean lane by size class");
-    List<List<String>> classes = new ArrayList<>();
-    for (LaneClass grains : lane.classes()) {
-      classes.add(
-          List.of(
-              units.number(Kind.GRAIN, grains.size().meanM()),
-              units.number(Kind.PERCENT, grains.share()),
-              units.number(Kind.FALL, grains.hinderedVelocityMps()),
-              units.number(Kind.TIME, grains.fallTimeS()),
-              units.number(Kind.TIME, grains.stokesFallTimeS()),
-              units.number(Kind.PERCENT, grains.capture().ideal()),
-              units.number(Kind.PERCENT, grains.capture().campDobbins()),
-              units.number(Kind.PERCENT, grains.capture().vetter()),
-              units.number(Kind.VELOCITY, grains.scourVelocityMps()),
-              units.number(Kind.NUMBER, grains.suspensionRatio()),
-              units.number(Kind.PERCENT, grains.kept().cautious()),
-              units.number(Kind.PERCENT, grains.kept().likely()),
-              units.number(Kind.PERCENT, grains.kept().hopeful())));
-    }
-    add(
-        new Block.Table(
-            List.of(
-                head("grain", Kind.GRAIN),
-                "share [%]",
-                head("settles", Kind.FALL),
-                head("in", Kind.TIME),
-                "Stokes",
-                "ideal [%]",
-                "turbulent [%]",
-                "mixed [%]",
-                head("scour", Kind.VELOCITY),
-                "w/u*",
-                "kept: cautious [%]",
-                "expected [%]",
-                "optimistic [%]"),
-            classes));
+    tableOf(
+        lane.classes(),
+        List.of(
+            Column.of("grain", Kind.GRAIN, grains -> grains.size().meanM()),
+            Column.of("share", Kind.PERCENT, LaneClass::share),
+            Column.of("settles", Kind.FALL, LaneClass::hinderedVelocityMps),
+            Column.of("in", Kind.TIME, LaneClass::fallTimeS),
+            Column.of("Stokes", Kind.TIME, LaneClass::stokesFallTimeS),
+            Column.of("ideal", Kind.PERCENT, grains -> grains.capture().ideal()),
+            Column.of("turbulent", Kind.PERCENT, grains -> grains.capture().campDobbins()),
+            Column.of("mixed", Kind.PERCENT, grains -> grains.capture().vetter()),
+            Column.of("scour", Kind.VELOCITY, LaneClass::scourVelocityMps),
+            Column.of("w/u*", Kind.NUMBER, LaneClass::suspensionRatio),
+            Column.of("kept: cautious", Kind.PERCENT, grains -> grains.kept().cautious()),
+            Column.of("expected", Kind.PERCENT, grains -> grains.kept().likely()),
+            Column.of("optimistic", Kind.PERCENT, grains -> grains.kept().hopeful())));
     paragraph(
         "What reaches the floor: ideal, plug flow (Hazen), an upper bound; turbulent, Camp and"
             + " Dobbins; mixed, Vetter, a lower bound. What is kept of it: cautious, grains that"

@@ -5,7 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.DilutionCurve;
 import sandslurry.assessment.line.GradePoint;
@@ -17,8 +21,10 @@ import sandslurry.assessment.line.WindowWords;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec;
+import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.friction.ClearLiquid.Regime;
@@ -109,39 +115,7 @@ final class LineSection extends SectionWriter {
 
   private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
     heading(2, "Actual velocity and deposition velocity");
-    List<List<String>> rows = new ArrayList<>();
-    for (LineState state : line.states()) {
-      for (int i = 0; i < runs.size(); i++) {
-        RunState run = state.runs().get(i);
-        // The deposition velocity judges turbulent flow only.
-        Optional<DepositionJudgement> judged =
-            run.deposition().filter(d -> run.regime() == Regime.TURBULENT);
-        rows.add(
-            List.of(
-                runs.get(i).name(),
-                state.flowCase().words(),
-                number(Kind.VELOCITY, run.leastVelocity()),
-                judged.map(d -> units.number(Kind.VELOCITY, d.limitMps())).orElse("-"),
-                judged.map(d -> units.number(Kind.VELOCITY, d.velocityToPassMps())).orElse("-"),
-                number(Kind.NUMBER, run.reynolds()),
-                run.regime().words(),
-                run.carriage().map(c -> c.support().words()).orElse("no sand"),
-                run.severity().name()));
-      }
-    }
-    add(
-        new Block.Table(
-            List.of(
-                "run",
-                "flow rate",
-                head("velocity", Kind.VELOCITY),
-                "deposition velocity",
-                "required",
-                "Reynolds number",
-                "flow regime",
-                "sand",
-                "verdict"),
-            rows));
+    tableOf(RunAt.all(line, runs), RunAt.COLUMNS);
   }
 
   /** The correlations beside each other, at the case that stands worst. */
@@ -309,35 +283,31 @@ final class LineSection extends SectionWriter {
 
   private void dilution(DilutionCurve curve) {
     heading(1, "What dilution does");
-    List<List<String>> rows = new ArrayList<>();
-    for (DilutionCurve.Point point : curve.points()) {
-      rows.add(
-          List.of(
-              String.format(Locale.ROOT, "%.2f", point.ratio()),
-              number(Kind.PERCENT, point.totalSolids()),
-              number(Kind.PERCENT, point.sandFraction()),
-              number(Kind.VELOCITY, point.velocity()),
-              point.turbulentVelocity().map(v -> number(Kind.VELOCITY, v)).orElse("-"),
-              point.regime().words(),
-              point.regime() == Regime.TURBULENT ? "-" : number(Kind.PERCENT, point.floorShare()),
-              number(Kind.PRESSURE_GRADIENT, point.pressureGradient()),
-              point.fate(),
-              point.severity().name()));
-    }
-    add(
-        new Block.Table(
-            List.of(
-                "added",
-                "solids [%]",
-                "sand [%]",
-                head("velocity", Kind.VELOCITY),
-                head("required", Kind.VELOCITY),
-                "flow",
+    tableOf(
+        curve.points(),
+        List.of(
+            Column.text("added", point -> String.format(Locale.ROOT, "%.2f", point.ratio())),
+            Column.text("solids [%]", point -> number(Kind.PERCENT, point.totalSolids())),
+            Column.text("sand [%]", point -> number(Kind.PERCENT, point.sandFraction())),
+            Column.of("velocity", Kind.VELOCITY, point -> Measure.SPEED.si(point.velocity())),
+            Column.maybe(
+                "required",
+                Kind.VELOCITY,
+                point ->
+                    point.turbulentVelocity().stream().mapToDouble(Measure.SPEED::si).findFirst()),
+            Column.text("flow", point -> point.regime().words()),
+            Column.text(
                 "sand on the floor [%]",
-                head("friction", Kind.PRESSURE_GRADIENT),
-                "sand",
-                "verdict"),
-            rows));
+                point ->
+                    point.regime() == Regime.TURBULENT
+                        ? "-"
+                        : number(Kind.PERCENT, point.floorShare())),
+            Column.of(
+                "friction",
+                Kind.PRESSURE_GRADIENT,
+                point -> Measure.PRESSURE_GRADIENT.si(point.pressureGradient())),
+            Column.text("sand", DilutionCurve.Point::fate),
+            Column.text("verdict", point -> point.severity().name())));
     paragraph(
         "Added are volumes of liquid with "
             + show(Kind.PERCENT, design.dilution().orElseThrow().totalSolids())
@@ -365,5 +335,69 @@ final class LineSection extends SectionWriter {
                     + ". Measure yours before you rely on a row."
                 : "How a measured viscosity falls with dilution is an assumption of this program."
                     + " Measure the diluted liquor before you rely on a row."));
+  }
+
+  /**
+   * A run of the line at a flow rate, and what is shown of it.
+   *
+   * @param name the name of the run
+   * @param at the flow rate in words
+   * @param run the run
+   */
+  record RunAt(String name, String at, RunState run) {
+    /** Velocities, regime and verdict. */
+    static final List<Column<RunAt>> COLUMNS =
+        List.of(
+            Column.text("run", RunAt::name),
+            Column.text("flow rate", RunAt::at),
+            of("actual velocity", Kind.VELOCITY, RunState::leastVelocity).as("velocity"),
+            judged("deposition velocity", DepositionJudgement::limitMps).as("deposition-velocity"),
+            judged("required velocity", DepositionJudgement::velocityToPassMps)
+                .as("required-velocity"),
+            of("Reynolds number", Kind.NUMBER, RunState::reynolds).as("reynolds-number"),
+            Column.text("flow regime", one -> one.run().regime().words()),
+            Column.text(
+                "sand",
+                one -> one.run().carriage().map(c -> c.support().words()).orElse("no sand")),
+            Column.text("verdict", one -> one.run().severity().name()));
+
+    /** Losses and pressures. */
+    static final List<Column<RunAt>> PRESSURES =
+        List.of(
+            of("friction loss of the run", Kind.PRESSURE, RunState::friction).as("friction"),
+            of("loss in the fittings", Kind.PRESSURE, RunState::fittings).as("fittings"),
+            of("pressure at the start", Kind.PRESSURE, RunState::startPressure)
+                .as("pressure-start"),
+            of("pressure at the end", Kind.PRESSURE, RunState::endPressure).as("pressure-end"));
+
+    static List<RunAt> all(LineResult line, List<RunSpec> runs) {
+      List<RunAt> all = new ArrayList<>();
+      for (LineState state : line.states()) {
+        for (int i = 0; i < runs.size(); i++) {
+          all.add(new RunAt(runs.get(i).name(), state.flowCase().words(), state.runs().get(i)));
+        }
+      }
+      return all;
+    }
+
+    private static <Q extends Quantity<Q>> Column<RunAt> of(
+        String label, Kind<Q> kind, Function<RunState, Quantity<Q>> quantity) {
+      return Column.of(label, kind, one -> kind.measure().si(quantity.apply(one.run())));
+    }
+
+    /** The deposition velocity judges turbulent flow only. */
+    private static Column<RunAt> judged(
+        String label, ToDoubleFunction<DepositionJudgement> velocity) {
+      return Column.maybe(
+          label,
+          Kind.VELOCITY,
+          one -> {
+            Optional<DepositionJudgement> judged =
+                one.run().deposition().filter(d -> one.run().regime() == Regime.TURBULENT);
+            return judged.isPresent()
+                ? OptionalDouble.of(velocity.applyAsDouble(judged.get()))
+                : OptionalDouble.empty();
+          });
+    }
   }
 }

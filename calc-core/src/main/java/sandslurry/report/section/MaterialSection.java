@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.materials.SettlingResult;
@@ -12,10 +14,27 @@ import sandslurry.design.Design;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.sand.Gradation;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 
 /** Sand, carrier and mixture as they were understood, and how grains settle in them. */
 final class MaterialSection extends SectionWriter {
+  /** What is shown of the slurry at each flow rate. */
+  static final List<Column<LineState>> FLOWS =
+      List.of(
+          Column.text("flow rate", state -> state.flowCase().words()),
+          of("value", Kind.FLOW, LineState::flow).as("flow-rate"),
+          of("sand by volume", Kind.PERCENT, LineState::sandFraction).as("sand-by-volume"),
+          of("sand by mass", Kind.PERCENT, LineState::massFraction).as("sand-by-mass"),
+          of("sand moved", Kind.MASS_FLOW, LineState::sandRate).as("sand-rate"),
+          of("density of the slurry", Kind.DENSITY, LineState::mixtureDensity).as("slurry-density"),
+          of("total dynamic head", Kind.HEAD, LineState::systemHead).as("total-dynamic-head"));
+
+  private static <Q extends Quantity<Q>> Column<LineState> of(
+      String label, Kind<Q> kind, Function<LineState, Quantity<Q>> quantity) {
+    return Column.of(label, kind, state -> kind.measure().si(quantity.apply(state)));
+  }
+
   private final Assessment assessment;
   private final Design design;
 
@@ -61,27 +80,7 @@ final class MaterialSection extends SectionWriter {
               if (line.states().isEmpty()) {
                 return;
               }
-              List<List<String>> mixture = new ArrayList<>();
-              for (LineState state : line.states()) {
-                mixture.add(
-                    List.of(
-                        state.flowCase().words(),
-                        number(Kind.FLOW, state.flow()),
-                        number(Kind.PERCENT, state.sandFraction()),
-                        number(Kind.PERCENT, state.massFraction()),
-                        number(Kind.MASS_FLOW, state.sandRate()),
-                        number(Kind.DENSITY, state.mixtureDensity())));
-              }
-              add(
-                  new Block.Table(
-                      List.of(
-                          "flow rate",
-                          head("value", Kind.FLOW),
-                          "sand by volume [%]",
-                          "by mass [%]",
-                          head("sand rate", Kind.MASS_FLOW),
-                          head("slurry density", Kind.DENSITY)),
-                      mixture));
+              tableOf(line.states(), FLOWS);
             });
   }
 

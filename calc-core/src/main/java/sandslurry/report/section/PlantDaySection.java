@@ -19,6 +19,7 @@ import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -165,26 +166,15 @@ public final class PlantDaySection extends SectionWriter {
     if (spec.pens().stream().noneMatch(pen -> pen.batches().isPresent())) {
       return;
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (UnitDay unit : day.units().values()) {
-      rows.add(
-          List.of(
-              unit.name(),
-              number(Kind.FLOW, unit.meanM3ps()),
-              number(Kind.FLOW, unit.peakFeed().volumeM3ps()),
-              UnitSystem.clock(unit.peakAtS()),
-              number(Kind.PERCENT, unit.captureAtPeak()),
-              number(Kind.PERCENT, unit.capture())));
-    }
-    table(
+    tableOf(
+        List.copyOf(day.units().values()),
         List.of(
-            "unit",
-            head("mean flow", Kind.FLOW),
-            head("peak flow", Kind.FLOW),
-            "from [h]",
-            "sand to the first outlet at the peak [%]",
-            "over the day [%]"),
-        rows);
+            Column.text("unit", UnitDay::name),
+            Column.of("mean flow rate", Kind.FLOW, UnitDay::meanM3ps),
+            Column.of("peak flow rate", Kind.FLOW, unit -> unit.peakFeed().volumeM3ps()),
+            Column.text("from [h]", unit -> UnitSystem.clock(unit.peakAtS())),
+            Column.of("sand to the first outlet at the peak", Kind.PERCENT, UnitDay::captureAtPeak),
+            Column.of("over the day", Kind.PERCENT, UnitDay::capture)));
     paragraph(
         "Units see the batches as they come; a unit without a pit between it and a pen is taken to"
             + " run when they do. Shares over the day are weighted by the sand.");

@@ -1,8 +1,8 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
@@ -11,6 +11,7 @@ import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -31,6 +32,11 @@ final class PlantLoopSection extends SectionWriter {
     return section.blocks();
   }
 
+  private static Column<ModeResult> liquor(
+      String label, Kind<?> kind, ToDoubleFunction<LiquorLimit> si) {
+    return Column.of(label, kind, mode -> si.applyAsDouble(mode.liquor().orElseThrow()));
+  }
+
   private void loop() {
     List<ModeResult> steady =
         result.modes().stream().filter(mode -> mode.liquor().isPresent()).toList();
@@ -38,51 +44,36 @@ final class PlantLoopSection extends SectionWriter {
       return;
     }
     heading(2, "What the liquor thickens to");
-    List<List<String>> rows = new ArrayList<>();
-    for (ModeResult mode : steady) {
-      LiquorLimit liquor = mode.liquor().orElseThrow();
-      rows.add(
-          List.of(
-              mode.mode().name(),
-              number(Kind.MASS_PER_DAY, liquor.solidsNotCaughtKgps()),
-              number(Kind.MASS_PER_DAY, liquor.netWaterKgps()),
-              number(Kind.PERCENT, liquor.analytic()),
-              number(Kind.PERCENT, liquor.solved()),
-              number(Kind.PERCENT, liquor.dissolved()),
-              number(Kind.PERCENT, liquor.sandCapture())));
-    }
-    table(
+    tableOf(
+        steady,
         List.of(
-            "mode",
-            head("solids not captured S", Kind.MASS_PER_DAY),
-            head("net water W", Kind.MASS_PER_DAY),
-            "S/(S+W) [%]",
-            "by the balance [%]",
-            "dissolved [%]",
-            "sand recovered [%]"),
-        rows);
+            Column.text("mode", mode -> mode.mode().name()),
+            liquor("solids not captured S", Kind.MASS_PER_DAY, LiquorLimit::solidsNotCaughtKgps),
+            liquor("net water W", Kind.MASS_PER_DAY, LiquorLimit::netWaterKgps),
+            liquor("S/(S+W)", Kind.PERCENT, LiquorLimit::analytic),
+            liquor("by the balance", Kind.PERCENT, LiquorLimit::solved),
+            liquor("dissolved", Kind.PERCENT, LiquorLimit::dissolved),
+            liquor("sand recovered", Kind.PERCENT, LiquorLimit::sandCapture)));
     paragraph(
         "Recycling more of a thick liquid dilutes nothing: the recycle ratio cancels. What helps is"
             + " to capture more solids or to bring more fresh water. A purge is the surplus itself"
             + " and grows only with the water. No unit captures salts; where they concentrate,"
             + " struvite can scale pipes and pumps.");
     if (!result.recycling().isEmpty()) {
-      List<List<String>> factors = new ArrayList<>();
-      for (Recycling one : result.recycling()) {
-        factors.add(
-            List.of(
-                number(Kind.NUMBER, one.factor()),
-                one.liquor().isPresent() ? number(Kind.FLOW, one.recycledM3ps()) : "-",
-                one.liquor().map(l -> number(Kind.PERCENT, l.solved())).orElse("-"),
-                one.liquor().map(l -> number(Kind.PERCENT, l.sandCapture())).orElse("-")));
-      }
-      table(
+      tableOf(
+          result.recycling(),
           List.of(
-              "recycle pumps at",
-              head("recycled", Kind.FLOW),
-              "liquor settles at [%]",
-              "sand recovered [%]"),
-          factors);
+              Column.of("recycle pumps at", Kind.NUMBER, Recycling::factor),
+              Column.text(
+                  head("recycled", Kind.FLOW),
+                  one -> one.liquor().map(l -> number(Kind.FLOW, one.recycledM3ps())).orElse("-")),
+              Column.text(
+                  "liquor settles at [%]",
+                  one -> one.liquor().map(l -> number(Kind.PERCENT, l.solved())).orElse("-")),
+              Column.text(
+                  "sand recovered [%]",
+                  one ->
+                      one.liquor().map(l -> number(Kind.PERCENT, l.sandCapture())).orElse("-"))));
       paragraph(
           "S / (S + W) holds whatever is recycled. It moves only as far as a separator captures"
               + " more or less on the second and third pass, or lets more sand settle in more or"

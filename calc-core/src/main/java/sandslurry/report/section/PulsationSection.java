@@ -1,10 +1,10 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.stop.PulsationResult;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -33,26 +33,15 @@ final class PulsationSection extends SectionWriter {
                         + (vessel.damps() ? "" : ", or more: it does not damp")
                         + "."));
     if (!pulsation.runs().isEmpty()) {
-      List<List<String>> rows = new ArrayList<>();
-      for (Pulse pulse : pulsation.runs()) {
-        rows.add(
-            List.of(
-                pulse.run(),
-                number(Kind.VELOCITY, pulse.leastMps()),
-                number(Kind.VELOCITY, pulse.greatestMps()),
-                number(Kind.VELOCITY, pulse.limitMps()),
-                number(Kind.TIME, pulse.longestS()),
-                number(Kind.TIME, pulse.settlingS())));
-      }
-      table(
+      tableOf(
+          pulsation.runs(),
           List.of(
-              "run",
-              head("least", Kind.VELOCITY),
-              "greatest",
-              "deposition velocity",
-              head("longest time below it", Kind.TIME),
-              "time to settle"),
-          rows);
+              Column.text("run", Pulse::run),
+              Column.of("least", Kind.VELOCITY, Pulse::leastMps),
+              Column.of("greatest", Kind.VELOCITY, Pulse::greatestMps),
+              Column.of("deposition velocity", Kind.VELOCITY, Pulse::limitMps),
+              Column.of("longest time below it", Kind.TIME, Pulse::longestS),
+              Column.maybe("time to settle", Kind.TIME, Pulse::settlingS)));
     }
     paragraph(
         "The flow in the line runs from "

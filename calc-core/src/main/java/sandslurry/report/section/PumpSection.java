@@ -1,16 +1,45 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.station.PumpResult;
+import sandslurry.assessment.station.PumpResult.Duty;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
+import sandslurry.units.Measure;
 
 /** The pump on its line. */
 final class PumpSection extends SectionWriter {
+  /** What is shown of each duty point. */
+  static final List<Column<Duty>> DUTIES =
+      List.of(
+          of("flow rate", Kind.FLOW, Duty::flow).as("duty-flow-rate"),
+          of("head", Kind.HEAD, Duty::head).as("duty-head"),
+          of("pressure", Kind.PRESSURE, Duty::pressure).as("duty-pressure"),
+          of("efficiency", Kind.PERCENT, Duty::efficiency).as("efficiency"),
+          of("shaft power", Kind.POWER, Duty::shaftPower).as("shaft-power"),
+          of("motor input power", Kind.POWER, Duty::inputPower).as("input-power"),
+          Column.<Duty>maybe(
+                  "energy per sand",
+                  Kind.SPECIFIC_ENERGY,
+                  duty ->
+                      duty.sandEnergy().stream()
+                          .mapToDouble(Measure.SPECIFIC_ENERGY::si)
+                          .findFirst())
+              .as("energy-per-sand"),
+          Column.text(
+              "duty", duty -> duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
+
   private final Assessment assessment;
+
+  private static <Q extends Quantity<Q>> Column<Duty> of(
+      String label, Kind<Q> kind, Function<Duty, Quantity<Q>> quantity) {
+    return Column.of(label, kind, duty -> kind.measure().si(quantity.apply(duty)));
+  }
 
   private PumpSection(Assessment assessment) {
     super(assessment.design().units());
@@ -28,31 +57,7 @@ final class PumpSection extends SectionWriter {
     if (pump.duties().isEmpty()) {
       paragraph("There is no duty point: " + pump.absence().orElse("no flow is stable") + ".");
     } else {
-      List<List<String>> rows = new ArrayList<>();
-      for (PumpResult.Duty duty : pump.duties()) {
-        rows.add(
-            List.of(
-                number(Kind.FLOW, duty.flow()),
-                number(Kind.HEAD, duty.head()),
-                number(Kind.PRESSURE, duty.pressure()),
-                number(Kind.PERCENT, duty.efficiency()),
-                number(Kind.POWER, duty.shaftPower()),
-                number(Kind.POWER, duty.inputPower()),
-                duty.sandEnergy().map(e -> number(Kind.SPECIFIC_ENERGY, e)).orElse("-"),
-                duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
-      }
-      add(
-          new Block.Table(
-              List.of(
-                  head("flow", Kind.FLOW),
-                  head("head", Kind.HEAD),
-                  head("pressure", Kind.PRESSURE),
-                  "efficiency [%]",
-                  head("shaft", Kind.POWER),
-                  head("motor input", Kind.POWER),
-                  head("energy per sand", Kind.SPECIFIC_ENERGY),
-                  "duty"),
-              rows));
+      tableOf(pump.duties(), DUTIES);
     }
     if (!pump.deratings().isEmpty()) {
       paragraph(
@@ -81,28 +86,22 @@ final class PumpSection extends SectionWriter {
   }
 
   private void viscous(PumpResult pump) {
-    List<List<String>> rows = new ArrayList<>();
-    for (PumpResult.Viscous viscous : pump.viscous()) {
-      rows.add(
-          List.of(
-              viscous.which().words(),
-              units.number(Kind.VISCOSITY, viscous.viscosityPaS()),
-              units.number(Kind.NUMBER, viscous.correction().b()),
-              units.number(Kind.NUMBER, viscous.correction().flowRatio()),
-              units.number(Kind.NUMBER, viscous.correction().efficiencyRatio()),
-              (viscous.believed() ? "used" : "")
-                  + (viscous.correction().excesses().isEmpty() ? "" : " (outside its range)")));
-    }
-    add(
-        new Block.Table(
-            List.of(
-                "viscosity of the liquid",
-                head("value", Kind.VISCOSITY),
-                "B",
-                "head and flow at best",
-                "efficiency",
-                ""),
-            rows));
+    tableOf(
+        pump.viscous(),
+        List.of(
+            Column.text("viscosity of the liquid", viscous -> viscous.which().words()),
+            Column.of("value", Kind.VISCOSITY, PumpResult.Viscous::viscosityPaS),
+            Column.of("B", Kind.NUMBER, viscous -> viscous.correction().b()),
+            Column.of(
+                "head and flow at best", Kind.NUMBER, viscous -> viscous.correction().flowRatio()),
+            Column.of("efficiency", Kind.NUMBER, viscous -> viscous.correction().efficiencyRatio()),
+            Column.text(
+                "",
+                viscous ->
+                    (viscous.believed() ? "used" : "")
+                        + (viscous.correction().excesses().isEmpty()
+                            ? ""
+                            : " (outside its range)"))));
     paragraph(
         "Ratios to water by ANSI/HI 9.6.7, beside those for sand. That standard is for Newtonian"
             + " liquids. For others no rule is accepted, and the highest viscosity is used. The"

@@ -1,9 +1,10 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.StateResult;
@@ -11,6 +12,7 @@ import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -34,53 +36,39 @@ final class PumpsInStatesSection extends SectionWriter {
   }
 
   private void pumps(List<PumpInState> pumps) {
-    List<List<String>> rows = new ArrayList<>();
-    List<List<String>> suctions = new ArrayList<>();
-    for (PumpInState at : pumps) {
-      PumpPoint pump = at.pump();
-      rows.add(
-          List.of(
-              at.state().name(),
-              pump.name(),
-              number(Kind.FLOW, pump.flowM3ps()),
-              number(Kind.HEAD, pump.headM()),
-              number(Kind.PERCENT, pump.efficiency()),
-              number(Kind.POWER, pump.shaftW()),
-              pump.region()
-                  .map(r -> number(Kind.PERCENT, pump.flowM3ps() / r.bestFlowM3ps()))
-                  .orElse("-"),
-              pump.flowM3ps() == 0
-                  ? "shut"
-                  : pump.region().map(r -> r.place(pump.flowM3ps()).words()).orElse("-")));
-      pump.suction().ifPresent(s -> suctions.add(suction(at, s)));
-    }
     heading(1, "Each pump in each state");
-    table(
+    tableOf(
+        pumps,
         List.of(
-            "state",
-            "pump",
-            head("flow", Kind.FLOW),
-            head("head", Kind.HEAD),
-            "efficiency [%]",
-            head("shaft", Kind.POWER),
-            "of BEP flow [%]",
-            "region"),
-        rows);
+            Column.text("state", at -> at.state().name()),
+            Column.text("pump", at -> at.pump().name()),
+            Column.of("flow rate", Kind.FLOW, at -> at.pump().flowM3ps()),
+            Column.of("head", Kind.HEAD, at -> at.pump().headM()),
+            Column.of("efficiency", Kind.PERCENT, at -> at.pump().efficiency()),
+            Column.of("shaft power", Kind.POWER, at -> at.pump().shaftW()),
+            Column.maybe("of BEP flow rate", Kind.PERCENT, PumpsInStatesSection::ofBest),
+            Column.text("region", at -> region(at.pump()))));
+    List<PumpInState> suctions =
+        pumps.stream().filter(at -> at.pump().suction().isPresent()).toList();
     if (!suctions.isEmpty()) {
       heading(1, "Suction");
-      table(
+      tableOf(
+          suctions,
           List.of(
-              "state",
-              "pump",
-              head("static suction head", Kind.HEAD),
-              "friction",
-              "acceleration",
-              "NPSH available",
-              "required",
-              head("velocity", Kind.VELOCITY),
-              "required velocity",
-              "sand"),
-          suctions);
+              Column.text("state", at -> at.state().name()),
+              Column.text("pump", at -> at.pump().name()),
+              suction("static suction head", Kind.HEAD, SuctionPoint::floodM),
+              suction("friction", Kind.HEAD, SuctionPoint::lossM),
+              suction("acceleration", Kind.HEAD, SuctionPoint::accelerationM),
+              suction("NPSH available", Kind.HEAD, SuctionPoint::availableM),
+              Column.maybe(
+                  "required", Kind.HEAD, at -> at.pump().suction().orElseThrow().requiredM()),
+              suction("velocity", Kind.VELOCITY, SuctionPoint::velocityMps),
+              Column.maybe(
+                  "required velocity",
+                  Kind.VELOCITY,
+                  at -> at.pump().suction().orElseThrow().toPassMps()),
+              Column.text("sand", at -> at.pump().suction().orElseThrow().severity().name())));
       paragraph(
           "Heads are in metres or feet of slurry. NPSH required is the maker's. The design needs"
               + " the greater of 1.5 times that and that plus "
@@ -114,17 +102,21 @@ final class PumpsInStatesSection extends SectionWriter {
             + ".";
   }
 
-  private List<String> suction(PumpInState at, SuctionPoint suction) {
-    return List.of(
-        at.state().name(),
-        at.pump().name(),
-        number(Kind.HEAD, suction.floodM()),
-        number(Kind.HEAD, suction.lossM()),
-        number(Kind.HEAD, suction.accelerationM()),
-        number(Kind.HEAD, suction.availableM()),
-        number(Kind.HEAD, suction.requiredM()),
-        number(Kind.VELOCITY, suction.velocityMps()),
-        number(Kind.VELOCITY, suction.toPassMps()),
-        suction.severity().name());
+  private static OptionalDouble ofBest(PumpInState at) {
+    PumpPoint pump = at.pump();
+    return pump.region().stream()
+        .mapToDouble(region -> pump.flowM3ps() / region.bestFlowM3ps())
+        .findFirst();
+  }
+
+  private static String region(PumpPoint pump) {
+    return pump.flowM3ps() == 0
+        ? "shut"
+        : pump.region().map(r -> r.place(pump.flowM3ps()).words()).orElse("-");
+  }
+
+  private static Column<PumpInState> suction(
+      String label, Kind<?> kind, ToDoubleFunction<SuctionPoint> si) {
+    return Column.of(label, kind, at -> si.applyAsDouble(at.pump().suction().orElseThrow()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import sandslurry.correlation.Bound;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -36,6 +37,11 @@ abstract class SectionWriter {
 
   final void paragraph(String text) {
     add(new Block.Paragraph(text));
+  }
+
+  /** A table of several things, a row each. */
+  final <T> void tableOf(List<T> things, List<Column<T>> columns) {
+    add(Column.table(things, columns, units));
   }
 
   final void table(List<String> head, List<List<String>> rows) {

@@ -195,9 +195,7 @@ public final class SizingSection {
 
   /** The gravest finding with its reason. */
   private static String reason(SizedPipe pipe) {
-    return pipe.gravest()
-        .map(finding -> finding.what() + Findings.firstReason(finding, LONG))
-        .orElse("");
+    return pipe.gravest().map(finding -> finding.what() + finding.firstReason(LONG)).orElse("");
   }
 
   private static String show(UnitSystem units, Kind<?> kind, OptionalDouble si) {

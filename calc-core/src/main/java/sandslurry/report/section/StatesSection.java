@@ -3,18 +3,51 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.DutyRow;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What the report says of the states of the line, and of the duty by every correction. */
 final class StatesSection extends SectionWriter {
+  /** Velocities of the closest run. */
+  static final List<Column<StateResult>> RUN =
+      List.of(
+          at("velocity", Kind.VELOCITY, Point::velocityMps).as("velocity"),
+          maybe("deposition velocity", Kind.VELOCITY, Point::limitMps).as("deposition-velocity"),
+          maybe("required velocity", Kind.VELOCITY, Point::toPassMps).as("required-velocity"));
+
+  /** What all pumps do. */
+  static final List<Column<StateResult>> PUMPS =
+      List.of(
+          maybe("shaft power", Kind.POWER, Point::shaftW).as("shaft-power"),
+          maybe("motor input power", Kind.POWER, Point::inputW).as("input-power"));
+
+  /** What the whole line does. */
+  static final List<Column<StateResult>> LINE =
+      List.of(
+          at("flow rate", Kind.FLOW, Point::flowM3ps).as("flow-rate"),
+          at("head", Kind.HEAD, Point::headM).as("head"),
+          at("greatest pressure", Kind.PRESSURE, Point::pressurePa).as("greatest-pressure"));
+
   private final ServiceResult result;
+
+  private static Column<StateResult> at(String label, Kind<?> kind, ToDoubleFunction<Point> si) {
+    return maybe(label, kind, point -> OptionalDouble.of(si.applyAsDouble(point)));
+  }
+
+  private static Column<StateResult> maybe(
+      String label, Kind<?> kind, Function<Point, OptionalDouble> si) {
+    return Column.maybe(label, kind, state -> state.point().map(si).orElse(OptionalDouble.empty()));
+  }
 
   private StatesSection(UnitSystem units, ServiceResult result) {
     super(units);
@@ -33,37 +66,14 @@ final class StatesSection extends SectionWriter {
       return;
     }
     heading(1, "States");
-    List<List<String>> rows = new ArrayList<>();
-    for (StateResult state : result.states()) {
-      if (state.point().isEmpty()) {
-        rows.add(List.of(state.name(), "-", "-", "-", "-", "-", "-", "-", state.severity().name()));
-        continue;
-      }
-      Point point = state.point().get();
-      rows.add(
-          List.of(
-              state.name(),
-              number(Kind.FLOW, point.flowM3ps()),
-              number(Kind.VELOCITY, point.velocityMps()),
-              number(Kind.VELOCITY, point.limitMps()),
-              number(Kind.VELOCITY, point.toPassMps()),
-              number(Kind.PRESSURE, point.pressurePa()),
-              number(Kind.POWER, point.inputW()),
-              wear(point.wear()),
-              state.severity().name()));
-    }
-    table(
-        List.of(
-            "state",
-            head("flow", Kind.FLOW),
-            head("velocity", Kind.VELOCITY),
-            "deposition velocity",
-            "required",
-            head("pressure", Kind.PRESSURE),
-            head("motor input", Kind.POWER),
-            "wear",
-            "verdict"),
-        rows);
+    List<Column<StateResult>> columns = new ArrayList<>();
+    columns.add(Column.text("state", StateResult::name));
+    columns.addAll(LINE);
+    columns.addAll(RUN);
+    columns.addAll(PUMPS);
+    columns.add(Column.text("wear", state -> state.point().map(p -> wear(p.wear())).orElse("-")));
+    columns.add(Column.text("verdict", state -> state.severity().name()));
+    tableOf(result.states(), columns);
     paragraph(
         "Velocities are those of the closest run in that state. A dash under deposition velocity"
             + " means no sand or no turbulent flow; one under motor input means a given flow rate."
@@ -91,32 +101,23 @@ final class StatesSection extends SectionWriter {
     }
     heading(1, "Duty point by every derating for sand and viscosity");
     DutyRow least = result.leastDuty().orElseThrow();
-    List<List<String>> rows = new ArrayList<>();
-    for (DutyRow row : result.dutyBand()) {
-      rows.add(
-          List.of(
-              row.solids().orElse("-"),
-              row.viscousRatio() == 1 && row.viscousEfficiencyRatio() == 1
-                  ? "as water"
-                  : row.viscosity().map(v -> v.words()).orElse("-"),
-              number(Kind.NUMBER, row.headRatio() * row.viscousRatio()),
-              number(Kind.FLOW, row.flowM3ps()),
-              number(Kind.VELOCITY, row.velocityMps()),
-              number(Kind.VELOCITY, row.toPassMps()),
-              row.severity().name(),
-              (row.believed() ? "used" : "") + (row == least ? " least" : "")));
-    }
-    table(
+    tableOf(
+        result.dutyBand(),
         List.of(
-            "sand",
-            "liquid",
-            "head",
-            head("flow", Kind.FLOW),
-            head("velocity", Kind.VELOCITY),
-            "required",
-            "verdict",
-            ""),
-        rows);
+            Column.text("sand", row -> row.solids().orElse("-")),
+            Column.text(
+                "liquid",
+                row ->
+                    row.viscousRatio() == 1 && row.viscousEfficiencyRatio() == 1
+                        ? "as water"
+                        : row.viscosity().map(v -> v.words()).orElse("-")),
+            Column.of("head", Kind.NUMBER, row -> row.headRatio() * row.viscousRatio()),
+            Column.maybe("flow rate", Kind.FLOW, DutyRow::flowM3ps),
+            Column.maybe("velocity", Kind.VELOCITY, DutyRow::velocityMps),
+            Column.maybe("required", Kind.VELOCITY, DutyRow::toPassMps),
+            Column.text("verdict", row -> row.severity().name()),
+            Column.text(
+                "", row -> (row.believed() ? "used" : "") + (row == least ? " least" : ""))));
     paragraph(
         "The pumps as designed, with each derating in turn. Head is the ratio to clear water of the"
             + " first pump at its BEP. Velocity is that of the closest run."

@@ -9,6 +9,7 @@ import sandslurry.assessment.stop.StopResult.FlushFlow;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -26,30 +27,17 @@ final class StopSection extends SectionWriter {
 
   private void stop(StopResult stop, boolean driven) {
     heading(1, "Stop and restart");
-    List<List<String>> rows = new ArrayList<>();
-    for (StoppedRun run : stop.runs()) {
-      rows.add(
-          List.of(
-              run.run(),
-              number(Kind.BORE, run.bedM()),
-              number(Kind.PERCENT, run.bedShare()),
-              number(Kind.TIME, run.settlingS()),
-              degrees(run.slopeRad()),
-              degrees(run.slideRad()),
-              number(Kind.LENGTH, run.plugM()),
-              number(Kind.VELOCITY, run.clearingMps())));
-    }
-    table(
+    tableOf(
+        stop.runs(),
         List.of(
-            "run",
-            head("bed depth", Kind.BORE),
-            "of the cross-section [%]",
-            head("settling time", Kind.TIME),
-            "slope [deg]",
-            "bed slides at [deg]",
-            head("plug", Kind.LENGTH),
-            head("clearing velocity of water", Kind.VELOCITY)),
-        rows);
+            Column.text("run", StoppedRun::run),
+            Column.of("bed depth", Kind.BORE, StoppedRun::bedM),
+            Column.of("of the cross-section", Kind.PERCENT, StoppedRun::bedShare),
+            Column.maybe("settling time", Kind.TIME, StoppedRun::settlingS),
+            Column.text("slope [deg]", run -> degrees(run.slopeRad())),
+            Column.text("bed slides at [deg]", run -> degrees(run.slideRad())),
+            Column.of("plug", Kind.LENGTH, StoppedRun::plugM),
+            Column.maybe("clearing velocity of water", Kind.VELOCITY, StoppedRun::clearingMps)));
     paragraph(
         "Stopped full the line holds "
             + units.show(Kind.MASS, stop.sandKg())
@@ -88,28 +76,20 @@ final class StopSection extends SectionWriter {
     if (stop.plugs().isEmpty()) {
       return;
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (Plug plug : stop.plugs()) {
-      rows.add(
-          List.of(
-              plug.where(),
-              number(Kind.LENGTH, plug.parts().lengthM()),
-              number(Kind.PRESSURE, plug.parts().climbingWeightPa()),
-              number(Kind.PRESSURE, plug.frictionPa()),
-              plug.wedgedPa().isPresent()
-                  ? number(Kind.PRESSURE, plug.wedgedPa().getAsDouble())
-                  : "beyond any pump",
-              number(Kind.LENGTH, plug.movableM())));
-    }
-    table(
+    tableOf(
+        stop.plugs(),
         List.of(
-            "plug at",
-            head("length", Kind.LENGTH),
-            head("weight", Kind.PRESSURE),
-            "friction, liquid seeping",
-            "wedged",
-            head("longest moved", Kind.LENGTH)),
-        rows);
+            Column.text("plug at", Plug::where),
+            Column.of("length", Kind.LENGTH, plug -> plug.parts().lengthM()),
+            Column.of("weight", Kind.PRESSURE, plug -> plug.parts().climbingWeightPa()),
+            Column.of("friction, liquid seeping", Kind.PRESSURE, Plug::frictionPa),
+            Column.text(
+                "wedged",
+                plug ->
+                    plug.wedgedPa().isPresent()
+                        ? number(Kind.PRESSURE, plug.wedgedPa().getAsDouble())
+                        : "beyond any pump"),
+            Column.maybe("longest moved", Kind.LENGTH, Plug::movableM)));
     paragraph(
         "The weight is that along climbing pipe and part of the static pressure. Seeping: liquid"
             + " drags every grain. Wedged: pushed like a cork, the face sealed by fibre, which"

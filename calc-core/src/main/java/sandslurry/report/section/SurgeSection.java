@@ -1,14 +1,31 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import sandslurry.assessment.stop.SurgeResult;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What the report says of the surge of a stop. */
 final class SurgeSection extends SectionWriter {
+  /** What is shown of each run. */
+  static final List<Column<SurgeResult>> RUNS =
+      List.of(
+          Column.text("run", SurgeResult::run),
+          Column.of("velocity", Kind.VELOCITY, SurgeResult::velocityMps),
+          Column.of("wave speed", Kind.VELOCITY, SurgeResult::waveMps).as("wave-speed"),
+          Column.of("rise, sudden stop", Kind.PRESSURE, SurgeResult::surgePa)
+              .as("sudden-stop-rise"),
+          Column.maybe("rise, stop as given", Kind.PRESSURE, SurgeSection::slowPa),
+          Column.of("rise judged", Kind.PRESSURE, SurgeResult::judgedPa).as("water-hammer-rise"),
+          Column.of("working pressure", Kind.PRESSURE, SurgeResult::workingPa),
+          Column.of("maximum", Kind.PRESSURE, s -> s.workingPa() + s.judgedPa()),
+          Column.maybe("pressure rating", Kind.PRESSURE, SurgeResult::ratingPa),
+          Column.of("minimum", Kind.PRESSURE, s -> s.lowest().lowestPa()),
+          Column.text("", s -> s.lowest().parts() ? "column separation" : ""));
+
   private SurgeSection(UnitSystem units) {
     super(units);
   }
@@ -19,38 +36,16 @@ final class SurgeSection extends SectionWriter {
     return section.blocks();
   }
 
+  private static OptionalDouble slowPa(SurgeResult surge) {
+    return surge.slow().stream().mapToDouble(slow -> slow.surgePa()).findFirst();
+  }
+
   private void surges(List<SurgeResult> surges) {
     if (surges.isEmpty()) {
       return;
     }
     heading(1, "Water hammer");
-    List<List<String>> rows = new ArrayList<>();
-    for (SurgeResult surge : surges) {
-      rows.add(
-          List.of(
-              surge.run(),
-              number(Kind.VELOCITY, surge.velocityMps()),
-              number(Kind.VELOCITY, surge.waveMps()),
-              number(Kind.PRESSURE, surge.surgePa()),
-              surge.slow().map(slow -> number(Kind.PRESSURE, slow.surgePa())).orElse("-"),
-              number(Kind.PRESSURE, surge.workingPa()),
-              number(Kind.PRESSURE, surge.workingPa() + surge.judgedPa()),
-              number(Kind.PRESSURE, surge.ratingPa()),
-              number(Kind.PRESSURE, surge.lowest().minimumPa())
-                  + (surge.lowest().parts() ? ", column separation" : "")));
-    }
-    table(
-        List.of(
-            "run",
-            head("velocity", Kind.VELOCITY),
-            head("wave speed", Kind.VELOCITY),
-            head("rise, sudden stop", Kind.PRESSURE),
-            "rise, stop as given",
-            "working pressure",
-            "maximum",
-            "pressure rating",
-            "minimum"),
-        rows);
+    tableOf(surges, RUNS);
     paragraph(
         "By Joukowsky, for a stop faster than the wave returns, in liquid without gas, with the"
             + " short-term modulus of the pipe. It bounds the rise from a closing valve or a plug."

@@ -1,4 +1,4 @@
-package sandslurry.report;
+package sandslurry.report.figure;
 
 import sandslurry.units.Kind;
 

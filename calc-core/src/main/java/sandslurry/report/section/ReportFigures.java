@@ -1,14 +1,12 @@
-package sandslurry.report;
+package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
-import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
@@ -17,8 +15,9 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.SurgeResult;
 import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.report.figure.Column;
+import sandslurry.report.figure.ReportFigure;
 import sandslurry.separation.lane.LaneResult;
-import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.units.Kind;
 
 /** The numbers of an assessment, for JSON and CSV. */
@@ -38,11 +37,18 @@ public final class ReportFigures {
   public static List<ReportFigure> of(Assessment assessment) {
     ReportFigures all = new ReportFigures();
     assessment.line().ifPresent(line -> all.line(assessment, line));
-    assessment.pump().flatMap(PumpResult::governing).ifPresent(all::duty);
+    assessment
+        .pump()
+        .flatMap(PumpResult::governing)
+        .ifPresent(duty -> all.add(duty, PumpSection.DUTIES, "pump", "duty"));
     all.service(assessment.service());
     assessment.lane().ifPresent(all::lane);
     assessment.plant().ifPresent(all::plant);
     return List.copyOf(all.figures);
+  }
+
+  private <T> void add(T thing, List<Column<T>> columns, String element, String at) {
+    figures.addAll(Column.figures(thing, columns, element, at));
   }
 
   private void add(String id, String label, String element, String at, Kind<?> kind, double si) {
@@ -68,96 +74,24 @@ public final class ReportFigures {
                     flow));
     List<RunSpec> runs = assessment.design().route().orElseThrow().runs();
     for (LineState state : line.states()) {
-      String at = state.flowCase().words();
-      add("flow-rate", "flow rate", LINE, at, Kind.FLOW, state.flow());
-      add("sand-by-volume", "sand by volume", LINE, at, Kind.PERCENT, state.sandFraction());
-      add("sand-rate", "sand moved", LINE, at, Kind.MASS_FLOW, state.sandRate());
-      add(
-          "slurry-density",
-          "density of the slurry",
-          LINE,
-          at,
-          Kind.DENSITY,
-          state.mixtureDensity());
-      add("total-dynamic-head", "total dynamic head", LINE, at, Kind.HEAD, state.systemHead());
-      for (int i = 0; i < state.runs().size(); i++) {
-        run(state.runs().get(i), runs.get(i).name(), at);
-      }
+      add(state, MaterialSection.FLOWS, LINE, state.flowCase().words());
     }
-  }
-
-  private void run(RunState run, String name, String at) {
-    add("velocity", "actual velocity", name, at, Kind.VELOCITY, run.leastVelocity());
-    Optional<DepositionJudgement> judged = run.deposition();
-    judged.ifPresent(
-        d -> {
-          add("deposition-velocity", "deposition velocity", name, at, Kind.VELOCITY, d.limitMps());
-          add(
-              "required-velocity",
-              "required velocity",
-              name,
-              at,
-              Kind.VELOCITY,
-              d.velocityToPassMps());
-        });
-    add("reynolds-number", "Reynolds number", name, at, Kind.NUMBER, run.reynolds());
-    add("friction", "friction loss of the run", name, at, Kind.PRESSURE, run.friction());
-    add("fittings", "loss in the fittings", name, at, Kind.PRESSURE, run.fittings());
-    add("pressure-start", "pressure at the start", name, at, Kind.PRESSURE, run.startPressure());
-    add("pressure-end", "pressure at the end", name, at, Kind.PRESSURE, run.endPressure());
-  }
-
-  private void duty(PumpResult.Duty duty) {
-    add("duty-flow-rate", "flow rate at the duty point", "pump", "duty", Kind.FLOW, duty.flow());
-    add("duty-head", "head at the duty point", "pump", "duty", Kind.HEAD, duty.head());
-    add(
-        "efficiency",
-        "pump efficiency with solids",
-        "pump",
-        "duty",
-        Kind.PERCENT,
-        duty.efficiency());
-    add("shaft-power", "shaft power", "pump", "duty", Kind.POWER, duty.shaftPower());
-    add("input-power", "motor input power", "pump", "duty", Kind.POWER, duty.inputPower());
-    duty.sandEnergy()
-        .ifPresent(
-            e ->
-                add(
-                    "energy-per-sand",
-                    "energy per tonne of sand",
-                    "pump",
-                    "duty",
-                    Kind.SPECIFIC_ENERGY,
-                    e));
+    for (LineSection.RunAt run : LineSection.RunAt.all(line, runs)) {
+      add(run, LineSection.RunAt.COLUMNS, run.name(), run.at());
+      add(run, LineSection.RunAt.PRESSURES, run.name(), run.at());
+    }
   }
 
   private void service(ServiceResult service) {
     for (StateResult state : service.states()) {
-      state.point().ifPresent(point -> state(state.name(), point));
+      add(state, StatesSection.LINE, LINE, state.name());
+      add(state, StatesSection.RUN, state.point().map(p -> p.run()).orElse(LINE), state.name());
+      add(state, StatesSection.PUMPS, "pump", state.name());
     }
     for (SurgeResult surge : service.surges()) {
-      add(
-          "water-hammer-rise",
-          "water hammer rise",
-          surge.run(),
-          "",
-          Kind.PRESSURE,
-          surge.judgedPa());
-      add("wave-speed", "wave speed", surge.run(), "", Kind.VELOCITY, surge.waveMps());
+      add(surge, SurgeSection.RUNS, surge.run(), "");
     }
     service.stop().ifPresent(this::stop);
-  }
-
-  private void state(String name, StateResult.Point point) {
-    add("flow-rate", "flow rate", LINE, name, Kind.FLOW, point.flowM3ps());
-    add("velocity", "actual velocity", point.run(), name, Kind.VELOCITY, point.velocityMps());
-    point
-        .toPassMps()
-        .ifPresent(
-            v ->
-                add("required-velocity", "required velocity", point.run(), name, Kind.VELOCITY, v));
-    add("head", "head of slurry", LINE, name, Kind.HEAD, point.headM());
-    point.shaftW().ifPresent(w -> add("shaft-power", "shaft power", "pump", name, Kind.POWER, w));
   }
 
   private void stop(StopResult stop) {

@@ -1,0 +1,149 @@
+package sandslurry.report.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import sandslurry.report.block.Block;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/**
+ * What is shown of each of several things, declared once: the column of a table and, where it has
+ * an id, a figure for other programs.
+ *
+ * @param <T> the things
+ */
+public final class Column<T> {
+  private static final String NONE = "-";
+
+  private final String id;
+  private final String label;
+  private final Optional<Kind<?>> kind;
+  private final Function<T, OptionalDouble> value;
+  private final Function<T, String> text;
+
+  private Column(
+      String id,
+      String label,
+      Optional<Kind<?>> kind,
+      Function<T, OptionalDouble> value,
+      Function<T, String> text) {
+    this.id = id;
+    this.label = label;
+    this.kind = kind;
+    this.value = value;
+    this.text = text;
+  }
+
+  /**
+   * A column of words.
+   *
+   * @param label its heading
+   * @param text what it says of one thing
+   * @return the column
+   * @param <T> the things
+   */
+  public static <T> Column<T> text(String label, Function<T, String> text) {
+    return new Column<>("", label, Optional.empty(), thing -> OptionalDouble.empty(), text);
+  }
+
+  /**
+   * A column of numbers.
+   *
+   * @param label its heading, without the unit
+   * @param kind what the numbers are
+   * @param si the number of one thing in SI
+   * @return the column
+   * @param <T> the things
+   */
+  public static <T> Column<T> of(String label, Kind<?> kind, ToDoubleFunction<T> si) {
+    return maybe(label, kind, thing -> OptionalDouble.of(si.applyAsDouble(thing)));
+  }
+
+  /**
+   * A column of numbers that not everything has.
+   *
+   * @param label its heading, without the unit
+   * @param kind what the numbers are
+   * @param si the number of one thing in SI, if it has one
+   * @return the column
+   * @param <T> the things
+   */
+  public static <T> Column<T> maybe(String label, Kind<?> kind, Function<T, OptionalDouble> si) {
+    return new Column<>("", label, Optional.of(kind), si, thing -> NONE);
+  }
+
+  /**
+   * This as a figure for other programs too.
+   *
+   * @param stable its id, which never changes
+   * @return the column
+   */
+  public Column<T> as(String stable) {
+    return new Column<>(stable, label, kind, value, text);
+  }
+
+  private String cell(T thing, UnitSystem units) {
+    OptionalDouble si = value.apply(thing);
+    return si.isPresent() ? units.number(kind.orElseThrow(), si.getAsDouble()) : text.apply(thing);
+  }
+
+  /** The heading; its unit is left out where the column before has the same. */
+  private String heading(Optional<Kind<?>> before, UnitSystem units) {
+    String symbol = kind.map(k -> k.symbol(units)).orElse("");
+    boolean again =
+        before.isPresent() && before.get().symbol(units).equals(symbol) && !symbol.equals("%");
+    return symbol.isEmpty() || again ? label : label + " [" + symbol + "]";
+  }
+
+  /**
+   * The table of several things.
+   *
+   * @param things a row each
+   * @param columns what is shown of them
+   * @param units the units of the report
+   * @return the table
+   * @param <T> the things
+   */
+  public static <T> Block.Table table(List<T> things, List<Column<T>> columns, UnitSystem units) {
+    List<String> head = new ArrayList<>();
+    Optional<Kind<?>> before = Optional.empty();
+    for (Column<T> column : columns) {
+      head.add(column.heading(before, units));
+      before = column.kind;
+    }
+    return new Block.Table(
+        head,
+        things.stream()
+            .map(thing -> columns.stream().map(column -> column.cell(thing, units)).toList())
+            .toList());
+  }
+
+  /**
+   * The figures of one thing.
+   *
+   * @param thing the thing
+   * @param columns what is known of it
+   * @param element the part that it belongs to
+   * @param at where it holds, such as the name of a state
+   * @return those that have an id and a value
+   * @param <T> the things
+   */
+  public static <T> List<ReportFigure> figures(
+      T thing, List<Column<T>> columns, String element, String at) {
+    List<ReportFigure> figures = new ArrayList<>();
+    for (Column<T> column : columns) {
+      OptionalDouble si = column.value.apply(thing);
+      if (!column.id.isEmpty() && si.isPresent()) {
+        double one = si.getAsDouble();
+        figures.add(
+            new ReportFigure(
+                column.id, column.label, element, at, column.kind.orElseThrow(), one, one, one));
+      }
+    }
+    return figures;
+  }
+}
