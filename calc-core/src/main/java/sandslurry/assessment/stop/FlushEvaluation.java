@@ -105,7 +105,7 @@ final class FlushEvaluation {
    */
   private OptionalDouble pushing(FlushSupply supply, double cleanM3ps) {
     double least = cleanM3ps;
-    for (int i = 0; i < standing.runs().size(); i++) {
+    for (int i = 0; i <= standing.runs().size(); i++) {
       int behind = i;
       OptionalDouble flow = flow(supply, q -> frontHeadM(q, behind));
       if (flow.isEmpty()) {

@@ -238,14 +238,14 @@ public record StopResult(
     }
 
     /**
-     * Says whether a supply carries off a bed and lasts.
+     * Says whether a supply flows, carries off a bed and lasts.
      *
      * @param supplyM3ps flow rate that the supply gives against the line [m3/s]
      * @param supplyVolumeM3 volume that it holds [m3]
      * @return true if both suffice; false for NaN
      */
     boolean givenBy(double supplyM3ps, double supplyVolumeM3) {
-      return supplyM3ps >= clearingM3ps && supplyVolumeM3 >= volumeM3;
+      return supplyM3ps > 0 && supplyM3ps >= clearingM3ps && supplyVolumeM3 >= volumeM3;
     }
   }
 

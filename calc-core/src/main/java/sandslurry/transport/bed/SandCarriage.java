@@ -35,6 +35,9 @@ import sandslurry.units.UnitSystem;
  * carried unless it rises {@value #RISE_MARGIN} times as fast (a choice of this calculator, no
  * source). Wall slip is not credited.
  *
+ * <p>It has more than ten components: they are the numbers on which one judgement rests, and a
+ * reader is shown each.
+ *
  * @param support what carries the sand
  * @param velocityMps mean velocity [m/s]
  * @param laminarBelowMps end of laminar flow [m/s]
@@ -136,21 +139,7 @@ public record SandCarriage(
       double sinkingMps,
       double depositionVelocityMps,
       double toleratedShare) {
-    if (!(floorShare >= 0 && floorShare <= 1)
-        || !(toleratedShare >= 0 && toleratedShare <= 1)
-        || !(sinkingMps >= 0 && Double.isFinite(sinkingMps))
-        || !(depositionVelocityMps >= 0 && Double.isFinite(depositionVelocityMps))) {
-      throw new IllegalArgumentException(
-          "shares lie in 0 to 1 and velocities are >= 0 but given were "
-              + floorShare
-              + ", "
-              + toleratedShare
-              + ", "
-              + sinkingMps
-              + " and "
-              + depositionVelocityMps
-              + " m/s");
-    }
+    check(floorShare, toleratedShare, sinkingMps, depositionVelocityMps);
     LaminarPipeFlow laminar =
         LaminarPipeFlow.at(pipe.rheology(), pipe.bore().diameterM(), velocityMps);
     double needed =
@@ -160,6 +149,13 @@ public record SandCarriage(
     boolean turbulent = velocityMps >= pipe.turbulentAboveMps();
     double slide = turbulent ? 0 : bed.demand(pipe.rheology(), velocityMps);
     double rise = sinkingMps / velocityMps;
+    boolean plug =
+        velocityMps < pipe.laminarBelowMps()
+            && pipe.rheology().yieldStressPa() >= needed
+            && laminar.plugRadiusRatio() >= LEAST_PLUG
+            && floorShare * FLOOR_MARGIN <= toleratedShare
+            && rise * RISE_MARGIN <= 1
+            && slide <= 1;
     Support support;
     if (turbulent) {
       support =
@@ -171,13 +167,6 @@ public record SandCarriage(
     } else if (floorShare > toleratedShare) {
       support = Support.SLIDING_BED;
     } else {
-      boolean plug =
-          velocityMps < pipe.laminarBelowMps()
-              && pipe.rheology().yieldStressPa() >= needed
-              && laminar.plugRadiusRatio() >= LEAST_PLUG
-              && floorShare * FLOOR_MARGIN <= toleratedShare
-              && rise * RISE_MARGIN <= 1
-              && slide <= 1;
       support = plug ? Support.CARRIED_BY_YIELD_STRESS : Support.SLOW_TO_SETTLE;
     }
     return new SandCarriage(
@@ -196,6 +185,25 @@ public record SandCarriage(
         bed.areaShare(),
         slide,
         rise);
+  }
+
+  private static void check(
+      double floorShare, double toleratedShare, double sinkingMps, double depositionVelocityMps) {
+    if (!(floorShare >= 0 && floorShare <= 1)
+        || !(toleratedShare >= 0 && toleratedShare <= 1)
+        || !(sinkingMps >= 0 && Double.isFinite(sinkingMps))
+        || !(depositionVelocityMps >= 0 && Double.isFinite(depositionVelocityMps))) {
+      throw new IllegalArgumentException(
+          "shares lie in 0 to 1 and velocities are >= 0 but given were "
+              + floorShare
+              + ", "
+              + toleratedShare
+              + ", "
+              + sinkingMps
+              + " and "
+              + depositionVelocityMps
+              + " m/s");
+    }
   }
 
   /**
