@@ -91,11 +91,13 @@ public final class Evaluation {
             ? ofStream(design, mixture, model, result)
             : line(design);
     PlantResult whole = plant.withLine(result, line);
+    Trace trace = Trace.recording();
+    PlantWorking.tell(trace, model, whole);
     return line.with(
         whole,
         whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),
         new PlantFindings(model, whole, design.units()).all(),
-        PlantWorking.steps(model, whole));
+        trace.steps());
   }
 
   /**

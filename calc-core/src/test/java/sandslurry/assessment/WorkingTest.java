@@ -18,10 +18,7 @@ import sandslurry.golden.Shipped;
 /** Every number of the working can be followed by hand. */
 class WorkingTest {
   static List<String> files() {
-    // The working of a plant is not told in equations yet.
-    return Shipped.files().stream()
-        .filter(file -> Shipped.assessment(file).plant().isEmpty())
-        .toList();
+    return Shipped.files();
   }
 
   @ParameterizedTest

@@ -1,154 +1,283 @@
 package sandslurry.assessment.plant;
 
-import static sandslurry.correlation.Working.in;
+import static sandslurry.fact.step.Equation.DEFINITION;
 
-import java.util.ArrayList;
-import java.util.List;
+import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
-import sandslurry.correlation.Working;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
+import sandslurry.plant.account.Pond;
+import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.pen.Nennich2005;
+import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
 /** The working behind a plant. */
 public final class PlantWorking {
+  private static final String BALANCE = "balance of mass";
+  private static final String NETWORK = "linear balance by LU decomposition";
+  private static final String VOLUMES = "balance of volume";
+  private static final String POND =
+      "USDA-NRCS, Agricultural Waste Management Field Handbook, worksheet 10A-2";
+  private static final Equation OTHERS =
+      Equation.lookup(
+          "m_o",
+          "manure of heifers, calves and dry cows",
+          "manure of a head, from the table of other cattle, times the heads",
+          Kind.MASS_FLOW,
+          "ASABE D384.2, from memory, unverified");
+  private static final Equation EXCRETED =
+      Equation.of(
+          "m_e",
+          "manure of all heads",
+          "x (cows m_m + m_o)",
+          Kind.MASS_FLOW,
+          BALANCE,
+          "x",
+          "cows",
+          "m_m kg/s",
+          "m_o kg/s");
+  private static final Equation MASS =
+      Equation.of(
+          "m",
+          "all that the pen makes, with the share x_r of its sand that reaches the plant",
+          "m_e + x_r stalls m_b + Q_w rho_w",
+          Kind.MASS_FLOW,
+          BALANCE,
+          "m_e kg/s",
+          "x_r",
+          "stalls",
+          "m_b kg/s",
+          "Q_w m3/s",
+          "rho_w kg/m3");
+  private static final Equation SOLIDS =
+      Equation.of(
+          "TS",
+          "sand-free total solids",
+          "m_s / (m - m_sand)",
+          Kind.PERCENT,
+          DEFINITION,
+          "m_s kg/s",
+          "m kg/s",
+          "m_sand kg/s");
+  private static final Equation VOLUME =
+      Equation.search(
+          "Q",
+          "volume of all that the pen makes",
+          "sum over the constituents of mass over density",
+          Kind.FLOW,
+          "volumes add up",
+          "m kg/s");
+  private static final Equation DENSITY =
+      Equation.of("rho", "density", "m/Q", Kind.DENSITY, DEFINITION, "m kg/s", "Q m3/s");
+  private static final Equation LIQUOR =
+      Equation.of(
+          "TS_1",
+          "what the liquor thickens to",
+          "S / (S + W)",
+          Kind.PERCENT,
+          "balance of the loop at rest; the recycle ratio cancels",
+          "S kg/s",
+          "W kg/s");
+  private static final Equation SOLVED =
+      Equation.search(
+          "TS_2",
+          "what the liquor thickens to, by the network",
+          "balance of each constituent in each unit, the shares of the units taken at their feeds",
+          Kind.PERCENT,
+          NETWORK);
+  private static final Equation IMBALANCE =
+      Equation.search(
+          "r",
+          "worst imbalance of a constituent, over what comes in",
+          "all constituents in all units and in the whole; above 1e-9 a balance is refused",
+          Kind.NUMBER,
+          "conservation of mass");
+  private static final Equation RECOVERED =
+      Equation.search(
+          "E",
+          "sand recovered of the sand flushed",
+          "sand in the streams for bedding over sand in all feeds",
+          Kind.PERCENT,
+          NETWORK);
+  private static final Equation BOUGHT =
+      Equation.of(
+          "M",
+          "sand bought when sand is bedded again and again, fines counted",
+          "B - B_r",
+          Kind.MASS_PER_DAY,
+          BALANCE,
+          "B kg/s",
+          "B_r kg/s");
+  private static final Equation NOT_BOUGHT =
+      Equation.of(
+          "eta",
+          "share of the circulating sand that need not be bought",
+          "1 - M/B",
+          Kind.PERCENT,
+          DEFINITION,
+          "M kg/s",
+          "B kg/s");
+  private static final Equation AS_NEW =
+      Equation.search(
+          "M_0",
+          "sand bought if each class were caught as of new sand, fines left out",
+          "bedded sand over the sum of each class's share over what of it is lost",
+          Kind.MASS_PER_DAY,
+          BALANCE,
+          "B kg/s");
+  private static final Equation TIME_CONSTANT =
+      Equation.search(
+          "tau",
+          "time constant of the loop",
+          "solids that the pits hold at rest over solids that come in and are not caught",
+          Kind.DAYS,
+          "balance of one mixed volume");
+  private static final Equation POND_VOLUME =
+      Equation.of(
+          "V",
+          "volume to the top",
+          "4 Z^2 d^3/3 + Z L d^2 + Z W d^2 + W L d",
+          Kind.VOLUME,
+          POND,
+          "Z",
+          "d m",
+          "L m",
+          "W m");
+  private static final Equation FREEBOARD =
+      Equation.of(
+          "V_f",
+          "volume of the freeboard",
+          "V - (4 Z^2 (d - f)^3/3 + Z L (d - f)^2 + Z W (d - f)^2 + W L (d - f))",
+          Kind.VOLUME,
+          POND,
+          "V m3",
+          "Z",
+          "d m",
+          "f m",
+          "L m",
+          "W m");
+  private static final Equation STORM =
+      Equation.of(
+          "V_st",
+          "volume of the storm on the top area",
+          "h_st (L + 2 Z d) (W + 2 Z d)",
+          Kind.VOLUME,
+          POND,
+          "h_st m",
+          "L m",
+          "Z",
+          "d m",
+          "W m");
+  private static final Equation ROOM =
+      Equation.of(
+          "V_r",
+          "room for liquid",
+          "max(0, V - V_f - V_st - V_sand)",
+          Kind.VOLUME,
+          VOLUMES,
+          "V m3",
+          "V_f m3",
+          "V_st m3",
+          "V_sand m3");
+  private static final Equation DAYS =
+      Equation.search(
+          "t",
+          "days of storage from the worst month on",
+          "inflow, rain on the top area and evaporation from the surface at the level reached,"
+              + " summed from each month until the room is full",
+          Kind.DAYS,
+          VOLUMES,
+          "V_r m3");
+  private static final Equation SETTLED =
+      Equation.of(
+          "V_s",
+          "sand that settles in a year, in bulk",
+          "m_sand * 365 * 86400 / (rho_s (1 - p))",
+          Kind.VOLUME,
+          BALANCE,
+          "m_sand kg/s",
+          "rho_s kg/m3",
+          "p");
+
   private PlantWorking() {}
 
-  public static List<Step> steps(PlantModel model, PlantResult result) {
-    List<Step> steps = new ArrayList<>();
+  /** Keeps the steps. */
+  public static void tell(Trace trace, PlantModel model, PlantResult result) {
     for (int i = 0; i < model.spec().pens().size(); i++) {
-      steps.addAll(pen(model, model.spec().pens().get(i), result.loads().get(i)));
+      PenLoad load = result.loads().get(i);
+      trace.begin("pen", load.name());
+      pen(trace, model, model.spec().pens().get(i), load);
     }
     for (ModeResult mode : result.modes()) {
-      mode.liquor().ifPresent(liquor -> steps.addAll(mode(mode, liquor)));
+      trace.begin("liquor", mode.mode().name());
+      mode.liquor().ifPresent(liquor -> mode(trace, mode, liquor));
     }
-    result.accounts().ifPresent(accounts -> steps.addAll(sand(accounts)));
     result
         .accounts()
         .ifPresent(
-            accounts -> accounts.storages().forEach((name, s) -> steps.addAll(storage(name, s))));
-    result
-        .units()
-        .forEach(
-            (name, figures) -> {
-              Working w = new Working(name);
-              for (Figure figure : figures) {
-                w.step(
-                    "x",
-                    figure.what(),
-                    "by the kernel of the unit, at its feed in the longest mode",
-                    figure.kind(),
-                    figure.range().base(),
-                    "theory page on separation units");
-              }
-              steps.addAll(w.steps());
+            accounts -> {
+              trace.begin("sand account", "");
+              sand(trace, accounts);
+              accounts
+                  .storages()
+                  .forEach(
+                      (name, storage) -> {
+                        trace.begin("storage", name);
+                        storage(trace, storage);
+                      });
             });
-    return steps;
   }
 
-  private static List<Step> pen(PlantModel model, PenSpec spec, PenLoad load) {
-    Working w = new Working("pen " + load.name());
-    double milk = spec.pen().milkKgps();
-    if (spec.pen().cows() > 0) {
-      w.step(
-          "m_m",
-          "manure of a cow",
-          model.spec().production(),
-          Kind.MASS_PER_HEAD,
-          model.spec().production().manureKgps(milk).value(),
-          in("M", Kind.MASS_PER_HEAD, milk));
-      w.step(
-          "m_d",
-          "dry matter in the manure of a cow",
-          "linear in the milk yield",
-          Kind.MASS_PER_HEAD,
-          Nennich2005.dryMatterKgps(milk).value(),
-          "Nennich and others (2005)",
-          in("M", Kind.MASS_PER_HEAD, milk));
+  private static void pen(Trace trace, PlantModel model, PenSpec spec, PenLoad load) {
+    Pen pen = spec.pen();
+    double ofCow = model.spec().production().manureKgps(pen.milkKgps()).value();
+    if (pen.cows() > 0) {
+      model.spec().production().manureKgps(pen.milkKgps(), trace);
+      Nennich2005.dryMatterKgps(pen.milkKgps(), trace);
     }
+    double others =
+        pen.others().entrySet().stream()
+            .mapToDouble(other -> other.getValue() * other.getKey().manureKgps())
+            .sum();
     Stream flow = load.meanFlow();
+    trace.step(OTHERS, others);
+    double factor = pen.manureFactor().base();
+    double excreted = factor * (pen.cows() * ofCow + others);
+    trace.step(EXCRETED, excreted, factor, pen.cows(), ofCow, others);
+    Constituents constituents = flow.constituents();
     double mass =
-        w.step(
-            "m",
-            "all that the pen makes",
-            "m = manure of all heads + sand of all stalls + water",
-            Kind.MASS_FLOW,
+        trace.step(
+            MASS,
             flow.massKgps(),
-            "balance of mass",
-            in("cows", Kind.NUMBER, spec.pen().cows()),
-            in("stalls", Kind.NUMBER, spec.pen().stalls()),
-            in("sand a stall", Kind.MASS_PER_HEAD, spec.pen().sandKgps().base()),
-            in("water", Kind.FLOW, spec.pen().waterM3ps().base()));
-    w.step(
-        "TS",
-        "sand-free total solids",
-        "TS = solids without sand / (m - sand)",
-        Kind.PERCENT,
-        flow.totalSolids(),
-        "definition",
-        in("solids", Kind.MASS_FLOW, flow.solidsKgps()),
-        in("m", Kind.MASS_FLOW, mass),
-        in("sand", Kind.MASS_FLOW, flow.sandKgps()));
-    w.step(
-        "rho",
-        "density",
-        "rho = m / sum of (constituent / its density)",
-        Kind.DENSITY,
-        flow.densityKgM3(),
-        "volumes add up",
-        in("m", Kind.MASS_FLOW, mass),
-        in("Q", Kind.FLOW, flow.volumeM3ps()));
-    return w.steps();
+            excreted,
+            model.spec().accounting().sandReachingPlant().base(),
+            pen.stalls(),
+            pen.sandKgps().base(),
+            pen.waterM3ps().base(),
+            constituents.waterDensityKgM3());
+    if (mass > flow.sandKgps()) {
+      trace.step(SOLIDS, flow.totalSolids(), flow.solidsKgps(), mass, flow.sandKgps());
+    }
+    double volume = trace.step(VOLUME, flow.volumeM3ps(), mass);
+    trace.step(DENSITY, flow.densityKgM3(), mass, volume);
   }
 
-  private static List<Step> mode(ModeResult mode, LiquorLimit liquor) {
-    Working w = new Working("mode " + mode.mode().name());
-    w.step(
-        "TS",
-        "what the liquor thickens to",
-        "TS = S / (S + W)",
-        Kind.PERCENT,
-        liquor.analytic(),
-        "balance of the loop at rest; the recycle ratio cancels",
-        in("S", Kind.MASS_FLOW, liquor.solidsNotCaughtKgps()),
-        in("W", Kind.MASS_FLOW, liquor.netWaterKgps()));
-    w.step(
-        "TS",
-        "the same by the network",
-        "f = e + S^T f for each constituent, shares asked anew until the feeds rest",
-        Kind.PERCENT,
-        liquor.solved(),
-        "linear balance by LU decomposition; theory page on the closed loop");
-    mode.balance()
-        .ifPresent(
-            balance -> {
-              w.step(
-                  "r",
-                  "worst imbalance of a constituent in a unit or in the whole",
-                  "r = |in - out| / in",
-                  Kind.NUMBER,
-                  // Below the rounding of a double it is no number to compare.
-                  balance.imbalance() < 1e-12 ? 0 : balance.imbalance(),
-                  "conservation; a balance is refused above 1e-9");
-            });
-    w.step(
-        "E",
-        "sand recovered of the sand flushed",
-        "E = sand in the streams for bedding / sand in all feeds",
-        Kind.PERCENT,
-        liquor.sandCapture(),
-        "definition");
-    return w.steps();
+  private static void mode(Trace trace, ModeResult mode, LiquorLimit liquor) {
+    trace.step(LIQUOR, liquor.analytic(), liquor.solidsNotCaughtKgps(), liquor.netWaterKgps());
+    trace.step(SOLVED, liquor.solved());
+    // Below the rounding of a double it is no number to compare.
+    mode.balance().ifPresent(b -> trace.step(IMBALANCE, b.imbalance() < 1e-12 ? 0 : b.imbalance()));
+    trace.step(RECOVERED, liquor.sandCapture());
   }
 
-  private static List<Step> sand(PlantResult.Accounts accounts) {
-    Working w = new Working("sand account");
+  private static void sand(Trace trace, Accounts accounts) {
     accounts
         .circulation()
         .ifPresent(
@@ -157,93 +286,44 @@ public final class PlantWorking {
                   rest.bedded().sandKgps() + rest.bedded().kgps(Constituents.MINERAL_FINES);
               double back =
                   rest.rebedded().sandKgps() + rest.rebedded().kgps(Constituents.MINERAL_FINES);
-              w.step(
-                  "M",
-                  "sand bought when sand is bedded again and again, fines counted",
-                  "bedded_i = M f_i + rebedded_i for each class, the units asked anew with the"
-                      + " bedding until it rests",
-                  Kind.MASS_PER_DAY,
-                  bedded - back,
-                  "balance of each class",
-                  in("bedded", Kind.MASS_FLOW, bedded),
-                  in("rebedded", Kind.MASS_FLOW, back));
-              w.step(
-                  "eta",
-                  "share of the sand that circulates that need not be bought",
-                  "eta = 1 - M / bedded",
-                  Kind.PERCENT,
-                  rest.notBought(),
-                  "definition",
-                  in("M", Kind.MASS_FLOW, bedded - back),
-                  in("bedded", Kind.MASS_FLOW, bedded));
+              double bought = trace.step(BOUGHT, bedded - back, bedded, back);
+              trace.step(NOT_BOUGHT, rest.notBought(), bought, bedded);
             });
-    w.step(
-        "M_0",
-        "the same if each class were caught as of new sand, fines left out",
-        "M_0 = B / sum of f_i / (1 - eta_i)",
-        Kind.MASS_PER_DAY,
-        accounts.cycle().boughtKgps(),
-        "balance of each class",
-        in("B", Kind.MASS_FLOW, accounts.cycle().beddedKgps()));
-    accounts
-        .timeConstantS()
-        .ifPresent(
-            tau ->
-                w.step(
-                    "tau",
-                    "time constant of the loop",
-                    "tau = solids held in the pits at rest / solids not caught",
-                    Kind.DAYS,
-                    tau,
-                    "balance of one mixed volume"));
-    return w.steps();
+    trace.step(AS_NEW, accounts.cycle().boughtKgps(), accounts.cycle().beddedKgps());
+    if (accounts.timeConstantS().isPresent()) {
+      trace.step(TIME_CONSTANT, accounts.timeConstantS().getAsDouble());
+    }
   }
 
-  private static List<Step> storage(String name, sandslurry.plant.account.StorageAccount account) {
-    Working w = new Working(name);
-    w.step(
-        "V",
-        "volume to the top",
-        "V = 4 Z^2 d^3 / 3 + Z L d^2 + Z W d^2 + W L d",
-        Kind.VOLUME,
-        account.pond().volumeM3(),
-        "USDA-NRCS, Agricultural Waste Management Field Handbook, worksheet 10A-2",
-        in("L", Kind.LENGTH, account.pond().floorLengthM()),
-        in("W", Kind.LENGTH, account.pond().floorWidthM()),
-        in("Z", Kind.NUMBER, account.pond().sideSlope()),
-        in("d", Kind.LENGTH, account.pond().depthM()));
-    w.step(
-        "V_r",
-        "room for liquid",
-        "V_r = V - freeboard - storm - sand there now",
-        Kind.VOLUME,
-        account.roomM3(),
-        "balance of volume",
-        in("freeboard", Kind.VOLUME, account.freeboardVolumeM3()),
-        in("storm", Kind.VOLUME, account.stormVolumeM3()),
-        in("sand", Kind.VOLUME, account.settledSandM3()));
-    account
-        .daysOfStorage()
-        .ifPresent(
-            days ->
-                w.step(
-                    "t",
-                    "days of storage from the worst month on",
-                    "inflow + rain on the top area - evaporation from the surface at the level"
-                        + " reached, summed until V_r is full",
-                    Kind.DAYS,
-                    InUnit.ofDays(days),
-                    "balance of volume"));
-    w.step(
-        "V_s",
-        "sand that settles in a year, in bulk",
-        "V_s = sand / (rho_s (1 - porosity))",
-        Kind.VOLUME,
+  private static void storage(Trace trace, StorageAccount account) {
+    Pond pond = account.pond();
+    double slope = pond.sideSlope();
+    double depth = pond.depthM();
+    double length = pond.floorLengthM();
+    double width = pond.floorWidthM();
+    double volume = trace.step(POND_VOLUME, pond.volumeM3(), slope, depth, length, width);
+    double freeboard =
+        trace.step(
+            FREEBOARD,
+            account.freeboardVolumeM3(),
+            volume,
+            slope,
+            depth,
+            account.freeboardM(),
+            length,
+            width);
+    double storm =
+        trace.step(STORM, account.stormVolumeM3(), account.stormM(), length, slope, depth, width);
+    double room =
+        trace.step(ROOM, account.roomM3(), volume, freeboard, storm, account.settledSandM3());
+    if (account.daysOfStorage().isPresent()) {
+      trace.step(DAYS, InUnit.ofDays(account.daysOfStorage().getAsDouble()), room);
+    }
+    trace.step(
+        SETTLED,
         account.sandPerYearM3(),
-        "balance of mass",
-        in("sand", Kind.MASS_FLOW, account.sandKgps()),
-        in("rho_s", Kind.DENSITY, account.sandDensityKgM3()),
-        in("porosity", Kind.NUMBER, account.porosity()));
-    return w.steps();
+        account.sandKgps(),
+        account.sandDensityKgM3(),
+        account.porosity());
   }
 }

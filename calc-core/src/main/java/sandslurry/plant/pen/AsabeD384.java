@@ -4,7 +4,10 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
 
 /**
  * Manure of a lactating cow by milk yield, the simple equation of ASABE D384.2.
@@ -17,26 +20,31 @@ import sandslurry.units.InUnit;
  * milk it gives 2.3 kg less than Nennich et al., at 56.7 kg 1.2 kg less.
  */
 public final class AsabeD384 implements ManureProduction {
+  private static final Citation SOURCE =
+      new Citation(
+          "ASABE",
+          2005,
+          "Standard D384.2, Manure Production and Characteristics; coefficients from memory,"
+              + " unverified");
+  private static final Equation MANURE =
+      SOURCE.equation(
+          "m_m",
+          "manure of a cow",
+          "(0.647 M[kg/d] + 43.212) / 86400",
+          Kind.MASS_PER_HEAD,
+          "M kg/s");
+
   private static final About ABOUT =
-      new About(
-          "asabe-d384",
-          "ASABE D384.2",
-          "manure [kg/d] = 0.647 M + 43.212",
-          new Citation(
-              "ASABE",
-              2005,
-              "Standard D384.2, Manure Production and Characteristics; coefficients from memory,"
-                  + " unverified"),
-          List.of(TABLED_MILK));
+      new About("asabe-d384", "ASABE D384.2", SOURCE, List.of(TABLED_MILK), MANURE);
 
   AsabeD384() {}
 
   @Override
-  public Estimate manureKgps(double milkKgps) {
+  public Estimate manureKgps(double milkKgps, Trace trace) {
     double milk = ManureProduction.milkKgPerDay(milkKgps);
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
-        .value(InUnit.ofKilogramsPerDay(0.647 * milk + 43.212));
+        .value(trace.step(MANURE, InUnit.ofKilogramsPerDay(0.647 * milk + 43.212), milkKgps));
   }
 
   @Override

@@ -3,6 +3,7 @@ package sandslurry.plant.pen;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -25,7 +26,18 @@ public interface ManureProduction extends Correlation {
    * @param milkKgps milk yield of the cow [kg/s]
    * @return mass of manure [kg/s]
    */
-  Estimate manureKgps(double milkKgps);
+  default Estimate manureKgps(double milkKgps) {
+    return manureKgps(milkKgps, Trace.NONE);
+  }
+
+  /**
+   * The same with its step.
+   *
+   * @param milkKgps milk yield of the cow [kg/s]
+   * @param trace what keeps the step
+   * @return mass of manure [kg/s]
+   */
+  Estimate manureKgps(double milkKgps, Trace trace);
 
   /**
    * Checks a milk yield.

@@ -4,7 +4,10 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
 
 /**
  * Manure of a lactating cow by milk yield, Nennich et al. (2005), with the dry matter in it.
@@ -18,25 +21,33 @@ import sandslurry.units.InUnit;
  * Handbook, Table 4-5), itself from memory, to half a unit of its last digit.
  */
 public final class Nennich2005 implements ManureProduction {
-  private static final About ABOUT =
-      new About(
-          "nennich-2005",
+  private static final Citation SOURCE =
+      new Citation(
           "Nennich et al.",
-          "manure [kg/d] = 0.616 M + 46.2",
-          new Citation(
-              "Nennich et al.",
-              2005,
-              "Journal of Dairy Science 88:3721-3733; coefficients from memory, unverified"),
-          List.of(TABLED_MILK));
+          2005,
+          "Journal of Dairy Science 88:3721-3733; coefficients from memory, unverified");
+  private static final Equation MANURE =
+      SOURCE.equation(
+          "m_m", "manure of a cow", "(0.616 M[kg/d] + 46.2) / 86400", Kind.MASS_PER_HEAD, "M kg/s");
+  private static final Equation DRY =
+      SOURCE.equation(
+          "m_d",
+          "dry matter in the manure of a cow",
+          "(0.0874 M[kg/d] + 5.6) / 86400",
+          Kind.MASS_PER_HEAD,
+          "M kg/s");
+
+  private static final About ABOUT =
+      new About("nennich-2005", "Nennich et al.", SOURCE, List.of(TABLED_MILK), MANURE);
 
   Nennich2005() {}
 
   @Override
-  public Estimate manureKgps(double milkKgps) {
+  public Estimate manureKgps(double milkKgps, Trace trace) {
     double milk = ManureProduction.milkKgPerDay(milkKgps);
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
-        .value(InUnit.ofKilogramsPerDay(0.616 * milk + 46.2));
+        .value(trace.step(MANURE, InUnit.ofKilogramsPerDay(0.616 * milk + 46.2), milkKgps));
   }
 
   /**
@@ -46,10 +57,21 @@ public final class Nennich2005 implements ManureProduction {
    * @return mass of dry matter [kg/s]
    */
   public static Estimate dryMatterKgps(double milkKgps) {
+    return dryMatterKgps(milkKgps, Trace.NONE);
+  }
+
+  /**
+   * The same with its step.
+   *
+   * @param milkKgps milk yield of the cow [kg/s]
+   * @param trace what keeps the step
+   * @return mass of dry matter [kg/s]
+   */
+  public static Estimate dryMatterKgps(double milkKgps, Trace trace) {
     double milk = ManureProduction.milkKgPerDay(milkKgps);
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
-        .value(InUnit.ofKilogramsPerDay(0.0874 * milk + 5.6));
+        .value(trace.step(DRY, InUnit.ofKilogramsPerDay(0.0874 * milk + 5.6), milkKgps));
   }
 
   @Override
