@@ -45,7 +45,7 @@ public record Bound(String what, Kind<?> kind, double low, double high, boolean 
    * @param value the value used, in SI
    * @return true inside or at a limit; NaN counts as outside
    */
-  public boolean contains(double value) {
+  boolean contains(double value) {
     return value >= low && value <= high;
   }
 

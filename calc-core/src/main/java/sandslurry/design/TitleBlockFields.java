@@ -8,7 +8,7 @@ import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 
 /** The texts that the title block of a report holds; nothing is computed of them. */
-public final class TitleBlockFields extends Fields<List<String>> {
+final class TitleBlockFields extends Fields<List<String>> {
   private final List<Field<Optional<String>>> texts =
       List.of(
           text("project", "Project", "the project that the design belongs to", "Barn 2"),

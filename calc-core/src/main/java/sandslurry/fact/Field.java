@@ -170,7 +170,7 @@ public final class Field<T> {
    *
    * @return in the units of all examples; empty where there is none
    */
-  public String range() {
+  String range() {
     Function<Type<?>, String> ranges =
         type ->
             examples.isEmpty()

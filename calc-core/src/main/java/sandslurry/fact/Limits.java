@@ -53,7 +53,7 @@ public record Limits<Q extends Quantity<Q>>(
    *
    * @return the type of a field
    */
-  public Type<Quantity<Q>> quantity() {
+  Type<Quantity<Q>> quantity() {
     return Type.of(this);
   }
 

@@ -19,7 +19,7 @@ public final class Listed<E> extends Content<List<E>> {
    * @param entry the fields of each entry
    * @param none said when there is no entry; empty when there may be none
    */
-  public Listed(Part<E> entry, String none) {
+  Listed(Part<E> entry, String none) {
     this.entry = entry;
     this.none = none;
   }

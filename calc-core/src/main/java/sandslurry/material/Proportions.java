@@ -96,7 +96,7 @@ public final class Proportions {
    * @return the same fraction
    * @throws IllegalArgumentException unless it lies in 0 to {@link #PACKED_VOLUME_FRACTION}
    */
-  public static double flowing(double volumeFraction) {
+  static double flowing(double volumeFraction) {
     if (!(volumeFraction >= 0)) {
       throw new IllegalArgumentException(
           "a volume fraction of sand cannot be " + volumeFraction + ": it is 0 or more");

@@ -187,7 +187,7 @@ public final class Stream {
    *
    * @return mass flow of dry matter [kg/s]
    */
-  public double manureSolidsKgps() {
+  double manureSolidsKgps() {
     return sum(i -> i > Constituents.WATER && i < Constituents.MINERAL_FINES);
   }
 

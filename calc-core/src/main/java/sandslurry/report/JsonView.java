@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  */
 public final class JsonView {
   /** The version of what is written; it grows when a program that reads it would have to change. */
-  public static final int FORMAT_VERSION = 1;
+  static final int FORMAT_VERSION = 1;
 
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);

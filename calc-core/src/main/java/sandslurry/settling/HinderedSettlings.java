@@ -27,7 +27,7 @@ public final class HinderedSettlings {
    * @param volumeFraction volume of all sand over volume of mixture, from 0 and below 1
    * @return the velocity [m/s], and what lay outside the published ranges
    */
-  public static Estimate hinderedVelocityMps(Grain grain, Liquid liquid, double volumeFraction) {
+  static Estimate hinderedVelocityMps(Grain grain, Liquid liquid, double volumeFraction) {
     return hinderedVelocityMps(SettlingVelocities.DEFAULT, DEFAULT, grain, liquid, volumeFraction);
   }
 
@@ -45,7 +45,7 @@ public final class HinderedSettlings {
    * @param volumeFraction volume of all sand over volume of mixture, from 0 and below 1
    * @return the velocity [m/s], and what lay outside the range of either correlation
    */
-  public static Estimate hinderedVelocityMps(
+  static Estimate hinderedVelocityMps(
       SettlingVelocityModel lone,
       HinderedSettling law,
       Grain grain,

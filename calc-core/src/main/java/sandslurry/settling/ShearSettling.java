@@ -85,7 +85,7 @@ public final class ShearSettling {
    * @param model a settling law for Newtonian liquids
    * @return velocity [m/s], and what lay outside the range of the law
    */
-  public static Estimate sheared(
+  static Estimate sheared(
       Grain grain,
       Rheology rheology,
       double densityKgM3,

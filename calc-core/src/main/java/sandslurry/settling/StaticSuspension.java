@@ -30,7 +30,7 @@ public final class StaticSuspension {
    * greatest constant of the experiments as that is above the least (a choice of this calculator,
    * no source).
    */
-  public static final double RESTING_CONSTANT = 1;
+  static final double RESTING_CONSTANT = 1;
 
   private StaticSuspension() {}
 

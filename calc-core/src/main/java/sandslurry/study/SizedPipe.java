@@ -40,7 +40,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
    *
    * @return true when no finding of it is a FAIL and sand can be carried at all
    */
-  public boolean feasible() {
+  boolean feasible() {
     return verdict() != Severity.FAIL;
   }
 

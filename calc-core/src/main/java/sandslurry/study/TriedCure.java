@@ -31,7 +31,7 @@ public record TriedCure(String text, List<Edit> edits, Severity after) {
    * @param document the design
    * @return the changed design
    */
-  public DesignDocument typedInto(DesignDocument document) {
+  DesignDocument typedInto(DesignDocument document) {
     DesignDocument changed = document;
     for (Edit edit : edits) {
       changed = changed.with(edit.pointer(), edit.text());

@@ -221,7 +221,7 @@ public final class InUnit {
    * @param seconds a time [s]
    * @return the time [h]
    */
-  public static double hours(double seconds) {
+  static double hours(double seconds) {
     return HOUR.fromSi(seconds);
   }
 

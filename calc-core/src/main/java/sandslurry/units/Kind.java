@@ -72,7 +72,7 @@ public final class Kind<Q extends Quantity<Q>> {
   public static final Kind<Volume> SMALL_VOLUME = new Kind<>(Measure.VOLUME, "L", "gal", 3);
 
   /** Volume of sand in a heap or on a floor. */
-  public static final Kind<Volume> SAND_VOLUME = new Kind<>(Measure.VOLUME, "m3", "yd3", 3);
+  static final Kind<Volume> SAND_VOLUME = new Kind<>(Measure.VOLUME, "m3", "yd3", 3);
 
   /** Density. */
   public static final Kind<Density> DENSITY = new Kind<>(Measure.DENSITY, "kg/m3", "lb/ft3", 4);
@@ -191,7 +191,7 @@ public final class Kind<Q extends Quantity<Q>> {
    *
    * @return every kind of value that is shown
    */
-  public static List<Kind<?>> all() {
+  static List<Kind<?>> all() {
     return ALL;
   }
 

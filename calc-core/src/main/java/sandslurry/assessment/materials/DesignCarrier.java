@@ -27,7 +27,7 @@ public final class DesignCarrier {
    * @param spec the liquid as the design gives it
    * @return the carrier
    */
-  public static Carrier of(CarrierSpec spec) {
+  static Carrier of(CarrierSpec spec) {
     double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
     if (spec instanceof ManureSpec manure) {
       return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);

@@ -196,7 +196,7 @@ public record StopResult(
      *
      * @return true from a length of one bore on
      */
-    public boolean fills() {
+    boolean fills() {
       return parts.lengthM() >= boreM;
     }
 

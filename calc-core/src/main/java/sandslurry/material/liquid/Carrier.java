@@ -94,7 +94,7 @@ public record Carrier(
      * @param rheology the liquid
      * @return no scatter
      */
-    public static Scatter none(Rheology rheology) {
+    static Scatter none(Rheology rheology) {
       return new Scatter(Source.KNOWN, 1, rheology, rheology);
     }
 
@@ -107,8 +107,7 @@ public record Carrier(
      * @param hiddenYieldPa yield stress that the thicker liquid may have beside, 0 for none [Pa]
      * @return the scatter
      */
-    public static Scatter of(
-        Source source, Rheology rheology, double factor, double hiddenYieldPa) {
+    static Scatter of(Source source, Rheology rheology, double factor, double hiddenYieldPa) {
       Rheology thicker = rheology.thickened(factor);
       return new Scatter(
           source,

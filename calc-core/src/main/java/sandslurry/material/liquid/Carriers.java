@@ -14,7 +14,7 @@ import sandslurry.units.UnitSystem;
 /** The carriers that the program can make from what a user knows. */
 public final class Carriers {
   /** Total solids of the manures that were measured. */
-  public static final Bound MEASURED_TOTAL_SOLIDS =
+  static final Bound MEASURED_TOTAL_SOLIDS =
       new Bound("sand-free total solids", Kind.PERCENT, 0.025, 0.121);
 
   /** The most total solids for which a power law is still given. */
@@ -36,7 +36,7 @@ public final class Carriers {
    * Factor either way in every stress of a liquid whose numbers are typed in (common practice, no
    * source): one sample, one viscometer, and who typed it knows no better.
    */
-  public static final double TYPED_SCATTER = 1.1;
+  static final double TYPED_SCATTER = 1.1;
 
   /** Yield stress that a thick manure may have at {@link #YIELD_SOLIDS} [Pa]. */
   private static final double YIELD_PA = 30;
@@ -197,7 +197,7 @@ public final class Carriers {
    * @param totalSolids dry matter without sand over mass without sand, not negative
    * @return 30 Pa (solids / 12 %)^5.5 [Pa]
    */
-  public static double hiddenYieldPa(double totalSolids) {
+  static double hiddenYieldPa(double totalSolids) {
     return YIELD_PA * Math.pow(totalSolids / YIELD_SOLIDS, YIELD_POWER);
   }
 
@@ -301,7 +301,7 @@ public final class Carriers {
    * @param rheology the law fitted to the measurement
    * @return the carrier, with the vapour pressure of water
    */
-  public static Carrier measured(
+  static Carrier measured(
       String description, double temperatureK, double densityKgM3, Rheology rheology) {
     return measured(
         description,

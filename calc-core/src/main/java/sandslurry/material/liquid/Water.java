@@ -31,10 +31,10 @@ import sandslurry.units.UnitSystem;
  */
 public final class Water {
   /** The ice point, below which water freezes [K]. */
-  public static final double LOWEST_K = 273.15;
+  static final double LOWEST_K = 273.15;
 
   /** The steam point, above which water boils at the standard atmosphere [K]. */
-  public static final double HIGHEST_K = 373.15;
+  static final double HIGHEST_K = 373.15;
 
   private static final double GAS_CONSTANT = 461.51805;
   private static final double REFERENCE_K = 10;

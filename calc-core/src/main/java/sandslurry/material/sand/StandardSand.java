@@ -94,7 +94,7 @@ public enum StandardSand {
    *
    * @return the standard, with what was really read
    */
-  public Citation citation() {
+  Citation citation() {
     return citation;
   }
 

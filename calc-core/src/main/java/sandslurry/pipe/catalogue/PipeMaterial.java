@@ -29,7 +29,7 @@ public enum PipeMaterial {
    *
    * @return for example "PVC"
    */
-  public String words() {
+  String words() {
     return words;
   }
 

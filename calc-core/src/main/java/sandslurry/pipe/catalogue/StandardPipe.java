@@ -19,8 +19,8 @@ import java.util.OptionalDouble;
  * @param outsideDiameterM outside diameter [m]
  * @param leastWallM least wall [m]
  * @param greatestWallM greatest wall [m]
- * @param ratingPa pressure rating at the temperature of {@link PipeSystem#ratingBasis}; empty when
- *     the standard gives none [Pa]
+ * @param ratingPa pressure rating at the temperature of which its {@link PipeSystem} says; empty
+ *     when the standard gives none [Pa]
  */
 public record StandardPipe(
     PipeSystem system,

@@ -84,7 +84,7 @@ public enum FittingKind {
    *
    * @return the source
    */
-  public Citation citation() {
+  Citation citation() {
     return citation;
   }
 

@@ -34,7 +34,7 @@ public record ElasticWall(double boreM, double wallM, double modulusPa, double r
    *
    * @return ψ D / (E t) [1/Pa]
    */
-  public double compliancePerPa() {
+  double compliancePerPa() {
     return restraintFactor * boreM / (modulusPa * wallM);
   }
 }

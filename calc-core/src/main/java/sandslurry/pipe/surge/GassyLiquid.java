@@ -46,7 +46,7 @@ public record GassyLiquid(
    * @param densityKgM3 density [kg/m3]
    * @return the liquid with {@link #WATER_MODULUS_PA}
    */
-  public static GassyLiquid gasFree(double densityKgM3) {
+  static GassyLiquid gasFree(double densityKgM3) {
     return new GassyLiquid(densityKgM3, WATER_MODULUS_PA, 0, WATER_MODULUS_PA);
   }
 
@@ -55,7 +55,7 @@ public record GassyLiquid(
    *
    * @return K' [Pa]
    */
-  public double effectiveModulusPa() {
+  double effectiveModulusPa() {
     return 1 / ((1 - gasShare) / bulkModulusPa + gasShare / absolutePressurePa);
   }
 }

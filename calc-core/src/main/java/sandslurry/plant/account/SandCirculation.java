@@ -48,14 +48,14 @@ public record SandCirculation(
     boolean converged,
     double change) {
   /** The change of a bedding at which the plant is asked no more, as a share of it. */
-  public static final double SETTLED = 1e-10;
+  static final double SETTLED = 1e-10;
 
   /**
    * The change of a bedding that counts as none, as a share of it: who buys sand does not see it
    * (own choice, no source). A plant of which a unit switches between two states may never come
    * closer.
    */
-  public static final double AT_REST = 1e-3;
+  static final double AT_REST = 1e-3;
 
   private static final double LEAST_LOST = 1e-9;
   private static final int MOST_PASSES = 30;

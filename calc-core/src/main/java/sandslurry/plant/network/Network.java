@@ -26,7 +26,7 @@ import sandslurry.plant.Stream;
  */
 public final class Network {
   /** The greatest relative imbalance of a constituent in a balance that is given out. */
-  public static final double MOST_IMBALANCE = 1e-9;
+  static final double MOST_IMBALANCE = 1e-9;
 
   /** How nearly units and feeds agree in a step: its balance closes all the same. */
   private static final double IN_STEP = 1e-5;
@@ -170,7 +170,7 @@ public final class Network {
    *
    * @return their names
    */
-  public List<String> feedNames() {
+  List<String> feedNames() {
     return feedNames;
   }
 
@@ -220,7 +220,7 @@ public final class Network {
    * @return the balance, from pits full of water where none is near, or why there is none
    * @throws IllegalArgumentException unless exactly the feeds of this network are given
    */
-  public SteadyState solve(Map<String, Stream> feeds, SteadyBalance near) {
+  SteadyState solve(Map<String, Stream> feeds, SteadyBalance near) {
     return new SteadySearch(this, constituents(feeds), feeds).near(near);
   }
 

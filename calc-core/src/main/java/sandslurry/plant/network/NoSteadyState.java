@@ -39,7 +39,7 @@ public record NoSteadyState(
    */
   public record Growth(String constituent, String unit, double kgps) {
     /** Nothing grows. */
-    public static final Growth NONE = new Growth("", "", 0);
+    static final Growth NONE = new Growth("", "", 0);
   }
 
   /** Copies the lists. */

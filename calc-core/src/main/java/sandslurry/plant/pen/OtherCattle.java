@@ -31,7 +31,7 @@ public enum OtherCattle {
    *
    * @return for example "dry cow"
    */
-  public String label() {
+  String label() {
     return label;
   }
 

@@ -52,7 +52,7 @@ public record Batches(double firstS, double intervalS, double durationS) {
    *
    * @return interval over duration, 1 or more
    */
-  public double peakFactor() {
+  double peakFactor() {
     return intervalS / durationS;
   }
 
@@ -63,7 +63,7 @@ public record Batches(double firstS, double intervalS, double durationS) {
    * @param toS its end, after the start and not after the next midnight [s]
    * @return 0 between batches, {@link #peakFactor} within one
    */
-  public double factor(double fromS, double toS) {
+  double factor(double fromS, double toS) {
     if (!(fromS < toS)) {
       throw new IllegalArgumentException(
           "a part of the day needs a length but goes from " + fromS + " to " + toS + " s");
@@ -81,7 +81,7 @@ public record Batches(double firstS, double intervalS, double durationS) {
    *
    * @return times since midnight, within the day, in no order [s]
    */
-  public List<Double> edgesS() {
+  List<Double> edgesS() {
     double day = InUnit.ofDays(1);
     List<Double> edges = new ArrayList<>();
     for (int k = -1; k < perDay(); k++) {

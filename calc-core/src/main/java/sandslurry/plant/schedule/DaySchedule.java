@@ -85,7 +85,7 @@ public final class DaySchedule {
    * @param periods the periods, in any order
    * @return one sentence each, without a stop; empty when the schedule can be used
    */
-  public static List<String> problems(List<Period> periods) {
+  static List<String> problems(List<Period> periods) {
     List<String> problems = new ArrayList<>();
     double reached = 0;
     for (Period period : sorted(periods)) {

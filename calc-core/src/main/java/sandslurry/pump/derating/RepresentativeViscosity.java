@@ -55,10 +55,10 @@ public enum RepresentativeViscosity {
   };
 
   /** Least shear rate of the plastic viscosity [1/s]. */
-  public static final double LOW_SHEAR_PS = 100;
+  static final double LOW_SHEAR_PS = 100;
 
   /** Greatest shear rate of the plastic viscosity [1/s]. */
-  public static final double HIGH_SHEAR_PS = 1500;
+  static final double HIGH_SHEAR_PS = 1500;
 
   private final String words;
   private final String source;
@@ -134,7 +134,7 @@ public enum RepresentativeViscosity {
    *
    * @return the source, or that there is none
    */
-  public String source() {
+  String source() {
     return source;
   }
 }

@@ -48,7 +48,7 @@ public record ScrewConveyor(
   public static final double ABRASIVE_RESISTANCE = 4;
 
   /** The source of the relation. */
-  public static final Citation SOURCE =
+  static final Citation SOURCE =
       new Citation(
           "International Organization for Standardization",
           1981,

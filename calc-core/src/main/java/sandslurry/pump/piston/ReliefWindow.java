@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 public record ReliefWindow(double leastPa, double greatestPa) {
   /** Setting over greatest working pressure, and rating over setting. */
-  public static final double MARGIN = 1.1;
+  static final double MARGIN = 1.1;
 
   /**
    * The window.

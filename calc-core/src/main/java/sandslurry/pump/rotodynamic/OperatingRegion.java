@@ -29,25 +29,25 @@ public record OperatingRegion(
   private static final double HAIR = 1e-9;
 
   /** Specific speed, metric, above which the preferred region is narrower: 4500 US over 51.6. */
-  public static final double HIGH_SPECIFIC_SPEED = 87.2;
+  static final double HIGH_SPECIFIC_SPEED = 87.2;
 
   /** Least preferred flow over the best at a high specific speed. */
-  public static final double NARROW_LOW = 0.8;
+  static final double NARROW_LOW = 0.8;
 
   /** Greatest preferred flow over the best at a high specific speed (from memory, unverified). */
-  public static final double NARROW_HIGH = 1.15;
+  static final double NARROW_HIGH = 1.15;
 
   /** Least preferred flow of ANSI/HI 9.6.3 over the best, low specific speed. */
   public static final double PREFERRED_LOW = 0.7;
 
   /** Greatest preferred flow of ANSI/HI 9.6.3 over the best, low specific speed. */
-  public static final double PREFERRED_HIGH = 1.2;
+  static final double PREFERRED_HIGH = 1.2;
 
   /** Least allowable flow over the best when the maker states none (common practice, no source). */
-  public static final double ALLOWABLE_LOW = 0.5;
+  static final double ALLOWABLE_LOW = 0.5;
 
   /** Greatest allowable flow over the best when the maker states none (common practice). */
-  public static final double ALLOWABLE_HIGH = 1.25;
+  static final double ALLOWABLE_HIGH = 1.25;
 
   /** Checks that the limits are in order. */
   public OperatingRegion {

@@ -20,7 +20,7 @@ public final class PumpCurve {
   private static final double ROUNDING = 1e-14;
 
   /** Least diameter that {@link #trimmed} allows, over the greatest diameter. */
-  public static final double LEAST_TRIM = 0.75;
+  static final double LEAST_TRIM = 0.75;
 
   /** Places between two points at which a viscous correction is taken. */
   private static final int VISCOUS_STEPS = 8;

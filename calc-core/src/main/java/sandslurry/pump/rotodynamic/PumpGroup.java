@@ -129,7 +129,7 @@ public final class PumpGroup {
      *
      * @return for example "in parallel"
      */
-    public String words() {
+    String words() {
       return words;
     }
   }

@@ -28,13 +28,13 @@ public record SuctionMargin(double leastRatio, double leastDifferenceM) {
    * Pump of high suction energy in water or wastewater, by ANSI/HI 9.6.1-1998 (from memory,
    * unverified).
    */
-  public static final SuctionMargin HIGH_ENERGY = new SuctionMargin(1.3, 1.5);
+  static final SuctionMargin HIGH_ENERGY = new SuctionMargin(1.3, 1.5);
 
   /** The same, of very high suction energy (from memory, unverified). */
   public static final SuctionMargin VERY_HIGH_ENERGY = new SuctionMargin(2, 1.5);
 
   /** Suction specific speed, metric, above which water and wastewater ask for more margin. */
-  public static final double HIGH_SUCTION_SPECIFIC_SPEED = 145;
+  static final double HIGH_SUCTION_SPECIFIC_SPEED = 145;
 
   /**
    * What a pump asks for in water and wastewater.

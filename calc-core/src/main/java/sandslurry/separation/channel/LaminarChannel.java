@@ -37,7 +37,7 @@ public record LaminarChannel(OpenChannel channel, double viscosityM2ps) {
    * @param depthM depth of water [m]
    * @return f Re, from 56.9 for a duct half as deep as wide to 96 for a film
    */
-  public double poiseuilleNumber(double depthM) {
+  double poiseuilleNumber(double depthM) {
     OpenChannel.requireDepth(depthM);
     double a = Math.min(channel.widthM(), 2 * depthM) / Math.max(channel.widthM(), 2 * depthM);
     return 96 * (1 + a * (-1.3553 + a * (1.9467 + a * (-1.7012 + a * (0.9564 - 0.2537 * a)))));

@@ -103,7 +103,7 @@ public record OpenChannel(double widthM, double slope, double manningN) {
    * @param depthM the depth [m]
    * @throws IllegalArgumentException unless it is a number above 0
    */
-  public static void requireDepth(double depthM) {
+  static void requireDepth(double depthM) {
     if (!(depthM > 0 && Double.isFinite(depthM))) {
       throw new IllegalArgumentException("the depth must be > 0 but was " + depthM + " m");
     }

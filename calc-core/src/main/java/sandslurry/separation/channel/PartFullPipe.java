@@ -153,7 +153,7 @@ public record PartFullPipe(double diameterM, double slope, double manningN) {
      * @param densityKgM3 density of the liquid [kg/m3]
      * @return τ = ρ g R S [Pa]
      */
-    public double tractiveStressPa(double densityKgM3) {
+    double tractiveStressPa(double densityKgM3) {
       if (!(densityKgM3 > 0 && Double.isFinite(densityKgM3))) {
         throw new IllegalArgumentException(
             "a density must be > 0 but was " + densityKgM3 + " kg/m3");

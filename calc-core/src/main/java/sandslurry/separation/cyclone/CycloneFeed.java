@@ -31,7 +31,7 @@ public record CycloneFeed(
    *
    * @return the density [kg/m3]
    */
-  public double mixtureDensityKgM3() {
+  double mixtureDensityKgM3() {
     return liquid.densityKgM3() + volumeFraction * (sandDensityKgM3 - liquid.densityKgM3());
   }
 }

@@ -25,7 +25,7 @@ final class Roping {
    * @param medianM median size of the sand in the underflow, 0 or more [m]
    * @return the volume fraction above which it ropes
    */
-  public static double plittFlintoffStuffco(double medianM) {
+  static double plittFlintoffStuffco(double medianM) {
     double micrometres = InUnit.micrometres(Numbers.notNegative("the median size", medianM, "m"));
     return -62.3 * Math.expm1(-micrometres / 60) / InUnit.percent(1);
   }
@@ -42,7 +42,7 @@ final class Roping {
    * @param overflowFraction volume fraction of sand in the overflow, 0 to 1
    * @return the volume fraction in the underflow above which it ropes
    */
-  public static double mularJull(double overflowFraction) {
+  static double mularJull(double overflowFraction) {
     return 0.5385 * Numbers.share("the volume fraction of sand", overflowFraction) + 0.4911;
   }
 }

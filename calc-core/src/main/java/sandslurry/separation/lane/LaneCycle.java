@@ -27,7 +27,7 @@ public record LaneCycle(LaneFilling cautious, LaneFilling likely, LaneFilling ho
    * @param porosity share of the deposit that is not sand, 0 to below 1
    * @return the cycle
    */
-  public static LaneCycle of(
+  static LaneCycle of(
       List<LaneReach> reaches,
       UnitFeed feed,
       OrganicMatter organic,

@@ -91,7 +91,7 @@ public final class Zwietering1958 implements Correlation {
    * @param liquid the liquor
    * @return N D²/ν
    */
-  public static double reynolds(Impeller impeller, double speedRps, Liquid liquid) {
+  static double reynolds(Impeller impeller, double speedRps, Liquid liquid) {
     return speedRps * impeller.diameterM() * impeller.diameterM() / liquid.kinematicViscosityM2ps();
   }
 

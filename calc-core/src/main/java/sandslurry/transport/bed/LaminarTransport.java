@@ -98,7 +98,7 @@ public final class LaminarTransport {
    * @param velocityMps mean velocity, positive [m/s]
    * @return share, 0 to 1
    */
-  public static double floorShare(
+  static double floorShare(
       double settlingMps, double horizontalLengthM, Bore bore, double velocityMps) {
     double kappa = fallOverBore(settlingMps, horizontalLengthM, bore, velocityMps);
     return kappa >= 1 ? 1 : 2 / Math.PI * (kappa * Math.sqrt(1 - kappa * kappa) + Math.asin(kappa));
@@ -111,7 +111,7 @@ public final class LaminarTransport {
    * @param sinkingMps velocity of the grain against the liquid, along the pipe; not negative [m/s]
    * @return the share, 0 to 1; 1 where the grain outruns the fastest liquid
    */
-  public static double sinkingBackShare(LaminarPipeFlow flow, double sinkingMps) {
+  static double sinkingBackShare(LaminarPipeFlow flow, double sinkingMps) {
     if (!(sinkingMps >= 0)) {
       throw new IllegalArgumentException(
           "a grain sinks at a velocity >= 0 but was " + sinkingMps + " m/s");

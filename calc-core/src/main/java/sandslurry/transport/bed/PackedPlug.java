@@ -45,7 +45,7 @@ public record PackedPlug(
   public static final double STRESS_RATIO = 0.5;
 
   /** A pressure beyond this is told as none: no pump or pipe of this trade has it. */
-  public static final double BEYOND_ANY_PUMP_PA = 1e9;
+  static final double BEYOND_ANY_PUMP_PA = 1e9;
 
   /**
    * A part of a plug in one bore and slope.

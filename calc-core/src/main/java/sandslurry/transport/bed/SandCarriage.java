@@ -76,13 +76,13 @@ public record SandCarriage(
   public static final double DEFAULT_TOLERATED_SHARE = 0.01;
 
   /** Tolerated share over the greatest share of a line that is carried by its yield stress. */
-  public static final double FLOOR_MARGIN = 1.25;
+  static final double FLOOR_MARGIN = 1.25;
 
   /** Velocity of a climbing run over that at which its coarsest grains sink. */
-  public static final double RISE_MARGIN = 2;
+  static final double RISE_MARGIN = 2;
 
   /** Least plug over bore of a line that is carried by its yield stress. */
-  public static final double LEAST_PLUG = 0.1;
+  static final double LEAST_PLUG = 0.1;
 
   /** What carries the sand. */
   public enum Support {

@@ -62,13 +62,13 @@ public record SlidingBed(
   public static final double VOLUME_FRACTION = 0.6;
 
   /** Velocity of a sliding bed over the mean velocity (a choice of this calculator, no source). */
-  public static final double SPEED_SHARE = 0.5;
+  static final double SPEED_SHARE = 0.5;
 
   /** No bed is taken to fill more of the section. */
   public static final double MOST_SHARE = 0.95;
 
   /** Pressure gradient of the rule of thumb from which a bed of sand up to 1 mm slides [Pa/m]. */
-  public static final double SURE_PAPM = 2000;
+  static final double SURE_PAPM = 2000;
 
   /** Grains above this size take more than the rule of thumb [m]. */
   private static final double RULE_GRAIN_M = 1e-3;
@@ -114,7 +114,7 @@ public record SlidingBed(
    * @param share area of the bed over that of the section
    * @return the bed
    */
-  public SlidingBed ofShare(double share) {
+  SlidingBed ofShare(double share) {
     return new SlidingBed(bore, share, grainM, angleRad, sandDensityKgM3, liquidDensityKgM3);
   }
 
@@ -124,7 +124,7 @@ public record SlidingBed(
    * @param yieldStressPa stress at which the liquid under the bed yields, not negative [Pa]
    * @return G, 0 where the bed slides down by itself [Pa/m]
    */
-  public double balancePaPm(double yieldStressPa) {
+  double balancePaPm(double yieldStressPa) {
     if (!(yieldStressPa >= 0 && Double.isFinite(yieldStressPa))) {
       throw new IllegalArgumentException(
           "a yield stress must be >= 0 but was " + yieldStressPa + " Pa");
@@ -185,7 +185,7 @@ public record SlidingBed(
    * @param yieldStressPa stress at which the liquid under the bed yields, not negative [Pa]
    * @return pressure gradient [Pa/m]
    */
-  public double neededPaPm(double yieldStressPa) {
+  double neededPaPm(double yieldStressPa) {
     return Math.max(balancePaPm(yieldStressPa), SURE_PAPM * Math.max(1, grainM / RULE_GRAIN_M));
   }
 
@@ -196,7 +196,7 @@ public record SlidingBed(
    * @param velocityMps mean velocity of the whole section, positive [m/s]
    * @return pressure gradient [Pa/m]
    */
-  public double availablePaPm(Rheology rheology, double velocityMps) {
+  double availablePaPm(Rheology rheology, double velocityMps) {
     CircularSegment bed =
         CircularSegment.ofAreaShare(bore.diameterM(), Math.min(areaShare, MOST_SHARE));
     double share = bed.areaM2() / bore.areaM2();
@@ -212,7 +212,7 @@ public record SlidingBed(
    * @param velocityMps mean velocity of the whole section, positive [m/s]
    * @return the ratio; the bed always slides at 1 or less
    */
-  public double demand(Rheology rheology, double velocityMps) {
+  double demand(Rheology rheology, double velocityMps) {
     double worst = 0;
     for (int i = 0; i <= DEPTHS; i++) {
       SlidingBed bed = ofShare(areaShare * i / DEPTHS);

@@ -276,7 +276,7 @@ public record DepositionRule(
    * @param model a correlation of the catalogue
    * @return its role
    */
-  public Role roleOf(DepositionVelocityModel model) {
+  Role roleOf(DepositionVelocityModel model) {
     return roleIn(roles, model);
   }
 

@@ -115,7 +115,7 @@ final class GilliesShook implements DepositionVelocityModel {
    * @param slurry sand and carrier
    * @return 4 g d³ ρ (ρs − ρ) / (3 μ²)
    */
-  public static double archimedes(Slurry slurry) {
+  static double archimedes(Slurry slurry) {
     return archimedes(slurry, Trace.NONE);
   }
 

@@ -199,7 +199,7 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
      * @param sizeM the size [m]
      * @return that size with the whole concentration
      */
-    public static Sizes uniform(double sizeM) {
+    static Sizes uniform(double sizeM) {
       return new Sizes(new double[] {sizeM}, new double[] {1}, sizeM);
     }
 

@@ -26,8 +26,8 @@ import sandslurry.units.Kind;
  *
  * <pre>u* = 1.1 [g ν (s − 1)]^(1/3),  V = u* √(8/f)</pre>
  *
- * <p>with f the Darcy friction factor; {@link #fromShearVelocityMps} evaluates that form for a
- * smooth pipe. The two agree within 4 % from 50 to 500 mm in water.
+ * <p>with f the Darcy friction factor of a smooth pipe. The two agree within 4 % from 50 to 500 mm
+ * in water.
  *
  * <p>It is a prediction for grains below about 0.3 times the thickness 5 ν/u* of the sub-layer, and
  * for coarser grains a floor.

@@ -85,7 +85,7 @@ public record LaminarPipeFlow(
    * @param wallStressPa shear stress at the wall [Pa]
    * @return mean velocity, 0 up to the yield stress [m/s]
    */
-  public static double velocityMps(Rheology rheology, double diameterM, double wallStressPa) {
+  static double velocityMps(Rheology rheology, double diameterM, double wallStressPa) {
     double above = wallStressPa - rheology.yieldStressPa();
     return above > 0 ? Math.exp(logNominalRate(rheology, wallStressPa, above)) * diameterM / 8 : 0;
   }
@@ -142,7 +142,7 @@ public record LaminarPipeFlow(
    *
    * @return n' = d ln τw / d ln(8V/D), equal to n without yield stress
    */
-  public double localIndex() {
+  double localIndex() {
     double n = rheology.index();
     double yield = rheology.yieldStressPa();
     double x = wallStressPa - yield;

@@ -12,7 +12,7 @@ public final class PipeFriction {
       new Citation("Churchill", 1977, "Chemical Engineering 84(24):91-92");
 
   /** The equation of {@link #darcyFactor}. */
-  public static final Equation EQUATION =
+  static final Equation EQUATION =
       SOURCE.equation(
           "f",
           "Darcy friction factor",

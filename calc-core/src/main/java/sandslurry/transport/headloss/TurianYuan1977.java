@@ -147,7 +147,7 @@ final class TurianYuan1977 implements HeadLossModel {
      *
      * @return for example "saltation"
      */
-    public String words() {
+    String words() {
       return words;
     }
 
@@ -220,7 +220,7 @@ final class TurianYuan1977 implements HeadLossModel {
    * @param velocityMps mean velocity, positive [m/s]
    * @return the regime
    */
-  public Regime regime(Slurry slurry, Bore bore, double velocityMps) {
+  Regime regime(Slurry slurry, Bore bore, double velocityMps) {
     if (!(slurry.volumeFraction() > 0)) {
       throw new IllegalArgumentException("without sand there is no regime of sand transport");
     }
