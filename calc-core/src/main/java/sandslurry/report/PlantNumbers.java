@@ -2,8 +2,10 @@ package sandslurry.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.design.plant.PlantSpec.Targets;
@@ -16,6 +18,8 @@ import sandslurry.units.UnitSystem;
 
 /** The numbers that a plant is judged by: low, expected, high and wanted. */
 final class PlantNumbers {
+  private static final String BUDGET = "Sand to buy";
+
   private final UnitSystem units;
   private final Targets targets;
   private final List<List<String>> rows = new ArrayList<>();
@@ -35,6 +39,7 @@ final class PlantNumbers {
       blocks.add(
           new Block.Table(List.of("Plant", "low", "expected", "high", "wanted"), numbers.rows));
     }
+    plant.accounts().ifPresent(accounts -> numbers.parts(accounts).ifPresent(blocks::add));
     blocks.addAll(PlantDaySection.oneOut(plant.outages(), assessment.design().units()));
     return blocks;
   }
@@ -66,8 +71,11 @@ final class PlantNumbers {
                   "at most " + units.show(Kind.PERCENT, targets.bedMoisture()));
             });
     accounts
-        .figure("Sand", "bought in a month")
-        .ifPresent(f -> row("sand to buy in a month", Kind.HAULED, f.range(), "-"));
+        .figure(BUDGET, "in a month")
+        .ifPresent(f -> row("sand to buy in a month", f.kind(), f.range(), "-"));
+    accounts
+        .figure(BUDGET, "in a year")
+        .ifPresent(f -> row("sand to buy in a year", f.kind(), f.range(), "-"));
     accounts
         .storages()
         .forEach(
@@ -85,6 +93,32 @@ final class PlantNumbers {
                                     "never full",
                                     "",
                                     least(targets.storageDays())))));
+  }
+
+  /** What the sand to buy replaces, in parts that are worth a word. */
+  private Optional<Block> parts(Accounts accounts) {
+    List<Figure> budget = accounts.groups().getOrDefault(BUDGET, List.of());
+    if (budget.isEmpty() || !(budget.get(1).range().base() > 0)) {
+      return Optional.empty();
+    }
+    double year = budget.get(1).range().base();
+    List<String> parts = new ArrayList<>();
+    for (Figure part : budget.subList(2, budget.size())) {
+      double value = part.range().base();
+      if (part.kind() == Kind.HAULED
+          && !part.what().startsWith("one point")
+          && value >= year / 50) {
+        parts.add(
+            units.low(Kind.HAULED, value, value * 1.3)
+                + " "
+                + part.what().replaceFirst("^.*: spoiled", "spoiled"));
+      }
+    }
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Block.Paragraph(
+                "The sand to buy in a year replaces " + String.join(", ", parts) + "."));
   }
 
   private String most(Kind<?> kind, OptionalDouble si) {

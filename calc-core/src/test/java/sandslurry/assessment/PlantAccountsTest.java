@@ -180,13 +180,32 @@ class PlantAccountsTest {
             all.with("/plant/sandReachingPlant/low", "70 %")
                 .with("/plant/sandReachingPlant/base", "80 %")
                 .with("/plant/sandReachingPlant/high", "90 %"));
-    Range bought = figure(range, "Sand that circulates", "sand bought in a month");
+    Range bought = figure(range, "Sand to buy", "in a month");
     assertThat(bought.low()).isLessThan(bought.base());
     assertThat(bought.base()).isLessThan(bought.high());
     assertThat(assess(less).plant().orElseThrow().loads().get(0).sandPerDayKg().base())
         .isCloseTo(
             0.8 * assess(all).plant().orElseThrow().loads().get(0).sandPerDayKg().base(),
             within(1e-6));
+  }
+
+  @Test
+  void thePartsOfTheSandToBuySumToIt() throws Exception {
+    Accounts accounts = accounts(dairy().with("/plant/sandReachingPlant", "80 %"));
+    List<Figure> budget = accounts.groups().get("Sand to buy");
+    double parts =
+        budget.stream()
+            .skip(2)
+            .filter(figure -> !figure.what().startsWith("one point"))
+            .mapToDouble(figure -> figure.range().base())
+            .sum();
+    double year = budget.get(1).range().base();
+    assertThat(budget.get(0).range().base() * 12).isCloseTo(year, withinPercentage(1e-9));
+    assertThat(parts).isCloseTo(year, withinPercentage(1e-3));
+    assertThat(budget.get(2).range().base())
+        .isCloseTo(
+            0.2 * accounts.circulation().orElseThrow().bedded().sandKgps() * 365 * 86400,
+            withinPercentage(0.01));
   }
 
   @Test
@@ -243,7 +262,11 @@ class PlantAccountsTest {
     Accounts accounts = accounts(priced);
     assertThat(accounts.missingPrices()).containsExactly("hauling", "water");
     String group = "What reaches";
-    double monthKg = figure(accounts, "Sand that circulates", "sand bought in a month").base();
+    double monthKg = figure(accounts, "Sand to buy", "in a month").base();
+    // One point of the recovery of what is flushed, 95 % of it bedded again, at 12 crowns a tonne.
+    double flushedKg = accounts.circulating().orElseThrow().flushed().sandKgps() * 365 * 86400;
+    assertThat(figure(accounts, "Sand to buy", "one point of recovery is worth").base())
+        .isCloseTo(0.01 * flushedKg * 0.95 * 12 / 1000, withinPercentage(1e-6));
     assertThat(figure(accounts, group, "sand bought, in crowns").base())
         .isCloseTo(12 * monthKg * 12 / 1000, withinPercentage(1e-6));
     Range kilowattHours = figure(accounts, "Energy", "all of them in a day").map(j -> j / 3.6e6);

@@ -172,8 +172,15 @@ public final class PlantAccounts {
     PlantSandFigures sands = new PlantSandFigures(model, days);
     groups.put("Sand, all of it new", sands.ofNewSand());
     rest.ifPresent(
-        states ->
-            groups.put("Sand that circulates, at rest", PlantSandFigures.atRest(states, cycle)));
+        states -> {
+          groups.put("Sand that circulates, at rest", PlantSandFigures.atRest(states));
+          groups.put(
+              "Sand to buy",
+              new PlantBudget(states)
+                  .figures(
+                      spec.accounting().prices().sandPerKg(),
+                      spec.accounting().prices().currency()));
+        });
     sands.ofBedding().ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
     for (StorageSpec storage : totals.storages()) {
       List<Figure> figures = PlantStorageFigures.of(storage, days, spec.targets().storageDays());

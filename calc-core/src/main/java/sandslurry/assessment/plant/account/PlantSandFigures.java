@@ -8,7 +8,6 @@ import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantCirculation.State;
 import sandslurry.assessment.plant.PlantMeanDay;
 import sandslurry.assessment.plant.PlantModel;
-import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.Spread;
 import sandslurry.design.plant.PlantSpec.Use;
 import sandslurry.material.sand.SizeClass;
@@ -16,8 +15,6 @@ import sandslurry.plant.Constituents;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;
-import sandslurry.plant.account.SandCycle;
-import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
 /** The figures of the sand of a plant: all of it new, circulating at rest, and as bedding. */
@@ -48,33 +45,18 @@ record PlantSandFigures(PlantModel model, Spread<PlantMeanDay> days) {
             Kind.PERCENT,
             m -> m.sand().recoveryAsWeighed()));
     figures.add(
-        days.figure(
-            "sand bought in a month, by this recovery",
-            Kind.MASS,
-            m -> m.sand().boughtKg(PlantTotals.YEAR_D / 12)));
-    figures.add(
         new Figure(
             "mean size", Kind.GRAIN, Range.of(meanSize(model.constituents().sandClasses()))));
     return figures;
   }
 
-  static List<Figure> atRest(Spread<State> rest, SandCycle cycle) {
+  static List<Figure> atRest(Spread<State> rest) {
     List<Figure> figures = new ArrayList<>();
     figures.addAll(flows(rest, State::account));
     figures.addAll(recoveries(rest, State::account));
     figures.add(
         rest.figure(
             "sand bedded that need not be bought", Kind.PERCENT, s -> s.rest().notBought()));
-    figures.add(
-        rest.figure(
-            "sand bought in a month, fines counted",
-            Kind.MASS,
-            s -> grains(s.rest().bought()) * InUnit.ofDays(PlantTotals.YEAR_D / 12)));
-    figures.add(
-        new Figure(
-            "the same if each class were caught as of new sand, fines left out",
-            Kind.MASS,
-            Range.of(cycle.boughtKgps() * InUnit.ofDays(PlantTotals.YEAR_D / 12))));
     figures.add(
         rest.figure(
             "mean size of the bedding",
