@@ -35,6 +35,9 @@ record NumberText(double number, String rest) {
   /** A figure other than 0 before the exponent: the number is not nothing. */
   private static final Pattern NOT_NOUGHT = Pattern.compile("^[^eE]*[1-9]");
 
+  /** A share of the width of a range that is nothing. */
+  private static final double NOTHING = 1e-3;
+
   private static final double PLAIN_FROM = 1e-4;
   private static final double PLAIN_BELOW = 1e7;
 
@@ -110,6 +113,12 @@ record NumberText(double number, String rest) {
     double first = Math.floor(Math.log10(Math.abs(number)));
     int least = first < last - 1 ? 1 : 2;
     return (int) Math.min(most, Math.max(least, first - last + 1));
+  }
+
+  /** A number within a range; 0 where it is nothing beside the width. */
+  static String within(double number, double low, double high, int most) {
+    boolean nothing = Math.abs(number) < Math.abs(high - low) * NOTHING;
+    return rounded(nothing ? 0 : number, digitsWithin(number, low, high, most));
   }
 
   /** The number rounded to so many significant digits, for people; never NaN. */

@@ -108,11 +108,8 @@ public enum UnitSystem {
    * @return the rounded number in the unit that {@link Kind#symbol} names
    */
   public String number(Kind<?> kind, double si, double lowSi, double highSi) {
-    double number = kind.number(this, si);
-    int digits =
-        NumberText.digitsWithin(
-            number, kind.number(this, lowSi), kind.number(this, highSi), kind.digits());
-    return NumberText.rounded(number, digits);
+    return NumberText.within(
+        kind.number(this, si), kind.number(this, lowSi), kind.number(this, highSi), kind.digits());
   }
 
   /**

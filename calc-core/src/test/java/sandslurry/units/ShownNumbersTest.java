@@ -48,6 +48,7 @@ class ShownNumbersTest {
   @Test
   void aNumberThatIsNothingBesideItsRangeHasOneDigit() {
     assertThat(UnitSystem.METRIC.show(Kind.MASS, 284, 0, 58000)).isEqualTo("300 kg (0 to 58000)");
+    assertThat(UnitSystem.METRIC.show(Kind.VOLUME, 1.2, 3e-5, 6.3)).isEqualTo("1.2 m3 (0 to 6.3)");
     assertThat(UnitSystem.METRIC.show(Kind.TEMPERATURE, 288.15, 277.15, 298.15))
         .isEqualTo("15 degC (4.0 to 25)");
   }

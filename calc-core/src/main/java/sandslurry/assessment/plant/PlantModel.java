@@ -529,6 +529,18 @@ public final class PlantModel {
     return without.plus(sand(pen.pen().stalls() * sand * reaching, one));
   }
 
+  /**
+   * Density of the manure as it is excreted, without sand and water of the pens.
+   *
+   * @return by the densities of its parts [kg/m3]; that of water where there are no animals
+   */
+  public double manureDensityKgM3() {
+    Case alone = Case.of(r -> 0.0, Range::base, r -> 0.0, Range::base);
+    Stream sum =
+        Stream.mix(constituents, spec.pens().stream().map(pen -> manure(pen, alone)).toList());
+    return sum.massKgps() > 0 ? sum.densityKgM3() : constituents.waterDensityKgM3();
+  }
+
   double waterM3ps(WaterSpec water, ModeSpec mode, Case one) {
     double flow = mode.flowsM3ps().getOrDefault(water.stream(), water.flowM3ps());
     return extra(water) ? flow + one.changes().extraWaterM3ps() + replacedM3ps(mode, one) : flow;

@@ -10,11 +10,18 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.ManureProductions;
 import sandslurry.units.Kind;
+import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** The manure and water that pens make. */
 final class PlantLoadFindings extends PlantFindingWriter {
   private static final String ELEMENT = "manure production";
+
+  /**
+   * Density of dairy manure as excreted, 62 lb/ft3: USDA-NRCS, Agricultural Waste Management Field
+   * Handbook, chapter 4; from memory, unverified.
+   */
+  private static final double HANDBOOK_KGM3 = Measure.DENSITY.si(Measure.DENSITY.of(62, "lb/ft3"));
 
   PlantLoadFindings(PlantModel model, PlantResult result, UnitSystem units) {
     super(model, result, units);
@@ -46,6 +53,12 @@ final class PlantLoadFindings extends PlantFindingWriter {
             .add();
       }
     }
+    found("manure-volume", Severity.NOTE, ELEMENT)
+        .with("density", Kind.DENSITY, model.manureDensityKgM3())
+        .with("handbook", Kind.DENSITY, HANDBOOK_KGM3)
+        .with("ratio", Kind.PERCENT, model.manureDensityKgM3() / HANDBOOK_KGM3 - 1)
+        .why("manure-volume")
+        .add();
     for (PenSpec pen : spec.pens()) {
       if (!(pen.pen().waterM3ps().base() > 0)) {
         found("no-water", Severity.NOTE, pen.pen().name()).why("no-water").cure("meter").add();
