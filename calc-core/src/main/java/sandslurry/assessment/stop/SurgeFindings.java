@@ -94,7 +94,7 @@ public final class SurgeFindings extends FindingWriter {
             surge)
         .with("height", Kind.LENGTH, low.elevationM())
         .with("steady", Kind.PRESSURE, low.steadyPa())
-        .with("lowest", Kind.PRESSURE, low.lowestPa())
+        .with("fall", Kind.PRESSURE, low.steadyPa() - low.lowestPa())
         .with("vapour", Kind.PRESSURE, low.vapourPa())
         .why("column")
         .why("column-rejoins")
