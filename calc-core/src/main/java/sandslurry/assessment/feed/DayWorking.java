@@ -46,7 +46,13 @@ public final class DayWorking {
 
   private DayWorking() {}
 
-  /** Keeps the steps of every day; that of the design comes first. */
+  /**
+   * Keeps the steps of every day; that of the design comes first.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param result the days as the assessment shows them
+   */
   public static void tell(Trace trace, Design design, ServiceResult result) {
     for (Day day : result.days()) {
       trace.begin("day of pumping", day.state());

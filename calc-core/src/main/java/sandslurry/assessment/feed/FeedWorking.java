@@ -157,7 +157,13 @@ public final class FeedWorking {
 
   private FeedWorking() {}
 
-  /** Keeps the steps of the screw. */
+  /**
+   * Keeps the steps of the screw.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param screw the screw as the assessment shows it
+   */
   public static void screw(Trace trace, Design design, Screw screw) {
     trace.begin("screw", "");
     ScrewSpec spec = design.service().screw().orElseThrow();
@@ -185,7 +191,14 @@ public final class FeedWorking {
         diameter);
   }
 
-  /** Keeps the steps of the gravity pipe. */
+  /**
+   * Keeps the steps of the gravity pipe.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param run the gravity pipe as the assessment shows it
+   */
   public static void gravityRun(Trace trace, Design design, Materials materials, GravityRun run) {
     trace.begin("gravity pipe", "");
     GravityRunSpec spec = design.service().gravityRun().orElseThrow();

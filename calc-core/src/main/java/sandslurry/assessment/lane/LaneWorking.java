@@ -250,7 +250,14 @@ public final class LaneWorking {
         "f");
   }
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of capture, scour and cleaning cycle.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param evaluation the lane
+   * @param result what it captures
+   */
   public static void tell(
       Trace trace, Design design, LaneEvaluation evaluation, LaneResult result) {
     LaneSpec spec = design.lane().orElseThrow();

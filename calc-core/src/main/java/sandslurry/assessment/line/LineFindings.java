@@ -49,7 +49,7 @@ public final class LineFindings extends FindingWriter {
    *
    * @param design the design
    * @param materials its liquid, sand and mixture
-   * @param model the physics of its line
+   * @param warmths the line at each temperature that is judged
    * @param states the line at each flow rate that is judged
    * @param result the line as its assessment shows it
    * @param whole false for an end of the scatter of its liquid, which is not judged over

@@ -260,7 +260,14 @@ public final class LineWorking {
 
   private LineWorking() {}
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of every run at every flow rate that is judged.
+   *
+   * @param trace what keeps the steps
+   * @param model the physics of its line
+   * @param materials its liquid, sand and mixture
+   * @param states the line at each flow rate that is judged
+   */
   public static void tell(Trace trace, LineModel model, Materials materials, List<State> states) {
     List<State> governingFirst = new ArrayList<>(states);
     governingFirst.sort(

@@ -364,6 +364,11 @@ public final class RunPoint {
     gradientWithSand(trace);
   }
 
+  /**
+   * The run of pipe as the design gives it.
+   *
+   * @return pipe, length, rise and fittings
+   */
   public RunSpec run() {
     return filled.pipe().spec();
   }

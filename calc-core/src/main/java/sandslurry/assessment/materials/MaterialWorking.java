@@ -51,7 +51,14 @@ public final class MaterialWorking {
 
   private MaterialWorking() {}
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of liquid, sand and settling.
+   *
+   * @param trace what keeps the steps
+   * @param materials its liquid, sand and mixture
+   * @param settling settling velocities of its grains
+   * @param volumeFraction volume fraction of sand that hinders the fall
+   */
   public static void tell(
       Trace trace, Materials materials, SettlingResult settling, double volumeFraction) {
     trace.begin("liquid and sand", "");
@@ -124,7 +131,13 @@ public final class MaterialWorking {
     trace.step(CROWD, size.hinderedFactor(), volumeFraction, exponent);
   }
 
-  /** R and ν, which the settling velocity and the deposition velocity rest on. */
+  /**
+   * Keeps R and ν, on which settling and deposition velocity rest.
+   *
+   * @param trace what keeps the steps
+   * @param sandDensityKgM3 density of the mineral [kg/m3]
+   * @param liquid the liquid at the shear rate in question
+   */
   public static void properties(Trace trace, double sandDensityKgM3, Liquid liquid) {
     double rho = liquid.densityKgM3();
     trace.step(RELATIVE, sandDensityKgM3 / rho - 1, sandDensityKgM3, rho);

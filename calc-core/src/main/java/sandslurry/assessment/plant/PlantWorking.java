@@ -208,7 +208,13 @@ public final class PlantWorking {
 
   private PlantWorking() {}
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of pens, units and accounts.
+   *
+   * @param trace what keeps the steps
+   * @param model the plant
+   * @param result what came of it
+   */
   public static void tell(Trace trace, PlantModel model, PlantResult result) {
     for (int i = 0; i < model.spec().pens().size(); i++) {
       PenLoad load = result.loads().get(i);

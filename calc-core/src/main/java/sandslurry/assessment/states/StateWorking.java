@@ -131,7 +131,13 @@ public final class StateWorking {
 
   private StateWorking() {}
 
-  /** Keeps the steps of all states, the gravest first. */
+  /**
+   * Keeps the steps of all states, the gravest first.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param states the states as the assessment shows them
+   */
   public static void tell(Trace trace, Design design, List<StateResult> states) {
     List<StateResult> gravestFirst = new ArrayList<>(states);
     gravestFirst.sort(Comparator.comparing(StateResult::severity).reversed());

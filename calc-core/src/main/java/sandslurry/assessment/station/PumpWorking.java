@@ -107,7 +107,15 @@ public final class PumpWorking {
 
   private PumpWorking() {}
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of duty points, corrections and power.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param result the pump as its assessment shows it
+   * @param line the physics of its line
+   * @param materials its liquid, sand and mixture
+   */
   public static void tell(
       Trace trace, Design design, PumpResult result, LineModel line, Materials materials) {
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());

@@ -137,7 +137,13 @@ public final class PulsationWorking {
         pump);
   }
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of the pulsation and its air vessel.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param pulsation pulsation behind the piston pump
+   */
   public static void tell(Trace trace, Design design, PulsationResult pulsation) {
     trace.begin("pulsation", "");
     PistonSpec spec = (PistonSpec) design.pump().orElseThrow();

@@ -214,7 +214,14 @@ public final class StopWorking {
 
   private StopWorking() {}
 
-  /** Keeps the steps. */
+  /**
+   * Keeps the steps of bed, plugs, restart and flush.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param materials its liquid, sand and mixture
+   * @param stop the stopped line
+   */
   public static void tell(Trace trace, Design design, Materials materials, StopResult stop) {
     double fraction = stop.sandFraction();
     for (StoppedRun run : stop.runs()) {

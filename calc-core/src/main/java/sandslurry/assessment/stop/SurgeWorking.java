@@ -80,7 +80,13 @@ public final class SurgeWorking {
 
   private SurgeWorking() {}
 
-  /** Keeps the steps of all runs, that of the greatest pressure first. */
+  /**
+   * Keeps the steps of all runs, that of the greatest pressure first.
+   *
+   * @param trace what keeps the steps
+   * @param design the design
+   * @param surges surge in each run
+   */
   public static void tell(Trace trace, Design design, List<SurgeResult> surges) {
     double column =
         design.route().stream()
