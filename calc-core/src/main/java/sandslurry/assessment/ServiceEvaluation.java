@@ -7,6 +7,7 @@ import sandslurry.assessment.feed.FeedEvaluation;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.observed.ObservedEvaluation;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.states.StateEvaluation.Evaluated;
 import sandslurry.assessment.states.StatesEvaluation;
@@ -39,7 +40,8 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             design
                 .service()
                 .gravityRun()
-                .map(run -> FeedEvaluation.gravityRun(design, materials, run))),
+                .map(run -> FeedEvaluation.gravityRun(design, materials, run)),
+            Optional.empty()),
         Optional.empty());
   }
 
@@ -68,7 +70,12 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             new StopEvaluation(design, materials, model).result(base),
             DayEvaluation.days(design, materials, all),
             feed.screw(),
-            feed.gravityRun()),
+            feed.gravityRun(),
+            design
+                .service()
+                .observed()
+                .filter(read -> everyState)
+                .flatMap(read -> ObservedEvaluation.result(design, materials))),
         Optional.of(states));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.feed.DayFindings;
 import sandslurry.assessment.feed.FeedFindings;
+import sandslurry.assessment.observed.ObservedFindings;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.states.PumpLoadFindings;
 import sandslurry.assessment.states.StatesFindings;
@@ -41,6 +42,7 @@ final class ServiceFindings {
             });
     all.addAll(new DayFindings(design, result).all());
     all.addAll(new FeedFindings(design, result).all());
+    result.observed().ifPresent(o -> all.addAll(new ObservedFindings(design, o).all()));
     return all;
   }
 }

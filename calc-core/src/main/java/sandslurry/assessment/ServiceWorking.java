@@ -3,6 +3,7 @@ package sandslurry.assessment;
 import sandslurry.assessment.feed.DayWorking;
 import sandslurry.assessment.feed.FeedWorking;
 import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.observed.ObservedWorking;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.states.StateWorking;
 import sandslurry.assessment.stop.PulsationWorking;
@@ -23,5 +24,6 @@ final class ServiceWorking {
     DayWorking.tell(trace, design, result);
     result.screw().ifPresent(s -> FeedWorking.screw(trace, design, s));
     result.gravityRun().ifPresent(g -> FeedWorking.gravityRun(trace, design, materials, g));
+    result.observed().ifPresent(o -> ObservedWorking.tell(trace, design, o));
   }
 }

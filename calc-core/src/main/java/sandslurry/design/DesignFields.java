@@ -23,11 +23,13 @@ import sandslurry.design.material.Sand;
 import sandslurry.design.material.SandFields;
 import sandslurry.design.plant.PlantFields;
 import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.station.ObservedFields;
 import sandslurry.design.station.PumpFields;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.ServiceFields;
 import sandslurry.design.station.ServiceSpec;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
+import sandslurry.design.station.ServiceSpec.ObservedSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
 import sandslurry.design.station.ServiceSpec.StatesSpec;
@@ -155,6 +157,14 @@ public final class DesignFields extends Fields<Design> {
           "none",
           "Gravity pipe",
           "a gravity pipe that runs part full, before or after the pump");
+  private final Field<Optional<ObservedSpec>> observed =
+      optional(
+          "observed",
+          new ObservedFields(),
+          "none",
+          "Reading on site",
+          "a pressure and a flow rate read on a line that exists: the program says what explains"
+              + " them");
   private final Field<Optional<LaneSpec>> lane =
       optional("lane", new LaneFields(), "no lane", "Settling lane", "a settling lane by itself");
   private final Field<Optional<PlantSpec>> plant =
@@ -185,6 +195,7 @@ public final class DesignFields extends Fields<Design> {
     onlyWhen(mixture, seen -> seen.has(route), NO_ROUTE + "; a lane has a sandVolumeFraction");
     onlyWhen(states, seen -> seen.has(route), NO_ROUTE);
     onlyWhen(operation, seen -> seen.has(route), NO_ROUTE);
+    onlyWhen(observed, seen -> seen.has(route), NO_ROUTE);
     shownWhen(dilution, seen -> seen.has(route));
     onlyWhen(suction, seen -> seen.has(pump), "belongs to a pump, and there is none");
     rule(
@@ -262,7 +273,8 @@ public final class DesignFields extends Fields<Design> {
                 values.get(suction),
                 values.get(operation),
                 values.get(screw),
-                values.get(gravity)),
+                values.get(gravity),
+                values.get(observed)),
             values.get(plant),
             values.get(criteria)));
   }

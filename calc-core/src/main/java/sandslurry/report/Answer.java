@@ -133,6 +133,7 @@ public final class Answer {
     assessment.plant().ifPresent(plant -> blocks.addAll(PlantNumbers.of(assessment, plant)));
     OperatingBlock.of(assessment).ifPresent(blocks::add);
     decides();
+    observed();
     others();
     cures.ifPresent(tried -> blocks.addAll(CuresSection.of(tried)));
     toDo();
@@ -158,6 +159,15 @@ public final class Answer {
                 .toList()));
   }
 
+  /** What a reading on site says. */
+  private void observed() {
+    List<String> lines = ObservedPage.lines(assessment);
+    if (!lines.isEmpty()) {
+      heading("Reading on site");
+      blocks.add(Block.Items.bullets(lines));
+    }
+  }
+
   /** Everything that is amiss beside the gravest, which stands in the sentence. */
   private void others() {
     List<Finding> amiss =
@@ -165,6 +175,7 @@ public final class Answer {
             .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
             .skip(1)
             .filter(f -> f.topic() != Topic.DATA)
+            .filter(f -> f.topic() != Topic.OBSERVED || f.severity() == Severity.FAIL)
             .toList();
     if (amiss.isEmpty()) {
       return;

@@ -83,7 +83,9 @@ public final class DesignReport {
    * @return that part as data; empty when there is nothing to tell
    */
   public static List<Block> service(Assessment assessment) {
-    return Chapters.service(assessment);
+    List<Block> service = new ArrayList<>(ObservedPage.tables(assessment));
+    service.addAll(Chapters.service(assessment));
+    return service;
   }
 
   /**
@@ -143,6 +145,7 @@ public final class DesignReport {
   }
 
   private void tables() {
+    blocks.addAll(ObservedPage.tables(assessment));
     blocks.addAll(Chapters.tables(assessment));
   }
 

@@ -34,7 +34,8 @@ final class CureSearch {
   private Finding remains;
 
   CureSearch(DesignDocument document, Assessment before, Finding finding) {
-    this.document = document;
+    // A reading belongs to the line as it is and says nothing of a changed one.
+    this.document = document.without("/observed");
     this.before = before;
     this.finding = finding;
     this.evaluation = Evaluation.ofLinesBeside(before.design());

@@ -128,7 +128,8 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
 
   /** The design with a pipe in every run that is sized. */
   static DesignDocument laid(DesignDocument document, StandardPipe pipe) {
-    DesignDocument laid = document;
+    // A reading belongs to the line as it is and says nothing of another pipe.
+    DesignDocument laid = document.without("/observed");
     for (int i : sized(document)) {
       String at = "/route/runs/" + i + "/pipe";
       laid =

@@ -31,6 +31,7 @@ class ArchitectureTest {
           "transport",
           "pump",
           "separation",
+          "diagnosis",
           "plant",
           "design",
           "assessment",
@@ -126,6 +127,7 @@ class ArchitectureTest {
             in("transport"),
             in("pump"),
             in("separation"),
+            in("diagnosis"),
             in("plant"))
         .should()
         .dependOnClassesThat()

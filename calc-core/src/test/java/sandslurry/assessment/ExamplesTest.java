@@ -43,6 +43,7 @@ class ExamplesTest {
           pen-to-storage.json           | CAUTION | STOP     | flush           | not the bed that a stop without a flush leaves
           rising-route-mixed-units.json | PASS    | PLUGGING | Suction pit to wall | Sand stays in motion at every flow rate judged
           two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin
+          line-slows-down.json          | CAUTION | OBSERVED | line            | more pressure than it does clean
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | operating window | No flow rate works
           retrofit-undersized-line.json | CAUTION | WEAR     | Old line        | above the limit set for wear
           winter-line.json              | CAUTION | STATES   | thickest liquor, most sand, sand takes most head, all together | turbulence does not carry it

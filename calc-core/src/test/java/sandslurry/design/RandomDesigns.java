@@ -154,6 +154,16 @@ public final class RandomDesigns {
           .append(field("dailyVolume", Measure.VOLUME, 0.01, 1e5))
           .append(perhaps(field("batchVolume", Measure.VOLUME, 0.01, 1e5)))
           .append(perhaps(field("flushFlow", Measure.FLOW, 5e-5, 2)))
+          .append("}, \"observed\": {")
+          .append(field("flow", Measure.FLOW, 5e-5, 2))
+          .append(", ")
+          .append(
+              random.nextBoolean()
+                  ? field("pressure", Measure.PRESSURE, -1e5, 5e6)
+                  : "\"pressureIs\": \"rise of the pump\", "
+                      + field("pressure", Measure.PRESSURE, 0, 1e6))
+          .append(perhaps(field("flowUncertainty", Measure.FRACTION, 0, 0.5)))
+          .append(perhaps(field("runningTimeSinceCleaning", Measure.TIME, 60, 1e8)))
           .append('}');
     }
     if (pump) {

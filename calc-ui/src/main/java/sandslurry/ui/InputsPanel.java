@@ -60,6 +60,10 @@ final class InputsPanel implements Row {
         "The flush takes two volumes of the line. It has one supply: one whose flow rate is known,"
             + " or the pump of the line, or a tank at a level, with a pump of its own or without.");
     group(
+        "observed",
+        "A pressure and a flow rate were read on this line",
+        "Read both at the same time. The program says what explains them.");
+    group(
         "screw",
         "A screw conveyor feeds the pit",
         "A check of capacity for what stands in a heap. Guard and lock out every auger.");
@@ -197,6 +201,7 @@ final class InputsPanel implements Row {
                 "/suction",
                 "/states",
                 "/operation",
+                "/observed",
                 "/flow",
                 "/mixture",
                 "/dilution"));

@@ -109,7 +109,7 @@ public final class LineModel {
    *
    * @return margins, search and roles of the correlations
    */
-  DepositionRule rule() {
+  public DepositionRule rule() {
     return line.rule();
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.assessment.observed.ObservedResult;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.assessment.station.StateResult.PumpPoint;
@@ -35,6 +36,7 @@ import sandslurry.transport.deposition.SandLoad;
  *     judged by first; only a held flow when there is no such state
  * @param screw the screw conveyor
  * @param gravityRun the gravity pipe
+ * @param observed what a reading on site says, when there is one
  */
 public record ServiceResult(
     List<StateResult> states,
@@ -45,7 +47,8 @@ public record ServiceResult(
     Optional<StopResult> stop,
     List<Day> days,
     Optional<Screw> screw,
-    Optional<GravityRun> gravityRun) {
+    Optional<GravityRun> gravityRun,
+    Optional<ObservedResult> observed) {
   /** The state that asks every derating for sand and believes the gravest: the least duty. */
   public static final String LEAST_STATE = "sand takes most head by any method";
 

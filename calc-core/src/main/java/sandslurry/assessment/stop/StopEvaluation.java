@@ -47,7 +47,7 @@ public final class StopEvaluation {
   private static final double THIXOTROPY = 2;
 
   /** Volumes of the line that a flush takes (common practice, no source). */
-  static final double FLUSH_LINE_VOLUMES = 2;
+  public static final double FLUSH_LINE_VOLUMES = 2;
 
   private final Design design;
   private final Materials materials;

@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
@@ -23,20 +24,23 @@ import si.uom.quantity.VolumetricFlowRate;
  * @param operation a day of pumping, and the flush
  * @param screw a screw conveyor that feeds the pit
  * @param gravityRun a gravity pipe that runs part full
+ * @param observed a pressure and a flow rate read on site
  */
 public record ServiceSpec(
     Optional<StatesSpec> states,
     Optional<SuctionSpec> suction,
     Optional<OperationSpec> operation,
     Optional<ScrewSpec> screw,
-    Optional<GravityRunSpec> gravityRun) {
+    Optional<GravityRunSpec> gravityRun,
+    Optional<ObservedSpec> observed) {
   /**
    * What of this does not belong to a line.
    *
    * @return the screw conveyor and the gravity pipe
    */
   public ServiceSpec withoutLine() {
-    return new ServiceSpec(Optional.empty(), Optional.empty(), Optional.empty(), screw, gravityRun);
+    return new ServiceSpec(
+        Optional.empty(), Optional.empty(), Optional.empty(), screw, gravityRun, Optional.empty());
   }
 
   /**
@@ -205,4 +209,22 @@ public record ServiceSpec(
       Quantity<VolumetricFlowRate> flow,
       Optional<Quantity<VolumetricFlowRate>> leastFlow,
       Optional<Quantity<Dimensionless>> sandFraction) {}
+
+  /**
+   * A pressure and a flow rate read on site at the same time.
+   *
+   * @param flow flow rate of mixture
+   * @param flowUncertainty its uncertainty as a share of it, when given
+   * @param pressure gauge pressure at the start of the line, or the rise of the pump
+   * @param isRise whether the pressure is the rise from before the pump to behind it
+   * @param pressureUncertainty uncertainty of the pressure, when given
+   * @param runningSinceCleaning time that the line has run since it was clean, when given
+   */
+  public record ObservedSpec(
+      Quantity<VolumetricFlowRate> flow,
+      Optional<Quantity<Dimensionless>> flowUncertainty,
+      Quantity<Pressure> pressure,
+      boolean isRise,
+      Optional<Quantity<Pressure>> pressureUncertainty,
+      Optional<Quantity<Time>> runningSinceCleaning) {}
 }

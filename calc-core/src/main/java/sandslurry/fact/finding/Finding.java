@@ -137,6 +137,8 @@ public record Finding(
     DAY("day"),
     /** A screw conveyor or a gravity pipe. */
     FEED("feed and return"),
+    /** A pressure and a flow rate read on site. */
+    OBSERVED("reading on site"),
     /** The settling lane. */
     LANE("lane"),
     /** The plant from the pens to the storage. */

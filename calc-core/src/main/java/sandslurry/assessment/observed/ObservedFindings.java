@@ -1,0 +1,254 @@
+package sandslurry.assessment.observed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sandslurry.assessment.materials.DesignCarrier;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.observed.ObservedResult.Agreement;
+import sandslurry.assessment.observed.ObservedResult.Cause;
+import sandslurry.assessment.observed.ObservedResult.Clearing;
+import sandslurry.assessment.observed.ObservedResult.Explained;
+import sandslurry.assessment.observed.ObservedResult.Filling;
+import sandslurry.assessment.observed.ObservedResult.LineCheck;
+import sandslurry.assessment.observed.ObservedResult.PumpCheck;
+import sandslurry.assessment.observed.ObservedResult.SecondReading;
+import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.diagnosis.Span;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
+import sandslurry.fact.finding.Severity;
+import sandslurry.material.Proportions;
+import sandslurry.units.Kind;
+import sandslurry.units.Measure;
+
+/** Findings on a pressure and a flow rate read on site. */
+public final class ObservedFindings extends FindingWriter {
+  private final Design design;
+  private final ObservedResult result;
+
+  /**
+   * Findings on a reading.
+   *
+   * @param design the design
+   * @param result what the reading says
+   */
+  public ObservedFindings(Design design, ObservedResult result) {
+    super(design.units());
+    this.design = design;
+    this.result = result;
+  }
+
+  /**
+   * Every finding.
+   *
+   * @return the line, each cause, the pump, the filling
+   */
+  public List<Finding> all() {
+    for (String run : result.settling()) {
+      found("settles", Severity.FAIL, Topic.OBSERVED, run)
+          .with("flow", Kind.FLOW, result.line().flowM3ps())
+          .why("settles")
+          .cure("flow")
+          .add();
+    }
+    line();
+    result.possible().forEach(this::cause);
+    result.explained().stream().filter(e -> !e.enoughSand()).forEach(this::littleSand);
+    undecided();
+    result.pump().ifPresent(this::pump);
+    result.filling().ifPresent(this::filling);
+    return findings;
+  }
+
+  private void line() {
+    LineCheck check = result.line();
+    Found found =
+        switch (check.agreement()) {
+          case AS_CALCULATED -> found("as-clean", Severity.PASS, Topic.OBSERVED, "line");
+          case MORE -> found("more", Severity.CAUTION, Topic.OBSERVED, "line").cure("gauge");
+          case LESS -> found("less", Severity.CAUTION, Topic.OBSERVED, "line").cure("leak");
+        };
+    found
+        .with("read", Kind.PRESSURE, check.pressurePa())
+        .with("flow", Kind.FLOW, check.flowM3ps())
+        .with("clean", Kind.PRESSURE, check.calculatedPa())
+        .with("uncertainty", Kind.PRESSURE, check.uncertaintyPa())
+        .why("line");
+    if (check.agreement() == Agreement.AS_CALCULATED) {
+      result
+          .value(Cause.BED)
+          .ifPresent(bed -> found.with("hidden", Kind.BORE, depthM(bed.high())).why("hidden"));
+    } else if (result.possible().isEmpty()) {
+      found.why("unexplained");
+    }
+    found.add();
+  }
+
+  /** Depth in the first run. */
+  private double depthM(double share) {
+    return share * Measure.LENGTH.si(design.route().orElseThrow().runs().get(0).meanBore());
+  }
+
+  private void cause(Explained explained) {
+    Span values = explained.values().orElseThrow();
+    switch (explained.cause()) {
+      case BED -> {
+        Found found =
+            found("bed", Severity.CAUTION, Topic.OBSERVED, "line")
+                .with("depth", Kind.BORE, depthM(values.value()))
+                .with("low", Kind.BORE, depthM(values.low()))
+                .with("high", Kind.BORE, depthM(values.high()))
+                .with("share", Kind.PERCENT, values.value())
+                .why("bed");
+        result.clearing().ifPresentOrElse(c -> clear(found, c), () -> found.cure("parts"));
+        found.cure("safely").add();
+      }
+      case LIQUID -> {
+        Found found =
+            values.value() >= 1
+                ? found("thicker", Severity.NOTE, Topic.OBSERVED, "line")
+                : found("thinner", Severity.NOTE, Topic.OBSERVED, "line");
+        found
+            .with("factor", Kind.NUMBER, values.value())
+            .with("low", Kind.NUMBER, values.low())
+            .with("high", Kind.NUMBER, values.high())
+            .why("liquid");
+        double usual =
+            DesignCarrier.scatter(design.carrier(), Materials.of(design).carrier()).factor();
+        if (usual > 1 && (values.low() > usual || values.high() < 1 / usual)) {
+          found.with("usual", Kind.NUMBER, usual).why("unlikely");
+        }
+        found.add();
+      }
+      case ROUGHNESS ->
+          found("rough", Severity.NOTE, Topic.OBSERVED, "line")
+              .with("roughness", Kind.BORE, values.value())
+              .with("low", Kind.BORE, values.low())
+              .with("high", Kind.BORE, values.high())
+              .why("rough")
+              .add();
+    }
+  }
+
+  private static void clear(Found found, Clearing clearing) {
+    found
+        .with("flush", Kind.FLOW, clearing.flowM3ps())
+        .with("volume", Kind.VOLUME, clearing.volumeM3())
+        .with("pressure", Kind.PRESSURE, clearing.pressurePa());
+    if (clearing.borne()) {
+      found.cure("flush");
+    } else {
+      found.with("rating", Kind.PRESSURE, clearing.ratingPa().orElseThrow()).cure("rating");
+    }
+  }
+
+  private void littleSand(Explained bed) {
+    found("too-little-sand", Severity.NOTE, Topic.OBSERVED, "line")
+        .with("low", Kind.BORE, depthM(bed.values().orElseThrow().low()))
+        .why("too-little-sand")
+        .add();
+  }
+
+  /** What one reading leaves open, and the second reading that tells most of it apart. */
+  private void undecided() {
+    List<List<Cause>> open = result.open();
+    if (open.isEmpty()) {
+      return;
+    }
+    Found found =
+        found("undecided", Severity.NOTE, Topic.OBSERVED, "line")
+            .with(
+                "causes",
+                result.possible().stream()
+                    .map(e -> word(e.cause()))
+                    .collect(Collectors.joining(", ")))
+            .why("undecided");
+    List<List<Cause>> left = new ArrayList<>(open);
+    for (SecondReading second : result.second()) {
+      String told = told(left.stream().filter(second::tellsApart).toList());
+      if (!left.removeIf(second::tellsApart)) {
+        continue;
+      }
+      switch (second.kind()) {
+        case AFTER_FLUSH -> found.with("byFlush", told).cure("after-flush");
+        case WATER -> found.with("byWater", told).cure("water");
+        case HALF_FLOW ->
+            found.with("half", Kind.FLOW, second.flowM3ps()).with("byHalf", told).cure("half");
+      }
+    }
+    if (!left.isEmpty()) {
+      found.with("left", told(left)).cure("none");
+    }
+    found.add();
+  }
+
+  private static String told(List<List<Cause>> pairs) {
+    return pairs.stream()
+        .map(pair -> word(pair.get(0)) + " from " + word(pair.get(1)))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String word(Cause cause) {
+    return switch (cause) {
+      case BED -> "settled bed";
+      case LIQUID -> "liquor";
+      case ROUGHNESS -> "pipe roughness";
+    };
+  }
+
+  private void pump(PumpCheck pump) {
+    boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
+    Span wear = pump.wear();
+    boolean lacks = wear.low() > 0;
+    boolean more = wear.high() < 0;
+    Found found =
+        lacks
+            ? piston
+                ? found("piston-worn", Severity.CAUTION, Topic.OBSERVED, "pump")
+                : found("pump-worn", Severity.CAUTION, Topic.OBSERVED, "pump")
+            : more
+                ? found("pump-more", Severity.CAUTION, Topic.OBSERVED, "pump").cure("pump-more")
+                : found("pump-as-new", Severity.PASS, Topic.OBSERVED, "pump");
+    found
+        .with("wear", Kind.PERCENT, Math.abs(wear.value()))
+        .with("low", Kind.PERCENT, Math.abs(lacks ? wear.low() : wear.high()))
+        .with("high", Kind.PERCENT, Math.abs(lacks ? wear.high() : wear.low()))
+        .with("least", Kind.PERCENT, Math.max(0, wear.high()));
+    if (!lacks && !more) {
+      found.why("pump-hidden");
+    } else if (lacks && pump.closedPa().isPresent()) {
+      found
+          .why("pump-worn")
+          .with("new", Kind.PRESSURE, pump.closedPa().get().get(0))
+          .with("now", Kind.PRESSURE, pump.closedPa().get().get(1))
+          .cure("closed");
+    } else if (lacks) {
+      found.why("piston-worn").cure("piston");
+    }
+    found.add();
+  }
+
+  private void filling(Filling filling) {
+    Found found =
+        found("fills", Severity.NOTE, Topic.OBSERVED, "line")
+            .with("sand", Kind.MASS, filling.sandKg())
+            .with("least", Kind.TIME, filling.leastS())
+            .why("fills");
+    if (filling.expectedS().isPresent()) {
+      found.with("expected", Kind.TIME, filling.expectedS().getAsDouble()).why("expected");
+    } else {
+      found.why("carried");
+    }
+    if (filling.sinceS().isPresent()) {
+      found
+          .with("since", Kind.TIME, filling.sinceS().getAsDouble())
+          .with("stayed", Kind.PERCENT, filling.leastS() / filling.sinceS().getAsDouble())
+          .why("since");
+    }
+    found.with("packed", Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION).add();
+  }
+}

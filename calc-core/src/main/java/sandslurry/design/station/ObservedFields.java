@@ -1,0 +1,93 @@
+package sandslurry.design.station;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Time;
+import sandslurry.design.criteria.CommonLimits;
+import sandslurry.design.station.ServiceSpec.ObservedSpec;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.units.Measure;
+import si.uom.quantity.VolumetricFlowRate;
+
+/** The fields of a pressure and a flow rate read on site. */
+public final class ObservedFields extends Fields<ObservedSpec> {
+  private final Field<Quantity<VolumetricFlowRate>> flow =
+      needed(
+          "flow",
+          CommonLimits.FLOW,
+          "Flow rate read",
+          "flow rate of mixture read on site",
+          "24 L/s",
+          "380 gal/min");
+  private final Field<Optional<Quantity<Dimensionless>>> flowUncertainty =
+      optional(
+          "flowUncertainty",
+          Limits.of(Measure.FRACTION, "0 %", "50 %"),
+          "default: 5 % (common practice, no source)",
+          "Uncertainty of it",
+          "share within which the flow rate read is right, nineteen times out of twenty",
+          "5 %");
+  private final Field<Quantity<Pressure>> pressure =
+      needed(
+          "pressure",
+          Limits.of(Measure.PRESSURE, "-100 kPa", "50 MPa"),
+          "Pressure read",
+          "gauge pressure read while that flow rate ran",
+          "140 kPa",
+          "20 psi");
+  private final Field<Boolean> rise =
+      standard(
+          "pressureIs",
+          Type.choice(
+              List.of(false, true),
+              rise -> rise ? "rise of the pump" : "at the line start",
+              rise ->
+                  rise
+                      ? "the rise from before the pump to behind it"
+                      : "at the start of the line, at its height"),
+          "at the line start",
+          "It was read",
+          "where the pressure was read: at the start of the line, behind any pump, or as the rise"
+              + " from before the pump to behind it at the same height");
+  private final Field<Optional<Quantity<Pressure>>> uncertainty =
+      optional(
+          "pressureUncertainty",
+          Limits.of(Measure.PRESSURE, "0 kPa", "5 MPa"),
+          "default: 3 % of it (common practice, no source)",
+          "Uncertainty of it",
+          "pressure within which the pressure read is right, nineteen times out of twenty",
+          "5 kPa",
+          "1 psi");
+  private final Field<Optional<Quantity<Time>>> since =
+      optional(
+          "runningTimeSinceCleaning",
+          Limits.of(Measure.TIME, "1 min", "100000 h"),
+          "not known",
+          "Running since cleaning",
+          "hours that the line has run since it was last known to be clean",
+          "120 h");
+
+  /** The fields. */
+  public ObservedFields() {
+    super("observed", "reading on site");
+  }
+
+  @Override
+  protected Optional<ObservedSpec> make(Values values) {
+    return Optional.of(
+        new ObservedSpec(
+            values.get(flow),
+            values.get(flowUncertainty),
+            values.get(pressure),
+            values.get(rise),
+            values.get(uncertainty),
+            values.get(since)));
+  }
+}
