@@ -82,7 +82,12 @@ public record UnitFeed(
    * @return the sum of the classes [kg/s]
    */
   public double sandTotalKgps() {
-    return sandKgps.stream().mapToDouble(Double::doubleValue).sum();
+    // Asked for every class of every unit in every step: a stream would cost more than the sum.
+    double total = 0;
+    for (double kgps : sandKgps) {
+      total += kgps;
+    }
+    return total;
   }
 
   /**

@@ -98,7 +98,7 @@ public final class ShearSettling {
     }
     double d = grain.diameterM();
     DoubleUnaryOperator viscosity =
-        w -> viscosity(rheology, Math.hypot(bulkShearRatePs, w / d), assumption);
+        w -> viscosity(rheology, total(bulkShearRatePs, w / d), assumption);
     // The fall hardly changes the shear: the velocity that agrees with itself is found by putting
     // it in again, which brings it nearer by 1 - n or more, times the part of w/d in the shear.
     double w = 0;
@@ -141,12 +141,16 @@ public final class ShearSettling {
     }
     Estimate alone = sheared(grain, rheology, densityKgM3, bulkShearRatePs, assumption, model);
     double d = grain.diameterM();
-    double viscosity =
-        viscosity(rheology, Math.hypot(bulkShearRatePs, alone.value() / d), assumption);
+    double viscosity = viscosity(rheology, total(bulkShearRatePs, alone.value() / d), assumption);
     Estimate exponent = crowd.exponent(densityKgM3 * alone.value() * d / viscosity, volumeFraction);
     return new Estimate(
         alone.value() * Math.pow(1 - volumeFraction, exponent.value()),
         Stream.concat(alone.excesses().stream(), exponent.excesses().stream()).toList());
+  }
+
+  /** Shear rates lie far from where squares overflow, which is all that hypot would guard. */
+  private static double total(double bulkShearRatePs, double ownShearRatePs) {
+    return Math.sqrt(bulkShearRatePs * bulkShearRatePs + ownShearRatePs * ownShearRatePs);
   }
 
   private static double viscosity(Rheology rheology, double shearRatePs, Assumption assumption) {
