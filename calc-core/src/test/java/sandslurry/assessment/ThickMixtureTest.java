@@ -9,6 +9,7 @@ import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
+import sandslurry.transport.bed.SandCarriage;
 
 /** Designs that are valid field by field but whose sand does not flow or stalls the pump. */
 class ThickMixtureTest {
@@ -84,5 +85,50 @@ class ThickMixtureTest {
               assertThat(finding.severity()).isEqualTo(Severity.FAIL);
               assertThat(finding.what()).contains("takes all of the head");
             });
+  }
+
+  /** Thick manure with much sand through 20 m of 150 mm, at 0.5 m/s. */
+  private static DesignDocument scraped(String more) {
+    return Documents.parse(
+        """
+        {
+          "formatVersion": 1,
+          "sand": { "d50": "0.4 mm", "d85": "0.8 mm" },
+          "carrier": { "kind": "rheology", "law": "Herschel-Bulkley", "temperature": "10 degC",
+            "density": "1040 kg/m3", "yieldStress": "40 Pa", "consistency": "30",
+            "index": "0.4" },
+          "mixture": { "volumeFraction": "15 %%" },
+          "flow": { "minimum": "9 L/s", "design": "9 L/s", "maximum": "9 L/s" },
+          "route": { "runs": [ { "name": "Line", "bore": "150 mm", "roughness": "0.02 mm",
+            "rating": "4 MPa", "length": "20 m" } ] },
+          "pump": { "kind": "piston", "displacement": "30 L", "strokeRate": "20 1/min",
+            "volumetricEfficiency": "90 %%", "pressureLimit": "165 kPa" }
+          %s
+        }
+        """
+            .formatted(more));
+  }
+
+  @Test
+  void thickManureWithMuchSandMovesAsASlidingBedThatThePumpMustBeAbleToRestart() {
+    Assessment runs = assess(scraped(""));
+    SandCarriage carriage =
+        runs.line().orElseThrow().states().get(0).runs().get(0).carriage().orElseThrow();
+    assertThat(carriage.support()).isEqualTo(SandCarriage.Support.SLIDING_BED);
+    assertThat(carriage.floorShare()).isGreaterThan(4 * carriage.toleratedShare());
+    // Far less than the 28 to 35 kPa/m that would keep all of the sand off the floor.
+    assertThat(carriage.pressureGradientPaPm()).isBetween(2e3, 8e3);
+    assertThat(carriage.slideDemand()).isLessThan(1);
+    assertThat(runs.verdict()).isEqualTo(Severity.CAUTION);
+    // The same line, whose liquor stiffens eightfold: 4 × 320 Pa × 20 m/0.15 m = 171 kPa.
+    Assessment stuck = assess(scraped(", \"operation\": { \"thixotropy\": \"8\" }"));
+    assertThat(stuck.service().stop().orElseThrow().restart().yieldPa()).isBetween(170e3, 190e3);
+    assertThat(stuck.findings())
+        .anySatisfy(
+            finding -> {
+              assertThat(finding.id()).isEqualTo("stop.restart-bed-stuck");
+              assertThat(finding.severity()).isEqualTo(Severity.FAIL);
+            });
+    assertThat(stuck.verdict()).isEqualTo(Severity.FAIL);
   }
 }

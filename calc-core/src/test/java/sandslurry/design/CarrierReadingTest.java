@@ -264,6 +264,26 @@ class CarrierReadingTest {
   }
 
   @Test
+  void manureThickerThanTheTableIsRefusedWithWhatToMeasureInstead() {
+    for (String solids : List.of("13.5 %", "16 %")) {
+      assertThat(
+              problems(
+                  "\"kind\": \"manure\", \"temperature\": \"8 degC\", \"totalSolids\": \""
+                      + solids
+                      + "\"",
+                  ""))
+          .singleElement()
+          .asString()
+          .contains("13 %", "viscometer", "from 0.1 to 100 1/s", "carrier as readings");
+    }
+    // By its measured law the same liquor is taken, whatever its solids.
+    carrier(
+        RHEOLOGY
+            + "\"law\": \"Herschel-Bulkley\", \"yieldStress\": \"60 Pa\","
+            + " \"consistency\": \"50\", \"index\": \"0.3\", \"totalSolids\": \"16 %\"");
+  }
+
+  @Test
   void aDilutionWithThickerLiquorThanTheCarrierIsRefused() {
     assertThat(
             problems(
