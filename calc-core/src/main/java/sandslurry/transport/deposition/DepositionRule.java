@@ -16,7 +16,6 @@ import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
-import sandslurry.units.Kind;
 
 /**
  * How a velocity is judged against the deposition velocity.
@@ -72,140 +71,6 @@ public record DepositionRule(
   private static final double STEEPEST_FALL = 40;
 
   private static final WilsonTse1984 SLOPE = new WilsonTse1984();
-
-  private static final String RULE = "rule of the theory page on the deposition velocity";
-  private static final String STEEP = "a bed ceases to be possible from 60 to 75 degrees; " + RULE;
-  private static final Equation USUAL =
-      Equation.search(
-          "V_u",
-          "deposition velocity of the level pipe at the usual concentration",
-          "largest velocity by the same rule among the sizes of the sand",
-          Kind.VELOCITY,
-          RULE,
-          "C");
-  private static final Equation SLUG =
-      Equation.search(
-          "V_s",
-          "deposition velocity of the level pipe for a slug of sand",
-          "largest V_max among the sizes of the sand, or V_h if that is more",
-          Kind.VELOCITY,
-          RULE,
-          "V_h m/s");
-  private static final Equation INCREMENT =
-      Equation.lookup(
-          "Delta",
-          "what an upward slope adds, over sqrt(2 g D (s - 1))",
-          "chart, by the angle of the pipe",
-          Kind.NUMBER,
-          SLOPE.citation().toString(),
-          "theta");
-  private static final Equation HIGH_ON_SLOPE = onSlope("V_h", "at the highest concentration");
-  private static final Equation SLUG_ON_SLOPE = onSlope("V_s", "for a slug of sand");
-  private static final Equation USUAL_ON_SLOPE = onSlope("V_u", "at the usual concentration");
-  private static final Equation PAST =
-      Equation.of(
-          "p",
-          "how far past 60 degrees on the way to 75",
-          "min(1, max(0, (abs(theta) - pi/3) / (pi/12)))",
-          Kind.NUMBER,
-          STEEP,
-          "theta");
-  private static final Equation LIFT =
-      Equation.of(
-          "V_lift",
-          "velocity that lifts the coarsest grains, all but 1 % of the sand finer",
-          "w abs(sin(theta))",
-          Kind.VELOCITY,
-          Equation.DEFINITION,
-          "w m/s",
-          "theta");
-  private static final Equation STEEP_LIMIT =
-      steep("V_lim", "deposition velocity on this slope", "V_h", "V_lift");
-  private static final Equation WIDER =
-      Equation.of(
-          "e",
-          "wider margin for a liquid thicker or a bore wider than those of the measurements",
-          "min(0.25, 0.10 (max(0, ln(nu/2e-6)) + max(0, ln(D/0.5))))",
-          Kind.NUMBER,
-          RULE,
-          "nu m2/s",
-          "D m");
-  private static final Equation WANTED =
-      Equation.of(
-          "V_m",
-          "deposition velocity with its margin",
-          "max((1 + m + e) V_u, (1 + min(m, 0.15) + e) V_h, V_h + dV)",
-          Kind.VELOCITY,
-          RULE,
-          "m",
-          "e",
-          "dV m/s",
-          "V_u m/s",
-          "V_h m/s");
-  private static final Equation ENOUGH =
-      Equation.of(
-          "V_sm",
-          "deposition velocity for a slug with its margin, which is enough at any concentration",
-          "max((1 + min(m, 0.15) + e) V_s, V_s + dV)",
-          Kind.VELOCITY,
-          RULE,
-          "m",
-          "e",
-          "dV m/s",
-          "V_s m/s");
-  private static final Equation ASKED =
-      Equation.of(
-          "V_req",
-          "required velocity",
-          "min(V_m, V_sm)",
-          Kind.VELOCITY,
-          RULE,
-          "V_m m/s",
-          "V_sm m/s");
-  private static final Equation STEEP_REQUIRED =
-      steep("V_req2", "required velocity on this slope", "V_req", "2 V_lift");
-  private static final Equation COUNTED =
-      Equation.search(
-          "V_c",
-          "velocity by the largest correlation that counts, on this slope",
-          "the same rules of the slope for the value in a level pipe",
-          Kind.VELOCITY,
-          RULE,
-          "V m/s");
-  private static final Equation TO_PASS =
-      Equation.of(
-          "V_pass",
-          "velocity that passes",
-          "max(V_req, V_c)",
-          Kind.VELOCITY,
-          RULE,
-          "V_req m/s",
-          "V_c m/s");
-
-  private static Equation onSlope(String symbol, String when) {
-    return Equation.of(
-        symbol,
-        "deposition velocity with what the slope adds, " + when,
-        symbol + "0 + Delta min(sqrt(2 g D (s - 1)), " + symbol + "0/0.75)",
-        Kind.VELOCITY,
-        SLOPE.citation().toString(),
-        symbol + "0 m/s",
-        "Delta",
-        "D m",
-        "s");
-  }
-
-  private static Equation steep(String symbol, String meaning, String bed, String lift) {
-    return Equation.of(
-        symbol,
-        meaning,
-        "max(LIFT, BED (max(LIFT, BED/40)/BED)^p)".replace("LIFT", lift).replace("BED", bed),
-        Kind.VELOCITY,
-        STEEP,
-        bed + " m/s",
-        "V_lift m/s",
-        "p");
-  }
 
   /** The correlations of which {@link DepositionLimit} is made. */
   private static final List<DepositionVelocityModel> PARTS =
@@ -359,29 +224,30 @@ public record DepositionRule(
     if (trace.records()) {
       level.tell(
           load.highestFraction(),
-          flat ? DepositionLimit.LIMIT : DepositionLimit.LIMIT.as("V_h0"),
+          DepositionEquations.level(DepositionEquations.LIMIT, flat),
           trace);
-      trace.step(flat ? USUAL : USUAL.as("V_u0"), usual, slurry.volumeFraction());
-      trace.step(flat ? SLUG : SLUG.as("V_s0"), slug, high.valueMps());
+      trace.step(
+          DepositionEquations.level(DepositionEquations.USUAL, flat),
+          usual,
+          slurry.volumeFraction());
+      trace.step(DepositionEquations.level(DepositionEquations.SLUG, flat), slug, high.valueMps());
     }
     Slope slope = new Slope(slurry, bore, upwardAngleRad, trace);
-    double highOnSlope = slope.rising(HIGH_ON_SLOPE, high.valueMps());
-    double slugOnSlope = slope.rising(SLUG_ON_SLOPE, slug);
-    double usualOnSlope = slope.rising(USUAL_ON_SLOPE, usual);
+    double highOnSlope = slope.rising(DepositionEquations.HIGH_ON_SLOPE, high.valueMps());
+    double slugOnSlope = slope.rising(DepositionEquations.SLUG_ON_SLOPE, slug);
+    double usualOnSlope = slope.rising(DepositionEquations.USUAL_ON_SLOPE, usual);
     double widening = widening(slurry, bore);
-    trace.step(WIDER, widening, slurry.liquid().kinematicViscosityM2ps(), bore.diameterM());
-    double narrow = 1 + Math.min(marginFraction, SLUG_MARGIN) + widening;
-    double most = Math.max(narrow * slugOnSlope, slugOnSlope + marginMps);
-    double wanted =
-        Math.max(
-            (1 + marginFraction + widening) * usualOnSlope,
-            Math.max(narrow * highOnSlope, highOnSlope + marginMps));
-    trace.step(WANTED, wanted, marginFraction, widening, marginMps, usualOnSlope, highOnSlope);
-    trace.step(ENOUGH, most, marginFraction, widening, marginMps, slugOnSlope);
+    trace.step(
+        DepositionEquations.WIDER,
+        widening,
+        slurry.liquid().kinematicViscosityM2ps(),
+        bore.diameterM());
+    double asked = askedMps(usualOnSlope, highOnSlope, slugOnSlope, widening, trace);
     double riser = riserMps(load, upwardAngleRad, slope.trace);
-    double limit = slope.steep(STEEP_LIMIT, highOnSlope, riser, riser);
-    double asked = trace.step(ASKED, Math.min(wanted, most), wanted, most);
-    double required = slope.steep(STEEP_REQUIRED, asked, riser / (1 - TRANSPORT_RATIO), riser);
+    double limit = slope.steep(DepositionEquations.STEEP_LIMIT, highOnSlope, riser, riser);
+    double required =
+        slope.steep(
+            DepositionEquations.STEEP_REQUIRED, asked, riser / (1 - TRANSPORT_RATIO), riser);
 
     Optional<Entry> counted = largestCounted(load, bore);
     double disagreement = counted.map(e -> slope.inclined(e.valueMps(), riser)).orElse(0.0);
@@ -445,6 +311,21 @@ public record DepositionRule(
         : Optional.empty();
   }
 
+  /** The required velocity, if a bed can form at all [m/s]. */
+  private double askedMps(
+      double usualMps, double highMps, double slugMps, double widening, Trace trace) {
+    double narrow = 1 + Math.min(marginFraction, SLUG_MARGIN) + widening;
+    double most = Math.max(narrow * slugMps, slugMps + marginMps);
+    double wanted =
+        Math.max(
+            (1 + marginFraction + widening) * usualMps,
+            Math.max(narrow * highMps, highMps + marginMps));
+    trace.step(
+        DepositionEquations.WANTED, wanted, marginFraction, widening, marginMps, usualMps, highMps);
+    trace.step(DepositionEquations.ENOUGH, most, marginFraction, widening, marginMps, slugMps);
+    return trace.step(DepositionEquations.ASKED, Math.min(wanted, most), wanted, most);
+  }
+
   private static void tell(
       Entry counted,
       SandLoad load,
@@ -454,8 +335,12 @@ public record DepositionRule(
       Trace trace) {
     Slurry uniform = load.slurry().ofUniformSize(counted.sizeM());
     counted.model().velocityMps(uniform.withVolumeFraction(counted.fraction()), bore, trace);
-    trace.step(COUNTED, disagreementMps, counted.valueMps());
-    trace.step(TO_PASS, Math.max(requiredMps, disagreementMps), requiredMps, disagreementMps);
+    trace.step(DepositionEquations.COUNTED, disagreementMps, counted.valueMps());
+    trace.step(
+        DepositionEquations.TO_PASS,
+        Math.max(requiredMps, disagreementMps),
+        requiredMps,
+        disagreementMps);
   }
 
   static Outcome outcome(double velocity, double limit, double required, double disagreement) {
@@ -484,7 +369,7 @@ public record DepositionRule(
     Grain coarse = new Grain(load.sizes().coarsestM(), slurry.sandDensityKgM3(), slurry.shape());
     double fall = SettlingVelocities.DEFAULT.velocityMps(coarse, slurry.liquid(), trace).value();
     double riser = fall * Math.abs(Math.sin(upwardAngleRad));
-    return trace.step(LIFT, riser, fall, upwardAngleRad);
+    return trace.step(DepositionEquations.LIFT, riser, fall, upwardAngleRad);
   }
 
   /**
@@ -510,8 +395,8 @@ public record DepositionRule(
       scaleMps = VelocityScale.durandMps(slurry, bore);
       double share = (Math.abs(upwardAngleRad) - BED_TO_RAD) / (NO_BED_FROM_RAD - BED_TO_RAD);
       past = Math.min(1, Math.max(0, share));
-      this.trace.step(INCREMENT, increment, upwardAngleRad);
-      this.trace.step(PAST, past, upwardAngleRad);
+      this.trace.step(DepositionEquations.INCREMENT, increment, upwardAngleRad);
+      this.trace.step(DepositionEquations.PAST, past, upwardAngleRad);
     }
 
     /** With what a slope adds on which a bed can lie [m/s]. */
