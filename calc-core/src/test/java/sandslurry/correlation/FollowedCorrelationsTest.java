@@ -16,7 +16,13 @@ import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.pipe.Bore;
+import sandslurry.plant.pen.ManureProductions;
 import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.separation.channel.Merritt2009;
+import sandslurry.separation.channel.ScourModels;
+import sandslurry.separation.cyclone.CycloneFeed;
+import sandslurry.separation.cyclone.HydrocycloneGeometry;
+import sandslurry.separation.cyclone.HydrocycloneModels;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.deposition.DepositionVelocities;
@@ -94,5 +100,38 @@ class FollowedCorrelationsTest {
     SolidsDeratings.FAMILY
         .all()
         .forEach(m -> follow(m, trace -> m.headRatio(slurry, OptionalDouble.of(0.35), trace)));
+  }
+
+  @Property(tries = 300)
+  void ofScour(
+      @ForAll @DoubleRange(min = 1e-5, max = 1e-2) @Scale(8) double size,
+      @ForAll @DoubleRange(min = 3e-4, max = 0.1) @Scale(8) double viscosity) {
+    Grain grain = new Grain(size, 2650, GrainShape.NATURAL);
+    Trace trace = Trace.recording();
+    ScourModels.SHIELDS.shieldsNumber(grain, new Liquid(1010, viscosity), trace);
+    new Merritt2009().neededStressPa(size, trace);
+    Followed.all(trace.steps());
+  }
+
+  @Property(tries = 300)
+  void ofHydrocyclones(
+      @ForAll @DoubleRange(min = 3e-4, max = 0.01) @Scale(8) double viscosity,
+      @ForAll @DoubleRange(min = 1e-3, max = 0.3) @Scale(8) double fraction,
+      @ForAll @DoubleRange(min = 1e-3, max = 0.05) @Scale(8) double flow) {
+    HydrocycloneGeometry geometry = new HydrocycloneGeometry(0.25, 0.07, 0.085, 0.05, 1.1);
+    CycloneFeed feed = new CycloneFeed(flow, new Liquid(1010, viscosity), fraction, 2650);
+    HydrocycloneModels.FAMILY
+        .all()
+        .forEach(
+            m ->
+                follow(
+                    m,
+                    trace ->
+                        Estimate.checks().value(m.performance(geometry, feed, trace).cutSizeM())));
+  }
+
+  @Property(tries = 100)
+  void ofManure(@ForAll @DoubleRange(min = 1e-5, max = 1e-3) @Scale(8) double milk) {
+    ManureProductions.FAMILY.all().forEach(m -> follow(m, trace -> m.manureKgps(milk, trace)));
   }
 }

@@ -6,12 +6,16 @@ import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.design.plant.PlantSpec.PenSpec;
+import sandslurry.design.plant.UnitSpec;
+import sandslurry.design.plant.UnitSpec.CycloneSpec;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.Pond;
 import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.pen.Flush;
 import sandslurry.plant.pen.Nennich2005;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
@@ -206,6 +210,38 @@ public final class PlantWorking {
           "rho_s kg/m3",
           "p");
 
+  private static final Equation FLUSH_RADIUS =
+      Equation.of(
+          "R",
+          "hydraulic radius of the flush",
+          "b h / (b + 2 h)",
+          Kind.BORE,
+          "geometry",
+          "b m",
+          "h m");
+  private static final Equation FLUSH_VELOCITY =
+      Equation.of(
+          "V",
+          "velocity of the flush",
+          "R^(2/3) S^(1/2)/n",
+          Kind.VELOCITY,
+          "Manning 1891",
+          "R m",
+          "S",
+          "n");
+  private static final Equation FLUSH_WAVE =
+      Equation.of("L_w", "length of the wave", "V t", Kind.LENGTH, DEFINITION, "V m/s", "t s");
+  private static final Equation FLUSH_STRESS =
+      Equation.of(
+          "tau",
+          "stress on the floor",
+          "rho g R S",
+          Kind.STRESS,
+          "balance of forces",
+          "rho kg/m3",
+          "R m",
+          "S");
+
   private PlantWorking() {}
 
   /**
@@ -225,6 +261,7 @@ public final class PlantWorking {
       trace.begin("liquor", mode.mode().name());
       mode.liquor().ifPresent(liquor -> mode(trace, mode, liquor));
     }
+    result.main().balance().ifPresent(balance -> units(trace, model, balance));
     result
         .accounts()
         .ifPresent(
@@ -239,6 +276,38 @@ public final class PlantWorking {
                         storage(trace, storage);
                       });
             });
+  }
+
+  /** The steps of the units whose kernels keep them, at their feed in the longest mode. */
+  private static void units(Trace trace, PlantModel model, SteadyBalance balance) {
+    for (UnitSpec unit : model.spec().units()) {
+      if (unit instanceof CycloneSpec cyclone) {
+        trace.begin("hydrocyclone " + unit.name(), "");
+        PlantUnits.cyclone(model, cyclone, cyclone.model(), balance.feed(unit.name()))
+            .ifPresent(
+                seen ->
+                    cyclone.model().performance(cyclone.cyclone().geometry(), seen.feed(), trace));
+      }
+    }
+    for (PenSpec pen : model.spec().pens()) {
+      pen.flush()
+          .ifPresent(
+              flush -> {
+                trace.begin("flush of pen " + pen.pen().name(), "");
+                flush(trace, flush.flush(), PlantUnits.water(model).densityKgM3());
+              });
+    }
+  }
+
+  private static void flush(Trace trace, Flush flush, double density) {
+    double width = flush.alley().widthM();
+    double depth = flush.depthM();
+    double slope = flush.alley().slope();
+    double radius = trace.step(FLUSH_RADIUS, flush.alley().hydraulicRadiusM(depth), width, depth);
+    double velocity =
+        trace.step(FLUSH_VELOCITY, flush.velocityMps(), radius, slope, flush.alley().manningN());
+    trace.step(FLUSH_WAVE, flush.waveM(), velocity, flush.durationS());
+    trace.step(FLUSH_STRESS, flush.stressPa(density), density, radius, slope);
   }
 
   private static void pen(Trace trace, PlantModel model, PenSpec spec, PenLoad load) {

@@ -5,6 +5,8 @@ import java.util.List;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 
 /**
@@ -46,24 +48,90 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
   private static final double MOST_WATER = 0.99;
   private static final double SHARPNESS = 2.45;
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Medronho and Svarovsky",
+          1984,
+          "2nd International Conference on Hydrocyclones, Bath; coefficients from memory,"
+              + " unverified");
+  private static final Equation VELOCITY =
+      SOURCE.equation(
+          "V",
+          "velocity of the feed over the body",
+          "Q / (pi/4 D^2)",
+          Kind.VELOCITY,
+          "Q m3/s",
+          "D m");
+  private static final Equation REYNOLDS =
+      SOURCE.equation(
+          "Re",
+          "Reynolds number of the body",
+          "rho V D/mu",
+          Kind.NUMBER,
+          "rho kg/m3",
+          "V m/s",
+          "D m",
+          "mu Pa.s");
+  private static final Equation EULER =
+      SOURCE.equation("Eu", "Euler number", "371.5 Re^0.116 exp(-2.12 C)", Kind.NUMBER, "Re", "C");
+  private static final Equation WATER =
+      SOURCE.equation(
+          "R_w",
+          "share of the water that leaves below",
+          "min(0.99, 1218 (D_u/D)^4.75 Eu^-0.30)",
+          Kind.PERCENT,
+          "D_u m",
+          "D m",
+          "Eu");
+  private static final Equation STOKES =
+      SOURCE.equation(
+          "Stk",
+          "Stokes number of the cut size",
+          "0.047 ln(1/R_w)^0.74 exp(8.96 C)/Eu",
+          Kind.NUMBER,
+          "R_w",
+          "C",
+          "Eu");
+  private static final Equation CUT =
+      SOURCE.equation(
+          "d50c",
+          "cut size of the grains that do not follow the water",
+          "sqrt(18 mu D Stk / ((rho_s - rho) V))",
+          Kind.GRAIN,
+          "mu Pa.s",
+          "D m",
+          "Stk",
+          "rho_s kg/m3",
+          "rho kg/m3",
+          "V m/s");
+  private static final Equation PRESSURE =
+      SOURCE.equation(
+          "dp",
+          "pressure drop of the cyclone",
+          "Eu rho V^2/2",
+          Kind.PRESSURE,
+          "Eu",
+          "rho kg/m3",
+          "V m/s");
+
   private static final About ABOUT =
       new About(
           "medronho-svarovsky-1984",
           "Medronho and Svarovsky",
-          "Stk50 Eu = 0.047 (ln(1/Rw))^0.74 exp(8.96 C), Eu = 371.5 Re^0.116 exp(-2.12 C),"
-              + " Rw = 1218 (Du/D)^4.75 Eu^-0.30",
-          new Citation(
-              "Medronho and Svarovsky",
-              1984,
-              "2nd International Conference on Hydrocyclones, Bath; coefficients from memory,"
-                  + " unverified"),
-          List.of(SAND, WATER_SHARE, INLET, OVERFLOW, VORTEX));
+          SOURCE,
+          List.of(SAND, WATER_SHARE, INLET, OVERFLOW, VORTEX),
+          CUT,
+          STOKES,
+          EULER,
+          WATER,
+          PRESSURE);
 
   /** Creates the model; it has no state. */
   public MedronhoSvarovsky1984() {}
 
   @Override
-  public CyclonePerformance performance(HydrocycloneGeometry geometry, CycloneFeed feed) {
+  public CyclonePerformance performance(
+      HydrocycloneGeometry geometry, CycloneFeed feed, Trace trace) {
     double body = geometry.bodyM();
     double density = feed.liquid().densityKgM3();
     double viscosity = feed.liquid().viscosityPaS();
@@ -82,8 +150,15 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
     double stokes = 0.047 * Math.pow(-Math.log(share), 0.74) * Math.exp(8.96 * sand) / euler;
     double cut =
         Math.sqrt(18 * viscosity * body * stokes / ((feed.sandDensityKgM3() - density) * velocity));
-    return new CyclonePerformance(
-        cut, euler * density * velocity * velocity / 2, share, SHARPNESS, excesses);
+    double pressure = euler * density * velocity * velocity / 2;
+    trace.step(VELOCITY, velocity, feed.flowM3ps(), body);
+    trace.step(REYNOLDS, reynolds, density, velocity, body, viscosity);
+    trace.step(EULER, euler, reynolds, sand);
+    trace.step(WATER, share, geometry.underflowM(), body, euler);
+    trace.step(STOKES, stokes, share, sand, euler);
+    trace.step(CUT, cut, viscosity, body, stokes, feed.sandDensityKgM3(), density, velocity);
+    trace.step(PRESSURE, pressure, euler, density, velocity);
+    return new CyclonePerformance(cut, pressure, share, SHARPNESS, excesses);
   }
 
   @Override

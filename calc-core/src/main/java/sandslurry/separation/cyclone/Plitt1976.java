@@ -6,6 +6,8 @@ import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -42,20 +44,83 @@ final class Plitt1976 implements HydrocycloneModel {
   private static final Bound BODY = new Bound("diameter of the cyclone", Kind.BORE, 0.032, 0.6);
   private static final Bound SAND = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.45);
 
+  private static final Citation SOURCE =
+      new Citation("Plitt", 1976, "CIM Bulletin 69(776):114-123; seen in secondary sources");
+  private static final Equation CUT =
+      SOURCE.equation(
+          "d50c",
+          "cut size of the grains that do not follow the water",
+          "1e-6 * 50.5 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38 Q[L/min]^0.45 ((rho_s - rho)/1000)^0.5)",
+          Kind.GRAIN,
+          "D_c m",
+          "D_i m",
+          "D_o m",
+          "D_u m",
+          "h m",
+          "Q m3/s",
+          "C",
+          "rho_s kg/m3",
+          "rho kg/m3");
+  private static final Equation PRESSURE =
+      SOURCE.equation(
+          "dp",
+          "pressure drop of the cyclone",
+          "1880 Q[L/min]^1.78 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 + D_o[cm]^2)^0.87)",
+          Kind.PRESSURE,
+          "Q m3/s",
+          "C",
+          "D_c m",
+          "D_i m",
+          "h m",
+          "D_u m",
+          "D_o m");
+  private static final Equation HEAD =
+      SOURCE.equation(
+          "H", "the same as head of the feed", "dp / (rho_m g)", Kind.HEAD, "dp Pa", "rho_m kg/m3");
+  private static final Equation SPLIT =
+      SOURCE.equation(
+          "S",
+          "flow below over flow above",
+          "1.9 (D_u/D_o)^3.31 h[cm]^0.54 (D_u[cm]^2 + D_o[cm]^2)^0.36 exp(0.54 C) / (D_c[cm]^1.11 H^0.24)",
+          Kind.NUMBER,
+          "D_u m",
+          "D_o m",
+          "h m",
+          "C",
+          "D_c m",
+          "H m");
+  private static final Equation BELOW =
+      SOURCE.equation(
+          "R_f", "share of the feed that leaves below", "S / (1 + S)", Kind.PERCENT, "S");
+  private static final Equation SHARPNESS =
+      SOURCE.equation(
+          "m",
+          "sharpness of the cut",
+          "1.94 exp(-1.58 R_f) (D_c[cm]^2 h[cm]/Q[L/min])^0.15",
+          Kind.NUMBER,
+          "R_f",
+          "D_c m",
+          "h m",
+          "Q m3/s");
+
   private static final About ABOUT =
       new About(
           "plitt-1976",
           "Plitt",
-          "d50c = 50.5 Dc^0.46 Di^0.6 Do^1.21 exp(0.063 C)"
-              + " / (Du^0.71 h^0.38 Q^0.45 (rho_s - rho)^0.5)",
-          new Citation("Plitt", 1976, "CIM Bulletin 69(776):114-123; seen in secondary sources"),
-          List.of(BODY, SAND, WATER_VISCOSITY));
+          SOURCE,
+          List.of(BODY, SAND, WATER_VISCOSITY),
+          CUT,
+          PRESSURE,
+          SPLIT,
+          SHARPNESS);
 
   @Override
-  public CyclonePerformance performance(HydrocycloneGeometry geometry, CycloneFeed feed) {
-    Scaled in = new Scaled(geometry, feed);
+  public CyclonePerformance performance(
+      HydrocycloneGeometry geometry, CycloneFeed feed, Trace trace) {
+    Scaled in = new Scaled(geometry, feed, trace);
     double cut = 50.5 * in.cutOfGeometryAndFlow() / Math.sqrt(in.densityDifference);
     double pressure = 1.88 * Math.pow(in.flow, 1.78) * in.pressureOfGeometryAndSand();
+    in.tell(CUT, PRESSURE, cut, pressure);
     List<Bound.Excess> excesses = new ArrayList<>(in.excesses(feed));
     WATER_VISCOSITY.check(feed.liquid().viscosityPaS()).ifPresent(excesses::add);
     return in.performance(cut, pressure, feed, excesses);
@@ -73,7 +138,14 @@ final class Plitt1976 implements HydrocycloneModel {
     private final double sandPercent;
     private final double openings;
 
-    Scaled(HydrocycloneGeometry geometry, CycloneFeed feed) {
+    private final HydrocycloneGeometry geometry;
+    private final CycloneFeed feed;
+    private final Trace trace;
+
+    Scaled(HydrocycloneGeometry geometry, CycloneFeed feed, Trace trace) {
+      this.geometry = geometry;
+      this.feed = feed;
+      this.trace = trace;
       body = InUnit.centimetres(geometry.bodyM());
       inlet = InUnit.centimetres(geometry.inletM());
       overflow = InUnit.centimetres(geometry.overflowM());
@@ -102,6 +174,32 @@ final class Plitt1976 implements HydrocycloneModel {
               * Math.pow(openings, 0.87));
     }
 
+    /** Keeps the steps of the cut size [um] and the pressure [kPa]. */
+    void tell(Equation cutSize, Equation pressureDrop, double cut, double pressure) {
+      trace.step(
+          cutSize,
+          cut / InUnit.micrometres(1),
+          geometry.bodyM(),
+          geometry.inletM(),
+          geometry.overflowM(),
+          geometry.underflowM(),
+          geometry.freeVortexM(),
+          feed.flowM3ps(),
+          feed.volumeFraction(),
+          feed.sandDensityKgM3(),
+          feed.liquid().densityKgM3());
+      trace.step(
+          pressureDrop,
+          pressure / InUnit.kilopascals(1),
+          feed.flowM3ps(),
+          feed.volumeFraction(),
+          geometry.bodyM(),
+          geometry.inletM(),
+          geometry.freeVortexM(),
+          geometry.underflowM(),
+          geometry.overflowM());
+    }
+
     List<Bound.Excess> excesses(CycloneFeed feed) {
       List<Bound.Excess> excesses = new ArrayList<>();
       BODY.check(body / InUnit.centimetres(1)).ifPresent(excesses::add);
@@ -126,6 +224,19 @@ final class Plitt1976 implements HydrocycloneModel {
       double share = split / (1 + split);
       double sharpness =
           1.94 * Math.exp(-1.58 * share) * Math.pow(body * body * vortex / flow, 0.15);
+      trace.step(HEAD, headM, pressurePa, feed.mixtureDensityKgM3());
+      trace.step(
+          SPLIT,
+          split,
+          geometry.underflowM(),
+          geometry.overflowM(),
+          geometry.freeVortexM(),
+          feed.volumeFraction(),
+          geometry.bodyM(),
+          headM);
+      trace.step(BELOW, share, split);
+      trace.step(
+          SHARPNESS, sharpness, share, geometry.bodyM(), geometry.freeVortexM(), feed.flowM3ps());
       return new CyclonePerformance(
           cutMicrometres / InUnit.micrometres(1), pressurePa, share, sharpness, excesses);
     }
