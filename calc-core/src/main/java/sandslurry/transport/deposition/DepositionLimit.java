@@ -8,6 +8,7 @@ import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
+import sandslurry.units.Kind;
 
 /**
  * The deposition velocity of a level pipe at a concentration, by the rule: the largest over the
@@ -46,6 +47,80 @@ final class DepositionLimit {
 
   private static final double QUARTZ = 2650 / 998.2;
 
+  private static final String SIZES = "the rule for each size of the sand";
+
+  private static final Equation SIZE =
+      Equation.search(
+          "d",
+          "grain size that needs the largest velocity",
+          "largest velocity by the rule among the sizes of the sand",
+          Kind.GRAIN,
+          SIZES,
+          "C_t");
+  private static final Equation COUNTED_SHARE =
+      Equation.lookup(
+          "C",
+          "volume fraction that counts for this size",
+          "share of the sand that is as coarse, from the gradation; at most all of it",
+          Kind.PERCENT,
+          SIZES,
+          "C_t",
+          "d m");
+  private static final Equation IN_WATER =
+      Equation.of(
+          "d_n",
+          "quartz grain in water of the same Archimedes number, for the nomograph",
+          "d [(s - 1)/(2650/998.2 - 1) (1.0034e-6/nu)^2]^(1/3)",
+          Kind.GRAIN,
+          "equal Archimedes number",
+          "d m",
+          "s",
+          "nu m2/s");
+  private static final Equation WILSON_HELD =
+      Equation.of(
+          "V_WB",
+          "deposition velocity by Wilson, the lower of nomograph and bound",
+          "min(V_W, V_b)",
+          Kind.VELOCITY,
+          WILSON.citation().toString(),
+          "V_W m/s",
+          "V_b m/s");
+  private static final Equation LARGEST =
+      Equation.of(
+          "V_max",
+          "largest deposition velocity at any concentration",
+          "max(V_GS, V_WB)",
+          Kind.VELOCITY,
+          "the higher of two",
+          "V_GS m/s",
+          "V_WB m/s");
+  private static final Equation SECOND =
+      Equation.of(
+          "V_2",
+          "deposition velocity of dilute sand: second largest of four",
+          "second(V_OT, V_May, V_Macke, V_AG)",
+          Kind.VELOCITY,
+          "the second largest, as the four differ by up to 1.7",
+          "V_OT m/s",
+          "V_May m/s",
+          "V_Macke m/s",
+          "V_AG m/s");
+
+  /** The limit of one size by the rule, with V_F what the user made a floor. */
+  static final Equation LIMIT =
+      Equation.of(
+          "V_h",
+          "deposition velocity of the level pipe at the highest concentration",
+          "max(V_T, V_OT, min(V_max, max(V_r V_max, V_2)), V_F)",
+          Kind.VELOCITY,
+          "rule of the theory page on the deposition velocity",
+          "V_T m/s",
+          "V_OT m/s",
+          "V_max m/s",
+          "V_r",
+          "V_2 m/s",
+          "V_F m/s");
+
   private final DepositionRule rule;
   private final Slurry slurry;
   private final SandLoad.Sizes sizes;
@@ -79,17 +154,15 @@ final class DepositionLimit {
     if (rule.governs(WILSON)) {
       double inWater = inWaterM(sizeM);
       trace.step(
-          DepositionEquations.IN_WATER,
+          IN_WATER,
           inWater,
           sizeM,
           slurry.densityRatio(),
           slurry.liquid().kinematicViscosityM2ps());
       double nomograph = Wilson1986Fit.risingMps(slurry, inWater, bore, trace);
-      wilson =
-          trace.step(
-              DepositionEquations.WILSON_HELD, Math.min(boundMps, nomograph), nomograph, boundMps);
+      wilson = trace.step(WILSON_HELD, Math.min(boundMps, nomograph), nomograph, boundMps);
     }
-    trace.step(DepositionEquations.LARGEST, Math.max(gillies, wilson), gillies, wilson);
+    trace.step(LARGEST, Math.max(gillies, wilson), gillies, wilson);
     return gillies >= wilson ? new Value(GILLIES_SHOOK, gillies) : new Value(WILSON, wilson);
   }
 
@@ -152,8 +225,8 @@ final class DepositionLimit {
     Search best = search(fraction);
     Slurry uniform = best.uniform;
     double c = uniform.volumeFraction();
-    trace.step(DepositionEquations.SIZE, uniform.d50M(), fraction);
-    trace.step(DepositionEquations.COUNTED_SHARE, c, fraction, uniform.d50M());
+    trace.step(SIZE, uniform.d50M(), fraction);
+    trace.step(COUNTED_SHARE, c, fraction, uniform.d50M());
     double thomas = rule.governs(THOMAS) ? THOMAS.velocityMps(uniform, bore, trace).value() : 0;
     double bound = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore, trace) : 0;
     double most = largest(uniform.d50M(), bound, trace).mps();
@@ -167,7 +240,7 @@ final class DepositionLimit {
             : 1;
     double[] dilute = sewers.values(oroskarTurian, uniform, trace);
     double second = sewers.secondLargest(oroskarTurian, uniform).mps();
-    trace.step(DepositionEquations.SECOND, second, dilute[0], dilute[1], dilute[2], dilute[3]);
+    trace.step(SECOND, second, dilute[0], dilute[1], dilute[2], dilute[3]);
     double floor = 0;
     for (DepositionVelocityModel model : floors) {
       floor = Math.max(floor, model.velocityMps(uniform, bore, trace).value());

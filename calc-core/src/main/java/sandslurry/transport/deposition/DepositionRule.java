@@ -16,6 +16,7 @@ import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
+import sandslurry.units.Kind;
 
 /**
  * How a velocity is judged against the deposition velocity.
@@ -71,6 +72,82 @@ public record DepositionRule(
   private static final double STEEPEST_FALL = 40;
 
   private static final WilsonTse1984 SLOPE = new WilsonTse1984();
+
+  private static final String RULE = "rule of the theory page on the deposition velocity";
+  private static final Equation USUAL =
+      Equation.search(
+          "V_u",
+          "deposition velocity of the level pipe at the usual concentration",
+          "largest velocity by the same rule among the sizes of the sand",
+          Kind.VELOCITY,
+          RULE,
+          "C");
+  private static final Equation SLUG =
+      Equation.search(
+          "V_s",
+          "deposition velocity of the level pipe for a slug of sand",
+          "largest V_max among the sizes of the sand, or V_h if that is more",
+          Kind.VELOCITY,
+          RULE,
+          "V_h m/s");
+  private static final Equation WIDER =
+      Equation.of(
+          "e",
+          "wider margin for a liquid thicker or a bore wider than those of the measurements",
+          "min(0.25, 0.10 (max(0, ln(nu/2e-6)) + max(0, ln(D/0.5))))",
+          Kind.NUMBER,
+          RULE,
+          "nu m2/s",
+          "D m");
+  private static final Equation WANTED =
+      Equation.of(
+          "V_m",
+          "deposition velocity with its margin",
+          "max((1 + m + e) V_u, (1 + min(m, 0.15) + e) V_h, V_h + dV)",
+          Kind.VELOCITY,
+          RULE,
+          "m",
+          "e",
+          "dV m/s",
+          "V_u m/s",
+          "V_h m/s");
+  private static final Equation ENOUGH =
+      Equation.of(
+          "V_sm",
+          "deposition velocity for a slug with its margin, which is enough at any concentration",
+          "max((1 + min(m, 0.15) + e) V_s, V_s + dV)",
+          Kind.VELOCITY,
+          RULE,
+          "m",
+          "e",
+          "dV m/s",
+          "V_s m/s");
+  private static final Equation ASKED =
+      Equation.of(
+          "V_req",
+          "required velocity",
+          "min(V_m, V_sm)",
+          Kind.VELOCITY,
+          RULE,
+          "V_m m/s",
+          "V_sm m/s");
+  private static final Equation COUNTED =
+      Equation.search(
+          "V_c",
+          "velocity by the largest correlation that counts, on this slope",
+          "the same rules of the slope for the value in a level pipe",
+          Kind.VELOCITY,
+          RULE,
+          "V m/s");
+  private static final Equation TO_PASS =
+      Equation.of(
+          "V_pass",
+          "velocity that passes",
+          "max(V_req, V_c)",
+          Kind.VELOCITY,
+          RULE,
+          "V_req m/s",
+          "V_c m/s");
 
   /** The correlations of which {@link DepositionLimit} is made. */
   private static final List<DepositionVelocityModel> PARTS =
@@ -222,32 +299,21 @@ public record DepositionRule(
 
     boolean flat = upwardAngleRad == 0;
     if (trace.records()) {
-      level.tell(
-          load.highestFraction(),
-          DepositionEquations.level(DepositionEquations.LIMIT, flat),
-          trace);
-      trace.step(
-          DepositionEquations.level(DepositionEquations.USUAL, flat),
-          usual,
-          slurry.volumeFraction());
-      trace.step(DepositionEquations.level(DepositionEquations.SLUG, flat), slug, high.valueMps());
+      level.tell(load.highestFraction(), level(DepositionLimit.LIMIT, flat), trace);
+      trace.step(level(USUAL, flat), usual, slurry.volumeFraction());
+      trace.step(level(SLUG, flat), slug, high.valueMps());
     }
     Slope slope = new Slope(slurry, bore, upwardAngleRad, trace);
-    double highOnSlope = slope.rising(DepositionEquations.HIGH_ON_SLOPE, high.valueMps());
-    double slugOnSlope = slope.rising(DepositionEquations.SLUG_ON_SLOPE, slug);
-    double usualOnSlope = slope.rising(DepositionEquations.USUAL_ON_SLOPE, usual);
+    double highOnSlope = slope.rising(WilsonTse1984.HIGH_ON_SLOPE, high.valueMps());
+    double slugOnSlope = slope.rising(WilsonTse1984.SLUG_ON_SLOPE, slug);
+    double usualOnSlope = slope.rising(WilsonTse1984.USUAL_ON_SLOPE, usual);
     double widening = widening(slurry, bore);
-    trace.step(
-        DepositionEquations.WIDER,
-        widening,
-        slurry.liquid().kinematicViscosityM2ps(),
-        bore.diameterM());
+    trace.step(WIDER, widening, slurry.liquid().kinematicViscosityM2ps(), bore.diameterM());
     double asked = askedMps(usualOnSlope, highOnSlope, slugOnSlope, widening, trace);
     double riser = riserMps(load, upwardAngleRad, slope.trace);
-    double limit = slope.steep(DepositionEquations.STEEP_LIMIT, highOnSlope, riser, riser);
+    double limit = slope.steep(WilsonTse1984.STEEP_LIMIT, highOnSlope, riser, riser);
     double required =
-        slope.steep(
-            DepositionEquations.STEEP_REQUIRED, asked, riser / (1 - TRANSPORT_RATIO), riser);
+        slope.steep(WilsonTse1984.STEEP_REQUIRED, asked, riser / (1 - TRANSPORT_RATIO), riser);
 
     Optional<Entry> counted = largestCounted(load, bore);
     double disagreement = counted.map(e -> slope.inclined(e.valueMps(), riser)).orElse(0.0);
@@ -320,10 +386,14 @@ public record DepositionRule(
         Math.max(
             (1 + marginFraction + widening) * usualMps,
             Math.max(narrow * highMps, highMps + marginMps));
-    trace.step(
-        DepositionEquations.WANTED, wanted, marginFraction, widening, marginMps, usualMps, highMps);
-    trace.step(DepositionEquations.ENOUGH, most, marginFraction, widening, marginMps, slugMps);
-    return trace.step(DepositionEquations.ASKED, Math.min(wanted, most), wanted, most);
+    trace.step(WANTED, wanted, marginFraction, widening, marginMps, usualMps, highMps);
+    trace.step(ENOUGH, most, marginFraction, widening, marginMps, slugMps);
+    return trace.step(ASKED, Math.min(wanted, most), wanted, most);
+  }
+
+  /** A velocity of the level pipe, which in a level pipe is that of the pipe itself. */
+  private static Equation level(Equation equation, boolean flat) {
+    return flat ? equation : equation.as(equation.symbol() + "0");
   }
 
   private static void tell(
@@ -335,12 +405,8 @@ public record DepositionRule(
       Trace trace) {
     Slurry uniform = load.slurry().ofUniformSize(counted.sizeM());
     counted.model().velocityMps(uniform.withVolumeFraction(counted.fraction()), bore, trace);
-    trace.step(DepositionEquations.COUNTED, disagreementMps, counted.valueMps());
-    trace.step(
-        DepositionEquations.TO_PASS,
-        Math.max(requiredMps, disagreementMps),
-        requiredMps,
-        disagreementMps);
+    trace.step(COUNTED, disagreementMps, counted.valueMps());
+    trace.step(TO_PASS, Math.max(requiredMps, disagreementMps), requiredMps, disagreementMps);
   }
 
   static Outcome outcome(double velocity, double limit, double required, double disagreement) {
@@ -369,7 +435,7 @@ public record DepositionRule(
     Grain coarse = new Grain(load.sizes().coarsestM(), slurry.sandDensityKgM3(), slurry.shape());
     double fall = SettlingVelocities.DEFAULT.velocityMps(coarse, slurry.liquid(), trace).value();
     double riser = fall * Math.abs(Math.sin(upwardAngleRad));
-    return trace.step(DepositionEquations.LIFT, riser, fall, upwardAngleRad);
+    return trace.step(WilsonTse1984.LIFT, riser, fall, upwardAngleRad);
   }
 
   /**
@@ -395,8 +461,8 @@ public record DepositionRule(
       scaleMps = VelocityScale.durandMps(slurry, bore);
       double share = (Math.abs(upwardAngleRad) - BED_TO_RAD) / (NO_BED_FROM_RAD - BED_TO_RAD);
       past = Math.min(1, Math.max(0, share));
-      this.trace.step(DepositionEquations.INCREMENT, increment, upwardAngleRad);
-      this.trace.step(DepositionEquations.PAST, past, upwardAngleRad);
+      this.trace.step(WilsonTse1984.INCREMENT, increment, upwardAngleRad);
+      this.trace.step(WilsonTse1984.PAST, past, upwardAngleRad);
     }
 
     /** With what a slope adds on which a bed can lie [m/s]. */

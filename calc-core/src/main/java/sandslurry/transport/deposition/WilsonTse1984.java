@@ -6,6 +6,7 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
 import sandslurry.numeric.MonotoneCurve;
 import sandslurry.units.Kind;
 
@@ -43,15 +44,53 @@ public final class WilsonTse1984 implements Correlation {
           // A hair more than the sine, so that 35 degrees itself is inside whatever the rounding.
           Math.sin(Math.toRadians(STEEPEST_DEGREES)) * (1 + 1e-12));
 
+  private static final Citation SOURCE =
+      new Citation(
+          "Wilson and Tse",
+          1984,
+          "Hydrotransport 9, BHRA, Rome; chart values from memory, unverified");
+  private static final String STEEP =
+      "a bed ceases to be possible from 60 to 75 degrees; "
+          + "rule of the theory page on the deposition velocity";
+  static final Equation INCREMENT =
+      Equation.lookup(
+          "Delta",
+          "what an upward slope adds, over sqrt(2 g D (s - 1))",
+          "chart, by the angle of the pipe",
+          Kind.NUMBER,
+          SOURCE.toString(),
+          "theta");
+  static final Equation HIGH_ON_SLOPE = onSlope("V_h", "at the highest concentration");
+  static final Equation SLUG_ON_SLOPE = onSlope("V_s", "for a slug of sand");
+  static final Equation USUAL_ON_SLOPE = onSlope("V_u", "at the usual concentration");
+  static final Equation PAST =
+      Equation.of(
+          "p",
+          "how far past 60 degrees on the way to 75",
+          "min(1, max(0, (abs(theta) - pi/3) / (pi/12)))",
+          Kind.NUMBER,
+          STEEP,
+          "theta");
+  static final Equation LIFT =
+      Equation.of(
+          "V_lift",
+          "velocity that lifts the coarsest grains, all but 1 % of the sand finer",
+          "w abs(sin(theta))",
+          Kind.VELOCITY,
+          Equation.DEFINITION,
+          "w m/s",
+          "theta");
+  static final Equation STEEP_LIMIT =
+      steep("V_lim", "deposition velocity on this slope", "V_h", "V_lift");
+  static final Equation STEEP_REQUIRED =
+      steep("V_req2", "required velocity on this slope", "V_req", "2 V_lift");
+
   private static final About ABOUT =
       new About(
           "wilson-tse-1984",
           "Wilson and Tse, upward slope",
           "V(theta) = V(0) + Delta(theta) sqrt(2 g D (s - 1))",
-          new Citation(
-              "Wilson and Tse",
-              1984,
-              "Hydrotransport 9, BHRA, Rome; chart values from memory, unverified"),
+          SOURCE,
           List.of(RISE));
 
   /**
@@ -71,6 +110,31 @@ public final class WilsonTse1984 implements Correlation {
     return Estimate.checks()
         .check(RISE, Math.sin(upwardAngleRad))
         .value(CHART.at(Math.min(Math.max(degrees, 0), STEEPEST_DEGREES)));
+  }
+
+  private static Equation onSlope(String symbol, String when) {
+    return Equation.of(
+        symbol,
+        "deposition velocity with what the slope adds, " + when,
+        symbol + "0 + Delta min(sqrt(2 g D (s - 1)), " + symbol + "0/0.75)",
+        Kind.VELOCITY,
+        SOURCE.toString(),
+        symbol + "0 m/s",
+        "Delta",
+        "D m",
+        "s");
+  }
+
+  private static Equation steep(String symbol, String meaning, String bed, String lift) {
+    return Equation.of(
+        symbol,
+        meaning,
+        "max(LIFT, BED (max(LIFT, BED/40)/BED)^p)".replace("LIFT", lift).replace("BED", bed),
+        Kind.VELOCITY,
+        STEEP,
+        bed + " m/s",
+        "V_lift m/s",
+        "p");
   }
 
   @Override
