@@ -113,7 +113,7 @@ public final class PlantWorking {
   private static final Equation BOUGHT =
       Equation.of(
           "M",
-          "sand bought when sand is bedded again and again, fines counted",
+          "sand bought when recovered sand is reused without end, fines counted",
           "B - B_r",
           Kind.MASS_PER_DAY,
           BALANCE,

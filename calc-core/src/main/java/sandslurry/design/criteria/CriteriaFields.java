@@ -49,7 +49,7 @@ public final class CriteriaFields extends Fields<Criteria> {
       optional(
           "wearVelocity",
           WEAR_SPEED,
-          "no limit: wear is told beside that at the design flow rate",
+          "no limit: wear is given as a ratio to that at the design flow rate",
           "Limit for wear",
           "velocity above which wear is a caution",
           "3 m/s",

@@ -104,7 +104,7 @@ public final class PlantFields extends Fields<PlantSpec> {
           "rebeddedShare",
           CommonLimits.SHARE.si(),
           "95 %",
-          "Sand bedded again",
+          "Recovered sand reused as bedding",
           "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
               + " elsewhere or lost in handling (default: common practice, no source)",
           "90 %");
@@ -132,7 +132,7 @@ public final class PlantFields extends Fields<PlantSpec> {
           "3 mm/s",
           "Its settling velocity",
           "settling velocity of that fibre in a liquor as thin as water; the liquor slows it, but"
-              + " for the dirty end of the range",
+              + " for the worst end of the range",
           "3 mm/s");
   private final Field<List<PenSpec>> pens =
       list("pens", PEN, "a plant needs one pen or more", "Pens", "the pens");

@@ -47,7 +47,7 @@ record PlantBudget(Spread<State> rest) {
     }
     figures.add(
         mass(
-            "recovered, not bedded again",
+            "recovered, not reused as bedding",
             s -> s.account().recovered().sandKgps() * (1 - s.account().rebeddedShare())));
     figures.add(
         mass("mineral fines that leave", s -> s.rest().bought().kgps(Constituents.MINERAL_FINES)));
