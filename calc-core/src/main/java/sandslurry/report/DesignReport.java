@@ -53,6 +53,7 @@ public final class DesignReport {
     report.blocks.addAll(Chapters.inputs(document, assessment));
     report.drawings();
     report.tables();
+    report.blocks.addAll(OperationSheet.of(assessment));
     report.findings();
     report.safety();
     report.sources();
