@@ -151,13 +151,9 @@ public enum UnitSystem {
    * @return for example {@code " (9 to 18)"}, with a space before it; empty without width
    */
   public String ends(Kind<?> kind, double lowSi, double highSi) {
-    return lowSi < highSi
-        ? " ("
-            + number(kind, lowSi, lowSi, highSi)
-            + " to "
-            + number(kind, highSi, lowSi, highSi)
-            + ")"
-        : "";
+    String low = number(kind, lowSi, lowSi, highSi);
+    String high = number(kind, highSi, lowSi, highSi);
+    return low.equals(high) ? "" : " (" + low + " to " + high + ")";
   }
 
   /**

@@ -45,8 +45,9 @@ final class PlantAccountsSection extends SectionWriter {
                 : "Over a day in which each mode is at its own steady state, weighted by its hours."
                     + " "
                     + basis.why())
-            + " The range in brackets is over all ends of the inputs that are ranges, from the"
-            + " conservative to the optimistic relation of the settling units, and over what is"
+            + " The range in brackets is over all ends of the inputs that are ranges and, one at a"
+            + " time, over liquor a third to three times as thick, the coldest and the warmest"
+            + " liquor, every model of a cyclone, conservative and optimistic capture, and what is"
             + " known of how fibre settles and rinse displaces."
             + (basis.byDay()
                 ? " Its ends are those of the steady modes, corrected to the day by schedule."

@@ -50,15 +50,16 @@ final class PlantLoopSection extends SectionWriter {
             Column.text("mode", mode -> mode.mode().name()),
             liquor("solids not captured S", Kind.MASS_PER_DAY, LiquorLimit::solidsNotCaughtKgps),
             liquor("net water W", Kind.MASS_PER_DAY, LiquorLimit::netWaterKgps),
-            liquor("S/(S+W)", Kind.PERCENT, LiquorLimit::analytic),
-            liquor("by the balance", Kind.PERCENT, LiquorLimit::solved),
+            liquor("solids of the liquor S/(S+W)", Kind.PERCENT, LiquorLimit::solved),
             liquor("dissolved", Kind.PERCENT, LiquorLimit::dissolved),
             liquor("sand recovered", Kind.PERCENT, LiquorLimit::sandCapture)));
     paragraph(
-        "Recycling more of a thick liquid dilutes nothing: the recycle ratio cancels. What helps is"
-            + " to capture more solids or to bring more fresh water. A purge is the surplus itself"
-            + " and grows only with the water. No unit captures salts; where they concentrate,"
-            + " struvite can scale pipes and pumps.");
+        "S and W are what leaves with the liquor: their share is the balance itself. What no unit"
+            + " captures, such as salts, is as concentrated whatever is recycled: only fresh water"
+            + " thins it. For the rest more recycle means more passes through the separators, each"
+            + " at a higher flow rate; the table says what comes of it. A purge is the surplus"
+            + " itself and grows only with the water."
+            + (result.recycling().isEmpty() ? " Here nothing is recycled." : ""));
     if (!result.recycling().isEmpty()) {
       tableOf(
           result.recycling(),
@@ -74,10 +75,6 @@ final class PlantLoopSection extends SectionWriter {
                   "sand recovered [%]",
                   one ->
                       one.liquor().map(l -> number(Kind.PERCENT, l.sandCapture())).orElse("-"))));
-      paragraph(
-          "S / (S + W) holds whatever is recycled. It moves only as far as a separator captures"
-              + " more or less on the second and third pass, or lets more sand settle in more or"
-              + " less liquor.");
     }
     result
         .accounts()

@@ -89,9 +89,9 @@ public final class PlantSection extends SectionWriter {
             Kind.MASS_PER_DAY,
             loads,
             load -> load.solidsPerDayKg().map(kg -> kg / day)));
-    rows.add(row("mass of a batch", Kind.MASS, loads, load -> load.massPerBatchKg()));
-    rows.add(row("volume of a batch", Kind.VOLUME, loads, load -> load.volumePerBatchM3()));
-    rows.add(row("sand of a batch", Kind.MASS, loads, load -> load.sandPerBatchKg()));
+    rows.add(batch("mass of a batch", Kind.MASS, loads, load -> load.massPerBatchKg()));
+    rows.add(batch("volume of a batch", Kind.VOLUME, loads, load -> load.volumePerBatchM3()));
+    rows.add(batch("sand of a batch", Kind.MASS, loads, load -> load.sandPerBatchKg()));
     rows.add(row("sand-free solids", Kind.PERCENT, loads, load -> load.totalSolids()));
     rows.add(row("sand by mass", Kind.PERCENT, loads, load -> load.sandMassShare()));
     rows.add(row("sand by volume of grains", Kind.PERCENT, loads, load -> load.sandVolumeShare()));
@@ -110,6 +110,16 @@ public final class PlantSection extends SectionWriter {
             + " an input has one. The three shares of sand are three different numbers: by mass, by"
             + " volume of the grains (what hydraulics needs) and by bulk volume, as two heaps side"
             + " by side would be measured.");
+  }
+
+  /** Pens have batches of their own: all of them together have none. */
+  private List<String> batch(
+      String what, Kind<?> kind, List<PenLoad> loads, Function<PenLoad, Range> value) {
+    List<String> row = row(what, kind, result.loads(), value);
+    if (loads.size() > result.loads().size()) {
+      row.add("-");
+    }
+    return row;
   }
 
   private List<String> row(

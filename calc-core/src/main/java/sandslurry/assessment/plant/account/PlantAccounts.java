@@ -261,7 +261,6 @@ public final class PlantAccounts {
     Range lost =
         rest.range(
             s -> s.account().lost().values().stream().mapToDouble(Stream::sandKgps).sum() * second);
-    Range stored = rest.range(s -> storedSand(s.account()) * second);
     Range hauled = days.range(PlantMeanDay::hauledPerYearM3);
     Range cleaned =
         spec.accounting().sandReachingPlant().low() < 1
@@ -271,13 +270,7 @@ public final class PlantAccounts {
     Range joules = energy.perDayJ().map(j -> j * PlantTotals.YEAR_D);
     return PlantCosts.of(
         spec.accounting().prices(),
-        new PlantCosts.Year(bought, lost, stored, hauled, cleaned, joules, water));
-  }
-
-  private double storedSand(SandAccount account) {
-    return totals.storages().stream()
-        .mapToDouble(storage -> account.lost().get(storage.name()).sandKgps())
-        .sum();
+        new PlantCosts.Year(bought, lost, hauled, cleaned, joules, water));
   }
 
   /** The least of a change that brings the sand recovery to its target, if any does. */

@@ -41,7 +41,7 @@ record PlantBudget(Spread<State> rest) {
     figures.add(
         mass(
             "of that, in a year: spoiled in stalls and alleys",
-            s -> s.account().beforeThePlantKgps()));
+            s -> noRounding(s.account().beforeThePlantKgps(), s.account().bedded().sandKgps())));
     for (String where : rest.base().account().lost().keySet()) {
       figures.add(mass(word(where), s -> lost(s.account(), where)));
     }
@@ -64,6 +64,11 @@ record PlantBudget(Spread<State> rest) {
                     Kind.NUMBER,
                     point.times(p))));
     return figures;
+  }
+
+  /** What is left of a difference of two large numbers is none. */
+  private static double noRounding(double part, double whole) {
+    return part > 1e-9 * whole ? part : 0;
   }
 
   private static String word(String where) {

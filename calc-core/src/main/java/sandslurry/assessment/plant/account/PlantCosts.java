@@ -20,7 +20,6 @@ record PlantCosts(List<Figure> figures, List<String> missing) {
   record Year(
       Range boughtKg,
       Range lostKg,
-      Range storedKg,
       Range hauledM3,
       Range cleanedM3,
       Range energyJ,
@@ -28,9 +27,6 @@ record PlantCosts(List<Figure> figures, List<String> missing) {
 
   static PlantCosts of(Prices prices, Year year) {
     List<Figure> figures = new ArrayList<>();
-    figures.add(new Figure("sand that reaches storage, circulating", Kind.MASS, year.storedKg()));
-    figures.add(
-        new Figure("sand lost with all that leaves, circulating", Kind.MASS, year.lostKg()));
     figures.add(new Figure("volume to be hauled from storage", Kind.VOLUME, year.hauledM3()));
     if (year.cleanedM3().high() > 0) {
       figures.add(

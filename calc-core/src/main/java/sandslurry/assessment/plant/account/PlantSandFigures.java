@@ -133,7 +133,7 @@ record PlantSandFigures(PlantModel model, Spread<PlantMeanDay> days) {
   /** What neither leaves nor is recovered: 0 in a steady balance but for rounding. */
   private static double rounded(SandAccount account) {
     double left = account.stillInTheLineKgps();
-    return Math.abs(left) <= 1e-9 * account.flushed().sandKgps() ? 0 : left;
+    return Math.abs(left) <= 1e-5 * account.flushed().sandKgps() ? 0 : left;
   }
 
   private static double meanSize(List<SizeClass> classes) {

@@ -48,7 +48,7 @@ final class PlantStorageFigures {
         days.figure(
             "rise of the sand in a year", Kind.BORE, m -> m.storage(storage).sandRisePerYearM()));
     days.figureIfAny(
-            "years until sand takes a tenth of the volume (50: 50 or more)",
+            "years until sand takes a tenth of the volume, 50 for more",
             Kind.NUMBER,
             m -> fifty(m.storage(storage).yearsToTenth()))
         .ifPresent(figures::add);
@@ -60,8 +60,8 @@ final class PlantStorageFigures {
               Kind.VOLUME,
               m -> m.storage(storage).roomNeededM3(wanted)));
       days.figureIfAny(
-              "years until sand leaves less than the days wanted below storm and freeboard"
-                  + " (50: 50 or more)",
+              "years until sand leaves less than the days wanted below storm and freeboard,"
+                  + " 50 for more",
               Kind.NUMBER,
               m -> fifty(m.storage(storage).yearsUntilShortOf(wanted)))
           .ifPresent(figures::add);

@@ -10,6 +10,7 @@ import sandslurry.assessment.plant.PlantResult.Bed;
 import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
+import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -129,6 +130,9 @@ final class PlantAccountFindings extends PlantFindingWriter {
         .why("fibre-unknown");
     if (bed.organicMatter().high() > organic) {
       found.cure("cleaner-sand");
+      if (spec.units().stream().anyMatch(LaneUnitSpec.class::isInstance)) {
+        found.cure("faster-lane");
+      }
     }
     found.add();
     double moisture = spec.targets().bedMoisture();
