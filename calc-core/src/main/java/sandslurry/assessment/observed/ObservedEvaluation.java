@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.observed.ObservedLine.Condition;
 import sandslurry.assessment.observed.ObservedResult.Agreement;
@@ -19,6 +18,7 @@ import sandslurry.assessment.observed.ObservedResult.PumpCheck;
 import sandslurry.assessment.observed.ObservedResult.Second;
 import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.stop.FlushWater;
 import sandslurry.assessment.stop.StopEvaluation;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -331,15 +331,15 @@ public final class ObservedEvaluation {
 
   /** Water that carries the bed off, and the pressure that it takes while the bed is there. */
   private Optional<Clearing> clearing(double depth) {
-    double fraction = line.materials().sandFraction(reading.flowM3ps());
-    LineModel water = new LineModel(design, line.materials().inFlushWater(fraction));
-    OptionalDouble flow = water.leastSafeFlowM3ps();
+    OptionalDouble flow =
+        FlushWater.of(design, line.materials(), line.materials().sandFraction(reading.flowM3ps()))
+            .clearingM3ps();
     return flow.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new Clearing(
                 flow.getAsDouble(),
-                StopEvaluation.FLUSH_LINE_VOLUMES * water.volumeM3(),
+                StopEvaluation.FLUSH_LINE_VOLUMES * line.clean().volumeM3(),
                 line.pressurePa(Condition.bed(depth).inWater(), flow.getAsDouble()),
                 line.clean().weakestRatingPa()));
   }
