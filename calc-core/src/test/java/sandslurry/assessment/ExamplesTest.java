@@ -50,7 +50,7 @@ class ExamplesTest {
           long-flat-run-power-cut.json  | CAUTION | PUMP     | pump            | more than one stable duty point
           piston-pump-cylinders.json    | PASS    | PLUGGING | Under the alley | Carried by the yield stress
           hostile-gradation.json        | CAUTION | PLUGGING | Line to the lane | can lock across it
-          auger-and-gravity-return.json | FAIL    | FEED     | gravity pipe    | Sand settles in the gravity pipe
+          auger-and-gravity-return.json | FAIL    | FEED     | gravity pipe    | coarsest grains stay on the floor
           full-lane.json                | FAIL    | PLANT    | sand recovery   | less of the flushed sand than wanted
           """)
   void anExampleComesOutAsItsPageSays(

@@ -44,7 +44,8 @@ public final class FeedEvaluation {
   private static final double STEEPEST = 0.30;
 
   private static final Set<Outcome> CURABLE =
-      EnumSet.of(Outcome.SAND_STAYS, Outcome.LACKS_MARGIN, Outcome.TOO_MUCH_SAND);
+      EnumSet.of(
+          Outcome.SAND_STAYS, Outcome.COARSEST_STAY, Outcome.LACKS_MARGIN, Outcome.TOO_MUCH_SAND);
 
   private FeedEvaluation() {}
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
+import sandslurry.assessment.service.ServiceResult.GravityHour.Outcome;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.PenFeed;
@@ -150,6 +151,8 @@ public final class FeedFindings extends FindingWriter {
     switch (hour.outcome()) {
       case NOT_TURBULENT -> reynolds(found("gravity-laminar", hour)).cure("gravity-dilute").add();
       case SAND_STAYS -> steeper(numbers(found("gravity-settles", hour), hour), run).add();
+      case COARSEST_STAY ->
+          steeper(numbers(found("gravity-coarsest", hour).why("gravity-stress"), hour), run).add();
       case UNDILUTED ->
           numbers(found("gravity-undiluted", hour), hour)
               .why("gravity-advice")
@@ -195,6 +198,9 @@ public final class FeedFindings extends FindingWriter {
         .with("needed", Kind.STRESS, hour.cleansing().neededStressPa())
         .with("margin", Kind.STRESS, hour.stressWithMarginPa())
         .why("gravity");
+    if (hour.outcome() != Outcome.COARSEST_STAY) {
+      found.why("gravity-stress");
+    }
     return hour.sandKnown() ? found : found.why("gravity-sand-unknown");
   }
 

@@ -255,8 +255,10 @@ public record ServiceResult(
     public enum Outcome {
       /** No eddies lift the sand. */
       NOT_TURBULENT(Severity.FAIL),
-      /** Velocity or stress is too low for the sand. */
+      /** The velocity is below the deposition velocity. */
       SAND_STAYS(Severity.FAIL),
+      /** The stress on the wall does not move the coarsest grains. */
+      COARSEST_STAY(Severity.FAIL),
       /** Undiluted manure, and the pipe has no margin. */
       UNDILUTED(Severity.FAIL),
       /** The sand moves, with too little margin. */
@@ -299,8 +301,11 @@ public record ServiceResult(
         return Outcome.NOT_TURBULENT;
       }
       double velocity = flow.velocityMps();
-      if (!cleansing.kept() || velocity < sand.get().limitMps()) {
+      if (velocity < sand.get().limitMps()) {
         return Outcome.SAND_STAYS;
+      }
+      if (!cleansing.kept()) {
+        return Outcome.COARSEST_STAY;
       }
       boolean margin =
           velocity >= sand.get().requiredMps() && cleansing.stressPa() >= stressWithMarginPa;
