@@ -20,18 +20,6 @@ public final class HinderedSettlings {
   private HinderedSettlings() {}
 
   /**
-   * Settling velocity of a grain among others, by the default correlations.
-   *
-   * @param grain the grain
-   * @param liquid the liquid with its fines
-   * @param volumeFraction volume of all sand over volume of mixture, from 0 and below 1
-   * @return the velocity [m/s], and what lay outside the published ranges
-   */
-  static Estimate hinderedVelocityMps(Grain grain, Liquid liquid, double volumeFraction) {
-    return hinderedVelocityMps(SettlingVelocities.DEFAULT, DEFAULT, grain, liquid, volumeFraction);
-  }
-
-  /**
    * Settling velocity of a grain among others: w (1 − C)ⁿ, with n at the Reynolds number of the
    * grain falling alone.
    *

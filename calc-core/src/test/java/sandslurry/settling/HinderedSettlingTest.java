@@ -92,7 +92,10 @@ class HinderedSettlingTest {
     double reynolds = SettlingVelocities.reynoldsNumber(SAND, WATER);
     double power = Math.pow(reynolds, 0.75);
     double exponent = (4.7 + 0.41 * power) / (1 + 0.175 * power);
-    assertThat(HinderedSettlings.hinderedVelocityMps(SAND, WATER, 0.15).value())
+    assertThat(
+            HinderedSettlings.hinderedVelocityMps(
+                    SettlingVelocities.DEFAULT, HinderedSettlings.DEFAULT, SAND, WATER, 0.15)
+                .value())
         .isCloseTo(lone * Math.pow(0.85, exponent), withinPercentage(1e-9));
   }
 

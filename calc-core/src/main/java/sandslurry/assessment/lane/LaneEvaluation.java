@@ -77,12 +77,6 @@ public final class LaneEvaluation {
         feed().liquid().viscosityPaS() / Water.viscosityPaS(materials.carrier().temperatureK()));
   }
 
-  /** Whether the depth of the clean lane is that of uniform flow, not of the weir. */
-  boolean depthIsUniform(LaneResult result) {
-    return spec.depth().isEmpty()
-        || result.flow().depthM() > Measure.LENGTH.si(spec.depth().get()) * (1 + 1e-9);
-  }
-
   /** Whether the carrier is described with its solids, so that its organic matter is known. */
   boolean solidsKnown() {
     return materials.carrier().totalSolids().orElse(0) > 0;

@@ -9,7 +9,6 @@ import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.NonNewtonianFriction;
-import sandslurry.transport.friction.PipeFriction;
 
 /**
  * How the carrier alone flows through a pipe.
@@ -19,17 +18,13 @@ import sandslurry.transport.friction.PipeFriction;
  * @param wallShearRatePs shear rate at the wall [1/s]
  * @param reynolds Reynolds number, of Metzner and Reed for a carrier that is not Newtonian
  * @param gradient metres of carrier per metre of pipe
- * @param model where the gradient comes from
  */
 record CarrierFlow(
     Optional<ClearLiquid> newtonian,
     double wallViscosityPaS,
     double wallShearRatePs,
     double reynolds,
-    double gradient,
-    String model) {
-  private static final String NEWTONIAN_SOURCE = PipeFriction.SOURCE.toString();
-
+    double gradient) {
   static CarrierFlow of(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
     if (rheology instanceof Newtonian newtonian) {
@@ -41,8 +36,7 @@ record CarrierFlow(
           newtonian.viscosityPaS(),
           stress / newtonian.viscosityPaS(),
           clear.reynolds(),
-          clear.gradient(),
-          NEWTONIAN_SOURCE);
+          clear.gradient());
     }
     NonNewtonianFriction.Friction friction =
         liquids.of(rheology, densityKgM3, bore).at(velocityMps);
@@ -51,8 +45,7 @@ record CarrierFlow(
         friction.wallViscosityPaS(),
         friction.wallShearRatePs(),
         friction.reynolds(),
-        friction.pressureGradientPaPm() / (densityKgM3 * Physics.GRAVITY),
-        friction.model());
+        friction.pressureGradientPaPm() / (densityKgM3 * Physics.GRAVITY));
   }
 
   /** How it flows, without its friction. */

@@ -487,11 +487,6 @@ public final class RunPoint {
     return flow.gradient();
   }
 
-  /** Where that comes from. */
-  String frictionModel() {
-    return flow.model();
-  }
-
   /** Gradient used, without the slope, metres of carrier per metre. */
   double slurryGradient() {
     return friction().slurryGradient();

@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import sandslurry.plant.Stream;
-import sandslurry.units.InUnit;
 
 /**
  * Where the sand goes. "Recovery" is always of something: of the sand flushed out of the alleys, of
@@ -76,17 +75,6 @@ public record SandAccount(
    */
   public double recoveryAsWeighed() {
     return share(recovered.massKgps(), flushed.sandKgps());
-  }
-
-  /**
-   * Sand to be bought.
-   *
-   * @param days length of the time
-   * @return mass of dry sand, mineral fines left out [kg]
-   */
-  public double boughtKg(double days) {
-    return Math.max(0, bedded.sandKgps() - recovered.sandKgps() * rebeddedShare)
-        * InUnit.ofDays(days);
   }
 
   /**

@@ -15,8 +15,6 @@ import sandslurry.plant.Stream;
  * @param duties share of the time in which a unit that is no pit sees its flow, by name
  * @param notes what the units say of their feeds, each once
  * @param arriving what arrives at each unit by constituent, to start the next step from
- * @param change how far what passes and the shares of the units were from agreeing, over the flow
- *     through a unit
  */
 public record Passage(
     Map<String, Stream> streams,
@@ -25,5 +23,4 @@ public record Passage(
     Map<String, Double> running,
     Map<String, Double> duties,
     List<UnitNote> notes,
-    double[] arriving,
-    double change) {}
+    double[] arriving) {}

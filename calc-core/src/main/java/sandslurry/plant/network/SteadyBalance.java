@@ -14,8 +14,6 @@ import sandslurry.plant.Stream;
  * @param products the streams that leave, by name
  * @param running share of the time that each pump of a pit runs, by its stream; pumps that are set
  *     to nothing are left out
- * @param duties share of the time in which a unit that is no pit sees its flow, by name: less than
- *     1 where a pump that starts and stops brings it
  * @param imbalance the worst of all constituents and units: what comes in less what goes out, over
  *     what comes in
  * @param passes how often the units were asked how they divide their feeds
@@ -26,7 +24,6 @@ public record SteadyBalance(
     Map<String, Stream> feeds,
     Map<String, Stream> products,
     Map<String, Double> running,
-    Map<String, Double> duties,
     double imbalance,
     int passes,
     List<UnitNote> notes)
@@ -36,7 +33,6 @@ public record SteadyBalance(
     streams = Collections.unmodifiableMap(new LinkedHashMap<>(streams));
     feeds = Collections.unmodifiableMap(new LinkedHashMap<>(feeds));
     running = Collections.unmodifiableMap(new LinkedHashMap<>(running));
-    duties = Collections.unmodifiableMap(new LinkedHashMap<>(duties));
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
     notes = List.copyOf(notes);
   }

@@ -225,7 +225,6 @@ final class SteadySearch {
                 passage.feeds(),
                 products,
                 passage.running(),
-                passage.duties(),
                 imbalance,
                 passes,
                 passage.notes()))

@@ -278,14 +278,7 @@ final class StepSolver {
       notes.addAll(division.notes().get(u));
     }
     return new Passage(
-        streams,
-        unitFeeds,
-        contents,
-        running,
-        dutyShares,
-        onceEach(notes),
-        arriving,
-        passed.change());
+        streams, unitFeeds, contents, running, dutyShares, onceEach(notes), arriving);
   }
 
   /** The first note of each unit and reason: numbers change from step to step. */

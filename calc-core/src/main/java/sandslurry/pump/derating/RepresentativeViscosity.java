@@ -128,13 +128,4 @@ public enum RepresentativeViscosity {
             "G_1 1/s");
     return trace.step(slope, viscosity, atHigh, atLow, high, low);
   }
-
-  /**
-   * Where it comes from.
-   *
-   * @return the source, or that there is none
-   */
-  String source() {
-    return source;
-  }
 }

@@ -3,7 +3,6 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
@@ -53,11 +52,6 @@ public final class ReportFigures {
 
   private void add(String id, String label, String element, String at, Kind<?> kind, double si) {
     figures.add(new ReportFigure(id, label, element, at, kind, si, si, si));
-  }
-
-  private <Q extends Quantity<Q>> void add(
-      String id, String label, String element, String at, Kind<Q> kind, Quantity<Q> quantity) {
-    add(id, label, element, at, kind, kind.measure().si(quantity));
   }
 
   private void line(Assessment assessment, LineResult line) {

@@ -3,7 +3,6 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import sandslurry.correlation.Bound;
@@ -58,11 +57,6 @@ abstract class SectionWriter {
 
   final String number(Kind<?> kind, double si) {
     return units.number(kind, si);
-  }
-
-  /** A number, or a dash where there is none. */
-  final String number(Kind<?> kind, OptionalDouble si) {
-    return si.isPresent() ? units.number(kind, si.getAsDouble()) : "-";
   }
 
   /** A heading of a table with the unit of what stands below it. */

@@ -33,15 +33,6 @@ import sandslurry.pipe.CircularSegment;
  *     Cb
  */
 public record StoppedLine(Bore bore, double lengthM, double volumeFraction) {
-  /**
-   * Yield stress after a rest over that while the liquid flows, where nobody measured it (common
-   * practice, no source; no measurement with sand-laden manure was found).
-   */
-  static final double THIXOTROPY = 2;
-
-  /** Volumes of the line that a flush takes (common practice, no source). */
-  static final double FLUSH_LINE_VOLUMES = 2;
-
   /** Checks the bounds. */
   public StoppedLine {
     if (!(lengthM > 0 && Double.isFinite(lengthM))
