@@ -448,7 +448,7 @@ class CarrierAssessmentProperties {
     Assessment guessed = Evaluation.assess(line(readings(20), FINE, 5, 10, 100, 8, 0, ""));
     assertThat(run(seen).severity()).isEqualTo(Severity.PASS);
     assertThat(run(guessed).severity()).isGreaterThan(Severity.PASS);
-    assertThat(guessed.findings()).anyMatch(f -> f.why().contains("not counted on"));
+    assertThat(guessed.findings()).anyMatch(f -> f.reasons().contains("yield-not-seen"));
   }
 
   @Example

@@ -14,6 +14,7 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
@@ -29,6 +30,9 @@ import sandslurry.units.Kind;
  * temperature.
  */
 final class SettlingFindings extends FindingWriter {
+  /** Less of the sand on the floor than this is none. */
+  private static final double TRACE = 1e-5;
+
   private final Design design;
   private final Materials materials;
   private final LineModel model;
@@ -124,7 +128,7 @@ final class SettlingFindings extends FindingWriter {
             + " the velocity is "
             + show(Kind.VELOCITY, point.leastVelocityMps());
     if (point.regime() != Regime.TURBULENT) {
-      notTurbulent(index, state, at, limit(judged));
+      notTurbulent(index, state, asked.size() > 1 ? Optional.of(warmth) : Optional.empty());
       return;
     }
     String numbers =
@@ -262,76 +266,106 @@ final class SettlingFindings extends FindingWriter {
   }
 
   /** Laminar and transitional flow: eddies do not carry the sand, so something else must. */
-  private void notTurbulent(int index, State state, String at, String limit) {
+  private void notTurbulent(int index, State state, Optional<Warmth> warmth) {
     RunPoint point = state.runs().get(index);
     SandCarriage carriage = point.carriage().orElseThrow();
-    StringBuilder why = new StringBuilder(at).append(". ");
-    why.append(String.join(" ", carriage.reasons(units)));
+    Found found =
+        found(withoutEddies(point, carriage), point.severity(), Topic.PLUGGING, point.run().name())
+            .with("case", state.flowCase().words())
+            .with("flow", Kind.FLOW, state.flowM3ps())
+            .with("velocity", Kind.VELOCITY, point.leastVelocityMps());
+    warmth.ifPresent(w -> found.with("temperature", Kind.TEMPERATURE, w.temperatureK()));
+    found.why(warmth.isPresent() ? "at-temperature" : "at");
+    carriage(found, carriage);
     if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
-      why.append(" For turbulent flow ").append(limit).append('.');
+      ifTurbulent(found, point.deposition().orElseThrow());
     }
     if (point.yieldExtrapolated()) {
-      why.append(" The least stress measured is more than twice the fitted yield stress, which")
-          .append(" therefore is not counted on: take readings at lower shear rates.");
+      found.why("yield-not-seen");
     }
-    add(
-        point.severity(),
-        Topic.PLUGGING,
-        point.run().name(),
-        withoutEddies(point, carriage),
-        why.toString(),
-        point.severity() == Severity.PASS ? "" : notTurbulentCure(index, carriage));
+    if (point.severity() != Severity.PASS) {
+      notTurbulentCure(found, index, carriage);
+    }
+    found.add();
   }
 
   private static String withoutEddies(RunPoint point, SandCarriage carriage) {
     if (point.regime() == Regime.TRANSITIONAL) {
-      return point.severity() == Severity.FAIL
-          ? "Neither laminar nor turbulent, and sand settles in either: it gathers on the floor."
-          : "Neither surely laminar nor surely turbulent: turbulence cannot be counted on.";
+      return point.severity() == Severity.FAIL ? "transition-settles" : "transition";
     }
     return switch (carriage.support()) {
       case CARRIED_BY_YIELD_STRESS ->
-          carriage.outsidePlugShare() <= carriage.toleratedShare()
-              ? "Carried by the yield stress: the liquid moves as a plug that holds the sand."
-              : "Carried by the yield stress: a plug holds the sand where nothing is sheared, and"
-                  + " beside it the sand sinks too slowly to reach the floor in this length.";
-      case SLIDING_BED ->
-          "Moves as a sliding bed: sand sinks to the floor, and the pressure slides it along.";
-      case SLOW_TO_SETTLE ->
-          "Laminar and slow to settle: little of the sand reaches the floor before the outlet.";
-      default ->
-          carriage.riseDemand() >= 1
-              ? "Sand gathers at the foot: the coarsest grains sink as fast as this run rises."
-              : "Laminar and depositing: no eddies lift the sand, and it gathers on the floor.";
+          carriage.outsidePlugShare() <= carriage.toleratedShare() ? "plug" : "plug-and-slow";
+      case SLIDING_BED -> "sliding-bed";
+      case SLOW_TO_SETTLE -> "slow-to-settle";
+      default -> carriage.riseDemand() >= 1 ? "sinks-back" : "deposits";
     };
   }
 
-  private String notTurbulentCure(int index, SandCarriage carriage) {
-    RunSpec run = model.route().runs().get(index);
-    OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
-    String turbulent =
-        flow.isPresent()
-            ? "Run at "
-                + units.showAtLeast(Kind.FLOW, flow.getAsDouble())
-                + " or more, where the flow is turbulent and above the limit with margin"
-            : "No flow of this liquid in this pipe is turbulent and fast enough";
-    String dilution =
-        materials.carrier().totalSolids().orElse(0) > 0
-            ? design.dilution().isPresent()
-                ? ", or dilute as far as the dilution curve shows"
-                : ", or dilute (a \"dilution\" in the design shows how far)"
-            : "";
-    String thick =
-        carriage.support() == SandCarriage.Support.SLIDING_BED
-            ? ". As it is, keep water out, never run below this flow, and flush before every stop:"
-                + " a bed that once stands must be started by the pump"
-            : carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE
-                ? ". As it is, keep water out and flush the floor clean after every run"
-                : carriage.velocityMps() < carriage.laminarBelowMps()
-                    ? ", or keep water out: in a thicker liquid, a shorter line or a narrower pipe"
-                        + " the pressure gradient slides the bed along"
-                    : "";
-    return turbulent + dilution + thick + ".";
+  /** The numbers on which the judgement rests. */
+  private static void carriage(Found found, SandCarriage carriage) {
+    found
+        .with("laminar", Kind.VELOCITY, carriage.laminarBelowMps())
+        .with("turbulent", Kind.VELOCITY, carriage.turbulentAboveMps())
+        .why(carriage.velocityMps() < carriage.laminarBelowMps() ? "laminar" : "neither");
+    if (carriage.yieldStressPa() > 0) {
+      found
+          .with("yield", Kind.STRESS, carriage.yieldStressPa())
+          .with("yieldNeeded", Kind.STRESS, carriage.neededYieldStressPa())
+          .with("grain", Kind.GRAIN, carriage.coarsestM())
+          .with("plugShare", Kind.PERCENT, 1 - carriage.outsidePlugShare())
+          .why(
+              carriage.yieldStressPa() >= carriage.neededYieldStressPa()
+                  ? "yield-holds"
+                  : "yield-holds-not");
+    }
+    found
+        .with("floor", Kind.PERCENT, carriage.floorShare())
+        .with("tolerated", Kind.PERCENT, carriage.toleratedShare())
+        .why(carriage.floorShare() < TRACE ? "floor-trace" : "floor");
+    if (carriage.floorShare() >= TRACE) {
+      found
+          .with("bedShare", Kind.PERCENT, carriage.bedShare())
+          .with("slides", Kind.PERCENT, 1 / carriage.slideDemand())
+          .why(carriage.bedSlides() ? "bed-slides" : "bed-stays");
+    }
+    if (carriage.riseDemand() > 1 / SandCarriage.RISE_MARGIN) {
+      found
+          .with("sinks", Kind.VELOCITY, carriage.riseDemand() * carriage.velocityMps())
+          .why("sinks-in-rise");
+    }
+  }
+
+  private static void ifTurbulent(Found found, DepositionJudgement judged) {
+    if (judged.lifting()) {
+      found.with("falls", Kind.VELOCITY, judged.riserMps()).why("turbulent-rise");
+      return;
+    }
+    found
+        .with("limit", Kind.VELOCITY, judged.limitMps())
+        .with("model", judged.limiting().model().name())
+        .with("limitGrain", Kind.GRAIN, judged.limiting().sizeM())
+        .with("mostSand", Kind.PERCENT, judged.highestFraction())
+        .why("turbulent-limit");
+  }
+
+  private void notTurbulentCure(Found found, int index, SandCarriage carriage) {
+    OptionalDouble flow = warmths.leastSafeFlowM3ps(model.route().runs().get(index));
+    if (flow.isPresent()) {
+      found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("run-turbulent");
+    } else {
+      found.cure("no-turbulent");
+    }
+    if (materials.carrier().totalSolids().orElse(0) > 0) {
+      found.cure(design.dilution().isPresent() ? "dilute-by-curve" : "dilute");
+    }
+    if (carriage.support() == SandCarriage.Support.SLIDING_BED) {
+      found.cure("keep-sliding");
+    } else if (carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE) {
+      found.cure("keep-slow");
+    } else if (carriage.velocityMps() < carriage.laminarBelowMps()) {
+      found.cure("thicker");
+    }
   }
 
   /** The flow, and the pipe, that would pass. */

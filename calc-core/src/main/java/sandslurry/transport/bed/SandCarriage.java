@@ -1,13 +1,9 @@
 package sandslurry.transport.bed;
 
-import java.util.ArrayList;
-import java.util.List;
 import sandslurry.material.sand.Grain;
 import sandslurry.settling.StaticSuspension;
 import sandslurry.transport.friction.LaminarPipeFlow;
 import sandslurry.transport.friction.NonNewtonianFriction;
-import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /**
  * What carries the sand through a line of a liquid that may be thick, if anything does, and the
@@ -79,7 +75,7 @@ public record SandCarriage(
   static final double FLOOR_MARGIN = 1.25;
 
   /** Velocity of a climbing run over that at which its coarsest grains sink. */
-  static final double RISE_MARGIN = 2;
+  public static final double RISE_MARGIN = 2;
 
   /** Least plug over bore of a line that is carried by its yield stress. */
   static final double LEAST_PLUG = 0.1;
@@ -278,76 +274,5 @@ public record SandCarriage(
    */
   public boolean bedSlides() {
     return slideDemand <= 1;
-  }
-
-  /**
-   * The reasons, with numbers.
-   *
-   * @param system the units to write in
-   * @return sentences
-   */
-  public List<String> reasons(UnitSystem system) {
-    List<String> reasons = new ArrayList<>();
-    String velocity = system.show(Kind.VELOCITY, velocityMps);
-    String turbulent = system.show(Kind.VELOCITY, turbulentAboveMps);
-    String deposition = system.show(Kind.VELOCITY, depositionVelocityMps);
-    if (velocityMps >= turbulentAboveMps) {
-      reasons.add("The flow is turbulent: " + velocity + " is above " + turbulent + ".");
-      reasons.add(
-          support == Support.CARRIED_BY_TURBULENCE
-              ? "It is faster than the deposition velocity of " + deposition + "."
-              : "It is slower than the deposition velocity of " + deposition + ": sand settles.");
-      return List.copyOf(reasons);
-    }
-    reasons.add(
-        velocityMps < laminarBelowMps
-            ? "The flow is laminar: "
-                + velocity
-                + " is below "
-                + system.show(Kind.VELOCITY, laminarBelowMps)
-                + "; no turbulence lifts the sand."
-            : "The flow is neither surely laminar nor surely turbulent: "
-                + velocity
-                + " is below "
-                + turbulent
-                + "; turbulence cannot be counted on to lift the sand.");
-    if (yieldStressPa > 0) {
-      String yield = system.show(Kind.STRESS, yieldStressPa);
-      reasons.add(
-          "The yield stress of "
-              + yield
-              + (yieldStressPa >= neededYieldStressPa ? " holds" : " does not surely hold")
-              + " grains of "
-              + system.show(Kind.GRAIN, coarsestM)
-              + " where nothing is sheared, which takes "
-              + system.show(Kind.STRESS, neededYieldStressPa)
-              + "; "
-              + system.show(Kind.PERCENT, 1 - outsidePlugShare)
-              + " of the flow moves as an unsheared plug.");
-    }
-    reasons.add(
-        "Up to "
-            + system.show(Kind.PERCENT, floorShare)
-            + " of the sand reaches the floor before the outlet; "
-            + system.show(Kind.PERCENT, toleratedShare)
-            + " is tolerated.");
-    if (floorShare > 0) {
-      reasons.add(
-          "The bed that forms takes "
-              + system.show(Kind.PERCENT, bedShare)
-              + " of the section; the pressure gradient is "
-              + (bedSlides() ? "enough to slide it, " : "too small to slide it, ")
-              + system.show(Kind.NUMBER, 1 / slideDemand)
-              + " times what it takes.");
-    }
-    if (riseDemand > 1 / RISE_MARGIN) {
-      reasons.add(
-          "The coarsest grains sink at "
-              + system.show(Kind.VELOCITY, riseDemand * velocityMps)
-              + " in this climbing run, which rises at "
-              + velocity
-              + ".");
-    }
-    return List.copyOf(reasons);
   }
 }

@@ -25,7 +25,6 @@ import sandslurry.transport.bed.LaminarTransport.Run;
 import sandslurry.transport.bed.SandCarriage.Support;
 import sandslurry.transport.friction.LaminarPipeFlow;
 import sandslurry.transport.friction.NonNewtonianFriction;
-import sandslurry.units.UnitSystem;
 
 class LaminarTransportProperties {
   private static final Bore BORE = new Bore(0.2, 0);
@@ -220,7 +219,6 @@ class LaminarTransportProperties {
     assertThat(judge(pipe, 3, 0, 2.2).support()).isEqualTo(Support.CARRIED_BY_TURBULENCE);
     SandCarriage slow = judge(pipe, 1, 0, 2.2);
     assertThat(slow.support()).isEqualTo(Support.TURBULENT_BUT_TOO_SLOW);
-    assertThat(slow.reasons(UnitSystem.METRIC)).anyMatch(r -> r.contains("sand settles"));
   }
 
   @Example
@@ -238,7 +236,7 @@ class LaminarTransportProperties {
     SandCarriage thick = judge(pipe, 0.5, 0.6, 2);
     assertThat(thick.support()).isEqualTo(Support.SLIDING_BED);
     assertThat(thick.demand()).isLessThan(1);
-    assertThat(thick.reasons(UnitSystem.METRIC)).anyMatch(r -> r.contains("enough to slide it"));
+    assertThat(thick.bedSlides()).isTrue();
   }
 
   @Example
