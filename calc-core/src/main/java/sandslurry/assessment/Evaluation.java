@@ -203,7 +203,7 @@ public final class Evaluation {
       LineResult result = evaluation.result(window);
       line = Optional.of(result);
       findings.addAll(
-          new LineFindings(design, materials, warmths, evaluation.states(), result, whole).all());
+          new LineFindings(design, materials, warmths, evaluation.judged(), result, whole).all());
       if (whole) {
         LineWorking.tell(trace, model, materials, evaluation.states());
       }
@@ -215,7 +215,7 @@ public final class Evaluation {
       }
       if (flows) {
         inService =
-            Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.states(), whole));
+            Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.judged(), whole));
       }
       if (!result.states().isEmpty()) {
         headline = new WindowFindings(design, model, window);
@@ -225,8 +225,7 @@ public final class Evaluation {
         inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
     findings.addAll(ServiceFindings.of(design, service));
     if (headline != null) {
-      // It goes before those that are as grave.
-      findings.addAll(0, headline.all(findings));
+      findings.addAll(headline.all(findings));
     }
     if (whole) {
       ServiceWorking.tell(trace, design, materials, service.result());
@@ -260,7 +259,10 @@ public final class Evaluation {
     band.ifPresent(b -> findings.addAll(BandFindings.of(base, b)));
     byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
     withoutContradictions(findings);
-    findings.sort(Comparator.comparing(Finding::severity).reversed());
+    findings.sort(
+        Comparator.comparing(Finding::severity)
+            .reversed()
+            .thenComparing(Evaluation::headlinePlace));
     return new Assessment(
         design,
         materials.carrier(),
@@ -279,6 +281,17 @@ public final class Evaluation {
         findings,
         SafetyCautions.of(design, service.result()),
         trace.steps());
+  }
+
+  /**
+   * Of findings as grave as others first comes what a reading on site shows, then that no flow rate
+   * works, then that the pump gives another flow rate than typed.
+   */
+  private static int headlinePlace(Finding finding) {
+    int place =
+        List.of("observed", WindowFindings.ID, PumpFindings.DIFFERS, PumpFindings.SETTLES)
+            .indexOf(finding.topic() == Finding.Topic.OBSERVED ? "observed" : finding.id());
+    return place < 0 ? Integer.MAX_VALUE : place;
   }
 
   /** The concentration in which grains fall: that of the line, or of the lane, or none. */

@@ -45,7 +45,7 @@ class ExamplesTest {
           two-pumps-six-states.json     | CAUTION | STATES   | without pump 1  | velocity short of its margin
           line-slows-down.json          | CAUTION | OBSERVED | line            | more pressure than it does clean
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | operating window | No flow rate works
-          retrofit-undersized-line.json | CAUTION | WEAR     | Old line        | above the limit set for wear
+          retrofit-undersized-line.json | CAUTION | PUMP     | pump            | another flow rate than the design flow rate
           winter-line.json              | CAUTION | STATES   | thickest liquor, most sand, sand takes most head, all together | turbulence does not carry it
           long-flat-run-power-cut.json  | CAUTION | PUMP     | pump            | more than one stable duty point
           piston-pump-cylinders.json    | PASS    | PLUGGING | Under the alley | Carried by the yield stress

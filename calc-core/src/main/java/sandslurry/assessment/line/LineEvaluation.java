@@ -71,6 +71,21 @@ public final class LineEvaluation {
   }
 
   /**
+   * The flow rates judged: those up to the duty point, where a pump gives one.
+   *
+   * @return of {@link #states} those that the pump can give
+   */
+  public List<State> judged() {
+    double most =
+        states.stream()
+            .filter(state -> state.flowCase() == FlowCase.DUTY)
+            .mapToDouble(state -> LineResult.mostM3ps(state.flowM3ps()))
+            .findFirst()
+            .orElse(Double.POSITIVE_INFINITY);
+    return states.stream().filter(state -> state.flowM3ps() <= most).toList();
+  }
+
+  /**
    * The line at each of them as its assessment shows it.
    *
    * @return velocities, pressures and head

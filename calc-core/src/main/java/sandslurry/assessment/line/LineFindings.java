@@ -280,7 +280,7 @@ public final class LineFindings extends FindingWriter {
     double least = Double.POSITIVE_INFINITY;
     FlowCase greatestCase = FlowCase.DESIGN;
     FlowCase leastCase = FlowCase.DESIGN;
-    for (LineState state : result.states()) {
+    for (LineState state : result.judged()) {
       RunState shown = state.runs().get(index);
       double start = Measure.PRESSURE.si(shown.startPressure());
       double end = Measure.PRESSURE.si(shown.endPressure());

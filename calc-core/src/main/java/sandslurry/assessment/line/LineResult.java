@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 
 /**
@@ -39,6 +40,28 @@ public record LineResult(
       Quantity<Length> head,
       Quantity<Length> liquidHead,
       boolean overBed) {}
+
+  /** Flow rates closer than this, as a share, are the same to a flow meter (common practice). */
+  public static final double SAME_FLOW = 0.05;
+
+  /**
+   * The flow rates judged: those up to the duty point, where a pump gives one. More than that the
+   * pump cannot give, whatever was typed.
+   *
+   * @return the line at each of them
+   */
+  public List<LineState> judged() {
+    double most =
+        at(FlowCase.DUTY)
+            .map(duty -> mostM3ps(Measure.FLOW.si(duty.flow())))
+            .orElse(Double.POSITIVE_INFINITY);
+    return states.stream().filter(state -> Measure.FLOW.si(state.flow()) <= most).toList();
+  }
+
+  /** The highest flow rate that is judged where a pump gives one. */
+  static double mostM3ps(double dutyM3ps) {
+    return dutyM3ps * (1 + SAME_FLOW);
+  }
 
   /**
    * The line at a case.

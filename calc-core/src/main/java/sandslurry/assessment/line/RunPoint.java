@@ -1,5 +1,6 @@
 package sandslurry.assessment.line;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -641,5 +642,19 @@ public final class RunPoint {
     return deposition().isPresent() && regime == Regime.TURBULENT
         ? OptionalDouble.of(velocity.applyAsDouble(deposition().get()))
         : OptionalDouble.empty();
+  }
+
+  /**
+   * The run that is closest to settling, or settles most.
+   *
+   * @param runs the runs of a line at one flow rate
+   * @return the worst of them
+   */
+  public static RunPoint worst(List<RunPoint> runs) {
+    return runs.stream()
+        .max(
+            Comparator.comparing(RunPoint::severity)
+                .thenComparing(Comparator.comparingDouble(RunPoint::margin).reversed()))
+        .orElseThrow();
   }
 }

@@ -84,7 +84,7 @@ final class DutyBandEvaluation {
     Optional<RunPoint> worst =
         flow.isPresent() && materials.flows(flow.getAsDouble())
             ? Optional.of(
-                StateEvaluation.worst(
+                RunPoint.worst(
                     model.runs(flow.getAsDouble(), materials.sandFraction(flow.getAsDouble()))))
             : Optional.empty();
     return new DutyRow(

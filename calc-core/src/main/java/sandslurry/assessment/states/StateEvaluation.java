@@ -1,7 +1,6 @@
 package sandslurry.assessment.states;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -63,9 +62,9 @@ public final class StateEvaluation {
       Materials materials,
       Optional<PumpGroup> group,
       double margin) {
-    private static Evaluated failed(String name, Materials inside, String why) {
+    private static Evaluated failed(String name, boolean asked, Materials inside, String why) {
       return new Evaluated(
-          new StateResult(name, true, Severity.FAIL, List.of(why), Optional.empty()),
+          new StateResult(name, asked, Severity.FAIL, List.of(why), Optional.empty()),
           Optional.empty(),
           inside,
           Optional.empty(),
@@ -97,11 +96,12 @@ public final class StateEvaluation {
   }
 
   /**
-   * A state that the design asks for.
+   * A state in which the pumps, where there are some, set the flow rate.
    *
+   * @param asked whether the design asks for it
    * @param line the line as designed, which a state of its pumps alone shares
    */
-  static Evaluated of(StateVariant variant, Materials asDesigned, LineModel line) {
+  static Evaluated of(StateVariant variant, boolean asked, Materials asDesigned, LineModel line) {
     Design design = variant.design();
     boolean sameLine =
         design == asDesigned.design() && variant.sandFraction().isEmpty() && !variant.flush();
@@ -115,7 +115,7 @@ public final class StateEvaluation {
     }
     double flow = designFlow(design);
     if (!inside.flows(flow)) {
-      return Evaluated.failed(variant.name(), inside, TOO_MUCH_SAND);
+      return Evaluated.failed(variant.name(), asked, inside, TOO_MUCH_SAND);
     }
     LineModel model = sameLine ? line : new LineModel(design, inside);
     Optional<PumpEvaluation> pumps = Optional.empty();
@@ -132,17 +132,18 @@ public final class StateEvaluation {
       if (result.governing().isEmpty()) {
         return Evaluated.failed(
             variant.name(),
+            asked,
             inside,
             "no stable flow: "
                 + result.absence().orElse("they meet only where the flow is not stable"));
       }
       flow = Measure.FLOW.si(result.governing().get().flow());
       if (!inside.flows(flow)) {
-        return Evaluated.failed(variant.name(), inside, TOO_MUCH_SAND);
+        return Evaluated.failed(variant.name(), asked, inside, TOO_MUCH_SAND);
       }
       pumps = Optional.of(evaluation);
     }
-    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(true, pumps);
+    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(asked, pumps);
   }
 
   /**
@@ -153,7 +154,7 @@ public final class StateEvaluation {
    */
   Evaluated evaluated(boolean asked, Optional<PumpEvaluation> driving) {
     List<RunPoint> runs = model.runs(flowM3ps, sandFraction);
-    RunPoint worst = worst(runs);
+    RunPoint worst = RunPoint.worst(runs);
     reasons.sand(worst);
     double pressure = pressure(runs);
     if (variant.flush()) {
@@ -204,13 +205,6 @@ public final class StateEvaluation {
         materials,
         group,
         worst.margin());
-  }
-
-  /** The run in which the sand stands worst. */
-  static RunPoint worst(List<RunPoint> runs) {
-    return runs.stream()
-        .max(Comparator.comparing(RunPoint::severity).thenComparingDouble(r -> -r.margin()))
-        .orElseThrow();
   }
 
   /** The greatest pressure in the line. */

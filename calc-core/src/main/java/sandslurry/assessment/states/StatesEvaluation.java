@@ -27,10 +27,14 @@ import sandslurry.units.Measure;
 
 /** Evaluates the line in every state that it meets. */
 public final class StatesEvaluation {
+  /** Share of its head that a worn pump has lost, where none is given (common practice). */
+  static final double COMMON_WEAR = 0.10;
+
   private final Design design;
   private final Materials materials;
   private final List<Evaluated> all = new ArrayList<>();
   private List<DutyRow> band = List.of();
+  private Optional<Evaluated> worn = Optional.empty();
 
   /**
    * The states of a design.
@@ -97,7 +101,10 @@ public final class StatesEvaluation {
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
     for (StateVariant variant : variants.all()) {
-      all.add(StateEvaluation.of(variant, materials, model));
+      all.add(StateEvaluation.of(variant, true, materials, model));
+    }
+    if (design.pump().isPresent()) {
+      unasked(variants, model, materials.sandFraction(designFlow) > 0);
     }
     if (design.service().states().isPresent() && design.pump().isPresent()) {
       all.add(start(variants, model));
@@ -105,6 +112,40 @@ public final class StatesEvaluation {
     if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
       band = new DutyBandEvaluation(design, materials, model, spec).rows();
     }
+  }
+
+  /** Every pump wears, and at times no sand comes: the flow rate is then the least, or the most. */
+  private void unasked(StateVariants variants, LineModel model, boolean sand) {
+    if (variants.worn().isEmpty()) {
+      StateVariant variant =
+          StateVariant.named(variants.word() + " worn, as is common", design).withWear(COMMON_WEAR);
+      worn = Optional.of(StateEvaluation.of(variant, false, materials, model));
+      all.add(worn.get());
+    }
+    if (sand && design.pump().orElseThrow() instanceof RotodynamicSpec) {
+      all.add(
+          StateEvaluation.of(
+              StateVariant.named("liquid without sand", design).withSand(Measure.FRACTION.of(0)),
+              false,
+              materials,
+              model));
+    }
+  }
+
+  /** Whether the line itself, with its pump as new, carries its sand at every flow rate judged. */
+  boolean carriesUnasked() {
+    return all.stream()
+        .filter(e -> !e.result().asked() && !worn.filter(w -> w == e).isPresent())
+        .allMatch(e -> e.margin() >= 1);
+  }
+
+  /**
+   * The pumps worn by as much as is common.
+   *
+   * @return the state; empty without a pump, or where its wear is given
+   */
+  public Optional<Evaluated> worn() {
+    return worn;
   }
 
   /** The line full and at rest: what the pump must lift and break before anything flows. */

@@ -1,18 +1,25 @@
 package sandslurry.assessment.states;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.states.StateEvaluation.Evaluated;
 import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
-/** The verdict on all states of the line: which of them governs. */
+/**
+ * The verdict on the states that the design asks for, and on a worn pump where it asks for none.
+ * The flow rates of the line itself have findings of their own and are not judged here again.
+ */
 public final class StatesFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
@@ -33,58 +40,90 @@ public final class StatesFindings extends FindingWriter {
   }
 
   /**
-   * Findings on the governing state.
+   * Findings on the governing state and on wear.
    *
-   * @return the findings; empty when the design asks for no states
+   * @return the findings
    */
   public List<Finding> all() {
-    if (result.states().stream().noneMatch(StateResult::asked)) {
-      return findings;
+    evaluation.all().stream()
+        .filter(e -> e.result().asked())
+        .max(
+            Comparator.comparing((Evaluated e) -> e.result().severity())
+                .thenComparingDouble(e -> -e.margin()))
+        .ifPresent(this::governing);
+    if (evaluation.carriesUnasked()) {
+      evaluation.worn().ifPresent(this::worn);
     }
-    Evaluated governing = evaluation.governing().orElseThrow();
+    return findings;
+  }
+
+  private void governing(Evaluated governing) {
     StateResult worst = governing.result();
-    String where =
-        worst
-            .point()
-            .map(
-                p ->
-                    " The flow rate is "
-                        + show(Kind.FLOW, p.flowM3ps())
-                        + ", the velocity "
-                        + show(Kind.VELOCITY, p.velocityMps())
-                        + " in "
-                        + p.run()
-                        + (p.toPassMps().isPresent()
-                            ? "; required is "
-                                + show(Kind.VELOCITY, p.toPassMps().getAsDouble())
-                                + ""
-                            : "")
-                        + ".")
-            .orElse("");
+    List<StateResult> asked = result.states().stream().filter(StateResult::asked).toList();
+    boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
+    Found found =
+        good
+            ? found("all-states", worst.severity(), Topic.STATES, "states")
+            : found("worst-state", worst.severity(), Topic.STATES, worst.name());
+    found.with("count", String.valueOf(asked.size())).with("state", worst.name());
+    List<String> reasons = worst.reasons();
+    if (!good) {
+      found.with("reason", reasons.isEmpty() ? worst.name() : reasons.get(0));
+    }
+    if (reasons.size() > 1) {
+      found.with("also", String.join("; ", reasons.subList(1, reasons.size()))).why("state-also");
+    }
+    worst.point().ifPresent(point -> where(found, point));
     String others =
-        result.states().stream()
+        asked.stream()
             .filter(s -> s.severity().compareTo(Severity.PASS) > 0 && s != worst)
             .map(s -> s.name() + " (" + s.severity() + ")")
             .collect(Collectors.joining("; "));
-    int count = result.states().size();
-    boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
-    add(
-        worst.severity(),
-        Topic.STATES,
-        good ? "states" : worst.name(),
-        good
-            ? "All " + count + " states pass; the closest is: " + worst.name() + "."
-            : "This state governs (of "
-                + count
-                + (worst.reasons().isEmpty() ? ")." : "): " + worst.reasons().get(0) + "."),
-        (worst.reasons().size() > 1
-                ? "Also: "
-                    + String.join("; ", worst.reasons().subList(1, worst.reasons().size()))
-                    + "."
-                : "")
-            + where
-            + (others.isEmpty() ? "" : " Other states that do not pass: " + others + "."),
-        StateCure.of(design, governing));
-    return findings;
+    if (!others.isEmpty()) {
+      found.with("others", others).why("state-others");
+    }
+    if (!good) {
+      String cure = StateCure.of(design, governing);
+      if (!cure.isEmpty()) {
+        found.with("cure", cure).cure("state");
+      }
+    }
+    found.add();
+  }
+
+  private static void where(Found found, Point point) {
+    at(found, point).why("state-flow");
+    if (point.toPassMps().isPresent()) {
+      found.why("state-required");
+    }
+  }
+
+  private static Found at(Found found, Point point) {
+    return found
+        .with("flow", Kind.FLOW, point.flowM3ps())
+        .with("velocity", Kind.VELOCITY, point.velocityMps())
+        .with("required", Kind.VELOCITY, point.toPassMps().orElse(0))
+        .with("run", point.run());
+  }
+
+  /** A pump that is worn by as much as is common: a caution, since nobody gave its wear. */
+  private void worn(Evaluated worn) {
+    Optional<Point> point = worn.result().point();
+    boolean settles =
+        point
+            .map(p -> p.toPassMps().isPresent() && p.velocityMps() < p.toPassMps().getAsDouble())
+            .orElse(true);
+    if (!settles) {
+      return;
+    }
+    Found found =
+        found("worn-settles", Severity.CAUTION, Topic.STATES, worn.result().name())
+            .with("wear", Kind.PERCENT, StatesEvaluation.COMMON_WEAR);
+    if (point.isPresent()) {
+      at(found, point.get()).why("worn-settles");
+    } else {
+      found.why("worn-stalls");
+    }
+    found.cure("worn").add();
   }
 }

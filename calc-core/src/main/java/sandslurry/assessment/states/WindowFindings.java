@@ -15,6 +15,9 @@ import sandslurry.units.Kind;
 
 /** The headline of a line that has no operating window. */
 public final class WindowFindings extends FindingWriter {
+  /** The id of the headline. */
+  public static final String ID = "states.no-window";
+
   /** The element of the headline. */
   public static final String ELEMENT = "operating window";
 
@@ -81,10 +84,8 @@ public final class WindowFindings extends FindingWriter {
   private void blocked(Found found, End end) {
     double needed = window.carriesFromM3ps().orElse(0);
     double wanted = Math.max(needed, window.designM3ps());
-    if (needed > 0) {
-      found.with("needed", Kind.FLOW, needed).why("needs");
-    }
     found
+        .with("needed", Kind.FLOW, needed)
         .with("most", Kind.FLOW, end.flowM3ps())
         .with("part", end.element())
         .with("wanted", Kind.FLOW, wanted)
@@ -92,7 +93,8 @@ public final class WindowFindings extends FindingWriter {
     Kind<?> kind = kind(end);
     found.with("actual", kind, end.actual()).with("limit", kind, end.limit());
     switch (end.cause()) {
-      case PRESSURE -> found.why("pressure-there").cure("stronger-pipe");
+      case PRESSURE ->
+          found.why(needed > 0 ? "pressure-there" : "pressure-any").cure("stronger-pipe");
       case WEAR -> found.why("wear-there").cure("narrow-or-hard");
       case MOTOR -> found.why("motor-there").cure("motor-for-window");
       case NPSH -> found.why("npsh-there").cure("suction-for-window");

@@ -2,19 +2,23 @@ package sandslurry.assessment.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpResult.Viscous;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
+import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.OperatingRegion;
@@ -22,13 +26,17 @@ import sandslurry.pump.rotodynamic.PumpGroup.Arrangement;
 import sandslurry.pump.rotodynamic.ViscousCorrection;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 
-/** What is to be said of the pump on its line. */
+/** Findings on the pump on its line. */
 public final class PumpFindings extends FindingWriter {
-  private static final String ELEMENT = "pump";
+  /** The id of the finding on a duty point that is not the design flow rate. */
+  public static final String DIFFERS = "station.duty-differs";
 
-  /** Flows closer than this are the same to any flow meter of such a line (common practice). */
-  private static final double FLOW_ACCURACY = 0.02;
+  /** The id of that finding where sand settles at the duty point. */
+  public static final String SETTLES = "station.duty-settles";
+
+  private static final String ELEMENT = "pump";
 
   /** Viscosities closer than this are the same. */
   private static final double SAME = 1e-6;
@@ -58,7 +66,7 @@ public final class PumpFindings extends FindingWriter {
   }
 
   /**
-   * Findings on duty point, blocked line and viscosity.
+   * Findings on duty point, blocked line and viscosity, the duty point first.
    *
    * @return the findings
    */
@@ -74,90 +82,75 @@ public final class PumpFindings extends FindingWriter {
     return findings;
   }
 
-  private void add(Severity severity, String what, String why, String cure) {
-    add(severity, Topic.PUMP, ELEMENT, what, why, cure);
+  private Found found(String key, Severity severity) {
+    return found(key, severity, Topic.PUMP, ELEMENT);
   }
 
-  private double flow(FlowCase flowCase) {
-    return Measure.FLOW.si(
-        flowCase == FlowCase.MINIMUM
-            ? design.flow().orElseThrow().minimum()
-            : flowCase == FlowCase.DESIGN
-                ? design.flow().orElseThrow().design()
-                : design.flow().orElseThrow().maximum());
+  private double designFlow() {
+    return Measure.FLOW.si(design.flow().orElseThrow().design());
   }
 
-  private double head(double flow) {
-    return line.systemHeadM(flow, materials.sandFraction(flow));
-  }
-
-  private String need(double flow) {
+  private Found needing(Found found) {
+    double flow = designFlow();
     double fraction = materials.sandFraction(flow);
-    double head = head(flow);
-    double pressure = head * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
-    return show(Kind.HEAD, head)
-        + " of slurry ("
-        + show(Kind.PRESSURE, pressure)
-        + ") at "
-        + show(Kind.FLOW, flow);
+    double head = line.systemHeadM(flow, fraction);
+    return found
+        .with("design", Kind.FLOW, flow)
+        .with("needHead", Kind.HEAD, head)
+        .with(
+            "needPressure",
+            Kind.PRESSURE,
+            head * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY);
   }
 
+  /** The line runs where pump and line meet; the flow rates typed are wishes. */
   private void duty(PumpResult.Duty duty) {
     double flow = Measure.FLOW.si(duty.flow());
-    double least = flow(FlowCase.MINIMUM);
-    double wanted = flow(FlowCase.DESIGN);
-    double most = flow(FlowCase.MAXIMUM);
-    String why =
-        "The duty point is "
-            + show(Kind.FLOW, flow)
-            + " and "
-            + units.show(Kind.HEAD, duty.head())
-            + " of slurry; the design gives "
-            + show(Kind.FLOW, least)
-            + " to "
-            + show(Kind.FLOW, most)
-            + ", design "
-            + show(Kind.FLOW, wanted)
-            + ".";
-    if (flow < least * (1 - FLOW_ACCURACY)) {
-      add(
-          Severity.FAIL,
-          "The duty point is below the minimum flow rate.",
-          why,
-          "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
-    } else if (flow < wanted * (1 - FLOW_ACCURACY)) {
-      add(
-          Severity.CAUTION,
-          "The duty point is below the design flow rate.",
-          why,
-          "Choose a pump that gives " + need(wanted) + ", or a higher speed.");
-    } else if (flow > most * (1 + FLOW_ACCURACY)) {
-      add(
-          Severity.CAUTION,
-          "The duty point is above the maximum flow rate.",
-          why,
-          "Slow the pump down, or raise the maximum flow rate and check wear, power and pit"
-              + " level.");
-    } else {
-      add(Severity.PASS, "The duty point is within the flow rates of the line.", why, "");
+    double apart = Math.abs(flow / designFlow() - 1);
+    boolean flows = materials.flows(flow);
+    RunPoint worst =
+        RunPoint.worst(line.runs(flow, flows ? materials.sandFraction(flow) : Materials.THICKEST));
+    boolean differs = apart > LineResult.SAME_FLOW;
+    boolean settles = differs && (!flows || worst.severity() == Severity.FAIL);
+    Found found =
+        settles
+            ? found("duty-settles", Severity.FAIL)
+            : differs ? found("duty-differs", Severity.CAUTION) : found("duty", Severity.PASS);
+    needing(found)
+        .with("duty", Kind.FLOW, flow)
+        .with("head", Kind.HEAD, Measure.LENGTH.si(duty.head()))
+        .with("difference", Kind.PERCENT, apart)
+        .why("duty");
+    if (settles && worst.limitMps().isPresent()) {
+      found
+          .with("run", worst.run().name())
+          .with("velocity", Kind.VELOCITY, worst.leastVelocityMps())
+          .with("limit", Kind.VELOCITY, worst.limitMps().getAsDouble())
+          .why("settles");
     }
+    if (differs) {
+      found.cure(settles ? "more-pump" : flow < designFlow() ? "take-duty" : "less-pump");
+    }
+    found.add();
   }
 
   private void noDuty() {
-    add(
-        Severity.FAIL,
-        "There is no duty point: "
-            + result.absence().orElse("the curves meet only where the flow is not stable")
-            + ".",
-        "The line needs " + need(flow(FlowCase.DESIGN)) + ".",
-        design.pump().orElseThrow() instanceof PistonSpec piston
-            ? "Choose a pump with a pressure limit above that, now "
-                + units.show(Kind.PRESSURE, piston.pressureLimit())
-                + ", or a larger pipe if its velocity stays above the required velocity."
-            : head(flow(FlowCase.DESIGN)) < 0
-                ? "Gravity alone gives a higher flow rate: leave the pump out, or throttle the line"
-                    + " at its end."
-                : "Choose a pump that gives that head, or give more points of the pump curve.");
+    Found found =
+        needing(found("no-duty", Severity.FAIL))
+            .with(
+                "absence",
+                result.absence().orElse("the curves meet only where the flow is not stable"))
+            .why("need");
+    if (design.pump().orElseThrow() instanceof PistonSpec piston) {
+      found
+          .with("pressureLimit", Kind.PRESSURE, Measure.PRESSURE.si(piston.pressureLimit()))
+          .cure("more-pressure");
+    } else {
+      double flow = designFlow();
+      found.cure(
+          line.systemHeadM(flow, materials.sandFraction(flow)) < 0 ? "gravity" : "more-head");
+    }
+    found.add();
   }
 
   private void several() {
@@ -166,57 +159,42 @@ public final class PumpFindings extends FindingWriter {
     Optional<PumpResult.Duty> unstable =
         result.duties().stream().filter(d -> d.meeting() != Meeting.STABLE).findFirst();
     if (stable.size() > 1) {
-      add(
-          Severity.CAUTION,
-          "There is more than one stable duty point. The start decides which one is reached.",
-          "They are at "
-              + units.show(Kind.FLOW, stable.get(0).flow())
-              + " and "
-              + units.show(Kind.FLOW, stable.get(stable.size() - 1).flow())
-              + "; the line is judged at the higher.",
-          "Take a pump with a steeper curve.");
+      found("several-duties", Severity.CAUTION)
+          .with("lower", Kind.FLOW, Measure.FLOW.si(stable.get(0).flow()))
+          .with("upper", Kind.FLOW, Measure.FLOW.si(stable.get(stable.size() - 1).flow()))
+          .why("several-duties")
+          .cure("steeper")
+          .add();
     }
     if (unstable.isPresent()) {
       boolean overBed = unstable.get().overBed();
-      add(
-          overBed ? Severity.NOTE : Severity.CAUTION,
-          "The curves also meet where the flow is "
-              + unstable.get().meeting().words()
-              + (overBed ? ", over a bed." : "."),
-          "That is at "
-              + units.show(Kind.FLOW, unstable.get().flow())
-              + "; below it the pump cannot clear the bed"
-              + (overBed ? ", and no head loss model applies." : "."),
-          overBed ? "" : "Take a pump with a steeper curve, or a positive-displacement pump.");
+      Found found =
+          overBed ? found("unstable-over-bed", Severity.NOTE) : found("unstable", Severity.CAUTION);
+      found
+          .with("meeting", unstable.get().meeting().words())
+          .with("unstable", Kind.FLOW, Measure.FLOW.si(unstable.get().flow()))
+          .why("unstable");
+      if (!overBed) {
+        found.cure("steeper-or-piston");
+      }
+      found.add();
     }
   }
 
   private void blocked() {
     double pressure = Measure.PRESSURE.si(result.shutOffPressure());
     boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
-    design.route().orElseThrow().runs().stream()
-        .filter(run -> run.ratingPa(materials.carrier().temperatureK()).isPresent())
-        .filter(run -> run.ratingPa(materials.carrier().temperatureK()).getAsDouble() < pressure)
-        .forEach(
-            run ->
-                findings.add(
-                    new Finding(
-                        piston ? Severity.FAIL : Severity.CAUTION,
-                        Topic.PRESSURE,
-                        run.name(),
-                        "Against a blocked line the pump exceeds the pressure rating of this pipe.",
-                        (piston
-                                ? "The pressure limit of the pump is "
-                                : "At zero flow the pump gives ")
-                            + show(Kind.PRESSURE, pressure)
-                            + "; the pipe is rated "
-                            + show(
-                                Kind.PRESSURE,
-                                run.ratingPa(materials.carrier().temperatureK()).getAsDouble())
-                            + ".",
-                        "Set a relief below the rating, or fit a class rated "
-                            + show(Kind.PRESSURE, pressure)
-                            + " or more.")));
+    for (RunSpec run : design.route().orElseThrow().runs()) {
+      OptionalDouble rating = run.ratingPa(materials.warmestK());
+      if (rating.isPresent() && rating.getAsDouble() < pressure) {
+        found("blocked-line", piston ? Severity.FAIL : Severity.CAUTION, Topic.PRESSURE, run.name())
+            .with("blocked", Kind.PRESSURE, pressure)
+            .with("rating", Kind.PRESSURE, rating.getAsDouble())
+            .why(piston ? "blocked-piston" : "blocked")
+            .cure("relief")
+            .add();
+      }
+    }
   }
 
   private void viscous() {
@@ -231,73 +209,72 @@ public final class PumpFindings extends FindingWriter {
       boolean spread =
           result.viscous().stream()
               .anyMatch(v -> v.viscosityPaS() < believed.viscosityPaS() * (1 - SAME));
-      add(
-          thick || outside ? Severity.CAUTION : Severity.NOTE,
-          "The viscosity of the liquid derates the pump beside the sand, by an uncertain amount.",
-          "A viscosity of "
-              + show(Kind.VISCOSITY, believed.viscosityPaS())
-              + (spread ? " (" + believed.which().words() + ")" : "")
-              + " gives B = "
-              + show(Kind.NUMBER, correction.b())
-              + ", which leaves "
-              + show(Kind.PERCENT, correction.flowRatio())
-              + " of flow and head at the BEP and "
-              + show(Kind.PERCENT, correction.efficiencyRatio())
-              + " of the efficiency."
-              + (spread ? others(believed) : "")
-              + correction.excesses().stream()
-                  .map(e -> " Outside the published range: " + e.describe(units) + ".")
-                  .collect(Collectors.joining()),
-          thick || outside
-              ? "Ask the maker for a curve with this liquid, or dilute it to about "
-                  + show(
-                      Kind.VISCOSITY, believed.viscosityPaS() / (correction.b() * correction.b()))
-                  + ", at which this pump works as in water."
-              : "");
+      Found found =
+          found("viscous", thick || outside ? Severity.CAUTION : Severity.NOTE)
+              .with("viscosity", Kind.VISCOSITY, believed.viscosityPaS())
+              .with("which", believed.which().words())
+              .with("b", Kind.NUMBER, correction.b())
+              .with("flowRatio", Kind.PERCENT, correction.flowRatio())
+              .with("efficiencyRatio", Kind.PERCENT, correction.efficiencyRatio())
+              .with(
+                  "thin",
+                  Kind.VISCOSITY,
+                  believed.viscosityPaS() / (correction.b() * correction.b()))
+              .why(spread ? "viscous-which" : "viscous");
+      if (spread) {
+        found.with("others", units -> others(believed, units)).why("viscous-others");
+      }
+      if (outside) {
+        found
+            .with(
+                "excesses",
+                units ->
+                    correction.excesses().stream()
+                        .map(e -> e.describe(units))
+                        .collect(Collectors.joining(", ")))
+            .why("viscous-outside");
+      }
+      if (thick || outside) {
+        found.cure("viscous-curve");
+      }
+      found.add();
     }
     yieldStress();
   }
 
-  private String others(Viscous believed) {
-    return " No rule says which viscosity applies in a pump; the highest is used. Others: "
-        + result.viscous().stream()
-            .filter(v -> v != believed)
-            .map(
-                v ->
-                    v.which().words()
-                        + " "
-                        + show(Kind.VISCOSITY, v.viscosityPaS())
-                        + ", "
-                        + show(Kind.PERCENT, v.correction().flowRatio())
-                        + " and "
-                        + show(Kind.PERCENT, v.correction().efficiencyRatio()))
-            .collect(Collectors.joining("; "))
-        + ".";
+  private String others(Viscous believed, UnitSystem units) {
+    return result.viscous().stream()
+        .filter(v -> v != believed)
+        .map(
+            v ->
+                v.which().words()
+                    + " "
+                    + units.show(Kind.VISCOSITY, v.viscosityPaS())
+                    + ", "
+                    + units.show(Kind.PERCENT, v.correction().flowRatio())
+                    + " and "
+                    + units.show(Kind.PERCENT, v.correction().efficiencyRatio()))
+        .collect(Collectors.joining("; "));
   }
 
-  /** Below the preferred region a yield stress may take head that no correction tells. */
+  /** Below the preferred region a yield stress may take head that no correction gives. */
   private void yieldStress() {
-    double flow = flow(FlowCase.DESIGN);
+    double flow = designFlow();
     double stress = line.runs(flow, materials.sandFraction(flow)).get(0).rheology().yieldStressPa();
     if (!(stress > 0) || !(design.pump().orElseThrow() instanceof RotodynamicSpec spec)) {
       return;
     }
-    double best = bestFlow(spec);
-    double edge = OperatingRegion.PREFERRED_LOW * best;
+    double edge = OperatingRegion.PREFERRED_LOW * bestFlow(spec);
     boolean low = result.governing().map(duty -> Measure.FLOW.si(duty.flow()) < edge).orElse(true);
-    add(
-        low ? Severity.CAUTION : Severity.NOTE,
-        "At low flow a yield stress may cost the pump much more head than computed here.",
-        "Its yield stress is "
-            + show(Kind.STRESS, stress)
-            + ". Walker and Goulas (1984) measured a large drop of head at low flow with such"
-            + " slurries, which makes the curve unstable; no rule gives its size. Head at zero flow"
-            + " and the start against a full line are taken from the curve for water.",
-        low
-            ? "Keep the flow rate above "
-                + show(Kind.FLOW, edge)
-                + ", or ask the maker for a curve with this liquid."
-            : "");
+    Found found =
+        found("yield-stress", low ? Severity.CAUTION : Severity.NOTE)
+            .with("yield", Kind.STRESS, stress)
+            .with("edge", Kind.FLOW, edge)
+            .why("yield-stress");
+    if (low) {
+      found.cure("keep-above");
+    }
+    found.add();
   }
 
   /** Best flow of the pumps in this liquid: the sum side by side, the least one after the other. */
