@@ -80,6 +80,13 @@ final class LineChart {
     curves++;
   }
 
+  /** A ring in the colour of the curve drawn last. */
+  void point(double along, double height) {
+    append(
+        "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\"/>%n",
+        x(along), y(height), COLOURS[(curves - 1) % COLOURS.length]);
+  }
+
   /** An upright line with a word at its head. */
   void mark(double along, String word) {
     line(x(along), TOP, x(along), TOP + HIGH, "#666666", " stroke-dasharray=\"5 4\"");

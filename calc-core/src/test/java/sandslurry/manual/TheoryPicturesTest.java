@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sandslurry.manual.LineChart.Axis;
 import sandslurry.material.Slurry;
@@ -89,8 +91,31 @@ class TheoryPicturesTest {
     shares.put(0.01, "1 %");
     shares.put(0.03, "3 %");
     shares.put(0.10, "10 %");
-    shares.forEach((c, name) -> chart.curve(name, 0.06, 5.9, d -> deposition(d / MM, c)));
+    List<double[]> measured = measuredInFourInches();
+    shares.forEach(
+        (c, name) -> {
+          chart.curve(name, 0.06, 5.9, d -> deposition(d / MM, c));
+          measured.stream()
+              .filter(row -> Math.abs(row[3] / 100 - c) < 1e-9)
+              .forEach(row -> chart.point(row[2], row[4]));
+        });
     isCurrent("deposition", chart);
+  }
+
+  /**
+   * Deposits that were measured in pipe of this size: bore, roughness, grain, per cent, velocity.
+   */
+  private static List<double[]> measuredInFourInches() throws IOException {
+    Path file =
+        Path.of("..", "reference-checks", "src", "test", "resources", "measured-deposits.csv");
+    List<double[]> rows =
+        Files.readAllLines(file).stream()
+            .filter(line -> line.startsWith("Lehigh,101.6,"))
+            .map(line -> line.substring("Lehigh,".length()).split(","))
+            .map(row -> Stream.of(row).mapToDouble(Double::parseDouble).toArray())
+            .toList();
+    assertThat(rows).hasSize(8);
+    return rows;
   }
 
   @Test
