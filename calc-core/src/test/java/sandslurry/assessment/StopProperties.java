@@ -241,7 +241,7 @@ class StopProperties {
     }
     OptionalDouble worst =
         stop.plugs().stream().mapToDouble(plug -> plug.parts().lengthM() / plug.boreM()).max();
-    if (worst.orElse(0) >= 1) {
+    if (worst.orElse(0) >= 0.5) {
       assertThat(ids).doesNotContain("stop.flush-clears");
     }
     assertThat(

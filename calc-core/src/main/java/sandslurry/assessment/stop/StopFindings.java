@@ -181,7 +181,7 @@ public final class StopFindings extends FindingWriter {
             .with("plug", Kind.LENGTH, run.plugM())
             .why(run.slopeRad() > UPRIGHT_RAD ? "upright" : "slopes")
             .why("slide-limit");
-    if (run.plugM() < bore) {
+    if (run.plugM() < bore / 2) {
       found.why("heap");
     } else if (run.settlingS().orElse(Double.MAX_VALUE) > LONGEST_STOP_S) {
       found.why("packs");

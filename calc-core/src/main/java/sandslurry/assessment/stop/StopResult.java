@@ -191,13 +191,19 @@ public record StopResult(
       OptionalDouble wedgedPa,
       OptionalDouble movableM) {
     /**
-     * Says whether it fills the section: a shorter heap lies at its angle of repose below the
-     * crown.
+     * Least length over bore of a plug that counts as one: a shorter heap in a bend stays below the
+     * crown, and even pushed like a cork it moves at less than 3 kPa in a bore of 300 mm (a choice
+     * of this program, no source).
+     */
+    private static final double LEAST_BORES = 0.5;
+
+    /**
+     * Says whether it fills the section.
      *
-     * @return true from a length of one bore on
+     * @return true from a length of half a bore on
      */
     boolean fills() {
-      return parts.lengthM() >= boreM;
+      return parts.lengthM() >= LEAST_BORES * boreM;
     }
 
     /**

@@ -101,6 +101,16 @@ class PackedPlugProperties {
     assertThat(plug(0, 0).longestPushedM(0.15, 0, 1e5).orElseThrow()).isCloseTo(0.8, within(0.01));
   }
 
+  /** Half a bore of 300 mm, pushed up however steep a pipe like a cork: what counts as no plug. */
+  @Example
+  void halfABoreOfSandMovesAtLessThanThreeKilopascal() {
+    for (double angle = 0; angle <= Math.PI / 2; angle += 0.05) {
+      PackedPlug heap =
+          new PackedPlug(List.of(new PackedPlug.Part(0.3, 0.15, angle)), WEIGHT, 0.4, 0.5);
+      assertThat(heap.wedgedPa().orElseThrow()).isBetween(1000.0, 3000.0);
+    }
+  }
+
   @Example
   void aPlugOnASlopeThatThrowsItDownNeedsNothing() {
     assertThat(plug(2, -Math.PI / 2).seepingPa()).isZero();
