@@ -35,9 +35,7 @@ final class Cheng1997 implements SettlingVelocityModel {
           "settling velocity of a grain",
           "nu/d (sqrt(25 + 1.2 (R g d^3/nu^2)^(2/3)) - 5)^1.5",
           Kind.FALL,
-          "R",
-          "d m",
-          "nu m2/s");
+          "R, d m, nu m2/s");
 
   private static final About ABOUT = new About("cheng-1997", "Cheng", SOURCE, List.of(REYNOLDS), W);
 

@@ -55,7 +55,7 @@ final class Dietrich1982 implements SettlingVelocityModel {
       new Citation("Dietrich", 1982, "Water Resources Research 18:1615-1626");
   private static final Equation SIZE_STAR =
       SOURCE.equation(
-          "D*", "dimensionless size", "R g d_n^3 / nu^2", Kind.NUMBER, "R", "d_n m", "nu m2/s");
+          "D*", "dimensionless size", "R g d_n^3 / nu^2", Kind.NUMBER, "R, d_n m, nu m2/s");
   private static final Equation SIZE_HELD =
       SOURCE.equation(
           "D_e",
@@ -76,37 +76,24 @@ final class Dietrich1982 implements SettlingVelocityModel {
           "term of the shape",
           "log10(1 - (1 - S)/0.85) - (1 - S)^2.3 tanh(log10(D_e) - 4.6) + 0.3 (0.5 - S) (1 - S)^2 (log10(D_e) - 4.6)",
           Kind.NUMBER,
-          "S",
-          "D_e");
+          "S, D_e");
   private static final Equation R3 =
       SOURCE.equation(
           "R3",
           "term of the roundness",
           "(0.65 - S/2.83 tanh(log10(D_e) - 4.6))^(1 + (3.5 - P)/2.5)",
           Kind.NUMBER,
-          "S",
-          "D_e",
-          "P");
+          "S, D_e, P");
   private static final Equation W_STAR =
       SOURCE.equation(
           "W*",
           "dimensionless velocity",
           "R3 10^(R1 + R2) (D*/D_e)^2 for D* < D_e; else R3 10^(R1 + R2) (D*/D_e)^0.5",
           Kind.NUMBER,
-          "R1",
-          "R2",
-          "R3",
-          "D*",
-          "D_e");
+          "R1, R2, R3, D*, D_e");
   private static final Equation W =
       SOURCE.equation(
-          "w",
-          "settling velocity of a grain",
-          "(W* R g nu)^(1/3)",
-          Kind.FALL,
-          "W*",
-          "R",
-          "nu m2/s");
+          "w", "settling velocity of a grain", "(W* R g nu)^(1/3)", Kind.FALL, "W*, R, nu m2/s");
 
   private static final About ABOUT =
       new About(

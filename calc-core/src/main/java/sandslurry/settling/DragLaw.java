@@ -34,9 +34,7 @@ interface DragLaw {
           "sqrt(4 R g d / (3 C_D))",
           Kind.FALL,
           "balance of forces on a grain",
-          "R",
-          "d m",
-          "C_D");
+          "R, d m, C_D");
 
   /**
    * The drag coefficient.

@@ -39,9 +39,7 @@ final class FergusonChurch2004 implements SettlingVelocityModel {
           "settling velocity of a grain",
           "R g d^2 / (18 nu + sqrt(0.75 * 1.0 R g d^3))",
           Kind.FALL,
-          "R",
-          "d m",
-          "nu m2/s");
+          "R, d m, nu m2/s");
 
   private static final About ABOUT =
       new About("ferguson-church-2004", "Ferguson and Church", SOURCE, List.of(SIZE), W);

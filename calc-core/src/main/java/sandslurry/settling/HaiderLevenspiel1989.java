@@ -81,11 +81,7 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
           "drag coefficient",
           "24/Re (1 + A Re^B) + C / (1 + D/Re)",
           Kind.NUMBER,
-          "Re",
-          "A",
-          "B",
-          "C",
-          "D");
+          "Re, A, B, C, D");
 
   private static final About ABOUT =
       new About(

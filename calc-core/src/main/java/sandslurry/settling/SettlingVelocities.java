@@ -38,9 +38,7 @@ public final class SettlingVelocities {
           "4 g d R / (3 w^2)",
           Kind.NUMBER,
           Equation.DEFINITION,
-          "d m",
-          "R",
-          "w m/s");
+          "d m, R, w m/s");
 
   private SettlingVelocities() {}
 

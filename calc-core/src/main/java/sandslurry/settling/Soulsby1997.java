@@ -34,9 +34,7 @@ final class Soulsby1997 implements SettlingVelocityModel {
           "settling velocity of a grain",
           "nu/d (sqrt(10.36^2 + 1.049 R g d^3/nu^2) - 10.36)",
           Kind.FALL,
-          "R",
-          "d m",
-          "nu m2/s");
+          "R, d m, nu m2/s");
 
   private static final About ABOUT = new About("soulsby-1997", "Soulsby", SOURCE, List.of(SIZE), W);
 

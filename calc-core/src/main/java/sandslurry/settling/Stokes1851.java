@@ -33,13 +33,7 @@ public final class Stokes1851 implements SettlingVelocityModel {
       new Citation("Stokes", 1851, "Transactions of the Cambridge Philosophical Society 9");
   private static final Equation W =
       SOURCE.equation(
-          "w",
-          "settling velocity of a grain",
-          "R g d^2 / (18 nu)",
-          Kind.FALL,
-          "R",
-          "d m",
-          "nu m2/s");
+          "w", "settling velocity of a grain", "R g d^2 / (18 nu)", Kind.FALL, "R, d m, nu m2/s");
 
   private static final About ABOUT =
       new About("stokes-1851", "Stokes", SOURCE, List.of(REYNOLDS), W);

@@ -21,8 +21,7 @@ public final class DayWorking {
           "V_day/Q",
           Kind.HOURS,
           DEFINITION,
-          "V_day m3",
-          "Q m3/s");
+          "V_day m3, Q m3/s");
   private static final Equation STARTS =
       Equation.of(
           "n",
@@ -30,10 +29,9 @@ public final class DayWorking {
           "Q / (4 B)",
           Kind.STARTS,
           "from memory, unverified, and derived",
-          "Q m3/s",
-          "B m3");
+          "Q m3/s, B m3");
   private static final Equation ENERGY =
-      Equation.of("E", "energy drawn in a day", "P_in t", Kind.ENERGY, DEFINITION, "P_in W", "t s");
+      Equation.of("E", "energy drawn in a day", "P_in t", Kind.ENERGY, DEFINITION, "P_in W, t s");
   private static final Equation SAND_ENERGY =
       Equation.of(
           "e",
@@ -41,8 +39,7 @@ public final class DayWorking {
           "E/m",
           Kind.SPECIFIC_ENERGY,
           DEFINITION,
-          "E J",
-          "m kg");
+          "E J, m kg");
 
   private DayWorking() {}
 

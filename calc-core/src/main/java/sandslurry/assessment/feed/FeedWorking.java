@@ -32,8 +32,7 @@ public final class FeedWorking {
           "B/t",
           Kind.FLOW,
           "balance of the pens",
-          "B m3",
-          "t s");
+          "B m3, t s");
   private static final Equation FULLEST =
       Equation.search(
           "Q_most",
@@ -41,9 +40,7 @@ public final class FeedWorking {
           "depth at which Manning's flow rate is greatest",
           Kind.FLOW,
           MANNING,
-          "D m",
-          "S",
-          "n");
+          "D m, S, n");
   private static final Equation HALF_ANGLE =
       Equation.search(
           "b",
@@ -51,19 +48,10 @@ public final class FeedWorking {
           "depth at which Manning's equation gives this flow rate",
           Kind.NUMBER,
           MANNING,
-          "Q m3/s",
-          "D m",
-          "S",
-          "n");
+          "Q m3/s, D m, S, n");
   private static final Equation RADIUS =
       Equation.of(
-          "R",
-          "hydraulic radius",
-          "D (b - sin(b) cos(b)) / (4 b)",
-          Kind.BORE,
-          GEOMETRY,
-          "D m",
-          "b");
+          "R", "hydraulic radius", "D (b - sin(b) cos(b)) / (4 b)", Kind.BORE, GEOMETRY, "D m, b");
   private static final Equation VELOCITY =
       Equation.of(
           "V",
@@ -71,9 +59,7 @@ public final class FeedWorking {
           "R^(2/3) S^(1/2)/n",
           Kind.VELOCITY,
           MANNING,
-          "R m",
-          "S",
-          "n");
+          "R m, S, n");
   private static final Equation FLOW =
       Equation.of(
           "Q",
@@ -81,12 +67,9 @@ public final class FeedWorking {
           "V D^2/4 (b - sin(b) cos(b))",
           Kind.FLOW,
           "continuity",
-          "V m/s",
-          "D m",
-          "b");
+          "V m/s, D m, b");
   private static final Equation FACTOR =
-      Equation.of(
-          "f", "Darcy friction factor", "8 g n^2/R^(1/3)", Kind.NUMBER, MANNING, "n", "R m");
+      Equation.of("f", "Darcy friction factor", "8 g n^2/R^(1/3)", Kind.NUMBER, MANNING, "n, R m");
   private static final Equation SEWERS =
       Equation.of(
           "V_sewer",
@@ -94,9 +77,7 @@ public final class FeedWorking {
           "max(V_May, V_Macke, V_AG)",
           Kind.VELOCITY,
           "the largest of the three",
-          "V_May m/s",
-          "V_Macke m/s",
-          "V_AG m/s");
+          "V_May m/s, V_Macke m/s, V_AG m/s");
   private static final Equation WIDEST =
       Equation.of(
           "D_h",
@@ -112,8 +93,7 @@ public final class FeedWorking {
           "rule of the deposition velocity, among the sizes of the sand",
           Kind.VELOCITY,
           "theory page on the deposition velocity",
-          "D_h m",
-          "C");
+          "D_h m, C");
   private static final Equation LIMIT =
       Equation.of(
           "V_lim",
@@ -121,11 +101,9 @@ public final class FeedWorking {
           "min(V_sewer, V_full)",
           Kind.VELOCITY,
           "the lower of the two",
-          "V_sewer m/s",
-          "V_full m/s");
+          "V_sewer m/s, V_full m/s");
   private static final Equation STRESS =
-      Equation.of(
-          "tau", "tractive stress", "rho g R S", Kind.STRESS, BALANCE, "rho kg/m3", "R m", "S");
+      Equation.of("tau", "tractive stress", "rho g R S", Kind.STRESS, BALANCE, "rho kg/m3, R m, S");
   private static final Equation SHIELDS =
       Equation.lookup(
           "theta",
@@ -141,10 +119,7 @@ public final class FeedWorking {
           "theta (rho_s - rho) g d",
           Kind.STRESS,
           BALANCE,
-          "theta",
-          "rho_s kg/m3",
-          "rho kg/m3",
-          "d m");
+          "theta, rho_s kg/m3, rho kg/m3, d m");
   private static final Equation NEEDED =
       Equation.of(
           "tau_needed",
@@ -152,8 +127,7 @@ public final class FeedWorking {
           "max(tau_s, tau_m)",
           Kind.STRESS,
           "the larger of the two",
-          "tau_s Pa",
-          "tau_m Pa");
+          "tau_s Pa, tau_m Pa");
 
   private FeedWorking() {}
 
@@ -250,8 +224,7 @@ public final class FeedWorking {
             "velocity that carries the sand in the wetted section, worst of its sizes",
             Kind.VELOCITY,
             name + ", as in the deposition velocity",
-            "C",
-            "f");
+            "C, f");
     return trace.step(equation, value, hour.sandFraction(), factor);
   }
 

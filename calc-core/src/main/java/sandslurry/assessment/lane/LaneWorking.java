@@ -38,15 +38,11 @@ public final class LaneWorking {
               + " is more",
           Kind.BORE,
           MANNING,
-          "Q m3/s",
-          "b m",
-          "S",
-          "n");
+          "Q m3/s, b m, S, n");
   private static final Equation VELOCITY =
-      Equation.of(
-          "V", "mean velocity", "Q / (b h)", Kind.VELOCITY, CONTINUITY, "Q m3/s", "b m", "h m");
+      Equation.of("V", "mean velocity", "Q / (b h)", Kind.VELOCITY, CONTINUITY, "Q m3/s, b m, h m");
   private static final Equation RADIUS =
-      Equation.of("R", "hydraulic radius", "b h / (b + 2 h)", Kind.BORE, "geometry", "b m", "h m");
+      Equation.of("R", "hydraulic radius", "b h / (b + 2 h)", Kind.BORE, "geometry", "b m, h m");
   private static final Equation SLOPE =
       Equation.of(
           "S_f",
@@ -54,11 +50,9 @@ public final class LaneWorking {
           "(n V/R^(2/3))^2",
           Kind.NUMBER,
           MANNING,
-          "n",
-          "V m/s",
-          "R m");
+          "n, V m/s, R m");
   private static final Equation SHEAR =
-      Equation.of("u*", "shear velocity", "sqrt(g R S_f)", Kind.FALL, DEFINITION, "R m", "S_f");
+      Equation.of("u*", "shear velocity", "sqrt(g R S_f)", Kind.FALL, DEFINITION, "R m, S_f");
   private static final Equation FACTOR =
       Equation.of(
           "f",
@@ -66,10 +60,9 @@ public final class LaneWorking {
           "8 g n^2/R^(1/3)",
           Kind.NUMBER,
           MANNING,
-          "n",
-          "R m");
+          "n, R m");
   private static final Equation FROUDE =
-      Equation.of("Fr", "Froude number", "V/sqrt(g h)", Kind.NUMBER, DEFINITION, "V m/s", "h m");
+      Equation.of("Fr", "Froude number", "V/sqrt(g h)", Kind.NUMBER, DEFINITION, "V m/s, h m");
   private static final Equation REYNOLDS =
       Equation.of(
           "Re",
@@ -77,13 +70,9 @@ public final class LaneWorking {
           "4 R V rho/mu",
           Kind.NUMBER,
           DEFINITION,
-          "R m",
-          "V m/s",
-          "rho kg/m3",
-          "mu Pa.s");
+          "R m, V m/s, rho kg/m3, mu Pa.s");
   private static final Equation RESIDENCE =
-      Equation.of(
-          "t", "detention time", "L b h/Q", Kind.TIME, CONTINUITY, "L m", "b m", "h m", "Q m3/s");
+      Equation.of("t", "detention time", "L b h/Q", Kind.TIME, CONTINUITY, "L m, b m, h m, Q m3/s");
   private static final Equation OVERFLOW =
       Equation.of(
           "v_0",
@@ -91,9 +80,7 @@ public final class LaneWorking {
           "Q / (L b)",
           Kind.FALL,
           CaptureRelations.IDEAL.citation().toString(),
-          "Q m3/s",
-          "L m",
-          "b m");
+          "Q m3/s, L m, b m");
   private static final Equation STORED =
       Equation.of(
           "m",
@@ -101,11 +88,7 @@ public final class LaneWorking {
           "L b h_s (1 - p) rho_s",
           Kind.MASS,
           "geometry",
-          "L m",
-          "b m",
-          "h_s m",
-          "p",
-          "rho_s kg/m3");
+          "L m, b m, h_s m, p, rho_s kg/m3");
   private static final Equation ENTERING =
       Equation.of(
           "m_d",
@@ -113,10 +96,7 @@ public final class LaneWorking {
           "C Q rho_s x_run",
           Kind.MASS_PER_DAY,
           BALANCE,
-          "C",
-          "Q m3/s",
-          "rho_s kg/m3",
-          "x_run");
+          "C, Q m3/s, rho_s kg/m3, x_run");
   private static final Equation CYCLE =
       Equation.search(
           "T",
@@ -124,8 +104,7 @@ public final class LaneWorking {
           "filling followed in steps of a hundredth of the storage depth, the deposit spread evenly",
           Kind.DAYS,
           BALANCE,
-          "m kg",
-          "m_d kg/s");
+          "m kg, m_d kg/s");
   private static final Equation MEAN =
       Equation.search(
           "k_m",
@@ -133,8 +112,7 @@ public final class LaneWorking {
           "sand deposited over sand fed, from clean to clean-out",
           Kind.PERCENT,
           BALANCE,
-          "clean",
-          "last");
+          "clean, last");
   private static final Equation COATED =
       Equation.of(
           "w_1",
@@ -142,8 +120,7 @@ public final class LaneWorking {
           "f_c w",
           Kind.FALL,
           "coating factor of the design",
-          "f_c",
-          "w m/s");
+          "f_c, w m/s");
   private static final Equation GRAIN_REYNOLDS =
       Equation.of(
           "Re_p",
@@ -151,9 +128,7 @@ public final class LaneWorking {
           "w_1 d/nu",
           Kind.NUMBER,
           DEFINITION,
-          "w_1 m/s",
-          "d m",
-          "nu m2/s");
+          "w_1 m/s, d m, nu m2/s");
   private static final Equation HINDERED =
       Equation.of(
           "w_C",
@@ -161,9 +136,7 @@ public final class LaneWorking {
           "w_1 (1 - C)^n",
           Kind.FALL,
           "Richardson and Zaki (1954)",
-          "w_1 m/s",
-          "C",
-          "n");
+          "w_1 m/s, C, n");
   private static final Equation FALL_TIME =
       Equation.of(
           "t_s",
@@ -171,8 +144,7 @@ public final class LaneWorking {
           "h/w_C",
           Kind.TIME,
           DEFINITION,
-          "h m",
-          "w_C m/s");
+          "h m, w_C m/s");
   private static final Equation IDEAL =
       Equation.of(
           "E_1",
@@ -180,8 +152,7 @@ public final class LaneWorking {
           "min(1, w_C/v_0)",
           Kind.PERCENT,
           CaptureRelations.IDEAL.citation().toString(),
-          "w_C m/s",
-          "v_0 m/s");
+          "w_C m/s, v_0 m/s");
   private static final Equation TURBULENT =
       Equation.search(
           "E_2",
@@ -189,9 +160,7 @@ public final class LaneWorking {
           "solution for the uniform eddy diffusivity 0.075 u* h",
           Kind.PERCENT,
           new CampDobbins1946().citation().toString(),
-          "w_C m/s",
-          "v_0 m/s",
-          "u* m/s");
+          "w_C m/s, v_0 m/s, u* m/s");
   private static final Equation MIXED =
       Equation.of(
           "E_3",
@@ -199,8 +168,7 @@ public final class LaneWorking {
           "1 - exp(-w_C/v_0)",
           Kind.PERCENT,
           CaptureRelations.MIXED.citation().toString(),
-          "w_C m/s",
-          "v_0 m/s");
+          "w_C m/s, v_0 m/s");
   private static final Equation CAMP =
       scour("V_c", "velocity that scours, by Camp", ScourModels.CAMP.citation().toString());
   private static final Equation SHIELDS =
@@ -212,8 +180,7 @@ public final class LaneWorking {
           "min(V_c, V_sh)",
           Kind.VELOCITY,
           "the lower of two",
-          "V_c m/s",
-          "V_sh m/s");
+          "V_c m/s, V_sh m/s");
   private static final Equation SUSPENSION =
       Equation.of(
           "r",
@@ -221,8 +188,7 @@ public final class LaneWorking {
           "w_C/u*",
           Kind.NUMBER,
           DEFINITION,
-          "w_C m/s",
-          "u* m/s");
+          "w_C m/s, u* m/s");
   private static final Equation KEPT =
       Equation.search(
           "k",
@@ -231,9 +197,7 @@ public final class LaneWorking {
               + " velocity at which turbulence holds the grain up",
           Kind.PERCENT,
           "Krone (1962) on Camp (1946) and Dobbins (1944)",
-          "V m/s",
-          "V_s m/s",
-          "r");
+          "V m/s, V_s m/s, r");
 
   private LaneWorking() {}
 
@@ -244,10 +208,7 @@ public final class LaneWorking {
         "sqrt(8 theta g (s - 1) d / f)",
         Kind.VELOCITY,
         source,
-        "theta",
-        "s",
-        "d m",
-        "f");
+        "theta, s, d m, f");
   }
 
   /**

@@ -36,8 +36,7 @@ public final class LineWorking {
           "Q / (pi D^2 / 4)",
           Kind.VELOCITY,
           CONTINUITY,
-          "Q m3/s",
-          "D m");
+          "Q m3/s, D m");
   private static final Equation LEAST_VELOCITY =
       Equation.of(
           "V_L",
@@ -45,8 +44,7 @@ public final class LineWorking {
           "Q / (pi D_L^2 / 4)",
           Kind.VELOCITY,
           CONTINUITY,
-          "Q m3/s",
-          "D_L m");
+          "Q m3/s, D_L m");
   private static final Equation MIXTURE =
       Equation.of(
           "rho_m",
@@ -54,9 +52,7 @@ public final class LineWorking {
           "rho_l + C_t (rho_s - rho_l)",
           Kind.DENSITY,
           BALANCE,
-          "C_t",
-          "rho_s kg/m3",
-          "rho_l kg/m3");
+          "C_t, rho_s kg/m3, rho_l kg/m3");
   private static final Equation COARSE =
       Equation.of(
           "C",
@@ -64,8 +60,7 @@ public final class LineWorking {
           "(1 - x_f) C_t",
           Kind.PERCENT,
           BALANCE,
-          "x_f",
-          "C_t");
+          "x_f, C_t");
   private static final Equation FINES =
       Equation.of(
           "C_f",
@@ -73,9 +68,7 @@ public final class LineWorking {
           "x_f C_t / (1 - C)",
           Kind.PERCENT,
           BALANCE,
-          "x_f",
-          "C_t",
-          "C");
+          "x_f, C_t, C");
   private static final Equation LIQUID =
       Equation.of(
           "rho",
@@ -83,9 +76,7 @@ public final class LineWorking {
           "rho_l + C_f (rho_s - rho_l)",
           Kind.DENSITY,
           BALANCE,
-          "C_f",
-          "rho_s kg/m3",
-          "rho_l kg/m3");
+          "C_f, rho_s kg/m3, rho_l kg/m3");
   private static final Equation WALL_STRESS =
       Equation.search(
           "tau_w",
@@ -93,9 +84,7 @@ public final class LineWorking {
           "stress at which the carrier flows at this velocity",
           Kind.STRESS,
           THICK,
-          "V m/s",
-          "D m",
-          "rho kg/m3");
+          "V m/s, D m, rho kg/m3");
   private static final Equation SHEAR_RATE =
       Equation.of(
           "G_w",
@@ -103,10 +92,7 @@ public final class LineWorking {
           "((tau_w - tau_y)/K)^(1/n)",
           Kind.SHEAR_RATE,
           "rheology of the carrier",
-          "tau_w Pa",
-          "tau_y Pa",
-          "K Pa.s^n",
-          "n");
+          "tau_w Pa, tau_y Pa, K Pa.s^n, n");
   private static final Equation WALL_VISCOSITY =
       Equation.of(
           "mu",
@@ -114,8 +100,7 @@ public final class LineWorking {
           "tau_w/G_w",
           Kind.VISCOSITY,
           DEFINITION,
-          "tau_w Pa",
-          "G_w 1/s");
+          "tau_w Pa, G_w 1/s");
   private static final Equation LAMINAR_STRESS =
       Equation.search(
           "tau_l",
@@ -123,8 +108,7 @@ public final class LineWorking {
           "stress at which the carrier flows at this velocity without turbulence",
           Kind.STRESS,
           THICK,
-          "V m/s",
-          "D m");
+          "V m/s, D m");
   private static final Equation METZNER_REED =
       Equation.of(
           "Re",
@@ -132,9 +116,7 @@ public final class LineWorking {
           "8 rho V^2 / tau_l",
           Kind.NUMBER,
           "Metzner and Reed (1955), AIChE Journal 1:434",
-          "rho kg/m3",
-          "V m/s",
-          "tau_l Pa");
+          "rho kg/m3, V m/s, tau_l Pa");
   private static final Equation REYNOLDS =
       Equation.of(
           "Re",
@@ -142,19 +124,10 @@ public final class LineWorking {
           "rho V D / mu",
           Kind.NUMBER,
           DEFINITION,
-          "rho kg/m3",
-          "V m/s",
-          "D m",
-          "mu Pa.s");
+          "rho kg/m3, V m/s, D m, mu Pa.s");
   private static final Equation RATIO =
       Equation.of(
-          "s",
-          "relative density",
-          "rho_s/rho",
-          Kind.NUMBER,
-          DEFINITION,
-          "rho_s kg/m3",
-          "rho kg/m3");
+          "s", "relative density", "rho_s/rho", Kind.NUMBER, DEFINITION, "rho_s kg/m3, rho kg/m3");
   private static final Equation TURBULENT_FROM =
       Equation.search(
           "V_t",
@@ -173,9 +146,7 @@ public final class LineWorking {
           Kind.STRESS,
           "stability constant 0.04 to 0.2 in experiments; Beris and others (1985), Journal of Fluid"
               + " Mechanics 158:219 for the theory, 0.048",
-          "d m",
-          "rho_s kg/m3",
-          "rho kg/m3");
+          "d m, rho_s kg/m3, rho kg/m3");
   private static final Equation FLOOR =
       Equation.search(
           "x_floor",
@@ -200,9 +171,7 @@ public final class LineWorking {
           "f V^2 / (2 g D)",
           Kind.NUMBER,
           "Darcy and Weisbach",
-          "f",
-          "V m/s",
-          "D m");
+          "f, V m/s, D m");
   private static final Equation WALL_GRADIENT =
       Equation.of(
           "i_w",
@@ -210,9 +179,7 @@ public final class LineWorking {
           "4 tau_w / (D rho g)",
           Kind.NUMBER,
           "balance of forces",
-          "tau_w Pa",
-          "D m",
-          "rho kg/m3");
+          "tau_w Pa, D m, rho kg/m3");
   private static final Equation FRICTION =
       Equation.of(
           "dp_f",
@@ -220,11 +187,7 @@ public final class LineWorking {
           "(i_w + (i_u - i_w) cos(theta)) rho g L",
           Kind.PRESSURE,
           "slope by Worster and Denny (1955)",
-          "i_w",
-          "i_u",
-          "theta",
-          "rho kg/m3",
-          "L m");
+          "i_w, i_u, theta, rho kg/m3, L m");
   private static final Equation FITTINGS =
       Equation.of(
           "dp_K",
@@ -232,9 +195,7 @@ public final class LineWorking {
           "K rho_m V^2 / 2",
           Kind.PRESSURE,
           DEFINITION,
-          "K",
-          "rho_m kg/m3",
-          "V m/s");
+          "K, rho_m kg/m3, V m/s");
   private static final Equation LOST_HEAD =
       Equation.of(
           "h_f",
@@ -242,8 +203,7 @@ public final class LineWorking {
           "dp / (rho_m g)",
           Kind.HEAD,
           DEFINITION,
-          "dp Pa",
-          "rho_m kg/m3");
+          "dp Pa, rho_m kg/m3");
   private static final Equation HEAD =
       Equation.of(
           "H",
@@ -251,12 +211,7 @@ public final class LineWorking {
           "z_rise + h_outlet - z_source + h_f + h_suction + V_out^2 / (2 g)",
           Kind.HEAD,
           "energy equation",
-          "z_rise m",
-          "h_outlet m",
-          "z_source m",
-          "h_f m",
-          "h_suction m",
-          "V_out m/s");
+          "z_rise m, h_outlet m, z_source m, h_f m, h_suction m, V_out m/s");
 
   private LineWorking() {}
 

@@ -54,8 +54,7 @@ public final class RunPoint {
   public static final double SLIDES_RAD = Math.toRadians(15);
 
   private static final Equation ROUGHNESS =
-      Equation.of(
-          "e", "roughness over bore", "k/D", Kind.NUMBER, Equation.DEFINITION, "k m", "D m");
+      Equation.of("e", "roughness over bore", "k/D", Kind.NUMBER, Equation.DEFINITION, "k m, D m");
   private static final Equation MODELLED =
       Equation.of(
           "i_d",
@@ -63,9 +62,7 @@ public final class RunPoint {
           "i_w + i_m - i_f",
           Kind.NUMBER,
           "theory page on head loss",
-          "i_w",
-          "i_m",
-          "i_f");
+          "i_w, i_m, i_f");
   private static final Equation MOVING =
       Equation.of(
           "i_u",
@@ -73,9 +70,7 @@ public final class RunPoint {
           "min(i_d, i_w + 2 * 0.4 * 0.60 (s - 1))",
           Kind.NUMBER,
           "Wilson 1970, balance of forces on a bed",
-          "i_d",
-          "i_w",
-          "s");
+          "i_d, i_w, s");
   private static final Equation LESS_EDDIES = MOVING.as("i_p");
   private static final Equation EDDIES =
       Equation.of(
@@ -84,9 +79,7 @@ public final class RunPoint {
           "max(0, (V_L - V_l) / (V_t - V_l))",
           Kind.NUMBER,
           "straight line between the two",
-          "V_L m/s",
-          "V_t m/s",
-          "V_l m/s");
+          "V_L m/s, V_t m/s, V_l m/s");
   private static final Equation SLIDING =
       Equation.search(
           "i_s",
@@ -110,10 +103,7 @@ public final class RunPoint {
           "max(i_t, i_s + x_e (i_p - i_s))",
           Kind.NUMBER,
           "theory page on the non-Newtonian carrier",
-          "i_t",
-          "i_s",
-          "x_e",
-          "i_p");
+          "i_t, i_s, x_e, i_p");
 
   private final FilledRun filled;
   private final double flowM3ps;

@@ -18,8 +18,7 @@ public final class MaterialWorking {
           "rho_s/rho - 1",
           Kind.NUMBER,
           Equation.DEFINITION,
-          "rho_s kg/m3",
-          "rho kg/m3");
+          "rho_s kg/m3, rho kg/m3");
   private static final Equation KINEMATIC =
       Equation.of(
           "nu",
@@ -27,8 +26,7 @@ public final class MaterialWorking {
           "mu/rho",
           Kind.KINEMATIC_VISCOSITY,
           Equation.DEFINITION,
-          "mu Pa.s",
-          "rho kg/m3");
+          "mu Pa.s, rho kg/m3");
   private static final Equation REYNOLDS =
       Equation.of(
           "Re_p",
@@ -36,9 +34,7 @@ public final class MaterialWorking {
           "w d / nu",
           Kind.NUMBER,
           Equation.DEFINITION,
-          "w m/s",
-          "d m",
-          "nu m2/s");
+          "w m/s, d m, nu m2/s");
   private static final Equation CROWD =
       Equation.of(
           "h",
@@ -46,8 +42,7 @@ public final class MaterialWorking {
           "(1 - C)^n",
           Kind.NUMBER,
           "Richardson and Zaki (1954)",
-          "C",
-          "n");
+          "C, n");
 
   private MaterialWorking() {}
 

@@ -26,9 +26,7 @@ public final class ObservedWorking {
           "(U_P^2 + U_Q^2 + U_f^2)^(1/2)",
           Kind.PRESSURE,
           Equation.COMMON,
-          "U_P Pa",
-          "U_Q Pa",
-          "U_f Pa");
+          "U_P Pa, U_Q Pa, U_f Pa");
   private static final Equation SAND =
       Equation.of(
           "M",
@@ -36,9 +34,7 @@ public final class ObservedWorking {
           "Cb rho_s V_bed",
           Kind.MASS,
           Equation.COMMON,
-          "Cb",
-          "rho_s kg/m3",
-          "V_bed m3");
+          "Cb, rho_s kg/m3, V_bed m3");
 
   private ObservedWorking() {}
 

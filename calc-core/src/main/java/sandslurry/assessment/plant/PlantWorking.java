@@ -43,10 +43,7 @@ public final class PlantWorking {
           "x (cows m_m + m_o)",
           Kind.MASS_FLOW,
           BALANCE,
-          "x",
-          "cows",
-          "m_m kg/s",
-          "m_o kg/s");
+          "x, cows, m_m kg/s, m_o kg/s");
   private static final Equation MASS =
       Equation.of(
           "m",
@@ -54,12 +51,7 @@ public final class PlantWorking {
           "m_e + x_r stalls m_b + Q_w rho_w",
           Kind.MASS_FLOW,
           BALANCE,
-          "m_e kg/s",
-          "x_r",
-          "stalls",
-          "m_b kg/s",
-          "Q_w m3/s",
-          "rho_w kg/m3");
+          "m_e kg/s, x_r, stalls, m_b kg/s, Q_w m3/s, rho_w kg/m3");
   private static final Equation SOLIDS =
       Equation.of(
           "TS",
@@ -67,9 +59,7 @@ public final class PlantWorking {
           "m_s / (m - m_sand)",
           Kind.PERCENT,
           DEFINITION,
-          "m_s kg/s",
-          "m kg/s",
-          "m_sand kg/s");
+          "m_s kg/s, m kg/s, m_sand kg/s");
   private static final Equation VOLUME =
       Equation.search(
           "Q",
@@ -79,7 +69,7 @@ public final class PlantWorking {
           "volumes add up",
           "m kg/s");
   private static final Equation DENSITY =
-      Equation.of("rho", "density", "m/Q", Kind.DENSITY, DEFINITION, "m kg/s", "Q m3/s");
+      Equation.of("rho", "density", "m/Q", Kind.DENSITY, DEFINITION, "m kg/s, Q m3/s");
   private static final Equation LIQUOR =
       Equation.of(
           "TS_1",
@@ -87,8 +77,7 @@ public final class PlantWorking {
           "S / (S + W)",
           Kind.PERCENT,
           "balance of the loop at rest; the recycle ratio cancels",
-          "S kg/s",
-          "W kg/s");
+          "S kg/s, W kg/s");
   private static final Equation SOLVED =
       Equation.search(
           "TS_2",
@@ -117,8 +106,7 @@ public final class PlantWorking {
           "B - B_r",
           Kind.MASS_PER_DAY,
           BALANCE,
-          "B kg/s",
-          "B_r kg/s");
+          "B kg/s, B_r kg/s");
   private static final Equation NOT_BOUGHT =
       Equation.of(
           "eta",
@@ -126,8 +114,7 @@ public final class PlantWorking {
           "1 - M/B",
           Kind.PERCENT,
           DEFINITION,
-          "M kg/s",
-          "B kg/s");
+          "M kg/s, B kg/s");
   private static final Equation AS_NEW =
       Equation.search(
           "M_0",
@@ -150,10 +137,7 @@ public final class PlantWorking {
           "4 Z^2 d^3/3 + Z L d^2 + Z W d^2 + W L d",
           Kind.VOLUME,
           POND,
-          "Z",
-          "d m",
-          "L m",
-          "W m");
+          "Z, d m, L m, W m");
   private static final Equation FREEBOARD =
       Equation.of(
           "V_f",
@@ -161,12 +145,7 @@ public final class PlantWorking {
           "V - (4 Z^2 (d - f)^3/3 + Z L (d - f)^2 + Z W (d - f)^2 + W L (d - f))",
           Kind.VOLUME,
           POND,
-          "V m3",
-          "Z",
-          "d m",
-          "f m",
-          "L m",
-          "W m");
+          "V m3, Z, d m, f m, L m, W m");
   private static final Equation STORM =
       Equation.of(
           "V_st",
@@ -174,11 +153,7 @@ public final class PlantWorking {
           "h_st (L + 2 Z d) (W + 2 Z d)",
           Kind.VOLUME,
           POND,
-          "h_st m",
-          "L m",
-          "Z",
-          "d m",
-          "W m");
+          "h_st m, L m, Z, d m, W m");
   private static final Equation ROOM =
       Equation.of(
           "V_r",
@@ -186,10 +161,7 @@ public final class PlantWorking {
           "max(0, V - V_f - V_st - V_sand)",
           Kind.VOLUME,
           VOLUMES,
-          "V m3",
-          "V_f m3",
-          "V_st m3",
-          "V_sand m3");
+          "V m3, V_f m3, V_st m3, V_sand m3");
   private static final Equation DAYS =
       Equation.search(
           "t",
@@ -206,9 +178,7 @@ public final class PlantWorking {
           "m_sand * 365 * 86400 / (rho_s (1 - p))",
           Kind.VOLUME,
           BALANCE,
-          "m_sand kg/s",
-          "rho_s kg/m3",
-          "p");
+          "m_sand kg/s, rho_s kg/m3, p");
 
   private static final Equation FLUSH_RADIUS =
       Equation.of(
@@ -217,8 +187,7 @@ public final class PlantWorking {
           "b h / (b + 2 h)",
           Kind.BORE,
           "geometry",
-          "b m",
-          "h m");
+          "b m, h m");
   private static final Equation FLUSH_VELOCITY =
       Equation.of(
           "V",
@@ -226,11 +195,9 @@ public final class PlantWorking {
           "R^(2/3) S^(1/2)/n",
           Kind.VELOCITY,
           "Manning 1891",
-          "R m",
-          "S",
-          "n");
+          "R m, S, n");
   private static final Equation FLUSH_WAVE =
-      Equation.of("L_w", "length of the wave", "V t", Kind.LENGTH, DEFINITION, "V m/s", "t s");
+      Equation.of("L_w", "length of the wave", "V t", Kind.LENGTH, DEFINITION, "V m/s, t s");
   private static final Equation FLUSH_STRESS =
       Equation.of(
           "tau",
@@ -238,9 +205,7 @@ public final class PlantWorking {
           "rho g R S",
           Kind.STRESS,
           "balance of forces",
-          "rho kg/m3",
-          "R m",
-          "S");
+          "rho kg/m3, R m, S");
 
   private PlantWorking() {}
 

@@ -28,19 +28,10 @@ public final class StateWorking {
           "flow rates of the pump curve; of a piston pump its strokes",
           Kind.FLOW,
           "solved by Brent's method",
-          "H m",
-          "rho_m kg/m3",
-          "T K");
+          "H m, rho_m kg/m3, T K");
   private static final Equation HELD =
       Equation.lookup(
-          "Q",
-          "flow rate, held by control",
-          "design",
-          Kind.FLOW,
-          "input",
-          "H m",
-          "rho_m kg/m3",
-          "T K");
+          "Q", "flow rate, held by control", "design", Kind.FLOW, "input", "H m, rho_m kg/m3, T K");
   private static final Equation VELOCITY =
       Equation.of(
           "V_L",
@@ -48,8 +39,7 @@ public final class StateWorking {
           "Q / (pi D_L^2 / 4)",
           Kind.VELOCITY,
           DEFINITION,
-          "Q m3/s",
-          "D_L m");
+          "Q m3/s, D_L m");
   private static final Equation WEAR =
       Equation.of(
           "W_1",
@@ -57,8 +47,7 @@ public final class StateWorking {
           "(Q/Q_design)^" + WearIndex.LOW_POWER,
           Kind.NUMBER,
           WearIndex.SOURCE,
-          "Q m3/s",
-          "Q_design m3/s");
+          "Q m3/s, Q_design m3/s");
   private static final Equation MORE_WEAR =
       Equation.of(
           "W_2",
@@ -66,8 +55,7 @@ public final class StateWorking {
           "(Q/Q_design)^" + WearIndex.HIGH_POWER,
           Kind.NUMBER,
           WearIndex.SOURCE,
-          "Q m3/s",
-          "Q_design m3/s");
+          "Q m3/s, Q_design m3/s");
   private static final Equation REGION =
       Equation.of(
           "b",
@@ -75,8 +63,7 @@ public final class StateWorking {
           "Q/Q_best",
           Kind.PERCENT,
           "theory page on pumps",
-          "Q m3/s",
-          "Q_best m3/s");
+          "Q m3/s, Q_best m3/s");
   private static final Equation VAPOUR =
       Equation.lookup(
           "p_v",
@@ -92,12 +79,7 @@ public final class StateWorking {
           "(p_air - p_v)/(rho_m g) + z - max(h_s, 0) - h_a",
           Kind.HEAD,
           DEFINITION,
-          "p_air Pa",
-          "p_v Pa",
-          "rho_m kg/m3",
-          "z m",
-          "h_s m",
-          "h_a m");
+          "p_air Pa, p_v Pa, rho_m kg/m3, z m, h_s m, h_a m");
   private static final Equation SUCTION_SPEED =
       Equation.of(
           "S",
@@ -105,9 +87,7 @@ public final class StateWorking {
           "N[1/min] Q_best^0.5 / NPSH_best^0.75",
           Kind.NUMBER,
           DEFINITION,
-          "N 1/s",
-          "Q_best m3/s",
-          "NPSH_best m");
+          "N 1/s, Q_best m3/s, NPSH_best m");
   private static final Equation REQUIRED =
       Equation.lookup(
           "NPSHr",
@@ -124,10 +104,7 @@ public final class StateWorking {
           Kind.HEAD,
           "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
               + " ANSI/HI 9.6.1 for an inlet that works hard; f_v the factor of a thick liquid",
-          "R",
-          "f_v",
-          "NPSHr m",
-          "M m");
+          "R, f_v, NPSHr m, M m");
 
   private StateWorking() {}
 

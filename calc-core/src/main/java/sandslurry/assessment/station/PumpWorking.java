@@ -35,10 +35,7 @@ public final class PumpWorking {
           "rho_m g Q H / eta",
           Kind.POWER,
           DEFINITION,
-          "rho_m kg/m3",
-          "Q m3/s",
-          "H m",
-          "eta");
+          "rho_m kg/m3, Q m3/s, H m, eta");
 
   private static final Equation INPUT_POWER =
       Equation.of(
@@ -47,8 +44,7 @@ public final class PumpWorking {
           "P/eta_drive",
           Kind.POWER,
           DEFINITION,
-          "P W",
-          "eta_drive");
+          "P W, eta_drive");
   private static final Equation SAND_ENERGY =
       Equation.of(
           "e",
@@ -56,10 +52,7 @@ public final class PumpWorking {
           "P_in / (C_t Q rho_s)",
           Kind.SPECIFIC_ENERGY,
           DEFINITION,
-          "P_in W",
-          "C_t",
-          "Q m3/s",
-          "rho_s kg/m3");
+          "P_in W, C_t, Q m3/s, rho_s kg/m3");
   private static final Equation SPEED =
       Equation.of(
           "r",
@@ -67,8 +60,7 @@ public final class PumpWorking {
           "N/N_curve",
           Kind.NUMBER,
           "affinity laws",
-          "N 1/s",
-          "N_curve 1/s");
+          "N 1/s, N_curve 1/s");
   private static final Equation LEAST_RATIO =
       Equation.of(
           "HR",
@@ -76,8 +68,7 @@ public final class PumpWorking {
           "max(0, min(HR_C, HR_E))",
           Kind.NUMBER,
           "rule of the theory page on pumps",
-          "HR_C",
-          "HR_E");
+          "HR_C, HR_E");
   private static final Equation CAVE_RATIO =
       Equation.of(
           "HR",
@@ -101,9 +92,7 @@ public final class PumpWorking {
           "eta_v V_stroke N",
           Kind.FLOW,
           "displacement",
-          "eta_v",
-          "V_stroke m3",
-          "N 1/s");
+          "eta_v, V_stroke m3, N 1/s");
 
   private PumpWorking() {}
 

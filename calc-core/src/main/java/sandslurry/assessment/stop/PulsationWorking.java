@@ -26,9 +26,7 @@ public final class PulsationWorking {
           "sqrt(1.4 p/(V I)) / (2 pi)",
           Kind.FREQUENCY,
           GAS,
-          "p Pa",
-          "V m3",
-          "I kg/m4");
+          "p Pa, V m3, I kg/m4");
   private static final Equation PASSED =
       Equation.of(
           "k",
@@ -36,8 +34,7 @@ public final class PulsationWorking {
           "1 / ((f/f_0)^2 - 1) for f > 2^0.5 f_0; else 1",
           Kind.PERCENT,
           GAS,
-          "f 1/s",
-          "f_0 1/s");
+          "f 1/s, f_0 1/s");
   private static final Equation PUMP_LEAST = swing("q_p1", "least");
   private static final Equation PUMP_GREATEST = swing("q_p2", "greatest");
   private static final Equation LEAST = damped("q_1", "least", "q_p1");
@@ -50,8 +47,7 @@ public final class PulsationWorking {
               + " flow rate; at most the pressure wave of the whole swing",
           Kind.HEAD,
           MOTION + "; Joukowsky 1898",
-          "N 1/s",
-          "k");
+          "N 1/s, k");
   private static final Equation PEAK =
       Equation.of(
           "p_peak",
@@ -59,9 +55,7 @@ public final class PulsationWorking {
           "p_q + rho_m g h_q",
           Kind.PRESSURE,
           DEFINITION,
-          "p_q Pa",
-          "rho_m kg/m3",
-          "h_q m");
+          "p_q Pa, rho_m kg/m3, h_q m");
   private static final Equation STEADY =
       Equation.search(
           "p_q",
@@ -77,8 +71,7 @@ public final class PulsationWorking {
           "q_1 V_L",
           Kind.VELOCITY,
           DEFINITION,
-          "q_1",
-          "V_L m/s");
+          "q_1, V_L m/s");
   private static final Equation PAUSE =
       Equation.search(
           "t",
@@ -86,8 +79,7 @@ public final class PulsationWorking {
           "moments of the cycle",
           Kind.TIME,
           MOTION,
-          "N 1/s",
-          "k");
+          "N 1/s, k");
   private static final Equation FALL =
       Equation.of(
           "y",
@@ -95,8 +87,7 @@ public final class PulsationWorking {
           "w t",
           Kind.BORE,
           "settling velocity of d85 at rest",
-          "w m/s",
-          "t s");
+          "w m/s, t s");
   private static final Equation RELIEF_LEAST =
       Equation.of(
           "p_1",

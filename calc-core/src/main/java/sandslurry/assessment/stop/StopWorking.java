@@ -27,14 +27,7 @@ public final class StopWorking {
   private static final String SUPPLY = "scan and Brent's method";
   private static final Equation SAND =
       Equation.of(
-          "m",
-          "sand in the line",
-          "C_t V rho_s",
-          Kind.MASS,
-          DEFINITION,
-          "C_t",
-          "V m3",
-          "rho_s kg/m3");
+          "m", "sand in the line", "C_t V rho_s", Kind.MASS, DEFINITION, "C_t, V m3, rho_s kg/m3");
   private static final Equation SHARE =
       Equation.search(
           "x",
@@ -60,7 +53,7 @@ public final class StopWorking {
           "geometry",
           "b");
   private static final Equation DEPTH =
-      Equation.of("y", "depth of the bed", "D (1 - cos(b))/2", Kind.BORE, "geometry", "D m", "b");
+      Equation.of("y", "depth of the bed", "D (1 - cos(b))/2", Kind.BORE, "geometry", "D m, b");
   private static final Equation SETTLED =
       Equation.of(
           "t",
@@ -68,9 +61,7 @@ public final class StopWorking {
           "(D - y)/w",
           Kind.TIME,
           "settling velocity at rest, hindered",
-          "D m",
-          "y m",
-          "w m/s");
+          "D m, y m, w m/s");
   private static final Equation SLID =
       Equation.of(
           "t",
@@ -79,12 +70,7 @@ public final class StopWorking {
               + " A/sin(theta))]",
           Kind.TIME,
           "Ponder 1925; Nakamura and Kuroda 1937, by Kinosita 1949",
-          "A m2",
-          "w m/s",
-          "D m",
-          "theta",
-          "L m",
-          "x");
+          "A m2, w m/s, D m, theta, L m, x");
   private static final Equation FALL =
       Equation.search(
           "w",
@@ -108,9 +94,7 @@ public final class StopWorking {
           "4 tau_rest L/D",
           Kind.PRESSURE,
           "balance of forces",
-          "tau_rest Pa",
-          "L m",
-          "D m");
+          "tau_rest Pa, L m, D m");
   private static final Equation BED =
       Equation.search(
           "p_bed",
@@ -128,9 +112,7 @@ public final class StopWorking {
               + " sin(theta), less the weight of climbing parts",
           Kind.PRESSURE,
           WILSON,
-          "w_s Pa/m",
-          "mu",
-          "L m");
+          "w_s Pa/m, mu, L m");
   private static final Equation WEDGED =
       Equation.search(
           "p_w",
@@ -138,10 +120,7 @@ public final class StopWorking {
           "stress that grows along the plug by friction on the wall, zero at its far end",
           Kind.PRESSURE,
           "Janssen 1895, friction reversed; k by Jaky 1944, from memory, unverified",
-          "k",
-          "mu",
-          "D m",
-          "L m");
+          "k, mu, D m, L m");
   private static final Equation LONGEST =
       Equation.search(
           "L_most",
@@ -157,10 +136,7 @@ public final class StopWorking {
           "max(0, p_static + max(p_bed, p_yield, p_plug))",
           Kind.PRESSURE,
           JUDGEMENT,
-          "p_static Pa",
-          "p_bed Pa",
-          "p_yield Pa",
-          "p_plug Pa");
+          "p_static Pa, p_bed Pa, p_yield Pa, p_plug Pa");
   private static final Equation MOST =
       Equation.of(
           "p_high",
@@ -168,11 +144,7 @@ public final class StopWorking {
           "max(0, p_static + 2 (p_bed + p_yield) + max(2 p_plug, p_wedge))",
           Kind.PRESSURE,
           JUDGEMENT,
-          "p_static Pa",
-          "p_bed Pa",
-          "p_yield Pa",
-          "p_plug Pa",
-          "p_wedge Pa");
+          "p_static Pa, p_bed Pa, p_yield Pa, p_plug Pa, p_wedge Pa");
   private static final Equation CARRY =
       Equation.search(
           "Q_carry",
@@ -198,9 +170,7 @@ public final class StopWorking {
           "V_flush/max(Q_carry, Q_strip)",
           Kind.TIME,
           DEFINITION,
-          "V_flush m3",
-          "Q_carry m3/s",
-          "Q_strip m3/s");
+          "V_flush m3, Q_carry m3/s, Q_strip m3/s");
   private static final Equation OVER_BED =
       Equation.of(
           "V_bed",
@@ -208,9 +178,7 @@ public final class StopWorking {
           "Q_bed / (pi/4 D^2 (1 - x))",
           Kind.VELOCITY,
           DEFINITION,
-          "Q_bed m3/s",
-          "D m",
-          "x");
+          "Q_bed m3/s, D m, x");
 
   private StopWorking() {}
 

@@ -25,8 +25,7 @@ public final class SurgeWorking {
           "2 L/a",
           Kind.TIME,
           DEFINITION,
-          "L m",
-          "a m/s");
+          "L m, a m/s");
   private static final Equation SLOW =
       Equation.of(
           "dp_T",
@@ -34,9 +33,7 @@ public final class SurgeWorking {
           "dp for T <= t_r; else dp t_r/T",
           Kind.PRESSURE,
           MICHAUD,
-          "dp Pa",
-          "T s",
-          "t_r s");
+          "dp Pa, T s, t_r s");
   private static final Equation GREATEST =
       Equation.of(
           "p",
@@ -44,8 +41,7 @@ public final class SurgeWorking {
           "p_working + dp_T",
           Kind.PRESSURE,
           DEFINITION,
-          "p_working Pa",
-          "dp_T Pa");
+          "p_working Pa, dp_T Pa");
   private static final Equation FALL =
       Equation.search(
           "dp_low",
@@ -62,9 +58,7 @@ public final class SurgeWorking {
           "max(p_steady - dp_low, p_v)",
           Kind.PRESSURE,
           DEFINITION,
-          "p_steady Pa",
-          "dp_low Pa",
-          "p_v Pa");
+          "p_steady Pa, dp_low Pa, p_v Pa");
   private static final Equation STOP_TIME =
       Equation.of(
           "T_s",
@@ -72,11 +66,7 @@ public final class SurgeWorking {
           "2 rho_m L dV / (p_rating - p_working)",
           Kind.TIME,
           MICHAUD,
-          "rho_m kg/m3",
-          "L m",
-          "dV m/s",
-          "p_rating Pa",
-          "p_working Pa");
+          "rho_m kg/m3, L m, dV m/s, p_rating Pa, p_working Pa");
 
   private SurgeWorking() {}
 

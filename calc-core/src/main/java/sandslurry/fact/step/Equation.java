@@ -75,7 +75,7 @@ public record Equation(
    * @param text the right-hand side
    * @param kind what the result is
    * @param source where it comes from
-   * @param inputs each symbol put in, with its SI unit after a space: {@code "Q m3/s"}
+   * @param inputs each symbol put in, with its SI unit after a space: {@code "Q m3/s, D m"}
    * @return the equation
    */
   public static Equation of(
@@ -167,6 +167,6 @@ public record Equation(
   }
 
   private static List<Input> read(String... inputs) {
-    return Arrays.stream(inputs).map(Input::of).toList();
+    return Arrays.stream(inputs).flatMap(i -> Arrays.stream(i.split(", "))).map(Input::of).toList();
   }
 }

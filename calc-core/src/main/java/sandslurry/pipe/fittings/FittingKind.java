@@ -99,8 +99,7 @@ public enum FittingKind {
         "loss coefficient of one " + id,
         laminar + "/Re + " + turbulent + " (1 + " + size + "/D[in]^0.3)",
         Kind.NUMBER,
-        "Re",
-        "D m");
+        "Re, D m");
   }
 
   double laminarConstant() {

@@ -38,11 +38,7 @@ public final class Joukowsky1898 implements Correlation {
           "speed of the pressure wave",
           "1 / sqrt(rho_m (1/B + D/(E t)))",
           Kind.VELOCITY,
-          "rho_m kg/m3",
-          "B Pa",
-          "D m",
-          "E Pa",
-          "t m");
+          "rho_m kg/m3, B Pa, D m, E Pa, t m");
 
   /** Surge of a sudden stop. */
   public static final Equation SURGE =
@@ -51,9 +47,7 @@ public final class Joukowsky1898 implements Correlation {
           "surge of a sudden stop",
           "rho_m a dV",
           Kind.PRESSURE,
-          "rho_m kg/m3",
-          "a m/s",
-          "dV m/s");
+          "rho_m kg/m3, a m/s, dV m/s");
 
   private static final About ABOUT =
       new About("joukowsky-1898", "Joukowsky", SOURCE, List.of(), SURGE, WAVE);

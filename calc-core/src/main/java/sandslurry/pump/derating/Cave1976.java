@@ -44,9 +44,7 @@ final class Cave1976 implements SolidsDerating {
           "head with sand over head without",
           "1 - 0.0385 (s - 1) (1 + 4/s) C_w max(0, ln(d50[mm]/0.0227))",
           Kind.NUMBER,
-          "s",
-          "C_w",
-          "d50 m");
+          "s, C_w, d50 m");
 
   private static final About ABOUT =
       new About("cave-1976", "Cave", SOURCE, List.of(SIZE, CONCENTRATION), HEAD_RATIO);

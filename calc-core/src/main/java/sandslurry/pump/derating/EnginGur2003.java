@@ -41,10 +41,7 @@ public final class EnginGur2003 implements SolidsDerating {
           "head with sand over head without",
           "1 - 2.705 C_w (s - 1)^0.64 (d50/D)^0.313",
           Kind.NUMBER,
-          "C_w",
-          "s",
-          "d50 m",
-          "D m");
+          "C_w, s, d50 m, D m");
 
   private static final About ABOUT =
       new About("engin-gur-2003", "Engin and Gur", SOURCE, List.of(IMPELLER), HEAD_RATIO);

@@ -38,9 +38,7 @@ final class Gahlot1992 implements SolidsDerating {
           "head with sand over head without",
           "1 - 0.00056 (s - 1)^0.72 (1 + 3/s) (100 C_w) max(0, ln(50 d50[mm]))",
           Kind.NUMBER,
-          "s",
-          "C_w",
-          "d50 m");
+          "s, C_w, d50 m");
 
   private static final About ABOUT =
       new About("gahlot-1992", "Gahlot, Seshadri and Malhotra", SOURCE, List.of(SIZE), HEAD_RATIO);

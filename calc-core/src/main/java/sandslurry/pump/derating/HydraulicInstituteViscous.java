@@ -58,10 +58,7 @@ public final class HydraulicInstituteViscous implements Correlation {
           "parameter of the liquid in this pump",
           "16.5 nu[mm2/s]^0.5 H^0.0625 / (Q[m3/h]^0.375 N[1/min]^0.25)",
           Kind.NUMBER,
-          "nu m2/s",
-          "H m",
-          "Q m3/s",
-          "N 1/s");
+          "nu m2/s, H m, Q m3/s, N 1/s");
   private static final Equation C_Q =
       SOURCE.equation(
           "C_Q",

@@ -122,10 +122,7 @@ public enum RepresentativeViscosity {
             "(tau_2 - tau_1)/(G_2 - G_1)",
             Kind.VISCOSITY,
             source,
-            "tau_2 Pa",
-            "tau_1 Pa",
-            "G_2 1/s",
-            "G_1 1/s");
+            "tau_2 Pa, tau_1 Pa, G_2 1/s, G_1 1/s");
     return trace.step(slope, viscosity, atHigh, atLow, high, low);
   }
 }

@@ -36,9 +36,7 @@ final class Sellgren1979 implements SolidsDerating {
           "head with sand over head without",
           "1 - 0.32 C_w^0.7 (s - 1)^0.7 C_D^-0.25",
           Kind.NUMBER,
-          "C_w",
-          "s",
-          "C_D");
+          "C_w, s, C_D");
 
   private static final About ABOUT =
       new About("sellgren-1979", "Sellgren", SOURCE, List.of(), HEAD_RATIO);

@@ -25,8 +25,7 @@ public final class SolidsDeratings {
           "C s / (1 + C (s - 1))",
           Kind.PERCENT,
           "balance of mass",
-          "C",
-          "s");
+          "C, s");
 
   private SolidsDeratings() {}
 

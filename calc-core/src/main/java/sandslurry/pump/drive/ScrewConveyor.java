@@ -62,12 +62,7 @@ public record ScrewConveyor(
           "filling of the trough",
           "Q / (pi/4 (D^2 - d^2) S n (1 - 0.02 * 180 beta/pi))",
           Kind.PERCENT,
-          "Q m3/s",
-          "D m",
-          "d m",
-          "S m",
-          "n 1/s",
-          "beta");
+          "Q m3/s, D m, d m, S m, n 1/s, beta");
 
   /** Power at the shaft. */
   public static final Equation POWER =
@@ -76,11 +71,7 @@ public record ScrewConveyor(
           "power at its shaft",
           "m g (lambda L + L sin(beta)) + 50 D L",
           Kind.POWER,
-          "m kg/s",
-          "lambda",
-          "L m",
-          "beta",
-          "D m");
+          "m kg/s, lambda, L m, beta, D m");
 
   private static final double STEEPEST_RAD = Math.PI / 4;
   private static final double LOSS_PER_DEGREE = 0.02;

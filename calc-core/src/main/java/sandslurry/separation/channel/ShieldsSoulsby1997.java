@@ -35,9 +35,7 @@ public final class ShieldsSoulsby1997 implements ScourModel {
           "dimensionless grain size",
           "d (g (s - 1)/nu^2)^(1/3)",
           Kind.NUMBER,
-          "d m",
-          "s",
-          "nu m2/s");
+          "d m, s, nu m2/s");
   private static final Equation THETA =
       SOURCE.equation(
           "theta",

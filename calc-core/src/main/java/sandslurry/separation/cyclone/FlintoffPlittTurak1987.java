@@ -40,30 +40,16 @@ final class FlintoffPlittTurak1987 implements HydrocycloneModel {
           "cut size of the grains that do not follow the water, in a liquid as thick as water",
           "1e-6 * 39.7 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38 Q[L/min]^0.45 ((rho_s - rho)/1600)^0.5)",
           Kind.GRAIN,
-          "D_c m",
-          "D_i m",
-          "D_o m",
-          "D_u m",
-          "h m",
-          "Q m3/s",
-          "C",
-          "rho_s kg/m3",
-          "rho kg/m3");
+          "D_c m, D_i m, D_o m, D_u m, h m, Q m3/s, C, rho_s kg/m3, rho kg/m3");
   private static final Equation PRESSURE =
       SOURCE.equation(
           "dp",
           "pressure drop of the cyclone",
           "1880 Q[L/min]^1.8 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 + D_o[cm]^2)^0.87)",
           Kind.PRESSURE,
-          "Q m3/s",
-          "C",
-          "D_c m",
-          "D_i m",
-          "h m",
-          "D_u m",
-          "D_o m");
+          "Q m3/s, C, D_c m, D_i m, h m, D_u m, D_o m");
   private static final Equation CUT_THICK =
-      SOURCE.equation("d50", "cut size in this liquid", "t_v d50c", Kind.GRAIN, "t_v", "d50c m");
+      SOURCE.equation("d50", "cut size in this liquid", "t_v d50c", Kind.GRAIN, "t_v, d50c m");
 
   private static final About ABOUT =
       new About(

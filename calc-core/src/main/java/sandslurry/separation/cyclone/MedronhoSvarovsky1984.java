@@ -60,59 +60,44 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
           "velocity of the feed over the body",
           "Q / (pi/4 D^2)",
           Kind.VELOCITY,
-          "Q m3/s",
-          "D m");
+          "Q m3/s, D m");
   private static final Equation REYNOLDS =
       SOURCE.equation(
           "Re",
           "Reynolds number of the body",
           "rho V D/mu",
           Kind.NUMBER,
-          "rho kg/m3",
-          "V m/s",
-          "D m",
-          "mu Pa.s");
+          "rho kg/m3, V m/s, D m, mu Pa.s");
   private static final Equation EULER =
-      SOURCE.equation("Eu", "Euler number", "371.5 Re^0.116 exp(-2.12 C)", Kind.NUMBER, "Re", "C");
+      SOURCE.equation("Eu", "Euler number", "371.5 Re^0.116 exp(-2.12 C)", Kind.NUMBER, "Re, C");
   private static final Equation WATER =
       SOURCE.equation(
           "R_w",
           "share of the water that leaves below",
           "min(0.99, 1218 (D_u/D)^4.75 Eu^-0.30)",
           Kind.PERCENT,
-          "D_u m",
-          "D m",
-          "Eu");
+          "D_u m, D m, Eu");
   private static final Equation STOKES =
       SOURCE.equation(
           "Stk",
           "Stokes number of the cut size",
           "0.047 ln(1/R_w)^0.74 exp(8.96 C)/Eu",
           Kind.NUMBER,
-          "R_w",
-          "C",
-          "Eu");
+          "R_w, C, Eu");
   private static final Equation CUT =
       SOURCE.equation(
           "d50c",
           "cut size of the grains that do not follow the water",
           "sqrt(18 mu D Stk / ((rho_s - rho) V))",
           Kind.GRAIN,
-          "mu Pa.s",
-          "D m",
-          "Stk",
-          "rho_s kg/m3",
-          "rho kg/m3",
-          "V m/s");
+          "mu Pa.s, D m, Stk, rho_s kg/m3, rho kg/m3, V m/s");
   private static final Equation PRESSURE =
       SOURCE.equation(
           "dp",
           "pressure drop of the cyclone",
           "Eu rho V^2/2",
           Kind.PRESSURE,
-          "Eu",
-          "rho kg/m3",
-          "V m/s");
+          "Eu, rho kg/m3, V m/s");
 
   private static final About ABOUT =
       new About(

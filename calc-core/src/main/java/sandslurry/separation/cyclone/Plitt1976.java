@@ -52,43 +52,24 @@ final class Plitt1976 implements HydrocycloneModel {
           "cut size of the grains that do not follow the water",
           "1e-6 * 50.5 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38 Q[L/min]^0.45 ((rho_s - rho)/1000)^0.5)",
           Kind.GRAIN,
-          "D_c m",
-          "D_i m",
-          "D_o m",
-          "D_u m",
-          "h m",
-          "Q m3/s",
-          "C",
-          "rho_s kg/m3",
-          "rho kg/m3");
+          "D_c m, D_i m, D_o m, D_u m, h m, Q m3/s, C, rho_s kg/m3, rho kg/m3");
   private static final Equation PRESSURE =
       SOURCE.equation(
           "dp",
           "pressure drop of the cyclone",
           "1880 Q[L/min]^1.78 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 + D_o[cm]^2)^0.87)",
           Kind.PRESSURE,
-          "Q m3/s",
-          "C",
-          "D_c m",
-          "D_i m",
-          "h m",
-          "D_u m",
-          "D_o m");
+          "Q m3/s, C, D_c m, D_i m, h m, D_u m, D_o m");
   private static final Equation HEAD =
       SOURCE.equation(
-          "H", "the same as head of the feed", "dp / (rho_m g)", Kind.HEAD, "dp Pa", "rho_m kg/m3");
+          "H", "the same as head of the feed", "dp / (rho_m g)", Kind.HEAD, "dp Pa, rho_m kg/m3");
   private static final Equation SPLIT =
       SOURCE.equation(
           "S",
           "flow below over flow above",
           "1.9 (D_u/D_o)^3.31 h[cm]^0.54 (D_u[cm]^2 + D_o[cm]^2)^0.36 exp(0.54 C) / (D_c[cm]^1.11 H^0.24)",
           Kind.NUMBER,
-          "D_u m",
-          "D_o m",
-          "h m",
-          "C",
-          "D_c m",
-          "H m");
+          "D_u m, D_o m, h m, C, D_c m, H m");
   private static final Equation BELOW =
       SOURCE.equation(
           "R_f", "share of the feed that leaves below", "S / (1 + S)", Kind.PERCENT, "S");
@@ -98,10 +79,7 @@ final class Plitt1976 implements HydrocycloneModel {
           "sharpness of the cut",
           "1.94 exp(-1.58 R_f) (D_c[cm]^2 h[cm]/Q[L/min])^0.15",
           Kind.NUMBER,
-          "R_f",
-          "D_c m",
-          "h m",
-          "Q m3/s");
+          "R_f, D_c m, h m, Q m3/s");
 
   private static final About ABOUT =
       new About(

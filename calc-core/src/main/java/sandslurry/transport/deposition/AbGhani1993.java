@@ -52,30 +52,21 @@ final class AbGhani1993 implements DepositionVelocityModel {
           "dimensionless grain size",
           "d (g (s - 1)/nu^2)^(1/3)",
           Kind.NUMBER,
-          "d m",
-          "s",
-          "nu m2/s");
+          "d m, s, nu m2/s");
   private static final Equation BED =
       SOURCE.equation(
           "f_s",
           "friction factor with sand on the floor",
           "1.13 f^0.98 C^0.02 D_gr^0.01",
           Kind.NUMBER,
-          "f",
-          "C",
-          "D_gr");
+          "f, C, D_gr");
   private static final Equation V =
       SOURCE.equation(
           "V_AG",
           "deposition velocity by Ab Ghani",
           "sqrt(g d (s - 1)) 3.08 D_gr^-0.09 C^0.21 (D/(4 d))^0.53 f_s^-0.21",
           Kind.VELOCITY,
-          "d m",
-          "s",
-          "D_gr",
-          "C",
-          "D m",
-          "f_s");
+          "d m, s, D_gr, C, D m, f_s");
 
   private static final Equation FOUND =
       Equation.search(
@@ -84,9 +75,7 @@ final class AbGhani1993 implements DepositionVelocityModel {
           "velocity that agrees with its own friction factor",
           Kind.VELOCITY,
           SOURCE.toString(),
-          "C",
-          "d m",
-          "D m");
+          "C, d m, D m");
 
   private static final About ABOUT =
       new About(

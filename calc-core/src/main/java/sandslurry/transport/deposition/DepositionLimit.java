@@ -64,8 +64,7 @@ final class DepositionLimit {
           "share of the sand that is as coarse, from the gradation; at most all of it",
           Kind.PERCENT,
           SIZES,
-          "C_t",
-          "d m");
+          "C_t, d m");
   private static final Equation IN_WATER =
       Equation.of(
           "d_n",
@@ -73,9 +72,7 @@ final class DepositionLimit {
           "d [(s - 1)/(2650/998.2 - 1) (1.0034e-6/nu)^2]^(1/3)",
           Kind.GRAIN,
           "equal Archimedes number",
-          "d m",
-          "s",
-          "nu m2/s");
+          "d m, s, nu m2/s");
   private static final Equation WILSON_HELD =
       Equation.of(
           "V_WB",
@@ -83,8 +80,7 @@ final class DepositionLimit {
           "min(V_W, V_b)",
           Kind.VELOCITY,
           WILSON.citation().toString(),
-          "V_W m/s",
-          "V_b m/s");
+          "V_W m/s, V_b m/s");
   private static final Equation LARGEST =
       Equation.of(
           "V_max",
@@ -92,8 +88,7 @@ final class DepositionLimit {
           "max(V_GS, V_WB)",
           Kind.VELOCITY,
           "the higher of two",
-          "V_GS m/s",
-          "V_WB m/s");
+          "V_GS m/s, V_WB m/s");
   private static final Equation SECOND =
       Equation.of(
           "V_2",
@@ -101,10 +96,7 @@ final class DepositionLimit {
           "second(V_OT, V_May, V_Macke, V_AG)",
           Kind.VELOCITY,
           "the second largest, as the four differ by up to 1.7",
-          "V_OT m/s",
-          "V_May m/s",
-          "V_Macke m/s",
-          "V_AG m/s");
+          "V_OT m/s, V_May m/s, V_Macke m/s, V_AG m/s");
 
   /** The limit of one size by the rule, with V_F what the user made a floor. */
   static final Equation LIMIT =
@@ -114,12 +106,7 @@ final class DepositionLimit {
           "max(V_T, V_OT, min(V_max, max(V_r V_max, V_2)), V_F)",
           Kind.VELOCITY,
           "rule of the theory page on the deposition velocity",
-          "V_T m/s",
-          "V_OT m/s",
-          "V_max m/s",
-          "V_r",
-          "V_2 m/s",
-          "V_F m/s");
+          "V_T m/s, V_OT m/s, V_max m/s, V_r, V_2 m/s, V_F m/s");
 
   private final DepositionRule rule;
   private final Slurry slurry;

@@ -97,8 +97,7 @@ public record DepositionRule(
           "min(0.25, 0.10 (max(0, ln(nu/2e-6)) + max(0, ln(D/0.5))))",
           Kind.NUMBER,
           RULE,
-          "nu m2/s",
-          "D m");
+          "nu m2/s, D m");
   private static final Equation WANTED =
       Equation.of(
           "V_m",
@@ -106,11 +105,7 @@ public record DepositionRule(
           "max((1 + m + e) V_u, (1 + min(m, 0.15) + e) V_h, V_h + dV)",
           Kind.VELOCITY,
           RULE,
-          "m",
-          "e",
-          "dV m/s",
-          "V_u m/s",
-          "V_h m/s");
+          "m, e, dV m/s, V_u m/s, V_h m/s");
   private static final Equation ENOUGH =
       Equation.of(
           "V_sm",
@@ -118,19 +113,10 @@ public record DepositionRule(
           "max((1 + min(m, 0.15) + e) V_s, V_s + dV)",
           Kind.VELOCITY,
           RULE,
-          "m",
-          "e",
-          "dV m/s",
-          "V_s m/s");
+          "m, e, dV m/s, V_s m/s");
   private static final Equation ASKED =
       Equation.of(
-          "V_req",
-          "required velocity",
-          "min(V_m, V_sm)",
-          Kind.VELOCITY,
-          RULE,
-          "V_m m/s",
-          "V_sm m/s");
+          "V_req", "required velocity", "min(V_m, V_sm)", Kind.VELOCITY, RULE, "V_m m/s, V_sm m/s");
   private static final Equation COUNTED =
       Equation.search(
           "V_c",
@@ -146,8 +132,7 @@ public record DepositionRule(
           "max(V_req, V_c)",
           Kind.VELOCITY,
           RULE,
-          "V_req m/s",
-          "V_c m/s");
+          "V_req m/s, V_c m/s");
 
   /** The correlations of which {@link DepositionLimit} is made. */
   private static final List<DepositionVelocityModel> PARTS =

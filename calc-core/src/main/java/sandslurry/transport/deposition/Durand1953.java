@@ -50,10 +50,7 @@ final class Durand1953 implements DepositionVelocityModel {
           "deposition velocity by Durand",
           "1.3 C^0.125 (1 - exp(-6.9 d[mm])) sqrt(2 g D (s - 1))",
           Kind.VELOCITY,
-          "C",
-          "d m",
-          "D m",
-          "s");
+          "C, d m, D m, s");
 
   private static final About ABOUT =
       new About(

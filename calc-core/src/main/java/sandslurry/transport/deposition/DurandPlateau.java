@@ -66,8 +66,7 @@ final class DurandPlateau implements DepositionVelocityModel {
             "deposition velocity by Durand",
             factor + " sqrt(2 g D (s - 1))",
             Kind.VELOCITY,
-            "D m",
-            "s");
+            "D m, s");
   }
 
   @Override

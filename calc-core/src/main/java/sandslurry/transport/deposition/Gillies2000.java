@@ -40,17 +40,14 @@ final class Gillies2000 implements DepositionVelocityModel {
               + " unverified");
   private static final Equation K =
       SOURCE.equation(
-          "K", "number of viscosity and size", "(nu^2/g)^(1/3)/d", Kind.NUMBER, "nu m2/s", "d m");
+          "K", "number of viscosity and size", "(nu^2/g)^(1/3)/d", Kind.NUMBER, "nu m2/s, d m");
   private static final Equation V =
       SOURCE.equation(
           "V",
           "deposition velocity by Gillies and others",
           "sqrt(g D (s - 1)) exp(0.51 - 0.0073 C_D - 12.5 (K - 0.14)^2)",
           Kind.VELOCITY,
-          "D m",
-          "s",
-          "C_D",
-          "K");
+          "D m, s, C_D, K");
 
   private static final About ABOUT =
       new About(

@@ -59,10 +59,7 @@ final class GilliesShook implements DepositionVelocityModel {
           "Archimedes number of the grain",
           "4 g d^3 rho (rho_s - rho) / (3 mu^2)",
           Kind.NUMBER,
-          "d m",
-          "rho kg/m3",
-          "rho_s kg/m3",
-          "mu Pa.s");
+          "d m, rho kg/m3, rho_s kg/m3, mu Pa.s");
   private static final Equation F =
       SOURCE.equation(
           "F",
@@ -83,9 +80,7 @@ final class GilliesShook implements DepositionVelocityModel {
           "deposition velocity by Gillies and Shook",
           "F sqrt(g D (s - 1))",
           Kind.VELOCITY,
-          "F",
-          "D m",
-          "s");
+          "F, D m, s");
 
   private static final About ABOUT =
       new About(

@@ -42,11 +42,7 @@ final class Macke1982 implements DepositionVelocityModel {
           "volume fraction carried at that velocity",
           "f^3 V_Macke^5 / (30.4 (s - 1) w^1.5 A)",
           Kind.NUMBER,
-          "f",
-          "V_Macke m/s",
-          "s",
-          "w m/s",
-          "A m2");
+          "f, V_Macke m/s, s, w m/s, A m2");
 
   private static final Equation FOUND =
       Equation.search(
@@ -55,8 +51,7 @@ final class Macke1982 implements DepositionVelocityModel {
           "velocity that carries the volume fraction C",
           Kind.VELOCITY,
           SOURCE.toString(),
-          "C",
-          "D m");
+          "C, D m");
 
   private static final About ABOUT =
       new About(

@@ -53,21 +53,14 @@ final class May1996 implements DepositionVelocityModel {
           "velocity at which the grain begins to move",
           "0.125 sqrt(g (s - 1) d) (D/d)^0.47",
           Kind.VELOCITY,
-          "s",
-          "d m",
-          "D m");
+          "s, d m, D m");
   private static final Equation CARRIED =
       SOURCE.equation(
           "C",
           "volume fraction carried at that velocity",
           "0.0303 (D^2/A) (d/D)^0.6 (V_May^2/(g (s - 1) D))^1.5 (1 - V_t/V_May)^4",
           Kind.NUMBER,
-          "V_May m/s",
-          "V_t m/s",
-          "D m",
-          "A m2",
-          "d m",
-          "s");
+          "V_May m/s, V_t m/s, D m, A m2, d m, s");
 
   private static final Equation FOUND =
       Equation.search(
@@ -76,9 +69,7 @@ final class May1996 implements DepositionVelocityModel {
           "velocity that carries the volume fraction C",
           Kind.VELOCITY,
           SOURCE.toString(),
-          "C",
-          "d m",
-          "V_t m/s");
+          "C, d m, V_t m/s");
 
   private static final About ABOUT =
       new About(

@@ -51,22 +51,14 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
           "Reynolds number of the grain scale",
           "D sqrt(g d (s - 1)) / nu",
           Kind.NUMBER,
-          "D m",
-          "d m",
-          "s",
-          "nu m2/s");
+          "D m, d m, s, nu m2/s");
   private static final Equation V =
       SOURCE.equation(
           "V",
           "deposition velocity by Oroskar and Turian, analytic",
           "sqrt(g d (s - 1)) (5/0.96 C (1 - C)^(2 n - 1) (D/d) Re^(1/8))^(8/15)",
           Kind.VELOCITY,
-          "d m",
-          "s",
-          "C",
-          "n",
-          "D m",
-          "Re");
+          "d m, s, C, n, D m, Re");
 
   private static final About ABOUT =
       new About(

@@ -35,11 +35,7 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
           "deposition velocity by Oroskar and Turian",
           "1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 (D sqrt(g d (s - 1))/nu)^0.09 0.96^0.30 sqrt(g d (s - 1))",
           Kind.VELOCITY,
-          "C",
-          "D m",
-          "d m",
-          "s",
-          "nu m2/s");
+          "C, D m, d m, s, nu m2/s");
 
   private static final About ABOUT =
       new About(

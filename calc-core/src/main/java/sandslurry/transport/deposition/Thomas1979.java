@@ -49,9 +49,7 @@ final class Thomas1979 implements DepositionVelocityModel {
           "deposition velocity of fine grains",
           "9.0 (g nu (s - 1))^0.37 (D/nu)^0.11",
           Kind.VELOCITY,
-          "nu m2/s",
-          "s",
-          "D m");
+          "nu m2/s, s, D m");
 
   private static final About ABOUT =
       new About("thomas-1979", "Thomas, fine grains", SOURCE, List.of(SIZE_RATIO), V);

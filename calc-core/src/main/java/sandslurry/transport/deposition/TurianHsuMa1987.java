@@ -37,20 +37,14 @@ final class TurianHsuMa1987 implements DepositionVelocityModel {
           "Reynolds number of the bore scale",
           "D sqrt(g D (s - 1)) / nu",
           Kind.NUMBER,
-          "D m",
-          "s",
-          "nu m2/s");
+          "D m, s, nu m2/s");
   private static final Equation V =
       SOURCE.equation(
           "V",
           "deposition velocity by Turian, Hsu and Ma",
           "1.7951 C^0.1087 (1 - C)^0.2501 Re^0.00179 (d/D)^0.06623 sqrt(2 g D (s - 1))",
           Kind.VELOCITY,
-          "C",
-          "Re",
-          "d m",
-          "D m",
-          "s");
+          "C, Re, d m, D m, s");
 
   private static final About ABOUT =
       new About(

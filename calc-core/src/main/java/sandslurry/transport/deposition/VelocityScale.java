@@ -27,9 +27,7 @@ final class VelocityScale {
           "V D / nu",
           Kind.NUMBER,
           Equation.DEFINITION,
-          "V m/s",
-          "D m",
-          "nu m2/s");
+          "V m/s, D m, nu m2/s");
 
   /** The Darcy friction factor of the carrier at a velocity that was searched for. */
   static double friction(Slurry slurry, Bore bore, double velocityMps, Trace trace) {

@@ -46,10 +46,7 @@ final class Wasp1977 implements DepositionVelocityModel {
           "deposition velocity by Wasp, Kenny and Gandhi",
           "3.116 C^0.186 (d/D)^(1/6) sqrt(2 g D (s - 1))",
           Kind.VELOCITY,
-          "C",
-          "d m",
-          "D m",
-          "s");
+          "C, d m, D m, s");
 
   private static final About ABOUT =
       new About("wasp-1977", "Wasp, Kenny and Gandhi", SOURCE, List.of(SIZE, CONCENTRATION), V);

@@ -49,18 +49,14 @@ final class Wilson1986Fit implements DepositionVelocityModel {
           "deposition velocity by the nomograph of Wilson",
           "8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 d[mm]^1.75 / (d[mm]^2 + 0.11 D^0.7)",
           Kind.VELOCITY,
-          "d m",
-          "D m",
-          "s");
+          "d m, D m, s");
   private static final Equation V_HELD =
       SOURCE.equation(
           "V_W",
           "deposition velocity by the nomograph of Wilson for d_n, held at its peak",
           "8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 min(d_n[mm], (0.77 D^0.7)^0.5)^1.75 / (min(d_n[mm], (0.77 D^0.7)^0.5)^2 + 0.11 D^0.7)",
           Kind.VELOCITY,
-          "d_n m",
-          "D m",
-          "s");
+          "d_n m, D m, s");
 
   private static final About ABOUT =
       new About(

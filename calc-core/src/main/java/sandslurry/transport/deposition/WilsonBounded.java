@@ -51,26 +51,17 @@ final class WilsonBounded implements DepositionVelocityModel {
           "velocity that agrees with its own friction factor in (0.018/f)^0.13 sqrt(2 g D (s - 1))",
           Kind.VELOCITY,
           SOURCE.toString(),
-          "D m",
-          "s",
-          "nu m2/s");
+          "D m, s, nu m2/s");
   private static final Equation BOUND =
       SOURCE.equation(
           "V_b",
           "upper bound of Wilson",
           "(0.018/f)^0.13 sqrt(2 g D (s - 1))",
           Kind.VELOCITY,
-          "f",
-          "D m",
-          "s");
+          "f, D m, s");
   private static final Equation V =
       SOURCE.equation(
-          "V",
-          "deposition velocity by Wilson",
-          "min(V_W, V_b)",
-          Kind.VELOCITY,
-          "V_W m/s",
-          "V_b m/s");
+          "V", "deposition velocity by Wilson", "min(V_W, V_b)", Kind.VELOCITY, "V_W m/s, V_b m/s");
 
   private static final About ABOUT =
       new About(

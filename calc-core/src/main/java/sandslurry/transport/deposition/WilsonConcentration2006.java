@@ -55,33 +55,28 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
           "the same at which the deposition velocity is largest",
           "min(0.66, 0.16 D^0.40 d[mm]^-0.84 ((s - 1)/1.65)^-0.17)",
           Kind.NUMBER,
-          "D m",
-          "d m",
-          "s");
+          "D m, d m, s");
   private static final Equation VR =
       SOURCE.equation(
           "V_r",
           "share of the largest deposition velocity at this concentration",
           "1 for C_r >= C_rm; 6.75 C_r^(ln(1/3)/ln(C_rm)) (1 - C_r^(ln(1/3)/ln(C_rm)))^2 for C_rm <= 1/3; else 6.75 (1 - C_r)^(2 ln(2/3)/ln(1 - C_rm)) (1 - (1 - C_r)^(ln(2/3)/ln(1 - C_rm)))",
           Kind.NUMBER,
-          "C_r",
-          "C_rm");
+          "C_r, C_rm");
   private static final Equation VMAX =
       SOURCE.equation(
           "V_max",
           "largest deposition velocity at any concentration",
           "max(V_GS, V_WB)",
           Kind.VELOCITY,
-          "V_GS m/s",
-          "V_WB m/s");
+          "V_GS m/s, V_WB m/s");
   private static final Equation V =
       SOURCE.equation(
           "V",
           "deposition velocity at this concentration",
           "V_r V_max",
           Kind.VELOCITY,
-          "V_r",
-          "V_max m/s");
+          "V_r, V_max m/s");
 
   private static final About ABOUT =
       new About(

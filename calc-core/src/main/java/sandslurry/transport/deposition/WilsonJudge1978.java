@@ -37,10 +37,7 @@ final class WilsonJudge1978 implements DepositionVelocityModel {
           "deposition velocity by Wilson and Judge",
           "max(0, 2.0 + 0.3 log10(d/(D C_D))) sqrt(2 g D (s - 1))",
           Kind.VELOCITY,
-          "d m",
-          "D m",
-          "C_D",
-          "s");
+          "d m, D m, C_D, s");
 
   private static final About ABOUT =
       new About("wilson-judge-1978", "Wilson and Judge", SOURCE, List.of(GROUP), V);

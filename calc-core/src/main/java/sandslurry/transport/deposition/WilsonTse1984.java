@@ -78,8 +78,7 @@ public final class WilsonTse1984 implements Correlation {
           "w abs(sin(theta))",
           Kind.VELOCITY,
           Equation.DEFINITION,
-          "w m/s",
-          "theta");
+          "w m/s, theta");
   static final Equation STEEP_LIMIT =
       steep("V_lim", "deposition velocity on this slope", "V_h", "V_lift");
   static final Equation STEEP_REQUIRED =

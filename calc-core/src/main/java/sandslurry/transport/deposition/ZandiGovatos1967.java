@@ -40,10 +40,7 @@ final class ZandiGovatos1967 implements DepositionVelocityModel {
           "deposition velocity by Zandi and Govatos",
           "sqrt(40 C g D (s - 1) / sqrt(C_D))",
           Kind.VELOCITY,
-          "C",
-          "D m",
-          "s",
-          "C_D");
+          "C, D m, s, C_D");
 
   private static final About ABOUT =
       new About("zandi-govatos-1967", "Zandi and Govatos", SOURCE, List.of(CONCENTRATION), V);

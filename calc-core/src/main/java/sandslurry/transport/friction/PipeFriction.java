@@ -19,8 +19,7 @@ public final class PipeFriction {
           "64/Re for Re < 1; else 8 [(8/Re)^12 + {(2.457 ln[1/((7/Re)^0.9 + 0.27 e)])^16"
               + " + (37530/Re)^16}^-1.5]^(1/12)",
           Kind.NUMBER,
-          "Re",
-          "e");
+          "Re, e");
 
   private static final double LAMINAR = 64;
 

@@ -60,19 +60,14 @@ final class DurandCondolios1952 implements HeadLossModel {
           "abscissa of Durand",
           "V^2 sqrt(C_D) / (g D (s - 1))",
           Kind.NUMBER,
-          "V m/s",
-          "C_D",
-          "D m",
-          "s");
+          "V m/s, C_D, D m, s");
   private static final Equation GRADIENT =
       SOURCE.equation(
           "i_m",
           "gradient with sand, metres of carrier per metre",
           "i_f (1 + 150 C psi^-1.5)",
           Kind.NUMBER,
-          "i_f",
-          "C",
-          "psi");
+          "i_f, C, psi");
 
   private static final About ABOUT =
       new About(

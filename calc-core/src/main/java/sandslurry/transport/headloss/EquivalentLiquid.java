@@ -45,9 +45,7 @@ final class EquivalentLiquid implements HeadLossModel {
           "gradient with sand, metres of carrier per metre",
           "i_f (1 + C (s - 1))",
           Kind.NUMBER,
-          "i_f",
-          "C",
-          "s");
+          "i_f, C, s");
 
   private static final About ABOUT =
       new About(

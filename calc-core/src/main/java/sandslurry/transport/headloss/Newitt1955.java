@@ -57,12 +57,7 @@ final class Newitt1955 implements HeadLossModel {
           "gradient with sand, metres of carrier per metre",
           "i_f (1 + C (s - 1) max(0.6, min(66 g D/V^2, 1100 g D w/V^3)))",
           Kind.NUMBER,
-          "i_f",
-          "C",
-          "s",
-          "D m",
-          "V m/s",
-          "w m/s");
+          "i_f, C, s, D m, V m/s, w m/s");
 
   private static final About ABOUT =
       new About(

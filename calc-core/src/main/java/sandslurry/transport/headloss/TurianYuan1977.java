@@ -61,32 +61,21 @@ final class TurianYuan1977 implements HeadLossModel {
   private static final Equation FANNING =
       SOURCE.equation("f_w", "Fanning friction factor of the carrier", "f/4", Kind.NUMBER, "f");
   private static final Equation FROUDE =
-      SOURCE.equation(
-          "Fr", "Froude number", "V^2 / (g D (s - 1))", Kind.NUMBER, "V m/s", "D m", "s");
+      SOURCE.equation("Fr", "Froude number", "V^2 / (g D (s - 1))", Kind.NUMBER, "V m/s, D m, s");
   private static final Equation EXCESS =
       SOURCE.equation(
           "f_x",
           "what the sand adds to f_w in this regime",
           "A (100 C)^a f_w^b C_D^c Fr^e",
           Kind.NUMBER,
-          "A",
-          "C",
-          "a",
-          "f_w",
-          "b",
-          "C_D",
-          "c",
-          "Fr",
-          "e");
+          "A, C, a, f_w, b, C_D, c, Fr, e");
   private static final Equation GRADIENT =
       SOURCE.equation(
           "i_m",
           "gradient with sand, metres of carrier per metre",
           "i_f (1 + f_x/f_w)",
           Kind.NUMBER,
-          "i_f",
-          "f_x",
-          "f_w");
+          "i_f, f_x, f_w");
 
   private static final Equation REGIME =
       Equation.lookup(
@@ -95,8 +84,7 @@ final class TurianYuan1977 implements HeadLossModel {
           "table of the four regimes, by the Froude number at which each gives way to the next",
           Kind.NUMBER,
           SOURCE.toString(),
-          "Fr",
-          "C_D");
+          "Fr, C_D");
 
   private static final About ABOUT =
       new About(

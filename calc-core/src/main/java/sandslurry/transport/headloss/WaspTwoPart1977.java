@@ -74,12 +74,9 @@ final class WaspTwoPart1977 implements HeadLossModel {
               + " adds up to it",
           Kind.NUMBER,
           SOURCE.toString(),
-          "C",
-          "d50 m",
-          "d85 m");
+          "C, d50 m, d85 m");
   private static final Equation SHEAR =
-      SOURCE.equation(
-          "u*", "shear velocity with sand", "sqrt(g D i_m / 4)", Kind.FALL, "D m", "i_m");
+      SOURCE.equation("u*", "shear velocity with sand", "sqrt(g D i_m / 4)", Kind.FALL, "D m, i_m");
 
   private static final About ABOUT =
       new About(

@@ -68,29 +68,21 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
           "velocity of the middle grain that counts",
           "0.9 w + 2.7 (R g nu)^(1/3)",
           Kind.FALL,
-          "w m/s",
-          "R",
-          "nu m2/s");
+          "w m/s, R, nu m2/s");
   private static final Equation FALL85 =
       SOURCE.equation(
           "w85",
           "velocity of the coarse grain that counts",
           "0.9 w + 2.7 (R g nu)^(1/3)",
           Kind.FALL,
-          "w m/s",
-          "R",
-          "nu m2/s");
+          "w m/s, R, nu m2/s");
   private static final Equation SIGMA =
       SOURCE.equation(
           "sigma",
           "spread of the sand",
           "log10(w85 cosh(60 d85/D) / (w50 cosh(60 d50/D)))",
           Kind.NUMBER,
-          "w85 m/s",
-          "d85 m",
-          "w50 m/s",
-          "d50 m",
-          "D m");
+          "w85 m/s, d85 m, w50 m/s, d50 m, D m");
   private static final Equation POWER =
       SOURCE.equation(
           "M",
@@ -104,22 +96,14 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
           "velocity at which half of the sand rests on the floor",
           "w50 sqrt(8/f) cosh(60 d50/D)",
           Kind.VELOCITY,
-          "w50 m/s",
-          "f",
-          "d50 m",
-          "D m");
+          "w50 m/s, f, d50 m, D m");
   private static final Equation GRADIENT =
       SOURCE.equation(
           "i_m",
           "gradient with sand, metres of carrier per metre",
           "i_f + 0.22 (s - 1) C (V50/V)^M",
           Kind.NUMBER,
-          "i_f",
-          "s",
-          "C",
-          "V50 m/s",
-          "V m/s",
-          "M");
+          "i_f, s, C, V50 m/s, V m/s, M");
 
   private static final About ABOUT =
       new About(

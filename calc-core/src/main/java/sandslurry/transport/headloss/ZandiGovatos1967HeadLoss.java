@@ -48,9 +48,7 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
           "gradient with sand, metres of carrier per metre",
           "i_f (1 + C max(280 psi^-1.93, 6.30 psi^-0.354))",
           Kind.NUMBER,
-          "i_f",
-          "C",
-          "psi");
+          "i_f, C, psi");
 
   private static final About ABOUT =
       new About(
