@@ -164,6 +164,19 @@ public final class Evaluation {
                                 || g.severity() == Severity.FAIL
                                     && (g.element().equals("carrier")
                                         || g.element().equals("line"))));
+    // No derating keeps the sand in motion where it does not stay so anyway.
+    if (!grave.isEmpty()) {
+      findings.removeIf(f -> f.element().equals("pump derating") && f.severity() == Severity.PASS);
+    }
+    List<Finding> failed =
+        findings.stream()
+            .filter(f -> f.topic() == Finding.Topic.PUMP && f.severity() == Severity.FAIL)
+            .toList();
+    findings.removeIf(
+        f ->
+            f.topic() == Finding.Topic.PUMP
+                && f.severity() == Severity.PASS
+                && failed.stream().anyMatch(g -> g.element().equals(f.element())));
   }
 
   private static Assessment one(Design design, Materials materials) {
