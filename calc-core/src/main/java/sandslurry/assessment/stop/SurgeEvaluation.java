@@ -50,70 +50,76 @@ public final class SurgeEvaluation {
    */
   public List<SurgeResult> result(List<State> base, Optional<PulsationResult> pulsation) {
     List<SurgeResult> surges = new ArrayList<>();
-    List<RunSpec> runs = model.route().runs();
-    Optional<Double> stopS =
+    for (int i = 0; i < model.route().runs().size(); i++) {
+      if (model.route().runs().get(i).pipe().isPresent()) {
+        surges.add(surge(base, i, fastest(base, i, pulsation)));
+      }
+    }
+    return surges;
+  }
+
+  /**
+   * A run at its worst.
+   *
+   * @param velocityMps greatest velocity [m/s]
+   * @param densityKgM3 greatest density of the mixture [kg/m3]
+   * @param workingPa greatest working pressure, with the pulse of the pump [Pa]
+   */
+  private record Fastest(double velocityMps, double densityKgM3, double workingPa) {}
+
+  private Fastest fastest(List<State> base, int run, Optional<PulsationResult> pulsation) {
+    double pulse = pulsation.map(p -> pulsePa(base, p)).orElse(0.0);
+    double ripple = pulsation.map(p -> p.ripple().greatestRatio()).orElse(1.0);
+    double velocity = 0;
+    double density = 0;
+    double working = 0;
+    for (State state : base) {
+      boolean duty = state.flowCase() == FlowCase.DUTY;
+      velocity = Math.max(velocity, state.runs().get(run).velocityMps() * (duty ? ripple : 1));
+      density = Math.max(density, materials.mixtureDensityKgM3(state.sandFraction()));
+      working =
+          Math.max(
+              working, model.pressures(state.runs()).get(run).greatestPa() + (duty ? pulse : 0));
+    }
+    return new Fastest(velocity, density, working);
+  }
+
+  private SurgeResult surge(List<State> base, int index, Fastest fastest) {
+    RunSpec run = model.route().runs().get(index);
+    double velocity = fastest.velocityMps();
+    double density = fastest.densityKgM3();
+    double column =
+        model.route().runs().stream().mapToDouble(r -> Measure.LENGTH.si(r.length())).sum();
+    double surge = JOUKOWSKY.surgePa(run.pipe().orElseThrow(), density, velocity);
+    double wave = JOUKOWSKY.waveSpeedMps(run.pipe().orElseThrow(), density);
+    Optional<SlowStop> slow =
         design
             .service()
             .operation()
             .flatMap(OperationSpec::stopTime)
-            .map(time -> Measure.TIME.si(time));
-    double column = runs.stream().mapToDouble(r -> Measure.LENGTH.si(r.length())).sum();
-    double pulse = pulsation.map(p -> pulsePa(base, p)).orElse(0.0);
-    double ripple = pulsation.map(p -> p.ripple().greatestRatio()).orElse(1.0);
-    for (int i = 0; i < runs.size(); i++) {
-      RunSpec run = runs.get(i);
-      if (run.pipe().isEmpty()) {
-        continue;
-      }
-      double velocity = 0;
-      double density = 0;
-      double working = 0;
-      for (State state : base) {
-        double here = materials.mixtureDensityKgM3(state.sandFraction());
-        double factor = state.flowCase() == FlowCase.DUTY ? ripple : 1;
-        velocity = Math.max(velocity, state.runs().get(i).velocityMps() * factor);
-        density = Math.max(density, here);
-        working =
-            Math.max(
-                working,
-                model.pressures(state.runs()).get(i).greatestPa()
-                    + (state.flowCase() == FlowCase.DUTY ? pulse : 0));
-      }
-      double surge = JOUKOWSKY.surgePa(run.pipe().get(), density, velocity);
-      double wave = JOUKOWSKY.waveSpeedMps(run.pipe().get(), density);
-      Optional<SlowStop> slow = Optional.empty();
-      if (stopS.isPresent()) {
-        slow =
-            Optional.of(
-                new SlowStop(
-                    stopS.get(),
-                    JOUKOWSKY.returnTimeS(column, wave),
-                    JOUKOWSKY.stopPa(density, wave, velocity, column, stopS.get())));
-      }
-      double judged = slow.map(SlowStop::surgePa).orElse(surge);
-      OptionalDouble rating = run.ratingPa(materials.carrier().temperatureK());
-      OptionalDouble stop = OptionalDouble.empty();
-      if (rating.isPresent() && working + judged > rating.getAsDouble()) {
-        double room = rating.getAsDouble() - working;
-        stop =
-            room > 0
-                ? OptionalDouble.of(2 * density * column * velocity / room)
-                : OptionalDouble.empty();
-      }
-      surges.add(
-          new SurgeResult(
-              run.name(),
-              density,
-              wave,
-              velocity,
-              surge,
-              working,
-              rating,
-              stop,
-              slow,
-              low(base, i, velocity > 0 ? judged / velocity : 0)));
-    }
-    return surges;
+            .map(Measure.TIME::si)
+            .map(
+                time ->
+                    new SlowStop(
+                        time,
+                        JOUKOWSKY.returnTimeS(column, wave),
+                        JOUKOWSKY.stopPa(density, wave, velocity, column, time)));
+    double judged = slow.map(SlowStop::surgePa).orElse(surge);
+    OptionalDouble rating = run.ratingPa(materials.carrier().temperatureK());
+    double room = rating.orElse(Double.POSITIVE_INFINITY) - fastest.workingPa();
+    return new SurgeResult(
+        run.name(),
+        density,
+        wave,
+        velocity,
+        surge,
+        fastest.workingPa(),
+        rating,
+        room > 0 && judged > room
+            ? OptionalDouble.of(2 * density * column * velocity / room)
+            : OptionalDouble.empty(),
+        slow,
+        low(base, index, velocity > 0 ? judged / velocity : 0));
   }
 
   /**
