@@ -468,7 +468,7 @@ class CarrierAssessmentProperties {
             f ->
                 f.topic() == Topic.DATA
                     && f.severity() == Severity.CAUTION
-                    && f.what().contains("extrapolation"));
+                    && f.id().equals("line.rheology-extrapolated"));
     assertThat(assessment.verdict()).isGreaterThan(Severity.PASS);
   }
 
@@ -507,7 +507,8 @@ class CarrierAssessmentProperties {
                 ""));
     assertThat(
             assessment.findings().stream()
-                .anyMatch(f -> f.severity() == Severity.NOTE && f.what().contains("freez")))
+                .anyMatch(
+                    f -> f.severity() == Severity.NOTE && f.id().equals("line.near-freezing")))
         .isEqualTo(tenths <= 20);
   }
 
