@@ -6,12 +6,14 @@ import java.util.Optional;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.units.Kind;
@@ -64,114 +66,83 @@ public final class PumpLoadFindings extends FindingWriter {
     if (most.isEmpty()) {
       return;
     }
-    Optional<MotorSpec> motor = most.get().pump().motor();
-    double asked = most.get().pump().shaftW();
-    double rating = Measure.POWER.si(motor.get().rating());
-    double factor = Measure.FRACTION.si(motor.get().serviceFactor());
-    String why =
-        "The highest shaft power is that of "
-            + most.get().pump().name()
-            + " in the state \""
-            + most.get().state().name()
-            + "\": "
-            + show(Kind.POWER, asked)
-            + "; the motor is rated "
-            + show(Kind.POWER, rating)
-            + " with a service factor of "
-            + show(Kind.NUMBER, factor)
-            + ".";
-    if (asked > rating) {
-      boolean over = asked > rating * factor;
-      add(
-          over ? Severity.FAIL : Severity.CAUTION,
-          Topic.PUMP,
-          "motor",
-          over
-              ? "The motor is overloaded in its worst state."
-              : "The motor runs in its service factor in its worst state.",
-          why,
-          "Fit a motor of " + show(Kind.POWER, asked) + " or more at the shaft.");
+    PumpPoint pump = most.get().pump();
+    MotorSpec motor = pump.motor().orElseThrow();
+    double rating = Measure.POWER.si(motor.rating());
+    double factor = Measure.FRACTION.si(motor.serviceFactor());
+    Found found;
+    if (pump.shaftW() <= rating) {
+      found = found("motor-covers", Severity.PASS, Topic.PUMP, "motor");
+    } else if (pump.shaftW() <= rating * factor) {
+      found = found("motor-service-factor", Severity.CAUTION, Topic.PUMP, "motor").cure("motor");
     } else {
-      add(Severity.PASS, Topic.PUMP, "motor", "The motor covers every state.", why, "");
+      found = found("motor-overloaded", Severity.FAIL, Topic.PUMP, "motor").cure("motor");
+    }
+    found
+        .with("pump", pump.name())
+        .with("state", most.get().state().name())
+        .with("shaft", Kind.POWER, pump.shaftW())
+        .with("rating", Kind.POWER, rating)
+        .with("factor", Kind.NUMBER, factor)
+        .why("motor")
+        .add();
+  }
+
+  /** A pump in a state, and its flow rate over that of its best efficiency point. */
+  private record Loaded(PumpInState at, OperatingRegion region, double ofBest) {
+    static Loaded of(PumpInState at) {
+      OperatingRegion region = at.pump().region().orElseThrow();
+      return new Loaded(at, region, at.pump().flowM3ps() / region.bestFlowM3ps());
+    }
+
+    double flowM3ps() {
+      return at.pump().flowM3ps();
+    }
+
+    OperatingRegion.Place place() {
+      return region.place(flowM3ps());
     }
   }
 
   private void region() {
-    record Ratio(PumpInState at, double ofBest) {}
-    List<Ratio> ratios =
+    List<Loaded> pumps =
         result.pumps().stream()
             .filter(f -> f.pump().region().isPresent() && f.pump().flowM3ps() > 0)
-            .map(
-                f ->
-                    new Ratio(
-                        f, f.pump().flowM3ps() / f.pump().region().orElseThrow().bestFlowM3ps()))
+            .map(Loaded::of)
             .toList();
-    if (ratios.isEmpty()) {
+    if (pumps.isEmpty()) {
       return;
     }
-    Ratio least = ratios.stream().min(Comparator.comparingDouble(Ratio::ofBest)).orElseThrow();
-    Ratio most = ratios.stream().max(Comparator.comparingDouble(Ratio::ofBest)).orElseThrow();
-    OperatingRegion region = least.at().pump().region().orElseThrow();
-    boolean below = !region.place(least.at().pump().flowM3ps()).allowable();
-    boolean above =
-        !most.at().pump().region().orElseThrow().place(most.at().pump().flowM3ps()).allowable();
-    boolean preferred =
-        ratios.stream()
-            .allMatch(
-                r ->
-                    r.at().pump().region().orElseThrow().place(r.at().pump().flowM3ps())
-                        == OperatingRegion.Place.PREFERRED);
-    String why =
-        "The pumps run from "
-            + show(Kind.PERCENT, least.ofBest())
-            + " ("
-            + least.at().pump().name()
-            + ", "
-            + least.at().state().name()
-            + ") to "
-            + show(Kind.PERCENT, most.ofBest())
-            + " ("
-            + most.at().pump().name()
-            + ", "
-            + most.at().state().name()
-            + ") of the BEP flow; preferred is "
-            + show(Kind.PERCENT, region.preferredLow())
-            + " to "
-            + show(Kind.PERCENT, region.preferredHigh())
-            + ", the minimum flow "
-            + show(Kind.FLOW, region.minimumFlowM3ps())
-            + ".";
-    if (below || above) {
-      add(
-          Severity.CAUTION,
-          Topic.PUMP,
-          (below ? least : most).at().pump().name(),
-          below
-              ? "In some state a pump runs below its minimum flow: it overheats, vibrates and"
-                  + " wears."
-              : "In some state a pump runs outside its allowable region: it may cavitate and"
-                  + " vibrate.",
-          why,
-          below
-              ? "Choose a pump with a BEP flow of "
-                  + show(Kind.FLOW, least.at().pump().flowM3ps() / region.preferredLow())
-                  + " or less, or run fewer pumps at once."
-              : "Choose a pump with a BEP flow of "
-                  + show(
-                      Kind.FLOW,
-                      most.at().pump().flowM3ps()
-                          / most.at().pump().region().orElseThrow().preferredHigh())
-                  + " or more, or slow it down in that state.");
-    } else {
-      add(
-          preferred ? Severity.PASS : Severity.NOTE,
-          Topic.PUMP,
-          "pump",
-          preferred
-              ? "The pumps run in their preferred region in every state."
-              : "The pumps run in their allowable region, but not always in the preferred one.",
-          why,
-          "");
+    Loaded least = pumps.stream().min(Comparator.comparingDouble(Loaded::ofBest)).orElseThrow();
+    Loaded most = pumps.stream().max(Comparator.comparingDouble(Loaded::ofBest)).orElseThrow();
+    boolean preferred = pumps.stream().allMatch(p -> p.place() == OperatingRegion.Place.PREFERRED);
+    region(least, most, preferred)
+        .with("low", Kind.PERCENT, least.ofBest())
+        .with("lowPump", least.at().pump().name())
+        .with("lowState", least.at().state().name())
+        .with("high", Kind.PERCENT, most.ofBest())
+        .with("highPump", most.at().pump().name())
+        .with("highState", most.at().state().name())
+        .with("preferredLow", Kind.PERCENT, least.region().preferredLow())
+        .with("preferredHigh", Kind.PERCENT, least.region().preferredHigh())
+        .with("minimum", Kind.FLOW, least.region().minimumFlowM3ps())
+        .why("region")
+        .add();
+  }
+
+  private Found region(Loaded least, Loaded most, boolean preferred) {
+    if (!least.place().allowable()) {
+      return found("below-minimum-flow", Severity.CAUTION, Topic.PUMP, least.at().pump().name())
+          .with("best", Kind.FLOW, least.flowM3ps() / least.region().preferredLow())
+          .cure("smaller-pump");
     }
+    if (!most.place().allowable()) {
+      return found("outside-region", Severity.CAUTION, Topic.PUMP, most.at().pump().name())
+          .with("best", Kind.FLOW, most.flowM3ps() / most.region().preferredHigh())
+          .cure("larger-pump");
+    }
+    return preferred
+        ? found("preferred-region", Severity.PASS, Topic.PUMP, "pump")
+        : found("allowable-region", Severity.NOTE, Topic.PUMP, "pump");
   }
 }
