@@ -9,7 +9,7 @@ import sandslurry.design.document.DesignDocument;
 class OneFlowTest {
   private static boolean saysSo(DesignDocument document) {
     return Evaluation.assess(document.read().design().orElseThrow()).findings().stream()
-        .anyMatch(finding -> finding.what().startsWith("The minimum flow rate is missing"));
+        .anyMatch(finding -> finding.id().equals("line.minimum-missing"));
   }
 
   @Test

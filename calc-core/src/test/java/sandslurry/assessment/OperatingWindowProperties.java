@@ -51,8 +51,8 @@ class OperatingWindowProperties {
       boolean settles =
           finding.topic() == Topic.PLUGGING
               && runs.contains(finding.element())
-              && !finding.what().startsWith("The largest grains");
-      boolean presses = finding.what().startsWith("The working pressure");
+              && !finding.id().startsWith("line.grains-");
+      boolean presses = finding.id().startsWith("line.pressure-");
       if (settles || presses || finding.topic() == Topic.WEAR) {
         worst = worst.or(finding.severity());
       }

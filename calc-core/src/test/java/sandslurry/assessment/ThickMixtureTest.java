@@ -7,9 +7,11 @@ import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 import sandslurry.transport.bed.SandCarriage;
+import sandslurry.units.Kind;
 
 /** Designs that are valid field by field but whose sand does not flow or stalls the pump. */
 class ThickMixtureTest {
@@ -31,7 +33,8 @@ class ThickMixtureTest {
     Assessment assessment = assess(lineWithRate("200 kg/s"));
     assertThat(assessment.verdict()).isEqualTo(Severity.FAIL);
     assertThat(assessment.line().orElseThrow().states()).isEmpty();
-    assertThat(assessment.findings().get(0).cure()).startsWith("Keep the flow above ");
+    assertThat(assessment.findings().get(0).id()).isEqualTo("line.too-thick");
+    assertThat(assessment.findings().get(0).cures()).containsExactly("keep-flow");
   }
 
   @Test
@@ -43,7 +46,10 @@ class ThickMixtureTest {
                 .with("/mixture/massFraction", "64 %")
                 .with("/sand/density", "1600 kg/m3"));
     assertThat(assessment.verdict()).isEqualTo(Severity.FAIL);
-    assertThat(assessment.findings().get(0).cure()).startsWith("Add liquid until the sand is 40.0");
+    assertThat(assessment.findings().get(0).id()).isEqualTo("line.too-thick");
+    assertThat(assessment.findings().get(0).cures()).containsExactly("add-liquid");
+    assertThat(assessment.findings().get(0).values().get("thickest"))
+        .isEqualTo(new Value.Number(Kind.PERCENT, 0.4));
   }
 
   @Test

@@ -16,13 +16,14 @@ import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
-/** What is to be said of the line: plugging, wear, pressure. */
+/** Findings on the line: plugging, wear, pressure. */
 public final class LineFindings extends FindingWriter {
   /** So many of the largest grains should fit across a bore (common practice, no source). */
   private static final double BORES_A_GRAIN = 3;
@@ -98,21 +99,17 @@ public final class LineFindings extends FindingWriter {
   private void oneFlow() {
     double least = Measure.FLOW.si(design.flow().orElseThrow().minimum());
     if (!design.flow().orElseThrow().extremes().minimumGiven()) {
-      add(
-          Severity.CAUTION,
-          Topic.DATA,
-          "flow",
-          "The minimum flow rate is missing: sand settles first at the least flow rate.",
-          "Judged is the design flow rate of " + show(Kind.FLOW, least) + " and above.",
-          "Give the least flow rate at which the line really runs, with a worn pump and a low pit.");
+      found("minimum-missing", Severity.CAUTION, Topic.DATA, "flow")
+          .with("least", Kind.FLOW, least)
+          .why("design-judged")
+          .cure("give-minimum-rate")
+          .add();
     } else if (least == Measure.FLOW.si(design.flow().orElseThrow().design())) {
-      add(
-          Severity.NOTE,
-          Topic.DATA,
-          "flow",
-          "No flow below the design flow was judged: a line settles sand at its least flow first.",
-          "Minimum and design flow are both " + show(Kind.FLOW, least) + ".",
-          "Give the least flow at which the line really runs, with a worn pump and a low pit.");
+      found("minimum-is-design", Severity.NOTE, Topic.DATA, "flow")
+          .with("least", Kind.FLOW, least)
+          .why("one-flow")
+          .cure("give-minimum")
+          .add();
     }
   }
 
@@ -125,14 +122,10 @@ public final class LineFindings extends FindingWriter {
     if (turbulent
         && design.pump().orElse(null) instanceof PistonSpec piston
         && piston.pulsation().isEmpty()) {
-      add(
-          Severity.CAUTION,
-          Topic.PLUGGING,
-          "pump",
-          "The number of cylinders is missing: whether sand settles between strokes is not known.",
-          "Turbulence carries the sand here, and the flow of a piston pump with one cylinder stops"
-              + " at every stroke.",
-          "Give the cylinders of the pump.");
+      found("cylinders-missing", Severity.CAUTION, Topic.PLUGGING, "pump")
+          .why("strokes")
+          .cure("give-cylinders")
+          .add();
     }
   }
 
@@ -148,26 +141,19 @@ public final class LineFindings extends FindingWriter {
     if (!(grain > bore / BORES_A_GRAIN)) {
       return;
     }
-    boolean blocks = grain >= bore;
-    add(
-        blocks ? Severity.FAIL : Severity.CAUTION,
-        Topic.PLUGGING,
-        point.run().name(),
-        blocks
-            ? "The largest grains do not go through this pipe."
-            : "The largest grains are so large for this pipe that a few of them can lock across"
-                + " it.",
-        show(Kind.PERCENT, OVERSIZE_SHARE)
-            + " of the sand is coarser than "
-            + show(Kind.GRAIN, grain)
-            + "; the bore is "
-            + show(Kind.BORE, bore)
-            + " (at least "
-            + Math.round(BORES_A_GRAIN)
-            + " of the largest grains should fit across; common practice, no source).",
-        "Screen the sand at "
-            + show(Kind.GRAIN, bore / BORES_A_GRAIN)
-            + ", or check the gradation at its coarse end.");
+    Found found =
+        grain >= bore
+            ? found("grains-too-large", Severity.FAIL, Topic.PLUGGING, point.run().name())
+            : found("grains-lock", Severity.CAUTION, Topic.PLUGGING, point.run().name());
+    found
+        .with("oversize", Kind.PERCENT, OVERSIZE_SHARE)
+        .with("grain", Kind.GRAIN, grain)
+        .with("bore", Kind.BORE, bore)
+        .with("across", String.valueOf(Math.round(BORES_A_GRAIN)))
+        .with("screen", Kind.GRAIN, bore / BORES_A_GRAIN)
+        .why("large-grains")
+        .cure("screen")
+        .add();
   }
 
   /** A line that falls more than it loses is not governed by what is written as its flow. */
@@ -180,20 +166,13 @@ public final class LineFindings extends FindingWriter {
     if (!(head < 0)) {
       return;
     }
-    add(
-        Severity.CAUTION,
-        Topic.DATA,
-        "flow",
-        "Gravity drives more than the maximum flow through this line.",
-        "At the "
-            + most.flowCase().words()
-            + " flow of "
-            + show(Kind.FLOW, most.flowM3ps())
-            + " it falls by "
-            + show(Kind.HEAD, -head)
-            + " of mixture more than it loses, so it does not stay full at this flow by itself.",
-        "Hold it full with a valve or an orifice at its end, or judge it at the flow that gravity"
-            + " drives, and a run that flows part full as a gravity run.");
+    found("gravity-drives-more", Severity.CAUTION, Topic.DATA, "flow")
+        .with("case", most.flowCase().words())
+        .with("flow", Kind.FLOW, most.flowM3ps())
+        .with("excessHead", Kind.HEAD, -head)
+        .why("gravity")
+        .cure("hold-full")
+        .add();
   }
 
   private void tooThick() {
@@ -203,25 +182,14 @@ public final class LineFindings extends FindingWriter {
     }
     boolean byRate = design.mixture().orElseThrow() instanceof MixtureSpec.ByRate;
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
-    add(
-        Severity.FAIL,
-        Topic.PLUGGING,
-        "line",
-        "At the minimum flow the sand fed is too much for the liquid to carry as a slurry.",
-        "The sand would be "
-            + show(Kind.PERCENT, materials.sandFraction(least))
-            + " of the mixture by volume; the methods end at "
-            + show(Kind.PERCENT, Materials.THICKEST)
-            + " and sand lies packed at "
-            + show(Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
-            + ".",
-        byRate
-            ? "Keep the flow above "
-                + show(Kind.FLOW, needed)
-                + " while this much sand is fed, or feed less sand."
-            : "Add liquid until the sand is "
-                + show(Kind.PERCENT, Materials.THICKEST)
-                + " of the mixture by volume or less.");
+    found("too-thick", Severity.FAIL, Topic.PLUGGING, "line")
+        .with("sand", Kind.PERCENT, materials.sandFraction(least))
+        .with("thickest", Kind.PERCENT, Materials.THICKEST)
+        .with("packed", Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
+        .with("needed", Kind.FLOW, needed)
+        .why("too-thick")
+        .cure(byRate ? "keep-flow" : "add-liquid")
+        .add();
   }
 
   /** Wear grows with the velocity; how long a pipe lasts no formula here tells. */
@@ -237,31 +205,29 @@ public final class LineFindings extends FindingWriter {
     if (!over && ratio < WEAR_TOLD) {
       return;
     }
-    add(
-        over ? Severity.CAUTION : Severity.NOTE,
-        Topic.WEAR,
-        point.run().name(),
+    String name = point.run().name();
+    Found found =
         over
-            ? "The velocity is above the limit set for wear."
-            : "Above the design flow rate the pipe wears faster.",
-        "At the "
-            + state.flowCase().words()
-            + " flow rate the velocity is "
-            + show(Kind.VELOCITY, point.velocityMps())
-            + (over
-                ? "; the limit set is " + show(Kind.VELOCITY, Measure.SPEED.si(limit.get()))
-                : "")
-            + ". Wear per hour is "
-            + factor(Math.pow(ratio, LEAST_WEAR_POWER))
-            + " to "
-            + factor(Math.pow(ratio, MOST_WEAR_POWER))
-            + " times that at the design flow rate: it grows with velocity to the power of 2 to 3.5"
-            + " (Wiedenroth 1984, read at second hand).",
-        over
-            ? "Stay below "
-                + show(Kind.FLOW, Measure.SPEED.si(limit.get()) * point.mean().areaM2())
-                + " in this pipe."
-            : "");
+            ? found("wear-over", Severity.CAUTION, Topic.WEAR, name)
+            : found("wear-faster", Severity.NOTE, Topic.WEAR, name);
+    found
+        .with("case", state.flowCase().words())
+        .with("velocity", Kind.VELOCITY, point.velocityMps());
+    if (over) {
+      double most = Measure.SPEED.si(limit.get());
+      found
+          .with("wearLimit", Kind.VELOCITY, most)
+          .with("wearFlow", Kind.FLOW, most * point.mean().areaM2())
+          .why("wear-limit")
+          .cure("below-wear");
+    } else {
+      found.why("wear-velocity");
+    }
+    found
+        .with("leastWear", factor(Math.pow(ratio, LEAST_WEAR_POWER)))
+        .with("mostWear", factor(Math.pow(ratio, MOST_WEAR_POWER)))
+        .why("wear")
+        .add();
   }
 
   private State fastest(int index) {
@@ -300,48 +266,34 @@ public final class LineFindings extends FindingWriter {
   private void rating(RunSpec run, double greatest, FlowCase flowCase) {
     OptionalDouble rating = run.ratingPa(materials.warmestK());
     if (rating.isEmpty()) {
-      add(
-          Severity.NOTE,
-          Topic.PRESSURE,
-          run.name(),
-          "No pressure rating is known for this pipe, so none was checked.",
-          "The greatest working pressure is "
-              + show(Kind.PRESSURE, greatest)
-              + " at the "
-              + flowCase.words()
-              + " flow.",
-          "");
+      found("no-rating", Severity.NOTE, Topic.PRESSURE, run.name())
+          .with("greatest", Kind.PRESSURE, greatest)
+          .with("case", flowCase.words())
+          .why("no-rating")
+          .add();
       return;
     }
     double share = Measure.FRACTION.si(design.criteria().pressureShare());
     double allowed = share * rating.getAsDouble();
-    boolean over = greatest > rating.getAsDouble();
     boolean much = greatest > allowed;
-    String numbers =
-        "At the "
-            + flowCase.words()
-            + " flow the pressure reaches "
-            + show(Kind.PRESSURE, greatest)
-            + "; the rating at "
-            + show(Kind.TEMPERATURE, materials.warmestK())
-            + " is "
-            + show(Kind.PRESSURE, rating.getAsDouble())
-            + ", of which "
-            + show(Kind.PERCENT, share)
-            + " ("
-            + show(Kind.PRESSURE, allowed)
-            + ") may be used by the criteria. Surge comes on top.";
-    add(
-        over ? Severity.FAIL : much ? Severity.CAUTION : Severity.PASS,
-        Topic.PRESSURE,
-        run.name(),
-        over
-            ? "The working pressure exceeds the rating of the pipe."
+    Found found =
+        greatest > rating.getAsDouble()
+            ? found("pressure-over", Severity.FAIL, Topic.PRESSURE, run.name())
             : much
-                ? "The working pressure leaves too little of the rating for surge."
-                : "The working pressure is within the rating.",
-        numbers,
-        much ? "Fit a class rated " + show(Kind.PRESSURE, greatest / share) + " or more." : "");
+                ? found("pressure-high", Severity.CAUTION, Topic.PRESSURE, run.name())
+                : found("pressure-within", Severity.PASS, Topic.PRESSURE, run.name());
+    found
+        .with("case", flowCase.words())
+        .with("greatest", Kind.PRESSURE, greatest)
+        .with("warmest", Kind.TEMPERATURE, materials.warmestK())
+        .with("rating", Kind.PRESSURE, rating.getAsDouble())
+        .with("share", Kind.PERCENT, share)
+        .with("allowed", Kind.PRESSURE, allowed)
+        .why("rating");
+    if (much) {
+      found.with("class", Kind.PRESSURE, greatest / share).cure("higher-class");
+    }
+    found.add();
   }
 
   private void vacuum(RunSpec run, double least, FlowCase flowCase) {
@@ -349,29 +301,18 @@ public final class LineFindings extends FindingWriter {
       return;
     }
     double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
-    boolean boiling = least < boils;
-    add(
-        boiling ? Severity.FAIL : Severity.CAUTION,
-        Topic.PRESSURE,
-        run.name(),
-        boiling
-            ? "The liquid column breaks at a high point: the pressure would be below that of its"
-                + " vapour."
-            : "There is a vacuum in this run: air or gas is drawn in, and thin pipe may collapse.",
-        "At the "
-            + flowCase.words()
-            + " flow the gauge pressure falls to "
-            + show(Kind.PRESSURE, least)
-            + "; vapour forms at "
-            + show(Kind.PRESSURE, boils)
-            + " (sea level). Where air gets in, what falls from there flows part full, and no"
-            + " velocity told here holds for it.",
-        "Lower the high point or hold the outlet "
-            + show(
-                Kind.HEAD,
-                -least
-                    / (materials.mixtureDensityKgM3(states.get(0).sandFraction())
-                        * Physics.GRAVITY))
-            + " higher, and provide air release and vacuum relief.");
+    Found found =
+        least < boils
+            ? found("column-breaks", Severity.FAIL, Topic.PRESSURE, run.name())
+            : found("vacuum", Severity.CAUTION, Topic.PRESSURE, run.name());
+    double density = materials.mixtureDensityKgM3(states.get(0).sandFraction());
+    found
+        .with("case", flowCase.words())
+        .with("lowest", Kind.PRESSURE, least)
+        .with("boils", Kind.PRESSURE, boils)
+        .with("lift", Kind.HEAD, -least / (density * Physics.GRAVITY))
+        .why("vacuum")
+        .cure("hold-outlet")
+        .add();
   }
 }
