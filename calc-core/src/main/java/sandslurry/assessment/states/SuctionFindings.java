@@ -10,11 +10,12 @@ import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
-/** What is to be said of the suction side: NPSH and the sand in its line. */
+/** Findings on the suction side: NPSH and the sand in its line. */
 public final class SuctionFindings extends FindingWriter {
   private final Design design;
   private final ServiceResult result;
@@ -58,42 +59,43 @@ public final class SuctionFindings extends FindingWriter {
                     .thenComparingDouble(
                         f -> suction(f).toPassMps().orElse(0) - suction(f).velocityMps()))
             .orElseThrow();
-    if (sand.point().sandFraction() > 0) {
-      SuctionPoint point = suction(sand);
-      boolean good = point.severity() == Severity.PASS;
-      double pass = point.toPassMps().orElse(point.velocityMps());
-      boolean slow = point.velocityMps() < pass;
-      double bore = Measure.LENGTH.si(design.service().suction().orElseThrow().run().largestBore());
-      add(
-          point.severity(),
-          Topic.PLUGGING,
-          "suction",
-          good
-              ? "Sand stays in motion in the suction line in every state."
-              : slow || point.toPassMps().isEmpty()
-                  ? "Sand may settle in the suction line."
-                  : "Whether sand settles in the suction line is not known: the governing"
-                      + " correlations do not apply.",
-          "In the state \""
-              + sand.state().name()
-              + "\" the velocity is "
-              + show(Kind.VELOCITY, point.velocityMps())
-              + (point.toPassMps().isPresent()
-                  ? (slow ? "; required is " : "; the correlations give up to ")
-                      + show(Kind.VELOCITY, pass)
-                  : ", and the flow is not turbulent")
-              + ".",
-          good
-              ? ""
-              : slow
-                  ? "Use a bore of about "
-                      + show(Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
-                      + " or less and check NPSH again, or keep the suction short and falling to"
-                      + " the pump."
-                  : point.toPassMps().isPresent()
-                      ? "Keep the suction short and let it fall towards the pump."
-                      : "Keep the suction short, and dilute before the pump.");
+    if (sand.point().sandFraction() == 0) {
+      return;
     }
+    SuctionPoint point = suction(sand);
+    double pass = point.toPassMps().orElse(point.velocityMps());
+    double bore = Measure.LENGTH.si(design.service().suction().orElseThrow().run().largestBore());
+    sand(point, pass)
+        .with("state", sand.state().name())
+        .with("velocity", Kind.VELOCITY, point.velocityMps())
+        .with("required", Kind.VELOCITY, pass)
+        .with("bore", Kind.BORE, bore * Math.sqrt(point.velocityMps() / pass))
+        .why(why(point))
+        .add();
+  }
+
+  private Found sand(SuctionPoint point, double passMps) {
+    if (point.severity() == Severity.PASS) {
+      return found("suction-moves", point.severity(), Topic.PLUGGING, "suction");
+    }
+    if (point.velocityMps() < passMps) {
+      return found("suction-settles", point.severity(), Topic.PLUGGING, "suction")
+          .cure("narrow-suction");
+    }
+    if (point.toPassMps().isEmpty()) {
+      return found("suction-settles", point.severity(), Topic.PLUGGING, "suction")
+          .cure("dilute-suction");
+    }
+    return found("suction-unknown", point.severity(), Topic.PLUGGING, "suction")
+        .cure("short-suction");
+  }
+
+  private static String why(SuctionPoint point) {
+    if (point.toPassMps().isEmpty()) {
+      return "suction-not-turbulent";
+    }
+    boolean slow = point.velocityMps() < point.toPassMps().getAsDouble();
+    return slow ? "suction-slow" : "suction-fast";
   }
 
   private void npsh(List<PumpInState> all) {
@@ -105,63 +107,46 @@ public final class SuctionFindings extends FindingWriter {
                     f ->
                         suction(f).availableM()
                             - suction(f).margin().neededM(suction(f).requiredM().getAsDouble())));
-    if (known.size() < all.size()) {
-      PumpInState unknown =
-          all.stream().filter(f -> suction(f).requiredM().isEmpty()).findFirst().orElseThrow();
-      add(
-          scant.isEmpty() ? Severity.NOTE : Severity.CAUTION,
-          Topic.PUMP,
-          unknown.pump().name(),
-          "NPSH is not judged in every state: the NPSH required is not given up to its flow rate.",
-          "In the state \""
-              + unknown.state().name()
-              + "\" the pump runs at "
-              + show(Kind.FLOW, unknown.pump().flowM3ps())
-              + " with "
-              + show(Kind.HEAD, suction(unknown).availableM())
-              + " available.",
-          "Give the NPSH required up to that flow rate.");
-    }
-    if (scant.isEmpty()) {
-      return;
-    }
-    SuctionPoint point = suction(scant.get());
+    all.stream()
+        .filter(f -> suction(f).requiredM().isEmpty())
+        .findFirst()
+        .ifPresent(at -> notGiven(at, scant.isEmpty() ? Severity.NOTE : Severity.CAUTION));
+    scant.ifPresent(this::margin);
+  }
+
+  private void notGiven(PumpInState at, Severity severity) {
+    found("npsh-not-given", severity, Topic.PUMP, at.pump().name())
+        .with("state", at.state().name())
+        .with("flow", Kind.FLOW, at.pump().flowM3ps())
+        .with("available", Kind.HEAD, suction(at).availableM())
+        .why("npsh-not-given")
+        .cure("npsh-not-given")
+        .add();
+  }
+
+  private void margin(PumpInState scant) {
+    SuctionPoint point = suction(scant);
+    String pump = scant.pump().name();
     double required = point.requiredM().getAsDouble();
     double needed = point.margin().neededM(required);
-    Severity severity =
-        point.availableM() < required
-            ? Severity.FAIL
-            : point.availableM() < needed ? Severity.CAUTION : Severity.PASS;
-    add(
-        severity,
-        Topic.PUMP,
-        scant.get().pump().name(),
-        severity == Severity.FAIL
-            ? "The pump cavitates: less NPSH is available than it requires."
-            : severity == Severity.CAUTION
-                ? "NPSH available is above required but below the margin for sand and gas."
-                : "NPSH is available with its margin in every state.",
-        "In the state \""
-            + scant.get().state().name()
-            + "\" "
-            + show(Kind.HEAD, point.availableM())
-            + " is available, "
-            + show(Kind.HEAD, required)
-            + " required, "
-            + show(Kind.HEAD, needed)
-            + " with the margin (static suction head "
-            + show(Kind.HEAD, point.floodM())
-            + ", friction "
-            + show(Kind.HEAD, point.lossM())
-            + ""
-            + (point.accelerationM() > 0
-                ? ", " + show(Kind.HEAD, point.accelerationM()) + " acceleration head"
-                : "")
-            + ").",
-        severity == Severity.PASS
-            ? ""
-            : "Keep the pit "
-                + show(Kind.HEAD, needed - point.availableM())
-                + " higher above the pump, or cut the friction of the suction line by that.");
+    Found found;
+    if (point.availableM() < required) {
+      found = found("cavitates", Severity.FAIL, Topic.PUMP, pump).cure("raise-pit");
+    } else if (point.availableM() < needed) {
+      found = found("npsh-margin-short", Severity.CAUTION, Topic.PUMP, pump).cure("raise-pit");
+    } else {
+      found = found("npsh-covers", Severity.PASS, Topic.PUMP, pump);
+    }
+    found
+        .with("state", scant.state().name())
+        .with("available", Kind.HEAD, point.availableM())
+        .with("required", Kind.HEAD, required)
+        .with("needed", Kind.HEAD, needed)
+        .with("static", Kind.HEAD, point.floodM())
+        .with("friction", Kind.HEAD, point.lossM())
+        .with("acceleration", Kind.HEAD, point.accelerationM())
+        .with("missing", Kind.HEAD, needed - point.availableM())
+        .why(point.accelerationM() > 0 ? "npsh-acceleration" : "npsh")
+        .add();
   }
 }
