@@ -81,15 +81,21 @@ public final class Evaluation {
     }
     PlantEvaluation plant = new PlantEvaluation(base);
     PlantResult result = plant.result();
-    return design -> beside(plant, result, design);
+    Assessment whole = beside(plant, result, base);
+    List<Finding> ofPlant =
+        new PlantFindings(plant.model(), whole.plant().orElseThrow(), base.units()).all();
+    return design -> lineBeside(plant.model(), result, design).with(ofPlant);
+  }
+
+  private static Assessment lineBeside(PlantModel model, PlantResult result, Design design) {
+    return design.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
+        ? ofStream(design, mixture, model, result)
+        : line(design);
   }
 
   private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
     PlantModel model = plant.model();
-    Assessment line =
-        design.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
-            ? ofStream(design, mixture, model, result)
-            : line(design);
+    Assessment line = lineBeside(model, result, design);
     PlantResult whole = plant.withLine(result, line);
     Trace trace = Trace.recording();
     PlantWorking.tell(trace, model, whole);

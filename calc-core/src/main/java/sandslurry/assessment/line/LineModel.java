@@ -46,7 +46,8 @@ public final class LineModel {
       List<FilledRun> runs,
       Optional<FilledRun> suction,
       Map<RunSpec, FilledRun> bySpec,
-      Map<Double, Double> deliveryHeads) {
+      Map<Double, Double> deliveryHeads,
+      Map<Double, Double> suctionLosses) {
     /** A run of the line, or another in its place. */
     FilledRun run(RunSpec spec, FilledRun.Line line) {
       return bySpec.computeIfAbsent(spec, s -> new FilledRun(PipeRun.of(s), mixture, line));
@@ -170,6 +171,7 @@ public final class LineModel {
               runs,
               suction.map(pipe -> new FilledRun(pipe, mixture, line)),
               new IdentityHashMap<>(),
+              new HashMap<>(),
               new HashMap<>());
       for (FilledRun run : runs) {
         found.bySpec().put(run.pipe().spec(), run);
@@ -349,7 +351,10 @@ public final class LineModel {
    * @return head [m of mixture]; 0 without a suction line
    */
   public double suctionLineLossM(double flowM3ps, double sandFraction) {
-    return suction(flowM3ps, sandFraction).map(RunPoint::lossM).orElse(0.0);
+    return filled(sandFraction)
+        .suctionLosses()
+        .computeIfAbsent(
+            flowM3ps, flow -> suction(flow, sandFraction).map(RunPoint::lossM).orElse(0.0));
   }
 
   /**
