@@ -69,22 +69,52 @@ public final class Evaluation {
   }
 
   /**
-   * An evaluation of many lines beside one plant, which is worked out once.
+   * The evaluation of many lines beside one plant, which is worked out once. A line that carries a
+   * stream of the plant is looked at for its worst time first.
+   *
+   * @param atFirst a glance: a line that fails here fails as a whole
+   * @param whole as {@link #assess} does, but for what a line changes in the accounts of the plant
+   */
+  public record Lines(
+      Optional<Function<Design, Assessment>> atFirst, Function<Design, Assessment> whole) {}
+
+  /**
+   * Prepares the evaluation of many lines.
    *
    * @param base the design with the plant, if it has one
-   * @return evaluates a design as {@link #assess} does; of a base with a plant it must differ in
-   *     route, flow rates and pump alone
+   * @return evaluates designs; of a base with a plant they must differ in route, flow rates and
+   *     pump alone
    */
-  public static Function<Design, Assessment> ofLinesBeside(Design base) {
+  public static Lines ofLinesBeside(Design base) {
     if (base.plant().isEmpty()) {
-      return Evaluation::assess;
+      return new Lines(Optional.empty(), Evaluation::assess);
     }
     PlantEvaluation plant = new PlantEvaluation(base);
+    PlantModel model = plant.model();
     PlantResult result = plant.result();
-    Assessment whole = beside(plant, result, base);
+    Assessment found = beside(plant, result, base);
     List<Finding> ofPlant =
-        new PlantFindings(plant.model(), whole.plant().orElseThrow(), base.units()).all();
-    return design -> lineBeside(plant.model(), result, design).with(ofPlant);
+        new PlantFindings(model, found.plant().orElseThrow(), base.units()).all();
+    Optional<CarriedStream> worst =
+        base.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
+            ? governing(judged(base, CarriedStream.of(mixture, model, result)))
+            : Optional.empty();
+    return new Lines(
+        worst.map(
+            time -> design -> line(time.in(design).orElse(design.withoutLine())).with(ofPlant)),
+        design -> lineBeside(model, result, design).with(ofPlant));
+  }
+
+  private static Optional<CarriedStream> governing(Map<CarriedStream, Assessment> judged) {
+    return judged.isEmpty() ? Optional.empty() : Optional.of(CarriedFindings.governing(judged));
+  }
+
+  private static Map<CarriedStream, Assessment> judged(Design design, List<CarriedStream> times) {
+    Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
+    for (CarriedStream time : times) {
+      time.in(design).ifPresent(carried -> judged.put(time, line(carried)));
+    }
+    return judged;
   }
 
   private static Assessment lineBeside(PlantModel model, PlantResult result, Design design) {
@@ -121,14 +151,9 @@ public final class Evaluation {
   private static Assessment ofStream(
       Design design, MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
     List<CarriedStream> times = CarriedStream.of(mixture, model, plant);
-    Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
-    for (CarriedStream time : times) {
-      time.in(design).ifPresent(carried -> judged.put(time, line(carried)));
-    }
+    Map<CarriedStream, Assessment> judged = judged(design, times);
     Assessment shown =
-        judged.isEmpty()
-            ? line(design.withoutLine())
-            : judged.get(CarriedFindings.governing(judged));
+        governing(judged).map(judged::get).orElseGet(() -> line(design.withoutLine()));
     return shown.with(new CarriedFindings(design, mixture).of(times, judged));
   }
 

@@ -54,7 +54,7 @@ public final class ShearSettling {
 
   private static final double SLOWEST_MPS = 1e-30;
   private static final int MOST_STEPS = 60;
-  private static final double AGREES = 1e-13;
+  private static final double AGREES = 1e-10;
 
   private ShearSettling() {}
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
@@ -27,7 +26,7 @@ final class CureSearch {
   private final DesignDocument document;
   private final Assessment before;
   private final Finding finding;
-  private final Function<Design, Assessment> evaluation;
+  private final Evaluation.Lines evaluation;
   private final List<TriedCure> found = new ArrayList<>();
   private final List<String> tried = new ArrayList<>();
   private String nearest = "";
@@ -51,7 +50,8 @@ final class CureSearch {
       if (found.size() >= ENOUGH) {
         break;
       }
-      search(sort, Math.max(FEWEST_OF_A_SORT, sort.tries() / weight), partial);
+      int fewest = design.plant().isPresent() ? 1 : FEWEST_OF_A_SORT;
+      search(sort, Math.max(fewest, sort.tries() / weight), partial);
     }
     List<TriedCure> cures = found.isEmpty() ? partial : found;
     return new Cures(finding, cures, cures.isEmpty() ? why() : "");
@@ -85,16 +85,25 @@ final class CureSearch {
     if (changed.isEmpty()) {
       return Optional.empty();
     }
-    Assessment after = evaluation.apply(changed.get());
+    if (evaluation.atFirst().isPresent()
+        && !mends(cure, evaluation.atFirst().get().apply(changed.get()))) {
+      return Optional.empty();
+    }
+    Assessment after = evaluation.whole().apply(changed.get());
+    return mends(cure, after)
+        ? Optional.of(new TriedCure(cure.text(), cure.edits(), after.verdict()))
+        : Optional.empty();
+  }
+
+  private boolean mends(TriedCure cure, Assessment after) {
     boolean mended =
         after.findings().stream()
             .filter(f -> f.severity().compareTo(finding.severity()) >= 0)
             .allMatch(f -> !same(f, finding) && wasThere(f));
     if (!mended) {
       nearest(cure.text(), after);
-      return Optional.empty();
     }
-    return Optional.of(new TriedCure(cure.text(), cure.edits(), after.verdict()));
+    return mended;
   }
 
   /** Remembers the change that leaves least amiss. */
