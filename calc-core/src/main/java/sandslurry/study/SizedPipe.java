@@ -8,6 +8,7 @@ import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.station.PumpResult;
 import sandslurry.correlation.Physics;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Finding;
@@ -38,10 +39,25 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
   /**
    * Says whether the line works in this pipe.
    *
-   * @return true when no finding of it is a FAIL and sand can be carried at all
+   * @return true when no finding of it is a FAIL and its pump, if given, brings the minimum flow
+   *     rate
    */
   boolean feasible() {
-    return verdict() != Severity.FAIL;
+    return verdict() != Severity.FAIL && !pumpFallsShort();
+  }
+
+  /**
+   * Whether the pump gives less than the minimum flow rate wanted.
+   *
+   * @return true when its duty point lies below it
+   */
+  public boolean pumpFallsShort() {
+    double minimum = Measure.FLOW.si(assessment.design().flow().orElseThrow().minimum());
+    return assessment
+        .pump()
+        .flatMap(PumpResult::governing)
+        .map(duty -> Measure.FLOW.si(duty.flow()) < minimum)
+        .orElse(false);
   }
 
   /**

@@ -27,10 +27,8 @@ import sandslurry.units.Measure;
  * @param problems why the design cannot be read with any pipe; empty otherwise
  */
 public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Problem> problems) {
-  private static final Comparator<SizedPipe> BEST_FIRST =
-      Comparator.comparing(SizedPipe::verdict)
-          .thenComparing(fit -> fit.hydraulicW().orElse(0))
-          .thenComparing(fit -> fit.pipe().outsideDiameterM());
+  /** A pipe that takes so many times the least power is too large, whatever its verdict. */
+  private static final double TOO_MUCH_POWER = 4;
 
   /** Copies the lists. */
   public Sizing {
@@ -122,8 +120,17 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
         }
       }
     }
-    fits.sort(BEST_FIRST);
+    double least = fits.stream().mapToDouble(Sizing::powerW).min().orElse(0);
+    fits.sort(
+        Comparator.comparing((SizedPipe fit) -> powerW(fit) > TOO_MUCH_POWER * least)
+            .thenComparing(SizedPipe::verdict)
+            .thenComparing(Sizing::powerW)
+            .thenComparing(fit -> fit.pipe().outsideDiameterM()));
     return new Sizing(fits, rejected, fits.isEmpty() && rejected.isEmpty() ? problems : List.of());
+  }
+
+  private static double powerW(SizedPipe fit) {
+    return fit.hydraulicW().orElse(0);
   }
 
   /** The design with a pipe in every run that is sized. */

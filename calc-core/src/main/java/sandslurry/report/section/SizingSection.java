@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.line.WindowWords;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
 import sandslurry.study.PumpWanted;
 import sandslurry.study.SizedPipe;
@@ -178,17 +178,13 @@ public final class SizingSection {
         pipe.assessment().design().flow().stream()
             .mapToDouble(flow -> Measure.FLOW.si(flow.minimum()))
             .findFirst();
-    boolean settles = pipe.gravest().map(f -> f.topic() == Topic.PLUGGING).orElse(false);
     OptionalDouble carriesFrom = pipe.window().carriesFromM3ps();
-    boolean below = carriesFrom.orElse(0) > runsFrom.orElse(0);
-    if (settles && (below || pipe.assessment().pump().isPresent())) {
-      return (below
-              ? "sand settles at the minimum flow rate"
-              : "sand settles at the flow rate that the pump gives")
-          + "; carried from "
-          + (carriesFrom.isPresent()
-              ? units.showAtLeast(Kind.FLOW, carriesFrom.getAsDouble())
-              : NONE);
+    if (carriesFrom.orElse(0) > runsFrom.orElse(0)) {
+      return "sand settles at the minimum flow rate; carried from "
+          + units.showAtLeast(Kind.FLOW, carriesFrom.getAsDouble());
+    }
+    if (pipe.pumpFallsShort() && pipe.verdict() != Severity.FAIL) {
+      return "the pump gives less than the minimum flow rate";
     }
     return pipe.gravest().map(Finding::what).orElse("");
   }
