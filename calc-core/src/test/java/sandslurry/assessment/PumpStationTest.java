@@ -191,7 +191,8 @@ class PumpStationTest {
         .satisfies(
             f -> {
               assertThat(f.severity()).isEqualTo(Severity.CAUTION);
-              assertThat(f.cure()).contains("Choose a pump that gives");
+              assertThat(f.id()).isEqualTo("states.derating-lowers");
+              assertThat(f.cures()).containsExactly("derated-flow");
             });
   }
 
@@ -216,11 +217,11 @@ class PumpStationTest {
             f ->
                 f.element().equals("older pump")
                     && f.severity() == Severity.CAUTION
-                    && f.what().contains("shut this one off"));
+                    && f.id().equals("states.shut-off"));
     // The other runs as if alone.
     assertThat(point(pushed, DUTY).flowM3ps())
         .isCloseTo(point(pushed, "without older pump").flowM3ps(), within(1e-8));
-    assertThat(together.findings()).noneMatch(f -> f.what().contains("shut this one off"));
+    assertThat(together.findings()).noneMatch(f -> f.id().equals("states.shut-off"));
   }
 
   @Test
@@ -281,9 +282,9 @@ class PumpStationTest {
     assertThat(after.pumps().get(0).flowM3ps()).isGreaterThan(before.pumps().get(0).flowM3ps());
     assertThat(together.findings())
         .anyMatch(
-            f -> f.element().contains("older pump") && f.what().contains("impeller is not given"));
+            f -> f.element().contains("older pump") && f.id().equals("states.impeller-not-given"));
     assertThat(own.findings())
-        .filteredOn(f -> f.what().contains("impeller is not given"))
+        .filteredOn(f -> f.id().equals("states.impeller-not-given"))
         .singleElement()
         .extracting(Finding::element)
         .isEqualTo("spare pump");

@@ -19,18 +19,21 @@ import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.suction.SuctionEnergy;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
-/** What is to be said of the rotodynamic pumps of a station, one by one. */
+/** Findings on the rotodynamic pumps of a station, one by one. */
 public final class StationFindings extends FindingWriter {
   /**
    * Suction specific speed, metric, above which pumps tend to be less reliable: 11 000 US over 51.6
    * (The Practical Pumping Handbook, page 62, read).
    */
   private static final double RELIABLE_SUCTION_SPEED = 213;
+
+  private static final String DERATING = "pump derating";
 
   private final Design design;
   private final ServiceResult result;
@@ -69,65 +72,45 @@ public final class StationFindings extends FindingWriter {
       return;
     }
     DutyRow row = least.get();
-    String by = by(row);
-    String most =
-        result.dutyBand().stream()
-            .filter(r -> r.flowM3ps().isPresent())
-            .max(Comparator.comparingDouble(r -> r.flowM3ps().getAsDouble()))
-            .map(r -> show(Kind.FLOW, r.flowM3ps().getAsDouble()) + " " + by(r))
-            .orElse("nothing");
-    boolean worse = row.severity().compareTo(believed.get().severity()) > 0;
-    boolean good = row.severity().compareTo(Severity.PASS) <= 0;
-    String why =
-        "The duty point goes from "
-            + (row.flowM3ps().isPresent()
-                ? show(Kind.FLOW, row.flowM3ps().getAsDouble())
-                : "no stable flow")
-            + " "
-            + by
-            + " to "
-            + most
-            + "; it is judged "
-            + by(believed.get())
-            + "."
-            + (row.velocityMps().isPresent()
-                ? " At the lowest, the velocity in "
-                    + row.run().orElseThrow()
-                    + " is "
-                    + show(Kind.VELOCITY, row.velocityMps().getAsDouble())
-                    + (row.toPassMps().isPresent()
-                        ? "; required is " + show(Kind.VELOCITY, row.toPassMps().getAsDouble())
-                        : "")
-                    + "."
-                : "");
-    String cure = "";
-    if (worse && row.toPassMps().isPresent()) {
-      cure =
-          "Choose a pump that gives "
-              + show(
-                  Kind.FLOW,
-                  row.flowM3ps().getAsDouble()
-                      * row.toPassMps().getAsDouble()
-                      / row.velocityMps().getAsDouble())
-              + " or more "
-              + by
-              + " too, or a drive with a higher speed.";
-    } else if (worse) {
-      cure = "Choose a pump with more head, or a drive with a higher speed.";
+    DutyRow judged = believed.get();
+    Found found;
+    if (row.severity().compareTo(judged.severity()) > 0) {
+      found =
+          found("derating-lowers", Severity.CAUTION, Topic.PUMP, DERATING)
+              .cure(row.toPassMps().isPresent() ? "derated-flow" : "derated-head");
+    } else if (row.severity().compareTo(Severity.PASS) <= 0) {
+      found = found("derating-carries", Severity.PASS, Topic.PUMP, DERATING);
+    } else {
+      found = found("derating-differs", Severity.NOTE, Topic.PUMP, DERATING);
     }
-    add(
-        worse ? Severity.CAUTION : good ? Severity.PASS : Severity.NOTE,
-        Topic.PUMP,
-        "pump derating",
-        good
-            ? "By every published derating for sand and viscosity the sand stays in motion."
-            : worse
-                ? "By another published derating for sand and viscosity the flow rate is lower and"
-                    + " the required velocity is not reached."
-                : "The deratings for sand and viscosity differ in flow rate, but not in the"
-                    + " verdict.",
-        why,
-        cure);
+    band(found, row);
+    found.with("judgedBy", units -> by(judged)).add();
+  }
+
+  /** The lowest and the highest flow rate of the band, and the velocity at the lowest. */
+  private void band(Found found, DutyRow low) {
+    found.with("lowBy", units -> by(low));
+    result.dutyBand().stream()
+        .filter(row -> row.flowM3ps().isPresent())
+        .max(Comparator.comparingDouble(row -> row.flowM3ps().getAsDouble()))
+        .ifPresentOrElse(
+            high ->
+                found
+                    .with("high", Kind.FLOW, high.flowM3ps().getAsDouble())
+                    .with("highBy", units -> by(high))
+                    .why(low.flowM3ps().isPresent() ? "derating" : "derating-stalls"),
+            () -> found.why("derating-all-stall"));
+    low.flowM3ps().ifPresent(flow -> found.with("low", Kind.FLOW, flow));
+    if (low.velocityMps().isPresent()) {
+      double velocity = low.velocityMps().getAsDouble();
+      double required = low.toPassMps().orElse(velocity);
+      found
+          .with("run", low.run().orElseThrow())
+          .with("velocity", Kind.VELOCITY, velocity)
+          .with("required", Kind.VELOCITY, required)
+          .with("wanted", Kind.FLOW, low.flowM3ps().orElse(0) * required / velocity)
+          .why(low.toPassMps().isPresent() ? "derating-required" : "derating-velocity");
+    }
   }
 
   private static String by(DutyRow row) {
@@ -140,37 +123,35 @@ public final class StationFindings extends FindingWriter {
   }
 
   private void pushedBack() {
-    Map<String, List<String>> states = new LinkedHashMap<>();
-    Map<String, PumpPoint> worst = new LinkedHashMap<>();
+    Map<String, List<PumpInState>> shut = new LinkedHashMap<>();
     for (PumpInState at : result.pumps()) {
-      PumpPoint pump = at.pump();
-      if (pump.flowM3ps() == 0) {
-        states
-            .computeIfAbsent(pump.name(), n -> new ArrayList<>())
-            .add("\"" + at.state().name() + "\"");
-        worst.merge(pump.name(), pump, (a, b) -> a.headM() >= b.headM() ? a : b);
+      if (at.pump().flowM3ps() == 0) {
+        shut.computeIfAbsent(at.pump().name(), n -> new ArrayList<>()).add(at);
       }
     }
-    worst.forEach(
-        (name, pump) ->
-            add(
-                Severity.CAUTION,
-                Topic.PUMP,
-                name,
-                "The other pumps shut this one off: its check valve stays closed.",
-                "It is shut off in "
-                    + String.join(", ", states.get(name))
-                    + ": the others give "
-                    + show(Kind.HEAD, pump.headM())
-                    + ", and its own head at zero flow is "
-                    + show(Kind.HEAD, pump.shutOffM())
-                    + ". A pump that runs shut off heats its liquid and may burst.",
-                "Do not run it in these states"
-                    + (pump.shutOffM() > 0
-                        ? ", or raise its speed to "
-                            + show(Kind.PERCENT, Math.sqrt(pump.headM() / pump.shutOffM()))
-                            + " or more of its present speed."
-                        : ".")));
+    shut.forEach(this::pushedBack);
+  }
+
+  private void pushedBack(String name, List<PumpInState> states) {
+    PumpPoint worst =
+        states.stream()
+            .map(PumpInState::pump)
+            .reduce((a, b) -> a.headM() >= b.headM() ? a : b)
+            .orElseThrow();
+    found("shut-off", Severity.CAUTION, Topic.PUMP, name)
+        .with("states", units -> quoted(states))
+        .with("head", Kind.HEAD, worst.headM())
+        .with("shutOff", Kind.HEAD, worst.shutOffM())
+        .with("speed", Kind.PERCENT, Math.sqrt(worst.headM() / worst.shutOffM()))
+        .why("shut-off")
+        .cure(worst.shutOffM() > 0 ? "keep-out-or-faster" : "keep-out")
+        .add();
+  }
+
+  private static String quoted(List<PumpInState> states) {
+    return states.stream()
+        .map(at -> "\"" + at.state().name() + "\"")
+        .collect(Collectors.joining(", "));
   }
 
   private void suctionSpeed() {
@@ -184,19 +165,12 @@ public final class StationFindings extends FindingWriter {
     }
     high.forEach(
         (name, inlet) ->
-            add(
-                Severity.NOTE,
-                Topic.PUMP,
-                name,
-                "Suction energy is high: keep this pump near its BEP.",
-                "Its suction specific speed is "
-                    + show(Kind.NUMBER, inlet.specificSpeed())
-                    + " metric; above "
-                    + show(Kind.NUMBER, RELIABLE_SUCTION_SPEED)
-                    + " (11 000 US) pumps tend to be less reliable. Its suction energy is "
-                    + inlet.energy().grade().words()
-                    + " (limits from memory, unverified).",
-                ""));
+            found("high-suction-energy", Severity.NOTE, Topic.PUMP, name)
+                .with("speed", Kind.NUMBER, inlet.specificSpeed())
+                .with("reliable", Kind.NUMBER, RELIABLE_SUCTION_SPEED)
+                .with("grade", inlet.energy().grade().words())
+                .why("high-suction-energy")
+                .add());
   }
 
   private static boolean worksHard(Inlet inlet) {
@@ -216,13 +190,10 @@ public final class StationFindings extends FindingWriter {
             .map(RunningPump::name)
             .collect(Collectors.joining(", "));
     if (sand && spec.impeller().isPresent() && !borrowed.isEmpty()) {
-      add(
-          Severity.NOTE,
-          Topic.PUMP,
-          borrowed,
-          "The impeller is not given: that of the first pump is used for the derating by solids.",
-          "That is " + show(Kind.BORE, Measure.LENGTH.si(spec.impeller().get())) + ".",
-          "");
+      found("impeller-not-given", Severity.NOTE, Topic.PUMP, borrowed)
+          .with("impeller", Kind.BORE, Measure.LENGTH.si(spec.impeller().get()))
+          .why("impeller-not-given")
+          .add();
     }
   }
 }
