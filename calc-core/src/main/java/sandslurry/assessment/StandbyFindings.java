@@ -2,7 +2,6 @@ package sandslurry.assessment;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import sandslurry.assessment.states.StateCure;
 import sandslurry.assessment.states.StateVariants;
 import sandslurry.assessment.station.StateResult;
@@ -12,10 +11,11 @@ import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
-/** What is to be said of the line with a pump out and the spare in its place. */
+/** Findings on the line with a pump out and the spare in its place. */
 final class StandbyFindings extends FindingWriter {
   private final Design design;
   private final ServiceEvaluation evaluation;
@@ -32,47 +32,42 @@ final class StandbyFindings extends FindingWriter {
     }
     for (OtherPumpSpec spare : spec.spares()) {
       String name = StateVariants.spareName(spare);
-      Optional<StateResult> worst =
-          evaluation.result().states().stream()
-              .filter(s -> s.name().startsWith(name))
-              .max(Comparator.comparing(StateResult::severity));
-      worst.ifPresent(
-          state -> {
-            boolean good = state.severity().compareTo(Severity.PASS) <= 0;
-            add(
-                state.severity(),
-                Topic.PUMP,
-                spare.name(),
-                good
-                    ? "With the first pump out the spare carries every state it was tried in."
-                    : "With the first pump out the spare does not carry the worst state.",
-                "State \""
-                    + state.name()
-                    + "\": "
-                    + state.point().map(p -> show(Kind.FLOW, p.flowM3ps())).orElse("no flow")
-                    + (state.reasons().isEmpty() ? "" : "; " + String.join("; ", state.reasons()))
-                    + ".",
-                good
-                    ? ""
-                    : evaluation.states().orElseThrow().all().stream()
-                        .filter(e -> e.result() == state)
-                        .map(e -> StateCure.of(design, e))
-                        .findFirst()
-                        .orElse(""));
-          });
+      evaluation.result().states().stream()
+          .filter(s -> s.name().startsWith(name))
+          .max(Comparator.comparing(StateResult::severity))
+          .ifPresent(worst -> spare(spare, worst));
     }
     if (spec.spares().isEmpty() && design.service().states().isPresent()) {
-      add(
-          Severity.NOTE,
-          Topic.PUMP,
-          "pump",
-          "The design names no spare pump: with a pump out "
-              + (spec.names().size() > 1
-                  ? "the others run alone, a state that is in the table."
-                  : "nothing flows."),
-          "",
-          "");
+      if (spec.names().size() > 1) {
+        found("no-spare-others", Severity.NOTE, Topic.PUMP, "pump").add();
+      } else {
+        found("no-spare", Severity.NOTE, Topic.PUMP, "pump").add();
+      }
     }
     return findings;
+  }
+
+  private void spare(OtherPumpSpec spare, StateResult worst) {
+    boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
+    Found found =
+        good
+            ? found("spare-carries", worst.severity(), Topic.PUMP, spare.name())
+            : found("spare-short", worst.severity(), Topic.PUMP, spare.name());
+    found.with("state", worst.name()).with("reasons", units -> String.join("; ", worst.reasons()));
+    worst.point().ifPresent(point -> found.with("flow", Kind.FLOW, point.flowM3ps()));
+    if (worst.reasons().isEmpty()) {
+      found.why(worst.point().isPresent() ? "spare" : "spare-no-flow");
+    } else {
+      found.why(worst.point().isPresent() ? "spare-reasons" : "spare-no-flow-reasons");
+    }
+    if (!good) {
+      evaluation.states().orElseThrow().all().stream()
+          .filter(e -> e.result() == worst)
+          .map(e -> StateCure.of(design, e))
+          .findFirst()
+          .filter(cure -> !cure.isEmpty())
+          .ifPresent(cure -> found.with("cure", cure).cure("spare"));
+    }
+    found.add();
   }
 }
