@@ -300,8 +300,9 @@ public final class Evaluation {
     }
     findings.addAll(DataFindings.of(design, materials, line));
     List<Finding> base = List.copyOf(findings);
-    band.ifPresent(b -> findings.addAll(BandFindings.of(base, b)));
-    byOtherLaws.forEach((law, by) -> findings.addAll(BandFindings.byAnotherLaw(law, base, by)));
+    band.ifPresent(b -> findings.addAll(new BandFindings(design.units(), base).of(b)));
+    byOtherLaws.forEach(
+        (law, by) -> findings.addAll(new BandFindings(design.units(), base).byAnotherLaw(law, by)));
     withoutContradictions(findings);
     findings.sort(
         Comparator.comparing(Finding::severity)

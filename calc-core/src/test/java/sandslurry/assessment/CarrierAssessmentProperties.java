@@ -488,7 +488,7 @@ class CarrierAssessmentProperties {
             f ->
                 f.topic() == Topic.PLUGGING
                     && f.severity() == Severity.CAUTION
-                    && f.what().contains("another law of flow"));
+                    && f.id().equals("design.other-law"));
     assertThat(assessment.verdict()).isGreaterThan(Severity.PASS);
   }
 
