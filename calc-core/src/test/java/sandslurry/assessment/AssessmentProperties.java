@@ -30,6 +30,7 @@ import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.fact.step.Step;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.StandardPipe;
@@ -273,19 +274,21 @@ class AssessmentProperties {
     Assessment assessment = assess(document);
     Finding finding =
         assessment.findings().stream()
-            .filter(f -> f.topic() == Topic.PLUGGING && f.cure().contains("or fit "))
+            .filter(f -> f.topic() == Topic.PLUGGING && f.cures().contains("fit-smaller"))
             .findFirst()
             .orElse(null);
     Assume.that(finding != null);
     StandardPipe now = assessment.design().route().orElseThrow().runs().get(0).pipe().orElseThrow();
     StandardPipe smaller =
         PipeCatalogue.sameSystemAndClass(now).stream()
-            .filter(pipe -> finding.cure().contains("or fit " + pipe.words() + ","))
+            .filter(pipe -> finding.values().get("smaller").equals(new Value.Name(pipe.words())))
             .findFirst()
             .orElseThrow();
     assertThat(smaller.largestBoreM()).isLessThan(now.largestBoreM());
     FlowCase worst =
-        finding.why().startsWith("At the minimum") ? FlowCase.MINIMUM : FlowCase.DESIGN;
+        finding.values().get("case").equals(new Value.Name(FlowCase.MINIMUM.words()))
+            ? FlowCase.MINIMUM
+            : FlowCase.DESIGN;
     Assessment cured =
         assess(atFlow(document.with(RUN + "/pipe/size", smaller.size()), flow(assessment, worst)));
     assertThat(first(cured, FlowCase.DESIGN).severity()).isEqualTo(Severity.PASS);

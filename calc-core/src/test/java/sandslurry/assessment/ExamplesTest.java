@@ -13,6 +13,7 @@ import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.golden.Shipped;
 import sandslurry.transport.bed.SandCarriage.Support;
 
@@ -120,7 +121,8 @@ class ExamplesTest {
       assertThat(plugs.json(part)).isEqualTo(passes.json(part));
     }
     assertThat(assess("oversized-line-plugs.json").findings())
-        .extracting(Finding::cure)
-        .anyMatch(cure -> cure.matches(".*or fit 4 in Sch 40.*which passes at this flow.*"));
+        .filteredOn(finding -> finding.cures().contains("fit-smaller"))
+        .extracting(finding -> finding.values().get("smaller"))
+        .anyMatch(pipe -> pipe instanceof Value.Name name && name.text().startsWith("4 in Sch 40"));
   }
 }

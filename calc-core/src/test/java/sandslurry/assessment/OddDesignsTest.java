@@ -97,12 +97,13 @@ class OddDesignsTest {
             .with("/sand/d50", "0.09 mm")
             .with("/sand/d85", "0.12 mm")
             .with("/flow/minimum", "6 L/s");
-    Finding finding = one(findings(fine), "Sand settles in this run");
+    Finding finding = one(findings(fine), "line.below-limit");
     assertThat(finding.severity()).isEqualTo(Severity.FAIL);
-    assertThat(finding.why()).contains("deposition velocity", "required");
-    assertThat(one(findings(fine.with("/flow/minimum", "14 L/s")), "stays in motion").severity())
+    assertThat(finding.reasons()).contains("limit", "outside");
+    assertThat(finding.values()).containsKeys("limit", "required");
+    assertThat(one(findings(fine.with("/flow/minimum", "14 L/s")), "line.clear").severity())
         .isEqualTo(Severity.PASS);
-    assertThat(one(findings(line().with("/flow/minimum", "12 L/s")), "Sand settles").severity())
+    assertThat(one(findings(line().with("/flow/minimum", "12 L/s")), "line.below-limit").severity())
         .isEqualTo(Severity.FAIL);
   }
 

@@ -16,12 +16,14 @@ import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
+import sandslurry.material.sand.Gradation;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.transport.deposition.DepositionJudgement.Outcome;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 
@@ -81,7 +83,7 @@ final class SettlingFindings extends FindingWriter {
     return new Warmth(temperature, line, same);
   }
 
-  /** The case in which a run stands worst; of equals, the one with the least margin. */
+  /** The worst case of a run; of equals, the one with the least margin. */
   private static State worst(List<State> states, int run) {
     return states.stream()
         .max(
@@ -95,174 +97,153 @@ final class SettlingFindings extends FindingWriter {
   }
 
   private void run(int index, List<Warmth> asked, List<Warmth> around) {
-    Warmth warmth =
+    Warmth worst =
         asked.stream()
             .max(
                 Comparator.comparing((Warmth w) -> worstPoint(w, index).severity())
                     .thenComparingDouble(w -> -worstPoint(w, index).margin()))
             .orElseThrow();
-    State state = worst(warmth.states(), index);
+    Optional<Warmth> warmth = asked.size() > 1 ? Optional.of(worst) : Optional.empty();
+    State state = worst(worst.states(), index);
     RunPoint point = state.runs().get(index);
-    String name = point.run().name();
     if (point.deposition().isEmpty()) {
-      add(
-          Severity.PASS,
-          Topic.PLUGGING,
-          name,
-          "There is no sand to settle.",
-          "The mixture holds no grains coarser than "
-              + show(Kind.GRAIN, sandslurry.material.sand.Gradation.FINES_BOUNDARY_M)
-              + ".",
-          "");
-      return;
-    }
-    DepositionJudgement judged = point.deposition().get();
-    String at =
-        "At the "
-            + state.flowCase().words()
-            + " flow rate of "
-            + show(Kind.FLOW, state.flowM3ps())
-            + (asked.size() > 1
-                ? ", with the liquid at " + show(Kind.TEMPERATURE, warmth.temperatureK()) + ","
-                : "")
-            + " the velocity is "
-            + show(Kind.VELOCITY, point.leastVelocityMps());
-    if (point.regime() != Regime.TURBULENT) {
-      notTurbulent(index, state, asked.size() > 1 ? Optional.of(warmth) : Optional.empty());
-      return;
-    }
-    String numbers =
-        at
-            + "; "
-            + limit(judged)
-            + ", required "
-            + show(Kind.VELOCITY, judged.requiredMps())
-            + "."
-            + outside(judged)
-            + slug(judged);
-    switch (judged.outcome()) {
-      case BELOW_LIMIT ->
-          add(
-              point.severity(),
-              Topic.PLUGGING,
-              name,
-              judged.lifting()
-                  ? "Coarse sand is not lifted in this rising pipe: the liquid does not outrun it."
-                  : "Sand settles in this run: the velocity is below the deposition velocity.",
-              numbers,
-              cure(index, state));
-      case WITHIN_MARGIN ->
-          add(
-              Severity.CAUTION,
-              Topic.PLUGGING,
-              name,
-              "The velocity is above the deposition velocity, but by less than the margin.",
-              numbers,
-              cure(index, state));
-      case MODELS_DISAGREE ->
-          add(
-              Severity.CAUTION,
-              Topic.PLUGGING,
-              name,
-              "A correlation that is set to count requires more velocity than there is.",
-              numbers
-                  + judged
-                      .largestCounted()
-                      .map(
-                          entry ->
-                              " "
-                                  + entry.model().name()
-                                  + " requires "
-                                  + show(Kind.VELOCITY, judged.velocityToPassMps())
-                                  + ".")
-                      .orElse(""),
-              cure(index, state));
-      default -> clear(index, state, numbers, around);
+      found("no-sand", Severity.PASS, Topic.PLUGGING, point.run().name())
+          .with("fines", Kind.GRAIN, Gradation.FINES_BOUNDARY_M)
+          .why("no-sand")
+          .add();
+    } else if (point.regime() != Regime.TURBULENT) {
+      notTurbulent(index, state, warmth);
+    } else if (point.deposition().get().outcome() == Outcome.CLEAR) {
+      clear(index, state, warmth, around);
+    } else {
+      tooSlow(index, state, warmth);
     }
   }
 
-  /** The velocity is enough; whether it is so when the liquid is colder or warmer is said too. */
-  private void clear(int index, State state, String numbers, List<Warmth> around) {
+  /** Turbulent flow below what is required. */
+  private void tooSlow(int index, State state, Optional<Warmth> warmth) {
+    RunPoint point = state.runs().get(index);
+    String name = point.run().name();
+    DepositionJudgement judged = point.deposition().orElseThrow();
+    Found found =
+        switch (judged.outcome()) {
+          case BELOW_LIMIT ->
+              judged.lifting()
+                  ? found("not-lifted", point.severity(), Topic.PLUGGING, name)
+                  : found("below-limit", point.severity(), Topic.PLUGGING, name);
+          case WITHIN_MARGIN -> found("within-margin", Severity.CAUTION, Topic.PLUGGING, name);
+          default -> found("correlations-disagree", Severity.CAUTION, Topic.PLUGGING, name);
+        };
+    turbulent(found, state, point, warmth);
+    if (judged.outcome() == Outcome.MODELS_DISAGREE) {
+      judged
+          .largestCounted()
+          .ifPresent(
+              entry ->
+                  found
+                      .with("counted", entry.model().name())
+                      .with("countedRequires", Kind.VELOCITY, judged.velocityToPassMps())
+                      .why("counted"));
+    }
+    cure(found, index, state);
+    found.add();
+  }
+
+  /** The velocity is enough, perhaps not so when the liquid is colder or warmer. */
+  private void clear(int index, State state, Optional<Warmth> warmth, List<Warmth> around) {
     Optional<Warmth> worse =
         around.stream()
             .filter(w -> worstPoint(w, index).severity() != Severity.PASS)
             .max(Comparator.comparing(w -> worstPoint(w, index).severity()));
-    String moves =
-        around.size() < 2
-            ? ""
-            : " From "
-                + show(Kind.TEMPERATURE, around.get(0).temperatureK())
-                + " to "
-                + show(Kind.TEMPERATURE, around.get(1).temperatureK())
-                + " the required velocity goes from "
-                + required(around.get(0), index)
-                + " to "
-                + required(around.get(1), index)
-                + ".";
-    add(
-        worse.isPresent() ? Severity.CAUTION : Severity.PASS,
-        Topic.PLUGGING,
-        state.runs().get(index).run().name(),
+    RunPoint point = state.runs().get(index);
+    String name = point.run().name();
+    Found found =
         worse.isPresent()
-            ? "Sand stays in motion at the temperature given, but not surely at another."
-            : "Sand stays in motion at every flow rate judged.",
-        numbers
-            + moves
-            + worse
-                .map(
-                    w ->
-                        " At "
-                            + show(Kind.TEMPERATURE, w.temperatureK())
-                            + " the verdict on this run is "
-                            + worstPoint(w, index).severity()
-                            + ".")
-                .orElse(""),
-        worse.isPresent()
-            ? "Give the coldest and the warmest temperature of the liquid, or run faster."
-            : "");
-  }
-
-  private String required(Warmth warmth, int index) {
-    RunPoint point = worstPoint(warmth, index);
-    return point.regime() == Regime.TURBULENT
-        ? show(Kind.VELOCITY, point.deposition().orElseThrow().requiredMps())
-        : "none, as the flow is " + point.regime().words();
-  }
-
-  private String limit(DepositionJudgement judged) {
-    return judged.lifting()
-        ? "the coarse grains fall at " + show(Kind.VELOCITY, judged.riserMps()) + " along the pipe"
-        : "the deposition velocity is "
-            + show(Kind.VELOCITY, judged.limitMps())
-            + " ("
-            + judged.limiting().model().name()
-            + ", grains of "
-            + show(Kind.GRAIN, judged.limiting().sizeM())
-            + ", "
-            + show(Kind.PERCENT, judged.highestFraction())
-            + " sand at the most)";
-  }
-
-  /** What lies outside the range of the formula that sets the limit, and what it costs. */
-  private String outside(DepositionJudgement judged) {
-    List<Bound.Excess> excesses = judged.limiting().estimate().excesses();
-    if (judged.lifting() || excesses.isEmpty()) {
-      return "";
+            ? found("clear-at-temperature", Severity.CAUTION, Topic.PLUGGING, name)
+            : found("clear", Severity.PASS, Topic.PLUGGING, name);
+    turbulent(found, state, point, warmth);
+    if (around.size() >= 2) {
+      overTemperatures(found, around.get(0), around.get(1), index);
     }
-    return " Outside its published range: "
-        + excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining(", "))
-        + (judged.widening() > 0
-            ? "; the margin is "
-                + show(Kind.PERCENT, judged.widening())
-                + " wider for thick liquid or a wide bore"
-            : "")
-        + ".";
+    worse.ifPresent(
+        w ->
+            found
+                .with("worseTemperature", Kind.TEMPERATURE, w.temperatureK())
+                .with("worseVerdict", worstPoint(w, index).severity().toString())
+                .why("worse-at")
+                .cure("give-temperatures"));
+    found.add();
   }
 
-  private String slug(DepositionJudgement judged) {
-    return !judged.lifting() && judged.slugSettles()
-        ? " A slug of sand settles below " + show(Kind.VELOCITY, judged.slugMps()) + "."
-        : "";
+  private static void overTemperatures(Found found, Warmth cold, Warmth warm, int index) {
+    found
+        .with("coldest", Kind.TEMPERATURE, cold.temperatureK())
+        .with("warmest", Kind.TEMPERATURE, warm.temperatureK());
+    boolean whenCold = required(found, "requiredCold", "regimeCold", cold, index);
+    boolean whenWarm = required(found, "requiredWarm", "regimeWarm", warm, index);
+    found.why(
+        whenCold
+            ? whenWarm ? "required-over" : "required-cold"
+            : whenWarm ? "required-warm" : "required-neither");
+  }
+
+  /** Gives the required velocity at a temperature; false where there is none, with its regime. */
+  private static boolean required(
+      Found found, String velocity, String regime, Warmth warmth, int index) {
+    RunPoint point = worstPoint(warmth, index);
+    if (point.regime() != Regime.TURBULENT) {
+      found.with(regime, point.regime().words());
+      return false;
+    }
+    found.with(velocity, Kind.VELOCITY, point.deposition().orElseThrow().requiredMps());
+    return true;
+  }
+
+  /** Gives the flow rate judged and the velocity at it. */
+  private static void at(Found found, State state, RunPoint point, Optional<Warmth> warmth) {
+    found
+        .with("case", state.flowCase().words())
+        .with("flow", Kind.FLOW, state.flowM3ps())
+        .with("velocity", Kind.VELOCITY, point.leastVelocityMps());
+    warmth.ifPresent(w -> found.with("temperature", Kind.TEMPERATURE, w.temperatureK()));
+  }
+
+  /** The numbers on which the judgement of turbulent flow rests. */
+  private static void turbulent(Found found, State state, RunPoint point, Optional<Warmth> warmth) {
+    DepositionJudgement judged = point.deposition().orElseThrow();
+    at(found, state, point, warmth);
+    limit(found, judged);
+    found.with("required", Kind.VELOCITY, judged.requiredMps());
+    if (judged.lifting()) {
+      found.why(warmth.isPresent() ? "rise-at-temperature" : "rise");
+      return;
+    }
+    found.why(warmth.isPresent() ? "limit-at-temperature" : "limit");
+    List<Bound.Excess> excesses = judged.limiting().estimate().excesses();
+    if (!excesses.isEmpty()) {
+      found
+          .with(
+              "excesses",
+              units ->
+                  excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining(", ")))
+          .with("wider", Kind.PERCENT, judged.widening())
+          .why(judged.widening() > 0 ? "outside-wider" : "outside");
+    }
+    if (judged.slugSettles()) {
+      found.with("slug", Kind.VELOCITY, judged.slugMps()).why("slug");
+    }
+  }
+
+  private static void limit(Found found, DepositionJudgement judged) {
+    if (judged.lifting()) {
+      found.with("falls", Kind.VELOCITY, judged.riserMps());
+      return;
+    }
+    found
+        .with("limit", Kind.VELOCITY, judged.limitMps())
+        .with("model", judged.limiting().model().name())
+        .with("limitGrain", Kind.GRAIN, judged.limiting().sizeM())
+        .with("mostSand", Kind.PERCENT, judged.highestFraction());
   }
 
   /** Laminar and transitional flow: eddies do not carry the sand, so something else must. */
@@ -270,15 +251,14 @@ final class SettlingFindings extends FindingWriter {
     RunPoint point = state.runs().get(index);
     SandCarriage carriage = point.carriage().orElseThrow();
     Found found =
-        found(withoutEddies(point, carriage), point.severity(), Topic.PLUGGING, point.run().name())
-            .with("case", state.flowCase().words())
-            .with("flow", Kind.FLOW, state.flowM3ps())
-            .with("velocity", Kind.VELOCITY, point.leastVelocityMps());
-    warmth.ifPresent(w -> found.with("temperature", Kind.TEMPERATURE, w.temperatureK()));
+        found(withoutEddies(point, carriage), point.severity(), Topic.PLUGGING, point.run().name());
+    at(found, state, point, warmth);
     found.why(warmth.isPresent() ? "at-temperature" : "at");
     carriage(found, carriage);
     if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
-      ifTurbulent(found, point.deposition().orElseThrow());
+      DepositionJudgement judged = point.deposition().orElseThrow();
+      limit(found, judged);
+      found.why(judged.lifting() ? "turbulent-rise" : "turbulent-limit");
     }
     if (point.yieldExtrapolated()) {
       found.why("yield-not-seen");
@@ -336,19 +316,6 @@ final class SettlingFindings extends FindingWriter {
     }
   }
 
-  private static void ifTurbulent(Found found, DepositionJudgement judged) {
-    if (judged.lifting()) {
-      found.with("falls", Kind.VELOCITY, judged.riserMps()).why("turbulent-rise");
-      return;
-    }
-    found
-        .with("limit", Kind.VELOCITY, judged.limitMps())
-        .with("model", judged.limiting().model().name())
-        .with("limitGrain", Kind.GRAIN, judged.limiting().sizeM())
-        .with("mostSand", Kind.PERCENT, judged.highestFraction())
-        .why("turbulent-limit");
-  }
-
   private void notTurbulentCure(Found found, int index, SandCarriage carriage) {
     OptionalDouble flow = warmths.leastSafeFlowM3ps(model.route().runs().get(index));
     if (flow.isPresent()) {
@@ -369,46 +336,42 @@ final class SettlingFindings extends FindingWriter {
   }
 
   /** The flow, and the pipe, that would pass. */
-  private String cure(int index, State state) {
+  private void cure(Found found, int index, State state) {
     RunSpec run = model.route().runs().get(index);
-    RunPoint point = state.runs().get(index);
     OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
-    StringBuilder text = new StringBuilder();
     if (flow.isPresent()) {
-      text.append("Never run below ").append(units.showAtLeast(Kind.FLOW, flow.getAsDouble()));
+      found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("never-below");
     } else {
-      text.append("No flow through this pipe is enough");
+      found.cure("no-flow");
     }
     if (run.pipe().isPresent()) {
-      text.append(smallerPipe(run, run.pipe().get(), state));
+      smallerPipe(found, run, run.pipe().get(), state);
     } else {
-      text.append(smallerBore(point, state));
+      smallerBore(found, state.runs().get(index), state);
     }
-    return text.append('.').toString();
   }
 
-  private String smallerPipe(RunSpec run, StandardPipe pipe, State state) {
+  private void smallerPipe(Found found, RunSpec run, StandardPipe pipe, State state) {
     List<StandardPipe> family = PipeCatalogue.sameSystemAndClass(pipe);
     for (int i = family.size() - 1; i >= 0; i--) {
       StandardPipe other = family.get(i);
       if (other.largestBoreM() < pipe.largestBoreM()) {
         RunPoint point = model.run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
         if (point.severity() == Severity.PASS) {
-          return "; or fit "
-              + other.words()
-              + ", which passes at this flow with "
-              + show(Kind.VELOCITY, point.leastVelocityMps())
-              + " against "
-              + show(Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
-              + " ("
-              + "its head loss is higher: check the pump, and the flow at its new duty)";
+          double enough = point.deposition().orElseThrow().velocityToPassMps();
+          found
+              .with("smaller", other.words())
+              .with("smallerVelocity", Kind.VELOCITY, point.leastVelocityMps())
+              .with("smallerRequires", Kind.VELOCITY, enough)
+              .cure("fit-smaller");
+          return;
         }
       }
     }
-    return "; no smaller size of " + pipe.words() + " passes at this flow either";
+    found.with("pipe", pipe.words()).cure("no-smaller");
   }
 
-  private String smallerBore(RunPoint point, State state) {
+  private void smallerBore(Found found, RunPoint point, State state) {
     double bore = point.largest().diameterM();
     try {
       double enough =
@@ -422,11 +385,9 @@ final class SettlingFindings extends FindingWriter {
               },
               bore / 5,
               bore);
-      return "; or take a bore of "
-          + show(Kind.BORE, enough)
-          + " or less, which is fast enough at this flow";
+      found.with("enough", Kind.BORE, enough).cure("smaller-bore");
     } catch (UnsolvedException none) {
-      return "";
+      // No bore down to a fifth of this one is enough: there is none to name.
     }
   }
 }
