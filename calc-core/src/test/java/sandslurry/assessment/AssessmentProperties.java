@@ -318,10 +318,15 @@ class AssessmentProperties {
             document
                 .with(RUN + "/length", factor * si(document, RUN + "/length") + " m")
                 .with(RUN + "/rise", factor * si(document, RUN + "/rise") + " m"));
-    double friction = Measure.PRESSURE.si(first(once, FlowCase.DESIGN).friction());
+    RunState run = first(once, FlowCase.DESIGN);
+    double friction = Measure.PRESSURE.si(run.friction());
+    double longer = Measure.PRESSURE.si(first(more, FlowCase.DESIGN).friction());
     assertThat(friction).isPositive();
-    assertThat(Measure.PRESSURE.si(first(more, FlowCase.DESIGN).friction()))
-        .isCloseTo(factor * friction, within(1e-9 * factor * friction));
+    assertThat(longer).isGreaterThan(factor * friction * (1 - 1e-9));
+    // Where eddies do not lift the sand, more of it reaches the floor of a longer pipe.
+    if (run.regime() == Regime.TURBULENT) {
+      assertThat(longer).isCloseTo(factor * friction, within(1e-9 * factor * friction));
+    }
   }
 
   @Property(tries = 30, maxDiscardRatio = 50)
@@ -372,7 +377,7 @@ class AssessmentProperties {
               double sum = lane.classes().stream().mapToDouble(LaneClass::share).sum();
               LaneCycle cycle = lane.cycle();
               // A lane to which clear liquid runs has no sand to share out.
-              boolean fed = cycle.likely().fedKg().stream().anyMatch(kg -> kg > 0);
+              boolean fed = lane.sandKgPs() > 0;
               assertThat(sum).isCloseTo(fed ? 1 : 0, within(1e-9));
               for (LaneFilling filling :
                   List.of(cycle.cautious(), cycle.likely(), cycle.hopeful())) {
