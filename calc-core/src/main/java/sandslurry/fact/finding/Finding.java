@@ -39,21 +39,6 @@ public record Finding(
     cures = List.copyOf(cures);
   }
 
-  /** A finding whose sentences do not yet stand in a message file. */
-  public Finding(
-      Severity severity, Topic topic, String element, String what, String why, String cure) {
-    this(
-        what,
-        severity,
-        topic,
-        element,
-        Map.of(),
-        why.isEmpty() ? List.of() : List.of(why),
-        cure.isEmpty() ? List.of() : List.of(cure),
-        Messages.NONE,
-        UnitSystem.METRIC);
-  }
-
   /**
    * The same finding on another part.
    *

@@ -37,21 +37,6 @@ public abstract class FindingWriter {
   }
 
   /**
-   * Adds a finding whose sentences do not yet stand in a message file.
-   *
-   * @param severity how grave it is
-   * @param topic what it is about
-   * @param element the part concerned
-   * @param what one sentence: what was found
-   * @param why the numbers behind it
-   * @param cure what would mend it; empty when there is nothing to mend
-   */
-  protected final void add(
-      Severity severity, Topic topic, String element, String what, String why, String cure) {
-    findings.add(new Finding(severity, topic, element, what, why, cure));
-  }
-
-  /**
    * A number with its unit, in the units of the design.
    *
    * @param kind what it is
@@ -60,15 +45,5 @@ public abstract class FindingWriter {
    */
   protected final String show(Kind<?> kind, double si) {
     return units.show(kind, si);
-  }
-
-  /**
-   * A time in the unit that suits its size.
-   *
-   * @param seconds the time [s]
-   * @return the time with its unit
-   */
-  protected final String duration(double seconds) {
-    return Value.Number.duration(units, seconds);
   }
 }

@@ -30,9 +30,6 @@ public final class Messages {
   private static final Pattern PLACE = Pattern.compile("\\{(\\w+)(?::(\\w+))?}");
   private static final Map<String, Messages> BY_PACKAGE = new ConcurrentHashMap<>();
 
-  /** For findings whose sentences stand in the code: the key is the sentence. */
-  static final Messages NONE = new Messages("", new Properties());
-
   private final String subject;
   private final Properties sentences;
 
@@ -86,13 +83,10 @@ public final class Messages {
   }
 
   String key(String id) {
-    return this == NONE ? id : id.substring(subject.length() + 1);
+    return id.substring(subject.length() + 1);
   }
 
   String text(String key, Map<String, Value> values, UnitSystem units) {
-    if (this == NONE) {
-      return key.replaceFirst("^(why|do)\\.", "");
-    }
     String template = sentences.getProperty(key);
     if (template == null) {
       throw new IllegalArgumentException("no message " + subject + "." + key);
