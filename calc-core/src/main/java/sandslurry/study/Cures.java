@@ -35,14 +35,15 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
    * @param document the design as typed
    * @param assessment what came of it
    * @return what mends its gravest finding on the line; nothing when there is no caution or failure
-   *     of the line
+   *     of the line, and beside a plant, where each try costs a second, nothing for a caution
    */
   public static Optional<Cures> of(DesignDocument document, Assessment assessment) {
     if (assessment.line().isEmpty()) {
       return Optional.empty();
     }
+    Severity least = assessment.plant().isPresent() ? Severity.FAIL : Severity.CAUTION;
     return assessment.findings().stream()
-        .filter(finding -> finding.severity().compareTo(Severity.CAUTION) >= 0)
+        .filter(finding -> finding.severity().compareTo(least) >= 0)
         .filter(finding -> TOPICS.contains(finding.topic()))
         .findFirst()
         .map(finding -> new CureSearch(document, assessment, finding).run());
