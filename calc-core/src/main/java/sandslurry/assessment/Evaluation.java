@@ -81,20 +81,19 @@ public final class Evaluation {
   /**
    * Prepares the evaluation of many lines.
    *
-   * @param base the design with the plant, if it has one
-   * @return evaluates designs; of a base with a plant they must differ in route, flow rates and
-   *     pump alone
+   * @param before what came of the design, with its plant if it has one
+   * @return evaluates designs; of one with a plant they must differ in route, flow rates and pump
+   *     alone
    */
-  public static Lines ofLinesBeside(Design base) {
-    if (base.plant().isEmpty()) {
+  public static Lines ofLinesBeside(Assessment before) {
+    if (before.plant().isEmpty()) {
       return new Lines(Optional.empty(), Evaluation::assess);
     }
-    PlantEvaluation plant = new PlantEvaluation(base);
-    PlantModel model = plant.model();
-    PlantResult result = plant.result();
-    Assessment found = beside(plant, result, base);
+    Design base = before.design();
+    PlantModel model = new PlantModel(base);
+    PlantResult result = before.plant().get();
     List<Finding> ofPlant =
-        new PlantFindings(model, found.plant().orElseThrow(), base.units()).all();
+        before.findings().stream().filter(f -> f.topic() == Finding.Topic.PLANT).toList();
     Optional<CarriedStream> worst =
         base.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
             ? governing(judged(base, CarriedStream.of(mixture, model, result)))

@@ -140,9 +140,7 @@ public final class Line {
   }
 
   Design design(Quantity<Speed> velocity) {
-    double bore = first.meanBoreM();
-    double flow = Measure.SPEED.si(velocity) * Math.PI / 4 * bore * bore;
-    return parts.with("/flow/design", Measure.FLOW, Measure.FLOW.of(flow)).design();
+    return parts.with("/flow/design", Measure.FLOW, flowRate(velocity)).design();
   }
 
   private LineState at(Quantity<Speed> velocity) {

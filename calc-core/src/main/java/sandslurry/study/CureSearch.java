@@ -37,7 +37,7 @@ final class CureSearch {
     this.document = document.without("/observed");
     this.before = before;
     this.finding = finding;
-    this.evaluation = Evaluation.ofLinesBeside(before.design());
+    this.evaluation = Evaluation.ofLinesBeside(before);
   }
 
   Cures run() {

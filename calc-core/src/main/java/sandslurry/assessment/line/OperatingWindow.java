@@ -89,16 +89,6 @@ public record OperatingWindow(
    */
   public record Interval(End low, Optional<End> high) {
     /**
-     * Says whether a flow rate lies inside.
-     *
-     * @param flowM3ps the flow rate [m3/s]
-     * @return true from the lowest to the highest, both included
-     */
-    public boolean holds(double flowM3ps) {
-      return flowM3ps >= low.flowM3ps() && flowM3ps <= highM3ps();
-    }
-
-    /**
      * The highest flow rate.
      *
      * @return infinite when nothing known limits it [m3/s]
