@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantClogging;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantModel.Case;
@@ -24,8 +23,7 @@ import sandslurry.assessment.plant.account.PlantRemedies;
 import sandslurry.design.Design;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.SteadyBalance;
@@ -34,6 +32,8 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.schedule.DaySchedule;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 
 /** Works a plant out: loads, steady balances, days, accounts. */
 final class PlantEvaluation {
@@ -127,7 +127,7 @@ final class PlantEvaluation {
     spec.waters().forEach(water -> from.put(water.stream(), "fresh water"));
     Map<String, String> to = new LinkedHashMap<>();
     spec.products().forEach(product -> to.put(product.stream(), product.use().word()));
-    for (UnitSpec unit : spec.units()) {
+    for (PlantUnit unit : spec.units()) {
       unit.outlets().forEach(stream -> from.put(stream, unit.name()));
       unit.inlets().forEach(stream -> to.put(stream, unit.name()));
     }
@@ -165,8 +165,8 @@ final class PlantEvaluation {
     }
     Map<String, Stream> contents = new LinkedHashMap<>();
     Optional<SteadyBalance> rest = longest(modes).balance();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit && pit.pool().isPresent() && rest.isPresent()) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit && pit.pool().isPresent() && rest.isPresent()) {
         Stream held = rest.get().stream(pit.pit().overflow().orElseThrow());
         if (held.volumeM3ps() > 0) {
           contents.put(pit.name(), held);
@@ -187,8 +187,8 @@ final class PlantEvaluation {
   /** Total solids of all that the pits, pools left out, hold at the end of a day. */
   private double held(Day day) {
     List<Stream> contents = new ArrayList<>();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
         contents.add(day.pits().get(pit.name()).endContents());
       }
     }
@@ -198,7 +198,7 @@ final class PlantEvaluation {
   private OptionalInt settled(DayRun days) {
     Optional<Day> last = days.last();
     boolean pits =
-        spec.units().stream().anyMatch(u -> u instanceof PitSpec p && p.pool().isEmpty());
+        spec.units().stream().anyMatch(u -> u instanceof PitUnit p && p.pool().isEmpty());
     if (last.isEmpty() || !pits || days.stopped().isPresent()) {
       return OptionalInt.empty();
     }
@@ -229,7 +229,7 @@ final class PlantEvaluation {
 
   private Map<String, List<Figure>> unitFigures(SteadyBalance balance) {
     Map<String, List<Figure>> figures = new LinkedHashMap<>();
-    for (UnitSpec unit : spec.units()) {
+    for (PlantUnit unit : spec.units()) {
       List<Figure> own = PlantUnits.figures(model, unit, balance);
       if (!own.isEmpty()) {
         figures.put(unit.name(), own);

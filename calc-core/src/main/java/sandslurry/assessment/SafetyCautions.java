@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.design.Design;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
+import sandslurry.plant.unit.CycloneUnit;
 
 /** The dangers to people that come with what a design contains. */
 final class SafetyCautions {
@@ -195,7 +195,7 @@ final class SafetyCautions {
               cautions.add(STORAGE_SIZE);
               cautions.add(BEDDING);
               cautions.add(ACID);
-              if (plant.units().stream().anyMatch(CycloneSpec.class::isInstance)
+              if (plant.units().stream().anyMatch(CycloneUnit.class::isInstance)
                   && design.route().isEmpty()) {
                 cautions.add(STORED_PRESSURE);
               }

@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.Use;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CakeSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
-import sandslurry.design.plant.UnitSpec.StorageSpec;
+import sandslurry.plant.Figure;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CakeUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.StorageUnit;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -61,18 +61,18 @@ final class OperationSheet {
     return all;
   }
 
-  private void unit(UnitSpec unit) {
-    if (unit instanceof BoxSpec box) {
+  private void unit(PlantUnit unit) {
+    if (unit instanceof BoxUnit box) {
       box(box);
-    } else if (unit instanceof LaneUnitSpec lane) {
+    } else if (unit instanceof LaneUnit lane) {
       lane(lane);
-    } else if (unit instanceof CycloneSpec cyclone) {
+    } else if (unit instanceof CycloneUnit cyclone) {
       cyclone(cyclone);
-    } else if (unit instanceof CakeSpec cake) {
+    } else if (unit instanceof CakeUnit cake) {
       cake(cake);
-    } else if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+    } else if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
       pit(pit);
-    } else if (unit instanceof StorageSpec storage) {
+    } else if (unit instanceof StorageUnit storage) {
       storage(storage);
     }
   }
@@ -97,7 +97,7 @@ final class OperationSheet {
         .orElse("");
   }
 
-  private void box(BoxSpec box) {
+  private void box(BoxUnit box) {
     boolean bedding =
         spec.products().stream()
             .anyMatch(p -> p.use() == Use.BEDDING && p.stream().equals(box.sand()));
@@ -122,7 +122,7 @@ final class OperationSheet {
             + "), and once a year.");
   }
 
-  private void lane(LaneUnitSpec lane) {
+  private void lane(LaneUnit lane) {
     sheet(
         lane.name(),
         "the flow covers the full width; a float takes the velocity"
@@ -147,7 +147,7 @@ final class OperationSheet {
             + ".");
   }
 
-  private void cyclone(CycloneSpec cyclone) {
+  private void cyclone(CycloneUnit cyclone) {
     sheet(
         cyclone.name(),
         "the underflow leaves as an open spray; the gauge at the inlet shows a steady pressure"
@@ -162,7 +162,7 @@ final class OperationSheet {
             + " apex.");
   }
 
-  private void cake(CakeSpec cake) {
+  private void cake(CakeUnit cake) {
     sheet(
         cake.name(),
         "the cake keeps its shape"
@@ -176,7 +176,7 @@ final class OperationSheet {
         "wash the screen daily and brush it when less passes.");
   }
 
-  private void pit(PitSpec pit) {
+  private void pit(PitUnit pit) {
     Optional<Figure> fills =
         result.accounts().flatMap(accounts -> accounts.figure(PlantTotals.PITS, pit.name()));
     String levels =
@@ -211,7 +211,7 @@ final class OperationSheet {
             .orElse("when the rod finds sand over a quarter of the depth."));
   }
 
-  private void storage(StorageSpec storage) {
+  private void storage(StorageUnit storage) {
     sheet(
         storage.name(),
         "look for a leak, a burrow and a broken fence.",

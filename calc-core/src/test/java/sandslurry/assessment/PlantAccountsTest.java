@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantDay;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
@@ -18,15 +17,17 @@ import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.plant.PlantSpec;
-import sandslurry.design.plant.UnitSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Constituents;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 
@@ -111,11 +112,11 @@ class PlantAccountsTest {
       for (PlantSpec.Product product : spec.products()) {
         out += last.meanFlows().get(product.stream()).kgps(i) * 86_400;
       }
-      for (UnitSpec unit : spec.units()) {
+      for (PlantUnit unit : spec.units()) {
         for (String inlet : unit.outlets().isEmpty() ? unit.inlets() : List.<String>of()) {
           out += last.meanFlows().get(inlet).kgps(i) * 86_400;
         }
-        if (unit instanceof UnitSpec.PitSpec pit && pit.pool().isEmpty()) {
+        if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
           out += last.meanFlows().get(pit.settled()).kgps(i) * 86_400;
         }
       }

@@ -8,11 +8,11 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.UnitDay;
+import sandslurry.plant.unit.PitUnit;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 
@@ -89,7 +89,7 @@ class PlantFlushTest {
     Assessment assessment = assess(still.with("/plant/units/1/reaches/0/length", "2 m"));
     PlantResult result = assessment.plant().orElseThrow();
     double settles =
-        result.main().balance().orElseThrow().stream(PitSpec.settledIn("Pit")).sandKgps();
+        result.main().balance().orElseThrow().stream(PitUnit.settledIn("Pit")).sandKgps();
     assertThat(settles).isPositive();
     assertThat(assessment.findings())
         .anyMatch(f -> f.element().equals("Pit") && f.id().equals("plant.sand-in-pit"));

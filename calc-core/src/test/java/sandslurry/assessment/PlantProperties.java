@@ -26,12 +26,13 @@ import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.Reading;
 import sandslurry.design.plant.PlantSpec;
-import sandslurry.design.plant.UnitSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Step;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.Day;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 
@@ -93,8 +94,8 @@ class PlantProperties {
         for (PlantSpec.Product product : spec.products()) {
           out += streams.get(product.stream()).kgps(i);
         }
-        for (UnitSpec unit : spec.units()) {
-          if (unit instanceof UnitSpec.PitSpec pit && pit.pool().isEmpty()) {
+        for (PlantUnit unit : spec.units()) {
+          if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
             out += streams.get(pit.settled()).kgps(i);
           }
           double fed = 0;

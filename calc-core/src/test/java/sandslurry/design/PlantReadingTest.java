@@ -6,7 +6,8 @@ import org.junit.jupiter.api.Test;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.Reading;
 import sandslurry.design.plant.PlantSpec;
-import sandslurry.design.plant.UnitSpec;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.PlantUnit;
 
 /** Reading of the part "plant". */
 class PlantReadingTest {
@@ -180,7 +181,7 @@ class PlantReadingTest {
             .with("/plant/units/0/rinseEfficiency", "50 %");
     PlantSpec plant = range.read().design().orElseThrow().plant().orElseThrow();
     assertThat(plant.accounting().sandReachingPlant().base()).isEqualTo(0.85);
-    assertThat(((UnitSpec.BoxSpec) plant.units().get(0)).rinseEfficiency().hasWidth()).isFalse();
+    assertThat(((BoxUnit) plant.units().get(0)).rinseEfficiency().hasWidth()).isFalse();
     refuses(
         range.with("/plant/sandReachingPlant/low", "90 %"),
         "/plant/sandReachingPlant",
@@ -193,7 +194,7 @@ class PlantReadingTest {
     assertThat(reading.problems()).isEmpty();
     PlantSpec plant = reading.design().orElseThrow().plant().orElseThrow();
     assertThat(plant.units())
-        .extracting(UnitSpec::kind)
+        .extracting(PlantUnit::kind)
         .containsOnlyOnce("flush", "pool")
         .hasSize(10);
     assertThat(plant.units().get(plant.units().size() - 1).inlets())

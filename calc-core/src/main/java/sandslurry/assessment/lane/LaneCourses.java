@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantUnits;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
 import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.capture.Outlook;
@@ -55,8 +55,8 @@ public final class LaneCourses {
    */
   public static Map<String, LaneCourse> of(PlantModel model, SteadyBalance balance) {
     Map<String, LaneCourse> courses = new LinkedHashMap<>();
-    for (UnitSpec unit : model.spec().units()) {
-      if (unit instanceof LaneUnitSpec lane) {
+    for (PlantUnit unit : model.spec().units()) {
+      if (unit instanceof LaneUnit lane) {
         PlantUnits.laneFeed(model, lane, balance.feed(lane.name()))
             .ifPresent(
                 feed ->

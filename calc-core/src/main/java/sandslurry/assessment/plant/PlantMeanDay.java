@@ -5,12 +5,12 @@ import java.util.Map;
 import sandslurry.assessment.plant.PlantModel.Case;
 import sandslurry.design.plant.PlantSpec.Use;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
-import sandslurry.design.plant.UnitSpec.StorageSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.BedQuality;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.account.WaterAccount;
+import sandslurry.plant.unit.StorageUnit;
 import sandslurry.units.InUnit;
 
 /**
@@ -65,7 +65,7 @@ public record PlantMeanDay(
    * @param storage the storage
    * @return the account
    */
-  public StorageAccount storage(StorageSpec storage) {
+  public StorageAccount storage(StorageUnit storage) {
     Stream inflow = totals.sum(streams, storage.inlets());
     return new StorageAccount(
         storage.pond(),
@@ -118,7 +118,7 @@ public record PlantMeanDay(
           * InUnit.ofDays(PlantTotals.YEAR_D);
     }
     double sum = 0;
-    for (StorageSpec storage : totals.storages()) {
+    for (StorageUnit storage : totals.storages()) {
       StorageAccount account = storage(storage);
       double days = 0;
       double net = 0;

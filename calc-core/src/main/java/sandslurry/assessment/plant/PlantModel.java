@@ -15,14 +15,6 @@ import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CakeSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
-import sandslurry.design.plant.UnitSpec.SplitterSpec;
-import sandslurry.design.plant.UnitSpec.StorageSpec;
 import sandslurry.material.liquid.Water;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Range;
@@ -37,11 +29,19 @@ import sandslurry.plant.network.Unit;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Batches;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CakeUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
 import sandslurry.plant.unit.LiquorModel;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.plant.unit.SeparatorUnit;
 import sandslurry.plant.unit.SeparatorUnit.Place;
 import sandslurry.plant.unit.SettlingFloor;
 import sandslurry.plant.unit.Splitter;
+import sandslurry.plant.unit.SplitterUnit;
+import sandslurry.plant.unit.StorageUnit;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.DilutionBox;
@@ -395,8 +395,8 @@ public final class PlantModel {
 
   private Set<String> findRecycles() {
     Set<String> found = new LinkedHashSet<>();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit) {
         for (String stream : pit.pit().draws().keySet()) {
           if (dilutes(stream) && reaches(stream, pit, new LinkedHashSet<>())) {
             found.add(stream);
@@ -416,8 +416,8 @@ public final class PlantModel {
         .anyMatch(unit -> unit.inlets().stream().anyMatch(manure::contains));
   }
 
-  private boolean reaches(String stream, UnitSpec goal, Set<String> seen) {
-    for (UnitSpec unit : spec.units()) {
+  private boolean reaches(String stream, PlantUnit goal, Set<String> seen) {
+    for (PlantUnit unit : spec.units()) {
       if (unit.inlets().contains(stream)) {
         if (unit == goal) {
           return true;
@@ -554,8 +554,8 @@ public final class PlantModel {
    */
   public double recycledM3ps(ModeSpec mode) {
     double sum = 0;
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit) {
         for (Map.Entry<String, Double> draw : pit.pit().draws().entrySet()) {
           if (recycles.contains(draw.getKey())) {
             sum += mode.flowsM3ps().getOrDefault(draw.getKey(), draw.getValue());
@@ -567,7 +567,7 @@ public final class PlantModel {
   }
 
   /** The flow of a pump while it runs in a mode as it is given [m3/s]. */
-  double pumpM3ps(PitSpec pit, String stream, ModeSpec mode) {
+  double pumpM3ps(PitUnit pit, String stream, ModeSpec mode) {
     return mode.flowsM3ps().getOrDefault(stream, pit.pit().draws().get(stream));
   }
 
@@ -601,8 +601,8 @@ public final class PlantModel {
     boolean grew = true;
     while (grew) {
       grew = false;
-      for (UnitSpec unit : spec.units()) {
-        if (!(unit instanceof PitSpec)
+      for (PlantUnit unit : spec.units()) {
+        if (!(unit instanceof PitUnit)
             && unit.inlets().stream().anyMatch(streams::contains)
             && names.add(unit.name())) {
           streams.addAll(unit.outlets());
@@ -682,7 +682,7 @@ public final class PlantModel {
     List<Unit> units = new ArrayList<>();
     List<String> leaving = new ArrayList<>();
     spec.products().forEach(product -> leaving.add(product.stream()));
-    for (UnitSpec unit : spec.units()) {
+    for (PlantUnit unit : spec.units()) {
       Unit built = unit(unit, mode, one, paced.contains(unit.name()));
       units.add(
           out.isEmpty()
@@ -690,7 +690,7 @@ public final class PlantModel {
               : built instanceof Pit pit
                   ? pit.without(out)
                   : unit.name().equals(out) ? passing(built) : built);
-      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+      if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
         leaving.add(pit.settled());
         pit.spills().ifPresent(leaving::add);
       }
@@ -707,8 +707,8 @@ public final class PlantModel {
     return new Splitter(unit.name(), unit.inlets(), unit.outlets(), List.of(0.0, 1.0));
   }
 
-  private Unit unit(UnitSpec unit, ModeSpec mode, Case one, boolean paced) {
-    if (unit instanceof BoxSpec box) {
+  private Unit unit(PlantUnit unit, ModeSpec mode, Case one, boolean paced) {
+    if (unit instanceof BoxUnit box) {
       return SeparatorUnit.box(
           new Place(
               box.name(),
@@ -723,7 +723,7 @@ public final class PlantModel {
           liquor(one),
           box.shearRatePs());
     }
-    if (unit instanceof LaneUnitSpec lane) {
+    if (unit instanceof LaneUnit lane) {
       Place place =
           new Place(
               lane.name(),
@@ -750,7 +750,7 @@ public final class PlantModel {
           one.outlook(),
           liquor(one));
     }
-    if (unit instanceof CycloneSpec cyclone) {
+    if (unit instanceof CycloneUnit cyclone) {
       return SeparatorUnit.cyclone(
           new Place(
               cyclone.name(),
@@ -763,7 +763,7 @@ public final class PlantModel {
           liquor(one),
           cyclone.shearRatePs());
     }
-    if (unit instanceof CakeSpec cake) {
+    if (unit instanceof CakeUnit cake) {
       return SeparatorUnit.cake(
           new Place(
               cake.name(),
@@ -774,13 +774,13 @@ public final class PlantModel {
           cake.separator(),
           liquor(one));
     }
-    if (unit instanceof SplitterSpec splitter) {
+    if (unit instanceof SplitterUnit splitter) {
       return splitter.splitter();
     }
-    if (unit instanceof PitSpec pit) {
+    if (unit instanceof PitUnit pit) {
       return pit(pit, mode, one);
     }
-    StorageSpec storage = (StorageSpec) unit;
+    StorageUnit storage = (StorageUnit) unit;
     return new Sink(storage.name(), storage.inlets());
   }
 
@@ -792,7 +792,7 @@ public final class PlantModel {
    * @param one the case
    * @return flow rate [m3/s]; 0 without a rinse
    */
-  public double rinseM3ps(BoxSpec box, ModeSpec mode, Case one) {
+  public double rinseM3ps(BoxUnit box, ModeSpec mode, Case one) {
     return spec.waters().stream()
         .filter(water -> box.rinse().equals(Optional.of(water.stream())))
         .mapToDouble(water -> waterM3ps(water, mode, one))
@@ -812,7 +812,7 @@ public final class PlantModel {
     return longest;
   }
 
-  static DilutionBox box(BoxSpec spec, Case one) {
+  static DilutionBox box(BoxUnit spec, Case one) {
     DilutionBox box = spec.box();
     return new DilutionBox(
         box.areaM2() * one.changes().areaFactor(),
@@ -825,7 +825,7 @@ public final class PlantModel {
         box.depositPorosity());
   }
 
-  private static List<LaneReach> reaches(LaneUnitSpec lane, Case one) {
+  private static List<LaneReach> reaches(LaneUnit lane, Case one) {
     return lane.reaches().stream()
         .map(
             reach ->
@@ -845,7 +845,7 @@ public final class PlantModel {
     return paced ? 1 : running;
   }
 
-  private Pit pit(PitSpec spec, ModeSpec mode, Case one) {
+  private Pit pit(PitUnit spec, ModeSpec mode, Case one) {
     Pit pit = spec.pit();
     double all = recycledM3ps(mode);
     double left = all > 0 ? 1 - replacedM3ps(mode, one) / all : 1;
@@ -872,7 +872,7 @@ public final class PlantModel {
         Optional.of(floor(spec, one)));
   }
 
-  private PitFloor floor(PitSpec pit, Case one) {
+  private PitFloor floor(PitUnit pit, Case one) {
     if (pit.pool().isPresent()) {
       return pit.pool().get();
     }

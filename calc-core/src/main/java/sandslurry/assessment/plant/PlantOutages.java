@@ -7,18 +7,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.plant.PlantResult.Outage;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CakeSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CakeUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 
 /**
@@ -60,20 +60,20 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
       return outages;
     }
     outages.add(whole.get());
-    for (UnitSpec unit : model.spec().units()) {
-      if (unit instanceof PitSpec pit) {
+    for (PlantUnit unit : model.spec().units()) {
+      if (unit instanceof PitUnit pit) {
         for (Map.Entry<String, Double> pump : pit.pit().draws().entrySet()) {
           of(pump.getKey(), Outage.Part.PUMP).ifPresent(outages::add);
         }
-      } else if (unit instanceof BoxSpec box && box.box().screwCapacityM3ps().isPresent()) {
+      } else if (unit instanceof BoxUnit box && box.box().screwCapacityM3ps().isPresent()) {
         outages.add(whole.get().of(unit.name(), Outage.Part.SCREW, fullAfterS(box, last)));
-      } else if (unit instanceof LaneUnitSpec lane && lane.lanes() > 1) {
+      } else if (unit instanceof LaneUnit lane && lane.lanes() > 1) {
         outages.add(
             whole.get().of(unit.name(), Outage.Part.LANE_OF_SEVERAL, OptionalDouble.empty()));
-      } else if (unit instanceof BoxSpec
-          || unit instanceof LaneUnitSpec
-          || unit instanceof CycloneSpec
-          || unit instanceof CakeSpec) {
+      } else if (unit instanceof BoxUnit
+          || unit instanceof LaneUnit
+          || unit instanceof CycloneUnit
+          || unit instanceof CakeUnit) {
         of(unit.name(), Outage.Part.SEPARATOR).ifPresent(outages::add);
       }
     }
@@ -165,14 +165,14 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
 
   private double capacityM3(String pit) {
     return model.spec().units().stream()
-        .filter(unit -> unit instanceof PitSpec && unit.name().equals(pit))
-        .mapToDouble(unit -> ((PitSpec) unit).pit().capacityM3())
+        .filter(unit -> unit instanceof PitUnit && unit.name().equals(pit))
+        .mapToDouble(unit -> ((PitUnit) unit).pit().capacityM3())
         .findFirst()
         .orElseThrow();
   }
 
   /** Time in which the sand that settles fills the water of a box. */
-  private OptionalDouble fullAfterS(BoxSpec box, Day day) {
+  private OptionalDouble fullAfterS(BoxUnit box, Day day) {
     UnitDay seen = day.units().get(box.name());
     double caught =
         seen == null

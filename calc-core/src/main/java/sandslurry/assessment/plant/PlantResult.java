@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.material.sand.StandardSand;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.account.BedQuality;
 import sandslurry.plant.account.SandAccount;

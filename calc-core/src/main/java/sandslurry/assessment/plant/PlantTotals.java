@@ -8,11 +8,11 @@ import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.Product;
 import sandslurry.design.plant.PlantSpec.Use;
-import sandslurry.design.plant.UnitSpec.PitSpec;
-import sandslurry.design.plant.UnitSpec.StorageSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.unit.Liquor;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.StorageUnit;
 
 /** The streams of a plant put together by what they are for. */
 public final class PlantTotals {
@@ -65,10 +65,10 @@ public final class PlantTotals {
    *
    * @return in the order of the design; empty when it has none
    */
-  public List<StorageSpec> storages() {
+  public List<StorageUnit> storages() {
     return spec.units().stream()
-        .filter(StorageSpec.class::isInstance)
-        .map(StorageSpec.class::cast)
+        .filter(StorageUnit.class::isInstance)
+        .map(StorageUnit.class::cast)
         .toList();
   }
 
@@ -100,16 +100,16 @@ public final class PlantTotals {
    */
   public List<String> settled() {
     return spec.units().stream()
-        .filter(PitSpec.class::isInstance)
-        .map(unit -> ((PitSpec) unit).settled())
+        .filter(PitUnit.class::isInstance)
+        .map(unit -> ((PitUnit) unit).settled())
         .toList();
   }
 
   /** What settles in pits and is dug out there; the pool of a storage settles in the storage. */
   private List<String> dug() {
     return spec.units().stream()
-        .filter(unit -> unit instanceof PitSpec pit && pit.pool().isEmpty())
-        .map(unit -> ((PitSpec) unit).settled())
+        .filter(unit -> unit instanceof PitUnit pit && pit.pool().isEmpty())
+        .map(unit -> ((PitUnit) unit).settled())
         .toList();
   }
 
@@ -120,8 +120,8 @@ public final class PlantTotals {
    */
   public List<String> spilled() {
     return spec.units().stream()
-        .filter(PitSpec.class::isInstance)
-        .flatMap(unit -> ((PitSpec) unit).spills().stream())
+        .filter(PitUnit.class::isInstance)
+        .flatMap(unit -> ((PitUnit) unit).spills().stream())
         .toList();
   }
 
@@ -186,7 +186,7 @@ public final class PlantTotals {
   /** Where the sand goes. */
   SandAccount account(Stream bedded, Map<String, Stream> streams) {
     Map<String, Stream> lost = new LinkedHashMap<>();
-    for (StorageSpec storage : storages()) {
+    for (StorageUnit storage : storages()) {
       lost.put(storage.name(), sum(streams, storage.inlets()));
     }
     for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {

@@ -8,20 +8,21 @@ import sandslurry.assessment.plant.PlantModel.Case;
 import sandslurry.design.plant.PlantSpec.FlushSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CakeSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Water;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Flush;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CakeUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.plant.unit.SeparatorUnit;
 import sandslurry.plant.unit.SettlingFloor;
 import sandslurry.separation.UnitFeed;
@@ -69,22 +70,22 @@ public final class PlantUnits {
    * @param balance a steady balance of the plant
    * @return figures with their ranges; empty for a unit without any
    */
-  public static List<Figure> figures(PlantModel model, UnitSpec unit, SteadyBalance balance) {
+  public static List<Figure> figures(PlantModel model, PlantUnit unit, SteadyBalance balance) {
     List<Figure> figures = new ArrayList<>();
     Stream feed = balance.feed(unit.name());
-    if (unit instanceof BoxSpec box) {
+    if (unit instanceof BoxUnit box) {
       box(model, box, feed).ifPresent(result -> box(figures, feed, box, result));
-    } else if (unit instanceof CycloneSpec cyclone) {
+    } else if (unit instanceof CycloneUnit cyclone) {
       cyclone(figures, model, cyclone, feed);
-    } else if (unit instanceof LaneUnitSpec lane) {
+    } else if (unit instanceof LaneUnit lane) {
       lane(figures, model, lane, feed);
-    } else if (unit instanceof CakeSpec cake) {
+    } else if (unit instanceof CakeUnit cake) {
       model
           .liquor()
           .screening(feed, cake.runningShare())
           .map(cake.separator()::evaluate)
           .ifPresent(result -> cake(figures, cake, result));
-    } else if (unit instanceof PitSpec pit) {
+    } else if (unit instanceof PitUnit pit) {
       mixing(model, pit, feed).ifPresent(mixing -> mixing(figures, mixing));
       settled(figures, model, pit, balance);
     } else {
@@ -100,7 +101,7 @@ public final class PlantUnits {
    * @param unit a unit of the plant
    * @return the pen; empty when the unit is no flush
    */
-  public static Optional<PenSpec> pen(PlantModel model, UnitSpec unit) {
+  public static Optional<PenSpec> pen(PlantModel model, PlantUnit unit) {
     return model.spec().pens().stream()
         .filter(pen -> pen.flush().map(flush -> flush.unit().equals(unit.name())).orElse(false))
         .findFirst();
@@ -177,7 +178,7 @@ public final class PlantUnits {
    * @param settles what settles in the pit
    * @return time, at most fifty years [s]; empty when no sand settles
    */
-  public static OptionalDouble fillsS(PlantModel model, PitSpec pit, Stream settles) {
+  public static OptionalDouble fillsS(PlantModel model, PitUnit pit, Stream settles) {
     double bulk =
         settles.sandKgps() / model.constituents().sandDensityKgM3() / (1 - model.spec().porosity());
     return bulk > 0
@@ -196,7 +197,7 @@ public final class PlantUnits {
    * @return starts per hour; empty when the pump does not stop
    */
   public static Optional<Double> startsPerHour(
-      PlantModel model, PlantResult result, PitSpec pit, String pump) {
+      PlantModel model, PlantResult result, PitUnit pit, String pump) {
     ModeSpec mode = result.main().mode();
     return result
         .main()
@@ -211,7 +212,7 @@ public final class PlantUnits {
   }
 
   private static void settled(
-      List<Figure> figures, PlantModel model, PitSpec pit, SteadyBalance balance) {
+      List<Figure> figures, PlantModel model, PitUnit pit, SteadyBalance balance) {
     double fed = balance.feed(pit.name()).sandKgps();
     double settled = balance.stream(pit.settled()).sandKgps();
     if (pit.pool().isPresent()) {
@@ -257,7 +258,7 @@ public final class PlantUnits {
    * @param feed mean flow into the unit
    * @return capture by each outlook; empty when nothing flows or the liquor is too thick to flow
    */
-  public static Optional<BoxResult> box(PlantModel model, BoxSpec box, Stream feed) {
+  public static Optional<BoxResult> box(PlantModel model, BoxUnit box, Stream feed) {
     return SeparatorUnit.rinsed(
             feed,
             box.box(),
@@ -268,7 +269,7 @@ public final class PlantUnits {
         .map(seen -> seen.box().evaluate(seen.feed(), model.organic(seen.feed())));
   }
 
-  private static void box(List<Figure> figures, Stream feed, BoxSpec spec, BoxResult result) {
+  private static void box(List<Figure> figures, Stream feed, BoxUnit spec, BoxResult result) {
     add(figures, "sand-free solids of the feed", Kind.PERCENT, feed.totalSolids());
     add(figures, "rising velocity", Kind.FALL, result.overflowVelocityMps());
     add(figures, "stay", Kind.TIME, result.residenceTimeS());
@@ -300,7 +301,7 @@ public final class PlantUnits {
    * @return cut size, split and power; empty when nothing flows or the liquor is too thick to flow
    */
   public static Optional<CycloneResult> cyclone(
-      PlantModel model, CycloneSpec cyclone, HydrocycloneModel by, Stream feed) {
+      PlantModel model, CycloneUnit cyclone, HydrocycloneModel by, Stream feed) {
     return model
         .liquor()
         .settling(feed, cyclone.runningShare(), cyclone.shearRatePs())
@@ -308,7 +309,7 @@ public final class PlantUnits {
   }
 
   private static void cyclone(
-      List<Figure> figures, PlantModel model, CycloneSpec cyclone, Stream feed) {
+      List<Figure> figures, PlantModel model, CycloneUnit cyclone, Stream feed) {
     Optional<UnitFeed> seen =
         model.liquor().settling(feed, cyclone.runningShare(), cyclone.shearRatePs());
     if (seen.isEmpty()) {
@@ -341,7 +342,7 @@ public final class PlantUnits {
    * @param feed mean flow into the unit
    * @return feed with the viscosity at the shear rate of the first reach; empty when nothing flows
    */
-  public static Optional<UnitFeed> laneFeed(PlantModel model, LaneUnitSpec lane, Stream feed) {
+  public static Optional<UnitFeed> laneFeed(PlantModel model, LaneUnit lane, Stream feed) {
     double flow = feed.volumeM3ps() / lane.runningShare();
     if (!(flow > 0)) {
       return Optional.empty();
@@ -360,7 +361,7 @@ public final class PlantUnits {
    * @param feed mean flow into the unit
    * @return the filling, by the expected outlook; empty when nothing flows
    */
-  public static Optional<LaneFilling> filling(PlantModel model, LaneUnitSpec lane, Stream feed) {
+  public static Optional<LaneFilling> filling(PlantModel model, LaneUnit lane, Stream feed) {
     return laneFeed(model, lane, feed)
         .map(
             seen ->
@@ -381,13 +382,13 @@ public final class PlantUnits {
    * @param filling how the lane fills
    * @return the turn; empty when the lane does not fill
    */
-  public static Optional<LaneTurn> turn(LaneUnitSpec lane, LaneFilling filling) {
+  public static Optional<LaneTurn> turn(LaneUnit lane, LaneFilling filling) {
     return filling.intervalS().isPresent() && filling.intervalS().getAsDouble() > 0
         ? Optional.of(new LaneTurn(filling.intervalS().getAsDouble(), lane.drainS(), lane.digS()))
         : Optional.empty();
   }
 
-  private static void lane(List<Figure> figures, PlantModel model, LaneUnitSpec lane, Stream feed) {
+  private static void lane(List<Figure> figures, PlantModel model, LaneUnit lane, Stream feed) {
     Optional<UnitFeed> seen = laneFeed(model, lane, feed);
     if (seen.isEmpty()) {
       return;
@@ -462,7 +463,7 @@ public final class PlantUnits {
    * @param filling how the lane fills
    * @return heap of every clean-out within the time in the stack
    */
-  public static SandStack stack(PlantModel model, LaneUnitSpec lane, LaneFilling filling) {
+  public static SandStack stack(PlantModel model, LaneUnit lane, LaneFilling filling) {
     double dug = filling.depositedKg().stream().mapToDouble(Double::doubleValue).sum();
     double times =
         filling.intervalS().isPresent() && filling.intervalS().getAsDouble() > 0
@@ -483,7 +484,7 @@ public final class PlantUnits {
    * @param filling how the lane fills
    * @return time [s]; 0 without sand
    */
-  public static double drainS(PlantModel model, LaneUnitSpec lane, LaneFilling filling) {
+  public static double drainS(PlantModel model, LaneUnit lane, LaneFilling filling) {
     LaneFilling.Point last = filling.points().get(filling.points().size() - 1);
     double deepest = last.depositsM().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     return deepest > 0
@@ -512,7 +513,7 @@ public final class PlantUnits {
     return classes.get(classes.size() - 1).highM();
   }
 
-  private static void cake(List<Figure> figures, CakeSpec cake, CakeResult result) {
+  private static void cake(List<Figure> figures, CakeUnit cake, CakeResult result) {
     add(figures, "cake", Kind.MASS_PER_DAY, result.cakeKgps() * cake.runningShare());
     add(figures, "dry matter of the cake", Kind.PERCENT, result.solids());
   }
@@ -525,7 +526,7 @@ public final class PlantUnits {
    * @param feed mean flow into the unit
    * @return suspension, power and residence time; empty without a mixer
    */
-  public static Optional<PitMixing> mixing(PlantModel model, PitSpec pit, Stream feed) {
+  public static Optional<PitMixing> mixing(PlantModel model, PitUnit pit, Stream feed) {
     return pit.mixer()
         .flatMap(
             mixer ->

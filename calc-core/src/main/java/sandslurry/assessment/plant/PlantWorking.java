@@ -6,8 +6,6 @@ import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Constituents;
@@ -19,6 +17,8 @@ import sandslurry.plant.pen.Flush;
 import sandslurry.plant.pen.Nennich2005;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -245,8 +245,8 @@ public final class PlantWorking {
 
   /** The steps of the units whose kernels keep them, at their feed in the longest mode. */
   private static void units(Trace trace, PlantModel model, SteadyBalance balance) {
-    for (UnitSpec unit : model.spec().units()) {
-      if (unit instanceof CycloneSpec cyclone) {
+    for (PlantUnit unit : model.spec().units()) {
+      if (unit instanceof CycloneUnit cyclone) {
         trace.begin("hydrocyclone " + unit.name(), "");
         PlantUnits.cyclone(model, cyclone, cyclone.model(), balance.feed(unit.name()))
             .ifPresent(

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.units.Kind;
 

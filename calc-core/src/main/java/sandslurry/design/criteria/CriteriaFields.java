@@ -9,6 +9,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;

@@ -6,7 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
-import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;

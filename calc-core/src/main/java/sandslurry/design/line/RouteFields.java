@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;

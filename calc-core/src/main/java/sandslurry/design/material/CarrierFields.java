@@ -7,7 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
-import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Kinds;

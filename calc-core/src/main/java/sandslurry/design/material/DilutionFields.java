@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import sandslurry.design.criteria.CommonLimits;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;

@@ -7,10 +7,9 @@ import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-import sandslurry.design.criteria.CommonLimits;
 import sandslurry.design.plant.PlantSpec.FlushSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.design.plant.UnitSpec.SplitterSpec;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;
@@ -23,6 +22,7 @@ import sandslurry.plant.pen.OtherCattle;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.schedule.Batches;
 import sandslurry.plant.unit.Splitter;
+import sandslurry.plant.unit.SplitterUnit;
 import sandslurry.separation.channel.OpenChannel;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
@@ -192,14 +192,14 @@ final class PenFields extends Fields<PenSpec> {
   }
 
   /** The unit in which the manure of a flushed pen meets the water. */
-  Optional<SplitterSpec> meeting(Values values) {
+  Optional<SplitterUnit> meeting(Values values) {
     Optional<String> in = water(values);
     if (!values.good(name, stream) || in.isEmpty()) {
       return Optional.empty();
     }
     String pen = values.get(name);
     return Optional.of(
-        new SplitterSpec(
+        new SplitterUnit(
             Splitter.mixing(flushOf(pen), List.of(scraped(pen), in.get()), values.get(stream)),
             "flush"));
   }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import sandslurry.design.criteria.CommonLimits;
 import sandslurry.design.plant.PlantSpec.Accounting;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
@@ -19,6 +18,7 @@ import sandslurry.design.plant.PlantSpec.Product;
 import sandslurry.design.plant.PlantSpec.Targets;
 import sandslurry.design.plant.PlantSpec.Use;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
+import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Kinds;
@@ -32,6 +32,10 @@ import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.Network;
 import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.ManureProductions;
+import sandslurry.plant.unit.DrawFields;
+import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.Ports;
+import sandslurry.plant.unit.UnitFields;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 
@@ -41,7 +45,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private static final WaterFields WATER = new WaterFields();
   private static final ProductFields PRODUCT = new ProductFields();
   private static final ModeFields MODE = new ModeFields();
-  private static final Kinds<List<UnitSpec>> UNIT = UnitFields.kinds();
+  private static final Kinds<List<PlantUnit>> UNIT = PlantUnit.kinds();
 
   /** The published share of feedlot manure that settles, and its middle. */
   private static final Range SETTLEABLE = new Range(0.35, 0.55, 0.75);
@@ -138,7 +142,7 @@ public final class PlantFields extends Fields<PlantSpec> {
       list("pens", PEN, "a plant needs one pen or more", "Pens", "the pens");
   private final Field<List<WaterSpec>> waters =
       list("waters", WATER, "", "Fresh water", "streams of fresh water");
-  private final Field<List<List<UnitSpec>>> units =
+  private final Field<List<List<PlantUnit>>> units =
       list(
           "units",
           UNIT,
@@ -301,7 +305,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   protected Optional<PlantSpec> make(Values values) {
     Optional<ManureSolids> solids =
         values.made(fibre, () -> new ManureSolids(values.get(dissolved), values.get(fibre)));
-    List<UnitSpec> all = new ArrayList<>();
+    List<PlantUnit> all = new ArrayList<>();
     values.inside(pens).forEach(pen -> PEN.meeting(pen).ifPresent(all::add));
     values.get(units).forEach(all::addAll);
     List<ModeSpec> day = values.get(modes);
@@ -464,7 +468,7 @@ public final class PlantFields extends Fields<PlantSpec> {
               values.get(name),
               values.get(from),
               values.get(to),
-              UnitFields.DrawFields.draws(values.get(flows))));
+              DrawFields.draws(values.get(flows))));
     }
   }
 

@@ -15,6 +15,7 @@ import sandslurry.plant.pen.Flush;
 import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.schedule.Batches;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.separation.channel.OpenChannel;
 
 /**
@@ -44,7 +45,7 @@ public record PlantSpec(
     double porosity,
     List<PenSpec> pens,
     List<WaterSpec> waters,
-    List<UnitSpec> units,
+    List<PlantUnit> units,
     List<Product> products,
     List<ModeSpec> modes,
     List<EnergyUse> machines,

@@ -11,13 +11,13 @@ import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.design.plant.PlantSpec.Product;
 import sandslurry.design.plant.PlantSpec.Use;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.schedule.Batches;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
@@ -122,8 +122,8 @@ public final class PlantDaySection extends SectionWriter {
   private double held(Day day) {
     List<Stream> contents = new ArrayList<>();
     List<Stream> pools = new ArrayList<>();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit) {
         Stream held = day.pits().get(pit.name()).endContents();
         (pit.pool().isPresent() ? pools : contents).add(held);
       }

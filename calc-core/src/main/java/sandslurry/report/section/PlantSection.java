@@ -10,13 +10,13 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.FlowEdge;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.design.plant.PlantSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.PenLoad;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.block.Block;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -158,8 +158,8 @@ public final class PlantSection extends SectionWriter {
     List<List<String>> rows = new ArrayList<>();
     Map<String, Stream> shown = new LinkedHashMap<>(balance.streams());
     // Where nothing settles there is no stream of it to show.
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit && !(shown.get(pit.settled()).massKgps() > 0)) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit && !(shown.get(pit.settled()).massKgps() > 0)) {
         shown.remove(pit.settled());
       }
     }
@@ -230,7 +230,7 @@ public final class PlantSection extends SectionWriter {
     return spec.units().stream()
         .filter(unit -> unit.name().equals(name))
         .findFirst()
-        .map(UnitSpec::kind)
+        .map(PlantUnit::kind)
         .orElse("");
   }
 }

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantCirculation;
 import sandslurry.assessment.plant.PlantCirculation.State;
 import sandslurry.assessment.plant.PlantDay;
@@ -32,15 +31,10 @@ import sandslurry.assessment.station.PumpResult;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
-import sandslurry.design.plant.UnitSpec.StorageSpec;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.sand.StandardSand;
 import sandslurry.numeric.UnsolvedException;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.BedQuality;
@@ -51,7 +45,13 @@ import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.schedule.DayRun;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
 import sandslurry.plant.unit.Liquor;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.StorageUnit;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.cyclone.HydrocycloneModels;
@@ -115,7 +115,7 @@ public final class PlantAccounts {
                         water.mostM3ps().getAsDouble()))
             .orElse(OptionalDouble.empty());
     boolean settles =
-        spec.units().stream().anyMatch(u -> u instanceof BoxSpec || u instanceof LaneUnitSpec);
+        spec.units().stream().anyMatch(u -> u instanceof BoxUnit || u instanceof LaneUnit);
     this.extraArea =
         settles
             ? remedy("settling area", x -> Case.BASE.withArea(1 + x), target, MOST_AREA)
@@ -182,7 +182,7 @@ public final class PlantAccounts {
                       spec.accounting().prices().currency()));
         });
     sands.ofBedding().ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
-    for (StorageSpec storage : totals.storages()) {
+    for (StorageUnit storage : totals.storages()) {
       List<Figure> figures = PlantStorageFigures.of(storage, days, spec.targets().storageDays());
       rest.ifPresent(
           states ->
@@ -318,7 +318,7 @@ public final class PlantAccounts {
       cases.put(
           "season " + (i + 1) + " of " + seasons.size(), Case.BASE.in(Liquors.at(seasons.get(i))));
     }
-    if (spec.units().stream().anyMatch(CycloneSpec.class::isInstance)) {
+    if (spec.units().stream().anyMatch(CycloneUnit.class::isInstance)) {
       for (HydrocycloneModel by : HydrocycloneModels.FAMILY.all()) {
         cases.put("cyclone by " + by.name(), Case.BASE.in(Liquors.cutting(by)));
       }
@@ -340,8 +340,8 @@ public final class PlantAccounts {
 
   private List<Figure> pitFigures() {
     List<Figure> figures = new ArrayList<>();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit && pit.pool().isEmpty()) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
         days.figureIfAny(
                 pit.name(),
                 Kind.DAYS,
@@ -366,8 +366,8 @@ public final class PlantAccounts {
     }
     SteadyBalance balance = main.balance().orElseThrow();
     double held = 0;
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof PitSpec pit) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof PitUnit pit) {
         held += pit.pit().atRest(balance).solidsKgps();
       }
     }

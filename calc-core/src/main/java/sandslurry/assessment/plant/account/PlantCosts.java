@@ -3,8 +3,8 @@ package sandslurry.assessment.plant.account;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.design.plant.PlantSpec.Prices;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.units.Kind;
 

@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.design.plant.PlantSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -41,8 +41,8 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
     List<EnergyUse> uses = new ArrayList<>(spec.machines());
     line(flushed, lineDay, linePump).ifPresent(uses::add);
     List<String> notCounted = new ArrayList<>();
-    for (UnitSpec unit : spec.units()) {
-      if (unit instanceof CycloneSpec cyclone) {
+    for (PlantUnit unit : spec.units()) {
+      if (unit instanceof CycloneUnit cyclone) {
         // The pump runs a share of each mode; its mean over the day is what counts.
         double watts = 0;
         for (ModeResult mode : modes) {
@@ -51,7 +51,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
         }
         uses.add(
             new EnergyUse("pump of " + cyclone.name(), Range.of(watts), cyclone.runningShare()));
-      } else if (unit instanceof PitSpec pit) {
+      } else if (unit instanceof PitUnit pit) {
         pit.mixer().ifPresent(mixer -> uses.add(mixer(pit, mixer, modes)));
         for (String stream : pit.pit().draws().keySet()) {
           boolean named =
@@ -96,7 +96,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
             });
   }
 
-  private static EnergyUse mixer(PitSpec pit, UnitSpec.Mixer mixer, List<ModeResult> modes) {
+  private static EnergyUse mixer(PitUnit pit, PitUnit.Mixer mixer, List<ModeResult> modes) {
     double density = 0;
     for (ModeResult mode : modes) {
       density += mode.share() * mode.balance().orElseThrow().feed(pit.name()).densityKgM3();
@@ -108,7 +108,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
   }
 
   private static double cyclonePowerW(
-      PlantModel model, CycloneSpec cyclone, SteadyBalance balance) {
+      PlantModel model, CycloneUnit cyclone, SteadyBalance balance) {
     return model
         .liquor()
         .settling(balance.feed(cyclone.name()), cyclone.runningShare(), cyclone.shearRatePs())

@@ -3,13 +3,13 @@ package sandslurry.assessment.plant.account;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantMeanDay;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.Spread;
-import sandslurry.design.plant.UnitSpec.StorageSpec;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.unit.StorageUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
@@ -18,7 +18,7 @@ final class PlantStorageFigures {
   private PlantStorageFigures() {}
 
   static List<Figure> of(
-      StorageSpec storage, Spread<PlantMeanDay> days, OptionalDouble daysWanted) {
+      StorageUnit storage, Spread<PlantMeanDay> days, OptionalDouble daysWanted) {
     StorageAccount account = days.base().storage(storage);
     List<Figure> figures = new ArrayList<>();
     figures.add(new Figure("volume to the top", Kind.VOLUME, Range.of(storage.pond().volumeM3())));

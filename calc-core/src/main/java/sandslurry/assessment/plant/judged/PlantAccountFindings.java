@@ -10,12 +10,12 @@ import sandslurry.assessment.plant.PlantResult.Bed;
 import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
 import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.unit.LaneUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -130,7 +130,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
         .why("fibre-unknown");
     if (bed.organicMatter().high() > organic) {
       found.cure("cleaner-sand");
-      if (spec.units().stream().anyMatch(LaneUnitSpec.class::isInstance)) {
+      if (spec.units().stream().anyMatch(LaneUnit.class::isInstance)) {
         found.cure("faster-lane");
       }
     }

@@ -10,11 +10,6 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -25,6 +20,11 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -72,7 +72,7 @@ final class PlantDayFindings extends PlantFindingWriter {
   }
 
   private void pit(PitDay day) {
-    PitSpec given = pit(day.name());
+    PitUnit given = pit(day.name());
     Pit pit = given.pit();
     boolean high = pit.overflow().isEmpty() && day.mostM3() > pit.levels().alarmM3() * (1 + 1e-6);
     Found found =
@@ -126,7 +126,7 @@ final class PlantDayFindings extends PlantFindingWriter {
   }
 
   /** How long a pit takes what comes by gravity when the power fails; whether that is short. */
-  private boolean powerCut(Found found, PitSpec pit) {
+  private boolean powerCut(Found found, PitUnit pit) {
     OptionalDouble fromStop = cut(pit, pit.pit().levels().stopM3());
     OptionalDouble fromStart = cut(pit, pit.pit().levels().startM3());
     if (fromStop.isEmpty() || fromStart.isEmpty()) {
@@ -139,7 +139,7 @@ final class PlantDayFindings extends PlantFindingWriter {
     return fromStart.getAsDouble() < SHORT_RESERVE_S;
   }
 
-  private OptionalDouble cut(PitSpec pit, double fromM3) {
+  private OptionalDouble cut(PitUnit pit, double fromM3) {
     return result
         .main()
         .balance()
@@ -170,10 +170,10 @@ final class PlantDayFindings extends PlantFindingWriter {
                     .add());
   }
 
-  private PitSpec pit(String name) {
+  private PitUnit pit(String name) {
     return spec.units().stream()
-        .filter(PitSpec.class::isInstance)
-        .map(PitSpec.class::cast)
+        .filter(PitUnit.class::isInstance)
+        .map(PitUnit.class::cast)
         .filter(pit -> pit.name().equals(name))
         .findFirst()
         .orElseThrow();
@@ -182,15 +182,15 @@ final class PlantDayFindings extends PlantFindingWriter {
   /** Manure comes in batches; without times the balance spreads them over the day. */
   private void batches() {
     for (int i = 0; i < spec.pens().size(); i++) {
-      for (UnitSpec unit : spec.units()) {
-        if (unit instanceof PitSpec pit && pit.inlets().contains(spec.pens().get(i).stream())) {
+      for (PlantUnit unit : spec.units()) {
+        if (unit instanceof PitUnit pit && pit.inlets().contains(spec.pens().get(i).stream())) {
           batch(pit, spec.pens().get(i), result.loads().get(i));
         }
       }
     }
   }
 
-  private void batch(PitSpec pit, PenSpec pen, PenLoad load) {
+  private void batch(PitUnit pit, PenSpec pen, PenLoad load) {
     double room = pit.pit().capacityM3();
     double most = load.volumePerBatchM3().high();
     boolean fits = most <= room;
@@ -216,10 +216,10 @@ final class PlantDayFindings extends PlantFindingWriter {
   /** What the peak of the batches does to the units that see it. */
   private void peaks(Day day) {
     Optional<SteadyBalance> balance = result.main().balance();
-    for (UnitSpec unit : spec.units()) {
+    for (PlantUnit unit : spec.units()) {
       UnitDay seen = day.units().get(unit.name());
       boolean separates =
-          unit instanceof BoxSpec || unit instanceof LaneUnitSpec || unit instanceof CycloneSpec;
+          unit instanceof BoxUnit || unit instanceof LaneUnit || unit instanceof CycloneUnit;
       if (separates
           && seen != null
           && seen.peakOverMean() >= NO_PEAK
@@ -244,7 +244,7 @@ final class PlantDayFindings extends PlantFindingWriter {
     }
   }
 
-  private void peak(UnitSpec unit, UnitDay seen, SteadyBalance balance) {
+  private void peak(PlantUnit unit, UnitDay seen, SteadyBalance balance) {
     double fed = balance.feed(unit.name()).sandKgps();
     double even = fed > 0 ? Math.min(1, balance.stream(unit.outlets().get(0)).sandKgps() / fed) : 0;
     boolean loses = seen.capture() < even - PEAK_LOSS;

@@ -1,7 +1,6 @@
 package sandslurry.assessment.plant.judged;
 
 import java.util.List;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.plant.PlantSpec;
@@ -10,6 +9,7 @@ import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.units.Kind;

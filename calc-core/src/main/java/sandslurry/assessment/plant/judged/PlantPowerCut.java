@@ -4,9 +4,9 @@ import java.util.HashSet;
 import java.util.OptionalDouble;
 import java.util.Set;
 import sandslurry.assessment.plant.PlantModel;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 
 /**
  * What still flows into a pit when the power fails: what pens and fresh water bring by gravity.
@@ -22,7 +22,7 @@ record PlantPowerCut(PlantModel model, SteadyBalance balance) {
    * @param fromM3 volume in it when the power fails [m3]
    * @return the time [s]; empty when nothing comes in or a weir takes it
    */
-  OptionalDouble fillsS(PitSpec pit, double fromM3) {
+  OptionalDouble fillsS(PitUnit pit, double fromM3) {
     double inflow = inflowM3ps(pit);
     return inflow > 0 && pit.pit().overflow().isEmpty()
         ? OptionalDouble.of(Math.max(0, pit.pit().capacityM3() - fromM3) / inflow)
@@ -30,11 +30,11 @@ record PlantPowerCut(PlantModel model, SteadyBalance balance) {
   }
 
   /** What still flows into a pit [m3/s]. */
-  double inflowM3ps(PitSpec pit) {
+  double inflowM3ps(PitUnit pit) {
     return into(pit, new HashSet<>());
   }
 
-  private double into(UnitSpec unit, Set<String> seen) {
+  private double into(PlantUnit unit, Set<String> seen) {
     double sum = 0;
     for (String inlet : unit.inlets()) {
       sum += flows(inlet, seen);
@@ -44,11 +44,11 @@ record PlantPowerCut(PlantModel model, SteadyBalance balance) {
 
   private double flows(String stream, Set<String> seen) {
     double before = balance.stream(stream).volumeM3ps();
-    for (UnitSpec unit : model.spec().units()) {
+    for (PlantUnit unit : model.spec().units()) {
       if (!unit.outlets().contains(stream)) {
         continue;
       }
-      if (unit instanceof PitSpec pit && pit.pit().draws().containsKey(stream)) {
+      if (unit instanceof PitUnit pit && pit.pit().draws().containsKey(stream)) {
         return 0;
       }
       double fed = balance.feed(unit.name()).volumeM3ps();
@@ -58,7 +58,7 @@ record PlantPowerCut(PlantModel model, SteadyBalance balance) {
       }
       double comes = into(unit, seen);
       seen.remove(unit.name());
-      return unit instanceof PitSpec ? comes : before * Math.min(1, comes / fed);
+      return unit instanceof PitUnit ? comes : before * Math.min(1, comes / fed);
     }
     return before;
   }

@@ -5,22 +5,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import sandslurry.assessment.plant.Figure;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.correlation.Bound;
-import sandslurry.design.plant.UnitSpec;
-import sandslurry.design.plant.UnitSpec.BoxSpec;
-import sandslurry.design.plant.UnitSpec.CycloneSpec;
-import sandslurry.design.plant.UnitSpec.LaneUnitSpec;
-import sandslurry.design.plant.UnitSpec.PitSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.PlantUnit;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.SandStack;
 import sandslurry.separation.channel.ChannelFlow;
@@ -61,18 +61,18 @@ final class PlantUnitFindings extends PlantFindingWriter {
 
   private void units(SteadyBalance balance) {
     Set<Bound.Excess> excesses = new LinkedHashSet<>();
-    for (UnitSpec unit : spec.units()) {
+    for (PlantUnit unit : spec.units()) {
       Stream feed = balance.feed(unit.name());
-      if (unit instanceof BoxSpec box) {
+      if (unit instanceof BoxUnit box) {
         PlantUnits.box(model, box, feed).ifPresent(r -> excesses.addAll(r.excesses()));
         rinse(box);
-      } else if (unit instanceof CycloneSpec cyclone) {
+      } else if (unit instanceof CycloneUnit cyclone) {
         PlantUnits.cyclone(model, cyclone, cyclone.model(), feed)
             .ifPresent(r -> excesses.addAll(r.performance().excesses()));
-      } else if (unit instanceof LaneUnitSpec lane) {
+      } else if (unit instanceof LaneUnit lane) {
         PlantUnits.filling(model, lane, feed).ifPresent(filling -> lane(lane, filling));
         PlantUnits.laneFeed(model, lane, feed).ifPresent(seen -> turbulent(lane, seen));
-      } else if (unit instanceof PitSpec pit) {
+      } else if (unit instanceof PitUnit pit) {
         PlantUnits.mixing(model, pit, feed)
             .ifPresent(
                 mixing -> mixing(pit, mixing, PlantUnits.mixingFeed(model, feed).orElseThrow()));
@@ -99,7 +99,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
     }
   }
 
-  private void rinse(BoxSpec box) {
+  private void rinse(BoxUnit box) {
     boolean clean = model.rinseM3ps(box, model.longestMode(), PlantModel.Case.BASE) > 0;
     if (box.box().rinsePoreVolumes() > 0 && !clean) {
       found("not-rinsed", Severity.CAUTION, box.name())
@@ -110,7 +110,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
     }
   }
 
-  private void lane(LaneUnitSpec lane, LaneFilling filling) {
+  private void lane(LaneUnit lane, LaneFilling filling) {
     Optional<LaneTurn> turn = PlantUnits.turn(lane, filling);
     if (turn.isEmpty()) {
       return;
@@ -141,7 +141,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
   }
 
   /** Manning's formula and the capture of turbulent flow need turbulent liquor. */
-  private void turbulent(LaneUnitSpec lane, UnitFeed feed) {
+  private void turbulent(LaneUnit lane, UnitFeed feed) {
     LaneReach reach = lane.reaches().get(0);
     ChannelFlow flow = reach.flow(feed.mixtureM3ps(), lane.depositsM().get(0));
     double reynolds = flow.reynoldsNumber(feed.liquid());
@@ -175,7 +175,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
   }
 
   /** Whether a lane drains in the time that it is given, and where its sand lies meanwhile. */
-  private void drains(LaneUnitSpec lane, LaneFilling filling) {
+  private void drains(LaneUnit lane, LaneFilling filling) {
     double least = PlantUnits.drainS(model, lane, filling);
     boolean drains = least <= lane.drainS();
     SandStack stack = PlantUnits.stack(model, lane, filling);
@@ -196,7 +196,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
     found.add();
   }
 
-  private void mixing(PitSpec pit, PitMixing mixing, UnitFeed feed) {
+  private void mixing(PitUnit pit, PitMixing mixing, UnitFeed feed) {
     if (!(feed.sandTotalKgps() > 0)) {
       return;
     }
@@ -220,7 +220,7 @@ final class PlantUnitFindings extends PlantFindingWriter {
   }
 
   /** Sand that settles in a pit, and what the balance takes for granted about it. */
-  private void settled(PitSpec pit, SteadyBalance balance) {
+  private void settled(PitUnit pit, SteadyBalance balance) {
     Stream feed = balance.feed(pit.name());
     if (!(feed.sandKgps() > 0) || pit.pool().isPresent()) {
       return;

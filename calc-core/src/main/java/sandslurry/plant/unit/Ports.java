@@ -1,4 +1,4 @@
-package sandslurry.design.plant;
+package sandslurry.plant.unit;
 
 import java.util.List;
 import sandslurry.plant.Stream;
@@ -12,7 +12,7 @@ import sandslurry.plant.network.Unit;
  * @param inlets streams in
  * @param outlets streams out
  */
-record Ports(String name, List<String> inlets, List<String> outlets) implements Unit {
+public record Ports(String name, List<String> inlets, List<String> outlets) implements Unit {
   @Override
   public Split split(Stream feed) {
     throw new IllegalStateException(name + " is only a name");

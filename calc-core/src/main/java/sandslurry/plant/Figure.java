@@ -1,6 +1,5 @@
-package sandslurry.assessment.plant;
+package sandslurry.plant;
 
-import sandslurry.plant.Range;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 

@@ -1,4 +1,4 @@
-package sandslurry.design.criteria;
+package sandslurry.fact;
 
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -6,7 +6,6 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-import sandslurry.fact.Limits;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 

@@ -1,0 +1,240 @@
+package sandslurry.plant.unit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.fact.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneReach;
+import sandslurry.units.Measure;
+
+/**
+ * A settling lane, or several in turn.
+ *
+ * @param name its name
+ * @param inlets streams in
+ * @param sand stream of sand dug out, as a mean over the time
+ * @param overflow stream out
+ * @param runningShare share of the day that it runs
+ * @param reaches its reaches from the inlet on
+ * @param filled how full of sand it is judged, as a share of the depth for sand; left out, what it
+ *     keeps is meant from clean to clean-out
+ * @param lanes how many there are in turn
+ * @param drainS time to drain before it is dug [s]
+ * @param digS time to dig it out [s]
+ * @param drainPathM longest way of the water in the sand to a drain [m]
+ * @param stackS time that the sand lies in a stack [s]
+ * @param stackHeightM height of the stack [m]
+ */
+public record LaneUnit(
+    String name,
+    List<String> inlets,
+    String sand,
+    String overflow,
+    double runningShare,
+    List<LaneReach> reaches,
+    OptionalDouble filled,
+    int lanes,
+    double drainS,
+    double digS,
+    double drainPathM,
+    double stackS,
+    double stackHeightM)
+    implements PlantUnit {
+  /** Copies the list. */
+  public LaneUnit {
+    reaches = List.copyOf(reaches);
+  }
+
+  @Override
+  public List<String> outlets() {
+    return List.of(sand, overflow);
+  }
+
+  @Override
+  public String kind() {
+    return "lane";
+  }
+
+  /**
+   * Thickness of the deposit at which it is judged.
+   *
+   * @return one for each reach, half the depth for sand when none is given [m]
+   */
+  public List<Double> depositsM() {
+    return reaches.stream().map(reach -> filled.orElse(0.5) * reach.storageDepthM()).toList();
+  }
+
+  /** A settling lane, or several in turn. */
+  static final class LaneUnitFields extends UnitFields {
+    private final Field<String> sand =
+        stream("sand", "Sand stream", "the stream of sand dug out", "sand");
+    private final Field<String> over =
+        stream("overflow", "Overflow stream", "the stream that leaves at the end", "lane overflow");
+    private final Field<List<LaneReach>> reaches =
+        list(
+            "reaches",
+            new ReachFields(),
+            "a lane needs one reach or more",
+            "Reaches from the inlet on",
+            "reaches from the inlet on, which may differ in width");
+    private final Field<Optional<Double>> filled =
+        optional(
+            "filled",
+            CommonLimits.MOST_SHARE.si(),
+            "clean to clean-out",
+            "Judged when filled to",
+            "how full of sand the balance takes it to be; without it the capture is the average"
+                + " over one cleaning cycle",
+            "50 %");
+    private final Field<Integer> lanes =
+        standard(
+            "lanes",
+            Type.count(1, 20),
+            "1",
+            "Lanes in turn",
+            "how many lanes there are in turn",
+            "2");
+    private final Field<Double> drain =
+        standard(
+            "drainTime",
+            CommonLimits.WAIT.si(),
+            "3 d",
+            "Time to drain",
+            "time to drain before it is dug",
+            "3 d");
+    private final Field<Optional<Double>> path =
+        optional(
+            "drainPath",
+            CommonLimits.SIDE.si(),
+            "default: all reaches",
+            "Longest drain path",
+            "longest way of the water in the sand to a drain",
+            "3 m",
+            "10 ft");
+    private final Field<Double> dig =
+        standard(
+            "digTime",
+            CommonLimits.WAIT.si(),
+            "0.5 d",
+            "Time to dig out",
+            "time to dig it out",
+            "0.5 d");
+    private final Field<Double> stack =
+        standard(
+            "stackTime",
+            CommonLimits.WAIT.si(),
+            "14 d",
+            "Time in the stack",
+            "time that the sand lies in a stack",
+            "28 d");
+    private final Field<Double> height =
+        standard(
+            "stackHeight",
+            Limits.of(Measure.LENGTH, "0.3 m", "10 m").si(),
+            "1.5 m",
+            "Height of the stack",
+            "height of the stack",
+            "1.5 m",
+            "5 ft");
+    private final Field<Double> running = running("20 h");
+
+    LaneUnitFields() {
+      super("lane", "settling lane");
+    }
+
+    @Override
+    public List<Ports> ports(Values values) {
+      return one(values, List.of(out(values, sand), out(values, over)));
+    }
+
+    @Override
+    protected Optional<List<PlantUnit>> make(Values values) {
+      List<LaneReach> along = values.get(reaches);
+      return Optional.of(
+          List.of(
+              new LaneUnit(
+                  values.get(name),
+                  values.get(in),
+                  values.get(sand),
+                  values.get(over),
+                  values.get(running),
+                  along,
+                  maybe(values.get(filled)),
+                  values.get(lanes),
+                  values.get(drain),
+                  values.get(dig),
+                  values
+                      .get(path)
+                      .orElseGet(() -> along.stream().mapToDouble(LaneReach::lengthM).sum()),
+                  values.get(stack),
+                  values.get(height))));
+    }
+  }
+
+  /** A reach of a lane. */
+  private static final class ReachFields extends Fields<LaneReach> {
+    private final Field<Double> length =
+        needed("length", CommonLimits.SIDE.si(), "Length", "length of the reach", "30 m", "100 ft");
+    private final Field<Double> width =
+        needed("width", CommonLimits.SIDE.si(), "Width", "width of the reach", "2 m", "6 ft");
+    private final Field<Double> slope =
+        standard("slope", CommonLimits.SLOPE.si(), "0 %", "Slope", "fall over length", "0.2 %");
+    private final Field<Double> manning =
+        standard(
+            "manning",
+            CommonLimits.MANNING.si(),
+            "0.015",
+            "Manning's n",
+            "Manning's roughness n of the channel",
+            "0.015");
+    private final Field<Optional<Double>> level =
+        optional(
+            "waterLevel",
+            CommonLimits.DEPTH.si(),
+            "default: normal depth",
+            "Weir level over floor",
+            "level above the floor that a weir holds; without one the flow is uniform, which needs"
+                + " a slope",
+            "200 mm",
+            "8 in");
+    private final Field<Double> storage =
+        needed(
+            "sandStorageDepth",
+            CommonLimits.DEPTH.si(),
+            "Depth kept for sand",
+            "depth of sand before the lane is cleaned",
+            "300 mm",
+            "12 in");
+    private final Field<Double> effective =
+        standard(
+            "effectiveShare",
+            CommonLimits.POSITIVE_SHARE.si(),
+            "100 %",
+            "Effective floor",
+            "share of the floor that works",
+            "80 %");
+
+    ReachFields() {
+      super("reach", "reach");
+    }
+
+    @Override
+    protected Optional<LaneReach> make(Values values) {
+      return values.made(
+          level,
+          () ->
+              new LaneReach(
+                  new OpenChannel(values.get(width), values.get(slope), values.get(manning)),
+                  values.get(length),
+                  UnitFields.maybe(values.get(level)),
+                  values.get(storage),
+                  values.get(effective)));
+    }
+  }
+}

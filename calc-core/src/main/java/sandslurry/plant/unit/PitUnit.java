@@ -1,0 +1,351 @@
+package sandslurry.plant.unit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.fact.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.PitLevels;
+import sandslurry.separation.pit.Impeller;
+import sandslurry.units.Measure;
+
+/**
+ * A pit, or the pool of a storage from which liquor is pumped back.
+ *
+ * @param pit the pit, without its floor
+ * @param mixer its mixer, if it has one
+ * @param areaM2 plan area [m2]
+ * @param pool what settles in the pool of a storage, as it is given; empty for a pit, in which it
+ *     is worked out
+ */
+public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<GivenFloor> pool)
+    implements PlantUnit {
+  @Override
+  public String name() {
+    return pit.name();
+  }
+
+  @Override
+  public List<String> inlets() {
+    return pit.inlets();
+  }
+
+  @Override
+  public List<String> outlets() {
+    List<String> outlets = new ArrayList<>(pit.outlets());
+    outlets.add(settled());
+    return List.copyOf(outlets);
+  }
+
+  /**
+   * The stream of what settles.
+   *
+   * @return its name
+   */
+  public String settled() {
+    return pool.map(GivenFloor::stream).orElseGet(() -> settledIn(pit.name()));
+  }
+
+  /**
+   * The stream of what spills over the brim.
+   *
+   * @return its name; empty when the pit has a weir
+   */
+  public Optional<String> spills() {
+    return pit.overflow().isPresent() ? Optional.empty() : Optional.of(pit.rest());
+  }
+
+  /**
+   * The stream of what settles in a pit.
+   *
+   * @param pit name of the pit
+   * @return its name
+   */
+  public static String settledIn(String pit) {
+    return "settled in " + pit;
+  }
+
+  @Override
+  public String kind() {
+    return pool.isPresent() ? "pool" : "pit";
+  }
+
+  /**
+   * A mixer in a pit.
+   *
+   * @param impeller the impeller
+   * @param speedRps its speed [1/s]
+   * @param runningShare share of the day that it runs
+   */
+  public record Mixer(Impeller impeller, double speedRps, double runningShare) {}
+
+  /** The fields of a pit with its pumps and mixer. */
+  static final class PitFields extends UnitFields {
+    private static final DrawFields PUMP = new DrawFields();
+
+    private final Field<List<Map.Entry<String, Double>>> pumps =
+        list(
+            "pumps",
+            PUMP,
+            "",
+            "Pumps, in the order that they are served",
+            "pumps in the order in which they are served; they start and stop by the level, so that a"
+                + " pump larger than what comes in runs for a share of the time");
+    private final Field<Optional<String>> overflow =
+        optional(
+            "overflow",
+            Type.name("the stream over the weir"),
+            "none",
+            "Overflow stream",
+            "name of the stream over the weir",
+            "surplus");
+    private final Field<Double> capacity =
+        needed(
+            "capacity",
+            CommonLimits.PIT.si(),
+            "Volume to the brim",
+            "volume to the brim",
+            "60 m3",
+            "16000 gal");
+    private final Field<Optional<Double>> weir =
+        optional(
+            "weirVolume",
+            CommonLimits.PIT.si(),
+            "needed with an overflow",
+            "Volume to the weir",
+            "volume up to the overflow, below the capacity",
+            "40 m3",
+            "10000 gal");
+    private final Field<Optional<Double>> start =
+        optional(
+            "startVolume",
+            CommonLimits.CONTENTS.si(),
+            "default: to the weir",
+            "Volume at the start",
+            "volume when the schedule starts",
+            "40 m3",
+            "10000 gal");
+    private final Field<Double> depth =
+        standard(
+            "depth",
+            CommonLimits.DEPTH.si(),
+            "3 m",
+            "Depth to the brim",
+            "depth to the brim; the plan area is the capacity over it",
+            "3 m",
+            "10 ft");
+    private final Field<Optional<Double>> stop =
+        level(
+            "stopLevel",
+            "20 % of weir or brim",
+            "Pumps stop at",
+            "the pumps stop",
+            "0.5 m",
+            "20 in");
+    private final Field<Optional<Double>> restart =
+        level(
+            "startLevel",
+            "70 % of weir or brim",
+            "Pumps start at",
+            "the pumps start",
+            "2 m",
+            "7 ft");
+    private final Field<Optional<Double>> alarm =
+        level(
+            "alarmLevel",
+            "90 % of weir or brim",
+            "Alarm at",
+            "the alarm is raised",
+            "2.5 m",
+            "8 ft");
+    private final Field<Optional<Mixer>> mixer =
+        optional("mixer", new MixerFields(), "none", "It has a mixer", "mixer of the pit");
+
+    PitFields() {
+      super("pit", "pit or tank");
+      rule(
+          restart,
+          List.of(stop, alarm, capacity, depth, weir),
+          this::rises,
+          values -> "must lie above the stop level and not above the alarm level, weir or brim");
+      neededWhen(weir, seen -> seen.has(overflow), "the volume up to the overflow");
+      rule(
+          weir,
+          List.of(capacity, overflow),
+          values ->
+              values.get(overflow).isEmpty()
+                  || values.get(weir).isEmpty()
+                  || !values.get(weir).get().equals(values.get(capacity)),
+          values -> "must be below the capacity: else the brim is the overflow");
+    }
+
+    private Field<Optional<Double>> level(
+        String field, String standard, String label, String what, String... examples) {
+      return optional(
+          field,
+          CommonLimits.DEPTH.si(),
+          "default: " + standard,
+          label,
+          "level above the floor at which " + what,
+          examples);
+    }
+
+    private double full(Values values) {
+      return values.get(weir).orElse(values.get(capacity));
+    }
+
+    /** Volumes at the stop, start and alarm level. */
+    private double[] levels(Values values) {
+      PitLevels usual = PitLevels.usual(full(values));
+      double area = values.get(capacity) / values.get(depth);
+      double starts = values.get(restart).map(level -> level * area).orElse(usual.startM3());
+      return new double[] {
+        values.get(stop).map(level -> level * area).orElse(usual.stopM3()),
+        starts,
+        values.get(alarm).map(level -> level * area).orElse(Math.max(starts, usual.alarmM3()))
+      };
+    }
+
+    private boolean rises(Values values) {
+      double[] levels = levels(values);
+      return levels[0] < levels[1] && levels[1] <= levels[2] && levels[1] <= full(values);
+    }
+
+    @Override
+    protected void check(Values values) {
+      if (!values.has(overflow) && values.good(pumps) && values.get(pumps).isEmpty()) {
+        values.problem(pumps, "is missing: a pit needs a pump or an \"overflow\"");
+      }
+      PUMP.tellTwice(values.inside(pumps));
+    }
+
+    @Override
+    public List<Ports> ports(Values values) {
+      List<String> out = new ArrayList<>(pumped(values));
+      if (values.has(overflow)) {
+        out.add(values.maybe(overflow).flatMap(o -> o).orElse(""));
+      }
+      out.addAll(leaving(values));
+      return one(values, out);
+    }
+
+    @Override
+    public List<String> leaving(Values values) {
+      String settled = PitUnit.settledIn(nameOf(values));
+      return values.has(overflow)
+          ? List.of(settled)
+          : List.of(Pit.spilledFrom(nameOf(values)), settled);
+    }
+
+    @Override
+    public List<String> pumped(Values values) {
+      return PUMP.streams(values.inside(pumps));
+    }
+
+    @Override
+    protected Optional<List<PlantUnit>> make(Values values) {
+      double full = full(values);
+      double[] levels = levels(values);
+      return values.made(
+          capacity,
+          () ->
+              List.of(
+                  new PitUnit(
+                      new Pit(
+                          values.get(name),
+                          values.get(in),
+                          DrawFields.draws(values.get(pumps)),
+                          values.get(overflow),
+                          full,
+                          values.get(capacity),
+                          values.get(start).orElse(full),
+                          new PitLevels(levels[0], levels[1], levels[2]),
+                          Optional.empty()),
+                      values.get(mixer),
+                      values.get(capacity) / values.get(depth),
+                      Optional.empty())));
+    }
+
+    /** A mixer of a pit. */
+    private static final class MixerFields extends Fields<Mixer> {
+      private static final Type<Double> NUMBER = Limits.of(Measure.FRACTION, "0.05", "50").si();
+
+      private final Field<Impeller.Kind> impeller =
+          standard(
+              "impeller",
+              Type.choice(
+                  Arrays.asList(Impeller.Kind.values()), MixerFields::word, MixerFields::word),
+              word(Impeller.Kind.PROPELLER),
+              "Impeller",
+              "kind of impeller");
+      private final Field<Double> diameter =
+          needed(
+              "diameter",
+              CommonLimits.DEPTH.si(),
+              "Impeller diameter",
+              "diameter of the impeller",
+              "0.5 m",
+              "20 in");
+      private final Field<Double> speed =
+          needed(
+              "speed",
+              Limits.of(Measure.FREQUENCY, "0 rpm", "3000 rpm").si(),
+              "Mixer speed",
+              "speed of turning",
+              "200 rpm");
+      private final Field<Optional<Double>> suspension =
+          optional(
+              "suspensionNumber",
+              NUMBER,
+              "default: by the impeller",
+              "Zwietering's S",
+              "constant S of Zwietering's equation",
+              "6.6");
+      private final Field<Optional<Double>> power =
+          optional(
+              "powerNumber",
+              NUMBER,
+              "default: by the impeller",
+              "Power number",
+              "power number of the impeller",
+              "0.35");
+      private final Field<Double> running =
+          standard(
+              "runningTime",
+              RUNNING_SHARE,
+              "24 h",
+              "Mixer runs a day",
+              "time that the mixer runs each day",
+              "6 h");
+
+      MixerFields() {
+        super("mixer", "mixer");
+      }
+
+      private static String word(Impeller.Kind kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      }
+
+      @Override
+      protected Optional<Mixer> make(Values values) {
+        Impeller usual = values.get(impeller).of(values.get(diameter));
+        return Optional.of(
+            new Mixer(
+                new Impeller(
+                    values.get(diameter),
+                    values.get(suspension).orElse(usual.suspensionNumber()),
+                    values.get(power).orElse(usual.powerNumber())),
+                values.get(speed),
+                values.get(running)));
+      }
+    }
+  }
+}

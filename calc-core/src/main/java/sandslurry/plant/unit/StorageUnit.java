@@ -1,0 +1,306 @@
+package sandslurry.plant.unit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.fact.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Seen;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.plant.account.Pond;
+import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.network.Pit;
+import sandslurry.units.InUnit;
+import sandslurry.units.Measure;
+
+/**
+ * A storage, where streams end until it is emptied.
+ *
+ * @param name its name
+ * @param inlets streams in
+ * @param pond its shape
+ * @param months the months of the year: names, days, rain and evaporation; their inflow is 0 here
+ * @param stormM depth of the design storm [m]
+ * @param freeboardM freeboard [m]
+ * @param settledSandM3 sand on its floor now [m3]
+ */
+public record StorageUnit(
+    String name,
+    List<String> inlets,
+    Pond pond,
+    List<StorageAccount.Month> months,
+    double stormM,
+    double freeboardM,
+    double settledSandM3)
+    implements PlantUnit {
+  /** Copies the list. */
+  public StorageUnit {
+    months = List.copyOf(months);
+  }
+
+  @Override
+  public List<String> outlets() {
+    return List.of();
+  }
+
+  @Override
+  public String kind() {
+    return "storage";
+  }
+
+  /** The fields of a storage, and of the pool from which liquor is pumped back. */
+  static final class StorageFields extends UnitFields {
+    private static final Type<Double> WATER_DEPTH = Limits.of(Measure.LENGTH, "0 m", "5 m").si();
+    private static final String SETTLING =
+        "a storage that gives liquor back needs the share of these that settles in it";
+    private static final DrawFields PUMP = new DrawFields();
+
+    private final Field<Double> length =
+        needed(
+            "floorLength",
+            CommonLimits.SIDE.si(),
+            "Floor length",
+            "length of the floor",
+            "60 m",
+            "200 ft");
+    private final Field<Double> width =
+        needed(
+            "floorWidth",
+            CommonLimits.SIDE.si(),
+            "Floor width",
+            "width of the floor",
+            "40 m",
+            "130 ft");
+    private final Field<Double> side =
+        standard(
+            "sideSlope",
+            Limits.of(Measure.FRACTION, "0", "5").si(),
+            "0",
+            "Side slope, run to rise",
+            "run over rise of the sides, 0 for walls",
+            "2");
+    private final Field<Double> depth =
+        needed(
+            "depth",
+            CommonLimits.DEPTH.si(),
+            "Depth to the top",
+            "depth to the top",
+            "4 m",
+            "13 ft");
+    private final Field<List<Map.Entry<String, Double>>> pumps =
+        list(
+            "pumps",
+            PUMP,
+            "",
+            "Pumps that give liquor back",
+            "pumps that give liquor back; the storage is then shown as its pool and what stays");
+    private final Field<Double> sand =
+        standard(
+            "sandSettling",
+            CommonLimits.SHARE.si(),
+            "100 %",
+            "Sand that settles",
+            "share of the sand that settles in it",
+            "100 %");
+    private final Field<Optional<Double>> fibre =
+        optional(
+            "fibreSettling",
+            CommonLimits.SHARE.si(),
+            "needed with pumps",
+            "Fibre that settles",
+            "share of the fibre that settles in it",
+            "60 %");
+    private final Field<Optional<Double>> fines =
+        optional(
+            "finesSettling",
+            CommonLimits.SHARE.si(),
+            "needed with pumps",
+            "Fines that settle",
+            "share of the fines that settles in it",
+            "40 %");
+    private final Field<Optional<Double>> pool =
+        optional(
+            "poolVolume",
+            CommonLimits.PIT.si(),
+            "default: half",
+            "Volume while pumped",
+            "volume that it holds while it gives liquor back",
+            "5000 m3",
+            "1000000 gal");
+    private final Field<Double> storm =
+        standard(
+            "storm",
+            WATER_DEPTH,
+            "0 mm",
+            "Design storm",
+            "depth of the design storm",
+            "130 mm",
+            "5 in");
+    private final Field<Double> freeboard =
+        standard(
+            "freeboard",
+            WATER_DEPTH,
+            "0.3 m",
+            "Freeboard",
+            "freeboard, below the depth",
+            "0.3 m",
+            "1 ft");
+    private final Field<Double> settled =
+        standard(
+            "settledSand",
+            CommonLimits.CONTENTS.si(),
+            "0 m3",
+            "Settled sand, in bulk",
+            "sand on the floor now, in bulk",
+            "100 m3",
+            "3500 ft3");
+    private final Field<List<StorageAccount.Month>> months =
+        list(
+            "months",
+            new MonthFields(),
+            "a storage needs the months of its year, or one entry of 365 d",
+            "Months of its year; one of 365 d will do",
+            "the months of its year; one entry of 365 d will do");
+
+    StorageFields() {
+      super("storage", "storage");
+      for (Field<?> field : List.of(fibre, fines)) {
+        neededWhen(field, this::givesBack, SETTLING);
+        shownWhen(field, this::givesBack);
+      }
+      shownWhen(pool, this::givesBack);
+      rule(
+          freeboard,
+          List.of(depth),
+          values -> values.get(freeboard) < values.get(depth),
+          values -> "must be below the depth");
+    }
+
+    private boolean givesBack(Seen seen) {
+      return !seen.here().at(pumps.name()).entries().isEmpty();
+    }
+
+    private static String poolOf(String name) {
+      return "Pool of " + name;
+    }
+
+    private static String staysIn(String name) {
+      return "stays in " + name;
+    }
+
+    @Override
+    protected void check(Values values) {
+      PUMP.tellTwice(values.inside(pumps));
+    }
+
+    @Override
+    public List<Ports> ports(Values values) {
+      if (!givesBack(values.seen())) {
+        return one(values, List.of());
+      }
+      String name = nameOf(values);
+      List<String> out = new ArrayList<>(pumped(values));
+      out.addAll(List.of(staysIn(name), PitUnit.settledIn(name)));
+      return List.of(
+          new Ports(poolOf(name), values.maybe(in).orElse(List.of()), out),
+          new Ports(name, List.of(PitUnit.settledIn(name), staysIn(name)), List.of()));
+    }
+
+    @Override
+    public List<String> pumped(Values values) {
+      return PUMP.streams(values.inside(pumps));
+    }
+
+    @Override
+    protected Optional<List<PlantUnit>> make(Values values) {
+      Pond pond =
+          new Pond(values.get(length), values.get(width), values.get(side), values.get(depth));
+      List<PlantUnit> units = new ArrayList<>();
+      String called = values.get(name);
+      List<String> kept = values.get(in);
+      if (givesBack(values.seen())) {
+        Optional<PitUnit> made = pool(values, pond);
+        if (made.isEmpty()) {
+          return Optional.empty();
+        }
+        units.add(made.get());
+        kept = List.of(PitUnit.settledIn(called), staysIn(called));
+      }
+      List<String> ends = kept;
+      return values.made(
+          depth,
+          () -> {
+            units.add(
+                new StorageUnit(
+                    called,
+                    ends,
+                    pond,
+                    values.get(months),
+                    values.get(storm),
+                    values.get(freeboard),
+                    values.get(settled)));
+            return List.copyOf(units);
+          });
+    }
+
+    private Optional<PitUnit> pool(Values values, Pond pond) {
+      String called = values.get(name);
+      double full = values.get(pool).orElse(pond.volumeM3() / 2);
+      return values.made(
+          pool,
+          () ->
+              new PitUnit(
+                  new Pit(
+                      poolOf(called),
+                      values.get(in),
+                      DrawFields.draws(values.get(pumps)),
+                      Optional.of(staysIn(called)),
+                      full,
+                      pond.volumeM3(),
+                      full),
+                  Optional.empty(),
+                  pond.areaM2(values.get(depth)),
+                  Optional.of(
+                      new GivenFloor(
+                          PitUnit.settledIn(called),
+                          values.get(sand),
+                          values.get(fibre).orElseThrow(),
+                          values.get(fines).orElseThrow()))));
+    }
+
+    /** A month of the year of a storage. */
+    private static final class MonthFields extends Fields<StorageAccount.Month> {
+      private static final Type<Double> RAIN = Limits.of(Measure.LENGTH, "0 mm", "2000 mm").si();
+
+      private final Field<String> name =
+          needed("name", Type.name("the month"), "Name", "name of the month", "year");
+      private final Field<Double> days =
+          needed(
+              "length",
+              Limits.of(Measure.TIME, "1 d", "366 d").si().map(InUnit::days),
+              "Length",
+              "its length",
+              "30 d");
+      private final Field<Double> rain =
+          standard("rain", RAIN, "0 mm", "Rain", "rain on the storage", "80 mm");
+      private final Field<Double> evaporation =
+          standard(
+              "evaporation", RAIN, "0 mm", "Evaporation", "evaporation of the storage", "60 mm");
+
+      MonthFields() {
+        super("month", "month");
+      }
+
+      @Override
+      protected Optional<StorageAccount.Month> make(Values values) {
+        return Optional.of(
+            new StorageAccount.Month(
+                values.get(name), values.get(days), 0, values.get(rain), values.get(evaporation)));
+      }
+    }
+  }
+}

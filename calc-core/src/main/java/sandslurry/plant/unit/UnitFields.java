@@ -1,0 +1,132 @@
+package sandslurry.plant.unit;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.fact.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Fields;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.units.InUnit;
+import sandslurry.units.Measure;
+
+/** The fields that every unit of a plant has; here those that separate or split. */
+public abstract class UnitFields extends Fields<List<PlantUnit>> {
+  /** A small opening or diameter. */
+  static final Type<Double> SMALL = Limits.of(Measure.LENGTH, "0.5 mm", "1000 mm").si();
+
+  /** The shear rate at which the viscosity of the liquor counts. */
+  static final Type<Double> SHEAR = Limits.of(Measure.SHEAR_RATE, "0.1 1/s", "1000 1/s").si();
+
+  /** The share of the day that something runs. */
+  public static final Type<Double> RUNNING_SHARE =
+      CommonLimits.RUNNING_TIME.si().map(seconds -> seconds / InUnit.ofDays(1));
+
+  /** What the unit is called. */
+  public final Field<String> name =
+      needed("name", Type.name("the name of the unit"), "Name", "name of the unit", "Box");
+
+  final Field<List<String>> in =
+      needed(
+          "in",
+          Type.name("the streams that flow in, with commas between them").map(UnitFields::streams),
+          "Streams in",
+          "names of the streams that flow in, with commas between them",
+          "manure, recycle");
+
+  UnitFields(String name, String title) {
+    super(name, title);
+  }
+
+  private static List<String> streams(String text) {
+    return Arrays.stream(text.split(","))
+        .map(String::strip)
+        .filter(stream -> !stream.isEmpty())
+        .toList();
+  }
+
+  /**
+   * The units with their streams, known even where other fields are wrong.
+   *
+   * @param values the values of these fields
+   * @return one; a storage that gives liquor back is two
+   */
+  public abstract List<Ports> ports(Values values);
+
+  /**
+   * The streams of what is dug out of it or spills from it, which leave the plant.
+   *
+   * @param values the values of these fields
+   * @return their names
+   */
+  public List<String> leaving(Values values) {
+    return List.of();
+  }
+
+  /**
+   * The streams that are pumped out of it.
+   *
+   * @param values the values of these fields
+   * @return their names
+   */
+  public List<String> pumped(Values values) {
+    return List.of();
+  }
+
+  final List<Ports> one(Values values, List<String> out) {
+    return List.of(new Ports(nameOf(values), values.maybe(in).orElse(List.of()), out));
+  }
+
+  final String nameOf(Values values) {
+    return values.maybe(name).orElse("");
+  }
+
+  /** A stream that flows out; blank while its name is wrong, which has been told then. */
+  static String out(Values values, Field<String> stream) {
+    return values.maybe(stream).orElse("");
+  }
+
+  final Field<String> stream(String field, String label, String meaning, String example) {
+    return needed(field, Type.name(meaning), label, "name of " + meaning, example);
+  }
+
+  final Field<Double> running(String example) {
+    return standard(
+        "runningTime",
+        RUNNING_SHARE,
+        "24 h",
+        "Running time a day",
+        "time that it runs each day",
+        example);
+  }
+
+  /**
+   * A number that may be missing, as the kernels take it.
+   *
+   * @param value the number
+   * @return the same
+   */
+  public static OptionalDouble maybe(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+  }
+
+  /** The fields of a unit of which the kind is not known. */
+  static final class CommonFields extends UnitFields {
+    CommonFields() {
+      super("unit", "unit");
+    }
+
+    @Override
+    public List<Ports> ports(Values values) {
+      return List.of();
+    }
+
+    @Override
+    protected Optional<List<PlantUnit>> make(Values values) {
+      return Optional.empty();
+    }
+  }
+}
