@@ -1,45 +1,23 @@
 package sandslurry.assessment.feed;
 
-import static sandslurry.fact.step.Equation.DEFINITION;
-
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /** The working behind a day of pumping. */
 public final class DayWorking {
-  private static final Equation RUNNING =
-      Equation.of(
-          "t",
-          "time that the pumps run in a day",
-          "V_day/Q",
-          Kind.HOURS,
-          DEFINITION,
-          "V_day m3, Q m3/s");
-  private static final Equation STARTS =
-      Equation.of(
-          "n",
-          "most frequent starts, the sump filling at half the flow rate",
-          "Q / (4 B)",
-          Kind.STARTS,
-          "from memory, unverified, and derived",
-          "Q m3/s, B m3");
-  private static final Equation ENERGY =
-      Equation.of("E", "energy drawn in a day", "P_in t", Kind.ENERGY, DEFINITION, "P_in W, t s");
-  private static final Equation SAND_ENERGY =
-      Equation.of(
-          "e",
-          "energy drawn per mass of sand",
-          "E/m",
-          Kind.SPECIFIC_ENERGY,
-          DEFINITION,
-          "E J, m kg");
+  private static final Equations EQUATIONS = Equations.of(DayWorking.class);
+  private static final Equation RUNNING = EQUATIONS.of("running", Kind.HOURS);
+  private static final Equation STARTS = EQUATIONS.of("starts", Kind.STARTS);
+  private static final Equation ENERGY = EQUATIONS.of("energy", Kind.ENERGY);
+  private static final Equation SAND_ENERGY = EQUATIONS.of("sand-energy", Kind.SPECIFIC_ENERGY);
 
   private DayWorking() {}
 

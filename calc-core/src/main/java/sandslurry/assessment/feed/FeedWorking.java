@@ -10,6 +10,7 @@ import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.pump.drive.ScrewConveyor;
 import sandslurry.separation.channel.Merritt2009;
@@ -22,112 +23,23 @@ import sandslurry.units.UnitSystem;
 
 /** The working behind what feeds the pit: screw conveyor and gravity pipe. */
 public final class FeedWorking {
-  private static final String GEOMETRY = "geometry";
-  private static final String MANNING = "Manning 1891";
-  private static final String BALANCE = "balance of forces";
-  private static final Equation PENS =
-      Equation.of(
-          "Q_pens",
-          "greatest load that the pens bring",
-          "B/t",
-          Kind.FLOW,
-          "balance of the pens",
-          "B m3, t s");
-  private static final Equation FULLEST =
-      Equation.search(
-          "Q_most",
-          "greatest flow rate without pressure, at 94 % of its depth",
-          "depth at which Manning's flow rate is greatest",
-          Kind.FLOW,
-          MANNING,
-          "D m, S, n");
-  private static final Equation HALF_ANGLE =
-      Equation.search(
-          "b",
-          "half of the angle that the water takes at the centre of the pipe",
-          "depth at which Manning's equation gives this flow rate",
-          Kind.NUMBER,
-          MANNING,
-          "Q m3/s, D m, S, n");
-  private static final Equation RADIUS =
-      Equation.of(
-          "R", "hydraulic radius", "D (b - sin(b) cos(b)) / (4 b)", Kind.BORE, GEOMETRY, "D m, b");
-  private static final Equation VELOCITY =
-      Equation.of(
-          "V",
-          "velocity of the part-full pipe",
-          "R^(2/3) S^(1/2)/n",
-          Kind.VELOCITY,
-          MANNING,
-          "R m, S, n");
-  private static final Equation FLOW =
-      Equation.of(
-          "Q",
-          "flow rate that this depth carries",
-          "V D^2/4 (b - sin(b) cos(b))",
-          Kind.FLOW,
-          "continuity",
-          "V m/s, D m, b");
-  private static final Equation FACTOR =
-      Equation.of("f", "Darcy friction factor", "8 g n^2/R^(1/3)", Kind.NUMBER, MANNING, "n, R m");
-  private static final Equation SEWERS =
-      Equation.of(
-          "V_sewer",
-          "limit of deposition by the relations for sewers in the wetted section",
-          "max(V_May, V_Macke, V_AG)",
-          Kind.VELOCITY,
-          "the largest of the three",
-          "V_May m/s, V_Macke m/s, V_AG m/s");
-  private static final Equation WIDEST =
-      Equation.of(
-          "D_h",
-          "widest hydraulic diameter of the pipe at any depth",
-          "D (1 - sin(4.493409457909064)/4.493409457909064)",
-          Kind.BORE,
-          GEOMETRY,
-          "D m");
-  private static final Equation FULL =
-      Equation.search(
-          "V_full",
-          "deposition velocity in a full pipe of the widest hydraulic diameter",
-          "rule of the deposition velocity, among the sizes of the sand",
-          Kind.VELOCITY,
-          "theory page on the deposition velocity",
-          "D_h m, C");
-  private static final Equation LIMIT =
-      Equation.of(
-          "V_lim",
-          "deposition velocity of the gravity pipe",
-          "min(V_sewer, V_full)",
-          Kind.VELOCITY,
-          "the lower of the two",
-          "V_sewer m/s, V_full m/s");
-  private static final Equation STRESS =
-      Equation.of("tau", "tractive stress", "rho g R S", Kind.STRESS, BALANCE, "rho kg/m3, R m, S");
+  private static final Equations EQUATIONS = Equations.of(FeedWorking.class);
+  private static final Equation PENS = EQUATIONS.of("pens", Kind.FLOW);
+  private static final Equation FULLEST = EQUATIONS.of("fullest", Kind.FLOW);
+  private static final Equation HALF_ANGLE = EQUATIONS.of("half-angle", Kind.NUMBER);
+  private static final Equation RADIUS = EQUATIONS.of("radius", Kind.BORE);
+  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
+  private static final Equation FLOW = EQUATIONS.of("flow", Kind.FLOW);
+  private static final Equation FACTOR = EQUATIONS.of("factor", Kind.NUMBER);
+  private static final Equation SEWERS = EQUATIONS.of("sewers", Kind.VELOCITY);
+  private static final Equation WIDEST = EQUATIONS.of("widest", Kind.BORE);
+  private static final Equation FULL = EQUATIONS.of("full", Kind.VELOCITY);
+  private static final Equation LIMIT = EQUATIONS.of("limit", Kind.VELOCITY);
+  private static final Equation STRESS = EQUATIONS.of("stress", Kind.STRESS);
   private static final Equation SHIELDS =
-      Equation.lookup(
-          "theta",
-          "Shields number at which the coarsest grains begin to move",
-          "curve of Soulsby by size and viscosity",
-          Kind.NUMBER,
-          new ShieldsSoulsby1997().citation().toString(),
-          "d m");
-  private static final Equation SCOUR =
-      Equation.of(
-          "tau_s",
-          "stress that moves the coarsest grains",
-          "theta (rho_s - rho) g d",
-          Kind.STRESS,
-          BALANCE,
-          "theta, rho_s kg/m3, rho kg/m3, d m");
-  private static final Equation NEEDED =
-      Equation.of(
-          "tau_needed",
-          "stress needed",
-          "max(tau_s, tau_m)",
-          Kind.STRESS,
-          "the larger of the two",
-          "tau_s Pa, tau_m Pa");
+      EQUATIONS.of("shields", Kind.NUMBER, new ShieldsSoulsby1997().citation().toString());
+  private static final Equation SCOUR = EQUATIONS.of("scour", Kind.STRESS);
+  private static final Equation NEEDED = EQUATIONS.of("needed", Kind.STRESS);
 
   private FeedWorking() {}
 

@@ -14,6 +14,7 @@ import sandslurry.assessment.materials.MaterialWorking;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Thomas1965;
 import sandslurry.material.liquid.Rheology;
@@ -26,192 +27,30 @@ import sandslurry.units.Measure;
 
 /** The working behind the line: every number of every run at every flow rate judged. */
 public final class LineWorking {
-  private static final String CONTINUITY = "continuity";
-  private static final String BALANCE = "balance of mass";
-  private static final String THICK = "theory page on the non-Newtonian carrier";
-  private static final Equation VELOCITY =
-      Equation.of(
-          "V",
-          "velocity in the mean bore",
-          "Q / (pi D^2 / 4)",
-          Kind.VELOCITY,
-          CONTINUITY,
-          "Q m3/s, D m");
-  private static final Equation LEAST_VELOCITY =
-      Equation.of(
-          "V_L",
-          "velocity in the largest bore that the standard allows",
-          "Q / (pi D_L^2 / 4)",
-          Kind.VELOCITY,
-          CONTINUITY,
-          "Q m3/s, D_L m");
-  private static final Equation MIXTURE =
-      Equation.of(
-          "rho_m",
-          "density of the mixture",
-          "rho_l + C_t (rho_s - rho_l)",
-          Kind.DENSITY,
-          BALANCE,
-          "C_t, rho_s kg/m3, rho_l kg/m3");
-  private static final Equation COARSE =
-      Equation.of(
-          "C",
-          "volume fraction of the sand coarser than the fines",
-          "(1 - x_f) C_t",
-          Kind.PERCENT,
-          BALANCE,
-          "x_f, C_t");
-  private static final Equation FINES =
-      Equation.of(
-          "C_f",
-          "volume fraction of the fines in their liquid",
-          "x_f C_t / (1 - C)",
-          Kind.PERCENT,
-          BALANCE,
-          "x_f, C_t, C");
-  private static final Equation LIQUID =
-      Equation.of(
-          "rho",
-          "density of the carrier: liquid with its fines",
-          "rho_l + C_f (rho_s - rho_l)",
-          Kind.DENSITY,
-          BALANCE,
-          "C_f, rho_s kg/m3, rho_l kg/m3");
-  private static final Equation WALL_STRESS =
-      Equation.search(
-          "tau_w",
-          "stress at the wall",
-          "stress at which the carrier flows at this velocity",
-          Kind.STRESS,
-          THICK,
-          "V m/s, D m, rho kg/m3");
-  private static final Equation SHEAR_RATE =
-      Equation.of(
-          "G_w",
-          "shear rate at the wall",
-          "((tau_w - tau_y)/K)^(1/n)",
-          Kind.SHEAR_RATE,
-          "rheology of the carrier",
-          "tau_w Pa, tau_y Pa, K Pa.s^n, n");
-  private static final Equation WALL_VISCOSITY =
-      Equation.of(
-          "mu",
-          "viscosity of the carrier, apparent at the wall",
-          "tau_w/G_w",
-          Kind.VISCOSITY,
-          DEFINITION,
-          "tau_w Pa, G_w 1/s");
-  private static final Equation LAMINAR_STRESS =
-      Equation.search(
-          "tau_l",
-          "stress at the wall that laminar flow would have",
-          "stress at which the carrier flows at this velocity without turbulence",
-          Kind.STRESS,
-          THICK,
-          "V m/s, D m");
-  private static final Equation METZNER_REED =
-      Equation.of(
-          "Re",
-          "Reynolds number of Metzner and Reed",
-          "8 rho V^2 / tau_l",
-          Kind.NUMBER,
-          "Metzner and Reed (1955), AIChE Journal 1:434",
-          "rho kg/m3, V m/s, tau_l Pa");
-  private static final Equation REYNOLDS =
-      Equation.of(
-          "Re",
-          "Reynolds number",
-          "rho V D / mu",
-          Kind.NUMBER,
-          DEFINITION,
-          "rho kg/m3, V m/s, D m, mu Pa.s");
-  private static final Equation RATIO =
-      Equation.of(
-          "s", "relative density", "rho_s/rho", Kind.NUMBER, DEFINITION, "rho_s kg/m3, rho kg/m3");
-  private static final Equation TURBULENT_FROM =
-      Equation.search(
-          "V_t",
-          "velocity from which the carrier is surely turbulent",
-          "largest of Reynolds number 4000 scaled to Ryan and Johnson, the intersection with"
-              + " turbulent flow, and Slatter and Wasp where it applies",
-          Kind.VELOCITY,
-          THICK,
-          "D m");
-  private static final Equation NEEDED_YIELD =
-      Equation.of(
-          "tau_need",
-          "yield stress that surely holds the coarsest grain, all but 1 % of the sand or the"
-              + " tolerated share finer",
-          "0.2 g d (rho_s - rho)",
-          Kind.STRESS,
-          "stability constant 0.04 to 0.2 in experiments; Beris and others (1985), Journal of Fluid"
-              + " Mechanics 158:219 for the theory, 0.048",
-          "d m, rho_s kg/m3, rho kg/m3");
-  private static final Equation FLOOR =
-      Equation.search(
-          "x_floor",
-          "share of the sand that reaches the floor before the outlet without turbulence",
-          "fall of each size class through the sheared part of the flow, run after run",
-          Kind.PERCENT,
-          THICK,
-          "V m/s");
-  private static final Equation SLIDE =
-      Equation.search(
-          "x_slide",
-          "pressure gradient that slides the bed, over the one there is",
-          "worst of all beds up to the one that forms: the larger of the balance of forces and"
-              + " 2 kPa/m max(1, d85 / 1 mm)",
-          Kind.NUMBER,
-          "Wilson 1970; rule of thumb from memory, unverified",
-          "A_bed");
-  private static final Equation CLEAR =
-      Equation.of(
-          "i_f",
-          "gradient of a Newtonian carrier of this viscosity, metres of carrier per metre",
-          "f V^2 / (2 g D)",
-          Kind.NUMBER,
-          "Darcy and Weisbach",
-          "f, V m/s, D m");
-  private static final Equation WALL_GRADIENT =
-      Equation.of(
-          "i_w",
-          "gradient of the carrier alone, metres of carrier per metre",
-          "4 tau_w / (D rho g)",
-          Kind.NUMBER,
-          "balance of forces",
-          "tau_w Pa, D m, rho kg/m3");
-  private static final Equation FRICTION =
-      Equation.of(
-          "dp_f",
-          "pressure lost by friction",
-          "(i_w + (i_u - i_w) cos(theta)) rho g L",
-          Kind.PRESSURE,
-          "slope by Worster and Denny (1955)",
-          "i_w, i_u, theta, rho kg/m3, L m");
-  private static final Equation FITTINGS =
-      Equation.of(
-          "dp_K",
-          "pressure lost in fittings",
-          "K rho_m V^2 / 2",
-          Kind.PRESSURE,
-          DEFINITION,
-          "K, rho_m kg/m3, V m/s");
-  private static final Equation LOST_HEAD =
-      Equation.of(
-          "h_f",
-          "head lost along the line, metres of mixture",
-          "dp / (rho_m g)",
-          Kind.HEAD,
-          DEFINITION,
-          "dp Pa, rho_m kg/m3");
-  private static final Equation HEAD =
-      Equation.of(
-          "H",
-          "total dynamic head of the line, metres of mixture",
-          "z_rise + h_outlet - z_source + h_f + h_suction + V_out^2 / (2 g)",
-          Kind.HEAD,
-          "energy equation",
-          "z_rise m, h_outlet m, z_source m, h_f m, h_suction m, V_out m/s");
+  private static final Equations EQUATIONS = Equations.of(LineWorking.class);
+  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
+  private static final Equation LEAST_VELOCITY = EQUATIONS.of("least-velocity", Kind.VELOCITY);
+  private static final Equation MIXTURE = EQUATIONS.of("mixture", Kind.DENSITY);
+  private static final Equation COARSE = EQUATIONS.of("coarse", Kind.PERCENT);
+  private static final Equation FINES = EQUATIONS.of("fines", Kind.PERCENT);
+  private static final Equation LIQUID = EQUATIONS.of("liquid", Kind.DENSITY);
+  private static final Equation WALL_STRESS = EQUATIONS.of("wall-stress", Kind.STRESS);
+  private static final Equation SHEAR_RATE = EQUATIONS.of("shear-rate", Kind.SHEAR_RATE);
+  private static final Equation WALL_VISCOSITY = EQUATIONS.of("wall-viscosity", Kind.VISCOSITY);
+  private static final Equation LAMINAR_STRESS = EQUATIONS.of("laminar-stress", Kind.STRESS);
+  private static final Equation METZNER_REED = EQUATIONS.of("metzner-reed", Kind.NUMBER);
+  private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
+  private static final Equation RATIO = EQUATIONS.of("ratio", Kind.NUMBER);
+  private static final Equation TURBULENT_FROM = EQUATIONS.of("turbulent-from", Kind.VELOCITY);
+  private static final Equation NEEDED_YIELD = EQUATIONS.of("needed-yield", Kind.STRESS);
+  private static final Equation FLOOR = EQUATIONS.of("floor", Kind.PERCENT);
+  private static final Equation SLIDE = EQUATIONS.of("slide", Kind.NUMBER);
+  private static final Equation CLEAR = EQUATIONS.of("clear", Kind.NUMBER);
+  private static final Equation WALL_GRADIENT = EQUATIONS.of("wall-gradient", Kind.NUMBER);
+  private static final Equation FRICTION = EQUATIONS.of("friction", Kind.PRESSURE);
+  private static final Equation FITTINGS = EQUATIONS.of("fittings", Kind.PRESSURE);
+  private static final Equation LOST_HEAD = EQUATIONS.of("lost-head", Kind.HEAD);
+  private static final Equation HEAD = EQUATIONS.of("head", Kind.HEAD);
 
   private LineWorking() {}
 

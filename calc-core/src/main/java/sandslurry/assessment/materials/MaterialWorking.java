@@ -1,6 +1,7 @@
 package sandslurry.assessment.materials;
 
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
@@ -11,38 +12,11 @@ import sandslurry.units.UnitSystem;
 
 /** The working behind the liquid and the sand. */
 public final class MaterialWorking {
-  private static final Equation RELATIVE =
-      Equation.of(
-          "R",
-          "density of the grain over that of the liquid, less 1",
-          "rho_s/rho - 1",
-          Kind.NUMBER,
-          Equation.DEFINITION,
-          "rho_s kg/m3, rho kg/m3");
-  private static final Equation KINEMATIC =
-      Equation.of(
-          "nu",
-          "kinematic viscosity",
-          "mu/rho",
-          Kind.KINEMATIC_VISCOSITY,
-          Equation.DEFINITION,
-          "mu Pa.s, rho kg/m3");
-  private static final Equation REYNOLDS =
-      Equation.of(
-          "Re_p",
-          "Reynolds number of the grain",
-          "w d / nu",
-          Kind.NUMBER,
-          Equation.DEFINITION,
-          "w m/s, d m, nu m2/s");
-  private static final Equation CROWD =
-      Equation.of(
-          "h",
-          "settling velocity in the crowd over that of one grain",
-          "(1 - C)^n",
-          Kind.NUMBER,
-          "Richardson and Zaki (1954)",
-          "C, n");
+  private static final Equations EQUATIONS = Equations.of(MaterialWorking.class);
+  private static final Equation RELATIVE = EQUATIONS.of("relative", Kind.NUMBER);
+  private static final Equation KINEMATIC = EQUATIONS.of("kinematic", Kind.KINEMATIC_VISCOSITY);
+  private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
+  private static final Equation CROWD = EQUATIONS.of("crowd", Kind.NUMBER);
 
   private MaterialWorking() {}
 

@@ -1,12 +1,11 @@
 package sandslurry.assessment.plant;
 
-import static sandslurry.fact.step.Equation.DEFINITION;
-
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
@@ -24,188 +23,32 @@ import sandslurry.units.Kind;
 
 /** The working behind a plant. */
 public final class PlantWorking {
-  private static final String BALANCE = "balance of mass";
-  private static final String NETWORK = "linear balance by LU decomposition";
-  private static final String VOLUMES = "balance of volume";
-  private static final String POND =
-      "USDA-NRCS, Agricultural Waste Management Field Handbook, worksheet 10A-2";
-  private static final Equation OTHERS =
-      Equation.lookup(
-          "m_o",
-          "manure of heifers, calves and dry cows",
-          "manure of a head, from the table of other cattle, times the heads",
-          Kind.MASS_FLOW,
-          "ASABE D384.2, from memory, unverified");
-  private static final Equation EXCRETED =
-      Equation.of(
-          "m_e",
-          "manure of all heads",
-          "x (cows m_m + m_o)",
-          Kind.MASS_FLOW,
-          BALANCE,
-          "x, cows, m_m kg/s, m_o kg/s");
-  private static final Equation MASS =
-      Equation.of(
-          "m",
-          "all that the pen makes, with the share x_r of its sand that reaches the plant",
-          "m_e + x_r stalls m_b + Q_w rho_w",
-          Kind.MASS_FLOW,
-          BALANCE,
-          "m_e kg/s, x_r, stalls, m_b kg/s, Q_w m3/s, rho_w kg/m3");
-  private static final Equation SOLIDS =
-      Equation.of(
-          "TS",
-          "sand-free total solids",
-          "m_s / (m - m_sand)",
-          Kind.PERCENT,
-          DEFINITION,
-          "m_s kg/s, m kg/s, m_sand kg/s");
-  private static final Equation VOLUME =
-      Equation.search(
-          "Q",
-          "volume of all that the pen makes",
-          "sum over the constituents of mass over density",
-          Kind.FLOW,
-          "volumes add up",
-          "m kg/s");
-  private static final Equation DENSITY =
-      Equation.of("rho", "density", "m/Q", Kind.DENSITY, DEFINITION, "m kg/s, Q m3/s");
-  private static final Equation LIQUOR =
-      Equation.of(
-          "TS_1",
-          "what the liquor thickens to",
-          "S / (S + W)",
-          Kind.PERCENT,
-          "balance of the loop at rest; the recycle ratio cancels",
-          "S kg/s, W kg/s");
-  private static final Equation SOLVED =
-      Equation.search(
-          "TS_2",
-          "what the liquor thickens to, by the network",
-          "balance of each constituent in each unit, the shares of the units taken at their feeds",
-          Kind.PERCENT,
-          NETWORK);
-  private static final Equation IMBALANCE =
-      Equation.search(
-          "r",
-          "worst imbalance of a constituent, over what comes in",
-          "all constituents in all units and in the whole; above 1e-9 a balance is refused",
-          Kind.NUMBER,
-          "conservation of mass");
-  private static final Equation RECOVERED =
-      Equation.search(
-          "E",
-          "sand recovered of the sand flushed",
-          "sand in the streams for bedding over sand in all feeds",
-          Kind.PERCENT,
-          NETWORK);
-  private static final Equation BOUGHT =
-      Equation.of(
-          "M",
-          "sand bought when recovered sand is reused without end, fines counted",
-          "B - B_r",
-          Kind.MASS_PER_DAY,
-          BALANCE,
-          "B kg/s, B_r kg/s");
-  private static final Equation NOT_BOUGHT =
-      Equation.of(
-          "eta",
-          "share of the circulating sand that need not be bought",
-          "1 - M/B",
-          Kind.PERCENT,
-          DEFINITION,
-          "M kg/s, B kg/s");
-  private static final Equation AS_NEW =
-      Equation.search(
-          "M_0",
-          "sand bought if each class were caught as of new sand, fines left out",
-          "bedded sand over the sum of each class's share over what of it is lost",
-          Kind.MASS_PER_DAY,
-          BALANCE,
-          "B kg/s");
-  private static final Equation TIME_CONSTANT =
-      Equation.search(
-          "tau",
-          "time constant of the loop",
-          "solids that the pits hold at rest over solids that come in and are not caught",
-          Kind.DAYS,
-          "balance of one mixed volume");
-  private static final Equation POND_VOLUME =
-      Equation.of(
-          "V",
-          "volume to the top",
-          "4 Z^2 d^3/3 + Z L d^2 + Z W d^2 + W L d",
-          Kind.VOLUME,
-          POND,
-          "Z, d m, L m, W m");
-  private static final Equation FREEBOARD =
-      Equation.of(
-          "V_f",
-          "volume of the freeboard",
-          "V - (4 Z^2 (d - f)^3/3 + Z L (d - f)^2 + Z W (d - f)^2 + W L (d - f))",
-          Kind.VOLUME,
-          POND,
-          "V m3, Z, d m, f m, L m, W m");
-  private static final Equation STORM =
-      Equation.of(
-          "V_st",
-          "volume of the storm on the top area",
-          "h_st (L + 2 Z d) (W + 2 Z d)",
-          Kind.VOLUME,
-          POND,
-          "h_st m, L m, Z, d m, W m");
-  private static final Equation ROOM =
-      Equation.of(
-          "V_r",
-          "room for liquid",
-          "max(0, V - V_f - V_st - V_sand)",
-          Kind.VOLUME,
-          VOLUMES,
-          "V m3, V_f m3, V_st m3, V_sand m3");
-  private static final Equation DAYS =
-      Equation.search(
-          "t",
-          "days of storage from the worst month on",
-          "inflow, rain on the top area and evaporation from the surface at the level reached,"
-              + " summed from each month until the room is full",
-          Kind.DAYS,
-          VOLUMES,
-          "V_r m3");
-  private static final Equation SETTLED =
-      Equation.of(
-          "V_s",
-          "sand that settles in a year, in bulk",
-          "m_sand * 365 * 86400 / (rho_s (1 - p))",
-          Kind.VOLUME,
-          BALANCE,
-          "m_sand kg/s, rho_s kg/m3, p");
+  private static final Equations EQUATIONS = Equations.of(PlantWorking.class);
+  private static final Equation OTHERS = EQUATIONS.of("others", Kind.MASS_FLOW);
+  private static final Equation EXCRETED = EQUATIONS.of("excreted", Kind.MASS_FLOW);
+  private static final Equation MASS = EQUATIONS.of("mass", Kind.MASS_FLOW);
+  private static final Equation SOLIDS = EQUATIONS.of("solids", Kind.PERCENT);
+  private static final Equation VOLUME = EQUATIONS.of("volume", Kind.FLOW);
+  private static final Equation DENSITY = EQUATIONS.of("density", Kind.DENSITY);
+  private static final Equation LIQUOR = EQUATIONS.of("liquor", Kind.PERCENT);
+  private static final Equation SOLVED = EQUATIONS.of("solved", Kind.PERCENT);
+  private static final Equation IMBALANCE = EQUATIONS.of("imbalance", Kind.NUMBER);
+  private static final Equation RECOVERED = EQUATIONS.of("recovered", Kind.PERCENT);
+  private static final Equation BOUGHT = EQUATIONS.of("bought", Kind.MASS_PER_DAY);
+  private static final Equation NOT_BOUGHT = EQUATIONS.of("not-bought", Kind.PERCENT);
+  private static final Equation AS_NEW = EQUATIONS.of("as-new", Kind.MASS_PER_DAY);
+  private static final Equation TIME_CONSTANT = EQUATIONS.of("time-constant", Kind.DAYS);
+  private static final Equation POND_VOLUME = EQUATIONS.of("pond-volume", Kind.VOLUME);
+  private static final Equation FREEBOARD = EQUATIONS.of("freeboard", Kind.VOLUME);
+  private static final Equation STORM = EQUATIONS.of("storm", Kind.VOLUME);
+  private static final Equation ROOM = EQUATIONS.of("room", Kind.VOLUME);
+  private static final Equation DAYS = EQUATIONS.of("days", Kind.DAYS);
+  private static final Equation SETTLED = EQUATIONS.of("settled", Kind.VOLUME);
 
-  private static final Equation FLUSH_RADIUS =
-      Equation.of(
-          "R",
-          "hydraulic radius of the flush",
-          "b h / (b + 2 h)",
-          Kind.BORE,
-          "geometry",
-          "b m, h m");
-  private static final Equation FLUSH_VELOCITY =
-      Equation.of(
-          "V",
-          "velocity of the flush",
-          "R^(2/3) S^(1/2)/n",
-          Kind.VELOCITY,
-          "Manning 1891",
-          "R m, S, n");
-  private static final Equation FLUSH_WAVE =
-      Equation.of("L_w", "length of the wave", "V t", Kind.LENGTH, DEFINITION, "V m/s, t s");
-  private static final Equation FLUSH_STRESS =
-      Equation.of(
-          "tau",
-          "stress on the floor",
-          "rho g R S",
-          Kind.STRESS,
-          "balance of forces",
-          "rho kg/m3, R m, S");
+  private static final Equation FLUSH_RADIUS = EQUATIONS.of("flush-radius", Kind.BORE);
+  private static final Equation FLUSH_VELOCITY = EQUATIONS.of("flush-velocity", Kind.VELOCITY);
+  private static final Equation FLUSH_WAVE = EQUATIONS.of("flush-wave", Kind.LENGTH);
+  private static final Equation FLUSH_STRESS = EQUATIONS.of("flush-stress", Kind.STRESS);
 
   private PlantWorking() {}
 

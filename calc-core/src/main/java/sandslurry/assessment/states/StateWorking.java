@@ -1,7 +1,5 @@
 package sandslurry.assessment.states;
 
-import static sandslurry.fact.step.Equation.DEFINITION;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +10,7 @@ import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Water;
 import sandslurry.pump.rotodynamic.WearIndex;
@@ -21,25 +20,10 @@ import sandslurry.units.Measure;
 
 /** The working behind the line in each of its states, with its pumps and their suction. */
 public final class StateWorking {
-  private static final Equation DRIVEN =
-      Equation.search(
-          "Q",
-          "flow rate at which pumps and line have the same head",
-          "flow rates of the pump curve; of a piston pump its strokes",
-          Kind.FLOW,
-          "solved by Brent's method",
-          "H m, rho_m kg/m3, T K");
-  private static final Equation HELD =
-      Equation.lookup(
-          "Q", "flow rate, held by control", "design", Kind.FLOW, "input", "H m, rho_m kg/m3, T K");
-  private static final Equation VELOCITY =
-      Equation.of(
-          "V_L",
-          "velocity in the largest bore of the governing run",
-          "Q / (pi D_L^2 / 4)",
-          Kind.VELOCITY,
-          DEFINITION,
-          "Q m3/s, D_L m");
+  private static final Equations EQUATIONS = Equations.of(StateWorking.class);
+  private static final Equation DRIVEN = EQUATIONS.of("driven", Kind.FLOW);
+  private static final Equation HELD = EQUATIONS.of("held", Kind.FLOW);
+  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
   private static final Equation WEAR =
       Equation.of(
           "W_1",
@@ -56,55 +40,12 @@ public final class StateWorking {
           Kind.NUMBER,
           WearIndex.SOURCE,
           "Q m3/s, Q_design m3/s");
-  private static final Equation REGION =
-      Equation.of(
-          "b",
-          "flow rate over that at best efficiency, regions by ANSI/HI 9.6.3",
-          "Q/Q_best",
-          Kind.PERCENT,
-          "theory page on pumps",
-          "Q m3/s, Q_best m3/s");
-  private static final Equation VAPOUR =
-      Equation.lookup(
-          "p_v",
-          "vapour pressure of the liquid, absolute",
-          "property of water at this temperature",
-          Kind.PRESSURE,
-          "IAPWS (see the theory page on carrier and sand)",
-          "T K");
-  private static final Equation AVAILABLE =
-      Equation.of(
-          "NPSHa",
-          "NPSH available",
-          "(p_air - p_v)/(rho_m g) + z - max(h_s, 0) - h_a",
-          Kind.HEAD,
-          DEFINITION,
-          "p_air Pa, p_v Pa, rho_m kg/m3, z m, h_s m, h_a m");
-  private static final Equation SUCTION_SPEED =
-      Equation.of(
-          "S",
-          "suction specific speed at the best point of the whole impeller, metric",
-          "N[1/min] Q_best^0.5 / NPSH_best^0.75",
-          Kind.NUMBER,
-          DEFINITION,
-          "N 1/s, Q_best m3/s, NPSH_best m");
-  private static final Equation REQUIRED =
-      Equation.lookup(
-          "NPSHr",
-          "NPSH required in water",
-          "the maker's points at this flow rate; at another speed as its square",
-          Kind.HEAD,
-          "curve of the design",
-          "Q m3/s");
-  private static final Equation NEEDED =
-      Equation.of(
-          "NPSH",
-          "NPSH that must be available",
-          "max(R f_v NPSHr, f_v NPSHr + M)",
-          Kind.HEAD,
-          "liquor with sand and gas, wide end of 1.2 to 1.5, from memory, unverified, or more by"
-              + " ANSI/HI 9.6.1 for an inlet that works hard; f_v the factor of a thick liquid",
-          "R, f_v, NPSHr m, M m");
+  private static final Equation REGION = EQUATIONS.of("region", Kind.PERCENT);
+  private static final Equation VAPOUR = EQUATIONS.of("vapour", Kind.PRESSURE);
+  private static final Equation AVAILABLE = EQUATIONS.of("available", Kind.HEAD);
+  private static final Equation SUCTION_SPEED = EQUATIONS.of("suction-speed", Kind.NUMBER);
+  private static final Equation REQUIRED = EQUATIONS.of("required", Kind.HEAD);
+  private static final Equation NEEDED = EQUATIONS.of("needed", Kind.HEAD);
 
   private StateWorking() {}
 

@@ -1,7 +1,5 @@
 package sandslurry.assessment.station;
 
-import static sandslurry.fact.step.Equation.DEFINITION;
-
 import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
@@ -10,6 +8,7 @@ import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.pump.derating.HydraulicInstituteViscous;
 import sandslurry.pump.derating.SolidsDeratings;
@@ -18,81 +17,19 @@ import sandslurry.units.Measure;
 
 /** The working behind the pump. */
 public final class PumpWorking {
-  private static final Equation DUTY =
-      Equation.search(
-          "Q",
-          "duty point: flow rate at which pump and line have the same head",
-          "flow rates of the pump curve, for the sand of the design flow rate",
-          Kind.FLOW,
-          "solved by Brent's method",
-          "H m");
+  private static final Equations EQUATIONS = Equations.of(PumpWorking.class);
+  private static final Equation DUTY = EQUATIONS.of("duty", Kind.FLOW);
 
   /** Power at a pump shaft. */
-  public static final Equation SHAFT_POWER =
-      Equation.of(
-          "P",
-          "power at the pump shaft",
-          "rho_m g Q H / eta",
-          Kind.POWER,
-          DEFINITION,
-          "rho_m kg/m3, Q m3/s, H m, eta");
+  public static final Equation SHAFT_POWER = EQUATIONS.of("shaft-power", Kind.POWER);
 
-  private static final Equation INPUT_POWER =
-      Equation.of(
-          "P_in",
-          "power drawn by the drive",
-          "P/eta_drive",
-          Kind.POWER,
-          DEFINITION,
-          "P W, eta_drive");
-  private static final Equation SAND_ENERGY =
-      Equation.of(
-          "e",
-          "energy drawn per mass of sand moved",
-          "P_in / (C_t Q rho_s)",
-          Kind.SPECIFIC_ENERGY,
-          DEFINITION,
-          "P_in W, C_t, Q m3/s, rho_s kg/m3");
-  private static final Equation SPEED =
-      Equation.of(
-          "r",
-          "speed over that of the curve; head grows as its square, flow rate with it",
-          "N/N_curve",
-          Kind.NUMBER,
-          "affinity laws",
-          "N 1/s, N_curve 1/s");
-  private static final Equation LEAST_RATIO =
-      Equation.of(
-          "HR",
-          "head ratio used: the least of Cave and, as the impeller is known, Engin and Gur",
-          "max(0, min(HR_C, HR_E))",
-          Kind.NUMBER,
-          "rule of the theory page on pumps",
-          "HR_C, HR_E");
-  private static final Equation CAVE_RATIO =
-      Equation.of(
-          "HR",
-          "head ratio used: that of Cave, as the impeller is not known",
-          "max(0, HR_C)",
-          Kind.NUMBER,
-          "rule of the theory page on pumps",
-          "HR_C");
-  private static final Equation EFFICIENCY_RATIO =
-      Equation.of(
-          "ER",
-          "efficiency ratio used, by the same method",
-          "HR",
-          Kind.NUMBER,
-          "rule of the theory page on pumps",
-          "HR");
-  private static final Equation PISTON_FLOW =
-      Equation.of(
-          "Q",
-          "flow rate of the piston pump",
-          "eta_v V_stroke N",
-          Kind.FLOW,
-          "displacement",
-          "eta_v, V_stroke m3, N 1/s");
+  private static final Equation INPUT_POWER = EQUATIONS.of("input-power", Kind.POWER);
+  private static final Equation SAND_ENERGY = EQUATIONS.of("sand-energy", Kind.SPECIFIC_ENERGY);
+  private static final Equation SPEED = EQUATIONS.of("speed", Kind.NUMBER);
+  private static final Equation LEAST_RATIO = EQUATIONS.of("least-ratio", Kind.NUMBER);
+  private static final Equation CAVE_RATIO = EQUATIONS.of("cave-ratio", Kind.NUMBER);
+  private static final Equation EFFICIENCY_RATIO = EQUATIONS.of("efficiency-ratio", Kind.NUMBER);
+  private static final Equation PISTON_FLOW = EQUATIONS.of("piston-flow", Kind.FLOW);
 
   private PumpWorking() {}
 

@@ -1,6 +1,5 @@
 package sandslurry.assessment.stop;
 
-import static sandslurry.fact.step.Equation.COMMON;
 import static sandslurry.fact.step.Equation.DEFINITION;
 
 import sandslurry.assessment.stop.PulsationResult.Pulse;
@@ -9,6 +8,7 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.pump.piston.FlowRipple;
 import sandslurry.units.Kind;
@@ -18,92 +18,21 @@ import sandslurry.units.Measure;
 public final class PulsationWorking {
   private static final String MOTION =
       "kinematics of the crank, or the stroke, changeover and dwell of driven rams";
-  private static final String GAS = "balance of forces on a rigid column and a gas, n = 1.4";
-  private static final Equation OWN =
-      Equation.of(
-          "f_0",
-          "frequency at which the gas of the vessel and the line swing",
-          "sqrt(1.4 p/(V I)) / (2 pi)",
-          Kind.FREQUENCY,
-          GAS,
-          "p Pa, V m3, I kg/m4");
-  private static final Equation PASSED =
-      Equation.of(
-          "k",
-          "share of the swing that the vessel lets through",
-          "1 / ((f/f_0)^2 - 1) for f > 2^0.5 f_0; else 1",
-          Kind.PERCENT,
-          GAS,
-          "f 1/s, f_0 1/s");
+  private static final Equations EQUATIONS = Equations.of(PulsationWorking.class);
+  private static final Equation OWN = EQUATIONS.of("own", Kind.FREQUENCY);
+  private static final Equation PASSED = EQUATIONS.of("passed", Kind.PERCENT);
   private static final Equation PUMP_LEAST = swing("q_p1", "least");
   private static final Equation PUMP_GREATEST = swing("q_p2", "greatest");
   private static final Equation LEAST = damped("q_1", "least", "q_p1");
   private static final Equation GREATEST = damped("q_2", "greatest", "q_p2");
-  private static final Equation ACCELERATION =
-      Equation.search(
-          "h_a",
-          "head that speeds up the line at the worst moment of the stroke",
-          "greatest over the cycle of k times the sum over the runs of L V/g and the change of the"
-              + " flow rate; at most the pressure wave of the whole swing",
-          Kind.HEAD,
-          MOTION + "; Joukowsky 1898",
-          "N 1/s, k");
-  private static final Equation PEAK =
-      Equation.of(
-          "p_peak",
-          "greatest pressure at the start of the line within a stroke",
-          "p_q + rho_m g h_q",
-          Kind.PRESSURE,
-          DEFINITION,
-          "p_q Pa, rho_m kg/m3, h_q m");
-  private static final Equation STEADY =
-      Equation.search(
-          "p_q",
-          "pressure of even flow at the moment of the greatest pressure",
-          "pressure at the start of the line at that moment's flow rate",
-          Kind.PRESSURE,
-          "head loss of the line",
-          "q");
-  private static final Equation LEAST_VELOCITY =
-      Equation.of(
-          "V_1",
-          "least velocity within a stroke",
-          "q_1 V_L",
-          Kind.VELOCITY,
-          DEFINITION,
-          "q_1, V_L m/s");
-  private static final Equation PAUSE =
-      Equation.search(
-          "t",
-          "longest pause below the deposition velocity",
-          "moments of the cycle",
-          Kind.TIME,
-          MOTION,
-          "N 1/s, k");
-  private static final Equation FALL =
-      Equation.of(
-          "y",
-          "fall of the coarse sand in the longest pause",
-          "w t",
-          Kind.BORE,
-          "settling velocity of d85 at rest",
-          "w m/s, t s");
-  private static final Equation RELIEF_LEAST =
-      Equation.of(
-          "p_1",
-          "least setting of the relief",
-          "1.1 max(0, p_peak)",
-          Kind.PRESSURE,
-          COMMON,
-          "p_peak Pa");
-  private static final Equation RELIEF_GREATEST =
-      Equation.of(
-          "p_2",
-          "greatest setting of the relief",
-          "p_rating/1.1",
-          Kind.PRESSURE,
-          COMMON,
-          "p_rating Pa");
+  private static final Equation ACCELERATION = EQUATIONS.of("acceleration", Kind.HEAD);
+  private static final Equation PEAK = EQUATIONS.of("peak", Kind.PRESSURE);
+  private static final Equation STEADY = EQUATIONS.of("steady", Kind.PRESSURE);
+  private static final Equation LEAST_VELOCITY = EQUATIONS.of("least-velocity", Kind.VELOCITY);
+  private static final Equation PAUSE = EQUATIONS.of("pause", Kind.TIME);
+  private static final Equation FALL = EQUATIONS.of("fall", Kind.BORE);
+  private static final Equation RELIEF_LEAST = EQUATIONS.of("relief-least", Kind.PRESSURE);
+  private static final Equation RELIEF_GREATEST = EQUATIONS.of("relief-greatest", Kind.PRESSURE);
 
   private PulsationWorking() {}
 

@@ -1,13 +1,12 @@
 package sandslurry.assessment.stop;
 
-import static sandslurry.fact.step.Equation.DEFINITION;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.pipe.surge.GassyLiquid;
@@ -17,56 +16,14 @@ import sandslurry.units.Measure;
 
 /** The working behind the surge in each run. */
 public final class SurgeWorking {
-  private static final String MICHAUD = "Michaud 1878, from memory, unverified; an even stop";
-  private static final Equation RETURN =
-      Equation.of(
-          "t_r",
-          "time in which the wave runs along the line and back",
-          "2 L/a",
-          Kind.TIME,
-          DEFINITION,
-          "L m, a m/s");
-  private static final Equation SLOW =
-      Equation.of(
-          "dp_T",
-          "surge of a stop in the time given",
-          "dp for T <= t_r; else dp t_r/T",
-          Kind.PRESSURE,
-          MICHAUD,
-          "dp Pa, T s, t_r s");
-  private static final Equation GREATEST =
-      Equation.of(
-          "p",
-          "greatest pressure with it",
-          "p_working + dp_T",
-          Kind.PRESSURE,
-          DEFINITION,
-          "p_working Pa, dp_T Pa");
+  private static final Equations EQUATIONS = Equations.of(SurgeWorking.class);
+  private static final Equation RETURN = EQUATIONS.of("return", Kind.TIME);
+  private static final Equation SLOW = EQUATIONS.of("slow", Kind.PRESSURE);
+  private static final Equation GREATEST = EQUATIONS.of("greatest", Kind.PRESSURE);
   private static final Equation FALL =
-      Equation.search(
-          "dp_low",
-          "fall of pressure where and when it becomes lowest",
-          "the surge in proportion to the velocity, over both ends of the run and the flow rates"
-              + " of the design",
-          Kind.PRESSURE,
-          Joukowsky1898.SURGE.source(),
-          "dp_T Pa");
-  private static final Equation LOWEST =
-      Equation.of(
-          "p_low",
-          "minimum gauge pressure: the wave takes off what it adds, down to the vapour pressure",
-          "max(p_steady - dp_low, p_v)",
-          Kind.PRESSURE,
-          DEFINITION,
-          "p_steady Pa, dp_low Pa, p_v Pa");
-  private static final Equation STOP_TIME =
-      Equation.of(
-          "T_s",
-          "time of an even stop that keeps the rating",
-          "2 rho_m L dV / (p_rating - p_working)",
-          Kind.TIME,
-          MICHAUD,
-          "rho_m kg/m3, L m, dV m/s, p_rating Pa, p_working Pa");
+      EQUATIONS.of("fall", Kind.PRESSURE, Joukowsky1898.SURGE.source());
+  private static final Equation LOWEST = EQUATIONS.of("lowest", Kind.PRESSURE);
+  private static final Equation STOP_TIME = EQUATIONS.of("stop-time", Kind.TIME);
 
   private SurgeWorking() {}
 

@@ -166,7 +166,7 @@ public record Equation(
     return how == How.COMPUTED ? symbol + " = " + text : text;
   }
 
-  private static List<Input> read(String... inputs) {
+  static List<Input> read(String... inputs) {
     return Arrays.stream(inputs).flatMap(i -> Arrays.stream(i.split(", "))).map(Input::of).toList();
   }
 }
