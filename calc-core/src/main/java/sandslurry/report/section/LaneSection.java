@@ -129,21 +129,25 @@ final class LaneSection extends SectionWriter {
   private void course(LaneCourse course, String bounds) {
     heading(2, "Sand captured against organic matter");
     boolean known = course.organicMatterKnown();
-    List<List<String>> rows = new ArrayList<>();
+    List<LaneTrade> points = new ArrayList<>();
     for (int i = 2; i < course.trade().size(); i += 3) {
-      LaneTrade point = course.trade().get(i);
-      rows.add(trade(number(Kind.VELOCITY, point.velocityMps()), point, known));
+      points.add(course.trade().get(i));
     }
-    rows.add(
-        trade(number(Kind.VELOCITY, course.own().velocityMps()) + ", now", course.own(), known));
-    table(
+    points.add(course.own());
+    tableOf(
+        points,
         List.of(
-            head("velocity", Kind.VELOCITY),
-            head("depth needed", Kind.BORE),
-            "sand captured [%]",
-            "fibre captured [%]",
-            "organic matter in the dry deposit [%]"),
-        rows);
+            Column.text(
+                head("velocity", Kind.VELOCITY),
+                point ->
+                    number(Kind.VELOCITY, point.velocityMps())
+                        + (point == course.own() ? ", now" : "")),
+            Column.of("depth needed", Kind.BORE, LaneTrade::depthM),
+            Column.of("sand captured", Kind.PERCENT, LaneTrade::sandRecovery),
+            Column.of("fibre captured", Kind.PERCENT, LaneTrade::fibreRetained),
+            Column.text(
+                "organic matter in the dry deposit [%]",
+                point -> known ? number(Kind.PERCENT, point.foreignMatter()) : "not known")));
     paragraph(
         "A slower lane captures more sand and more fibre. Width, length and flow rate stay; a weir"
             + " holds the depth. These are expected values: what turbulence holds up is lost again"
@@ -153,23 +157,14 @@ final class LaneSection extends SectionWriter {
                 ? ""
                 : " The liquid is given without its solids, so the organic matter is not known."));
     heading(2, "How it fills");
-    List<List<String>> moments = new ArrayList<>();
-    List<LaneFilling.Point> points = course.filling().points();
-    int step = Math.max(1, points.size() / 10);
-    for (int i = 0; i < points.size(); i += step) {
-      moments.add(moment(points.get(i)));
-    }
-    if ((points.size() - 1) % step != 0) {
-      moments.add(moment(points.get(points.size() - 1)));
-    }
-    table(
+    tableOf(
+        moments(course.filling().points()),
         List.of(
-            head("time", Kind.DAYS),
-            head("deposit", Kind.BORE),
-            head("water above it", Kind.BORE),
-            head("velocity", Kind.VELOCITY),
-            "sand captured [%]"),
-        moments);
+            Column.of("time", Kind.DAYS, LaneFilling.Point::timeS),
+            Column.of("deposit", Kind.BORE, moment -> moment.depositsM().get(0)),
+            Column.of("water above it", Kind.BORE, moment -> moment.depthsM().get(0)),
+            Column.of("velocity", Kind.VELOCITY, moment -> moment.velocitiesMps().get(0)),
+            Column.of("sand captured", Kind.PERCENT, LaneFilling.Point::recovery)));
     paragraph(
         "The deposit is spread evenly, as it would be after levelling; a real one is a wedge from"
             + " the inlet. "
@@ -181,22 +176,17 @@ final class LaneSection extends SectionWriter {
             });
   }
 
-  private List<String> trade(String velocity, LaneTrade point, boolean organicMatterKnown) {
-    return List.of(
-        velocity,
-        number(Kind.BORE, point.depthM()),
-        number(Kind.PERCENT, point.sandRecovery()),
-        number(Kind.PERCENT, point.fibreRetained()),
-        organicMatterKnown ? number(Kind.PERCENT, point.foreignMatter()) : "not known");
-  }
-
-  private List<String> moment(LaneFilling.Point point) {
-    return List.of(
-        number(Kind.DAYS, point.timeS()),
-        number(Kind.BORE, point.depositsM().get(0)),
-        number(Kind.BORE, point.depthsM().get(0)),
-        number(Kind.VELOCITY, point.velocitiesMps().get(0)),
-        number(Kind.PERCENT, point.recovery()));
+  /** About ten of the moments, the last among them. */
+  private static List<LaneFilling.Point> moments(List<LaneFilling.Point> points) {
+    int step = Math.max(1, points.size() / 10);
+    List<LaneFilling.Point> some = new ArrayList<>();
+    for (int i = 0; i < points.size(); i += step) {
+      some.add(points.get(i));
+    }
+    if ((points.size() - 1) % step != 0) {
+      some.add(points.get(points.size() - 1));
+    }
+    return some;
   }
 
   private String caught(CaughtSize size) {

@@ -36,6 +36,16 @@ final class LineSection extends SectionWriter {
   /** Far outside their range some correlations give velocities of no meaning near zero. */
   private static final double NEGLIGIBLE_MPS = 1e-4;
 
+  private static final List<Column<RunSpec>> PIPES =
+      List.of(
+          Column.text("run", RunSpec::name),
+          Column.text("pipe", run -> run.pipe().map(p -> p.words()).orElse("given bore")),
+          Column.of("mean bore", Kind.BORE, run -> Measure.LENGTH.si(run.meanBore())),
+          Column.of("largest", Kind.BORE, run -> Measure.LENGTH.si(run.largestBore())),
+          Column.of("length", Kind.LENGTH, run -> Measure.LENGTH.si(run.length())),
+          Column.of("rise", Kind.LENGTH, run -> Measure.LENGTH.si(run.rise())),
+          Column.text("fittings", LineSection::fittings));
+
   private final Assessment assessment;
   private final Design design;
 
@@ -55,33 +65,7 @@ final class LineSection extends SectionWriter {
   private void line(LineResult line) {
     heading(1, "Line");
     List<RouteSpec.RunSpec> runs = design.route().orElseThrow().runs();
-    List<List<String>> pipes = new ArrayList<>();
-    for (RouteSpec.RunSpec run : runs) {
-      String fittings =
-          run.fittings().entrySet().stream()
-              .map(e -> e.getValue() + " x " + e.getKey().id())
-              .collect(Collectors.joining(", "));
-      pipes.add(
-          List.of(
-              run.name(),
-              run.pipe().map(p -> p.words()).orElse("given bore"),
-              number(Kind.BORE, run.meanBore()),
-              number(Kind.BORE, run.largestBore()),
-              number(Kind.LENGTH, run.length()),
-              number(Kind.LENGTH, run.rise()),
-              fittings.isEmpty() ? "none" : fittings));
-    }
-    add(
-        new Block.Table(
-            List.of(
-                "run",
-                "pipe",
-                head("mean bore", Kind.BORE),
-                head("largest", Kind.BORE),
-                head("length", Kind.LENGTH),
-                head("rise", Kind.LENGTH),
-                "fittings"),
-            pipes));
+    tableOf(runs, PIPES);
     paragraph(
         "Friction is computed in the mean bore, deposition in the largest bore that the standard"
             + " allows, where the velocity is lowest. "
@@ -96,6 +80,14 @@ final class LineSection extends SectionWriter {
     }
     headLoss(line, runs);
     gradeLine(line);
+  }
+
+  private static String fittings(RunSpec run) {
+    return run.fittings().isEmpty()
+        ? "none"
+        : run.fittings().entrySet().stream()
+            .map(e -> e.getValue() + " x " + e.getKey().id())
+            .collect(Collectors.joining(", "));
   }
 
   private String window(OperatingWindow window) {
@@ -163,29 +155,20 @@ final class LineSection extends SectionWriter {
   }
 
   private void depositionModels(List<Entry> entries) {
-    List<List<String>> rows = new ArrayList<>();
-    for (Entry entry : entries) {
-      rows.add(
-          List.of(
-              entry.model().name(),
-              entry.valueMps() < NEGLIGIBLE_MPS
-                  ? "0"
-                  : units.number(Kind.VELOCITY, entry.valueMps()),
-              units.number(Kind.GRAIN, entry.sizeM()),
-              entry.role().name().toLowerCase(Locale.ROOT),
-              entry.model().limit().words(),
-              range(entry.estimate().excesses())));
-    }
-    add(
-        new Block.Table(
-            List.of(
-                "correlation",
+    tableOf(
+        entries,
+        List.of(
+            Column.text("correlation", entry -> entry.model().name()),
+            Column.text(
                 head("velocity", Kind.VELOCITY),
-                head("grain", Kind.GRAIN),
-                "role",
-                "meaning of the value",
-                "published range"),
-            rows));
+                entry ->
+                    entry.valueMps() < NEGLIGIBLE_MPS
+                        ? "0"
+                        : number(Kind.VELOCITY, entry.valueMps())),
+            Column.of("grain", Kind.GRAIN, Entry::sizeM),
+            Column.text("role", entry -> entry.role().name().toLowerCase(Locale.ROOT)),
+            Column.text("meaning of the value", entry -> entry.model().limit().words()),
+            Column.text("published range", entry -> range(entry.estimate().excesses()))));
   }
 
   private void depositionVelocity(DepositionJudgement judged) {
@@ -211,35 +194,24 @@ final class LineSection extends SectionWriter {
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
     heading(2, "Head loss");
-    List<String> head = new ArrayList<>();
-    head.add("run");
-    head.add("flow rate");
-    head.add("liquid alone");
-    RunState any = line.states().get(0).runs().get(0);
-    any.headLossModels().forEach(m -> head.add(m.model().name()));
-    head.add(head("friction", Kind.PRESSURE));
-    head.add(head("fittings", Kind.PRESSURE));
-    head.add("remark");
-    List<List<String>> rows = new ArrayList<>();
-    for (LineState state : line.states()) {
-      for (int i = 0; i < runs.size(); i++) {
-        RunState run = state.runs().get(i);
-        List<String> row = new ArrayList<>();
-        row.add(runs.get(i).name());
-        row.add(state.flowCase().words());
-        row.add(number(Kind.NUMBER, run.liquidGradient()));
-        for (ModelValue loss : run.headLossModels()) {
-          row.add(
-              units.number(Kind.NUMBER, loss.estimate().value())
-                  + (loss.estimate().inRange() ? "" : "*"));
-        }
-        row.add(number(Kind.PRESSURE, run.friction()));
-        row.add(number(Kind.PRESSURE, run.fittings()));
-        row.add(run.overBed() ? "over a bed: not for design" : "");
-        rows.add(row);
-      }
+    List<Column<RunAt>> columns =
+        new ArrayList<>(
+            List.of(
+                Column.text("run", RunAt::name),
+                Column.text("flow rate", RunAt::at),
+                RunAt.of("liquid alone", Kind.NUMBER, RunState::liquidGradient)));
+    List<ModelValue> models = line.states().get(0).runs().get(0).headLossModels();
+    for (int i = 0; i < models.size(); i++) {
+      int model = i;
+      columns.add(
+          Column.text(
+              models.get(i).model().name(), one -> starred(one.run().headLossModels().get(model))));
     }
-    add(new Block.Table(head, rows));
+    columns.add(RunAt.of("friction", Kind.PRESSURE, RunState::friction));
+    columns.add(RunAt.of("fittings", Kind.PRESSURE, RunState::fittings));
+    columns.add(
+        Column.text("remark", one -> one.run().overBed() ? "over a bed: not for design" : ""));
+    tableOf(RunAt.all(line, runs), columns);
     paragraph(
         "Gradients are in metres of liquid per metre of pipe (feet per foot). The first model"
             + " decides and the others bracket it: such models differ by 25 % and more. A star"
@@ -251,6 +223,10 @@ final class LineSection extends SectionWriter {
                 ? " Where the flow is not turbulent, friction is at least that of the liquid"
                     + " thickened by its sand."
                 : ""));
+  }
+
+  private String starred(ModelValue loss) {
+    return number(Kind.NUMBER, loss.estimate().value()) + (loss.estimate().inRange() ? "" : "*");
   }
 
   /** A row for each point of the route, a pair of columns for each flow rate. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
@@ -87,36 +88,36 @@ final class MaterialSection extends SectionWriter {
   /** What applies, and between what values the others that hold for this grain lie. */
   private void settling() {
     heading(2, "Settling velocity of the grains in the liquid at rest");
-    List<List<String>> rows = new ArrayList<>();
-    for (SettlingResult.OfSize size : assessment.settling().sizes()) {
-      String name = size.name() + ", " + units.show(Kind.GRAIN, size.sizeM());
-      if (size.chosen().isEmpty()) {
-        rows.add(List.of(name, "held by the yield stress", "0", "-", "-"));
-        continue;
-      }
-      SettlingResult.Chosen chosen = size.chosen().get();
-      String applies =
-          size.velocities().stream()
-              .filter(v -> v.model().id().equals(chosen.model().id()))
-              .findFirst()
-              .map(v -> units.number(Kind.FALL, v.estimate().value()))
-              .orElse("-");
-      rows.add(
-          List.of(
-              name,
-              chosen.model().name(),
-              applies,
-              others(size),
-              units.number(Kind.NUMBER, size.hinderedFactor())));
-    }
-    table(
+    tableOf(
+        assessment.settling().sizes(),
         List.of(
-            "grain",
-            "correlation that applies",
-            head("settles", Kind.FALL),
-            "others within their range",
-            "hindered to"),
-        rows);
+            Column.text("grain", size -> size.name() + ", " + units.show(Kind.GRAIN, size.sizeM())),
+            Column.text(
+                "correlation that applies",
+                size ->
+                    size.chosen().map(c -> c.model().name()).orElse("held by the yield stress")),
+            Column.text(head("settles", Kind.FALL), this::settles),
+            Column.text(
+                "others within their range",
+                size -> size.chosen().isPresent() ? others(size) : "-"),
+            Column.maybe(
+                "hindered to",
+                Kind.NUMBER,
+                size ->
+                    size.chosen().isPresent()
+                        ? OptionalDouble.of(size.hinderedFactor())
+                        : OptionalDouble.empty())));
+  }
+
+  private String settles(SettlingResult.OfSize size) {
+    if (size.chosen().isEmpty()) {
+      return "0";
+    }
+    return size.velocities().stream()
+        .filter(v -> v.model().id().equals(size.chosen().get().model().id()))
+        .findFirst()
+        .map(v -> number(Kind.FALL, v.estimate().value()))
+        .orElse("-");
   }
 
   private String others(SettlingResult.OfSize size) {
@@ -136,52 +137,50 @@ final class MaterialSection extends SectionWriter {
 
   private void fit(RheogramFit fit) {
     heading(2, "Fit of the viscometer readings");
-    List<List<String>> rows = new ArrayList<>();
-    for (RheogramFit.Candidate candidate : fit.candidates()) {
-      String parameters =
-          candidate.parameters().stream()
-              .map(
-                  p ->
-                      String.format(
-                          Locale.ROOT,
-                          "%s = %.4g +/- %.2g %s",
-                          p.symbol(),
-                          p.value(),
-                          p.standardError(),
-                          p.unit()))
-              .map(String::strip)
-              .collect(Collectors.joining(", "));
-      rows.add(
-          List.of(
-              candidate.model(),
-              candidate.rheology().isPresent()
-                  ? String.format(Locale.ROOT, "%.3g", candidate.rmsePa())
-                  : "-",
-              candidate.rheology().isPresent()
-                  ? String.format(Locale.ROOT, "%.3g", candidate.criterion())
-                  : "-",
-              candidate.rheology().isPresent() ? parameters : candidate.remark()));
-    }
-    add(
-        new Block.Table(
-            List.of("law", "residual [Pa]", "criterion", "parameters with standard error"), rows));
+    tableOf(
+        fit.candidates(),
+        List.of(
+            Column.text("law", RheogramFit.Candidate::model),
+            Column.text("residual [Pa]", c -> fitted(c, c.rmsePa())),
+            Column.text("criterion", c -> fitted(c, c.criterion())),
+            Column.text(
+                "parameters with standard error",
+                c -> c.rheology().isPresent() ? parameters(c) : c.remark())));
     List<List<String>> residuals = new ArrayList<>();
     for (int i = 0; i < fit.readings().size(); i++) {
       residuals.add(
           List.of(
-              units.number(Kind.SHEAR_RATE, fit.readings().get(i).shearRatePs()),
-              units.number(Kind.STRESS, fit.readings().get(i).shearStressPa()),
+              number(Kind.SHEAR_RATE, fit.readings().get(i).shearRatePs()),
+              number(Kind.STRESS, fit.readings().get(i).shearStressPa()),
               String.format(Locale.ROOT, "%.3g", fit.best().residualsPa().get(i))));
     }
-    add(
-        new Block.Table(
-            List.of(
-                head("shear rate", Kind.SHEAR_RATE),
-                head("shear stress", Kind.STRESS),
-                "measured less fitted [Pa]"),
-            residuals));
+    table(
+        List.of(
+            head("shear rate", Kind.SHEAR_RATE),
+            head("shear stress", Kind.STRESS),
+            "measured less fitted [Pa]"),
+        residuals);
     paragraph(
         "The law of the least criterion is taken unless the design names another. Standard errors"
             + " give the scatter of these readings, not that between days or farms.");
+  }
+
+  private static String fitted(RheogramFit.Candidate candidate, double value) {
+    return candidate.rheology().isPresent() ? String.format(Locale.ROOT, "%.3g", value) : "-";
+  }
+
+  private static String parameters(RheogramFit.Candidate candidate) {
+    return candidate.parameters().stream()
+        .map(
+            p ->
+                String.format(
+                    Locale.ROOT,
+                    "%s = %.4g +/- %.2g %s",
+                    p.symbol(),
+                    p.value(),
+                    p.standardError(),
+                    p.unit()))
+        .map(String::strip)
+        .collect(Collectors.joining(", "));
   }
 }

@@ -2,15 +2,17 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Basis;
 import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.material.sand.SizeClass;
-import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -86,42 +88,38 @@ final class PlantAccountsSection extends SectionWriter {
     if (basis.compared().isEmpty()) {
       return;
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (Compared one : basis.compared()) {
-      rows.add(
-          List.of(
-              one.what(),
-              units.show(one.kind(), one.byDay()),
-              units.show(one.kind(), one.atRest()),
-              one.atRest() > 0 ? number(Kind.PERCENT, one.byDay() / one.atRest() - 1) : "-"));
-    }
-    table(List.of("day and modes", "day by schedule", "steady modes", "difference [%]"), rows);
+    tableOf(
+        basis.compared(),
+        List.of(
+            Column.text("day and modes", Compared::what),
+            Column.text("day by schedule", one -> units.show(one.kind(), one.byDay())),
+            Column.text("steady modes", one -> units.show(one.kind(), one.atRest())),
+            Column.maybe("difference", Kind.PERCENT, PlantAccountsSection::difference)));
+  }
+
+  private static OptionalDouble difference(Compared one) {
+    return one.atRest() > 0
+        ? OptionalDouble.of(one.byDay() / one.atRest() - 1)
+        : OptionalDouble.empty();
   }
 
   private void sieves() {
     if (accounts.sieves().isEmpty()) {
       return;
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (SieveCheck sieve : accounts.sieves()) {
-      rows.add(
-          List.of(
-              number(Kind.GRAIN, sieve.limit().sizeM()),
-              number(Kind.PERCENT, sieve.limit().least())
-                  + " to "
-                  + number(Kind.PERCENT, sieve.limit().most()),
-              number(Kind.PERCENT, sieve.bought()),
-              passing(sieve, sieve.recovered()),
-              passing(sieve, sieve.circulating())));
-    }
-    table(
+    tableOf(
+        accounts.sieves(),
         List.of(
-            head("sieve", Kind.GRAIN),
-            "wanted, passing [%]",
-            "sand bought [%]",
-            "recovered, all new [%]",
-            "circulating [%]"),
-        rows);
+            Column.of("sieve", Kind.GRAIN, sieve -> sieve.limit().sizeM()),
+            Column.text(
+                "wanted, passing [%]",
+                sieve ->
+                    number(Kind.PERCENT, sieve.limit().least())
+                        + " to "
+                        + number(Kind.PERCENT, sieve.limit().most())),
+            Column.of("sand bought", Kind.PERCENT, SieveCheck::bought),
+            Column.text("recovered, all new [%]", sieve -> passing(sieve, sieve.recovered())),
+            Column.text("circulating [%]", sieve -> passing(sieve, sieve.circulating()))));
   }
 
   private String passing(SieveCheck sieve, double share) {
@@ -133,50 +131,26 @@ final class PlantAccountsSection extends SectionWriter {
   private void classes() {
     SandAccount sand = accounts.sand();
     List<SizeClass> bought = sand.bedded().constituents().sandClasses();
-    List<List<String>> rows = new ArrayList<>();
-    for (int k = 0; k < bought.size(); k++) {
-      double lost = 0;
-      for (Stream stream : sand.lost().values()) {
-        lost += stream.sandKgps(k);
-      }
-      List<String> row =
-          new ArrayList<>(
-              List.of(
-                  number(Kind.GRAIN, bought.get(k).lowM())
-                      + " to "
-                      + number(Kind.GRAIN, bought.get(k).highM()),
-                  number(Kind.MASS_PER_DAY, sand.flushed().sandKgps(k)),
-                  number(Kind.MASS_PER_DAY, sand.recovered().sandKgps(k)),
-                  number(Kind.MASS_PER_DAY, lost),
-                  number(Kind.PERCENT, sand.recoveryOfFlushed(k)),
-                  number(Kind.PERCENT, bought.get(k).massFraction()),
-                  number(Kind.PERCENT, accounts.cycle().bedded().get(k).massFraction())));
-      if (accounts.circulation().isPresent()) {
-        SandCirculation rest = accounts.circulation().get();
-        row.add(number(Kind.PERCENT, rest.bedded().sandClasses().get(k).massFraction()));
-        row.add(number(Kind.PERCENT, accounts.circulating().orElseThrow().recoveryOfFlushed(k)));
-        row.add(number(Kind.MASS_PER_DAY, rest.bought().sandKgps(k)));
-        row.add(number(Kind.MASS_PER_DAY, rest.rebedded().sandKgps(k)));
-      }
-      rows.add(row);
-    }
-    List<String> heads =
+    List<Column<Integer>> columns =
         new ArrayList<>(
             List.of(
-                head("class", Kind.GRAIN),
-                head("flushed, new sand", Kind.MASS_PER_DAY),
-                head("recovered", Kind.MASS_PER_DAY),
-                head("lost", Kind.MASS_PER_DAY),
-                "recovery [%]",
-                "of the sand bought [%]",
-                "circulating, by that recovery [%]"));
-    if (accounts.circulation().isPresent()) {
-      heads.add("circulating, through the units [%]");
-      heads.add("recovery, circulating [%]");
-      heads.add(head("bought, circulating", Kind.MASS_PER_DAY));
-      heads.add(head("reused, circulating", Kind.MASS_PER_DAY));
-    }
-    table(heads, rows);
+                Column.text(
+                    head("class", Kind.GRAIN),
+                    k ->
+                        number(Kind.GRAIN, bought.get(k).lowM())
+                            + " to "
+                            + number(Kind.GRAIN, bought.get(k).highM())),
+                Column.of("flushed, new sand", Kind.MASS_PER_DAY, k -> sand.flushed().sandKgps(k)),
+                Column.of("recovered", Kind.MASS_PER_DAY, k -> sand.recovered().sandKgps(k)),
+                Column.of("lost", Kind.MASS_PER_DAY, k -> lostKgps(sand, k)),
+                Column.of("recovery", Kind.PERCENT, sand::recoveryOfFlushed),
+                Column.of("of the sand bought", Kind.PERCENT, k -> bought.get(k).massFraction()),
+                Column.of(
+                    "circulating, by that recovery",
+                    Kind.PERCENT,
+                    k -> accounts.cycle().bedded().get(k).massFraction())));
+    accounts.circulation().ifPresent(rest -> columns.addAll(circulating(rest)));
+    tableOf(IntStream.range(0, bought.size()).boxed().toList(), columns);
     paragraph(
         "The sand that circulates coarsens, because fine grains are lost. Recovery is of the sand"
             + " flushed."
@@ -191,5 +165,21 @@ final class PlantAccountsSection extends SectionWriter {
                             + number(Kind.NUMBER, rest.turnsToRest())
                             + " times for that, which can take years.")
                 .orElse(""));
+  }
+
+  private static double lostKgps(SandAccount sand, int k) {
+    return sand.lost().values().stream().mapToDouble(stream -> stream.sandKgps(k)).sum();
+  }
+
+  private List<Column<Integer>> circulating(SandCirculation rest) {
+    SandAccount circulating = accounts.circulating().orElseThrow();
+    return List.of(
+        Column.of(
+            "circulating, through the units",
+            Kind.PERCENT,
+            k -> rest.bedded().sandClasses().get(k).massFraction()),
+        Column.of("recovery, circulating", Kind.PERCENT, circulating::recoveryOfFlushed),
+        Column.of("bought, circulating", Kind.MASS_PER_DAY, k -> rest.bought().sandKgps(k)),
+        Column.of("reused, circulating", Kind.MASS_PER_DAY, k -> rest.rebedded().sandKgps(k)));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Outage;
 import sandslurry.assessment.plant.PlantResult.Outage.Part;
@@ -70,45 +71,23 @@ public final class PlantDaySection extends SectionWriter {
       return;
     }
     heading(2, "Day by schedule");
-    List<List<String>> rows = new ArrayList<>();
-    for (PitDay pit : last.get().pits().values()) {
-      rows.add(
-          List.of(
-              pit.name(),
-              number(Kind.VOLUME, pit.leastM3()),
-              number(Kind.VOLUME, pit.mostM3()),
-              number(Kind.VOLUME, pit.volumesM3().get(pit.volumesM3().size() - 1)),
-              number(Kind.VOLUME, pit.spilledM3()),
-              String.join(
-                  ", ",
-                  pit.running().entrySet().stream()
-                      .map(pump -> pump.getKey() + " " + number(Kind.PERCENT, pump.getValue()))
-                      .toList()),
-              number(Kind.PERCENT, pit.endContents().totalSolids())));
-    }
-    table(
+    tableOf(
+        List.copyOf(last.get().pits().values()),
         List.of(
-            "pit",
-            head("least", Kind.VOLUME),
-            head("most", Kind.VOLUME),
-            head("at midnight", Kind.VOLUME),
-            head("spilled", Kind.VOLUME),
-            "pumps run [% of the day]",
-            "solids at midnight [%]"),
-        rows);
-    List<List<String>> build = new ArrayList<>();
-    for (Day day : result.days().days()) {
-      int number = day.number();
-      if (number <= 7 || number % 5 == 0) {
-        build.add(
-            List.of(
-                String.valueOf(number),
-                number(Kind.PERCENT, held(day)),
-                number(Kind.PERCENT, recovered(day))));
-      }
-    }
-    table(
-        List.of("day", "solids in the pits at midnight [%]", "sand recovered that day [%]"), build);
+            Column.text("pit", PitDay::name),
+            Column.of("least", Kind.VOLUME, PitDay::leastM3),
+            Column.of("most", Kind.VOLUME, PitDay::mostM3),
+            Column.of(
+                "at midnight", Kind.VOLUME, pit -> pit.volumesM3().get(pit.volumesM3().size() - 1)),
+            Column.of("spilled", Kind.VOLUME, PitDay::spilledM3),
+            Column.text("pumps run [% of the day]", this::running),
+            Column.of("solids at midnight", Kind.PERCENT, pit -> pit.endContents().totalSolids())));
+    tableOf(
+        result.days().days().stream().filter(d -> d.number() <= 7 || d.number() % 5 == 0).toList(),
+        List.of(
+            Column.text("day", day -> String.valueOf(day.number())),
+            Column.of("solids in the pits at midnight", Kind.PERCENT, this::held),
+            Column.of("sand recovered that day", Kind.PERCENT, this::recovered)));
     paragraph(
         "Day "
             + last.get().number()
@@ -116,6 +95,12 @@ public final class PlantDaySection extends SectionWriter {
             + " is at rest, in steps of two hours at most. "
             + fed());
     peaks(last.get());
+  }
+
+  private String running(PitDay pit) {
+    return pit.running().entrySet().stream()
+        .map(pump -> pump.getKey() + " " + number(Kind.PERCENT, pump.getValue()))
+        .collect(Collectors.joining(", "));
   }
 
   /** Solids of all pits, pools of storages left out where there are others. */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.FlowEdge;
@@ -18,6 +20,7 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -155,7 +158,6 @@ public final class PlantSection extends SectionWriter {
   private void streams(ModeResult mode, SteadyBalance balance) {
     Map<String, FlowEdge> ways = new LinkedHashMap<>();
     mode.sheet().forEach(edge -> ways.put(edge.stream(), edge));
-    List<List<String>> rows = new ArrayList<>();
     Map<String, Stream> shown = new LinkedHashMap<>(balance.streams());
     // Where nothing settles there is no stream of it to show.
     for (PlantUnit unit : spec.units()) {
@@ -163,43 +165,31 @@ public final class PlantSection extends SectionWriter {
         shown.remove(pit.settled());
       }
     }
-    shown.forEach(
-        (name, stream) ->
-            rows.add(
-                List.of(
-                    name,
-                    ways.containsKey(name)
-                        ? ways.get(name).from() + " to " + ways.get(name).to()
-                        : "",
-                    number(Kind.FLOW, stream.volumeM3ps()),
-                    number(Kind.MASS_PER_DAY, stream.massKgps()),
-                    number(Kind.MASS_PER_DAY, stream.waterKgps()),
-                    number(Kind.MASS_PER_DAY, stream.sandKgps()),
-                    number(Kind.MASS_PER_DAY, fibre(stream)),
-                    number(Kind.MASS_PER_DAY, stream.finesKgps()),
-                    number(Kind.MASS_PER_DAY, stream.kgps(Constituents.DISSOLVED)),
-                    number(Kind.PERCENT, stream.totalSolids()),
-                    number(Kind.PERCENT, stream.sandMassShare()),
-                    number(Kind.DENSITY, stream.densityKgM3()))));
-    table(
+    tableOf(
+        List.copyOf(shown.entrySet()),
         List.of(
-            "stream",
-            "way",
-            head("flow", Kind.FLOW),
-            head("mass", Kind.MASS_PER_DAY),
-            head("water", Kind.MASS_PER_DAY),
-            head("sand", Kind.MASS_PER_DAY),
-            head("fibre", Kind.MASS_PER_DAY),
-            head("fines", Kind.MASS_PER_DAY),
-            head("dissolved", Kind.MASS_PER_DAY),
-            "sand-free solids [%]",
-            "sand by mass [%]",
-            head("density", Kind.DENSITY)),
-        rows);
+            Column.text("stream", Map.Entry::getKey),
+            Column.text(
+                "way",
+                named ->
+                    Optional.ofNullable(ways.get(named.getKey()))
+                        .map(way -> way.from() + " to " + way.to())
+                        .orElse("")),
+            stream("flow", Kind.FLOW, Stream::volumeM3ps),
+            stream("mass", Kind.MASS_PER_DAY, Stream::massKgps),
+            stream("water", Kind.MASS_PER_DAY, Stream::waterKgps),
+            stream("sand", Kind.MASS_PER_DAY, Stream::sandKgps),
+            stream("fibre", Kind.MASS_PER_DAY, stream -> stream.kgps(Constituents.FIBRE)),
+            stream("fines", Kind.MASS_PER_DAY, Stream::finesKgps),
+            stream("dissolved", Kind.MASS_PER_DAY, stream -> stream.kgps(Constituents.DISSOLVED)),
+            stream("sand-free solids", Kind.PERCENT, Stream::totalSolids),
+            stream("sand by mass", Kind.PERCENT, Stream::sandMassShare),
+            stream("density", Kind.DENSITY, Stream::densityKgM3)));
   }
 
-  private static double fibre(Stream stream) {
-    return stream.kgps(Constituents.FIBRE);
+  private static Column<Map.Entry<String, Stream>> stream(
+      String label, Kind<?> kind, ToDoubleFunction<Stream> si) {
+    return Column.of(label, kind, named -> si.applyAsDouble(named.getValue()));
   }
 
   private void units() {

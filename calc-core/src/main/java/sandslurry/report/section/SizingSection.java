@@ -3,11 +3,13 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import sandslurry.assessment.line.WindowWords;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
+import sandslurry.report.figure.Column;
 import sandslurry.study.PumpWanted;
 import sandslurry.study.SizedPipe;
 import sandslurry.study.Sizing;
@@ -18,7 +20,6 @@ import sandslurry.units.UnitSystem;
 /** What a sizing found, as blocks. */
 public final class SizingSection {
   private static final int LONG = 200;
-  private static final String NONE = "-";
 
   private SizingSection() {}
 
@@ -88,38 +89,22 @@ public final class SizingSection {
   }
 
   private static Block fits(List<SizedPipe> fits, UnitSystem units) {
-    List<List<String>> rows = new ArrayList<>();
-    for (SizedPipe fit : fits) {
-      rows.add(
-          List.of(
-              fit.pipe().size() + " " + fit.pipe().wallClass(),
-              fit.pipe().system().standard(),
-              fit.verdict().name(),
-              window(fit, units),
-              show(units, Kind.FLOW, designFlow(fit)),
-              show(units, Kind.VELOCITY, fit.leastVelocityMps()),
-              show(units, Kind.HEAD, fit.headM()),
-              show(units, Kind.POWER, fit.hydraulicW()),
-              show(units, Kind.SPECIFIC_ENERGY, fit.energyPerSandJpKg()),
-              show(units, Kind.PERCENT, fit.pressureShare()),
-              show(units, Kind.VOLUME, fit.flushM3()),
-              show(units, Kind.HOURS, running(fit))));
-    }
-    return new Block.Table(
+    return Column.table(
+        fits,
         List.of(
-            "pipe",
-            "standard",
-            "verdict",
-            "operating window",
-            "design flow",
-            "least velocity",
-            "TDH, slurry",
-            "power taken up",
-            "energy per sand",
-            "of rating",
-            "flush",
-            "runs a day"),
-        rows);
+            Column.text("pipe", fit -> fit.pipe().size() + " " + fit.pipe().wallClass()),
+            Column.text("standard", fit -> fit.pipe().system().standard()),
+            Column.text("verdict", fit -> fit.verdict().name()),
+            Column.text("operating window", fit -> window(fit, units)),
+            shown("design flow", Kind.FLOW, SizingSection::designFlow, units),
+            shown("least velocity", Kind.VELOCITY, SizedPipe::leastVelocityMps, units),
+            shown("TDH, slurry", Kind.HEAD, SizedPipe::headM, units),
+            shown("power taken up", Kind.POWER, SizedPipe::hydraulicW, units),
+            shown("energy per sand", Kind.SPECIFIC_ENERGY, SizedPipe::energyPerSandJpKg, units),
+            shown("of rating", Kind.PERCENT, SizedPipe::pressureShare, units),
+            shown("flush", Kind.VOLUME, SizedPipe::flushM3, units),
+            shown("runs a day", Kind.HOURS, SizingSection::running, units)),
+        units);
   }
 
   private static OptionalDouble designFlow(SizedPipe fit) {
@@ -194,8 +179,15 @@ public final class SizingSection {
     return pipe.gravest().map(finding -> finding.what() + finding.firstReason(LONG)).orElse("");
   }
 
-  private static String show(UnitSystem units, Kind<?> kind, OptionalDouble si) {
-    return si.isPresent() ? units.show(kind, si.getAsDouble()) : NONE;
+  /** Each number with its unit: the table is read beside others on a narrow screen. */
+  private static Column<SizedPipe> shown(
+      String label, Kind<?> kind, Function<SizedPipe, OptionalDouble> si, UnitSystem units) {
+    return Column.text(
+        label,
+        fit -> {
+          OptionalDouble value = si.apply(fit);
+          return value.isPresent() ? units.show(kind, value.getAsDouble()) : "-";
+        });
   }
 
   private static String window(SizedPipe fit, UnitSystem units) {
