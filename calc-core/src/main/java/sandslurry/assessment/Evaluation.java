@@ -32,6 +32,8 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantWorking;
 import sandslurry.assessment.plant.judged.PlantFindings;
+import sandslurry.assessment.plant.profile.ProfileEvaluation;
+import sandslurry.assessment.plant.profile.ProfileFindings;
 import sandslurry.assessment.states.WindowEvaluation;
 import sandslurry.assessment.states.WindowFindings;
 import sandslurry.assessment.station.PumpEvaluation;
@@ -125,13 +127,18 @@ public final class Evaluation {
   private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
     PlantModel model = plant.model();
     Assessment line = lineBeside(model, result, design);
-    PlantResult whole = plant.withLine(result, line);
+    PlantResult whole =
+        plant
+            .withLine(result, line)
+            .with(ProfileEvaluation.of(model.spec(), StreamLines.of(design, List.of(line))));
+    List<Finding> ofPlant = new ArrayList<>(new PlantFindings(model, whole, design.units()).all());
+    whole.profile().ifPresent(p -> ofPlant.addAll(new ProfileFindings(p, design.units()).all()));
     Trace trace = Trace.recording();
     PlantWorking.tell(trace, model, whole);
     return line.with(
         whole,
         whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),
-        new PlantFindings(model, whole, design.units()).all(),
+        ofPlant,
         trace.steps());
   }
 

@@ -95,7 +95,8 @@ final class PlantEvaluation {
                     days,
                     modes.stream().anyMatch(mode -> mode.clogged().isPresent()))
                 .all()
-            : List.of());
+            : List.of(),
+        Optional.empty());
   }
 
   /** The same result, the energy of the pumps of the line counted in its accounts. */

@@ -40,6 +40,9 @@ public final class CommonLimits {
   /** Level of a liquid surface above the start of the line. */
   public static final Limits<Length> LEVEL = Limits.of(Measure.LENGTH, "-30 m", "100 m");
 
+  /** Level above the datum of a plant, which may be that of a survey. */
+  public static final Limits<Length> SITE_LEVEL = Limits.of(Measure.LENGTH, "-500 m", "5000 m");
+
   /** Inner diameter of a pipe. */
   public static final Limits<Length> BORE = Limits.of(Measure.LENGTH, "20 mm", "1200 mm");
 

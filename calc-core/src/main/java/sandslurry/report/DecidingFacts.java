@@ -10,6 +10,7 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.PumpResult;
@@ -22,6 +23,7 @@ import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Severity;
+import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.separation.lane.LaneCycle;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionJudgement;
@@ -49,6 +51,7 @@ final class DecidingFacts {
     assessment.pump().flatMap(PumpResult::governing).ifPresent(all::duty);
     all.service(assessment.service());
     all.lane();
+    assessment.plant().flatMap(PlantResult::profile).ifPresent(all::fall);
     all.facts.sort(Comparator.comparingDouble(Deciding::closeness));
     return List.copyOf(all.facts);
   }
@@ -281,6 +284,27 @@ final class DecidingFacts {
           case UNCERTAIN -> Deciding.said(what, range, available, "uncertain");
           case SURE -> Deciding.said(what, range, available, "starts");
         });
+  }
+
+  /** Of all streams that run by gravity, the one with the least fall left. */
+  private void fall(HydraulicProfile profile) {
+    profile.falls().stream()
+        .filter(fall -> fall.need().isPresent() || fall.backsUp())
+        .min(Comparator.comparingDouble(fall -> fall.availableM() - fall.neededM()))
+        .map(
+            fall -> {
+              String what = "fall of \"" + fall.stream() + "\"";
+              String available = show(Kind.LENGTH, fall.availableM());
+              return fall.backsUp()
+                  ? Deciding.amiss(what, available, "some", "backs up")
+                  : Deciding.atLeast(
+                      what,
+                      available,
+                      fall.availableM(),
+                      show(Kind.LENGTH, fall.neededM()) + " needed",
+                      fall.neededM());
+            })
+        .ifPresent(facts::add);
   }
 
   private void lane() {

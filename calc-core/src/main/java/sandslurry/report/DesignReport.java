@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.Chapters;
@@ -136,6 +137,10 @@ public final class DesignReport {
             });
     assessment.dilution().ifPresent(d -> picture("dilution", "What dilution does"));
     assessment.plant().ifPresent(p -> picture("plant", "Flows from the pens to the storage"));
+    assessment
+        .plant()
+        .flatMap(PlantResult::profile)
+        .ifPresent(p -> picture("profile", "Hydraulic profile of the plant"));
     if (blocks.get(blocks.size() - 1) instanceof Block.Heading) {
       blocks.remove(blocks.size() - 1);
     }

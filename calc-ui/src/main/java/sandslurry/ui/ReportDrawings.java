@@ -9,6 +9,7 @@ import org.jfree.chart.JFreeChart;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.plant.PlantResult;
 import sandslurry.report.block.Block;
 
 /** The charts and drawings of a report, in one font whatever the look of the form is. */
@@ -53,6 +54,7 @@ final class ReportDrawings {
       case "deposition" -> deposition().map(ReportDrawings::chart);
       case "dilution" -> charts.dilution().map(ReportDrawings::chart);
       case "plant" -> FlowDrawing.of(assessment).map(ReportDrawings::plant);
+      case "profile" -> profile();
       default -> Optional.empty();
     };
   }
@@ -98,6 +100,22 @@ final class ReportDrawings {
     int width = drawing.getWidth();
     int height = drawing.getHeight();
     return new Drawing(width, height, g -> drawing.paintInto(g, width, height));
+  }
+
+  private Optional<Drawing> profile() {
+    return assessment
+        .plant()
+        .flatMap(PlantResult::profile)
+        .map(found -> new ProfileDrawing(found, assessment.design().units()))
+        .map(
+            drawing ->
+                new Drawing(
+                    drawing.width(),
+                    ProfileDrawing.HEIGHT,
+                    g -> {
+                      g.setFont(FONT);
+                      drawing.paint(g);
+                    }));
   }
 
   static Drawing window(Block.Window window) {

@@ -18,6 +18,7 @@ import sandslurry.plant.network.NoSteadyState;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.SteadyState;
 import sandslurry.plant.pen.PenLoad;
+import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.units.Kind;
 
@@ -35,7 +36,9 @@ import sandslurry.units.Kind;
  * @param units figures of each unit at the balance of the longest mode, by its name
  * @param sizing how much purge or fresh water brings the sand recovery to its target
  * @param outages what a week without one separator or pump does, by the schedule
+ * @param profile the levels of its units and what follows from them; empty without levels
  */
+// More than ten components: each is a chapter of its own, and no two belong together.
 public record PlantResult(
     List<PenLoad> loads,
     PenLoad total,
@@ -46,7 +49,8 @@ public record PlantResult(
     List<Recycling> recycling,
     Map<String, List<Figure>> units,
     WaterSizing sizing,
-    List<Outage> outages) {
+    List<Outage> outages,
+    Optional<HydraulicProfile> profile) {
   /** Copies the lists. */
   public PlantResult {
     loads = List.copyOf(loads);
@@ -63,17 +67,22 @@ public record PlantResult(
    * @return the result
    */
   public PlantResult with(Accounts other) {
+    return with(Optional.of(other), profile);
+  }
+
+  /**
+   * The same plant with its hydraulic profile.
+   *
+   * @param found the profile
+   * @return the result
+   */
+  public PlantResult with(Optional<HydraulicProfile> found) {
+    return with(accounts, found);
+  }
+
+  private PlantResult with(Optional<Accounts> other, Optional<HydraulicProfile> found) {
     return new PlantResult(
-        loads,
-        total,
-        modes,
-        Optional.of(other),
-        days,
-        settledDay,
-        recycling,
-        units,
-        sizing,
-        outages);
+        loads, total, modes, other, days, settledDay, recycling, units, sizing, outages, found);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,8 @@ import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.Network;
 import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.ManureProductions;
+import sandslurry.plant.profile.Levels;
+import sandslurry.plant.profile.SiteLevels;
 import sandslurry.plant.unit.DrawFields;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.plant.unit.Ports;
@@ -171,6 +174,16 @@ public final class PlantFields extends Fields<PlantSpec> {
           "",
           "Modes of the day; none is one mode all day",
           "how the plant runs in the course of a day, from 0 h to 24 h without a gap");
+  private final Field<Double> yard =
+      standard(
+          "yardLevel",
+          CommonLimits.SITE_LEVEL.si(),
+          "0 m",
+          "Level of the yard",
+          "level of the yard above the datum of the plant; the height of a platform is measured from"
+              + " it",
+          "0 m",
+          "0 ft");
   private final Field<Targets> targets =
       standard("targets", new TargetFields(), "", "Targets", "what the plant is judged by");
   private final Field<Prices> prices =
@@ -331,7 +344,14 @@ public final class PlantFields extends Fields<PlantSpec> {
                     values.get(reaching),
                     values.get(settling),
                     values.get(settleable).orElse(SETTLEABLE),
-                    values.get(prices))));
+                    values.get(prices)),
+                levels(values)));
+  }
+
+  private SiteLevels levels(Values values) {
+    Map<String, Levels> known = new LinkedHashMap<>();
+    values.inside(units).forEach(unit -> known.putAll(((UnitFields) unit.fields()).levels(unit)));
+    return new SiteLevels(values.get(yard), known);
   }
 
   /** A stream of fresh water. */

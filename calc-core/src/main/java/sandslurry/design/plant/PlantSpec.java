@@ -14,6 +14,7 @@ import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.pen.Flush;
 import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.Pen;
+import sandslurry.plant.profile.SiteLevels;
 import sandslurry.plant.schedule.Batches;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.separation.channel.OpenChannel;
@@ -36,6 +37,7 @@ import sandslurry.separation.channel.OpenChannel;
  * @param rebeddedShare share of the recovered sand that goes back to the stalls
  * @param targets what the plant is judged by
  * @param accounting what only the accounts need
+ * @param levels at what level the units stand, as far as that is given
  */
 public record PlantSpec(
     ManureProduction production,
@@ -51,7 +53,8 @@ public record PlantSpec(
     List<EnergyUse> machines,
     double rebeddedShare,
     Targets targets,
-    Accounting accounting) {
+    Accounting accounting,
+    SiteLevels levels) {
   /** Copies the lists. */
   public PlantSpec {
     seasonsK = List.copyOf(seasonsK);

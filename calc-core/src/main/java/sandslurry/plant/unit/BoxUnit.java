@@ -42,12 +42,17 @@ public record BoxUnit(
   }
 
   @Override
+  public List<String> byGravity() {
+    return List.of(overflow);
+  }
+
+  @Override
   public String kind() {
     return "box";
   }
 
   /** A dilution settling box. */
-  static final class BoxFields extends UnitFields {
+  static final class BoxFields extends UnitFields.HeldFields {
     /** The published range of displacement washing, and its middle. */
     private static final Range RINSED = new Range(0.35, 0.6, 0.86);
 

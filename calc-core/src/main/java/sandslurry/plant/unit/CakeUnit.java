@@ -32,8 +32,13 @@ public record CakeUnit(
     return List.of(cake, liquid);
   }
 
+  @Override
+  public List<String> byGravity() {
+    return List.of(liquid);
+  }
+
   /** A coarse screen or a fibre separator. */
-  static final class CakeFields extends UnitFields {
+  static final class CakeFields extends UnitFields.HeldFields {
     private final Field<String> cake =
         stream("cake", "Cake stream", "the stream of what is held", "fibre");
     private final Field<String> liquid =

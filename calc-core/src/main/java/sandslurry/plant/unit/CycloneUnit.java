@@ -43,12 +43,22 @@ public record CycloneUnit(
   }
 
   @Override
+  public List<String> byGravity() {
+    return outlets();
+  }
+
+  @Override
+  public boolean fedByPump() {
+    return true;
+  }
+
+  @Override
   public String kind() {
     return "cyclone";
   }
 
   /** Hydrocyclones side by side. */
-  static final class CycloneFields extends UnitFields {
+  static final class CycloneFields extends UnitFields.HeldFields {
     private final Field<String> under =
         stream("underflow", "Underflow stream", "the stream of sand", "underflow");
     private final Field<String> over =

@@ -57,6 +57,11 @@ public record LaneUnit(
   }
 
   @Override
+  public List<String> byGravity() {
+    return List.of(overflow);
+  }
+
+  @Override
   public String kind() {
     return "lane";
   }
@@ -71,7 +76,7 @@ public record LaneUnit(
   }
 
   /** A settling lane, or several in turn. */
-  static final class LaneUnitFields extends UnitFields {
+  static final class LaneUnitFields extends UnitFields.HeldFields {
     private final Field<String> sand =
         stream("sand", "Sand stream", "the stream of sand dug out", "sand");
     private final Field<String> over =

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
@@ -14,6 +15,7 @@ import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.PitLevels;
+import sandslurry.plant.profile.Levels;
 import sandslurry.separation.pit.Impeller;
 import sandslurry.units.Measure;
 
@@ -43,6 +45,16 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     List<String> outlets = new ArrayList<>(pit.outlets());
     outlets.add(settled());
     return List.copyOf(outlets);
+  }
+
+  @Override
+  public List<String> byGravity() {
+    return pool.isPresent() ? List.of() : pit.overflow().stream().toList();
+  }
+
+  @Override
+  public List<String> pumped() {
+    return List.copyOf(pit.draws().keySet());
   }
 
   /**
@@ -203,7 +215,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     }
 
     /** Volumes at the stop, start and alarm level. */
-    private double[] levels(Values values) {
+    private double[] volumes(Values values) {
       PitLevels usual = PitLevels.usual(full(values));
       double area = values.get(capacity) / values.get(depth);
       double starts = values.get(restart).map(level -> level * area).orElse(usual.startM3());
@@ -215,8 +227,8 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     }
 
     private boolean rises(Values values) {
-      double[] levels = levels(values);
-      return levels[0] < levels[1] && levels[1] <= levels[2] && levels[1] <= full(values);
+      double[] volumes = volumes(values);
+      return volumes[0] < volumes[1] && volumes[1] <= volumes[2] && volumes[1] <= full(values);
     }
 
     @Override
@@ -237,6 +249,23 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
       return one(values, out);
     }
 
+    /** Its pumps stop at its lowest water; highest it stands at its weir, or at its alarm level. */
+    @Override
+    Optional<Levels> levels(OptionalDouble floorM, Values values) {
+      double area = values.get(capacity) / values.get(depth);
+      double[] volumes = volumes(values);
+      double edge = full(values) / area;
+      return floorM.isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new Levels(
+                  floorM,
+                  floorM.getAsDouble() + volumes[0] / area,
+                  floorM.getAsDouble()
+                      + (values.has(overflow) ? edge : Math.min(volumes[2] / area, edge)),
+                  floorM.getAsDouble() + edge));
+    }
+
     @Override
     public List<String> leaving(Values values) {
       String settled = PitUnit.settledIn(nameOf(values));
@@ -253,7 +282,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     @Override
     protected Optional<List<PlantUnit>> make(Values values) {
       double full = full(values);
-      double[] levels = levels(values);
+      double[] volumes = volumes(values);
       return values.made(
           capacity,
           () ->
@@ -267,7 +296,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
                           full,
                           values.get(capacity),
                           values.get(start).orElse(full),
-                          new PitLevels(levels[0], levels[1], levels[2]),
+                          new PitLevels(volumes[0], volumes[1], volumes[2]),
                           Optional.empty()),
                       values.get(mixer),
                       values.get(capacity) / values.get(depth),

@@ -28,6 +28,32 @@ public sealed interface PlantUnit
   List<String> outlets();
 
   /**
+   * The streams of liquor out that run by gravity, unless a line pumps them: no sand that is raked
+   * or dug out, no cake.
+   *
+   * @return their names
+   */
+  List<String> byGravity();
+
+  /**
+   * The streams out that are pumped.
+   *
+   * @return their names
+   */
+  default List<String> pumped() {
+    return List.of();
+  }
+
+  /**
+   * Whether what flows in is pumped through it.
+   *
+   * @return true of a hydrocyclone
+   */
+  default boolean fedByPump() {
+    return false;
+  }
+
+  /**
    * The kind, as in files.
    *
    * @return for example "box"

@@ -31,8 +31,13 @@ public record SplitterUnit(Splitter splitter, String kind) implements PlantUnit 
     return splitter.outlets();
   }
 
+  @Override
+  public List<String> byGravity() {
+    return outlets();
+  }
+
   /** A tee, weir or mixing point. */
-  static final class SplitterFields extends UnitFields {
+  static final class SplitterFields extends UnitFields.HeldFields {
     private static final OutletFields OUTLET = new OutletFields();
 
     private final Field<List<Map.Entry<String, Double>>> outlets =

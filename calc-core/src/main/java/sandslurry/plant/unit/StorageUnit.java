@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
@@ -14,6 +15,7 @@ import sandslurry.fact.Values;
 import sandslurry.plant.account.Pond;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.Pit;
+import sandslurry.plant.profile.Levels;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 
@@ -44,6 +46,11 @@ public record StorageUnit(
 
   @Override
   public List<String> outlets() {
+    return List.of();
+  }
+
+  @Override
+  public List<String> byGravity() {
     return List.of();
   }
 
@@ -208,6 +215,15 @@ public record StorageUnit(
       return List.of(
           new Ports(poolOf(name), values.maybe(in).orElse(List.of()), out),
           new Ports(name, List.of(PitUnit.settledIn(name), staysIn(name)), List.of()));
+    }
+
+    /** It is emptied to its floor and filled up to its freeboard. */
+    @Override
+    Optional<Levels> levels(OptionalDouble floorM, Values values) {
+      double full = floorM.orElse(0) + values.get(depth) - values.get(freeboard);
+      return floorM.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Levels(floorM, floorM.getAsDouble(), full, full));
     }
 
     @Override

@@ -1,7 +1,9 @@
 package sandslurry.plant.unit;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
@@ -10,6 +12,7 @@ import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.plant.profile.Levels;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
 
@@ -36,6 +39,15 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
           "Streams in",
           "names of the streams that flow in, with commas between them",
           "manure, recycle");
+  private final Field<Optional<Double>> floorLevel =
+      siteLevel(
+          "floorLevel",
+          "no level",
+          "Level of its floor",
+          "level of its floor above the datum of the plant; that of a platform, where it stands on"
+              + " one",
+          "1.2 m",
+          "4 ft");
 
   UnitFields(String name, String title) {
     super(name, title);
@@ -76,6 +88,30 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
     return List.of();
   }
 
+  final Field<Optional<Double>> siteLevel(
+      String field, String standard, String label, String meaning, String... examples) {
+    return optional(
+        field, CommonLimits.SITE_LEVEL.si(), "default: " + standard, label, meaning, examples);
+  }
+
+  /**
+   * The levels of its units, as far as they are known.
+   *
+   * @param values the values of these fields
+   * @return the levels by name of the unit
+   */
+  public final Map<String, Levels> levels(Values values) {
+    Map<String, Levels> all = new LinkedHashMap<>();
+    levels(maybe(values.get(floorLevel)), values)
+        .ifPresent(levels -> ports(values).forEach(unit -> all.put(unit.name(), levels)));
+    return all;
+  }
+
+  /** The levels of its water, by that of its floor if that is given. */
+  Optional<Levels> levels(OptionalDouble floorM, Values values) {
+    return Optional.empty();
+  }
+
   final List<Ports> one(Values values, List<String> out) {
     return List.of(new Ports(nameOf(values), values.maybe(in).orElse(List.of()), out));
   }
@@ -111,6 +147,49 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
    */
   public static OptionalDouble maybe(Optional<Double> value) {
     return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+  }
+
+  /** The fields of a unit whose water is held by a weir or outlet of its own. */
+  abstract static class HeldFields extends UnitFields {
+    private final Field<Optional<Double>> water =
+        siteLevel(
+            "waterLevel",
+            "that of its overflow",
+            "Level of its water",
+            "level above the datum of the plant of the water that its streams flow into",
+            "2.4 m",
+            "8 ft");
+    private final Field<Optional<Double>> outlet =
+        siteLevel(
+            "overflowLevel",
+            "that of its water",
+            "Level of its overflow",
+            "level above the datum of the plant of the weir or outlet over which its liquor leaves",
+            "2.4 m",
+            "8 ft");
+
+    HeldFields(String name, String title) {
+      super(name, title);
+      aboveFloor(water);
+      aboveFloor(outlet);
+    }
+
+    @Override
+    final Optional<Levels> levels(OptionalDouble floorM, Values values) {
+      Optional<Double> in = values.get(water).or(() -> values.get(outlet));
+      return in.map(level -> new Levels(floorM, level, level, values.get(outlet).orElse(level)));
+    }
+  }
+
+  final void aboveFloor(Field<Optional<Double>> level) {
+    rule(
+        level,
+        List.of(floorLevel),
+        values ->
+            values.get(level).isEmpty()
+                || values.get(floorLevel).isEmpty()
+                || values.get(level).get() >= values.get(floorLevel).get(),
+        values -> "must not be below the floor of the unit");
   }
 
   /** The fields of a unit of which the kind is not known. */

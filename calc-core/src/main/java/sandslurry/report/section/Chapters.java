@@ -67,7 +67,6 @@ public final class Chapters {
     result
         .stop()
         .ifPresent(s -> blocks.addAll(StopSection.of(units, s, design.pump().isPresent())));
-    blocks.addAll(DaySection.of(units, result.days()));
     blocks.addAll(FeedSection.of(units, result));
     return blocks;
   }

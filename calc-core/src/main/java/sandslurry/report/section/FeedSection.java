@@ -1,17 +1,20 @@
 package sandslurry.report.section;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.Screw;
+import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.SandLoad;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** What the report says of what feeds the pit: screw conveyor and gravity pipe. */
+/** What the report says of a day of pumping, and of screw conveyor and gravity pipe. */
 final class FeedSection extends SectionWriter {
   private FeedSection(UnitSystem units) {
     super(units);
@@ -19,6 +22,7 @@ final class FeedSection extends SectionWriter {
 
   static List<Block> of(UnitSystem units, ServiceResult result) {
     FeedSection section = new FeedSection(units);
+    section.days(result.days());
     result.screw().ifPresent(section::screw);
     result.gravityRun().ifPresent(section::gravityRun);
     return section.blocks();
@@ -71,5 +75,35 @@ final class FeedSection extends SectionWriter {
     return number(Kind.VELOCITY, sewers.leastMps())
         + " to "
         + number(Kind.VELOCITY, sewers.governingMps());
+  }
+
+  private static OptionalDouble energyJ(Day day) {
+    return day.energyJ() > 0 ? OptionalDouble.of(day.energyJ()) : OptionalDouble.empty();
+  }
+
+  private void days(List<Day> days) {
+    if (days.isEmpty()) {
+      return;
+    }
+    heading(1, "A day of pumping");
+    tableOf(
+        days,
+        List.of(
+            Column.text("state", Day::state),
+            Column.of("running", Kind.HOURS, Day::runningS),
+            Column.maybe("starts", Kind.STARTS, Day::startsPs),
+            Column.maybe("energy", Kind.ENERGY, FeedSection::energyJ),
+            Column.of("sand", Kind.MASS, Day::sandKg),
+            Column.maybe("energy per sand", Kind.SPECIFIC_ENERGY, Day::energyPerSandJpKg),
+            Column.text("wear", day -> StatesSection.wear(day.wear()))));
+    paragraph(
+        "Each state is taken to last all day. Starts are the most frequent, at an inflow of half"
+            + " the flow rate. Wear is relative to the design flow rate, to the power "
+            + WearIndex.LOW_POWER
+            + " to "
+            + WearIndex.HIGH_POWER
+            + " ("
+            + WearIndex.SOURCE
+            + ").");
   }
 }

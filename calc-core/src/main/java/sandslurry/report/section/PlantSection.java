@@ -53,6 +53,7 @@ public final class PlantSection extends SectionWriter {
     }
     PlantLoopSection.of(result, units).forEach(section::add);
     section.units();
+    result.profile().ifPresent(p -> ProfileSection.of(p, units).forEach(section::add));
     PlantDaySection.of(result, spec, units).forEach(section::add);
     result.accounts().ifPresent(a -> PlantAccountsSection.of(a, units).forEach(section::add));
     return section.blocks();

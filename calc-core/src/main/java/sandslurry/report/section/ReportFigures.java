@@ -159,6 +159,13 @@ public final class ReportFigures {
                   .groups()
                   .forEach((group, figures) -> figures.forEach(f -> plantFigure(group, f)));
             });
+    plant
+        .profile()
+        .ifPresent(
+            profile ->
+                profile
+                    .falls()
+                    .forEach(fall -> add(fall, ProfileSection.FALLS, fall.stream(), "")));
     plant.units().forEach((unit, figures) -> figures.forEach(f -> plantFigure(unit, f)));
   }
 
