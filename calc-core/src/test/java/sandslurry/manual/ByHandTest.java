@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import sandslurry.fact.step.Expression;
+import sandslurry.fact.step.ExpressionValue;
 import sandslurry.golden.Shipped;
 
 /**
@@ -92,7 +92,7 @@ class ByHandTest {
     assertThat(lines)
         .allSatisfy(
             line -> {
-              double found = Expression.value(line.expression(), Map.of());
+              double found = ExpressionValue.of(line.expression(), Map.of());
               assertThat(line.is(found)).as("%s: %s gives %s", line.page(), line, found).isTrue();
             });
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Equation;
 
 /** A piece of a report, as data: what is said, not how it is painted. */
 public sealed interface Block {
@@ -68,6 +69,31 @@ public sealed interface Block {
     @Override
     public void write(BlockWriter writer) {
       writer.marked(this);
+    }
+  }
+
+  /**
+   * A step of the working.
+   *
+   * @param equation what it is computed by
+   * @param source where the equation comes from
+   * @param values what was put in; empty when nothing was
+   * @param result what came of it
+   */
+  record Computed(Equation equation, String source, String values, String result) implements Block {
+    /** What it is, in words. */
+    String meaning() {
+      return equation.meaning() + " (" + source + ")";
+    }
+
+    /** The values put in, with the word before them. */
+    String with() {
+      return values.isEmpty() ? "" : " with " + values;
+    }
+
+    @Override
+    public void write(BlockWriter writer) {
+      writer.computed(this);
     }
   }
 

@@ -31,6 +31,13 @@ public interface BlockWriter {
   void marked(Block.Marked card);
 
   /**
+   * Writes a step of the working.
+   *
+   * @param step the step
+   */
+  void computed(Block.Computed step);
+
+  /**
    * Writes a list.
    *
    * @param list the list

@@ -1,9 +1,11 @@
 package sandslurry.report.block;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import sandslurry.fact.step.Equation;
 
 /** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
 public final class HtmlBody {
@@ -171,6 +173,33 @@ public final class HtmlBody {
       }
       html.append("</p></div>\n");
       endKeep();
+    }
+
+    @Override
+    public void computed(Block.Computed step) {
+      Equation equation = step.equation();
+      boolean computed = equation.how() == Equation.How.COMPUTED;
+      html.append("<div class=\"step\"><p>").append(escape(step.meaning()));
+      html.append("</p><p class=\"").append(computed ? "equation" : "words").append("\">");
+      html.append(
+          computed ? MathMarkup.of(equation.symbol(), equation.text()) : escape(equation.text()));
+      html.append("</p><p>").append(values(step.values())).append("gives <b>");
+      html.append(MathMarkup.of(equation.symbol())).append(" = ").append(escape(step.result()));
+      html.append("</b></p></div>\n");
+      endKeep();
+    }
+
+    /** What was put in, each symbol set as in the equation. */
+    private String values(String values) {
+      return values.isEmpty()
+          ? ""
+          : Arrays.stream(values.split("; "))
+              .map(
+                  value -> {
+                    int is = value.indexOf(" = ");
+                    return MathMarkup.of(value.substring(0, is)) + escape(value.substring(is));
+                  })
+              .collect(Collectors.joining("; ", "with ", " "));
     }
 
     @Override

@@ -78,11 +78,26 @@ public final class TextView {
 
     @Override
     public void marked(Block.Marked card) {
+      card(card.mark(), card.lines());
+    }
+
+    @Override
+    public void computed(Block.Computed step) {
+      String symbol = step.equation().symbol();
+      card(
+          symbol,
+          List.of(
+              step.meaning(),
+              step.equation().printed() + step.with(),
+              "gives " + symbol + " = " + step.result()));
+    }
+
+    private void card(String mark, List<String> lines) {
       gap();
-      String first = String.format(Locale.ROOT, "%-9s", card.mark());
+      String first = String.format(Locale.ROOT, "%-9s", mark);
       String indent = " ".repeat(first.length());
-      for (int i = 0; i < card.lines().size(); i++) {
-        wrap(card.lines().get(i), i == 0 ? first : indent, indent).forEach(this::line);
+      for (int i = 0; i < lines.size(); i++) {
+        wrap(lines.get(i), i == 0 ? first : indent, indent).forEach(this::line);
       }
     }
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.Assessment;
-import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Step;
 import sandslurry.report.block.Block;
 
@@ -70,13 +69,12 @@ final class WorkingSection extends SectionWriter {
   }
 
   private void step(Step step) {
-    Equation equation = step.equation();
-    List<String> lines = new ArrayList<>();
-    lines.add(equation.meaning() + " (" + source(equation.source()) + ")");
-    lines.add(
-        equation.printed() + (equation.inputs().isEmpty() ? "" : " with " + step.substituted()));
-    lines.add("gives " + step.symbol() + " = " + step.result(units));
-    add(new Block.Marked(step.symbol(), lines));
+    add(
+        new Block.Computed(
+            step.equation(),
+            source(step.equation().source()),
+            step.substituted(),
+            step.result(units)));
   }
 
   private String source(String source) {

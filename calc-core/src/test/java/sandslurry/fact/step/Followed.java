@@ -93,12 +93,12 @@ public final class Followed {
         Math.max(
             Math.abs(step.value()),
             1e-3 * exact.values().stream().mapToDouble(Math::abs).max().orElse(0));
-    double followed = Expression.value(equation.text(), exact);
+    double followed = ExpressionValue.of(equation.text(), exact);
     if (!(Math.abs(followed - step.value()) <= EXACT * scale)) {
       return Optional.of("but the equation gives " + followed + " for " + step.value());
     }
     String text = UnitSystem.siText("", step.value());
-    double byHand = Expression.value(equation.text(), printed);
+    double byHand = ExpressionValue.of(equation.text(), printed);
     // One less nearly one keeps no more than the digits of a double.
     double room = halfDigit(text) + Math.ulp(1.0);
     for (int i = 0; i < half.size(); i++) {
@@ -107,7 +107,7 @@ public final class Followed {
       for (double sign : new double[] {-1, 1}) {
         Map<String, Double> moved = new HashMap<>(printed);
         moved.merge(symbol, sign * half.get(i), Double::sum);
-        double there = Math.abs(Expression.value(equation.text(), moved) - byHand);
+        double there = Math.abs(ExpressionValue.of(equation.text(), moved) - byHand);
         apart = Double.isFinite(there) ? Math.max(apart, there) : apart;
       }
       room += apart;
