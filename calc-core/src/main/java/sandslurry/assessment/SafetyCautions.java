@@ -181,7 +181,7 @@ final class SafetyCautions {
     if (design.pump().orElse(null) instanceof PistonSpec) {
       cautions.add(PISTON);
     }
-    if (design.service().screw().isPresent()) {
+    if (design.feed().screw().isPresent()) {
       cautions.add(SCREW);
     }
     if (operation.flatMap(OperationSpec::batchVolume).isPresent()) {

@@ -36,9 +36,9 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             List.of(),
             Optional.empty(),
             List.of(),
-            design.service().screw().map(screw -> FeedEvaluation.screw(design, screw)),
+            design.feed().screw().map(screw -> FeedEvaluation.screw(design, screw)),
             design
-                .service()
+                .feed()
                 .gravityRun()
                 .map(run -> FeedEvaluation.gravityRun(design, materials, run)),
             Optional.empty()),

@@ -1,5 +1,6 @@
 package sandslurry.design;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -12,25 +13,22 @@ import sandslurry.design.material.DilutionSpec;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.design.material.Sand;
 import sandslurry.design.plant.PlantSpec;
+import sandslurry.design.station.FeedSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.ServiceSpec;
 import sandslurry.units.UnitSystem;
 
 /**
- * A checked design: what the user knows of one line with its pump, of one settling lane, and of the
+ * A checked design: what the user knows of lines with their pumps, of one settling lane, and of the
  * plant from the pens to the storage.
  *
  * @param title what the design is called
  * @param units the units of the report
  * @param sand the bedding sand
  * @param carrier the liquid that carries it
- * @param mixture how much sand it brings; present when there is a line
- * @param dilution what the mixture might be diluted with, to see what that does to the line
- * @param flow the flows of the line; present exactly when there is a route
- * @param route the line
- * @param pump the pump, present only with a route
+ * @param lines the lines, in the order of the file
  * @param lane the settling lane
- * @param service what the line meets beside its design state
+ * @param feed a screw conveyor and a gravity pipe
  * @param plant the way from the pens to the storage
  * @param criteria the margins
  */
@@ -39,37 +37,99 @@ public record Design(
     UnitSystem units,
     Sand sand,
     CarrierSpec carrier,
-    Optional<MixtureSpec> mixture,
-    Optional<DilutionSpec> dilution,
-    Optional<FlowSpec> flow,
-    Optional<RouteSpec> route,
-    Optional<PumpSpec> pump,
+    List<LineSpec> lines,
     Optional<LaneSpec> lane,
-    ServiceSpec service,
+    FeedSpec feed,
     Optional<PlantSpec> plant,
     Criteria criteria) {
+  /** Copies the lists. */
+  public Design {
+    lines = List.copyOf(lines);
+  }
+
   /**
-   * The same design with another liquid and another line.
+   * The line of a design of one line. Each of several is judged in a design of its own.
+   *
+   * @return the line; empty when there is none, or several
+   */
+  public Optional<LineSpec> line() {
+    return lines.size() == 1 ? Optional.of(lines.get(0)) : Optional.empty();
+  }
+
+  /**
+   * The mixture of the one line.
+   *
+   * @return how much sand it carries
+   */
+  public Optional<MixtureSpec> mixture() {
+    return line().map(LineSpec::mixture);
+  }
+
+  /**
+   * The dilution of the one line.
+   *
+   * @return what its mixture might be diluted with
+   */
+  public Optional<DilutionSpec> dilution() {
+    return line().flatMap(LineSpec::dilution);
+  }
+
+  /**
+   * The flow rates of the one line.
+   *
+   * @return its flow rates
+   */
+  public Optional<FlowSpec> flow() {
+    return line().map(LineSpec::flow);
+  }
+
+  /**
+   * The route of the one line.
+   *
+   * @return its pipes
+   */
+  public Optional<RouteSpec> route() {
+    return line().map(LineSpec::route);
+  }
+
+  /**
+   * The pump of the one line.
+   *
+   * @return the pump that drives it
+   */
+  public Optional<PumpSpec> pump() {
+    return line().flatMap(LineSpec::pump);
+  }
+
+  /**
+   * What the one line meets beside its design state.
+   *
+   * @return nothing without a line
+   */
+  public ServiceSpec service() {
+    return line().map(LineSpec::service).orElse(ServiceSpec.NONE);
+  }
+
+  /**
+   * The same design with another liquid and other lines.
    *
    * @param otherCarrier the liquid
-   * @param otherRoute the line
+   * @param otherLines the lines
    * @return the design
    */
-  public Design with(CarrierSpec otherCarrier, Optional<RouteSpec> otherRoute) {
-    return new Design(
-        title,
-        units,
-        sand,
-        otherCarrier,
-        mixture,
-        dilution,
-        flow,
-        otherRoute,
-        pump,
-        lane,
-        service,
-        plant,
-        criteria);
+  public Design with(CarrierSpec otherCarrier, List<LineSpec> otherLines) {
+    return new Design(title, units, sand, otherCarrier, otherLines, lane, feed, plant, criteria);
+  }
+
+  /**
+   * The same design with another liquid and another route of its line.
+   *
+   * @param otherCarrier the liquid
+   * @param otherRoute the route
+   * @return the design
+   */
+  public Design with(CarrierSpec otherCarrier, RouteSpec otherRoute) {
+    return with(otherCarrier, lines.stream().map(line -> line.on(otherRoute)).toList());
   }
 
   /**
@@ -87,36 +147,19 @@ public record Design(
         units,
         otherSand,
         otherCarrier,
-        Optional.of(new MixtureSpec.ByVolume(sandFraction)),
-        dilution,
-        flow.map(rates -> rates.withHighestSand(sandFraction)),
-        route,
-        pump,
+        lines.stream().map(line -> line.carrying(sandFraction)).toList(),
         lane,
-        service,
+        feed,
         plant,
         criteria);
   }
 
   /**
-   * The same design without its line and all that belongs to it.
+   * The same design without its lines.
    *
    * @return the design
    */
   public Design withoutLine() {
-    return new Design(
-        title,
-        units,
-        sand,
-        carrier,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        lane,
-        service.withoutLine(),
-        plant,
-        criteria);
+    return with(carrier, List.of());
   }
 }

@@ -425,7 +425,13 @@ public abstract non-sealed class Fields<S> extends Part<S> {
     return values.allGood() ? make(values) : Optional.empty();
   }
 
-  static String unknown(Collection<String> known) {
+  /**
+   * What is told of a name that no field has.
+   *
+   * @param known the names that fields have
+   * @return the sentence
+   */
+  public static String unknown(Collection<String> known) {
     return "is not a field here; the fields are: " + String.join(", ", known);
   }
 

@@ -22,6 +22,11 @@ record Place(Tree root, String pointer, int index, Problems problems) {
     return new Place(root, pointer + "/" + place, place, problems);
   }
 
+  /** What this place stands in. */
+  Tree around() {
+    return root.find(pointer.substring(0, Math.max(0, pointer.lastIndexOf('/'))));
+  }
+
   void problem(Tree value, String message) {
     problems.add(pointer, brief(value.shown()), message);
   }

@@ -4,9 +4,10 @@ package sandslurry.fact;
  * A group as it stands, before or without being read: what conditions of fields look at.
  *
  * @param root the whole to which the group belongs
+ * @param around the group in which the group stands
  * @param here the group
  */
-public record Seen(Tree root, Tree here) {
+public record Seen(Tree root, Tree around, Tree here) {
   /**
    * Whether a field is there.
    *
@@ -15,6 +16,16 @@ public record Seen(Tree root, Tree here) {
    */
   public boolean has(Field<?> field) {
     return here.at(field.name()).isThere();
+  }
+
+  /**
+   * Whether something stands beside the group.
+   *
+   * @param name name of a field of the group around this one
+   * @return true when something stands in it
+   */
+  public boolean beside(String name) {
+    return around.at(name).isThere();
   }
 
   /**

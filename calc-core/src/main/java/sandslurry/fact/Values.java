@@ -132,7 +132,7 @@ public final class Values {
    * @return what conditions look at
    */
   public Seen seen() {
-    return new Seen(place.root(), tree);
+    return new Seen(place.root(), place.around(), tree);
   }
 
   /**

@@ -62,9 +62,9 @@ public final class DesignDraft {
       Quantity<VolumetricFlowRate> minimum,
       Quantity<VolumetricFlowRate> design,
       Quantity<VolumetricFlowRate> maximum) {
-    return with("/flow/minimum", Measure.FLOW, minimum)
-        .with("/flow/design", Measure.FLOW, design)
-        .with("/flow/maximum", Measure.FLOW, maximum);
+    return with("/lines/0/flow/minimum", Measure.FLOW, minimum)
+        .with("/lines/0/flow/design", Measure.FLOW, design)
+        .with("/lines/0/flow/maximum", Measure.FLOW, maximum);
   }
 
   /**

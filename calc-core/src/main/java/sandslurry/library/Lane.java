@@ -78,7 +78,7 @@ public final class Lane {
         Mixture.ANY_LINE
             .carrying(slurry)
             .in(DesignDraft.titled("lane"))
-            .with("/flow/design", Measure.FLOW, flowRate);
+            .with("/lines/0/flow/design", Measure.FLOW, flowRate);
     Design design = with("/lane/flow", Measure.FLOW, flowRate).in(fed).design();
     LaneResult result = new LaneEvaluation(design, Materials.of(design)).result();
     return new Settled(

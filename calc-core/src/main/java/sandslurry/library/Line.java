@@ -59,7 +59,7 @@ public final class Line {
    * @return the longer line
    */
   public Line then(StandardPipe pipe) {
-    String run = "/route/runs/" + parts.size("/route/runs");
+    String run = "/lines/0/route/runs/" + parts.size("/lines/0/route/runs");
     return new Line(
         parts
             .with(run + "/pipe/system", pipe.system().standard())
@@ -124,7 +124,7 @@ public final class Line {
   }
 
   private String last() {
-    return "/route/runs/" + (parts.size("/route/runs") - 1);
+    return "/lines/0/route/runs/" + (parts.size("/lines/0/route/runs") - 1);
   }
 
   private Line with(String field, Quantity<Length> length) {
@@ -132,15 +132,15 @@ public final class Line {
   }
 
   DesignDraft in(DesignDraft design) {
-    DesignDraft whole = design.part("/route", parts);
-    for (String part : List.of("/sand", "/carrier", "/mixture")) {
+    DesignDraft whole = design.part("/lines/0/route", parts);
+    for (String part : List.of("/sand", "/carrier", "/lines/0/mixture")) {
       whole = whole.part(part, parts);
     }
     return whole;
   }
 
   Design design(Quantity<Speed> velocity) {
-    return parts.with("/flow/design", Measure.FLOW, flowRate(velocity)).design();
+    return parts.with("/lines/0/flow/design", Measure.FLOW, flowRate(velocity)).design();
   }
 
   private LineState at(Quantity<Speed> velocity) {

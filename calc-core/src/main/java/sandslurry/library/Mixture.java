@@ -129,7 +129,7 @@ public final class Mixture {
    * @return the mixture with so much sand
    */
   public Mixture byVolume(Quantity<Dimensionless> fraction) {
-    return with("/mixture/volumeFraction", Measure.FRACTION, fraction);
+    return with("/lines/0/mixture/volumeFraction", Measure.FRACTION, fraction);
   }
 
   /**
@@ -139,7 +139,7 @@ public final class Mixture {
    * @return the mixture with so much sand
    */
   public Mixture byMass(Quantity<Dimensionless> fraction) {
-    return with("/mixture/massFraction", Measure.FRACTION, fraction);
+    return with("/lines/0/mixture/massFraction", Measure.FRACTION, fraction);
   }
 
   private <Q extends Quantity<Q>> Mixture with(String field, Measure<Q> measure, Quantity<Q> q) {
@@ -148,7 +148,7 @@ public final class Mixture {
 
   DesignDraft in(DesignDraft design) {
     DesignDraft whole = design;
-    for (String part : List.of("/sand", "/carrier", "/mixture")) {
+    for (String part : List.of("/sand", "/carrier", "/lines/0/mixture")) {
       whole = whole.part(part, parts);
     }
     return whole;

@@ -16,7 +16,7 @@ import si.uom.quantity.VolumetricFlowRate;
 
 /** A centrifugal pump by its curve with water. Immutable; checked where it is used. */
 public final class Pump {
-  private static final String POINTS = "/pump/curve";
+  private static final String POINTS = "/lines/0/pump/curve";
 
   private final DesignDraft parts;
 
@@ -34,9 +34,9 @@ public final class Pump {
   public static Pump of(Quantity<Frequency> curveSpeed, Quantity<Length> impeller) {
     return new Pump(
         DesignDraft.titled("pump")
-            .with("/pump/kind", "rotodynamic")
-            .with("/pump/curveSpeed", Measure.FREQUENCY, curveSpeed)
-            .with("/pump/impeller", Measure.LENGTH, impeller));
+            .with("/lines/0/pump/kind", "rotodynamic")
+            .with("/lines/0/pump/curveSpeed", Measure.FREQUENCY, curveSpeed)
+            .with("/lines/0/pump/impeller", Measure.LENGTH, impeller));
   }
 
   /**
@@ -66,11 +66,11 @@ public final class Pump {
    * @return the pump
    */
   public Pump speed(Quantity<Frequency> speed) {
-    return new Pump(parts.with("/pump/speed", Measure.FREQUENCY, speed));
+    return new Pump(parts.with("/lines/0/pump/speed", Measure.FREQUENCY, speed));
   }
 
   DesignDraft in(DesignDraft design) {
-    return design.part("/pump", parts);
+    return design.part("/lines/0/pump", parts);
   }
 
   /**
@@ -83,7 +83,7 @@ public final class Pump {
   public DutyPoints dutyPoints(Line line) {
     Design design =
         in(line.in(DesignDraft.titled("pump on its line")))
-            .with("/flow/design", Measure.FLOW, line.flowRate(Amounts.mps(2)))
+            .with("/lines/0/flow/design", Measure.FLOW, line.flowRate(Amounts.mps(2)))
             .design();
     Materials materials = Materials.of(design);
     LineModel model = new LineModel(design, materials);

@@ -34,7 +34,7 @@ final class CureSearch {
 
   CureSearch(DesignDocument document, Assessment before, Finding finding) {
     // A reading belongs to the line as it is and says nothing of a changed one.
-    this.document = document.without("/observed");
+    this.document = document.without("/lines/0/observed");
     this.before = before;
     this.finding = finding;
     this.evaluation = Evaluation.ofLinesBeside(before);

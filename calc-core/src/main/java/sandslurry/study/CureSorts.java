@@ -111,12 +111,12 @@ final class CureSorts {
             wanted -> {
               String typed = units.showAtLeast(Kind.FLOW, wanted);
               List<Edit> edits = new ArrayList<>();
-              edits.add(new Edit("/flow/minimum", typed));
+              edits.add(new Edit("/lines/0/flow/minimum", typed));
               if (wanted > Measure.FLOW.si(flow().design())) {
-                edits.add(new Edit("/flow/design", typed));
+                edits.add(new Edit("/lines/0/flow/design", typed));
               }
               if (wanted > Measure.FLOW.si(flow().maximum())) {
-                edits.add(new Edit("/flow/maximum", typed));
+                edits.add(new Edit("/lines/0/flow/maximum", typed));
               }
               return change("raise the minimum flow rate to " + typed, edits);
             });
@@ -131,9 +131,9 @@ final class CureSorts {
             wanted -> {
               String typed = units.showAtMost(Kind.FLOW, wanted);
               List<Edit> edits = new ArrayList<>();
-              edits.add(new Edit("/flow/maximum", typed));
+              edits.add(new Edit("/lines/0/flow/maximum", typed));
               if (wanted < Measure.FLOW.si(flow().design())) {
-                edits.add(new Edit("/flow/design", typed));
+                edits.add(new Edit("/lines/0/flow/design", typed));
               }
               return change("keep the flow rate at or below " + typed, edits);
             });
@@ -157,7 +157,7 @@ final class CureSorts {
                       : units.showAtMost(Kind.FREQUENCY, ratio * now);
               return change(
                   "run the pump at " + typed + " (check its greatest speed with the maker)",
-                  List.of(new Edit("/pump/speed", typed)));
+                  List.of(new Edit("/lines/0/pump/speed", typed)));
             });
   }
 
@@ -211,7 +211,7 @@ final class CureSorts {
     List<Integer> changed = concerned();
     List<Edit> edits = new ArrayList<>();
     for (int i : changed) {
-      String at = "/route/runs/" + i + "/";
+      String at = "/lines/0/route/runs/" + i + "/";
       edits.add(new Edit(at + "bore", ""));
       edits.add(new Edit(at + "rating", ""));
       edits.add(new Edit(at + "pipe/system", pipe.system().standard()));
@@ -263,7 +263,7 @@ final class CureSorts {
               return change(
                   "take a bore of " + typed + ofRuns(changed),
                   changed.stream()
-                      .map(i -> new Edit("/route/runs/" + i + "/bore", typed))
+                      .map(i -> new Edit("/lines/0/route/runs/" + i + "/bore", typed))
                       .toList());
             });
   }
@@ -288,9 +288,9 @@ final class CureSorts {
   /** Where the sand is given as a share, with its highest share in proportion. */
   private Stream<TriedCure> lessSand() {
     String field =
-        document.has("/mixture/volumeFraction")
-            ? "/mixture/volumeFraction"
-            : "/mixture/massFraction";
+        document.has("/lines/0/mixture/volumeFraction")
+            ? "/lines/0/mixture/volumeFraction"
+            : "/lines/0/mixture/massFraction";
     if (finding.topic() != Topic.PLUGGING || !document.has(field)) {
       return Stream.empty();
     }
@@ -305,7 +305,7 @@ final class CureSorts {
               String atMost = "";
               if (most > 0) {
                 String highest = units.showAtMost(Kind.PERCENT, share * most);
-                edits.add(new Edit("/flow/highestSandFraction", highest));
+                edits.add(new Edit("/lines/0/flow/highestSandFraction", highest));
                 atMost = ", at no time more than " + highest + " by volume";
               }
               return change(
@@ -374,7 +374,9 @@ final class CureSorts {
               String warm = units.showAtMost(Kind.TEMPERATURE, Math.min(WARMEST_K, now + step));
               return change(
                   "keep the liquid between " + cold + " and " + warm,
-                  List.of(new Edit("/flow/coldest", cold), new Edit("/flow/warmest", warm)));
+                  List.of(
+                      new Edit("/lines/0/flow/coldest", cold),
+                      new Edit("/lines/0/flow/warmest", warm)));
             });
   }
 }

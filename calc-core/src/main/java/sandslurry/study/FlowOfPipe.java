@@ -30,8 +30,9 @@ final class FlowOfPipe {
   private static DesignDocument typed(DesignDocument document, double leastM3ps) {
     UnitSystem units = document.text("/units").equals("US") ? UnitSystem.US : UnitSystem.METRIC;
     return document
-        .with("/flow/minimum", units.showAtLeast(Kind.FLOW, leastM3ps))
-        .with("/flow/design", units.showAtLeast(Kind.FLOW, DESIGN_OVER_LOWEST * leastM3ps))
-        .with("/flow/maximum", units.showAtLeast(Kind.FLOW, MAXIMUM_OVER_LOWEST * leastM3ps));
+        .with("/lines/0/flow/minimum", units.showAtLeast(Kind.FLOW, leastM3ps))
+        .with("/lines/0/flow/design", units.showAtLeast(Kind.FLOW, DESIGN_OVER_LOWEST * leastM3ps))
+        .with(
+            "/lines/0/flow/maximum", units.showAtLeast(Kind.FLOW, MAXIMUM_OVER_LOWEST * leastM3ps));
   }
 }

@@ -115,12 +115,12 @@ public record NewPen(
         .with("/carrier/kind", "manure")
         .with("/carrier/temperature", units.show(Kind.TEMPERATURE, temperatureK))
         .with("/carrier/totalSolids", units.showAtLeast(Kind.PERCENT, liquorSolids()))
-        .with("/mixture/volumeFraction", units.showAtLeast(Kind.PERCENT, sand))
-        .with("/flow/design", "20 L/s")
-        .with("/route/runs/0/name", "Line from the pen")
-        .with("/route/runs/0/length", units.show(Kind.LENGTH, lengthM))
-        .with("/route/runs/0/rise", units.show(Kind.LENGTH, riseM))
-        .with("/operation/dailyVolume", units.show(Kind.VOLUME, dailyM3()))
-        .with("/operation/batchVolume", batch);
+        .with("/lines/0/mixture/volumeFraction", units.showAtLeast(Kind.PERCENT, sand))
+        .with("/lines/0/flow/design", "20 L/s")
+        .with("/lines/0/route/runs/0/name", "Line from the pen")
+        .with("/lines/0/route/runs/0/length", units.show(Kind.LENGTH, lengthM))
+        .with("/lines/0/route/runs/0/rise", units.show(Kind.LENGTH, riseM))
+        .with("/lines/0/operation/dailyVolume", units.show(Kind.VOLUME, dailyM3()))
+        .with("/lines/0/operation/batchVolume", batch);
   }
 }

@@ -136,9 +136,9 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
   /** The design with a pipe in every run that is sized. */
   static DesignDocument laid(DesignDocument document, StandardPipe pipe) {
     // A reading belongs to the line as it is and says nothing of another pipe.
-    DesignDocument laid = document.without("/observed");
+    DesignDocument laid = document.without("/lines/0/observed");
     for (int i : sized(document)) {
-      String at = "/route/runs/" + i + "/pipe";
+      String at = "/lines/0/route/runs/" + i + "/pipe";
       laid =
           laid.with(at + "/system", pipe.system().standard())
               .with(at + "/size", pipe.size())
@@ -150,11 +150,11 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
   private static List<Integer> sized(DesignDocument document) {
     List<Integer> without = new ArrayList<>();
     List<Integer> inPipe = new ArrayList<>();
-    for (int i = 0; i < document.size("/route/runs"); i++) {
-      boolean pipe = document.has("/route/runs/" + i + "/pipe");
+    for (int i = 0; i < document.size("/lines/0/route/runs"); i++) {
+      boolean pipe = document.has("/lines/0/route/runs/" + i + "/pipe");
       if (pipe) {
         inPipe.add(i);
-      } else if (!document.has("/route/runs/" + i + "/bore")) {
+      } else if (!document.has("/lines/0/route/runs/" + i + "/bore")) {
         without.add(i);
       }
     }

@@ -48,7 +48,7 @@ import sandslurry.units.Measure;
 
 /** What must hold of every assessment, tried on designs made at random. */
 class AssessmentProperties {
-  private static final String RUN = "/route/runs/0";
+  private static final String RUN = "/lines/0/route/runs/0";
 
   private static Assessment assess(DesignDocument document) {
     Reading reading = document.read();
@@ -68,9 +68,9 @@ class AssessmentProperties {
 
   private static DesignDocument atFlow(DesignDocument document, double flowM3ps) {
     return document
-        .without("/flow/minimum")
-        .without("/flow/maximum")
-        .with("/flow/design", flowM3ps + " m3/s");
+        .without("/lines/0/flow/minimum")
+        .without("/lines/0/flow/maximum")
+        .with("/lines/0/flow/design", flowM3ps + " m3/s");
   }
 
   private static double flow(Assessment assessment, FlowCase flowCase) {
@@ -134,16 +134,16 @@ class AssessmentProperties {
   @Property(tries = 40, maxDiscardRatio = 50)
   void aLineWithoutSandIsALineOfClearLiquid(@ForAll long seed) {
     DesignDocument document = Documents.parse(RandomDesigns.extreme(seed));
-    Assume.that(document.has("/route") && document.read().design().isPresent());
+    Assume.that(document.has("/lines/0/route") && document.read().design().isPresent());
     Assessment assessment =
         assess(
             document
-                .without("/pump")
-                .without("/suction")
-                .without("/states/wornHead")
+                .without("/lines/0/pump")
+                .without("/lines/0/suction")
+                .without("/lines/0/states/wornHead")
                 .without("/lane")
-                .without("/mixture")
-                .with("/mixture/volumeFraction", "0 %"));
+                .without("/lines/0/mixture")
+                .with("/lines/0/mixture/volumeFraction", "0 %"));
     for (LineState state : assessment.line().orElseThrow().states()) {
       for (RunState run : state.runs()) {
         assertThat(run.deposition()).isEmpty();
@@ -350,7 +350,9 @@ class AssessmentProperties {
     DesignDocument document = plausible(seed);
     Assessment before = assess(document);
     Assessment after =
-        assess(document.with("/flow/minimum", factor * flow(before, FlowCase.MINIMUM) + " m3/s"));
+        assess(
+            document.with(
+                "/lines/0/flow/minimum", factor * flow(before, FlowCase.MINIMUM) + " m3/s"));
     if (worstPlugging(before) != Severity.FAIL || before.design().carrier() instanceof WaterSpec) {
       assertThat(worstPlugging(after)).isGreaterThanOrEqualTo(worstPlugging(before));
     } else {

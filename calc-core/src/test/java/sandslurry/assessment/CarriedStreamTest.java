@@ -29,13 +29,13 @@ import sandslurry.units.Measure;
 class CarriedStreamTest {
   private static DesignDocument line(String stream) {
     return Documents.plant()
-        .with("/mixture/stream", stream)
-        .with("/flow/minimum", "20 L/s")
-        .with("/flow/design", "22 L/s")
-        .with("/route/runs/0/pipe/system", "ASTM D1785")
-        .with("/route/runs/0/pipe/size", "4 in")
-        .with("/route/runs/0/pipe/class", "Sch 40")
-        .with("/route/runs/0/length", "90 m");
+        .with("/lines/0/mixture/stream", stream)
+        .with("/lines/0/flow/minimum", "20 L/s")
+        .with("/lines/0/flow/design", "22 L/s")
+        .with("/lines/0/route/runs/0/pipe/system", "ASTM D1785")
+        .with("/lines/0/route/runs/0/pipe/size", "4 in")
+        .with("/lines/0/route/runs/0/pipe/class", "Sch 40")
+        .with("/lines/0/route/runs/0/length", "90 m");
   }
 
   private static Assessment assess(DesignDocument document) {
@@ -146,7 +146,10 @@ class CarriedStreamTest {
   @Test
   void aLineThatTakesLessThanThePlantSendsFails() {
     Assessment assessment =
-        assess(line("from box").without("/flow/minimum").with("/flow/design", "1.5 L/s"));
+        assess(
+            line("from box")
+                .without("/lines/0/flow/minimum")
+                .with("/lines/0/flow/design", "1.5 L/s"));
     assertThat(assessment.findings())
         .anySatisfy(
             f -> {
@@ -211,7 +214,7 @@ class CarriedStreamTest {
       delimiter = '|',
       textBlock =
           """
-          /mixture/stream    | nowhere | is no stream of the plant; they are: manure, dry, wash
+          /lines/0/mixture/stream    | nowhere | is no stream of the plant; they are: manure, dry, wash
           /carrier/kind      | manure  | must be water, the water of the plant
           """)
   void whatDoesNotFitIsRefused(String pointer, String value, String message) {
@@ -226,7 +229,7 @@ class CarriedStreamTest {
   @Test
   void aStreamNeedsAPlant() {
     DesignDocument document =
-        Documents.line().without("/mixture").with("/mixture/stream", "from box");
+        Documents.line().without("/lines/0/mixture").with("/lines/0/mixture/stream", "from box");
     assertThat(document.read().problems()).hasSize(1);
     assertThat(document.read().problems().get(0).message())
         .isEqualTo("needs a plant that has such a stream");

@@ -23,6 +23,7 @@ import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.design.Design;
 import sandslurry.design.Documents;
+import sandslurry.design.LineSpec;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.CarrierSpec.MeasuredSpec;
@@ -44,28 +45,23 @@ import sandslurry.units.Measure;
 /** What must hold of a line whose carrier is not water. */
 class CarrierAssessmentProperties {
   private static Design with(Design d, CarrierSpec carrier) {
-    return with(d, carrier, d.mixture(), Optional.empty());
+    return with(d, carrier, d.mixture().orElseThrow(), Optional.empty());
   }
 
   private static Design with(
-      Design d,
-      CarrierSpec carrier,
-      Optional<MixtureSpec> mixture,
-      Optional<DilutionSpec> dilution) {
-    return new Design(
-        d.title(),
-        d.units(),
-        d.sand(),
+      Design d, CarrierSpec carrier, MixtureSpec mixture, Optional<DilutionSpec> dilution) {
+    LineSpec line = d.line().orElseThrow();
+    return d.with(
         carrier,
-        mixture,
-        dilution,
-        d.flow(),
-        d.route(),
-        d.pump(),
-        d.lane(),
-        d.service(),
-        d.plant(),
-        d.criteria());
+        List.of(
+            new LineSpec(
+                line.name(),
+                mixture,
+                dilution,
+                line.flow(),
+                line.route(),
+                line.pump(),
+                line.service())));
   }
 
   private static Design plausible(long seed) {
@@ -241,7 +237,7 @@ class CarrierAssessmentProperties {
         with(
             plausible(seed),
             rheology(new HerschelBulkley(yield, k, n), 0),
-            Optional.of(new MixtureSpec.ByVolume(Measure.FRACTION.of(0))),
+            new MixtureSpec.ByVolume(Measure.FRACTION.of(0)),
             Optional.empty());
     LineModel model = new LineModel(design, Materials.of(design));
     double area =

@@ -117,7 +117,7 @@ class ExamplesTest {
   void theOversizedLineDiffersFromTheOneThatPassesInPipeAndPumpOnly() throws Exception {
     DesignDocument passes = DesignDocument.load(FOLDER.resolve("parlor-line.json"));
     DesignDocument plugs = DesignDocument.load(FOLDER.resolve("oversized-line-plugs.json"));
-    for (String part : List.of("/sand", "/carrier", "/mixture", "/flow")) {
+    for (String part : List.of("/sand", "/carrier", "/lines/0/mixture", "/lines/0/flow")) {
       assertThat(plugs.json(part)).isEqualTo(passes.json(part));
     }
     assertThat(assess("oversized-line-plugs.json").findings())

@@ -127,11 +127,11 @@ class FalsePassProperties {
       @ForAll long seed, @ForAll @DoubleRange(min = 1.05, max = 3) double factor) {
     DesignDocument document = odd(seed);
     Assessment before = assess(document);
-    double fraction = number(document, "/mixture/volumeFraction");
+    double fraction = number(document, "/lines/0/mixture/volumeFraction");
     double coarse = Measure.LENGTH.si(Measure.LENGTH.parse(document.text("/sand/d85")));
     DesignDocument wider = document;
-    for (int i = 0; i < document.size("/route/runs"); i++) {
-      String bore = "/route/runs/" + i + "/bore";
+    for (int i = 0; i < document.size("/lines/0/route/runs"); i++) {
+      String bore = "/lines/0/route/runs/" + i + "/bore";
       wider =
           wider.with(
               bore,
@@ -140,7 +140,7 @@ class FalsePassProperties {
     }
     for (DesignDocument worse :
         List.of(
-            document.with("/mixture/volumeFraction", "" + Math.min(0.4, factor * fraction)),
+            document.with("/lines/0/mixture/volumeFraction", "" + Math.min(0.4, factor * fraction)),
             document.with("/sand/d85", Math.min(0.025, factor * coarse) + " m"),
             wider)) {
       Map<String, Severity> after = plugging(assess(worse));
@@ -162,10 +162,12 @@ class FalsePassProperties {
   void aLowerLeastFlowMendsNoPlug(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.1, max = 1) double factor) {
     DesignDocument document = odd(seed);
-    double least = Measure.FLOW.si(Measure.FLOW.parse(document.text("/flow/minimum")));
+    double least = Measure.FLOW.si(Measure.FLOW.parse(document.text("/lines/0/flow/minimum")));
     Map<String, Severity> after =
         plugging(
-            assess(document.with("/flow/minimum", Math.max(5.1e-5, factor * least) + " m3/s")));
+            assess(
+                document.with(
+                    "/lines/0/flow/minimum", Math.max(5.1e-5, factor * least) + " m3/s")));
     plugging(assess(document))
         .forEach(
             (run, severity) -> {
@@ -207,7 +209,7 @@ class FalsePassProperties {
 
   @Property(tries = 15)
   void theGoverningStateIsTheWorstAndTheVerdictIsNoBetter(@ForAll long seed) {
-    Assessment assessment = assess(odd(seed).with("/states/flushWater", "yes"));
+    Assessment assessment = assess(odd(seed).with("/lines/0/states/flushWater", "yes"));
     ServiceResult service = assessment.service();
     Severity worst =
         service.states().stream().map(StateResult::severity).reduce(Severity.NOTE, Severity::or);

@@ -55,7 +55,7 @@ class GravityPipeProperties {
     GravityRun run() {
       Design design = design(document());
       return FeedEvaluation.gravityRun(
-          design, Materials.of(design), design.service().gravityRun().orElseThrow());
+          design, Materials.of(design), design.feed().gravityRun().orElseThrow());
     }
 
     Pipe moreSand(double by) {
@@ -133,7 +133,7 @@ class GravityPipeProperties {
     Design steep = design(pipe.document().with("/gravityRun/slope", printed));
     assertThat(
             FeedEvaluation.gravityRun(
-                    steep, Materials.of(steep), steep.service().gravityRun().orElseThrow())
+                    steep, Materials.of(steep), steep.feed().gravityRun().orElseThrow())
                 .worst()
                 .orElseThrow()
                 .outcome())
@@ -205,7 +205,7 @@ class GravityPipeProperties {
         FeedEvaluation.gravityRun(
             design.withoutLine(),
             Materials.of(design.withoutLine()),
-            design.service().gravityRun().orElseThrow());
+            design.feed().gravityRun().orElseThrow());
     assertThat(unknown.worst().orElseThrow().sandKnown()).isFalse();
     assertThat(unknown.worst().orElseThrow().sand().orElseThrow().limitMps())
         .isCloseTo(mixture.sand().orElseThrow().limitMps(), within(1e-9));

@@ -19,20 +19,24 @@ class OddDesignsTest {
     return Documents.parse(
         """
         {
-          "formatVersion": 1,
+          "formatVersion": 2,
           "sand": { "gradation": "ASTM C144" },
           "carrier": { "kind": "water", "temperature": "10 degC" },
-          "mixture": { "volumeFraction": "3 %" },
-          "flow": { "minimum": "22 L/s", "design": "24 L/s", "maximum": "26 L/s" },
-          "route": {
-            "sourceLevel": "1 m",
-            "runs": [
-              {
-                "name": "run", "bore": "100 mm", "roughness": "0.05 mm", "rating": "10 bar",
-                "length": "60 m", "rise": "0 m"
+          "lines": [
+            {
+              "mixture": { "volumeFraction": "3 %" },
+              "flow": { "minimum": "22 L/s", "design": "24 L/s", "maximum": "26 L/s" },
+              "route": {
+                "sourceLevel": "1 m",
+                "runs": [
+                  {
+                    "name": "run", "bore": "100 mm", "roughness": "0.05 mm", "rating": "10 bar",
+                    "length": "60 m", "rise": "0 m"
+                  }
+                ]
               }
-            ]
-          }
+            }
+          ]
         }
         """);
   }
@@ -57,10 +61,11 @@ class OddDesignsTest {
     DesignDocument stones =
         line().without("/sand/gradation").with("/sand/d50", "0.6 mm").with("/sand/d85", "6 mm");
     Finding blocks =
-        one(findings(stones.with("/route/runs/0/bore", "60 mm")), "line.grains-too-large");
+        one(findings(stones.with("/lines/0/route/runs/0/bore", "60 mm")), "line.grains-too-large");
     assertThat(blocks.severity()).isEqualTo(Severity.FAIL);
     assertThat(blocks.topic()).isEqualTo(Topic.PLUGGING);
-    Finding locks = one(findings(stones.with("/route/runs/0/bore", "200 mm")), "line.grains-lock");
+    Finding locks =
+        one(findings(stones.with("/lines/0/route/runs/0/bore", "200 mm")), "line.grains-lock");
     assertThat(locks.severity()).isEqualTo(Severity.CAUTION);
     assertThat(findings(line())).noneMatch(f -> f.id().startsWith("line.grains-"));
   }
@@ -68,15 +73,17 @@ class OddDesignsTest {
   @Test
   void aLineThatFallsMoreThanItLosesIsToldThatGravityDrivesIt() {
     Finding gravity =
-        one(findings(line().with("/route/runs/0/rise", "-9 m")), "line.gravity-drives-more");
+        one(
+            findings(line().with("/lines/0/route/runs/0/rise", "-9 m")),
+            "line.gravity-drives-more");
     assertThat(gravity.severity()).isEqualTo(Severity.CAUTION);
-    assertThat(findings(line().with("/route/runs/0/rise", "-2 m")))
+    assertThat(findings(line().with("/lines/0/route/runs/0/rise", "-2 m")))
         .noneMatch(f -> f.id().equals("line.gravity-drives-more"));
   }
 
   @Test
   void aPumpOnALineThatFallsIsNotToBeReplacedByOneOfNegativeHead() {
-    DesignDocument falling = Documents.line().with("/route/runs/0/rise", "-60 ft");
+    DesignDocument falling = Documents.line().with("/lines/0/route/runs/0/rise", "-60 ft");
     Finding none = one(findings(falling), "There is no duty point");
     assertThat(none.cure())
         .startsWith("Gravity alone gives a higher flow rate")
@@ -85,7 +92,8 @@ class OddDesignsTest {
 
   @Test
   void whereAirIsDrawnInTheReportSaysThatTheRunBelowFlowsPartFull() {
-    assertThat(one(findings(line().with("/route/runs/0/rise", "-9 m")), "line.vacuum").why())
+    assertThat(
+            one(findings(line().with("/lines/0/route/runs/0/rise", "-9 m")), "line.vacuum").why())
         .contains("part full");
   }
 
@@ -96,14 +104,16 @@ class OddDesignsTest {
             .without("/sand/gradation")
             .with("/sand/d50", "0.09 mm")
             .with("/sand/d85", "0.12 mm")
-            .with("/flow/minimum", "6 L/s");
+            .with("/lines/0/flow/minimum", "6 L/s");
     Finding finding = one(findings(fine), "line.below-limit");
     assertThat(finding.severity()).isEqualTo(Severity.FAIL);
     assertThat(finding.reasons()).contains("limit", "outside");
     assertThat(finding.values()).containsKeys("limit", "required");
-    assertThat(one(findings(fine.with("/flow/minimum", "14 L/s")), "line.clear").severity())
+    assertThat(one(findings(fine.with("/lines/0/flow/minimum", "14 L/s")), "line.clear").severity())
         .isEqualTo(Severity.PASS);
-    assertThat(one(findings(line().with("/flow/minimum", "12 L/s")), "line.below-limit").severity())
+    assertThat(
+            one(findings(line().with("/lines/0/flow/minimum", "12 L/s")), "line.below-limit")
+                .severity())
         .isEqualTo(Severity.FAIL);
   }
 
@@ -111,11 +121,11 @@ class OddDesignsTest {
   void aSteepSuctionThatIsFastEnoughIsNotToldToTakeAWiderPipe() {
     DesignDocument steep =
         Documents.line()
-            .with("/suction/altitude", "0 m")
-            .with("/suction/bore", "4 in")
-            .with("/suction/roughness", "0.05 mm")
-            .with("/suction/length", "8 m")
-            .with("/suction/rise", "6 m");
+            .with("/lines/0/suction/altitude", "0 m")
+            .with("/lines/0/suction/bore", "4 in")
+            .with("/lines/0/suction/roughness", "0.05 mm")
+            .with("/lines/0/suction/length", "8 m")
+            .with("/lines/0/suction/rise", "6 m");
     Finding suction =
         findings(steep).stream()
             .filter(f -> f.topic() == Topic.PLUGGING && f.element().equals("suction"))
@@ -170,11 +180,11 @@ class OddDesignsTest {
   void aThreadOfAPipeThatIsFastEnoughPassesInEveryState() {
     DesignDocument thread =
         line()
-            .with("/route/runs/0/bore", "40 mm")
-            .with("/flow/minimum", "4.5 L/s")
-            .with("/flow/design", "4.6 L/s")
-            .with("/flow/maximum", "4.7 L/s")
-            .with("/states/flushWater", "yes");
+            .with("/lines/0/route/runs/0/bore", "40 mm")
+            .with("/lines/0/flow/minimum", "4.5 L/s")
+            .with("/lines/0/flow/design", "4.6 L/s")
+            .with("/lines/0/flow/maximum", "4.7 L/s")
+            .with("/lines/0/states/flushWater", "yes");
     ServiceResult service = Evaluation.assess(thread.read().design().orElseThrow()).service();
     assertThat(service.states())
         .flatExtracting(StateResult::reasons)

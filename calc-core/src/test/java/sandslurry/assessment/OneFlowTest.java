@@ -17,6 +17,6 @@ class OneFlowTest {
     DesignDocument document =
         DesignDocument.load(Path.of("..", "docs", "examples", "parlor-line.json"));
     assertThat(saysSo(document)).isFalse();
-    assertThat(saysSo(document.without("/flow/minimum"))).isTrue();
+    assertThat(saysSo(document.without("/lines/0/flow/minimum"))).isTrue();
   }
 }

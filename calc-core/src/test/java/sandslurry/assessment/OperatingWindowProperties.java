@@ -37,9 +37,9 @@ class OperatingWindowProperties {
   private static DesignDocument atFlow(DesignDocument document, double flowM3ps) {
     String flow = flowM3ps + " m3/s";
     return document
-        .with("/flow/minimum", flow)
-        .with("/flow/design", flow)
-        .with("/flow/maximum", flow);
+        .with("/lines/0/flow/minimum", flow)
+        .with("/lines/0/flow/design", flow)
+        .with("/lines/0/flow/maximum", flow);
   }
 
   /** What a window is about: grains too large for the bore, or a missing input, are not. */
@@ -72,7 +72,8 @@ class OperatingWindowProperties {
   @Property(tries = 120, maxDiscardRatio = 50)
   void aLinePassesInsideItsWindowAndNotOutside(
       @ForAll long seed, @ForAll @DoubleRange(min = 0.01, max = 0.99) double share) {
-    DesignDocument document = odd(seed).without("/pump").without("/suction").without("/states");
+    DesignDocument document =
+        odd(seed).without("/lines/0/pump").without("/lines/0/suction").without("/lines/0/states");
     OperatingWindow window = window(document);
     Assume.that(!window.intervals().isEmpty());
     for (Interval interval : window.intervals()) {
@@ -105,9 +106,9 @@ class OperatingWindowProperties {
     // At so low a limit for wear few lines have a window.
     DesignDocument document =
         odd(seed)
-            .without("/pump")
-            .without("/suction")
-            .without("/states")
+            .without("/lines/0/pump")
+            .without("/lines/0/suction")
+            .without("/lines/0/states")
             .with("/criteria/wearVelocity", "0.8 m/s");
     Assessment assessment = assess(document);
     Assume.that(assessment.line().orElseThrow().window().intervals().isEmpty());

@@ -36,7 +36,7 @@ class PumpStationTest {
   static void load() throws Exception {
     pair =
         DesignDocument.load(Path.of("..", "docs", "examples", "two-pumps-six-states.json"))
-            .without("/operation");
+            .without("/lines/0/operation");
     thick = DesignDocument.load(Path.of("..", "docs", "examples", "thick-liquor-rotodynamic.json"));
     together = assess(pair);
     inLiquor = assess(thick);
@@ -117,11 +117,11 @@ class PumpStationTest {
             f ->
                 f.severity() == Severity.NOTE
                     && f.what().contains("yield stress may cost the pump"));
-    DesignDocument oversized = yields.with("/pump/speed", "1160 rpm");
+    DesignDocument oversized = yields.with("/lines/0/pump/speed", "1160 rpm");
     for (int i = 1; i < 6; i++) {
-      oversized = oversized.with("/pump/curve/" + i + "/flow", 45 * i + " L/s");
+      oversized = oversized.with("/lines/0/pump/curve/" + i + "/flow", 45 * i + " L/s");
     }
-    assertThat(assess(oversized.with("/pump/curveSpeed", "1160 rpm")).findings())
+    assertThat(assess(oversized.with("/lines/0/pump/curveSpeed", "1160 rpm")).findings())
         .anyMatch(
             f ->
                 f.severity() == Severity.CAUTION
@@ -152,7 +152,7 @@ class PumpStationTest {
     DutyRow least = together.service().leastDuty().orElseThrow();
     assertThat(point(together, ServiceResult.LEAST_STATE).flowM3ps())
         .isCloseTo(least.flowM3ps().getAsDouble(), within(1e-9));
-    Assessment asked = assess(thick.with("/states/wornHead", "8 %"));
+    Assessment asked = assess(thick.with("/lines/0/states/wornHead", "8 %"));
     assertThat(point(asked, ServiceResult.LEAST_STATE).flowM3ps())
         .isCloseTo(
             asked.service().leastDuty().orElseThrow().flowM3ps().getAsDouble(), within(1e-9));
@@ -176,9 +176,11 @@ class PumpStationTest {
 
   @Test
   void aDutyThatOneCorrectionTakesBelowTheLimitIsACaution() {
-    DesignDocument slow = pair.without("/states").without("/suction");
+    DesignDocument slow = pair.without("/lines/0/states").without("/lines/0/suction");
     Assessment found =
-        assess(slow.with("/pump/speed", "1135 rpm").with("/pump/others/0/speed", "1135 rpm"));
+        assess(
+            slow.with("/lines/0/pump/speed", "1135 rpm")
+                .with("/lines/0/pump/others/0/speed", "1135 rpm"));
     assertThat(found.service().leastDuty().orElseThrow().severity()).isEqualTo(Severity.CAUTION);
     assertThat(found.service().dutyBand())
         .filteredOn(DutyRow::believed)
@@ -200,7 +202,7 @@ class PumpStationTest {
     DesignDocument weak = pair;
     String[] heads = {"9 m", "8.6 m", "8 m", "7 m", "5 m", "2 m"};
     for (int i = 0; i < heads.length; i++) {
-      weak = weak.with("/pump/others/0/curve/" + i + "/head", heads[i]);
+      weak = weak.with("/lines/0/pump/others/0/curve/" + i + "/head", heads[i]);
     }
     return weak;
   }
@@ -230,7 +232,8 @@ class PumpStationTest {
     PumpPoint shut = pump(pushed, DUTY, 1);
     double ratio = Math.sqrt(shut.headM() / shut.shutOffM());
     Assessment opened =
-        assess(weak().with("/pump/others/0/speed", Math.ceil(1.02 * ratio * 1350) + " rpm"));
+        assess(
+            weak().with("/lines/0/pump/others/0/speed", Math.ceil(1.02 * ratio * 1350) + " rpm"));
     assertThat(pump(opened, DUTY, 1).flowM3ps()).isPositive();
   }
 
@@ -246,12 +249,14 @@ class PumpStationTest {
   @Test
   void aPumpWearsByItsOwnShare() {
     double before = point(together, "pumps worn").flowM3ps();
-    Assessment worse = assess(pair.with("/pump/others/0/wornHead", "20 %"));
+    Assessment worse = assess(pair.with("/lines/0/pump/others/0/wornHead", "20 %"));
     assertThat(point(worse, "pumps worn").flowM3ps()).isLessThan(before);
     assertThat(point(worse, DUTY).flowM3ps())
         .isCloseTo(point(together, DUTY).flowM3ps(), within(1e-9));
     Assessment only =
-        assess(pair.without("/states/wornHead").with("/pump/others/0/wornHead", "20 %"));
+        assess(
+            pair.without("/lines/0/states/wornHead")
+                .with("/lines/0/pump/others/0/wornHead", "20 %"));
     assertThat(point(only, "pumps worn").flowM3ps())
         .isBetween(
             point(worse, "pumps worn").flowM3ps(), point(together, DUTY).flowM3ps() * (1 - 1e-9));
@@ -261,9 +266,9 @@ class PumpStationTest {
   void aPumpHasItsOwnDriveMotorAndImpeller() {
     Assessment own =
         assess(
-            pair.with("/pump/others/0/driveEfficiency", "44 %")
-                .with("/pump/others/0/motorRating", "6 kW")
-                .with("/pump/others/0/impeller", "150 mm"));
+            pair.with("/lines/0/pump/others/0/driveEfficiency", "44 %")
+                .with("/lines/0/pump/others/0/motorRating", "6 kW")
+                .with("/lines/0/pump/others/0/impeller", "150 mm"));
     Point before = point(together, DUTY);
     Point after = point(own, DUTY);
     double shafts = after.pumps().get(0).shaftW() / 0.88 + after.pumps().get(1).shaftW() / 0.44;
@@ -294,12 +299,12 @@ class PumpStationTest {
   void unlikePumpsInSeriesCarryOneFlowAndTheirHeadsAdd() {
     Assessment series =
         assess(
-            pair.with("/pump/arrangement", "series")
-                .with("/pump/speed", "1000 rpm")
-                .with("/pump/others/0/speed", "1000 rpm")
-                .with("/pump/others/1/speed", "1000 rpm")
-                .with("/flow/design", "36 L/s")
-                .with("/flow/minimum", "30 L/s"));
+            pair.with("/lines/0/pump/arrangement", "series")
+                .with("/lines/0/pump/speed", "1000 rpm")
+                .with("/lines/0/pump/others/0/speed", "1000 rpm")
+                .with("/lines/0/pump/others/1/speed", "1000 rpm")
+                .with("/lines/0/flow/design", "36 L/s")
+                .with("/lines/0/flow/minimum", "30 L/s"));
     Point duty = point(series, DUTY);
     assertThat(duty.pumps().get(0).flowM3ps()).isEqualTo(duty.pumps().get(1).flowM3ps());
     assertThat(duty.pumps().get(0).headM() + duty.pumps().get(1).headM())
@@ -309,7 +314,7 @@ class PumpStationTest {
 
   @Test
   void theMakersGreatestFlowIsHeld() {
-    Assessment held = assess(pair.with("/pump/maximumFlow", "20 L/s"));
+    Assessment held = assess(pair.with("/lines/0/pump/maximumFlow", "20 L/s"));
     assertThat(state(held, DUTY).reasons())
         .anyMatch(r -> r.contains("pump 1 runs above the allowable region"));
     assertThat(state(together, DUTY).reasons()).isEmpty();
@@ -319,13 +324,13 @@ class PumpStationTest {
   void aLineThatNeverMeetsTheCurveIsToldAndNotExtrapolated() {
     Assessment out =
         assess(
-            pair.without("/states")
-                .without("/suction")
-                .with("/route/runs/0/length", "5 m")
-                .with("/route/runs/0/rise", "-2 m")
-                .with("/flow/design", "100 L/s")
-                .with("/flow/minimum", "90 L/s")
-                .with("/flow/maximum", "110 L/s"));
+            pair.without("/lines/0/states")
+                .without("/lines/0/suction")
+                .with("/lines/0/route/runs/0/length", "5 m")
+                .with("/lines/0/route/runs/0/rise", "-2 m")
+                .with("/lines/0/flow/design", "100 L/s")
+                .with("/lines/0/flow/minimum", "90 L/s")
+                .with("/lines/0/flow/maximum", "110 L/s"));
     assertThat(out.pump().orElseThrow().governing()).isEmpty();
     assertThat(out.findings())
         .anyMatch(

@@ -60,10 +60,10 @@ class StatesTest {
 
   private static DesignDocument bare() {
     return example
-        .without("/pump/others")
-        .without("/states")
-        .without("/operation")
-        .without("/suction");
+        .without("/lines/0/pump/others")
+        .without("/lines/0/states")
+        .without("/lines/0/operation")
+        .without("/lines/0/suction");
   }
 
   @Test
@@ -94,7 +94,7 @@ class StatesTest {
   void moreWearNeverGivesMoreFlow() {
     double before = flow(assessed, "pump duty");
     for (String share : List.of("5 %", "15 %", "25 %")) {
-      double flow = flow(assess(example.with("/states/wornHead", share)), "pumps worn");
+      double flow = flow(assess(example.with("/lines/0/states/wornHead", share)), "pumps worn");
       assertThat(flow).as(share).isLessThan(before);
       before = flow;
     }
@@ -105,7 +105,7 @@ class StatesTest {
     double flow = Double.POSITIVE_INFINITY;
     double available = Double.POSITIVE_INFINITY;
     for (String level : List.of("2 m", "1 m", "0 m", "-2 m")) {
-      Assessment at = assess(example.with("/states/lowSourceLevel", level));
+      Assessment at = assess(example.with("/lines/0/states/lowSourceLevel", level));
       assertThat(flow(at, "pit at its lowest")).isLessThan(flow);
       assertThat(suction(at, "pit at its lowest").availableM()).isLessThan(available);
       flow = flow(at, "pit at its lowest");
@@ -127,9 +127,9 @@ class StatesTest {
     Assessment lift =
         assess(
             example
-                .with("/route/sourceLevel", "-7 m")
-                .without("/states/highSourceLevel")
-                .without("/states/lowSourceLevel"));
+                .with("/lines/0/route/sourceLevel", "-7 m")
+                .without("/lines/0/states/highSourceLevel")
+                .without("/lines/0/states/lowSourceLevel"));
     assertThat(lift.findings())
         .anyMatch(
             f ->
@@ -140,7 +140,7 @@ class StatesTest {
 
   @Test
   void twoEqualPumpsInParallelShareTheFlowAndGiveMoreThanOne() {
-    Assessment two = assess(bare().with("/pump/count", "2"));
+    Assessment two = assess(bare().with("/lines/0/pump/count", "2"));
     List<PumpPoint> pumps = states(two).get("pump duty").point().orElseThrow().pumps();
     assertThat(pumps).hasSize(2);
     assertThat(pumps.get(0).flowM3ps()).isCloseTo(pumps.get(1).flowM3ps(), within(1e-9));
@@ -162,8 +162,8 @@ class StatesTest {
     String speed = cure.replaceAll("(?s).*a speed of (\\S+) 1/min.*", "$1");
     DesignDocument faster =
         example
-            .with("/pump/speed", Double.parseDouble(speed) + 1 + " rpm")
-            .with("/pump/others/0/speed", Double.parseDouble(speed) + 1 + " rpm");
+            .with("/lines/0/pump/speed", Double.parseDouble(speed) + 1 + " rpm")
+            .with("/lines/0/pump/others/0/speed", Double.parseDouble(speed) + 1 + " rpm");
     Point point = states(assess(faster)).get("without pump 1").point().orElseThrow();
     assertThat(point.velocityMps()).isGreaterThanOrEqualTo(point.toPassMps().orElseThrow());
     assertThat(point.velocityMps()).isLessThan(1.01 * point.toPassMps().orElseThrow());
@@ -171,7 +171,7 @@ class StatesTest {
 
   @Test
   void aMotorTooSmallForItsWorstStateFails() {
-    Assessment small = assess(example.with("/pump/motorRating", "5 kW"));
+    Assessment small = assess(example.with("/lines/0/pump/motorRating", "5 kW"));
     assertThat(small.findings())
         .anyMatch(f -> f.element().equals("motor") && f.severity() == Severity.FAIL);
     assertThat(assessed.findings())
@@ -180,7 +180,7 @@ class StatesTest {
 
   @Test
   void aFlushSupplyThatIsTooSlowIsACaution() {
-    Assessment slow = assess(example.with("/operation/flushFlow", "20 L/s"));
+    Assessment slow = assess(example.with("/lines/0/operation/flushFlow", "20 L/s"));
     assertThat(slow.findings())
         .anyMatch(f -> f.element().equals("flush") && f.severity() == Severity.CAUTION);
     assertThat(assessed.findings())
@@ -193,7 +193,7 @@ class StatesTest {
     ServiceResult.Day day = assessed.service().day().orElseThrow();
     assertThat(day.runningS()).isCloseTo(400 / flow, within(1e-6 * day.runningS()));
     assertThat(day.startsPs().orElseThrow()).isCloseTo(flow / 80, within(1e-12));
-    Assessment tooMuch = assess(example.with("/operation/dailyVolume", "9000 m3"));
+    Assessment tooMuch = assess(example.with("/lines/0/operation/dailyVolume", "9000 m3"));
     assertThat(tooMuch.findings())
         .anyMatch(f -> f.topic() == Topic.DAY && f.severity() == Severity.FAIL);
   }
@@ -202,20 +202,20 @@ class StatesTest {
   void aPulsingLineSettlesInItsPausesUnlessAVesselDampsIt() throws Exception {
     DesignDocument piston =
         example
-            .without("/pump")
-            .without("/states/wornHead")
-            .with("/pump/kind", "piston")
-            .with("/pump/displacement", "60 L")
-            .with("/pump/strokeRate", "60 1/min")
-            .with("/pump/volumetricEfficiency", "95 %")
-            .with("/pump/pressureLimit", "1500 kPa")
-            .with("/pump/cylinders", "1");
+            .without("/lines/0/pump")
+            .without("/lines/0/states/wornHead")
+            .with("/lines/0/pump/kind", "piston")
+            .with("/lines/0/pump/displacement", "60 L")
+            .with("/lines/0/pump/strokeRate", "60 1/min")
+            .with("/lines/0/pump/volumetricEfficiency", "95 %")
+            .with("/lines/0/pump/pressureLimit", "1500 kPa")
+            .with("/lines/0/pump/cylinders", "1");
     Assessment pulsing = assess(piston);
     PulsationResult pulsation = pulsing.service().pulsation().orElseThrow();
     assertThat(pulsation.ripple().leastRatio()).isZero();
     assertThat(pulsing.findings())
         .anyMatch(f -> f.severity() == Severity.CAUTION && f.id().equals("stop.pulse-settles"));
-    Assessment damped = assess(piston.with("/pump/pulsationPassed", "2 %"));
+    Assessment damped = assess(piston.with("/lines/0/pump/pulsationPassed", "2 %"));
     assertThat(damped.findings())
         .anyMatch(f -> f.severity() == Severity.PASS && f.what().contains("stays above"));
     assertThat(damped.service().pulsation().orElseThrow().accelerationM())

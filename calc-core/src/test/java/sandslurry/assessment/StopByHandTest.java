@@ -353,10 +353,10 @@ class StopByHandTest {
     assertThat(greatest).isGreaterThan(15);
     DesignDocument fastest =
         still
-            .without("/pump")
-            .with("/flow/minimum", greatest + " L/s")
-            .with("/flow/design", greatest + " L/s")
-            .with("/flow/maximum", greatest + " L/s");
+            .without("/lines/0/pump")
+            .with("/lines/0/flow/minimum", greatest + " L/s")
+            .with("/lines/0/flow/design", greatest + " L/s")
+            .with("/lines/0/flow/maximum", greatest + " L/s");
     assertThat(plugging(assess(fastest))).isGreaterThan(Severity.PASS);
     assertThat(pulsation.strained())
         .singleElement()

@@ -92,17 +92,21 @@ class StopProperties {
           text(
               """
               {
-                "formatVersion": 1,
+                "formatVersion": 2,
                 "sand": { "d50": "0.4 mm", "d85": "0.7 mm" },
                 "carrier": { %s },
-                "mixture": { "volumeFraction": "%.9g %%" },
-                "flow": { "minimum": "%5$.12g m3/s", "design": "%5$.12g m3/s",
-                  "maximum": "%5$.12g m3/s" },
-                "route": { "sourceLevel": "1 m", "runs": [ %3$s ] },
-                "pump": { "kind": "piston", "displacement": "%6$.12g m3",
-                  "strokeRate": "30 1/min", "volumetricEfficiency": "95 %%",
-                  "pressureLimit": "900 kPa", "cylinders": "2", %4$s },
-                "operation": { "flushLevel": "%7$.9g m" }
+                "lines": [
+                  {
+                    "mixture": { "volumeFraction": "%.9g %%" },
+                    "flow": { "minimum": "%5$.12g m3/s", "design": "%5$.12g m3/s",
+                      "maximum": "%5$.12g m3/s" },
+                    "route": { "sourceLevel": "1 m", "runs": [ %3$s ] },
+                    "pump": { "kind": "piston", "displacement": "%6$.12g m3",
+                      "strokeRate": "30 1/min", "volumetricEfficiency": "95 %%",
+                      "pressureLimit": "900 kPa", "cylinders": "2", %4$s },
+                    "operation": { "flushLevel": "%7$.9g m" }
+                  }
+                ]
               }
               """
                   .replaceFirst("%s", "%1\\$s")

@@ -41,10 +41,10 @@ class StopTest {
   static void load() throws Exception {
     flat =
         DesignDocument.load(Path.of("..", "docs", "examples", "two-pumps-six-states.json"))
-            .without("/pump/others")
-            .without("/states")
-            .without("/operation/flushFlow")
-            .without("/operation/flushVolume");
+            .without("/lines/0/pump/others")
+            .without("/lines/0/states")
+            .without("/lines/0/operation/flushFlow")
+            .without("/lines/0/operation/flushVolume");
   }
 
   private static DesignDocument with(DesignDocument document, Object... runs) {
@@ -52,7 +52,7 @@ class StopTest {
     for (int i = 0; i < runs.length; i += 3) {
       longer =
           longer.insert(
-              "/route/runs",
+              "/lines/0/route/runs",
               1 + i / 3,
               String.format(Locale.ROOT, RUN, runs[i], runs[i + 1], runs[i + 2]));
     }
@@ -123,7 +123,7 @@ class StopTest {
   @Test
   void aPlugTooLongIsToldAndNoFlushPassesForIt() {
     DesignDocument valley = with(flat, "Down", 20, -10, "Up", 15, 12);
-    Assessment assessed = assess(valley.with("/operation/flushFlow", "90 L/s"));
+    Assessment assessed = assess(valley.with("/lines/0/operation/flushFlow", "90 L/s"));
     assertThat(of(assessed, Topic.STOP, "the low point between Down and Up"))
         .singleElement()
         .satisfies(
@@ -138,7 +138,7 @@ class StopTest {
               assertThat(f.severity()).isEqualTo(Severity.CAUTION);
               assertThat(f.id()).isEqualTo("stop.flush-not-plugs");
             });
-    assertThat(of(assess(flat.with("/operation/flushFlow", "90 L/s")), Topic.STOP, "flush"))
+    assertThat(of(assess(flat.with("/lines/0/operation/flushFlow", "90 L/s")), Topic.STOP, "flush"))
         .singleElement()
         .extracting(Finding::severity)
         .isEqualTo(Severity.PASS);
@@ -158,7 +158,8 @@ class StopTest {
   void aTankGivesLessOverABedAndLessStillIsNeverMoreThanTheCleanLine() {
     double before = 0;
     for (String level : List.of("10 m", "20 m", "40 m")) {
-      FlushFlow supply = stop(flat.with("/operation/flushLevel", level)).supply().orElseThrow();
+      FlushFlow supply =
+          stop(flat.with("/lines/0/operation/flushLevel", level)).supply().orElseThrow();
       double clean = supply.cleanM3ps().orElseThrow();
       assertThat(supply.loadedM3ps().orElse(0)).isLessThan(clean);
       assertThat(supply.bedM3ps().orElse(0)).isLessThan(clean);
@@ -169,19 +170,19 @@ class StopTest {
 
   @Test
   void theHeadOfATankIsWhatTheCleanLineAsksAtItsFlow() {
-    Assessment assessed = assess(flat.with("/operation/flushLevel", "20 m"));
+    Assessment assessed = assess(flat.with("/lines/0/operation/flushLevel", "20 m"));
     double flow =
         assessed.service().stop().orElseThrow().supply().orElseThrow().cleanM3ps().orElseThrow();
     // The same flow of water through the same line, as a design of its own.
     Assessment water =
         assess(
-            flat.without("/pump")
-                .without("/suction")
-                .without("/operation")
-                .with("/mixture/volumeFraction", "0 %")
-                .with("/flow/minimum", flow * 1000 + " L/s")
-                .with("/flow/design", flow * 1000 + " L/s")
-                .with("/flow/maximum", flow * 1000 + " L/s"));
+            flat.without("/lines/0/pump")
+                .without("/lines/0/suction")
+                .without("/lines/0/operation")
+                .with("/lines/0/mixture/volumeFraction", "0 %")
+                .with("/lines/0/flow/minimum", flow * 1000 + " L/s")
+                .with("/lines/0/flow/design", flow * 1000 + " L/s")
+                .with("/lines/0/flow/maximum", flow * 1000 + " L/s"));
     LineState state = water.line().orElseThrow().states().get(0);
     double head = Measure.LENGTH.si(state.systemHead());
     // The head of the line is told from the level of its pit, 2 m above its start.
@@ -191,7 +192,9 @@ class StopTest {
   @Test
   void theFlushByThePumpIsTheFlowOfItsWaterState() {
     Assessment assessed =
-        assess(flat.with("/operation/flushPump", "yes").with("/states/flushWater", "yes"));
+        assess(
+            flat.with("/lines/0/operation/flushPump", "yes")
+                .with("/lines/0/states/flushWater", "yes"));
     double state =
         assessed.service().states().stream()
             .filter(s -> s.name().equals("flush with water"))
@@ -211,8 +214,10 @@ class StopTest {
   @Test
   void aCurveTooWeakForTheLineGivesNothing() {
     DesignDocument weak =
-        flat.insert("/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"2.5 m\"}")
-            .insert("/operation/flushCurve", 1, "{\"flow\": \"40 L/s\", \"head\": \"1 m\"}");
+        flat.insert(
+                "/lines/0/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"2.5 m\"}")
+            .insert(
+                "/lines/0/operation/flushCurve", 1, "{\"flow\": \"40 L/s\", \"head\": \"1 m\"}");
     FlushFlow supply = stop(weak).supply().orElseThrow();
     assertThat(supply.cleanM3ps()).isEmpty();
     assertThat(supply.loadedM3ps()).isEmpty();
@@ -220,15 +225,15 @@ class StopTest {
   }
 
   private static DesignDocument ram(String dwell) {
-    return flat.without("/pump")
-        .with("/pump/kind", "piston")
-        .with("/pump/displacement", "300 L")
-        .with("/pump/strokeRate", "11 1/min")
-        .with("/pump/volumetricEfficiency", "95 %")
-        .with("/pump/pressureLimit", "1500 kPa")
-        .with("/pump/cylinders", "2")
-        .with("/pump/cylinderDrive", "hydraulic")
-        .with("/pump/dwell", dwell);
+    return flat.without("/lines/0/pump")
+        .with("/lines/0/pump/kind", "piston")
+        .with("/lines/0/pump/displacement", "300 L")
+        .with("/lines/0/pump/strokeRate", "11 1/min")
+        .with("/lines/0/pump/volumetricEfficiency", "95 %")
+        .with("/lines/0/pump/pressureLimit", "1500 kPa")
+        .with("/lines/0/pump/cylinders", "2")
+        .with("/lines/0/pump/cylinderDrive", "hydraulic")
+        .with("/lines/0/pump/dwell", dwell);
   }
 
   @Test
@@ -244,7 +249,7 @@ class StopTest {
         .anyMatch(f -> f.severity() == Severity.CAUTION && f.id().equals("stop.pulse-settles"));
     assertThat(
             of(
-                assess(ram("0 s").with("/pump/changeover", "0.02 s")),
+                assess(ram("0 s").with("/lines/0/pump/changeover", "0.02 s")),
                 Topic.PLUGGING,
                 "Line to separation"))
         .anyMatch(f -> f.severity() == Severity.NOTE && f.id().equals("stop.pulse-brief"));
@@ -252,13 +257,13 @@ class StopTest {
 
   @Test
   void enoughGasTakesThePulseOutAndTooLittleIsACaution() {
-    Assessment good = assess(ram("0.5 s").with("/pump/vesselGas", "500 L"));
+    Assessment good = assess(ram("0.5 s").with("/lines/0/pump/vesselGas", "500 L"));
     assertThat(of(good, Topic.PRESSURE, "air vessel"))
         .singleElement()
         .extracting(Finding::severity)
         .isEqualTo(Severity.PASS);
     assertThat(good.service().pulsation().orElseThrow().passed()).isLessThan(0.05);
-    Assessment small = assess(ram("0.5 s").with("/pump/vesselGas", "4 L"));
+    Assessment small = assess(ram("0.5 s").with("/lines/0/pump/vesselGas", "4 L"));
     assertThat(of(small, Topic.PRESSURE, "air vessel"))
         .singleElement()
         .satisfies(
@@ -278,7 +283,7 @@ class StopTest {
     boolean swings = false;
     for (double litres = 1; litres < 500; litres *= 1.5) {
       PulsationResult pulsation =
-          assess(ram("0.5 s").with("/pump/vesselGas", litres + " L"))
+          assess(ram("0.5 s").with("/lines/0/pump/vesselGas", litres + " L"))
               .service()
               .pulsation()
               .orElseThrow();
@@ -296,12 +301,14 @@ class StopTest {
   void aSlowStopIsThatOfMichaudAndJudgesTheRun() {
     SurgeResult sudden = assess(flat).service().surges().get(0);
     assertThat(sudden.slow()).isEmpty();
-    SurgeResult slow = assess(flat.with("/operation/stopTime", "5 s")).service().surges().get(0);
+    SurgeResult slow =
+        assess(flat.with("/lines/0/operation/stopTime", "5 s")).service().surges().get(0);
     double rise = slow.slow().orElseThrow().surgePa();
     double density = 0.03 * 2650 + 0.97 * 999.1;
     assertThat(rise).isCloseTo(2 * density * 160 * slow.velocityMps() / 5, within(300.0));
     assertThat(slow.judgedPa()).isEqualTo(rise);
-    SurgeResult quick = assess(flat.with("/operation/stopTime", "0.1 s")).service().surges().get(0);
+    SurgeResult quick =
+        assess(flat.with("/lines/0/operation/stopTime", "0.1 s")).service().surges().get(0);
     assertThat(quick.judgedPa()).isCloseTo(sudden.surgePa(), within(1e-6));
   }
 
@@ -322,7 +329,7 @@ class StopTest {
         .anyMatch(f -> f.severity() == Severity.NOTE && f.id().equals("stop.column"));
     assertThat(
             of(
-                assess(flat.with("/operation/stopTime", "60 s")),
+                assess(flat.with("/lines/0/operation/stopTime", "60 s")),
                 Topic.PRESSURE,
                 "Line to separation"))
         .noneMatch(f -> f.id().startsWith("stop.column"));
@@ -332,9 +339,9 @@ class StopTest {
   void everyDrivenStateHasItsDayAndThePumpIsHeldAgainstItsStarts() {
     Assessment assessed =
         assess(
-            flat.with("/states/wornHead", "15 %")
-                .with("/states/coldest", "4 degC")
-                .with("/states/flushWater", "yes"));
+            flat.with("/lines/0/states/wornHead", "15 %")
+                .with("/lines/0/states/coldest", "4 degC")
+                .with("/lines/0/states/flushWater", "yes"));
     List<Day> days = assessed.service().days();
     assertThat(days)
         .extracting(Day::state)
@@ -366,11 +373,12 @@ class StopTest {
               assertThat(f.values().get("limit"))
                   .isEqualTo(new Value.Number(Kind.STARTS, 4 / InUnit.ofHours(1)));
             });
-    assertThat(of(assess(flat.with("/operation/mostStartsPerHour", "1")), Topic.DAY, "starts"))
+    assertThat(
+            of(assess(flat.with("/lines/0/operation/mostStartsPerHour", "1")), Topic.DAY, "starts"))
         .singleElement()
         .extracting(Finding::severity)
         .isEqualTo(Severity.CAUTION);
-    assertThat(of(assess(flat.without("/pump/motorRating")), Topic.DAY, "starts"))
+    assertThat(of(assess(flat.without("/lines/0/pump/motorRating")), Topic.DAY, "starts"))
         .singleElement()
         .extracting(Finding::severity)
         .isEqualTo(Severity.NOTE);
@@ -378,13 +386,17 @@ class StopTest {
 
   @Test
   void aDayTooShortInTheWorstStateOnlyIsACaution() {
-    DesignDocument worn = flat.with("/states/wornHead", "40 %");
+    DesignDocument worn = flat.with("/lines/0/states/wornHead", "40 %");
     double duty = assess(worn).service().days().get(0).runningS();
     double longest =
         assess(worn).service().days().stream().mapToDouble(Day::runningS).max().orElseThrow();
     // A volume that the duty just moves in a day.
     double daily = 400 * InUnit.ofDays(1) / duty * Math.sqrt(duty / longest);
-    assertThat(of(assess(worn.with("/operation/dailyVolume", daily + " m3")), Topic.DAY, "pump"))
+    assertThat(
+            of(
+                assess(worn.with("/lines/0/operation/dailyVolume", daily + " m3")),
+                Topic.DAY,
+                "pump"))
         .singleElement()
         .extracting(Finding::severity)
         .isEqualTo(Severity.CAUTION);
@@ -396,12 +408,12 @@ class StopTest {
         flat.with("/carrier/kind", "measured")
             .with("/carrier/density", "1010 kg/m3")
             .with("/carrier/viscosity", "2 cP")
-            .with("/states/thickestSand", "8 %")
-            .with("/states/thinnestSand", "1 %")
-            .with("/states/coldestCarrier/kind", "measured")
-            .with("/states/coldestCarrier/temperature", "2 degC")
-            .with("/states/coldestCarrier/density", "1012 kg/m3")
-            .with("/states/coldestCarrier/viscosity", "8 cP");
+            .with("/lines/0/states/thickestSand", "8 %")
+            .with("/lines/0/states/thinnestSand", "1 %")
+            .with("/lines/0/states/coldestCarrier/kind", "measured")
+            .with("/lines/0/states/coldestCarrier/temperature", "2 degC")
+            .with("/lines/0/states/coldestCarrier/density", "1012 kg/m3")
+            .with("/lines/0/states/coldestCarrier/viscosity", "8 cP");
     Assessment assessed = assess(measured);
     assertThat(
             assessed.service().states().stream()
@@ -454,14 +466,14 @@ class StopTest {
 
   @Test
   void dangersAppearWithWhatCallsForThem() {
-    assertThat(assess(flat.with("/operation/flushLevel", "20 m")).cautions())
+    assertThat(assess(flat.with("/lines/0/operation/flushLevel", "20 m")).cautions())
         .extracting(SafetyCaution::title)
         .contains(
             "Restart of a stopped or plugged line",
             "Flush from a tank or by a pump",
             "Machines that start by themselves")
         .doesNotContain("Piston pump against a closed valve", "Screw conveyor");
-    assertThat(assess(ram("0 s").without("/operation")).cautions())
+    assertThat(assess(ram("0 s").without("/lines/0/operation")).cautions())
         .extracting(SafetyCaution::title)
         .contains("Piston pump against a closed valve")
         .doesNotContain("Machines that start by themselves", "Flush from a tank or by a pump");

@@ -106,17 +106,21 @@ class ThickLiquorProperties {
               Locale.ROOT,
               """
               {
-                "formatVersion": 1,
+                "formatVersion": 2,
                 "sand": { "d50": "%1$.12g m", "d85": "%2$.12g m" },
                 "carrier": { %3$s },
-                "mixture": { "volumeFraction": "%4$.12g" },
-                "flow": { "minimum": "%5$.12g m3/s", "design": "%5$.12g m3/s",
-                  "maximum": "%5$.12g m3/s" },
-                "route": { "runs": [ { "name": "Line", "bore": "%6$.12g m", "roughness": "0.02 mm",
-                  "rating": "4 MPa", "length": "%7$.12g m", "rise": "%8$.12g m" } ] },
-                "pump": { "kind": "piston", "displacement": "%9$.12g m3", "strokeRate": "20 1/min",
-                  "volumetricEfficiency": "95 %%", "pressureLimit": "1500 kPa", "cylinders": "2" },
-                "operation": { "flushLevel": "25 m" }
+                "lines": [
+                  {
+                    "mixture": { "volumeFraction": "%4$.12g" },
+                    "flow": { "minimum": "%5$.12g m3/s", "design": "%5$.12g m3/s",
+                      "maximum": "%5$.12g m3/s" },
+                    "route": { "runs": [ { "name": "Line", "bore": "%6$.12g m", "roughness": "0.02 mm",
+                      "rating": "4 MPa", "length": "%7$.12g m", "rise": "%8$.12g m" } ] },
+                    "pump": { "kind": "piston", "displacement": "%9$.12g m3", "strokeRate": "20 1/min",
+                      "volumetricEfficiency": "95 %%", "pressureLimit": "1500 kPa", "cylinders": "2" },
+                    "operation": { "flushLevel": "25 m" }
+                  }
+                ]
               }
               """,
               d50M,
@@ -216,7 +220,8 @@ class ThickLiquorProperties {
               line.d50M(),
               line.sandShare(),
               line.flowM3ps() * factor);
-      DesignDocument document = faster.document().without("/operation").without("/pump");
+      DesignDocument document =
+          faster.document().without("/lines/0/operation").without("/lines/0/pump");
       assess(document).line().orElseThrow().states().stream()
           .flatMap(state -> state.runs().stream())
           .filter(run -> run.regime() == Regime.TRANSITIONAL)

@@ -15,7 +15,7 @@ import sandslurry.units.Kind;
 
 /** Designs that are valid field by field but whose sand does not flow or stalls the pump. */
 class ThickMixtureTest {
-  private static final String RATE = "/mixture/sandRate";
+  private static final String RATE = "/lines/0/mixture/sandRate";
 
   private static Assessment assess(DesignDocument document) {
     Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
@@ -25,7 +25,7 @@ class ThickMixtureTest {
   }
 
   private static DesignDocument lineWithRate(String rate) {
-    return Documents.line().without("/mixture").with(RATE, rate);
+    return Documents.line().without("/lines/0/mixture").with(RATE, rate);
   }
 
   @Test
@@ -42,8 +42,8 @@ class ThickMixtureTest {
     Assessment assessment =
         assess(
             Documents.line()
-                .without("/mixture")
-                .with("/mixture/massFraction", "64 %")
+                .without("/lines/0/mixture")
+                .with("/lines/0/mixture/massFraction", "64 %")
                 .with("/sand/density", "1600 kg/m3"));
     assertThat(assessment.verdict()).isEqualTo(Severity.FAIL);
     assertThat(assessment.findings().get(0).id()).isEqualTo("line.too-thick");
@@ -77,12 +77,12 @@ class ThickMixtureTest {
     Assessment assessment =
         assess(
             Documents.line()
-                .with("/mixture/volumeFraction", "40 %")
+                .with("/lines/0/mixture/volumeFraction", "40 %")
                 .without("/sand/gradation")
                 .with("/sand/d50", "20 mm")
                 .with("/sand/d85", "25 mm")
                 .with("/sand/density", "5000 kg/m3")
-                .with("/pump/impeller", "2 in"));
+                .with("/lines/0/pump/impeller", "2 in"));
     assertThat(assessment.pump().orElseThrow().duties()).isEmpty();
     assertThat(assessment.findings())
         .anySatisfy(

@@ -42,52 +42,56 @@ class DesignDocumentTest {
 
   @Test
   void aSpoiltTextIsKeptAsItWasTyped() throws DesignTextException {
-    DesignDocument spoilt = line().with("/route/runs/0/length", "300 furlongs");
+    DesignDocument spoilt = line().with("/lines/0/route/runs/0/length", "300 furlongs");
     DesignDocument again = DesignDocument.parse(spoilt.toString());
-    assertThat(again.text("/route/runs/0/length")).isEqualTo("300 furlongs");
+    assertThat(again.text("/lines/0/route/runs/0/length")).isEqualTo("300 furlongs");
     assertThat(again.read().design()).isEmpty();
   }
 
   @Test
   void aChangeMakesANewDocumentAndLeavesTheOldOne() {
     DesignDocument before = line();
-    DesignDocument after = before.with("/flow/design", "500 gpm");
-    assertThat(after.text("/flow/design")).isEqualTo("500 gpm");
-    assertThat(before.text("/flow/design")).isEqualTo("460 gpm");
-    assertThat(after.with("/flow/design", "460 gpm")).isEqualTo(before);
-    assertThat(before.with("/flow/design", "460 gpm")).isSameAs(before);
+    DesignDocument after = before.with("/lines/0/flow/design", "500 gpm");
+    assertThat(after.text("/lines/0/flow/design")).isEqualTo("500 gpm");
+    assertThat(before.text("/lines/0/flow/design")).isEqualTo("460 gpm");
+    assertThat(after.with("/lines/0/flow/design", "460 gpm")).isEqualTo(before);
+    assertThat(before.with("/lines/0/flow/design", "460 gpm")).isSameAs(before);
   }
 
   @Test
   void aBlankTextRemovesTheField() {
     DesignDocument document = line();
-    assertThat(document.with("/flow/minimum", "  ").has("/flow/minimum")).isFalse();
-    assertThat(document.with("/flow/minimum", "")).isEqualTo(document.without("/flow/minimum"));
+    assertThat(document.with("/lines/0/flow/minimum", "  ").has("/lines/0/flow/minimum")).isFalse();
+    assertThat(document.with("/lines/0/flow/minimum", ""))
+        .isEqualTo(document.without("/lines/0/flow/minimum"));
     assertThat(document.without("/no/such/field")).isSameAs(document);
   }
 
   @Test
   void aChangeMakesThePartsOnItsWay() {
-    DesignDocument document = DesignDocument.empty().with("/route/runs/0/pipe/size", "4 in");
-    assertThat(document.size("/route/runs")).isOne();
-    assertThat(document.text("/route/runs/0/pipe/size")).isEqualTo("4 in");
-    assertThat(document.has("/route/runs/1")).isFalse();
-    assertThat(document.json("/route/runs/0")).isEqualTo("{\"pipe\":{\"size\":\"4 in\"}}");
+    DesignDocument document =
+        DesignDocument.empty().with("/lines/0/route/runs/0/pipe/size", "4 in");
+    assertThat(document.size("/lines/0/route/runs")).isOne();
+    assertThat(document.text("/lines/0/route/runs/0/pipe/size")).isEqualTo("4 in");
+    assertThat(document.has("/lines/0/route/runs/1")).isFalse();
+    assertThat(document.json("/lines/0/route/runs/0")).isEqualTo("{\"pipe\":{\"size\":\"4 in\"}}");
     assertThat(document.json("/lane")).isEmpty();
-    assertThatThrownBy(() -> document.with("/route/runs/5/length", "3 m"))
+    assertThatThrownBy(() -> document.with("/lines/0/route/runs/5/length", "3 m"))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
   void entriesOfAListAreInsertedAndRemoved() {
     DesignDocument document =
-        line().insert("/route/runs", 0, "{\"length\": \"10 m\"}").insert("/lane/x", 0, "\"a\"");
-    assertThat(document.size("/route/runs")).isEqualTo(2);
-    assertThat(document.text("/route/runs/0/length")).isEqualTo("10 m");
-    assertThat(document.text("/route/runs/1/length")).isEqualTo("300 ft");
+        line()
+            .insert("/lines/0/route/runs", 0, "{\"length\": \"10 m\"}")
+            .insert("/lane/x", 0, "\"a\"");
+    assertThat(document.size("/lines/0/route/runs")).isEqualTo(2);
+    assertThat(document.text("/lines/0/route/runs/0/length")).isEqualTo("10 m");
+    assertThat(document.text("/lines/0/route/runs/1/length")).isEqualTo("300 ft");
     assertThat(document.text("/lane/x/0")).isEqualTo("a");
-    assertThat(document.without("/route/runs/0").without("/lane")).isEqualTo(line());
-    assertThatThrownBy(() -> document.insert("/route/runs", 0, "{"))
+    assertThat(document.without("/lines/0/route/runs/0").without("/lane")).isEqualTo(line());
+    assertThatThrownBy(() -> document.insert("/lines/0/route/runs", 0, "{"))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -208,8 +212,9 @@ class DesignDocumentTest {
   void aNumberIsSavedAsTheNumberThatItWas(String number) throws DesignTextException {
     DesignDocument document = DesignDocument.parse("{\"flow\": {\"design\": " + number + "}}");
     DesignDocument again = DesignDocument.parse(document.with("/title", "other").toString());
-    assertThat(new BigDecimal(again.json("/flow/design"))).isEqualTo(new BigDecimal(number));
-    assertThat(document.json("/flow/design")).doesNotContain("\"");
+    assertThat(new BigDecimal(again.json("/lines/0/flow/design")))
+        .isEqualTo(new BigDecimal(number));
+    assertThat(document.json("/lines/0/flow/design")).doesNotContain("\"");
   }
 
   @Test
@@ -223,7 +228,10 @@ class DesignDocumentTest {
 
   @Test
   void nullIsAProblemAndNotAFieldThatIsLeftOut() throws DesignTextException {
-    for (String place : new String[] {"/notes", "/pump", "/route/runs/0", "/flow/minimum"}) {
+    for (String place :
+        new String[] {
+          "/notes", "/lines/0/pump", "/lines/0/route/runs/0", "/lines/0/flow/minimum"
+        }) {
       DesignDocument with = line().with(place, "here");
       DesignDocument spoilt = DesignDocument.parse(with.toString().replace("\"here\"", "null"));
       assertThat(spoilt.read().problems())
@@ -238,12 +246,13 @@ class DesignDocumentTest {
         new String[] {
           "9".repeat(10_000), "x".repeat(10_000), "3 " + "y".repeat(390), "\u202e3 m"
         }) {
-      DesignDocument spoilt = line().with("/flow/design", value).with("/pump/kind", value);
+      DesignDocument spoilt =
+          line().with("/lines/0/flow/design", value).with("/lines/0/pump/kind", value);
       assertThat(spoilt.read().problems())
           .isNotEmpty()
           .allMatch(p -> p.toString().length() < 900)
           .noneMatch(p -> p.toString().contains("\u202e"));
-      assertThat(spoilt.text("/flow/design")).isEqualTo(value);
+      assertThat(spoilt.text("/lines/0/flow/design")).isEqualTo(value);
     }
   }
 
@@ -251,20 +260,20 @@ class DesignDocumentTest {
   void whatIsTooLargeIsRefusedWithTheNumberThatIsAllowed() {
     DesignDocument large = line();
     for (int i = 0; i < 201; i++) {
-      large = large.insert("/pump/curve", 0, "{}");
+      large = large.insert("/lines/0/pump/curve", 0, "{}");
     }
     assertThat(large.with("/title", "t".repeat(401)).read().problems())
         .extracting(Problem::toString)
-        .anyMatch(p -> p.matches("/pump/curve: has 20\\d entries: at most 200 are allowed"))
+        .anyMatch(p -> p.matches("/lines/0/pump/curve: has 20\\d entries: at most 200 are allowed"))
         .contains("/title: has 401 characters: at most 400 are allowed")
-        .noneMatch(p -> p.startsWith("/pump/curve/"));
+        .noneMatch(p -> p.startsWith("/lines/0/pump/curve/"));
   }
 
   @Test
   void thousandsOfProblemsAreCountedNotListed() {
-    DesignDocument spoilt = line().without("/pump");
+    DesignDocument spoilt = line().without("/lines/0/pump");
     for (int i = 0; i < 60; i++) {
-      spoilt = spoilt.with("/x" + i, "1").with("/flow/y" + i, "1").with("/sand/z" + i, "1");
+      spoilt = spoilt.with("/x" + i, "1").with("/lines/0/flow/y" + i, "1").with("/sand/z" + i, "1");
     }
     assertThat(spoilt.read().problems()).hasSize(101);
     assertThat(spoilt.read().problems().get(100).message()).contains("80 more problems");

@@ -2,6 +2,7 @@ package sandslurry.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.InputFormat;
@@ -87,7 +88,12 @@ class DesignFilePageTest {
         if (!snippet.has("formatVersion")) {
           DesignDocument base = snippet.has("lane") ? Documents.lane() : Documents.line();
           whole = (ObjectNode) json.readTree(base.toString());
-          whole.setAll(snippet);
+          JsonNode line = whole.at("/lines/0");
+          for (Map.Entry<String, JsonNode> part : snippet.properties()) {
+            boolean ofLine =
+                DesignFields.LINE.all().stream().anyMatch(f -> f.name().equals(part.getKey()));
+            ((ObjectNode) (ofLine ? line : whole)).set(part.getKey(), part.getValue());
+          }
         }
         assertThat(DesignDocument.parse(whole.toString()).read().problems())
             .as("%s: %s", file, matcher.group(1))

@@ -66,41 +66,41 @@ class DesignReadingTest {
           /sand/shape/sphericity     | 1.01       | must be 0.3 to 1
           /carrier/temperature       | 32 degF    | must be 32.18 degF to 113 degF
           /carrier/temperature       | 60 ft      | is a unit of length, but a temperature is needed here
-          /mixture/volumeFraction    | 63 %       | must be 0 % to 40 %
-          /mixture/volumeFraction    | -3 %       | must be 0 % to 40 %
-          /mixture/volumeFraction    | NaN        | does not start with a number
-          /flow/design               | 0 gpm      | must be 0.7925 gal/min to 31700 gal/min
-          /flow/design               | -460 gpm   | must be 0.7925 gal/min to 31700 gal/min
-          /flow/design               | 460 ft     | is a unit of length, but a flow is needed here
-          /flow/design               | 4,60 gpm   | is not one number
-          /flow/design               | Infinity   | does not start with a number
-          /flow/design               | 1e999 gpm  | is too large to be a number
-          /flow/design               | 460        | has no unit
-          /flow/minimum              | 470 gpm    | must not be above the design flow of 460 gal/min
-          /flow/maximum              | 450 gpm    | must not be below the design flow of 460 gal/min
-          /route/sourceLevel         | 1 km       | must be -0.03 km to 0.1 km
-          /route/outletHead          | -1 m       | must be 0 m to 50 m
-          /route/runs/0/length       | 0 ft       | must be 0.3281 ft to 65620 ft
-          /route/runs/0/length       | 300 psi    | is a unit of pressure, but a length is needed here
-          /route/runs/0/length       | 3e9 m      | must be 0.1 m to 20000 m
-          /route/runs/0/rise         | 301 ft     | cannot exceed the length of the run, 300 ft
-          /route/runs/0/rise         | -301 ft    | cannot exceed the length of the run, 300 ft
-          /route/runs/0/roughness    | -0.1 mm    | must be 0 mm to 5 mm
-          /route/runs/0/pipe/system  | ASTM X1    | must be one of: ASME B36.10M
-          /route/runs/0/pipe/size    | 4.5 in     | is not in ASTM D1785; sizes:
-          /route/runs/0/fittings/0/kind  | tap    | must be one of: standard elbow 90
-          /route/runs/0/fittings/0/kind  | pipe exit | must be one of: standard elbow 90
-          /route/runs/0/fittings/0/count | 0      | must be a whole number from 1 to 1000
-          /route/runs/0/fittings/0/count | 1.5    | must be a whole number from 1 to 1000
-          /pump/kind                 | jet        | must be one of: rotodynamic, piston
-          /pump/curveSpeed           | 0 rpm      | must be 50 1/min to 6000 1/min
-          /pump/speed                | 1750 ft    | is a unit of length
-          /pump/impeller             | 12 ft      | must be 0.164 ft to 6.562 ft
-          /pump/driveEfficiency      | 0 %        | must be 20 % to 100 %
-          /pump/driveEfficiency      | 101 %      | must be 20 % to 100 %
-          /pump/curve/1/head         | -1 ft      | must be 0 ft to 1640 ft
-          /pump/curve/1/efficiency   | 0 %        | must be above 0 % wherever the pump delivers flow
-          /pump/curve/1/efficiency   | 96 %       | must be 0 % to 95 %
+          /lines/0/mixture/volumeFraction    | 63 %       | must be 0 % to 40 %
+          /lines/0/mixture/volumeFraction    | -3 %       | must be 0 % to 40 %
+          /lines/0/mixture/volumeFraction    | NaN        | does not start with a number
+          /lines/0/flow/design               | 0 gpm      | must be 0.7925 gal/min to 31700 gal/min
+          /lines/0/flow/design               | -460 gpm   | must be 0.7925 gal/min to 31700 gal/min
+          /lines/0/flow/design               | 460 ft     | is a unit of length, but a flow is needed here
+          /lines/0/flow/design               | 4,60 gpm   | is not one number
+          /lines/0/flow/design               | Infinity   | does not start with a number
+          /lines/0/flow/design               | 1e999 gpm  | is too large to be a number
+          /lines/0/flow/design               | 460        | has no unit
+          /lines/0/flow/minimum              | 470 gpm    | must not be above the design flow of 460 gal/min
+          /lines/0/flow/maximum              | 450 gpm    | must not be below the design flow of 460 gal/min
+          /lines/0/route/sourceLevel         | 1 km       | must be -0.03 km to 0.1 km
+          /lines/0/route/outletHead          | -1 m       | must be 0 m to 50 m
+          /lines/0/route/runs/0/length       | 0 ft       | must be 0.3281 ft to 65620 ft
+          /lines/0/route/runs/0/length       | 300 psi    | is a unit of pressure, but a length is needed here
+          /lines/0/route/runs/0/length       | 3e9 m      | must be 0.1 m to 20000 m
+          /lines/0/route/runs/0/rise         | 301 ft     | cannot exceed the length of the run, 300 ft
+          /lines/0/route/runs/0/rise         | -301 ft    | cannot exceed the length of the run, 300 ft
+          /lines/0/route/runs/0/roughness    | -0.1 mm    | must be 0 mm to 5 mm
+          /lines/0/route/runs/0/pipe/system  | ASTM X1    | must be one of: ASME B36.10M
+          /lines/0/route/runs/0/pipe/size    | 4.5 in     | is not in ASTM D1785; sizes:
+          /lines/0/route/runs/0/fittings/0/kind  | tap    | must be one of: standard elbow 90
+          /lines/0/route/runs/0/fittings/0/kind  | pipe exit | must be one of: standard elbow 90
+          /lines/0/route/runs/0/fittings/0/count | 0      | must be a whole number from 1 to 1000
+          /lines/0/route/runs/0/fittings/0/count | 1.5    | must be a whole number from 1 to 1000
+          /lines/0/pump/kind                 | jet        | must be one of: rotodynamic, piston
+          /lines/0/pump/curveSpeed           | 0 rpm      | must be 50 1/min to 6000 1/min
+          /lines/0/pump/speed                | 1750 ft    | is a unit of length
+          /lines/0/pump/impeller             | 12 ft      | must be 0.164 ft to 6.562 ft
+          /lines/0/pump/driveEfficiency      | 0 %        | must be 20 % to 100 %
+          /lines/0/pump/driveEfficiency      | 101 %      | must be 20 % to 100 %
+          /lines/0/pump/curve/1/head         | -1 ft      | must be 0 ft to 1640 ft
+          /lines/0/pump/curve/1/efficiency   | 0 %        | must be above 0 % wherever the pump delivers flow
+          /lines/0/pump/curve/1/efficiency   | 96 %       | must be 0 % to 95 %
           /criteria/velocityMarginShare | -1 %    | must be 0 % to 200 %
           /criteria/velocityMargin   | 1 ft       | is a unit of length, but a speed is needed here
           /criteria/wearVelocity     | 0 ft/s     | must be 1.64 ft/s to 32.81 ft/s
@@ -109,7 +109,7 @@ class DesignReadingTest {
           /criteria/worstSizeGoverns | perhaps    | must be one of: yes, no
           /criteria/depositionRoles/gillies-shook-2002 | king | must be one of: governing, floor, counted
           /units                     | imperial   | must be one of: metric, US
-          /formatVersion             | 2          | this program reads version 1 only
+          /formatVersion             | 3          | this program reads versions 1 and 2
           /formatVersion             | one        | must be a whole number
           """)
   void aWrongValueOfTheLineIsNamedWithFieldValueRangeAndUnit(
@@ -147,30 +147,30 @@ class DesignReadingTest {
       delimiter = '|',
       textBlock =
           """
-          /formatVersion          | is missing: this program reads version 1
+          /formatVersion          | is missing: this program reads versions 1 and 2
           /sand                   | is missing
           /carrier                | is missing
           /carrier/kind           | is missing: one of water, manure, measured
           /carrier/temperature    | is missing: a temperature is needed
-          /mixture                | is missing
-          /mixture/volumeFraction | is missing: give exactly one of "volumeFraction"
-          /flow                   | is missing
-          /flow/design            | is missing: a flow is needed
-          /route/runs             | a route needs one pipe run or more
-          /route/runs/0           | a route needs one pipe run or more
-          /route/runs/0/length    | is missing: a length is needed
-          /route/runs/0/pipe      | is missing: give exactly one of "pipe", "bore"
-          /route/runs/0/pipe/system | is missing: one of ASME B36.10M
-          /route/runs/0/pipe/size   | is missing: the nominal size of the pipe
-          /route/runs/0/pipe/class  | is missing: the schedule, SDR or DR
-          /route/runs/0/fittings/0/kind | is missing: one of
-          /pump/kind              | is missing: one of rotodynamic, piston
-          /pump/curveSpeed        | is missing
-          /pump/curve             | needs three points or more but has 0
-          /pump/curve/1/head      | is missing: a length is needed
+          /lines/0/mixture                | is missing
+          /lines/0/mixture/volumeFraction | is missing: give exactly one of "volumeFraction"
+          /lines/0/flow                   | is missing
+          /lines/0/flow/design            | is missing: a flow is needed
+          /lines/0/route/runs             | a route needs one pipe run or more
+          /lines/0/route/runs/0           | a route needs one pipe run or more
+          /lines/0/route/runs/0/length    | is missing: a length is needed
+          /lines/0/route/runs/0/pipe      | is missing: give exactly one of "pipe", "bore"
+          /lines/0/route/runs/0/pipe/system | is missing: one of ASME B36.10M
+          /lines/0/route/runs/0/pipe/size   | is missing: the nominal size of the pipe
+          /lines/0/route/runs/0/pipe/class  | is missing: the schedule, SDR or DR
+          /lines/0/route/runs/0/fittings/0/kind | is missing: one of
+          /lines/0/pump/kind              | is missing: one of rotodynamic, piston
+          /lines/0/pump/curveSpeed        | is missing
+          /lines/0/pump/curve             | needs three points or more but has 0
+          /lines/0/pump/curve/1/head      | is missing: a length is needed
           """)
   void whatIsMissingIsNamed(String field, String message) {
-    String where = field.equals("/route/runs/0") ? "/route/runs" : field;
+    String where = field.equals("/lines/0/route/runs/0") ? "/lines/0/route/runs" : field;
     onlyProblem(Documents.line().without(field), where, "", message);
   }
 
@@ -201,36 +201,19 @@ class DesignReadingTest {
         Documents.lane().without("/lane/sandVolumeFraction"),
         "/lane/sandVolumeFraction",
         "",
-        "without a line there is no other mixture");
-    onlyProblem(
-        Documents.lane().with("/mixture/volumeFraction", "2 %"),
-        "/mixture",
-        "",
-        "belongs to a route, and there is none");
-    onlyProblem(
-        Documents.lane().with("/flow/design", "20 L/s"),
-        "/flow",
-        "",
-        "belongs to a route, and there is none");
+        "without a line, or with several, there is no other mixture");
+    assertThat(problems(Documents.lane().with("/lines/0/mixture/volumeFraction", "2 %")))
+        .extracting(Problem::field)
+        .containsExactly("/lines/0/flow", "/lines/0/route");
+    assertThat(problems(Documents.lane().with("/lines/0/flow/design", "20 L/s")))
+        .extracting(Problem::field)
+        .containsExactly("/lines/0/mixture", "/lines/0/route");
   }
 
   @Test
   void aDesignHasALineOrALane() {
     onlyProblem(
-        Documents.lane().without("/lane"), "/route", "", "a design has a route, a lane or a plant");
-    onlyProblem(
-        Documents.lane()
-            .insert("/pump/curve", 0, "1")
-            .without("/pump/curve/0")
-            .with("/pump/kind", "piston")
-            .with("/pump/displacement", "10 L")
-            .with("/pump/strokeRate", "20 1/min")
-            .with("/pump/volumetricEfficiency", "95 %")
-            .with("/pump/pressureLimit", "10 bar")
-            .without("/pump/curve"),
-        "/pump",
-        "",
-        "needs a route to pump through");
+        Documents.lane().without("/lane"), "/lines", "", "a design has a line, a lane or a plant");
   }
 
   @Test
@@ -274,18 +257,18 @@ class DesignReadingTest {
   void aPumpCurveRunsForward() {
     DesignDocument line = Documents.line();
     onlyProblem(
-        line.with("/pump/curve/2/flow", "150 gpm"),
-        "/pump/curve/2/flow",
+        line.with("/lines/0/pump/curve/2/flow", "150 gpm"),
+        "/lines/0/pump/curve/2/flow",
         "150 gpm",
         "must be above the flow of the point before it, 150 gal/min");
     onlyProblem(
-        line.with("/pump/curve/2/flow", "100 gpm"),
-        "/pump/curve/2/flow",
+        line.with("/lines/0/pump/curve/2/flow", "100 gpm"),
+        "/lines/0/pump/curve/2/flow",
         "100 gpm",
         "must be above the flow of the point before it");
     onlyProblem(
-        line.without("/pump/curve/3").without("/pump/curve/2"),
-        "/pump/curve",
+        line.without("/lines/0/pump/curve/3").without("/lines/0/pump/curve/2"),
+        "/lines/0/pump/curve",
         "",
         "needs three points or more but has 2");
   }
@@ -293,34 +276,39 @@ class DesignReadingTest {
   @Test
   void aWrongDriveEfficiencyDoesNotMakeTheOtherFieldsOfThePumpUnknown() {
     DesignDocument document =
-        Documents.line().with("/pump/driveEfficiency", "9").with("/pump/curve/0/head", "95");
+        Documents.line()
+            .with("/lines/0/pump/driveEfficiency", "9")
+            .with("/lines/0/pump/curve/0/head", "95");
     assertThat(problems(document))
         .extracting(Problem::field)
-        .containsExactlyInAnyOrder("/pump/driveEfficiency", "/pump/curve/0/head");
+        .containsExactlyInAnyOrder("/lines/0/pump/driveEfficiency", "/lines/0/pump/curve/0/head");
   }
 
   @Test
   void theMixtureIsGivenInOneWay() {
-    assertThat(problems(Documents.line().with("/mixture/massFraction", "7 %")))
+    assertThat(problems(Documents.line().with("/lines/0/mixture/massFraction", "7 %")))
         .extracting(Problem::field)
-        .containsExactly("/mixture/volumeFraction", "/mixture/massFraction");
+        .containsExactly("/lines/0/mixture/volumeFraction", "/lines/0/mixture/massFraction");
   }
 
   @Test
   void aRunGivenByItsBoreNeedsARoughnessAndMayHaveARating() {
     DesignDocument bore =
-        Documents.line().without("/route/runs/0/pipe").with("/route/runs/0/bore", "100 mm");
-    onlyProblem(bore, "/route/runs/0/roughness", "", "is missing");
-    DesignDocument rough = bore.with("/route/runs/0/roughness", "0.05 mm");
-    assertThat(problems(rough.with("/route/runs/0/rating", "100 psi"))).isEmpty();
+        Documents.line()
+            .without("/lines/0/route/runs/0/pipe")
+            .with("/lines/0/route/runs/0/bore", "100 mm");
+    onlyProblem(bore, "/lines/0/route/runs/0/roughness", "", "is missing");
+    DesignDocument rough = bore.with("/lines/0/route/runs/0/roughness", "0.05 mm");
+    assertThat(problems(rough.with("/lines/0/route/runs/0/rating", "100 psi"))).isEmpty();
     onlyProblem(
-        bore.with("/route/runs/0/bore", "40 mm").with("/route/runs/0/roughness", "5 mm"),
-        "/route/runs/0/roughness",
+        bore.with("/lines/0/route/runs/0/bore", "40 mm")
+            .with("/lines/0/route/runs/0/roughness", "5 mm"),
+        "/lines/0/route/runs/0/roughness",
         "5 mm",
         "cannot exceed a tenth of the bore, 40 mm");
     onlyProblem(
-        Documents.line().with("/route/runs/0/rating", "100 psi"),
-        "/route/runs/0/rating",
+        Documents.line().with("/lines/0/route/runs/0/rating", "100 psi"),
+        "/lines/0/route/runs/0/rating",
         "100 psi",
         "a standard pipe has its own");
   }
@@ -343,17 +331,17 @@ class DesignReadingTest {
           """
           /sand              | 3          | 3    | must be a group of fields
           /sand              | [1]        |      | must be a group of fields
-          /route             | "a"        | a    | must be a group of fields
-          /route/runs/0/pipe | "4 in"     | 4 in | must be a group of fields
-          /route/runs/0/fittings | {"kind": "gate valve"} |  | must be a list
+          /lines/0/route             | "a"        | a    | must be a group of fields
+          /lines/0/route/runs/0/pipe | "4 in"     | 4 in | must be a group of fields
+          /lines/0/route/runs/0/fittings | {"kind": "gate valve"} |  | must be a list
           /criteria          | true       | true | must be a group of fields
-          /flow/design       | {"a": 1}   |      | must be a text
-          /flow/design       | true       | true | must be a text
-          /flow/design       | [1]        |      | must be a text
-          /flow/design       | ""         |      | nothing is written here
-          /flow/design       | "  "       | '  ' | nothing is written here
-          /flow/design       | null       |      | is null
-          /flow/design       | 460        | 460  | has no unit
+          /lines/0/flow/design       | {"a": 1}   |      | must be a text
+          /lines/0/flow/design       | true       | true | must be a text
+          /lines/0/flow/design       | [1]        |      | must be a text
+          /lines/0/flow/design       | ""         |      | nothing is written here
+          /lines/0/flow/design       | "  "       | '  ' | nothing is written here
+          /lines/0/flow/design       | null       |      | is null
+          /lines/0/flow/design       | 460        | 460  | has no unit
           /title             | {}         |      | must be a text
           /sand/gradation    | {}         |      | must be a text
           """)
@@ -369,17 +357,19 @@ class DesignReadingTest {
 
   @Test
   void anEntryOfTheWrongTypeIsNamedByItsPlace() {
-    DesignDocument document = Documents.line().insert("/pump/curve", 1, "\"here\"");
-    onlyProblem(document, "/pump/curve/1", "here", "must be a group of fields");
+    DesignDocument document = Documents.line().insert("/lines/0/pump/curve", 1, "\"here\"");
+    onlyProblem(document, "/lines/0/pump/curve/1", "here", "must be a group of fields");
   }
 
   @Test
   void aProblemBehindAnEntryOfTheWrongTypeIsNamedByItsPlaceInTheList() {
     DesignDocument document =
-        Documents.line().insert("/pump/curve", 1, "7").with("/pump/curve/2/head", "x");
+        Documents.line()
+            .insert("/lines/0/pump/curve", 1, "7")
+            .with("/lines/0/pump/curve/2/head", "x");
     assertThat(problems(document))
         .extracting(Problem::field)
-        .containsExactly("/pump/curve/1", "/pump/curve/2/head");
+        .containsExactly("/lines/0/pump/curve/1", "/lines/0/pump/curve/2/head");
   }
 
   @ParameterizedTest
@@ -388,14 +378,14 @@ class DesignReadingTest {
     "/sand/color, density",
     "/sand/shape/rho, corey",
     "/carrier/totalSolids, temperature",
-    "/mixture/fraction, volumeFraction",
-    "/flow/normal, design",
-    "/route/slope, runs",
-    "/route/runs/0/Length, length",
-    "/route/runs/0/pipe/schedule, class",
-    "/route/runs/0/fittings/0/number, count",
-    "/pump/power, curve",
-    "/pump/curve/0/power, head",
+    "/lines/0/mixture/fraction, volumeFraction",
+    "/lines/0/flow/normal, design",
+    "/lines/0/route/slope, runs",
+    "/lines/0/route/runs/0/Length, length",
+    "/lines/0/route/runs/0/pipe/schedule, class",
+    "/lines/0/route/runs/0/fittings/0/number, count",
+    "/lines/0/pump/power, curve",
+    "/lines/0/pump/curve/0/power, head",
     "/criteria/margin, velocityMargin",
     "/criteria/depositionRoles/someone-1999, gillies-shook-2002"
   })
@@ -418,26 +408,26 @@ class DesignReadingTest {
         Documents.line()
             .with("/sand/density", "2.65")
             .with("/carrier/temperature", "warm")
-            .with("/mixture/volumeFraction", "60 %")
-            .with("/flow/minimum", "430 ft")
-            .with("/route/runs/0/length", "-300 ft")
-            .with("/route/runs/0/pipe/class", "Sch 41")
-            .with("/route/runs/0/fittings/0/count", "three")
-            .with("/pump/curveSpeed", "0 rpm")
-            .with("/pump/curve/1/head", "93")
+            .with("/lines/0/mixture/volumeFraction", "60 %")
+            .with("/lines/0/flow/minimum", "430 ft")
+            .with("/lines/0/route/runs/0/length", "-300 ft")
+            .with("/lines/0/route/runs/0/pipe/class", "Sch 41")
+            .with("/lines/0/route/runs/0/fittings/0/count", "three")
+            .with("/lines/0/pump/curveSpeed", "0 rpm")
+            .with("/lines/0/pump/curve/1/head", "93")
             .with("/criteria/wearVelocity", "99 m/s");
     assertThat(problems(document))
         .extracting(Problem::field)
         .containsExactlyInAnyOrder(
             "/sand/density",
             "/carrier/temperature",
-            "/mixture/volumeFraction",
-            "/flow/minimum",
-            "/route/runs/0/length",
-            "/route/runs/0/pipe/size",
-            "/route/runs/0/fittings/0/count",
-            "/pump/curveSpeed",
-            "/pump/curve/1/head",
+            "/lines/0/mixture/volumeFraction",
+            "/lines/0/flow/minimum",
+            "/lines/0/route/runs/0/length",
+            "/lines/0/route/runs/0/pipe/size",
+            "/lines/0/route/runs/0/fittings/0/count",
+            "/lines/0/pump/curveSpeed",
+            "/lines/0/pump/curve/1/head",
             "/criteria/wearVelocity");
   }
 
@@ -445,27 +435,27 @@ class DesignReadingTest {
   void anEmptyDocumentNamesWhatADesignNeeds() {
     assertThat(problems(DesignDocument.empty()))
         .extracting(Problem::field)
-        .containsExactly("/sand", "/carrier", "/route");
+        .containsExactly("/sand", "/carrier", "/lines");
     assertThat(problems(Documents.parse("{}")))
         .extracting(Problem::field)
-        .containsExactly("/formatVersion", "/sand", "/carrier", "/route");
+        .containsExactly("/formatVersion", "/sand", "/carrier", "/lines");
   }
 
   @Test
   void aProblemReadsAsOneLine() {
-    assertThat(new Problem("/flow/design", "0 gpm", "must be more"))
-        .hasToString("/flow/design = \"0 gpm\": must be more");
-    assertThat(new Problem("/flow/design", "", "is missing"))
-        .hasToString("/flow/design: is missing");
+    assertThat(new Problem("/lines/0/flow/design", "0 gpm", "must be more"))
+        .hasToString("/lines/0/flow/design = \"0 gpm\": must be more");
+    assertThat(new Problem("/lines/0/flow/design", "", "is missing"))
+        .hasToString("/lines/0/flow/design: is missing");
   }
 
   @Test
   void theDefaultsAreThoseThatTheFileReferencePromises() {
     Design design =
         Documents.line()
-            .without("/flow/minimum")
-            .without("/flow/maximum")
-            .without("/route/sourceLevel")
+            .without("/lines/0/flow/minimum")
+            .without("/lines/0/flow/maximum")
+            .without("/lines/0/route/sourceLevel")
             .without("/title")
             .without("/units")
             .read()

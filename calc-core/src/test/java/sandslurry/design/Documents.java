@@ -16,36 +16,40 @@ public final class Documents {
     return parse(
         """
         {
-          "formatVersion": 1,
+          "formatVersion": 2,
           "title": "Line",
           "units": "US",
           "sand": { "gradation": "ASTM C144" },
           "carrier": { "kind": "water", "temperature": "60 degF" },
-          "mixture": { "volumeFraction": "3 %" },
-          "flow": { "minimum": "430 gpm", "design": "460 gpm", "maximum": "500 gpm" },
-          "route": {
-            "sourceLevel": "3 ft",
-            "runs": [
-              {
-                "name": "Buried line",
-                "pipe": { "system": "ASTM D1785", "size": "4 in", "class": "Sch 40" },
-                "length": "300 ft",
-                "rise": "6 ft",
-                "fittings": [ { "kind": "long radius elbow 90", "count": 3 } ]
+          "lines": [
+            {
+              "mixture": { "volumeFraction": "3 %" },
+              "flow": { "minimum": "430 gpm", "design": "460 gpm", "maximum": "500 gpm" },
+              "route": {
+                "sourceLevel": "3 ft",
+                "runs": [
+                  {
+                    "name": "Buried line",
+                    "pipe": { "system": "ASTM D1785", "size": "4 in", "class": "Sch 40" },
+                    "length": "300 ft",
+                    "rise": "6 ft",
+                    "fittings": [ { "kind": "long radius elbow 90", "count": 3 } ]
+                  }
+                ]
+              },
+              "pump": {
+                "kind": "rotodynamic",
+                "curveSpeed": "1750 rpm",
+                "impeller": "12 in",
+                "curve": [
+                  { "flow": "0 gpm", "head": "95 ft", "efficiency": "0 %" },
+                  { "flow": "150 gpm", "head": "93 ft", "efficiency": "32 %" },
+                  { "flow": "300 gpm", "head": "87 ft", "efficiency": "48 %" },
+                  { "flow": "600 gpm", "head": "60 ft", "efficiency": "47 %" }
+                ]
               }
-            ]
-          },
-          "pump": {
-            "kind": "rotodynamic",
-            "curveSpeed": "1750 rpm",
-            "impeller": "12 in",
-            "curve": [
-              { "flow": "0 gpm", "head": "95 ft", "efficiency": "0 %" },
-              { "flow": "150 gpm", "head": "93 ft", "efficiency": "32 %" },
-              { "flow": "300 gpm", "head": "87 ft", "efficiency": "48 %" },
-              { "flow": "600 gpm", "head": "60 ft", "efficiency": "47 %" }
-            ]
-          }
+            }
+          ]
         }
         """);
   }
@@ -59,7 +63,7 @@ public final class Documents {
     return parse(
         """
         {
-          "formatVersion": 1,
+          "formatVersion": 2,
           "sand": { "d50": "0.4 mm", "d85": "0.9 mm" },
           "carrier": { "kind": "manure", "temperature": "15 degC", "totalSolids": "1 %" },
           "lane": {
@@ -83,7 +87,7 @@ public final class Documents {
     return parse(
         """
         {
-          "formatVersion": 1,
+          "formatVersion": 2,
           "sand": { "gradation": "ASTM C144" },
           "carrier": { "kind": "water", "temperature": "15 degC" },
           "plant": {

@@ -17,25 +17,25 @@ class ServiceReadingTest {
       delimiter = '|',
       textBlock =
           """
-          /pump/count               | 7       | must be a whole number from 1 to 6
-          /pump/arrangement         | beside  | must be one of: series, parallel
-          /pump/trim                | 60 %    | must be 75 % to 100 %
-          /pump/motorRating         | 25      | has no unit
-          /pump/serviceFactor       | 2       | must be 1 to 1.5
-          /pump/curve/0/npsh        | 5 ft    | needs "npsh" at two points or more
-          /states/wornHead          | 60 %    | must be 0 % to 50 %
-          /states/thickest          | 5 %     | belongs to a carrier of kind manure
-          /states/flushWater        | maybe   | must be one of: yes, no
-          /operation/batchVolume    | 5 m3    | is missing: a batch belongs to a day's volume
-          /operation/flushVolume    | 5 m3    | is missing: a volume alone does not tell
+          /lines/0/pump/count               | 7       | must be a whole number from 1 to 6
+          /lines/0/pump/arrangement         | beside  | must be one of: series, parallel
+          /lines/0/pump/trim                | 60 %    | must be 75 % to 100 %
+          /lines/0/pump/motorRating         | 25      | has no unit
+          /lines/0/pump/serviceFactor       | 2       | must be 1 to 1.5
+          /lines/0/pump/curve/0/npsh        | 5 ft    | needs "npsh" at two points or more
+          /lines/0/states/wornHead          | 60 %    | must be 0 % to 50 %
+          /lines/0/states/thickest          | 5 %     | belongs to a carrier of kind manure
+          /lines/0/states/flushWater        | maybe   | must be one of: yes, no
+          /lines/0/operation/batchVolume    | 5 m3    | is missing: a batch belongs to a day's volume
+          /lines/0/operation/flushVolume    | 5 m3    | is missing: a volume alone does not tell
           /screw/diameter           | 16 in   | is missing
           /gravityRun/slope         | 40 %    | must be 0.01 % to 30 %
-          /suction/length           | 3 m     | is missing: give exactly one of
-          /operation/mostStartsPerHour | 0    | must be a whole number from 1 to 60
-          /operation/mostStartsPerHour | 6    | is missing: without it no starts are counted
-          /operation/stopTime       | 4000 s  | must be 0 s to 3600 s
-          /operation/flushCurve/0/flow | 1 L/s | is missing
-          /states/thickestSand      | 50 %    | must be 0 % to 40 %
+          /lines/0/suction/length           | 3 m     | is missing: give exactly one of
+          /lines/0/operation/mostStartsPerHour | 0    | must be a whole number from 1 to 60
+          /lines/0/operation/mostStartsPerHour | 6    | is missing: without it no starts are counted
+          /lines/0/operation/stopTime       | 4000 s  | must be 0 s to 3600 s
+          /lines/0/operation/flushCurve/0/flow | 1 L/s | is missing
+          /lines/0/states/thickestSand      | 50 %    | must be 0 % to 40 %
           /screw/scrapeTime         | 30 min  | belongs to the pens of a plant, and there is none
           """)
   void aBadValueIsNamed(String field, String value, String message) {
@@ -47,14 +47,14 @@ class ServiceReadingTest {
   void whatCannotBeBelowAnotherIsRefused() {
     assertThat(
             Documents.line()
-                .with("/states/coldest", "20 degC")
-                .with("/states/warmest", "10 degC")
-                .with("/states/lowSourceLevel", "2 m")
-                .with("/states/highSourceLevel", "1 m")
+                .with("/lines/0/states/coldest", "20 degC")
+                .with("/lines/0/states/warmest", "10 degC")
+                .with("/lines/0/states/lowSourceLevel", "2 m")
+                .with("/lines/0/states/highSourceLevel", "1 m")
                 .read()
                 .problems())
         .extracting(Problem::field)
-        .containsExactlyInAnyOrder("/states/warmest", "/states/highSourceLevel");
+        .containsExactlyInAnyOrder("/lines/0/states/warmest", "/lines/0/states/highSourceLevel");
   }
 
   @Test
@@ -65,37 +65,42 @@ class ServiceReadingTest {
             .with("/carrier/density", "1010 kg/m3")
             .with("/carrier/viscosity", "4 cP");
     assertThat(measured.read().problems()).isEmpty();
-    assertThat(measured.with("/states/coldest", "4 degC").read().problems())
+    assertThat(measured.with("/lines/0/states/coldest", "4 degC").read().problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/states/coldest");
+        .isEqualTo("/lines/0/states/coldest");
   }
 
   @Test
   void pulsationNeedsCylinders() {
     DesignDocument piston =
         Documents.line()
-            .without("/pump")
-            .with("/pump/kind", "piston")
-            .with("/pump/displacement", "5 gal")
-            .with("/pump/strokeRate", "28 1/min")
-            .with("/pump/volumetricEfficiency", "90 %")
-            .with("/pump/pressureLimit", "150 psi");
-    assertThat(piston.with("/pump/rodShare", "10 %").read().problems())
+            .without("/lines/0/pump")
+            .with("/lines/0/pump/kind", "piston")
+            .with("/lines/0/pump/displacement", "5 gal")
+            .with("/lines/0/pump/strokeRate", "28 1/min")
+            .with("/lines/0/pump/volumetricEfficiency", "90 %")
+            .with("/lines/0/pump/pressureLimit", "150 psi");
+    assertThat(piston.with("/lines/0/pump/rodShare", "10 %").read().problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/pump/rodShare");
-    assertThat(piston.with("/pump/cylinders", "2").read().problems()).isEmpty();
+        .isEqualTo("/lines/0/pump/rodShare");
+    assertThat(piston.with("/lines/0/pump/cylinders", "2").read().problems()).isEmpty();
   }
 
   @Test
   void aSuctionWithoutAPumpAndStatesWithoutARouteAreRefused() {
-    assertThat(Documents.line().without("/pump").with("/suction/length", "3 m").read().problems())
+    assertThat(
+            Documents.line()
+                .without("/lines/0/pump")
+                .with("/lines/0/suction/length", "3 m")
+                .read()
+                .problems())
         .extracting(Problem::message)
         .contains("belongs to a pump, and there is none");
-    assertThat(Documents.lane().with("/states/coldest", "4 degC").read().problems())
-        .extracting(Problem::message)
-        .contains("belongs to a route, and there is none");
+    assertThat(Documents.lane().with("/lines/0/states/coldest", "4 degC").read().problems())
+        .extracting(Problem::field)
+        .contains("/lines/0/route");
   }
 
   @Test
@@ -107,13 +112,13 @@ class ServiceReadingTest {
             + "{\"flow\": \"600 gpm\", \"head\": \"55 ft\", \"efficiency\": \"45 %\"}]}";
     assertThat(
             Documents.line()
-                .insert("/pump/others", 0, other)
-                .insert("/pump/others", 1, other)
+                .insert("/lines/0/pump/others", 0, other)
+                .insert("/lines/0/pump/others", 1, other)
                 .read()
                 .problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/pump/others/1/name");
+        .isEqualTo("/lines/0/pump/others/1/name");
   }
 
   @Test
@@ -125,10 +130,10 @@ class ServiceReadingTest {
             + "{\"flow\": \"600 gpm\", \"head\": \"55 ft\", \"efficiency\": \"45 %\"}]}";
     DesignDocument two =
         Documents.line()
-            .with("/pump/impeller", "12 in")
-            .with("/pump/motorRating", "25 hp")
-            .with("/pump/driveEfficiency", "88 %")
-            .insert("/pump/others", 0, bare);
+            .with("/lines/0/pump/impeller", "12 in")
+            .with("/lines/0/pump/motorRating", "25 hp")
+            .with("/lines/0/pump/driveEfficiency", "88 %")
+            .insert("/lines/0/pump/others", 0, bare);
     PumpSpec.RunningPump as = second(two);
     assertThat(as.impellerOfFirst()).isTrue();
     assertThat(Measure.LENGTH.write(as.impeller().orElseThrow())).isEqualTo("12 in");
@@ -136,11 +141,11 @@ class ServiceReadingTest {
     assertThat(Measure.POWER.write(as.motor().orElseThrow().rating())).isEqualTo("25 hp");
     assertThat(as.wornHead()).isEmpty();
     DesignDocument given =
-        two.with("/pump/others/0/impeller", "10 in")
-            .with("/pump/others/0/wornHead", "15 %")
-            .with("/pump/others/0/driveEfficiency", "80 %")
-            .with("/pump/others/0/motorRating", "15 hp")
-            .with("/pump/others/0/serviceFactor", "1.15");
+        two.with("/lines/0/pump/others/0/impeller", "10 in")
+            .with("/lines/0/pump/others/0/wornHead", "15 %")
+            .with("/lines/0/pump/others/0/driveEfficiency", "80 %")
+            .with("/lines/0/pump/others/0/motorRating", "15 hp")
+            .with("/lines/0/pump/others/0/serviceFactor", "1.15");
     PumpSpec.RunningPump own = second(given);
     assertThat(own.impellerOfFirst()).isFalse();
     assertThat(Measure.LENGTH.write(own.impeller().orElseThrow())).isEqualTo("10 in");
@@ -157,23 +162,23 @@ class ServiceReadingTest {
 
   @Test
   void theGreatestFlowOfAPumpLiesAboveItsLeast() {
-    DesignDocument line = Documents.line().with("/pump/minimumFlow", "100 gpm");
-    assertThat(line.with("/pump/maximumFlow", "500 gpm").read().problems()).isEmpty();
-    assertThat(line.with("/pump/maximumFlow", "100 gpm").read().problems())
+    DesignDocument line = Documents.line().with("/lines/0/pump/minimumFlow", "100 gpm");
+    assertThat(line.with("/lines/0/pump/maximumFlow", "500 gpm").read().problems()).isEmpty();
+    assertThat(line.with("/lines/0/pump/maximumFlow", "100 gpm").read().problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/pump/maximumFlow");
+        .isEqualTo("/lines/0/pump/maximumFlow");
   }
 
   private static DesignDocument piston() {
     return Documents.line()
-        .without("/pump")
-        .with("/pump/kind", "piston")
-        .with("/pump/displacement", "50 gal")
-        .with("/pump/strokeRate", "10 1/min")
-        .with("/pump/volumetricEfficiency", "90 %")
-        .with("/pump/pressureLimit", "150 psi")
-        .with("/pump/cylinders", "2");
+        .without("/lines/0/pump")
+        .with("/lines/0/pump/kind", "piston")
+        .with("/lines/0/pump/displacement", "50 gal")
+        .with("/lines/0/pump/strokeRate", "10 1/min")
+        .with("/lines/0/pump/volumetricEfficiency", "90 %")
+        .with("/lines/0/pump/pressureLimit", "150 psi")
+        .with("/lines/0/pump/cylinders", "2");
   }
 
   @ParameterizedTest
@@ -189,52 +194,58 @@ class ServiceReadingTest {
           vesselGas     | 0 L    | must be 0.1 L to 20000 L
           """)
   void aHydraulicDriveIsCheckedAgainstItsStrokes(String field, String value, String message) {
-    DesignDocument ram = piston().with("/pump/cylinderDrive", "hydraulic");
+    DesignDocument ram = piston().with("/lines/0/pump/cylinderDrive", "hydraulic");
     assertThat(ram.read().problems()).isEmpty();
-    assertThat(ram.with("/pump/" + field, value).read().problems())
+    assertThat(ram.with("/lines/0/pump/" + field, value).read().problems())
         .anySatisfy(problem -> assertThat(problem.message()).contains(message));
   }
 
   @Test
   void aCrankHasNoDwellAndAVesselIsGivenOnce() {
-    assertThat(piston().with("/pump/dwell", "0.2 s").read().problems())
+    assertThat(piston().with("/lines/0/pump/dwell", "0.2 s").read().problems())
         .singleElement()
         .extracting(Problem::message)
         .asString()
         .contains("hydraulic cylinders");
     assertThat(
             piston()
-                .with("/pump/vesselGas", "100 L")
-                .with("/pump/pulsationPassed", "5 %")
+                .with("/lines/0/pump/vesselGas", "100 L")
+                .with("/lines/0/pump/pulsationPassed", "5 %")
                 .read()
                 .problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/pump/vesselGas");
+        .isEqualTo("/lines/0/pump/vesselGas");
   }
 
   @Test
   void theFlushHasOneSupply() {
-    DesignDocument given = Documents.line().with("/operation/flushFlow", "300 gpm");
+    DesignDocument given = Documents.line().with("/lines/0/operation/flushFlow", "300 gpm");
     assertThat(given.read().problems()).isEmpty();
-    assertThat(given.with("/operation/flushPump", "yes").read().problems()).isNotEmpty();
-    assertThat(given.with("/operation/flushLevel", "10 m").read().problems()).isNotEmpty();
-    assertThat(Documents.line().with("/operation/flushPump", "yes").read().problems()).isEmpty();
+    assertThat(given.with("/lines/0/operation/flushPump", "yes").read().problems()).isNotEmpty();
+    assertThat(given.with("/lines/0/operation/flushLevel", "10 m").read().problems()).isNotEmpty();
+    assertThat(Documents.line().with("/lines/0/operation/flushPump", "yes").read().problems())
+        .isEmpty();
     assertThat(
-            Documents.line().without("/pump").with("/operation/flushPump", "yes").read().problems())
+            Documents.line()
+                .without("/lines/0/pump")
+                .with("/lines/0/operation/flushPump", "yes")
+                .read()
+                .problems())
         .singleElement()
         .extracting(Problem::message)
         .asString()
         .contains("there is none");
     DesignDocument curve =
         Documents.line()
-            .insert("/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"20 m\"}")
-            .insert("/operation/flushCurve", 1, "{\"flow\": \"40 L/s\", \"head\": \"10 m\"}");
+            .insert("/lines/0/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"20 m\"}")
+            .insert(
+                "/lines/0/operation/flushCurve", 1, "{\"flow\": \"40 L/s\", \"head\": \"10 m\"}");
     assertThat(curve.read().problems()).isEmpty();
-    assertThat(curve.with("/operation/flushCurve/1/flow", "0 L/s").read().problems())
+    assertThat(curve.with("/lines/0/operation/flushCurve/1/flow", "0 L/s").read().problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/operation/flushCurve/1/flow");
+        .isEqualTo("/lines/0/operation/flushCurve/1/flow");
   }
 
   @Test
@@ -246,24 +257,24 @@ class ServiceReadingTest {
             .with("/carrier/viscosity", "4 cP");
     DesignDocument cold =
         measured
-            .with("/states/coldestCarrier/kind", "measured")
-            .with("/states/coldestCarrier/temperature", "2 degC")
-            .with("/states/coldestCarrier/density", "1012 kg/m3")
-            .with("/states/coldestCarrier/viscosity", "7 cP");
+            .with("/lines/0/states/coldestCarrier/kind", "measured")
+            .with("/lines/0/states/coldestCarrier/temperature", "2 degC")
+            .with("/lines/0/states/coldestCarrier/density", "1012 kg/m3")
+            .with("/lines/0/states/coldestCarrier/viscosity", "7 cP");
     assertThat(cold.read().problems()).isEmpty();
-    assertThat(cold.with("/states/coldestCarrier/viscosity", "7").read().problems())
+    assertThat(cold.with("/lines/0/states/coldestCarrier/viscosity", "7").read().problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/states/coldestCarrier/viscosity");
+        .isEqualTo("/lines/0/states/coldestCarrier/viscosity");
     assertThat(
             Documents.line()
-                .with("/states/coldest", "4 degC")
-                .with("/states/coldestCarrier/kind", "water")
-                .with("/states/coldestCarrier/temperature", "2 degC")
+                .with("/lines/0/states/coldest", "4 degC")
+                .with("/lines/0/states/coldestCarrier/kind", "water")
+                .with("/lines/0/states/coldestCarrier/temperature", "2 degC")
                 .read()
                 .problems())
         .singleElement()
         .extracting(Problem::field)
-        .isEqualTo("/states/coldestCarrier");
+        .isEqualTo("/lines/0/states/coldestCarrier");
   }
 }

@@ -109,21 +109,21 @@ class LibraryFaceTest {
                 assertThat(e.problems())
                     .extracting(problem -> problem.field())
                     .contains(
-                        "/route/runs/0/length",
+                        "/lines/0/route/runs/0/length",
                         "/carrier/temperature",
                         "/sand/d50",
-                        "/mixture/volumeFraction"));
+                        "/lines/0/mixture/volumeFraction"));
     assertThatThrownBy(() -> DesignDraft.titled("empty").assess())
         .isInstanceOf(DesignProblems.class)
         .hasMessageContaining("/sand")
-        .hasMessageContaining("/route");
+        .hasMessageContaining("/lines");
   }
 
   @Test
   void aPumpWithoutACurveIsRefused() {
     assertThatThrownBy(() -> Pump.of(rpm(1750), in(12)).dutyPoints(parlor()))
         .isInstanceOf(DesignProblems.class)
-        .hasMessageContaining("/pump/curve");
+        .hasMessageContaining("/lines/0/pump/curve");
   }
 
   /**

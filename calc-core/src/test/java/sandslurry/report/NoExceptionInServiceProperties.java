@@ -23,34 +23,37 @@ class NoExceptionInServiceProperties {
     Random random = new Random(seed);
     DesignDocument line =
         DesignDocument.parse(RandomDesigns.plausibleLine(seed))
-            .without("/pump")
-            .without("/states")
-            .without("/operation")
+            .without("/lines/0/pump")
+            .without("/lines/0/states")
+            .without("/lines/0/operation")
             .without("/screw")
-            .with("/pump/kind", "piston")
-            .with("/pump/displacement", number(random, 0.01, 1000, "L"))
-            .with("/pump/strokeRate", number(random, 0.5, 60, "1/min"))
-            .with("/pump/volumetricEfficiency", "90 %")
-            .with("/pump/pressureLimit", number(random, 10, 50000, "kPa"))
-            .with("/pump/cylinders", random.nextBoolean() ? "1" : "2")
-            .with("/operation/dailyVolume", number(random, 0.01, 1e5, "m3"))
-            .with("/operation/batchVolume", number(random, 0.01, 1e5, "m3"))
-            .with("/operation/stopTime", number(random, 1e-3, 3600, "s"))
-            .with("/states/thickestSand", number(random, 0.001, 40, "%"));
+            .with("/lines/0/pump/kind", "piston")
+            .with("/lines/0/pump/displacement", number(random, 0.01, 1000, "L"))
+            .with("/lines/0/pump/strokeRate", number(random, 0.5, 60, "1/min"))
+            .with("/lines/0/pump/volumetricEfficiency", "90 %")
+            .with("/lines/0/pump/pressureLimit", number(random, 10, 50000, "kPa"))
+            .with("/lines/0/pump/cylinders", random.nextBoolean() ? "1" : "2")
+            .with("/lines/0/operation/dailyVolume", number(random, 0.01, 1e5, "m3"))
+            .with("/lines/0/operation/batchVolume", number(random, 0.01, 1e5, "m3"))
+            .with("/lines/0/operation/stopTime", number(random, 1e-3, 3600, "s"))
+            .with("/lines/0/states/thickestSand", number(random, 0.001, 40, "%"));
     if (random.nextBoolean()) {
-      line = line.with("/pump/cylinderDrive", "hydraulic").with("/pump/changeover", "0.05 s");
+      line =
+          line.with("/lines/0/pump/cylinderDrive", "hydraulic")
+              .with("/lines/0/pump/changeover", "0.05 s");
     }
     if (random.nextBoolean()) {
-      line = line.with("/pump/vesselGas", number(random, 0.1, 20000, "L"));
+      line = line.with("/lines/0/pump/vesselGas", number(random, 0.1, 20000, "L"));
     }
     return switch (random.nextInt(4)) {
-      case 0 -> line.with("/operation/flushPump", "yes");
-      case 1 -> line.with("/operation/flushFlow", number(random, 0.05, 2000, "L/s"));
-      case 2 -> line.with("/operation/flushLevel", number(random, 0.01, 100, "m"));
+      case 0 -> line.with("/lines/0/operation/flushPump", "yes");
+      case 1 -> line.with("/lines/0/operation/flushFlow", number(random, 0.05, 2000, "L/s"));
+      case 2 -> line.with("/lines/0/operation/flushLevel", number(random, 0.01, 100, "m"));
       default ->
-          line.insert("/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"80 m\"}")
+          line.insert(
+                  "/lines/0/operation/flushCurve", 0, "{\"flow\": \"0 L/s\", \"head\": \"80 m\"}")
               .insert(
-                  "/operation/flushCurve",
+                  "/lines/0/operation/flushCurve",
                   1,
                   "{\"flow\": \""
                       + number(random, 0.1, 2000, "L/s")

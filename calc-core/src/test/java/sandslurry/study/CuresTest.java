@@ -26,9 +26,20 @@ class CuresTest {
       String sand, String carrier, String percent, String flow, String runs) {
     return RandomLines.parse(
         """
-        {"formatVersion": 1, "title": "a line", "units": "metric", "sand": {%s}, "carrier": {%s},
-         "mixture": {"volumeFraction": "%s %%"},
-         "flow": {"minimum": "%s", "design": "%s", "maximum": "%s"}, "route": {"runs": [%s]}}
+        {
+          "formatVersion": 2,
+          "title": "a line",
+          "units": "metric",
+          "sand": {%s},
+          "carrier": {%s},
+          "lines": [
+            {
+              "mixture": {"volumeFraction": "%s %%"},
+              "flow": {"minimum": "%s", "design": "%s", "maximum": "%s"},
+              "route": {"runs": [%s]}
+            }
+          ]
+        }
         """
             .formatted(sand, carrier, percent, flow, flow, flow, runs));
   }
@@ -75,7 +86,7 @@ class CuresTest {
             cure -> {
               assertThat(cure.text()).endsWith("in the run \"ramp\"");
               assertThat(cure.edits())
-                  .allMatch(edit -> edit.pointer().startsWith("/route/runs/1/"));
+                  .allMatch(edit -> edit.pointer().startsWith("/lines/0/route/runs/1/"));
             });
   }
 
@@ -102,7 +113,7 @@ class CuresTest {
   @Test
   void lessSandIsACureWithItsHighestShare() {
     DesignDocument document =
-        line(SAND, WATER, "5", "16.5 L/s", LEVEL).with("/flow/highestSandFraction", "7 %");
+        line(SAND, WATER, "5", "16.5 L/s", LEVEL).with("/lines/0/flow/highestSandFraction", "7 %");
     assertThat(texts(cures(document)))
         .anyMatch(
             text ->
@@ -117,16 +128,17 @@ class CuresTest {
     double least = least(document);
     DesignDocument just =
         document
-            .with("/flow/minimum", least + " L/s")
-            .with("/flow/design", least + " L/s")
-            .with("/flow/maximum", least + " L/s");
+            .with("/lines/0/flow/minimum", least + " L/s")
+            .with("/lines/0/flow/design", least + " L/s")
+            .with("/lines/0/flow/maximum", least + " L/s");
     assertThat(texts(cures(just))).anyMatch(starting("keep the liquid between "));
   }
 
   /** The lowest flow rate that carries the sand at the temperature of the carrier alone. */
   private static double least(DesignDocument document) {
     String only = document.text("/carrier/temperature");
-    DesignDocument there = document.with("/flow/coldest", only).with("/flow/warmest", only);
+    DesignDocument there =
+        document.with("/lines/0/flow/coldest", only).with("/lines/0/flow/warmest", only);
     double flow = assess(there).line().orElseThrow().window().carriesFromM3ps().orElseThrow();
     return Math.ceil(1.002 * flow * 1e5) / 100;
   }
@@ -135,13 +147,13 @@ class CuresTest {
   void besideAPlantTheLineIsMendedToo() {
     DesignDocument document =
         Documents.plant()
-            .with("/mixture/stream", "from box")
-            .with("/flow/minimum", "20 L/s")
-            .with("/flow/design", "22 L/s")
-            .with("/route/runs/0/pipe/system", "ASTM D1785")
-            .with("/route/runs/0/pipe/size", "6 in")
-            .with("/route/runs/0/pipe/class", "Sch 40")
-            .with("/route/runs/0/length", "90 m");
+            .with("/lines/0/mixture/stream", "from box")
+            .with("/lines/0/flow/minimum", "20 L/s")
+            .with("/lines/0/flow/design", "22 L/s")
+            .with("/lines/0/route/runs/0/pipe/system", "ASTM D1785")
+            .with("/lines/0/route/runs/0/pipe/size", "6 in")
+            .with("/lines/0/route/runs/0/pipe/class", "Sch 40")
+            .with("/lines/0/route/runs/0/length", "90 m");
     assertThat(cures(document).tried()).isNotEmpty();
   }
 

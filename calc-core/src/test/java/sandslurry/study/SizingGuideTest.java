@@ -83,7 +83,7 @@ class SizingGuideTest {
     Sizing with = parlor(line -> line);
     assertThat(names(with.fits().stream())).containsExactly("4 in Sch 40");
     assertThat(rows(with, UnitSystem.US).get(0)).contains("309 gal/min to 363 gal/min");
-    Sizing without = parlor(line -> line.without("/pump"));
+    Sizing without = parlor(line -> line.without("/lines/0/pump"));
     assertThat(names(without.fits().stream()))
         .startsWith("4 in Sch 40")
         .contains("3 in Sch 40", "3 in Sch 80");

@@ -48,11 +48,20 @@ class StudyProperties {
         String.format(
             Locale.ROOT,
             """
-            {"formatVersion": 1, "title": "random line", "units": "%s",
-             "sand": {"gradation": "%s"}, "carrier": {%s},
-             "mixture": {"volumeFraction": "%s %%"},
-             "flow": {"minimum": "%s L/s", "design": "%s L/s", "maximum": "%s L/s"},
-             "route": {"runs": [{"name": "Line", %s "length": "%d m", "rise": "%d m"}]}}
+            {
+              "formatVersion": 2,
+              "title": "random line",
+              "units": "%s",
+              "sand": {"gradation": "%s"},
+              "carrier": {%s},
+              "lines": [
+                {
+                  "mixture": {"volumeFraction": "%s %%"},
+                  "flow": {"minimum": "%s L/s", "design": "%s L/s", "maximum": "%s L/s"},
+                  "route": {"runs": [{"name": "Line", %s "length": "%d m", "rise": "%d m"}]}
+                }
+              ]
+            }
             """,
             random.nextBoolean() ? "US" : "metric",
             random.nextBoolean() ? "ASTM C33" : "ASTM C144",

@@ -9,6 +9,7 @@ import java.util.Map;
 final class FieldNames {
   private static final Map<String, String> ENTRIES =
       Map.ofEntries(
+          Map.entry("lines", "line"),
           Map.entry("runs", "run"),
           Map.entry("curve", "curve point"),
           Map.entry("gradation", "sieve"),
@@ -32,8 +33,8 @@ final class FieldNames {
   /**
    * The place of a field in words.
    *
-   * @param pointer a JSON Pointer such as {@code /route/runs/0/length}
-   * @return for example "Route, run 1, length"
+   * @param pointer a JSON Pointer such as {@code /lines/0/route/runs/0/length}
+   * @return for example "Line 1, route, run 1, length"
    */
   static String words(String pointer) {
     List<String> words = new ArrayList<>();

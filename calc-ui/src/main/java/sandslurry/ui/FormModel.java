@@ -22,8 +22,8 @@ import sandslurry.design.document.Reading;
 final class FormModel {
   private static final String NEW_DESIGN =
       """
-      {"formatVersion": 1, "units": "%s", "sand": {}, "carrier": {"kind": "water"}, "mixture": {}, "flow": {},
-       "route": {"runs": [{}]}}
+      {"formatVersion": 2, "units": "%s", "sand": {}, "carrier": {"kind": "water"},
+       "lines": [{"mixture": {}, "flow": {}, "route": {"runs": [{}]}}]}
       """;
 
   /** Countries whose trade measures in feet and gallons: common practice, no source. */
@@ -211,7 +211,7 @@ final class FormModel {
   }
 
   private void start(DesignDocument document, DesignDocument asSaved, Optional<FormFile> from) {
-    history = new History(document);
+    history = new History(document.renewed());
     saved = asSaved;
     file = from;
     latest = Optional.empty();

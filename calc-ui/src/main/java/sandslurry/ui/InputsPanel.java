@@ -31,6 +31,8 @@ import sandslurry.fact.Kinds;
 
 /** All inputs, in the order of the way that the material takes. */
 final class InputsPanel implements Row {
+  private static final String LINE = "/lines/0";
+
   private final FormModel model;
   private final List<InputSection> sections;
   private final Map<InputSection, Predicate<DesignDocument>> shown = new HashMap<>();
@@ -43,23 +45,23 @@ final class InputsPanel implements Row {
     this.model = model;
     this.sections = new ArrayList<>(List.of(design(), SandSection.of(model)));
     group("carrier", "", "");
-    group("mixture", "", "");
-    group("dilution", "Look at what dilution of the mixture does", "");
-    group("flow", "", "The least and greatest flow rate that really occur, not only the wish.");
+    ofLine("mixture", "", "");
+    ofLine("dilution", "Look at what dilution of the mixture does", "");
+    ofLine("flow", "", "The least and greatest flow rate that really occur, not only the wish.");
     route();
     pump();
-    group(
+    ofLine(
         "suction",
         "Judge the suction line and the NPSH",
         "The pit stands above the pump by the pit level of the transfer line. Each of several"
             + " pumps in parallel has such a pipe of its own.");
-    group("states", "Judge the line in more states", "");
-    group(
+    ofLine("states", "Judge the line in more states", "");
+    ofLine(
         "operation",
         "Judge a day of pumping and the flush",
         "The flush takes two volumes of the line. It has one supply: one whose flow rate is known,"
             + " or the pump of the line, or a tank at a level, with a pump of its own or without.");
-    group(
+    ofLine(
         "observed",
         "A pressure and a flow rate were read on this line",
         "Read both at the same time. The program says what explains them.");
@@ -156,10 +158,23 @@ final class InputsPanel implements Row {
    * @param note a note under the fields; may be empty
    */
   private void group(String name, String box, String note) {
-    Field<?> field = DesignFields.DESIGN.field(name);
-    String place = "/" + name;
+    group(DesignFields.DESIGN, "", name, box, note);
+  }
+
+  /** Adds the section of a part of the line. */
+  private void ofLine(String name, String box, String note) {
+    group(DesignFields.LINE, LINE, name, box, note);
+  }
+
+  private void group(Fields<?> fields, String around, String name, String box, String note) {
+    Field<?> field = fields.field(name);
+    String place = around + "/" + name;
     InputSection section = section(field.label(), place);
-    shown.put(section, document -> DesignFields.DESIGN.isShown(field, document.seen("")));
+    shown.put(
+        section,
+        document ->
+            (around.isEmpty() || document.has(around))
+                && fields.isShown(field, document.seen(around)));
     Predicate<DesignDocument> there = any -> true;
     if (!box.isEmpty()) {
       there = part(section, place, box, "{}", List.of(place));
@@ -180,7 +195,7 @@ final class InputsPanel implements Row {
     Predicate<DesignDocument> there = document -> document.has(place);
     section.part(
         box,
-        "part " + place.substring(1),
+        "part " + (place.equals(LINE) ? "route" : place.substring(place.lastIndexOf('/') + 1)),
         there,
         document -> document.withPart(place, fresh),
         () -> with);
@@ -188,35 +203,31 @@ final class InputsPanel implements Row {
   }
 
   private void route() {
-    InputSection section = section(DesignFields.DESIGN.field("route").label(), "/route");
+    Field<?> route = DesignFields.LINE.field("route");
+    InputSection section =
+        new InputSection(
+            model, route.label(), () -> model.document().has(LINE) ? LINE + "/route" : "/lines");
+    sections.add(section);
     Predicate<DesignDocument> there =
         part(
             section,
-            "/route",
+            LINE,
             "The design has a transfer line",
-            "{\"runs\": [{}]}",
-            List.of(
-                "/route",
-                "/pump",
-                "/suction",
-                "/states",
-                "/operation",
-                "/observed",
-                "/flow",
-                "/mixture",
-                "/dilution"));
-    rows(section, "/route", there).add(content("route"));
+            "{\"mixture\": {}, \"flow\": {}, \"route\": {\"runs\": [{}]}}",
+            List.of(LINE));
+    rows(section, LINE, there).add(DesignFields.LINE.field("name"), there, "");
+    rows(section, LINE + "/route", there).add(route.content());
   }
 
   private void pump() {
-    Field<?> pump = DesignFields.DESIGN.field("pump");
-    InputSection section = section(pump.label(), "/pump");
-    shown.put(section, document -> DesignFields.DESIGN.isShown(pump, document.seen("")));
-    rows(section, "/pump", any -> true)
+    Field<?> pump = DesignFields.LINE.field("pump");
+    InputSection section = section(pump.label(), LINE + "/pump");
+    shown.put(section, document -> document.has(LINE));
+    rows(section, LINE + "/pump", any -> true)
         .addKinds(
             (Kinds<?>) pump.content(),
             Optional.of("none: " + pump.absent()),
-            List.of("/suction", "/states/wornHead"));
+            List.of(LINE + "/suction", LINE + "/states/wornHead"));
   }
 
   private void plant() {

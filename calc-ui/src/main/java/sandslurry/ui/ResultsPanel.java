@@ -105,7 +105,7 @@ final class ResultsPanel {
 
   private List<Page> pages(JComponent reportPage) {
     Predicate<DesignDocument> always = document -> true;
-    Predicate<DesignDocument> line = document -> document.has("/route");
+    Predicate<DesignDocument> line = document -> document.has("/lines/0/route");
     return List.of(
         new Page("Answer", findings.component(), always, this::showFindings),
         new Page(
@@ -138,7 +138,7 @@ final class ResultsPanel {
         new Page(
             "Dilution",
             dilution.component(),
-            document -> document.has("/dilution"),
+            document -> document.has("/lines/0/dilution"),
             (a, why) ->
                 dilution.show(
                     a.map(Charts::new).flatMap(Charts::dilution),

@@ -17,7 +17,7 @@ class ChartsTest {
         .with("/carrier/totalSolids", "3 %")
         .with("/lane/depth", "30 in")
         .with("/lane/length", "300 ft")
-        .with("/dilution/mostRatio", "5");
+        .with("/lines/0/dilution/mostRatio", "5");
   }
 
   private static Assessment assess(DesignDocument document) {

@@ -47,27 +47,27 @@ final class Designs {
   /** A line with a lane, a sieve analysis, two runs and a rotodynamic pump: nearly every field. */
   static DesignDocument everything() {
     return example("parlor-line.json")
-        .insert("/route/runs", 1, "{\"bore\": \"100 mm\", \"roughness\": \"0.1 mm\"}")
-        .with("/route/runs/1/length", "10 ft")
+        .insert("/lines/0/route/runs", 1, "{\"bore\": \"100 mm\", \"roughness\": \"0.1 mm\"}")
+        .with("/lines/0/route/runs/1/length", "10 ft")
         .with("/lane/length", "100 ft")
         .with("/lane/width", "10 ft")
         .with("/lane/slope", "0.25 %")
         .with("/lane/flow", "460 gpm")
         .with("/lane/sandStorageDepth", "12 in")
-        .with("/pump/motorRating", "25 hp")
+        .with("/lines/0/pump/motorRating", "25 hp")
         .insert(
-            "/pump/others",
+            "/lines/0/pump/others",
             0,
             "{\"curveSpeed\": \"1750 rpm\", \"standby\": \"yes\", \"curve\": ["
                 + "{\"flow\": \"0 gpm\", \"head\": \"95 ft\", \"efficiency\": \"0 %\"},"
                 + "{\"flow\": \"300 gpm\", \"head\": \"85 ft\", \"efficiency\": \"48 %\"},"
                 + "{\"flow\": \"600 gpm\", \"head\": \"60 ft\", \"efficiency\": \"45 %\"}]}")
-        .with("/suction/pipe/system", "ASTM D1785")
-        .with("/suction/pipe/size", "4 in")
-        .with("/suction/pipe/class", "Sch 40")
-        .with("/suction/length", "8 ft")
-        .with("/states/wornHead", "10 %")
-        .with("/operation/dailyVolume", "100 m3")
+        .with("/lines/0/suction/pipe/system", "ASTM D1785")
+        .with("/lines/0/suction/pipe/size", "4 in")
+        .with("/lines/0/suction/pipe/class", "Sch 40")
+        .with("/lines/0/suction/length", "8 ft")
+        .with("/lines/0/states/wornHead", "10 %")
+        .with("/lines/0/operation/dailyVolume", "100 m3")
         .with("/screw/diameter", "16 in")
         .with("/screw/speed", "40 rpm")
         .with("/screw/length", "60 ft")

@@ -37,7 +37,7 @@ class EveryFieldTest {
   private static Map<String, String> fields() {
     Map<String, String> fields = new LinkedHashMap<>();
     collect("", DesignFields.DESIGN, fields);
-    fields.put("/states/coldestCarrier/density", "1012 kg/m3");
+    fields.put("/lines/0/states/coldestCarrier/density", "1012 kg/m3");
     fields.remove("/formatVersion");
     // The box of the standard stands for the whole pipe.
     fields.keySet().removeIf(address -> address.endsWith("/pipe/system"));
@@ -73,7 +73,7 @@ class EveryFieldTest {
   private static List<DesignDocument> designs() {
     DesignDocument line =
         Designs.everything()
-            .insert("/pump/others", 1, "{\"curve\": [{}, {}, {}]}")
+            .insert("/lines/0/pump/others", 1, "{\"curve\": [{}, {}, {}]}")
             .withPart("/plant", "{\"pens\": [{}], \"modes\": [{}, {}], \"units\": []}");
     String[] kinds = {
       "box", "lane", "cyclone", "screen", "fibreSeparator", "splitter", "pit", "storage"
@@ -81,17 +81,17 @@ class EveryFieldTest {
     for (int i = 0; i < kinds.length; i++) {
       line =
           line.insert("/plant/units", i, "{\"kind\": \"" + kinds[i] + "\"}")
-              .with("/dilution/mostRatio", "5");
+              .with("/lines/0/dilution/mostRatio", "5");
     }
     List<DesignDocument> designs = new ArrayList<>(List.of(line));
     designs.add(line.without("/sand/gradation").with("/sand/d50", "1 mm"));
-    designs.add(line.withPart("/pump", "{\"kind\": \"piston\", \"cylinders\": \"2\"}"));
-    designs.add(line.withPart("/route/runs/0", "{\"bore\": \"4 in\"}"));
-    designs.add(line.withPart("/suction", "{\"bore\": \"4 in\"}"));
-    designs.add(line.withPart("/mixture", "{\"massFraction\": \"3 %\"}"));
-    designs.add(line.withPart("/mixture", "{\"sandRate\": \"1 kg/s\"}"));
-    designs.add(line.withPart("/mixture", "{\"stream\": \"diluted\"}"));
-    designs.add(line.withPart("/states", "{\"coldestCarrier\": {\"kind\": \"measured\"}}"));
+    designs.add(line.withPart("/lines/0/pump", "{\"kind\": \"piston\", \"cylinders\": \"2\"}"));
+    designs.add(line.withPart("/lines/0/route/runs/0", "{\"bore\": \"4 in\"}"));
+    designs.add(line.withPart("/lines/0/suction", "{\"bore\": \"4 in\"}"));
+    designs.add(line.withPart("/lines/0/mixture", "{\"massFraction\": \"3 %\"}"));
+    designs.add(line.withPart("/lines/0/mixture", "{\"sandRate\": \"1 kg/s\"}"));
+    designs.add(line.withPart("/lines/0/mixture", "{\"stream\": \"diluted\"}"));
+    designs.add(line.withPart("/lines/0/states", "{\"coldestCarrier\": {\"kind\": \"measured\"}}"));
     for (String kind : List.of("manure", "measured", "readings")) {
       designs.add(line.withPart("/carrier", "{\"kind\": \"" + kind + "\"}"));
     }

@@ -58,7 +58,8 @@ class FormFileTest {
   @Test
   void aDesignSurvivesTheEndOfItsWindowAndIsOfferedOnce() throws Exception {
     Path file = folder.resolve("a.json");
-    DesignDocument typed = line().with("/flow/design", "half a wo").with("/title", "x\ud800");
+    DesignDocument typed =
+        line().with("/lines/0/flow/design", "half a wo").with("/title", "x\ud800");
     Path kept = folder.resolve("kept");
     Process other =
         new ProcessBuilder(
@@ -90,7 +91,8 @@ class FormFileTest {
 
   /** A window that keeps a design and is then ended from outside. */
   public static void main(String[] args) throws Exception {
-    DesignDocument typed = line().with("/flow/design", "half a wo").with("/title", "x\ud800");
+    DesignDocument typed =
+        line().with("/lines/0/flow/design", "half a wo").with("/title", "x\ud800");
     new Recovery(Path.of(args[0])).keep(typed, Optional.of(Path.of(args[1])));
     System.out.println("kept");
     Thread.sleep(60_000);

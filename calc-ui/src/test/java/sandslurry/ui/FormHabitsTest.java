@@ -86,16 +86,17 @@ class FormHabitsTest {
           FormModel model =
               model(
                   clean
-                      .with("/flow/desing", "350 gpm")
-                      .with("/route/runs/0/a~1b", "1")
+                      .with("/lines/0/flow/desing", "350 gpm")
+                      .with("/lines/0/route/runs/0/a~1b", "1")
                       .with("/other/deep", "2"));
           InputsPanel inputs = new InputsPanel(model);
-          for (String place : List.of("/flow/desing", "/route/runs/0/a~1b", "/other")) {
+          for (String place :
+              List.of("/lines/0/flow/desing", "/lines/0/route/runs/0/a~1b", "/other")) {
             assertThat(inputs.focus(place)).as(place).isTrue();
           }
-          PanelsTest.find(inputs.component(), AbstractButton.class, "/flow/desing remove")
+          PanelsTest.find(inputs.component(), AbstractButton.class, "/lines/0/flow/desing remove")
               .doClick(0);
-          assertThat(model.document().has("/flow/desing")).isFalse();
+          assertThat(model.document().has("/lines/0/flow/desing")).isFalse();
           PanelsTest.find(inputs.component(), AbstractButton.class, "remove unknown").doClick(0);
           assertThat(model.document()).isEqualTo(clean);
           assertThat(
@@ -154,7 +155,7 @@ class FormHabitsTest {
           FormModel model = model(Designs.everything().with("/units", "US"));
           InputsPanel inputs = new InputsPanel(model);
           JTextField length =
-              PanelsTest.find(inputs.component(), JTextField.class, "/route/runs/0/length");
+              PanelsTest.find(inputs.component(), JTextField.class, "/lines/0/route/runs/0/length");
           assertThat(length.getClientProperty("JTextField.placeholderText"))
               .asString()
               .contains("ft");
@@ -224,7 +225,7 @@ class FormHabitsTest {
   @Test
   void theStateThatFailsIsOnTheCharts() {
     DesignDocument worn =
-        Designs.example("two-pumps-six-states.json").with("/mixture/volumeFraction", "9 %");
+        Designs.example("two-pumps-six-states.json").with("/lines/0/mixture/volumeFraction", "9 %");
     Assessment assessment = assess(worn);
     Charts charts = new Charts(assessment);
     ChartData states = charts.states().orElseThrow();

@@ -16,7 +16,7 @@ import sandslurry.design.document.Problem;
 import sandslurry.fact.finding.Severity;
 
 class FormModelTest {
-  private static final String DESIGN_FLOW = "/flow/design";
+  private static final String DESIGN_FLOW = "/lines/0/flow/design";
 
   private final FormModel model = Designs.model("parlor-line.json");
 
@@ -28,7 +28,7 @@ class FormModelTest {
   void aChangedNumberChangesTheVerdictAtOnce() {
     assertThat(verdict()).isNotEqualTo(Severity.FAIL);
 
-    model.edit("/flow/minimum", "100 gpm");
+    model.edit("/lines/0/flow/minimum", "100 gpm");
 
     assertThat(verdict()).isEqualTo(Severity.FAIL);
   }
@@ -40,8 +40,8 @@ class FormModelTest {
     assertThat(model.outcome().assessment()).isEmpty();
     assertThat(model.outcome().state()).isEqualTo(Outcome.State.PROBLEMS);
     assertThat(model.problemsAt(DESIGN_FLOW)).extracting(Problem::value).containsExactly("460 psi");
-    assertThat(model.problemsAt("/flow")).hasSize(1);
-    assertThat(model.problemsAt("/flow/des")).isEmpty();
+    assertThat(model.problemsAt("/lines/0/flow")).hasSize(1);
+    assertThat(model.problemsAt("/lines/0/flow/des")).isEmpty();
     assertThat(model.document().text(DESIGN_FLOW)).isEqualTo("460 psi");
   }
 

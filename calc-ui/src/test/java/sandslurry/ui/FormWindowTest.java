@@ -90,9 +90,9 @@ class FormWindowTest {
   @Test
   void aNumberTypedChangesTheVerdictAndUndoBringsItBack() throws Exception {
     awaitVerdict("PASS");
-    type("/flow/minimum", "100 gpm");
+    type("/lines/0/flow/minimum", "100 gpm");
     awaitVerdict("FAIL");
-    type("/flow/minimum", "4 psi");
+    type("/lines/0/flow/minimum", "4 psi");
     awaitVerdict("NO VERDICT");
     onEventThread(
         () -> {
@@ -183,8 +183,8 @@ class FormWindowTest {
 
   @Test
   void aProblemLeadsToItsField() throws Exception {
-    type("/flow/minimum", "4 psi");
+    type("/lines/0/flow/minimum", "4 psi");
     awaitVerdict("NO VERDICT");
-    assertThat(onEventThread(() -> window.inputs().focus("/flow/minimum"))).isTrue();
+    assertThat(onEventThread(() -> window.inputs().focus("/lines/0/flow/minimum"))).isTrue();
   }
 }

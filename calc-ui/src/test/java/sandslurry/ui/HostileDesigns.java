@@ -122,7 +122,7 @@ final class HostileDesigns {
   }
 
   private void numbers() {
-    String field = "/flow/design";
+    String field = "/lines/0/flow/design";
     for (String spoilt :
         new String[] {
           "NaN",
@@ -169,8 +169,8 @@ final class HostileDesigns {
     raw("a count of 1e9", "\"count\": 3", "\"count\": 1e9", "count");
     raw("a count below nought", "\"count\": 3", "\"count\": -3", "count");
     raw("a count of 10^18", "\"count\": 3", "\"count\": 1000000000000000000", "count");
-    raw("another format", "\"formatVersion\": 1", "\"formatVersion\": 2", "version 1 only");
-    raw("a format of 1.0", "\"formatVersion\": 1", "\"formatVersion\": 1.0", "formatVersion");
+    raw("another format", "\"formatVersion\": 2", "\"formatVersion\": 3", "versions 1 and 2");
+    raw("a format of 2.0", "\"formatVersion\": 2", "\"formatVersion\": 2.0", "formatVersion");
   }
 
   private void shapes() {
@@ -188,14 +188,23 @@ final class HostileDesigns {
       }
       add(part + " twice inside itself", LINE.withPart("/" + part + "/" + part, json), "/" + part);
     }
-    add("runs as a group", LINE.withPart("/route/runs", "{\"0\": {}}"), "^/route/runs");
-    add("runs of numbers", LINE.insert("/route/runs", 0, "7"), "^/route/runs/0");
-    add("a run that is null", LINE.insert("/route/runs", 0, "null"), "^/route/runs/0.*is null");
-    add("no run", LINE.without("/route/runs").toString(), "^/route/runs");
-    add("an unknown field", LINE.with("/flow/desing", "350 gpm"), "^/flow/desing");
-    add("a field of another case", LINE.with("/flow/Design", "350 gpm"), "^/flow/Design");
-    add("a name with a slash", LINE.with("/flow/a~1b", "1"), "^/flow/a~1b");
-    add("a field without a name", LINE.with("/flow/", "1"), "^/flow/");
+    add(
+        "runs as a group",
+        LINE.withPart("/lines/0/route/runs", "{\"0\": {}}"),
+        "^/lines/0/route/runs");
+    add("runs of numbers", LINE.insert("/lines/0/route/runs", 0, "7"), "^/lines/0/route/runs/0");
+    add(
+        "a run that is null",
+        LINE.insert("/lines/0/route/runs", 0, "null"),
+        "^/lines/0/route/runs/0.*is null");
+    add("no run", LINE.without("/lines/0/route/runs").toString(), "^/lines/0/route/runs");
+    add("an unknown field", LINE.with("/lines/0/flow/desing", "350 gpm"), "^/lines/0/flow/desing");
+    add(
+        "a field of another case",
+        LINE.with("/lines/0/flow/Design", "350 gpm"),
+        "^/lines/0/flow/Design");
+    add("a name with a slash", LINE.with("/lines/0/flow/a~1b", "1"), "^/lines/0/flow/a~1b");
+    add("a field without a name", LINE.with("/lines/0/flow/", "1"), "^/lines/0/flow/");
     add("a field named by a number", LINE.with("/sand/99999999999999", "1"), "^/sand/9999");
     add("a field that programs know", LINE.with("/__proto__", "1").with("/@class", "x"), "@class");
   }
@@ -210,18 +219,24 @@ final class HostileDesigns {
     add("notes of 20,000 letters", LINE.with("/notes", "n".repeat(20_000)), JUDGED);
     add("a title of 10,000 letters", LINE.with("/title", "t".repeat(10_000)), "10000.*400");
     add("a title of 400 letters", LINE.with("/title", "t".repeat(400)), JUDGED);
-    add("a unit of 10,000 letters", LINE.with("/flow/design", "3 " + "x".repeat(10_000)), "10002");
-    add("a unit of 300 letters", LINE.with("/flow/design", "3 " + "x".repeat(300)), "x\u2026");
+    add(
+        "a unit of 10,000 letters",
+        LINE.with("/lines/0/flow/design", "3 " + "x".repeat(10_000)),
+        "10002");
+    add(
+        "a unit of 300 letters",
+        LINE.with("/lines/0/flow/design", "3 " + "x".repeat(300)),
+        "x\u2026");
     add("a field name of 10,000 letters", LINE.with("/" + "f".repeat(10_000), "1"), "exceeds.*60");
-    String run = LINE.json("/route/runs/0");
+    String run = LINE.json("/lines/0/route/runs/0");
     String shortRun =
-        LINE.without("/route/runs/0/fittings")
-            .without("/route/runs/0/rise")
-            .with("/route/runs/0/length", "6 ft")
-            .with("/route/runs/0/name", "run #")
-            .json("/route/runs/0");
+        LINE.without("/lines/0/route/runs/0/fittings")
+            .without("/lines/0/route/runs/0/rise")
+            .with("/lines/0/route/runs/0/length", "6 ft")
+            .with("/lines/0/route/runs/0/name", "run #")
+            .json("/lines/0/route/runs/0");
     String runs = list(1_000, i -> run);
-    add("1,000 runs", LINE.withPart("/route", "{\"runs\": [" + runs + "]}"), "1000.*50");
+    add("1,000 runs", LINE.withPart("/lines/0/route", "{\"runs\": [" + runs + "]}"), "1000.*50");
     add(
         "100,000 unknown fields",
         "{\"formatVersion\": 1, " + list(90_000, i -> "\"f" + i + "\":1") + "}",
@@ -229,7 +244,7 @@ final class HostileDesigns {
     add(
         "4,500 unknown fields in 50 runs",
         LINE.withPart(
-            "/route",
+            "/lines/0/route",
             "{\"runs\": [" + list(50, i -> "{" + list(90, k -> "\"g" + k + "\":1") + "}") + "]}"),
         "more problems");
     add(
@@ -243,15 +258,15 @@ final class HostileDesigns {
     add(
         "50 runs of 6 ft",
         LINE.withPart(
-            "/route", "{\"runs\": [" + list(50, i -> shortRun.replace("#", "" + i)) + "]}"),
+            "/lines/0/route", "{\"runs\": [" + list(50, i -> shortRun.replace("#", "" + i)) + "]}"),
         JUDGED);
     add(
         "200 points of a curve",
-        LINE.without("/pump/curve")
+        LINE.without("/lines/0/pump/curve")
             .withPart(
-                "/pump",
-                LINE.without("/pump/curve")
-                    .json("/pump")
+                "/lines/0/pump",
+                LINE.without("/lines/0/pump/curve")
+                    .json("/lines/0/pump")
                     .replaceFirst(
                         "}$",
                         ",\"curve\":["
@@ -285,35 +300,52 @@ final class HostileDesigns {
     };
     for (String[] name : names) {
       add("a title " + name[0], LINE.with("/title", name[1]), JUDGED);
-      add("a run " + name[0], LINE.with("/route/runs/0/name", name[1]), JUDGED);
+      add("a run " + name[0], LINE.with("/lines/0/route/runs/0/name", name[1]), JUDGED);
     }
     add("a unit of the plant of markup", PLANT.with("/plant/units/0/name", names[4][1]), JUDGED);
     add("a stream of controls", PLANT.with("/plant/pens/0/stream", names[0][1]), "^/plant");
-    add("a flow with controls", LINE.with("/flow/design", "350\u202e gpm"), "\\\\u202e");
-    add("a choice with controls", LINE.with("/pump/kind", "piston\u0000"), "^/pump/kind");
+    add("a flow with controls", LINE.with("/lines/0/flow/design", "350\u202e gpm"), "\\\\u202e");
+    add(
+        "a choice with controls",
+        LINE.with("/lines/0/pump/kind", "piston\u0000"),
+        "^/lines/0/pump/kind");
   }
 
   private void physics() {
     add(
         "flows upside down",
-        LINE.with("/flow/minimum", "380 gpm").with("/flow/maximum", "330 gpm"),
-        "^/flow");
-    add("a line of no length", LINE.with("/route/runs/0/length", "0 ft"), "^/route/runs/0/length");
-    add("a rise longer than the pipe", LINE.with("/route/runs/0/rise", "400 ft"), "^/route/runs/0");
-    add("no sand", LINE.with("/mixture/volumeFraction", "0 %"), JUDGED);
-    add("nearly all sand", LINE.with("/mixture/volumeFraction", "40 %"), JUDGED);
-    add("sand and rate at once", LINE.with("/mixture/sandRate", "1 kg/s"), "^/mixture");
+        LINE.with("/lines/0/flow/minimum", "380 gpm").with("/lines/0/flow/maximum", "330 gpm"),
+        "^/lines/0/flow");
+    add(
+        "a line of no length",
+        LINE.with("/lines/0/route/runs/0/length", "0 ft"),
+        "^/lines/0/route/runs/0/length");
+    add(
+        "a rise longer than the pipe",
+        LINE.with("/lines/0/route/runs/0/rise", "400 ft"),
+        "^/lines/0/route/runs/0");
+    add("no sand", LINE.with("/lines/0/mixture/volumeFraction", "0 %"), JUDGED);
+    add("nearly all sand", LINE.with("/lines/0/mixture/volumeFraction", "40 %"), JUDGED);
+    add(
+        "sand and rate at once",
+        LINE.with("/lines/0/mixture/sandRate", "1 kg/s"),
+        "^/lines/0/mixture");
     add(
         "a curve of one point",
-        LINE.without("/pump/curve/4")
-            .without("/pump/curve/3")
-            .without("/pump/curve/2")
-            .without("/pump/curve/1"),
-        "^/pump");
-    add("a curve that rises", LINE.with("/pump/curve/0/head", "20 ft"), EITHER);
-    add("a curve of equal flows", LINE.with("/pump/curve/1/flow", "300 gpm"), "^/pump/curve");
-    add("a curve without head", LINE.with("/pump/curve/4/head", "0 ft"), EITHER);
-    add("an efficiency of 150 %", LINE.with("/pump/curve/2/efficiency", "150 %"), "^/pump/curve/2");
+        LINE.without("/lines/0/pump/curve/4")
+            .without("/lines/0/pump/curve/3")
+            .without("/lines/0/pump/curve/2")
+            .without("/lines/0/pump/curve/1"),
+        "^/lines/0/pump");
+    add("a curve that rises", LINE.with("/lines/0/pump/curve/0/head", "20 ft"), EITHER);
+    add(
+        "a curve of equal flows",
+        LINE.with("/lines/0/pump/curve/1/flow", "300 gpm"),
+        "^/lines/0/pump/curve");
+    add("a curve without head", LINE.with("/lines/0/pump/curve/4/head", "0 ft"), EITHER);
+    add(
+        "an efficiency of 150 %",
+        LINE.with("/lines/0/pump/curve/2/efficiency", "150 %"), "^/lines/0/pump/curve/2");
     add(
         "sieves upside down",
         LINE.without("/sand/gradation")
@@ -327,21 +359,24 @@ final class HostileDesigns {
         "^/sand");
     add(
         "a pipe that nobody makes",
-        LINE.with("/route/runs/0/pipe/size", "4.5 in"),
-        "^/route/runs/0/pipe");
-    add("a pipe and a bore", LINE.with("/route/runs/0/bore", "4 in"), "^/route/runs/0");
+        LINE.with("/lines/0/route/runs/0/pipe/size", "4.5 in"),
+        "^/lines/0/route/runs/0/pipe");
+    add(
+        "a pipe and a bore",
+        LINE.with("/lines/0/route/runs/0/bore", "4 in"),
+        "^/lines/0/route/runs/0");
     add("ice", LINE.with("/carrier/temperature", "-40 degF"), "^/carrier/temperature");
     add(
         "the greatest flow",
-        LINE.with("/flow/minimum", "2000 L/s")
-            .with("/flow/design", "2000 L/s")
-            .with("/flow/maximum", "2000 L/s"),
+        LINE.with("/lines/0/flow/minimum", "2000 L/s")
+            .with("/lines/0/flow/design", "2000 L/s")
+            .with("/lines/0/flow/maximum", "2000 L/s"),
         JUDGED);
     add(
         "the least flow",
-        LINE.with("/flow/minimum", "0.05 L/s")
-            .with("/flow/design", "0.05 L/s")
-            .with("/flow/maximum", "0.05 L/s"),
+        LINE.with("/lines/0/flow/minimum", "0.05 L/s")
+            .with("/lines/0/flow/design", "0.05 L/s")
+            .with("/lines/0/flow/maximum", "0.05 L/s"),
         JUDGED);
   }
 
@@ -368,10 +403,10 @@ final class HostileDesigns {
     add(
         "a line that carries no stream",
         PLANT
-            .withPart("/mixture", "{\"stream\": \"ghost\"}")
-            .withPart("/flow", LINE.json("/flow"))
-            .withPart("/route", LINE.json("/route")),
-        "^/mixture");
+            .withPart("/lines/0/mixture", "{\"stream\": \"ghost\"}")
+            .withPart("/lines/0/flow", LINE.json("/lines/0/flow"))
+            .withPart("/lines/0/route", LINE.json("/lines/0/route")),
+        "^/lines/0/mixture");
     add("60 pens", withPens(60), EITHER);
     add("61 pens", withPens(61), "^/plant/pens.*61.*60");
   }

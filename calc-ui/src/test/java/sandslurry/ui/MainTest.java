@@ -55,7 +55,8 @@ class MainTest {
 
   @Test
   void aFailEndsWithTwo() throws IOException {
-    DesignDocument slow = Designs.example("parlor-line.json").with("/flow/minimum", "100 gpm");
+    DesignDocument slow =
+        Designs.example("parlor-line.json").with("/lines/0/flow/minimum", "100 gpm");
 
     assertThat(run("judge", file(slow)).code()).isEqualTo(2);
   }
@@ -64,8 +65,8 @@ class MainTest {
   void badInputEndsWithThreeAndListsEveryProblemOnALine() throws IOException {
     DesignDocument bad =
         Designs.example("parlor-line.json")
-            .with("/flow/design", "460 psi")
-            .with("/route/runs/0/length", "-3 ft")
+            .with("/lines/0/flow/design", "460 psi")
+            .with("/lines/0/route/runs/0/length", "-3 ft")
             .without("/carrier/temperature");
 
     Run run = run("judge", file(bad));
@@ -74,8 +75,8 @@ class MainTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err().lines())
         .hasSize(3)
-        .anyMatch(line -> line.startsWith("/flow/design = \"460 psi\""))
-        .anyMatch(line -> line.startsWith("/route/runs/0/length"))
+        .anyMatch(line -> line.startsWith("/lines/0/flow/design = \"460 psi\""))
+        .anyMatch(line -> line.startsWith("/lines/0/route/runs/0/length"))
         .anyMatch(line -> line.startsWith("/carrier/temperature"));
   }
 

@@ -96,7 +96,8 @@ class NoMarkupTest {
     designs.add(renamed(Designs.everything(), text -> hostile()));
     designs.add(Designs.everything().with("/" + hostile().replace("/", "~1"), "1"));
     designs.add(Designs.everything().with("/x'>" + image().replace("/", "~1"), "1"));
-    designs.add(Designs.everything().with("/route/runs/0/'\">" + image().replace("/", "~1"), "1"));
+    designs.add(
+        Designs.everything().with("/lines/0/route/runs/0/'\">" + image().replace("/", "~1"), "1"));
     return designs;
   }
 
@@ -104,7 +105,9 @@ class NoMarkupTest {
   private DesignDocument named(DesignDocument document) {
     DesignDocument named = document.with("/title", hostile()).with("/notes", hostile());
     for (String list :
-        new String[] {"/route/runs", "/plant/pens", "/plant/machines", "/pump/others"}) {
+        new String[] {
+          "/lines/0/route/runs", "/plant/pens", "/plant/machines", "/lines/0/pump/others"
+        }) {
       for (int i = 0; i < document.size(list); i++) {
         named = named.with(list + "/" + i + "/name", hostile() + i);
       }

@@ -96,7 +96,7 @@ class PagesOfInputsTest {
           assertThat(behind.isVisible()).isFalse();
           assertThat(report.isEnabled()).isTrue();
 
-          model.edit("/flow/minimum", "100 gpm");
+          model.edit("/lines/0/flow/minimum", "100 gpm");
           assertThat(behind.isVisible()).isTrue();
           assertThat(report.isEnabled()).isFalse();
           assertThat(results.reportText()).isEmpty();

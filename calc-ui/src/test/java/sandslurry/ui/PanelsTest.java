@@ -239,7 +239,7 @@ class PanelsTest {
           FormModel model = model();
           InputsPanel inputs = new InputsPanel(model);
           ResultsPanel results = new ResultsPanel(model, pointer -> {});
-          JTextField field = find(inputs.component(), JTextField.class, "/flow/design");
+          JTextField field = find(inputs.component(), JTextField.class, "/lines/0/flow/design");
           JTextArea report = find(results.component(), JTextArea.class, "report");
           results.open("Report");
           assertThat(report.getText()).contains("Working");
@@ -271,7 +271,7 @@ class PanelsTest {
         () -> {
           FormModel model = new FormModel(Designs.AT_ONCE);
           InputsPanel inputs = new InputsPanel(model);
-          JTextField field = find(inputs.component(), JTextField.class, "/flow/design");
+          JTextField field = find(inputs.component(), JTextField.class, "/lines/0/flow/design");
           assertThat(field.getClientProperty("JComponent.outline")).isEqualTo("warning");
           assertThat(field.getAccessibleContext().getAccessibleDescription())
               .startsWith("Missing:");
@@ -301,13 +301,13 @@ class PanelsTest {
         () -> {
           FormModel model = model();
           InputsPanel inputs = new InputsPanel(model);
-          choose(inputs, "/route/runs/0/pipe", "ASTM D2241");
-          assertThat(model.document().text("/route/runs/0/pipe/size")).isEqualTo("4 in");
-          assertThat(model.problemsAt("/route/runs/0")).isNotEmpty();
-          choose(inputs, "/route/runs/0/pipe/class", "SDR 26");
-          assertThat(model.problemsAt("/route/runs/0")).isEmpty();
-          choose(inputs, "/route/runs/0/pipe", "given bore");
-          find(inputs.component(), JTextField.class, "/route/runs/0/bore").setText("4 in");
+          choose(inputs, "/lines/0/route/runs/0/pipe", "ASTM D2241");
+          assertThat(model.document().text("/lines/0/route/runs/0/pipe/size")).isEqualTo("4 in");
+          assertThat(model.problemsAt("/lines/0/route/runs/0")).isNotEmpty();
+          choose(inputs, "/lines/0/route/runs/0/pipe/class", "SDR 26");
+          assertThat(model.problemsAt("/lines/0/route/runs/0")).isEmpty();
+          choose(inputs, "/lines/0/route/runs/0/pipe", "given bore");
+          find(inputs.component(), JTextField.class, "/lines/0/route/runs/0/bore").setText("4 in");
           assertThat(model.reading().problems()).isEmpty();
           return null;
         });
@@ -344,21 +344,21 @@ class PanelsTest {
         () -> {
           FormModel model = model();
           InputsPanel inputs = new InputsPanel(model);
-          click(inputs, "/pump/curve add");
-          assertThat(model.document().size("/pump/curve")).isEqualTo(6);
-          click(inputs, "/pump/curve remove");
+          click(inputs, "/lines/0/pump/curve add");
+          assertThat(model.document().size("/lines/0/pump/curve")).isEqualTo(6);
+          click(inputs, "/lines/0/pump/curve remove");
           assertThat(model.reading().problems()).isEmpty();
-          click(inputs, "/route/runs down");
-          assertThat(model.document().text("/route/runs/1/name")).isEqualTo("Buried line");
-          click(inputs, "/route/runs up");
-          click(inputs, "/route/runs add");
-          assertThat(model.document().size("/route/runs")).isEqualTo(3);
-          click(inputs, "/route/runs remove");
+          click(inputs, "/lines/0/route/runs down");
+          assertThat(model.document().text("/lines/0/route/runs/1/name")).isEqualTo("Buried line");
+          click(inputs, "/lines/0/route/runs up");
+          click(inputs, "/lines/0/route/runs add");
+          assertThat(model.document().size("/lines/0/route/runs")).isEqualTo(3);
+          click(inputs, "/lines/0/route/runs remove");
           assertThat(model.document()).isEqualTo(Designs.everything());
           click(inputs, "part lane");
           assertThat(model.outcome().assessment().orElseThrow().lane()).isEmpty();
           click(inputs, "part route");
-          assertThat(model.document().has("/pump")).isFalse();
+          assertThat(model.document().has("/lines/0/pump")).isFalse();
           click(inputs, "part lane");
           assertThat(model.document().json("/lane")).isEqualTo(Designs.everything().json("/lane"));
           return null;
@@ -399,27 +399,30 @@ class PanelsTest {
           model.startFrom(Designs.everything());
           InputsPanel inputs = new InputsPanel(model);
           DesignDocument one = model.document();
-          click(inputs, "/pump/others add");
-          click(inputs, "/pump/others add");
-          assertThat(model.document().size("/pump/others")).isEqualTo(3);
-          find(inputs.component(), JTextField.class, "/pump/others/2/name").setText("third");
-          choose(inputs, "/pump/others/2/standby", "yes");
-          JTable curve = find(inputs.component(), JTable.class, "/pump/others/2/curve");
+          click(inputs, "/lines/0/pump/others add");
+          click(inputs, "/lines/0/pump/others add");
+          assertThat(model.document().size("/lines/0/pump/others")).isEqualTo(3);
+          find(inputs.component(), JTextField.class, "/lines/0/pump/others/2/name")
+              .setText("third");
+          choose(inputs, "/lines/0/pump/others/2/standby", "yes");
+          JTable curve = find(inputs.component(), JTable.class, "/lines/0/pump/others/2/curve");
           curve.setValueAt("300 gpm", 1, 0);
-          click(inputs, "/pump/others up");
-          assertThat(model.document().text("/pump/others/1/name")).isEqualTo("third");
-          assertThat(model.document().text("/pump/others/1/standby")).isEqualTo("yes");
-          assertThat(model.document().text("/pump/others/1/curve/1/flow")).isEqualTo("300 gpm");
-          assertThat(model.document().json("/pump/others/0")).isEqualTo(one.json("/pump/others/0"));
-          JList<?> list = find(inputs.component(), JList.class, "/pump/others");
+          click(inputs, "/lines/0/pump/others up");
+          assertThat(model.document().text("/lines/0/pump/others/1/name")).isEqualTo("third");
+          assertThat(model.document().text("/lines/0/pump/others/1/standby")).isEqualTo("yes");
+          assertThat(model.document().text("/lines/0/pump/others/1/curve/1/flow"))
+              .isEqualTo("300 gpm");
+          assertThat(model.document().json("/lines/0/pump/others/0"))
+              .isEqualTo(one.json("/lines/0/pump/others/0"));
+          JList<?> list = find(inputs.component(), JList.class, "/lines/0/pump/others");
           assertThat(list.getModel().getElementAt(1).toString())
               .contains("third", "stands by", "needs attention");
-          click(inputs, "/pump/others remove");
+          click(inputs, "/lines/0/pump/others remove");
           list.setSelectedIndex(1);
-          click(inputs, "/pump/others remove");
+          click(inputs, "/lines/0/pump/others remove");
           assertThat(model.document()).isEqualTo(one);
-          click(inputs, "/pump/others remove");
-          assertThat(model.document().has("/pump/others")).isFalse();
+          click(inputs, "/lines/0/pump/others remove");
+          assertThat(model.document().has("/lines/0/pump/others")).isFalse();
           assertThat(model.reading().problems()).isEmpty();
           return null;
         });
@@ -463,7 +466,7 @@ class PanelsTest {
     onEventThread(
         () -> {
           InputsPanel inputs = new InputsPanel(model());
-          check.accept(find(inputs.component(), JTextField.class, "/route/runs/0/length"));
+          check.accept(find(inputs.component(), JTextField.class, "/lines/0/route/runs/0/length"));
           return null;
         });
   }

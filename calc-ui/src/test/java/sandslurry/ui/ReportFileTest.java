@@ -77,7 +77,7 @@ class ReportFileTest {
     DesignDocument document =
         example("parlor-line.json")
             .with("/title", "<script>a & b</script> \"'")
-            .with("/route/runs/0/name", "]]><b>x</b>");
+            .with("/lines/0/route/runs/0/name", "]]><b>x</b>");
     String html = file(document, DAY).html();
 
     assertThat(html).doesNotContain("<script", "<b>x", "href=\"http", "src=");

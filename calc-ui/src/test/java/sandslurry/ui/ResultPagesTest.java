@@ -40,7 +40,7 @@ class ResultPagesTest {
           assertThat(titles(results)).contains("Lane");
           assertThat(results.tabs().getTitleAt(results.tabs().getSelectedIndex()))
               .isEqualTo("Hydraulic grade line");
-          model.change(document -> document.without("/route").without("/pump"));
+          model.change(document -> document.without("/lines/0/route").without("/lines/0/pump"));
           assertThat(titles(results)).doesNotContain("Hydraulic grade line");
           assertThat(results.tabs().getSelectedIndex()).isZero();
           return null;
@@ -90,7 +90,8 @@ class ResultPagesTest {
     ResultsPanel results =
         onEventThread(
             () -> {
-              model.startFrom(Designs.example("parlor-line.json").without("/route/runs/0/pipe"));
+              model.startFrom(
+                  Designs.example("parlor-line.json").without("/lines/0/route/runs/0/pipe"));
               ResultsPanel made = new ResultsPanel(model, pointer -> {});
               made.open("Size");
               PanelsTest.find(made.component(), JComboBox.class, "sizing system")
@@ -108,7 +109,7 @@ class ResultPagesTest {
     assertThat(page).contains("4 in Sch 40", "PASS", "Ask a pump supplier for", "Rejected");
     onEventThread(
         () -> {
-          model.change(document -> document.with("/route/runs/0/length", "400 ft"));
+          model.change(document -> document.with("/lines/0/route/runs/0/length", "400 ft"));
           assertThat(PanelsTest.find(results.component(), JEditorPane.class, "sizing").getText())
               .as("what was found of other inputs is gone")
               .doesNotContain("Rejected");

@@ -12,17 +12,21 @@ class FlushReferenceTest {
   private static final String TEXT =
       """
       {
-        "formatVersion": 1,
+        "formatVersion": 2,
         "sand": { "d50": "0.5 mm", "d85": "1 mm" },
         "carrier": { "kind": "water", "temperature": "20 degC" },
-        "mixture": { "volumeFraction": "9 %" },
-        "flow": { "design": "45 L/s" },
-        "route": {
-          "runs": [
-            { "bore": "150 mm", "roughness": "0.1 mm", "length": "100 m", "rise": "2 m" }
-          ]
-        },
-        "operation": { "flushLevel": "12 m" }
+        "lines": [
+          {
+            "mixture": { "volumeFraction": "9 %" },
+            "flow": { "design": "45 L/s" },
+            "route": {
+              "runs": [
+                { "bore": "150 mm", "roughness": "0.1 mm", "length": "100 m", "rise": "2 m" }
+              ]
+            },
+            "operation": { "flushLevel": "12 m" }
+          }
+        ]
       }
       """;
 

@@ -19,12 +19,16 @@ class LineReferenceTest {
     String text =
         """
         {
-          "formatVersion": 1,
+          "formatVersion": 2,
           "sand": { %s },
           "carrier": { %s },
-          "mixture": { %s },
-          "flow": { "design": "%s" },
-          "route": { "runs": [ { %s, "length": "100 ft" } ] }
+          "lines": [
+            {
+              "mixture": { %s },
+              "flow": { "design": "%s" },
+              "route": { "runs": [ { %s, "length": "100 ft" } ] }
+            }
+          ]
         }
         """
             .formatted(sand, carrier, mixture, flow, run);

@@ -81,7 +81,7 @@ public final class FeedFindings extends FindingWriter {
       found.with("excesses", units -> excesses(screw, units)).why("outside");
     }
     if (much) {
-      double speed = Measure.FREQUENCY.si(design.service().screw().orElseThrow().speed());
+      double speed = Measure.FREQUENCY.si(design.feed().screw().orElseThrow().speed());
       found
           .with("speed", Kind.FREQUENCY, speed * loading / ScrewConveyor.ABRASIVE_LOADING)
           .cure("faster");
@@ -122,7 +122,7 @@ public final class FeedFindings extends FindingWriter {
   }
 
   private void gravityRun(GravityRun run) {
-    GravityRunSpec spec = design.service().gravityRun().orElseThrow();
+    GravityRunSpec spec = design.feed().gravityRun().orElseThrow();
     double flow = Measure.FLOW.si(spec.flow());
     if (run.hours().isEmpty()) {
       double more = Math.pow(flow / run.greatestM3ps(), 2);

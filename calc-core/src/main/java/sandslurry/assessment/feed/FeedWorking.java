@@ -52,7 +52,7 @@ public final class FeedWorking {
    */
   public static void screw(Trace trace, Design design, Screw screw) {
     trace.begin("screw", "");
-    ScrewSpec spec = design.service().screw().orElseThrow();
+    ScrewSpec spec = design.feed().screw().orElseThrow();
     screw
         .pens()
         .ifPresent(pens -> trace.step(PENS, pens.loadM3ps(), pens.batchM3(), pens.scrapeS()));
@@ -87,7 +87,7 @@ public final class FeedWorking {
    */
   public static void gravityRun(Trace trace, Design design, Materials materials, GravityRun run) {
     trace.begin("gravity pipe", "");
-    GravityRunSpec spec = design.service().gravityRun().orElseThrow();
+    GravityRunSpec spec = design.feed().gravityRun().orElseThrow();
     double manning = Measure.FRACTION.si(spec.manning());
     double slope = Measure.FRACTION.si(spec.slope());
     trace.step(FULLEST, run.greatestM3ps(), Measure.LENGTH.si(spec.bore()), slope, manning);

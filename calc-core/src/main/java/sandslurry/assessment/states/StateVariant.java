@@ -41,7 +41,7 @@ record StateVariant(
   }
 
   StateVariant with(CarrierSpec carrier) {
-    return of(design.with(carrier, design.route()));
+    return of(design.with(carrier, design.lines()));
   }
 
   /** A state of manure with other solids; no other liquid tells its solids. */
@@ -67,8 +67,7 @@ record StateVariant(
   StateVariant withLevel(Quantity<Length> level) {
     RouteSpec route = design.route().orElseThrow();
     return of(
-        design.with(
-            design.carrier(), Optional.of(new RouteSpec(level, route.outletHead(), route.runs()))));
+        design.with(design.carrier(), new RouteSpec(level, route.outletHead(), route.runs())));
   }
 
   private StateVariant with(Change other) {

@@ -34,7 +34,8 @@ import sandslurry.units.ShownText;
  * The texts of a design as they were typed, right or wrong: the one document behind the file and
  * the form. Immutable: a change makes a new document, so that undo is a list of documents.
  *
- * <p>Fields are addressed by JSON Pointer (RFC 6901), for example {@code /route/runs/0/length}.
+ * <p>Fields are addressed by JSON Pointer (RFC 6901), for example {@code /lines/0/flow/design}. An
+ * address of version 1 of the file, as {@code /flow/design}, means that of the first line.
  */
 public final class DesignDocument {
   private static final int LONGEST_TOKEN = 40;
@@ -68,8 +69,35 @@ public final class DesignDocument {
 
   private final ObjectNode root;
 
-  private DesignDocument(ObjectNode root) {
+  /** Whether the file was of version 1, so that problems are told at the places that it has. */
+  private final boolean old;
+
+  private DesignDocument(ObjectNode root, boolean old) {
     this.root = root;
+    this.old = old;
+  }
+
+  private DesignDocument with(ObjectNode changed) {
+    return new DesignDocument(changed, old);
+  }
+
+  /**
+   * Whether this was a file of version 1, whose line was moved to the list of lines when it was
+   * read. Problems are told at the places of that file.
+   *
+   * @return false for a file of the version that is written
+   */
+  public boolean isOld() {
+    return old;
+  }
+
+  /**
+   * The same document, with problems told at the places that it has now.
+   *
+   * @return the document as it is saved
+   */
+  public DesignDocument renewed() {
+    return old ? new DesignDocument(root, false) : this;
   }
 
   /**
@@ -80,17 +108,27 @@ public final class DesignDocument {
   public static DesignDocument empty() {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("formatVersion", DesignFields.FORMAT_VERSION);
-    return new DesignDocument(root);
+    return new DesignDocument(root, false);
   }
 
   /**
-   * Reads the text of a design file. What the fields say is not checked here: see {@link #read}.
+   * Reads the text of a design file of any version. What the fields say is not checked here: see
+   * {@link #read}.
    *
    * @param text JSON
    * @return the document
    * @throws DesignTextException if the text is not a JSON object, with line and column
    */
   public static DesignDocument parse(String text) throws DesignTextException {
+    ObjectNode root = object(text);
+    boolean old = VersionOne.is(root);
+    if (old) {
+      VersionOne.renew(root);
+    }
+    return new DesignDocument(root, old);
+  }
+
+  private static ObjectNode object(String text) throws DesignTextException {
     if (text.length() > DocumentLimits.BYTES) {
       throw tooLarge();
     }
@@ -98,7 +136,7 @@ public final class DesignDocument {
       // Some editors mark a file as UTF-8 by a character that belongs to no text.
       JsonNode node = JSON.readTree(text.startsWith("\ufeff") ? text.substring(1) : text);
       if (node instanceof ObjectNode object) {
-        return new DesignDocument(object);
+        return object;
       }
       throw new DesignTextException("a design file holds one JSON object { ... }");
     } catch (NumberFormatException e) {
@@ -181,7 +219,7 @@ public final class DesignDocument {
    * @return the design, or all problems
    */
   public Reading read() {
-    return DesignReader.read(root);
+    return DesignReader.read(root, old);
   }
 
   /**
@@ -191,7 +229,9 @@ public final class DesignDocument {
    * @return the group in its document
    */
   public Seen seen(String pointer) {
-    return new Seen(new JsonTree(root), new JsonTree(root.at(pointer)));
+    JsonPointer where = at(pointer);
+    JsonNode around = where.head() == null ? root : root.at(where.head());
+    return new Seen(new JsonTree(root), new JsonTree(around), new JsonTree(root.at(where)));
   }
 
   /**
@@ -201,7 +241,7 @@ public final class DesignDocument {
    * @return the text; empty when the field is absent or is not a text or number
    */
   public String text(String pointer) {
-    return root.at(pointer).asText("");
+    return root.at(at(pointer)).asText("");
   }
 
   /**
@@ -211,7 +251,7 @@ public final class DesignDocument {
    * @return true when the document has something at that place
    */
   public boolean has(String pointer) {
-    return !root.at(pointer).isMissingNode();
+    return !root.at(at(pointer)).isMissingNode();
   }
 
   /**
@@ -221,7 +261,7 @@ public final class DesignDocument {
    * @return its size; 0 when it is absent
    */
   public int size(String pointer) {
-    JsonNode node = root.at(pointer);
+    JsonNode node = root.at(at(pointer));
     return node.isArray() ? node.size() : 0;
   }
 
@@ -241,9 +281,9 @@ public final class DesignDocument {
       return this;
     }
     ObjectNode copy = root.deepCopy();
-    JsonPointer where = JsonPointer.compile(pointer);
+    JsonPointer where = at(pointer);
     put(parent(copy, where), where.last(), JsonNodeFactory.instance.textNode(text));
-    return new DesignDocument(copy);
+    return with(copy);
   }
 
   /**
@@ -257,14 +297,14 @@ public final class DesignDocument {
       return this;
     }
     ObjectNode copy = root.deepCopy();
-    JsonPointer where = JsonPointer.compile(pointer);
+    JsonPointer where = at(pointer);
     JsonNode parent = copy.at(where.head());
     if (parent instanceof ObjectNode object) {
       object.remove(where.last().getMatchingProperty());
     } else if (parent instanceof ArrayNode array) {
       array.remove(where.last().getMatchingIndex());
     }
-    return new DesignDocument(copy);
+    return with(copy);
   }
 
   /**
@@ -278,7 +318,7 @@ public final class DesignDocument {
    */
   public DesignDocument insert(String pointer, int index, String json) {
     ObjectNode copy = root.deepCopy();
-    JsonPointer where = JsonPointer.compile(pointer);
+    JsonPointer where = at(pointer);
     if (!(copy.at(where) instanceof ArrayNode)) {
       put(parent(copy, where), where.last(), JsonNodeFactory.instance.arrayNode());
     }
@@ -287,7 +327,7 @@ public final class DesignDocument {
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("not JSON: " + json, e);
     }
-    return new DesignDocument(copy);
+    return with(copy);
   }
 
   /**
@@ -300,13 +340,13 @@ public final class DesignDocument {
    */
   public DesignDocument withPart(String pointer, String json) {
     ObjectNode copy = root.deepCopy();
-    JsonPointer where = JsonPointer.compile(pointer);
+    JsonPointer where = at(pointer);
     try {
-      put(parent(copy, where), where.last(), parse(json).root);
+      put(parent(copy, where), where.last(), object(json));
     } catch (DesignTextException e) {
       throw new IllegalArgumentException("not a JSON object: " + json, e);
     }
-    return new DesignDocument(copy);
+    return with(copy);
   }
 
   /**
@@ -316,7 +356,7 @@ public final class DesignDocument {
    * @return the part as JSON, empty when absent
    */
   public String json(String pointer) {
-    JsonNode node = root.at(pointer);
+    JsonNode node = root.at(at(pointer));
     return node.isMissingNode() ? "" : node.toString();
   }
 
@@ -327,6 +367,13 @@ public final class DesignDocument {
    */
   public List<TypedInput> inputs() {
     return TypedInput.all(new JsonTree(root));
+  }
+
+  /** What stands at the top against the rules is meant itself, so that it can be taken away. */
+  private JsonPointer at(String pointer) {
+    JsonPointer typed = JsonPointer.compile(pointer);
+    boolean top = !typed.matches() && root.has(typed.getMatchingProperty());
+    return top ? typed : JsonPointer.compile(VersionOne.renewed(pointer));
   }
 
   private static JsonNode parent(ObjectNode root, JsonPointer pointer) {

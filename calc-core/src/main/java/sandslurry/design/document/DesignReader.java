@@ -11,7 +11,7 @@ import sandslurry.design.DesignFields;
 final class DesignReader {
   private DesignReader() {}
 
-  static Reading read(ObjectNode root) {
+  static Reading read(ObjectNode root, boolean old) {
     List<Problem> problems = new ArrayList<>();
     ObjectNode within = DocumentLimits.within(root, problems);
     List<String> refused = problems.stream().map(Problem::field).toList();
@@ -24,6 +24,9 @@ final class DesignReader {
                 problems.add(new Problem(field, value, message));
               }
             });
+    if (old) {
+      problems.replaceAll(VersionOne::inFile);
+    }
     return new Reading(
         problems.isEmpty() ? design : Optional.empty(), DocumentLimits.first(problems));
   }

@@ -5,7 +5,7 @@ import sandslurry.units.ShownText;
 /**
  * Something wrong with one field of a design.
  *
- * @param field JSON Pointer (RFC 6901) of the field, such as {@code /route/runs/0/length}
+ * @param field JSON Pointer (RFC 6901) of the field, such as {@code /lines/0/route/runs/0/length}
  * @param value the text found there, empty when there is none; shortened and without characters
  *     that cannot be seen
  * @param message what is wrong, with the allowed range and unit

@@ -36,37 +36,38 @@ public record TypedInput(
   /** Every input of a design in the order of its fields. */
   static List<TypedInput> all(Tree root) {
     List<TypedInput> inputs = new ArrayList<>();
-    new Walk(root, inputs).group(DesignFields.DESIGN, root, "");
+    new Walk(root, inputs).group(DesignFields.DESIGN, root, root, "");
     return List.copyOf(inputs);
   }
 
   /** Goes down from group to group. */
   private record Walk(Tree root, List<TypedInput> inputs) {
-    void group(Fields<?> fields, Tree here, String part) {
+    void group(Fields<?> fields, Tree around, Tree here, String part) {
+      Seen seen = new Seen(root, around, here);
       for (Field<?> field : fields.all()) {
         Tree value = here.at(field.name());
-        if (!fields.applies(field, new Seen(root, here))) {
+        if (!fields.applies(field, seen)) {
           continue;
         }
         if (value.isThere()) {
-          field.content().match(new There(this, value, part, field.label()));
-        } else if (!field.standard().isEmpty() && fields.isShown(field, new Seen(root, here))) {
+          field.content().match(new There(this, here, value, part, field.label()));
+        } else if (!field.standard().isEmpty() && fields.isShown(field, seen)) {
           field.content().match(new Assumed(this, part, field));
         }
       }
     }
 
-    void kinds(Kinds<?> kinds, Tree here, String part) {
+    void kinds(Kinds<?> kinds, Tree around, Tree here, String part) {
       String name = here.at(kinds.kind().name()).text().orElse("").strip();
       kinds.all().stream()
           .filter(fields -> fields.name().equalsIgnoreCase(name))
           .findFirst()
-          .ifPresent(fields -> group(fields, here, part));
+          .ifPresent(fields -> group(fields, around, here, part));
     }
   }
 
   /** A field in which something stands. */
-  private record There(Walk walk, Tree value, String part, String label)
+  private record There(Walk walk, Tree around, Tree value, String part, String label)
       implements Content.Cases<Void> {
     private String below() {
       return part.isEmpty() ? label : part + ", " + label;
@@ -92,13 +93,13 @@ public record TypedInput(
 
     @Override
     public Void group(Fields<?> fields) {
-      walk.group(fields, value, below());
+      walk.group(fields, around, value, below());
       return null;
     }
 
     @Override
     public Void kinds(Kinds<?> kinds) {
-      walk.kinds(kinds, value, below());
+      walk.kinds(kinds, around, value, below());
       return null;
     }
 
@@ -106,8 +107,15 @@ public record TypedInput(
     public Void list(Listed<?> list) {
       int number = 1;
       for (Tree entry : value.entries()) {
-        String name = entry.at("name").text().orElse(String.valueOf(number));
-        list.entry().match(new There(walk, entry, part, label + " " + name));
+        Optional<String> name = entry.at("name").text();
+        if (list.entry() == DesignFields.LINE) {
+          // The parts of the only line need not say whose they are.
+          String line = value.entries().size() == 1 ? "" : name.orElse("Line " + number);
+          walk.group(DesignFields.LINE, value, entry, line);
+        } else {
+          String one = label + " " + name.orElse(String.valueOf(number));
+          list.entry().match(new There(walk, value, entry, part, one));
+        }
         number++;
       }
       return null;

@@ -58,7 +58,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           CommonLimits.VOLUME_FRACTION,
           "default: as in the line",
           "Sand by volume",
-          "volume of sand over volume of mixture that enters; without it that of the line"
+          "volume of sand over volume of mixture that enters; without it that of the only line"
               + " at its design flow rate",
           "2 %");
   private final Field<Quantity<Length>> storage =
@@ -91,8 +91,8 @@ public final class LaneFields extends Fields<LaneSpec> {
     super("lane", "settling lane");
     neededWhen(
         sand,
-        seen -> !(seen.has("/mixture") && seen.has("/route")),
-        "without a line there is no other mixture to take");
+        seen -> !seen.has("/lines/0/mixture") || seen.has("/lines/1"),
+        "without a line, or with several, there is no other mixture to take");
     rule(
         depth,
         List.of(slope),

@@ -1,6 +1,5 @@
 package sandslurry.design.material;
 
-import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -34,14 +33,9 @@ public final class DilutionFields extends Fields<DilutionSpec> {
           "most of that liquid, over the volume of undiluted mixture",
           "10");
 
-  /** Declares the fields, which need a line. */
+  /** Declares the fields. */
   public DilutionFields() {
     super("dilution", "dilution");
-    rule(
-        solids,
-        List.of(),
-        values -> values.seen().has("/route"),
-        values -> "needs a line to be diluted in");
   }
 
   @Override

@@ -157,7 +157,7 @@ public final class ServiceFields {
     /** Declares the fields and the rules between them. */
     public StatesFields() {
       super("states", "states beside the design");
-      shownWhen(worn, seen -> seen.has("/pump"));
+      shownWhen(worn, seen -> seen.beside("pump"));
       ordered(coldest, warmest, Measure.TEMPERATURE);
       ordered(thinnest, thickest, Measure.FRACTION);
       ordered(leastSand, mostSand, Measure.FRACTION);
@@ -349,7 +349,7 @@ public final class ServiceFields {
           "a volume alone does not tell whether a flush clears");
       onlyWhen(
           byPump,
-          seen -> !seen.is(byPump, "yes") || seen.has("/pump"),
+          seen -> !seen.is(byPump, "yes") || seen.beside("pump"),
           "flushes by the pump, and there is none");
     }
 

@@ -22,26 +22,16 @@ import si.uom.quantity.VolumetricFlowRate;
  * @param states the states that it is judged in
  * @param suction the suction side of the pump
  * @param operation a day of pumping, and the flush
- * @param screw a screw conveyor that feeds the pit
- * @param gravityRun a gravity pipe that runs part full
  * @param observed a pressure and a flow rate read on site
  */
 public record ServiceSpec(
     Optional<StatesSpec> states,
     Optional<SuctionSpec> suction,
     Optional<OperationSpec> operation,
-    Optional<ScrewSpec> screw,
-    Optional<GravityRunSpec> gravityRun,
     Optional<ObservedSpec> observed) {
-  /**
-   * What of this does not belong to a line.
-   *
-   * @return the screw conveyor and the gravity pipe
-   */
-  public ServiceSpec withoutLine() {
-    return new ServiceSpec(
-        Optional.empty(), Optional.empty(), Optional.empty(), screw, gravityRun, Optional.empty());
-  }
+  /** Nothing given. */
+  public static final ServiceSpec NONE =
+      new ServiceSpec(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   /**
    * The states beside those of the flow.

@@ -68,14 +68,15 @@ class ObservedFindingsTest {
 
   @Test
   void theReadingOfTheDutyIsThatOfTheCleanLineAndOfTheNewPump() {
-    Assessment bare = assess(example.without("/observed"));
+    Assessment bare = assess(example.without("/lines/0/observed"));
     double flow = Measure.FLOW.si(bare.pump().orElseThrow().governing().orElseThrow().flow());
     DesignDocument read =
         example
-            .with("/observed/flow", flow + " m3/s")
+            .with("/lines/0/observed/flow", flow + " m3/s")
             .with(
-                "/observed/pressure",
-                of(example.with("/observed/flow", flow + " m3/s")).line().calculatedPa() + " Pa");
+                "/lines/0/observed/pressure",
+                of(example.with("/lines/0/observed/flow", flow + " m3/s")).line().calculatedPa()
+                    + " Pa");
     ObservedResult result = of(read);
     assertThat(result.line().agreement()).isEqualTo(Agreement.AS_CALCULATED);
     assertThat(result.possible()).isEmpty();
@@ -86,9 +87,9 @@ class ObservedFindingsTest {
             Measure.PRESSURE.si(
                 assess(
                         example
-                            .with("/flow/minimum", flow + " m3/s")
-                            .with("/flow/design", flow + " m3/s")
-                            .with("/flow/maximum", flow + " m3/s"))
+                            .with("/lines/0/flow/minimum", flow + " m3/s")
+                            .with("/lines/0/flow/design", flow + " m3/s")
+                            .with("/lines/0/flow/maximum", flow + " m3/s"))
                     .line()
                     .orElseThrow()
                     .states()
@@ -103,7 +104,10 @@ class ObservedFindingsTest {
   @Test
   void aLowPressureOnTheLineIsAWornPumpAndNoBed() {
     ObservedResult result =
-        of(example.with("/observed/flow", "330 gpm").with("/observed/pressure", "13.9 psi"));
+        of(
+            example
+                .with("/lines/0/observed/flow", "330 gpm")
+                .with("/lines/0/observed/pressure", "13.9 psi"));
     assertThat(result.line().agreement()).isEqualTo(Agreement.AS_CALCULATED);
     assertThat(result.pump().orElseThrow().wear().low()).isPositive();
     assertThat(result.filling()).isEmpty();
@@ -112,11 +116,15 @@ class ObservedFindingsTest {
   @Test
   void aPressureTooLowIsNoBedNorRoughness() {
     ObservedResult result =
-        of(example.with("/observed/flow", "330 gpm").with("/observed/pressure", "7 psi"));
+        of(
+            example
+                .with("/lines/0/observed/flow", "330 gpm")
+                .with("/lines/0/observed/pressure", "7 psi"));
     assertThat(result.line().agreement()).isEqualTo(Agreement.LESS);
     assertThat(result.value(Cause.BED)).isEmpty();
     assertThat(result.value(Cause.ROUGHNESS)).isEmpty();
-    assertThat(ids(assess(example.with("/observed/pressure", "3 psi")))).contains("observed.less");
+    assertThat(ids(assess(example.with("/lines/0/observed/pressure", "3 psi"))))
+        .contains("observed.less");
   }
 
   @Test
@@ -125,9 +133,9 @@ class ObservedFindingsTest {
     // All sand: volume of the bed, 0.6 of it sand, over what comes at the flow rate read.
     double sand = 0.01 * 0.0151416 * 2650 * filling.leastS();
     assertThat(filling.sandKg()).isCloseTo(sand, within(0.05 * sand));
-    ObservedResult soon = of(example.with("/observed/runningTimeSinceCleaning", "60 s"));
+    ObservedResult soon = of(example.with("/lines/0/observed/runningTimeSinceCleaning", "60 s"));
     assertThat(soon.possible()).noneMatch(e -> e.cause() == Cause.BED);
-    assertThat(ids(assess(example.with("/observed/runningTimeSinceCleaning", "60 s"))))
+    assertThat(ids(assess(example.with("/lines/0/observed/runningTimeSinceCleaning", "60 s"))))
         .contains("observed.too-little-sand")
         .doesNotContain("observed.bed");
   }
@@ -137,8 +145,8 @@ class ObservedFindingsTest {
     var wide = of(example).value(Cause.BED).orElseThrow();
     var narrow =
         of(example
-                .with("/observed/flowUncertainty", "0 %")
-                .with("/observed/pressureUncertainty", "0 psi"))
+                .with("/lines/0/observed/flowUncertainty", "0 %")
+                .with("/lines/0/observed/pressureUncertainty", "0 psi"))
             .value(Cause.BED)
             .orElseThrow();
     assertThat(narrow.value()).isCloseTo(wide.value(), within(1e-9));
@@ -149,12 +157,12 @@ class ObservedFindingsTest {
   void aPistonPumpLacksFlowAndIsNeverReadWithItsValveClosed() {
     DesignDocument piston =
         example
-            .without("/pump")
-            .with("/pump/kind", "piston")
-            .with("/pump/displacement", "20 L")
-            .with("/pump/strokeRate", "60 1/min")
-            .with("/pump/volumetricEfficiency", "95 %")
-            .with("/pump/pressureLimit", "700 kPa");
+            .without("/lines/0/pump")
+            .with("/lines/0/pump/kind", "piston")
+            .with("/lines/0/pump/displacement", "20 L")
+            .with("/lines/0/pump/strokeRate", "60 1/min")
+            .with("/lines/0/pump/volumetricEfficiency", "95 %")
+            .with("/lines/0/pump/pressureLimit", "700 kPa");
     ObservedResult result = of(piston);
     // 240 of 301.2 gal/min: 19 L/s swept and delivered, 15.14 L/s read.
     assertThat(result.pump().orElseThrow().wear().value())

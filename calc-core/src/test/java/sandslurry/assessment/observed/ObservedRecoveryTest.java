@@ -59,19 +59,19 @@ class ObservedRecoveryTest {
     double bore = between(random, 0.08, 0.25);
     double flow = Math.PI / 4 * bore * bore * between(random, 1.5, 3);
     DesignDocument line =
-        base.without("/route/runs/0/pipe")
-            .with("/route/runs/0/bore", write(bore, "m"))
-            .with("/route/runs/0/length", write(between(random, 60, 400), "m"))
-            .with("/route/runs/0/rise", write(between(random, -1, 6), "m"))
-            .with("/route/runs/0/roughness", write(between(random, 0.02, 0.2), "mm"))
-            .with("/mixture/volumeFraction", write(between(random, 0.5, 5), "%"))
-            .with("/flow/minimum", write(flow, "m3/s"))
-            .with("/flow/design", write(flow, "m3/s"))
-            .with("/flow/maximum", write(flow, "m3/s"))
-            .with("/observed/flow", write(flow, "m3/s"))
-            .with("/observed/pressure", "100 kPa")
+        base.without("/lines/0/route/runs/0/pipe")
+            .with("/lines/0/route/runs/0/bore", write(bore, "m"))
+            .with("/lines/0/route/runs/0/length", write(between(random, 60, 400), "m"))
+            .with("/lines/0/route/runs/0/rise", write(between(random, -1, 6), "m"))
+            .with("/lines/0/route/runs/0/roughness", write(between(random, 0.02, 0.2), "mm"))
+            .with("/lines/0/mixture/volumeFraction", write(between(random, 0.5, 5), "%"))
+            .with("/lines/0/flow/minimum", write(flow, "m3/s"))
+            .with("/lines/0/flow/design", write(flow, "m3/s"))
+            .with("/lines/0/flow/maximum", write(flow, "m3/s"))
+            .with("/lines/0/observed/flow", write(flow, "m3/s"))
+            .with("/lines/0/observed/pressure", "100 kPa")
             .with(
-                "/observed/pressureIs",
+                "/lines/0/observed/pressureIs",
                 random.nextBoolean() ? "at the line start" : "rise of the pump");
     if (random.nextBoolean()) {
       line =
@@ -80,12 +80,12 @@ class ObservedRecoveryTest {
     }
     ObservedLine clean = observed(line);
     double head = clean.headM(clean.pressurePa(Condition.CLEAN, flow), flow);
-    line = line.without("/pump/curve").with("/pump/speed", "1750 rpm");
+    line = line.without("/lines/0/pump/curve").with("/lines/0/pump/speed", "1750 rpm");
     double[][] curve = {{0, 1.4, 0}, {0.5, 1.32, 45}, {1, 1.1, 60}, {1.6, 0.5, 40}};
     for (int i = 0; i < curve.length; i++) {
       line =
           line.insert(
-              "/pump/curve",
+              "/lines/0/pump/curve",
               i,
               String.format(
                   Locale.ROOT,
@@ -186,8 +186,8 @@ class ObservedRecoveryTest {
     double pressure = truth.pressurePa(line, truth.condition(), flow);
     DesignDocument read =
         document
-            .with("/observed/flow", write(flow * (1 + flowError), "m3/s"))
-            .with("/observed/pressure", write(pressure * (1 + pressureError), "Pa"));
+            .with("/lines/0/observed/flow", write(flow * (1 + flowError), "m3/s"))
+            .with("/lines/0/observed/pressure", write(pressure * (1 + pressureError), "Pa"));
     Design design = design(read);
     return Optional.of(
         new Case(
