@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import sandslurry.assessment.plant.AlleyFlush;
 import sandslurry.assessment.plant.PlantClogging;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantModel.Case;
@@ -17,12 +18,12 @@ import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.assessment.plant.PlantTotals;
-import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.assessment.plant.account.PlantAccounts;
 import sandslurry.assessment.plant.account.PlantRemedies;
 import sandslurry.design.Design;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
@@ -110,16 +111,14 @@ final class PlantEvaluation {
   private ModeResult mode(ModeSpec mode) {
     Mode built = model.mode(mode, Case.BASE);
     SteadyState state = built.steadyState();
-    if (state instanceof SteadyBalance balance) {
-      model.remember(mode, balance);
-      return new ModeResult(
-          mode,
-          state,
-          sheet(balance),
-          Optional.of(totals.limit(balance.streams())),
-          new PlantClogging(model, totals).of(built, balance));
-    }
-    return new ModeResult(mode, state, List.of(), Optional.empty(), Optional.empty());
+    Optional<SteadyBalance> balance = state.balance();
+    balance.ifPresent(found -> model.remember(mode, found));
+    return new ModeResult(
+        mode,
+        state,
+        balance.map(this::sheet).orElse(List.of()),
+        balance.map(found -> totals.limit(found.streams())),
+        balance.flatMap(found -> new PlantClogging(model, totals).of(built, found)));
   }
 
   private List<FlowEdge> sheet(SteadyBalance balance) {
@@ -166,8 +165,8 @@ final class PlantEvaluation {
     }
     Map<String, Stream> contents = new LinkedHashMap<>();
     Optional<SteadyBalance> rest = longest(modes).balance();
-    for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit && pit.pool().isPresent() && rest.isPresent()) {
+    for (PitUnit pit : spec.pits()) {
+      if (pit.isPool() && rest.isPresent()) {
         Stream held = rest.get().stream(pit.pit().overflow().orElseThrow());
         if (held.volumeM3ps() > 0) {
           contents.put(pit.name(), held);
@@ -188,8 +187,8 @@ final class PlantEvaluation {
   /** Total solids of all that the pits, pools left out, hold at the end of a day. */
   private double held(Day day) {
     List<Stream> contents = new ArrayList<>();
-    for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
+    for (PitUnit pit : spec.pits()) {
+      if (!pit.isPool()) {
         contents.add(day.pits().get(pit.name()).endContents());
       }
     }
@@ -198,8 +197,7 @@ final class PlantEvaluation {
 
   private OptionalInt settled(DayRun days) {
     Optional<Day> last = days.last();
-    boolean pits =
-        spec.units().stream().anyMatch(u -> u instanceof PitUnit p && p.pool().isEmpty());
+    boolean pits = spec.pits().stream().anyMatch(pit -> !pit.isPool());
     if (last.isEmpty() || !pits || days.stopped().isPresent()) {
       return OptionalInt.empty();
     }
@@ -215,23 +213,27 @@ final class PlantEvaluation {
     List<Recycling> rows = new ArrayList<>();
     for (double factor : FACTORS) {
       SteadyState state = model.mode(mode, Case.BASE.recycling(factor)).steadyState();
-      if (state instanceof SteadyBalance balance) {
-        rows.add(
-            new Recycling(
-                factor,
-                totals.sum(balance.streams(), List.copyOf(model.recycles())).volumeM3ps(),
-                Optional.of(totals.limit(balance.streams()))));
-      } else {
-        rows.add(new Recycling(factor, 0, Optional.empty()));
-      }
+      Optional<SteadyBalance> balance = state.balance();
+      rows.add(
+          new Recycling(
+              factor,
+              balance
+                  .map(b -> totals.sum(b.streams(), List.copyOf(model.recycles())).volumeM3ps())
+                  .orElse(0.0),
+              balance.map(b -> totals.limit(b.streams()))));
     }
     return rows;
   }
 
   private Map<String, List<Figure>> unitFigures(SteadyBalance balance) {
     Map<String, List<Figure>> figures = new LinkedHashMap<>();
+    for (PenSpec pen : spec.pens()) {
+      pen.flush()
+          .ifPresent(
+              flush -> figures.put(flush.unit(), new AlleyFlush(model, pen).figures(balance)));
+    }
     for (PlantUnit unit : spec.units()) {
-      List<Figure> own = PlantUnits.figures(model, unit, balance);
+      List<Figure> own = model.at(unit, balance).figures();
       if (!own.isEmpty()) {
         figures.put(unit.name(), own);
       }

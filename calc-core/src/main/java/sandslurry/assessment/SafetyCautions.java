@@ -7,7 +7,7 @@ import sandslurry.assessment.service.ServiceResult;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
-import sandslurry.plant.unit.CycloneUnit;
+import sandslurry.plant.unit.PlantUnit;
 
 /** The dangers to people that come with what a design contains. */
 final class SafetyCautions {
@@ -195,8 +195,7 @@ final class SafetyCautions {
               cautions.add(STORAGE_SIZE);
               cautions.add(BEDDING);
               cautions.add(ACID);
-              if (plant.units().stream().anyMatch(CycloneUnit.class::isInstance)
-                  && design.route().isEmpty()) {
+              if (plant.has(PlantUnit.Role.SPINS) && design.route().isEmpty()) {
                 cautions.add(STORED_PRESSURE);
               }
             });

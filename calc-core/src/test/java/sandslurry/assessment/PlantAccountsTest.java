@@ -112,12 +112,14 @@ class PlantAccountsTest {
       for (PlantSpec.Product product : spec.products()) {
         out += last.meanFlows().get(product.stream()).kgps(i) * 86_400;
       }
+      for (PitUnit pit : spec.pits()) {
+        if (!pit.isPool()) {
+          out += last.meanFlows().get(pit.settled()).kgps(i) * 86_400;
+        }
+      }
       for (PlantUnit unit : spec.units()) {
         for (String inlet : unit.outlets().isEmpty() ? unit.inlets() : List.<String>of()) {
           out += last.meanFlows().get(inlet).kgps(i) * 86_400;
-        }
-        if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
-          out += last.meanFlows().get(pit.settled()).kgps(i) * 86_400;
         }
       }
       double pits = 0;

@@ -94,10 +94,12 @@ class PlantProperties {
         for (PlantSpec.Product product : spec.products()) {
           out += streams.get(product.stream()).kgps(i);
         }
-        for (PlantUnit unit : spec.units()) {
-          if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
+        for (PitUnit pit : spec.pits()) {
+          if (!pit.isPool()) {
             out += streams.get(pit.settled()).kgps(i);
           }
+        }
+        for (PlantUnit unit : spec.units()) {
           double fed = 0;
           double left = 0;
           for (String inlet : unit.inlets()) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,10 +19,14 @@ import org.junit.jupiter.api.Test;
 /** The message files hold every sentence of the findings, and the page of findings is theirs. */
 class FindingsPageTest {
   private static final Path PAGE = Path.of("..", "docs", "findings.md");
-  private static final Path FILES = Path.of("src/main/resources/sandslurry/assessment");
-  private static final Path SOURCES = Path.of("src/main/java/sandslurry/assessment");
+  private static final Path FILES = Path.of("src/main/resources/sandslurry");
+  private static final Path SOURCES = Path.of("src/main/java/sandslurry");
   private static final Pattern PLACE = Pattern.compile("\\{(\\w+)(?::\\w+)?}");
   private static final Pattern LITERAL = Pattern.compile("\"([a-z][\\w-]*)\"");
+
+  /** Keys that say what a file is of. */
+  private static final Set<String> OF_FILE = Set.of("subject", "part");
+
   private static final boolean RENEW = Boolean.getBoolean("findings.renew");
 
   /** A message file in the order of its lines. */
@@ -47,9 +52,14 @@ class FindingsPageTest {
       return sentences.get("subject");
     }
 
+    /** The subject, and the part of it where it has several files. */
+    String heading() {
+      return name() + (sentences.containsKey("part") ? ": " + sentences.get("part") : "");
+    }
+
     List<String> findings() {
       return sentences.keySet().stream()
-          .filter(key -> !key.contains(".") && !key.equals("subject"))
+          .filter(key -> !key.contains(".") && !OF_FILE.contains(key))
           .toList();
     }
 
@@ -98,7 +108,7 @@ class FindingsPageTest {
       List<String> unused = new ArrayList<>();
       for (String key : subject.sentences().keySet()) {
         String used = key.replaceFirst("^(why|do)\\.", "").replaceFirst("\\.means$", "");
-        if (!key.equals("subject") && !literals.contains(used)) {
+        if (!OF_FILE.contains(key) && !literals.contains(used)) {
           unused.add(key);
         }
       }
@@ -131,7 +141,7 @@ class FindingsPageTest {
             """);
     for (Subject subject : subjects()) {
       page.append("\n## ")
-          .append(subject.name())
+          .append(subject.heading())
           .append("\n\n| id | says | means |\n|---|---|---|\n");
       for (String id : subject.findings()) {
         page.append("| `")

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static sandslurry.outside.Ours.ours;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,9 +19,12 @@ import sandslurry.plant.account.Pond;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.account.StorageAccount.Month;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.unit.BoxUnit;
+import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.LiquorModel;
-import sandslurry.plant.unit.SeparatorUnit;
 import sandslurry.separation.OrganicMatter;
+import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.units.Measure;
 
@@ -179,16 +184,29 @@ class SandAndStorageReferenceTest {
         Stream.liquor(constituents, 6, percent / 100, ManureSolids.FRESH)
             .plus(constituents.deliveredSand(0.125));
     LiquorModel liquor = new LiquorModel(288.15, GrainShape.NATURAL, 0.8);
-    SeparatorUnit box =
-        SeparatorUnit.box(
-            new SeparatorUnit.Place("box", List.of("in"), "sand", "over", 1),
-            new sandslurry.separation.box.DilutionBox(
-                3.6, 1.2, 1, 0.18, 0, 0.6, java.util.OptionalDouble.empty(), 0.45),
-            0,
-            OrganicMatter.FEEDLOT,
-            Outlook.LIKELY,
-            liquor,
-            10);
+    Unit box =
+        new BoxUnit(
+                "box",
+                List.of("in"),
+                "sand",
+                "over",
+                1,
+                new DilutionBox(3.6, 1.2, 1, 0.18, 0, 0.6, OptionalDouble.empty(), 0.45),
+                Optional.empty(),
+                Range.of(0.6),
+                10)
+            .built(
+                new Conditions(
+                    liquor,
+                    OrganicMatter.FEEDLOT,
+                    0.4,
+                    Outlook.LIKELY,
+                    Range::base,
+                    1,
+                    Optional.empty(),
+                    stream -> 0,
+                    (stream, flow) -> flow,
+                    false));
     Stream sand = box.split(feed).outlet(feed, 0);
     assertThat(sand.sandKgps()).isGreaterThan(0.75 * feed.sandKgps());
     assertThat(BedQuality.of(sand).organicMatter()).isBetween(0.006, 0.05);

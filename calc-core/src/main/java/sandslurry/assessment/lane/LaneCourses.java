@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import sandslurry.assessment.plant.PlantModel;
-import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.unit.LaneUnit;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.UnitFeed;
@@ -56,22 +54,21 @@ public final class LaneCourses {
   public static Map<String, LaneCourse> of(PlantModel model, SteadyBalance balance) {
     Map<String, LaneCourse> courses = new LinkedHashMap<>();
     for (PlantUnit unit : model.spec().units()) {
-      if (unit instanceof LaneUnit lane) {
-        PlantUnits.laneFeed(model, lane, balance.feed(lane.name()))
-            .ifPresent(
-                feed ->
-                    courses.put(
-                        lane.name() + " (plant)",
-                        course(
-                            lane.reaches(),
-                            lane.depositsM(),
-                            feed,
-                            model.organic(feed),
-                            model.spec().porosity(),
-                            true,
-                            PlantUnits.filling(model, lane, balance.feed(lane.name()))
-                                .orElseThrow())));
-      }
+      model
+          .at(unit, balance)
+          .lane()
+          .ifPresent(
+              lane ->
+                  courses.put(
+                      unit.name() + " (plant)",
+                      course(
+                          lane.unit().reaches(),
+                          lane.unit().depositsM(),
+                          lane.feed(),
+                          lane.organic(),
+                          lane.porosity(),
+                          true,
+                          lane.filling())));
     }
     return courses;
   }

@@ -10,9 +10,7 @@ import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
-import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.network.Unit;
 
 /**
  * Looks for a second steady state: the one that a plant comes to whose pits are full of thick
@@ -39,9 +37,8 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
    * @return both states; empty when thick liquor leads back to the first
    */
   public Optional<Clogged> of(Mode mode, SteadyBalance thin) {
-    boolean pits = mode.network().units().stream().anyMatch(Pit.class::isInstance);
     Stream thick = thick();
-    if (!pits || model.recycles().isEmpty() || !(thick.totalSolids() > 0)) {
+    if (model.spec().pits().isEmpty() || model.recycles().isEmpty() || !(thick.totalSolids() > 0)) {
       return Optional.empty();
     }
     LiquorLimit one = totals.limit(thin.streams());
@@ -82,14 +79,11 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
             ? thick.plus(model.constituents().water(Math.max(0, water)))
             : model.constituents().water(1);
     Map<String, Stream> filling = new LinkedHashMap<>();
-    for (Unit unit : mode.network().units()) {
-      if (unit instanceof Pit) {
-        filling.put(unit.name(), liquor);
-      }
-    }
-    return mode.network().solve(mode.feeds(), filling) instanceof SteadyBalance balance
-        ? Optional.of(totals.limit(balance.streams()))
-        : Optional.empty();
+    model.spec().pits().forEach(pit -> filling.put(pit.name(), liquor));
+    return mode.network()
+        .solve(mode.feeds(), filling)
+        .balance()
+        .map(balance -> totals.limit(balance.streams()));
   }
 
   private static boolean same(LiquorLimit one, LiquorLimit other) {

@@ -175,13 +175,15 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     for (ModeSpec mode : model.spec().modes()) {
       SteadyBalance start = near.get(mode);
-      if (!((start == null
-              ? model.mode(mode, one).steadyState()
-              : model.mode(mode, one).steadyState(start))
-          instanceof SteadyBalance balance)) {
+      Optional<SteadyBalance> balance =
+          (start == null
+                  ? model.mode(mode, one).steadyState()
+                  : model.mode(mode, one).steadyState(start))
+              .balance();
+      if (balance.isEmpty()) {
         return Optional.empty();
       }
-      balances.put(mode, balance);
+      balances.put(mode, balance.get());
     }
     return Optional.of(balances);
   }

@@ -113,12 +113,12 @@ public record PlantMeanDay(
    * @return volume [m3]
    */
   public double hauledPerYearM3() {
-    if (totals.storages().isEmpty()) {
+    if (model.spec().storages().isEmpty()) {
       return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps()
           * InUnit.ofDays(PlantTotals.YEAR_D);
     }
     double sum = 0;
-    for (StorageUnit storage : totals.storages()) {
+    for (StorageUnit storage : model.spec().storages()) {
       StorageAccount account = storage(storage);
       double days = 0;
       double net = 0;

@@ -2,6 +2,7 @@ package sandslurry.assessment.plant;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,35 +22,20 @@ import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Network;
-import sandslurry.plant.network.Pit;
-import sandslurry.plant.network.PitFloor;
-import sandslurry.plant.network.Split;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Batches;
-import sandslurry.plant.unit.BoxUnit;
-import sandslurry.plant.unit.CakeUnit;
-import sandslurry.plant.unit.CycloneUnit;
-import sandslurry.plant.unit.LaneUnit;
+import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.LiquorModel;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
-import sandslurry.plant.unit.SeparatorUnit;
-import sandslurry.plant.unit.SeparatorUnit.Place;
-import sandslurry.plant.unit.SettlingFloor;
-import sandslurry.plant.unit.Splitter;
-import sandslurry.plant.unit.SplitterUnit;
-import sandslurry.plant.unit.StorageUnit;
+import sandslurry.plant.unit.PlantUnit.Role;
+import sandslurry.plant.unit.UnitResult;
 import sandslurry.separation.OrganicMatter;
-import sandslurry.separation.UnitFeed;
-import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.capture.Outlook;
-import sandslurry.separation.channel.OpenChannel;
 import sandslurry.separation.cyclone.HydrocycloneModel;
-import sandslurry.separation.lane.LaneFilling;
-import sandslurry.separation.lane.LaneReach;
 import sandslurry.units.Measure;
 
 /** The plant of a design as networks of kernels, one for each mode. */
@@ -285,19 +271,6 @@ public final class PlantModel {
     }
   }
 
-  /** Where streams end. */
-  private record Sink(String name, List<String> inlets) implements Unit {
-    @Override
-    public List<String> outlets() {
-      return List.of();
-    }
-
-    @Override
-    public Split split(Stream feed) {
-      return new Split(new double[0][], List.of());
-    }
-  }
-
   private final PlantSpec spec;
   private final Constituents constituents;
   private final LiquorModel liquor;
@@ -306,6 +279,9 @@ public final class PlantModel {
 
   /** The balance of each mode as it is given: others are looked for from it. */
   private final Map<String, SteadyBalance> known = new HashMap<>();
+
+  /** What the units do at balances that were looked at. */
+  private final Map<SteadyBalance, Map<String, UnitResult>> results = new IdentityHashMap<>();
 
   /**
    * The plant of a design.
@@ -396,11 +372,9 @@ public final class PlantModel {
   private Set<String> findRecycles() {
     Set<String> found = new LinkedHashSet<>();
     for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit) {
-        for (String stream : pit.pit().draws().keySet()) {
-          if (dilutes(stream) && reaches(stream, pit, new LinkedHashSet<>())) {
-            found.add(stream);
-          }
+      for (String stream : unit.pumps().keySet()) {
+        if (dilutes(stream) && reaches(stream, unit, new LinkedHashSet<>())) {
+          found.add(stream);
         }
       }
     }
@@ -477,16 +451,6 @@ public final class PlantModel {
   }
 
   /**
-   * The organic matter as it settles in the liquor of a feed, in the expected case.
-   *
-   * @param feed the feed of a unit
-   * @return settling velocity and settleable share
-   */
-  public OrganicMatter organic(UnitFeed feed) {
-    return liquor.slowed(organic(Case.BASE), feed);
-  }
-
-  /**
    * The sand bedded in the stalls of all pens.
    *
    * @param one the case
@@ -555,20 +519,13 @@ public final class PlantModel {
   public double recycledM3ps(ModeSpec mode) {
     double sum = 0;
     for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit) {
-        for (Map.Entry<String, Double> draw : pit.pit().draws().entrySet()) {
-          if (recycles.contains(draw.getKey())) {
-            sum += mode.flowsM3ps().getOrDefault(draw.getKey(), draw.getValue());
-          }
+      for (Map.Entry<String, Double> pump : unit.pumps().entrySet()) {
+        if (recycles.contains(pump.getKey())) {
+          sum += mode.flowsM3ps().getOrDefault(pump.getKey(), pump.getValue());
         }
       }
     }
     return sum;
-  }
-
-  /** The flow of a pump while it runs in a mode as it is given [m3/s]. */
-  double pumpM3ps(PitUnit pit, String stream, ModeSpec mode) {
-    return mode.flowsM3ps().getOrDefault(stream, pit.pit().draws().get(stream));
   }
 
   private double replacedM3ps(ModeSpec mode, Case one) {
@@ -602,7 +559,7 @@ public final class PlantModel {
     while (grew) {
       grew = false;
       for (PlantUnit unit : spec.units()) {
-        if (!(unit instanceof PitUnit)
+        if (unit.role() != Role.HOLDS
             && unit.inlets().stream().anyMatch(streams::contains)
             && names.add(unit.name())) {
           streams.addAll(unit.outlets());
@@ -683,14 +640,11 @@ public final class PlantModel {
     List<String> leaving = new ArrayList<>();
     spec.products().forEach(product -> leaving.add(product.stream()));
     for (PlantUnit unit : spec.units()) {
-      Unit built = unit(unit, mode, one, paced.contains(unit.name()));
-      units.add(
-          out.isEmpty()
-              ? built
-              : built instanceof Pit pit
-                  ? pit.without(out)
-                  : unit.name().equals(out) ? passing(built) : built);
-      if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
+      Conditions here = conditions(mode, one, paced.contains(unit.name()));
+      units.add(out.isEmpty() ? unit.built(here) : unit.built(here, out));
+    }
+    for (PitUnit pit : spec.pits()) {
+      if (!pit.isPool()) {
         leaving.add(pit.settled());
         pit.spills().ifPresent(leaving::add);
       }
@@ -702,185 +656,61 @@ public final class PlantModel {
         Optional.ofNullable(known.get(mode.name())));
   }
 
-  /** A separator that is out: all leaves by its second outlet, that of the liquid. */
-  private static Unit passing(Unit unit) {
-    return new Splitter(unit.name(), unit.inlets(), unit.outlets(), List.of(0.0, 1.0));
+  /** What the units have in common in a mode of a case. */
+  private Conditions conditions(ModeSpec mode, Case one, boolean paced) {
+    double all = recycledM3ps(mode);
+    double left = all > 0 ? Math.max(0, 1 - replacedM3ps(mode, one) / all) : 1;
+    return new Conditions(
+        liquor(one),
+        organic(one),
+        spec.porosity(),
+        one.outlook(),
+        one.cleanness()::of,
+        one.changes().areaFactor(),
+        one.liquors().cyclones(),
+        stream -> freshM3ps(stream, mode, one),
+        (stream, given) -> {
+          double here = mode.flowsM3ps().getOrDefault(stream, given);
+          return recycles.contains(stream) ? here * one.changes().recycleFactor() * left : here;
+        },
+        paced);
   }
 
-  private Unit unit(PlantUnit unit, ModeSpec mode, Case one, boolean paced) {
-    if (unit instanceof BoxUnit box) {
-      return SeparatorUnit.box(
-          new Place(
-              box.name(),
-              box.inlets(),
-              box.sand(),
-              box.overflow(),
-              share(box.runningShare(), paced)),
-          box(box, one),
-          rinseM3ps(box, mode, one),
-          organic(one),
-          one.outlook(),
-          liquor(one),
-          box.shearRatePs());
-    }
-    if (unit instanceof LaneUnit lane) {
-      Place place =
-          new Place(
-              lane.name(),
-              lane.inlets(),
-              lane.sand(),
-              lane.overflow(),
-              share(lane.runningShare(), paced));
-      if (lane.filled().isEmpty()) {
-        return SeparatorUnit.fillingLane(
-            place,
-            reaches(lane, one),
-            LaneFilling.LEAST_KEPT,
-            organic(one),
-            spec.porosity(),
-            one.outlook(),
-            liquor(one));
-      }
-      return SeparatorUnit.lane(
-          place,
-          reaches(lane, one),
-          lane.depositsM(),
-          organic(one),
-          spec.porosity(),
-          one.outlook(),
-          liquor(one));
-    }
-    if (unit instanceof CycloneUnit cyclone) {
-      return SeparatorUnit.cyclone(
-          new Place(
-              cyclone.name(),
-              cyclone.inlets(),
-              cyclone.underflow(),
-              cyclone.overflow(),
-              share(cyclone.runningShare(), paced)),
-          cyclone.cyclone(),
-          one.liquors().cyclones().orElse(cyclone.model()),
-          liquor(one),
-          cyclone.shearRatePs());
-    }
-    if (unit instanceof CakeUnit cake) {
-      return SeparatorUnit.cake(
-          new Place(
-              cake.name(),
-              cake.inlets(),
-              cake.cake(),
-              cake.liquid(),
-              share(cake.runningShare(), paced)),
-          cake.separator(),
-          liquor(one));
-    }
-    if (unit instanceof SplitterUnit splitter) {
-      return splitter.splitter();
-    }
-    if (unit instanceof PitUnit pit) {
-      return pit(pit, mode, one);
-    }
-    StorageUnit storage = (StorageUnit) unit;
-    return new Sink(storage.name(), storage.inlets());
-  }
-
-  /**
-   * Fresh water that rinses the sand of a box.
-   *
-   * @param box the dilution box
-   * @param mode a mode of the day
-   * @param one the case
-   * @return flow rate [m3/s]; 0 without a rinse
-   */
-  public double rinseM3ps(BoxUnit box, ModeSpec mode, Case one) {
+  private double freshM3ps(String stream, ModeSpec mode, Case one) {
     return spec.waters().stream()
-        .filter(water -> box.rinse().equals(Optional.of(water.stream())))
+        .filter(water -> water.stream().equals(stream))
         .mapToDouble(water -> waterM3ps(water, mode, one))
         .sum();
   }
 
   /**
-   * The mode that runs longest in a day.
+   * What the units have in common in the expected case, in the mode that runs longest.
    *
-   * @return the mode; the first of equals
+   * @return liquor, flows and which end is taken of what is not known
    */
-  public ModeSpec longestMode() {
+  public Conditions expected() {
+    return conditions(longestMode(), Case.BASE, false);
+  }
+
+  /**
+   * What a unit does in the mode that runs longest. It is worked out once for a balance.
+   *
+   * @param unit a unit of the plant
+   * @param balance the steady balance of that mode
+   * @return the result of its kernel
+   */
+  public UnitResult at(PlantUnit unit, SteadyBalance balance) {
+    return results
+        .computeIfAbsent(balance, any -> new HashMap<>())
+        .computeIfAbsent(unit.name(), any -> unit.at(expected(), balance));
+  }
+
+  /** The mode that runs longest in a day; the first of equals. */
+  private ModeSpec longestMode() {
     ModeSpec longest = spec.modes().get(0);
     for (ModeSpec mode : spec.modes()) {
       longest = mode.toS() - mode.fromS() > longest.toS() - longest.fromS() ? mode : longest;
     }
     return longest;
-  }
-
-  static DilutionBox box(BoxUnit spec, Case one) {
-    DilutionBox box = spec.box();
-    return new DilutionBox(
-        box.areaM2() * one.changes().areaFactor(),
-        box.waterDepthM(),
-        box.effectiveShare(),
-        box.sandMoisture(),
-        box.rinsePoreVolumes(),
-        one.cleanness().of(spec.rinseEfficiency()),
-        box.screwCapacityM3ps(),
-        box.depositPorosity());
-  }
-
-  private static List<LaneReach> reaches(LaneUnit lane, Case one) {
-    return lane.reaches().stream()
-        .map(
-            reach ->
-                new LaneReach(
-                    new OpenChannel(
-                        reach.channel().widthM() * one.changes().areaFactor(),
-                        reach.channel().slope(),
-                        reach.channel().manningN()),
-                    reach.lengthM(),
-                    reach.waterLevelM(),
-                    reach.storageDepthM(),
-                    reach.effectiveShare()))
-        .toList();
-  }
-
-  private static double share(double running, boolean paced) {
-    return paced ? 1 : running;
-  }
-
-  private Pit pit(PitUnit spec, ModeSpec mode, Case one) {
-    Pit pit = spec.pit();
-    double all = recycledM3ps(mode);
-    double left = all > 0 ? 1 - replacedM3ps(mode, one) / all : 1;
-    Map<String, Double> draws = new LinkedHashMap<>();
-    pit.draws()
-        .forEach(
-            (stream, flow) -> {
-              double here = mode.flowsM3ps().getOrDefault(stream, flow);
-              draws.put(
-                  stream,
-                  recycles.contains(stream)
-                      ? here * one.changes().recycleFactor() * Math.max(0, left)
-                      : here);
-            });
-    return new Pit(
-        pit.name(),
-        pit.inlets(),
-        draws,
-        pit.overflow(),
-        pit.weirVolumeM3(),
-        pit.capacityM3(),
-        pit.startVolumeM3(),
-        pit.levels(),
-        Optional.of(floor(spec, one)));
-  }
-
-  private PitFloor floor(PitUnit pit, Case one) {
-    if (pit.pool().isPresent()) {
-      return pit.pool().get();
-    }
-    return new SettlingFloor(
-        pit.settled(),
-        pit.areaM2(),
-        spec.porosity(),
-        liquor(one),
-        pit.mixer().map(mixer -> new SettlingFloor.Mixing(mixer.impeller(), mixer.speedRps())));
   }
 }

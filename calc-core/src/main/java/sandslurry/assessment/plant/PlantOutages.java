@@ -12,13 +12,8 @@ import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.schedule.PitDay;
-import sandslurry.plant.schedule.UnitDay;
-import sandslurry.plant.unit.BoxUnit;
-import sandslurry.plant.unit.CakeUnit;
-import sandslurry.plant.unit.CycloneUnit;
-import sandslurry.plant.unit.LaneUnit;
-import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.PlantUnit.Part;
 import sandslurry.units.InUnit;
 
 /**
@@ -55,32 +50,28 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
       return outages;
     }
     Day last = days.last().get();
-    Optional<Outage> whole = of("", Outage.Part.NONE);
+    Optional<Outage> whole = of("", Part.NONE);
     if (whole.isEmpty()) {
       return outages;
     }
     outages.add(whole.get());
     for (PlantUnit unit : model.spec().units()) {
-      if (unit instanceof PitUnit pit) {
-        for (Map.Entry<String, Double> pump : pit.pit().draws().entrySet()) {
-          of(pump.getKey(), Outage.Part.PUMP).ifPresent(outages::add);
-        }
-      } else if (unit instanceof BoxUnit box && box.box().screwCapacityM3ps().isPresent()) {
-        outages.add(whole.get().of(unit.name(), Outage.Part.SCREW, fullAfterS(box, last)));
-      } else if (unit instanceof LaneUnit lane && lane.lanes() > 1) {
-        outages.add(
-            whole.get().of(unit.name(), Outage.Part.LANE_OF_SEVERAL, OptionalDouble.empty()));
-      } else if (unit instanceof BoxUnit
-          || unit instanceof LaneUnit
-          || unit instanceof CycloneUnit
-          || unit instanceof CakeUnit) {
-        of(unit.name(), Outage.Part.SEPARATOR).ifPresent(outages::add);
-      }
+      unit.parts()
+          .forEach(
+              (name, part) -> {
+                if (part == Part.LANE_OF_SEVERAL) {
+                  outages.add(whole.get().of(name, part, OptionalDouble.empty()));
+                } else if (part == Part.SCREW) {
+                  outages.add(whole.get().of(name, part, fullAfterS(unit, last)));
+                } else {
+                  of(name, part).ifPresent(outages::add);
+                }
+              });
     }
     return outages;
   }
 
-  private Optional<Outage> of(String out, Outage.Part kind) {
+  private Optional<Outage> of(String out, Part kind) {
     DayRun week = schedule(out).after(days.last().orElseThrow(), WEEK, LONGEST_STEP_S);
     return week.stopped().isPresent() || week.days().isEmpty()
         ? Optional.empty()
@@ -95,7 +86,7 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
     return DaySchedule.of(periods, Map.of());
   }
 
-  private Outage outage(String out, Outage.Part kind, List<Day> week) {
+  private Outage outage(String out, Part kind, List<Day> week) {
     double flushed = 0;
     double recovered = 0;
     double spilled = 0;
@@ -128,14 +119,14 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
         fullest == null ? "" : fullest.name(),
         share,
         OptionalDouble.empty(),
-        kind == Outage.Part.NONE || comesBack(week.get(week.size() - 1)));
+        kind == Part.NONE || comesBack(week.get(week.size() - 1)));
   }
 
   /** The streams into the storages; what leaves for good where there is none. */
   private List<String> stored() {
-    return totals.storages().isEmpty()
+    return model.spec().storages().isEmpty()
         ? totals.surplus()
-        : totals.storages().stream().flatMap(storage -> storage.inlets().stream()).toList();
+        : model.spec().storages().stream().flatMap(storage -> storage.inlets().stream()).toList();
   }
 
   /** What leaves for good, or what the pits hold where nothing leaves. */
@@ -164,24 +155,17 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
   }
 
   private double capacityM3(String pit) {
-    return model.spec().units().stream()
-        .filter(unit -> unit instanceof PitUnit && unit.name().equals(pit))
-        .mapToDouble(unit -> ((PitUnit) unit).pit().capacityM3())
+    return model.spec().pits().stream()
+        .filter(one -> one.name().equals(pit))
+        .mapToDouble(one -> one.pit().capacityM3())
         .findFirst()
         .orElseThrow();
   }
 
   /** Time in which the sand that settles fills the water of a box. */
-  private OptionalDouble fullAfterS(BoxUnit box, Day day) {
-    UnitDay seen = day.units().get(box.name());
-    double caught =
-        seen == null
-            ? 0
-            : day.meanFlows().get(box.sand()).sandKgps()
-                / model.constituents().sandDensityKgM3()
-                / (1 - box.box().depositPorosity());
-    return caught > 0
-        ? OptionalDouble.of(box.box().areaM2() * box.box().waterDepthM() / caught)
+  private static OptionalDouble fullAfterS(PlantUnit unit, Day day) {
+    return day.units().containsKey(unit.name())
+        ? unit.fullAfterS(day.meanFlows().get(unit.outlets().get(0)))
         : OptionalDouble.empty();
   }
 }

@@ -20,6 +20,7 @@ import sandslurry.plant.network.SteadyState;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.plant.schedule.DayRun;
+import sandslurry.plant.unit.PlantUnit.Part;
 import sandslurry.units.Kind;
 
 /**
@@ -128,20 +129,6 @@ public record PlantResult(
           full,
           comesBack);
     }
-
-    /** What is out. */
-    public enum Part {
-      /** Nothing: the week as it should be. */
-      NONE,
-      /** A pump of a pit. */
-      PUMP,
-      /** The screw of a box. */
-      SCREW,
-      /** Another separator: all that comes to it passes on. */
-      SEPARATOR,
-      /** A lane of which another takes the turn. */
-      LANE_OF_SEVERAL
-    }
   }
 
   /**
@@ -195,7 +182,7 @@ public record PlantResult(
      * @return the balance, empty when there is none
      */
     public Optional<SteadyBalance> balance() {
-      return state instanceof SteadyBalance balance ? Optional.of(balance) : Optional.empty();
+      return state.balance();
     }
 
     /**
@@ -204,7 +191,7 @@ public record PlantResult(
      * @return why there is no steady state, empty when there is one
      */
     public Optional<NoSteadyState> failure() {
-      return state instanceof NoSteadyState failure ? Optional.of(failure) : Optional.empty();
+      return state.failure();
     }
   }
 

@@ -61,18 +61,6 @@ public final class PlantTotals {
   }
 
   /**
-   * The storages of the plant.
-   *
-   * @return in the order of the design; empty when it has none
-   */
-  public List<StorageUnit> storages() {
-    return spec.units().stream()
-        .filter(StorageUnit.class::isInstance)
-        .map(StorageUnit.class::cast)
-        .toList();
-  }
-
-  /**
    * Sand by bulk volume of settled and heaped sand.
    *
    * @return mass of dry sand over bulk volume [kg/m3]
@@ -88,7 +76,7 @@ public final class PlantTotals {
    */
   public List<String> surplus() {
     List<String> names = new ArrayList<>();
-    storages().forEach(storage -> names.addAll(storage.inlets()));
+    spec.storages().forEach(storage -> names.addAll(storage.inlets()));
     names.removeAll(settled());
     return names.isEmpty() ? products(Use.WASTE) : names;
   }
@@ -99,18 +87,12 @@ public final class PlantTotals {
    * @return names of its streams
    */
   public List<String> settled() {
-    return spec.units().stream()
-        .filter(PitUnit.class::isInstance)
-        .map(unit -> ((PitUnit) unit).settled())
-        .toList();
+    return spec.pits().stream().map(PitUnit::settled).toList();
   }
 
   /** What settles in pits and is dug out there; the pool of a storage settles in the storage. */
   private List<String> dug() {
-    return spec.units().stream()
-        .filter(unit -> unit instanceof PitUnit pit && pit.pool().isEmpty())
-        .map(unit -> ((PitUnit) unit).settled())
-        .toList();
+    return spec.pits().stream().filter(pit -> !pit.isPool()).map(PitUnit::settled).toList();
   }
 
   /**
@@ -119,10 +101,7 @@ public final class PlantTotals {
    * @return names of its streams
    */
   public List<String> spilled() {
-    return spec.units().stream()
-        .filter(PitUnit.class::isInstance)
-        .flatMap(unit -> ((PitUnit) unit).spills().stream())
-        .toList();
+    return spec.pits().stream().flatMap(pit -> pit.spills().stream()).toList();
   }
 
   /**
@@ -175,7 +154,7 @@ public final class PlantTotals {
     spec.products().forEach(product -> names.add(product.stream()));
     names.addAll(dug());
     names.addAll(spilled());
-    storages().forEach(storage -> names.addAll(storage.inlets()));
+    spec.storages().forEach(storage -> names.addAll(storage.inlets()));
     return names;
   }
 
@@ -186,7 +165,7 @@ public final class PlantTotals {
   /** Where the sand goes. */
   SandAccount account(Stream bedded, Map<String, Stream> streams) {
     Map<String, Stream> lost = new LinkedHashMap<>();
-    for (StorageUnit storage : storages()) {
+    for (StorageUnit storage : spec.storages()) {
       lost.put(storage.name(), sum(streams, storage.inlets()));
     }
     for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {

@@ -12,11 +12,9 @@ import sandslurry.plant.Stream;
 import sandslurry.plant.account.Pond;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.pen.Flush;
 import sandslurry.plant.pen.Nennich2005;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
-import sandslurry.plant.unit.CycloneUnit;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -44,11 +42,6 @@ public final class PlantWorking {
   private static final Equation ROOM = EQUATIONS.of("room", Kind.VOLUME);
   private static final Equation DAYS = EQUATIONS.of("days", Kind.DAYS);
   private static final Equation SETTLED = EQUATIONS.of("settled", Kind.VOLUME);
-
-  private static final Equation FLUSH_RADIUS = EQUATIONS.of("flush-radius", Kind.BORE);
-  private static final Equation FLUSH_VELOCITY = EQUATIONS.of("flush-velocity", Kind.VELOCITY);
-  private static final Equation FLUSH_WAVE = EQUATIONS.of("flush-wave", Kind.LENGTH);
-  private static final Equation FLUSH_STRESS = EQUATIONS.of("flush-stress", Kind.STRESS);
 
   private PlantWorking() {}
 
@@ -89,33 +82,13 @@ public final class PlantWorking {
   /** The steps of the units whose kernels keep them, at their feed in the longest mode. */
   private static void units(Trace trace, PlantModel model, SteadyBalance balance) {
     for (PlantUnit unit : model.spec().units()) {
-      if (unit instanceof CycloneUnit cyclone) {
-        trace.begin("hydrocyclone " + unit.name(), "");
-        PlantUnits.cyclone(model, cyclone, cyclone.model(), balance.feed(unit.name()))
-            .ifPresent(
-                seen ->
-                    cyclone.model().performance(cyclone.cyclone().geometry(), seen.feed(), trace));
-      }
+      model.at(unit, balance).tell(trace);
     }
     for (PenSpec pen : model.spec().pens()) {
-      pen.flush()
-          .ifPresent(
-              flush -> {
-                trace.begin("flush of pen " + pen.pen().name(), "");
-                flush(trace, flush.flush(), PlantUnits.water(model).densityKgM3());
-              });
+      if (pen.flush().isPresent()) {
+        new AlleyFlush(model, pen).tell(trace);
+      }
     }
-  }
-
-  private static void flush(Trace trace, Flush flush, double density) {
-    double width = flush.alley().widthM();
-    double depth = flush.depthM();
-    double slope = flush.alley().slope();
-    double radius = trace.step(FLUSH_RADIUS, flush.alley().hydraulicRadiusM(depth), width, depth);
-    double velocity =
-        trace.step(FLUSH_VELOCITY, flush.velocityMps(), radius, slope, flush.alley().manningN());
-    trace.step(FLUSH_WAVE, flush.waveM(), velocity, flush.durationS());
-    trace.step(FLUSH_STRESS, flush.stressPa(density), density, radius, slope);
   }
 
   private static void pen(Trace trace, PlantModel model, PenSpec spec, PenLoad load) {

@@ -16,7 +16,9 @@ import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.profile.SiteLevels;
 import sandslurry.plant.schedule.Batches;
+import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.StorageUnit;
 import sandslurry.separation.channel.OpenChannel;
 
 /**
@@ -77,6 +79,35 @@ public record PlantSpec(
     waters.forEach(water -> names.add(water.stream()));
     units.forEach(unit -> names.addAll(unit.outlets()));
     return names;
+  }
+
+  /**
+   * The pits of the plant.
+   *
+   * @return pits, and the pools of storages from which liquor is pumped back, as the design has
+   *     them
+   */
+  public List<PitUnit> pits() {
+    return units.stream().flatMap(unit -> unit.asPit().stream()).toList();
+  }
+
+  /**
+   * The storages of the plant.
+   *
+   * @return in the order of the design; empty when it has none
+   */
+  public List<StorageUnit> storages() {
+    return units.stream().flatMap(unit -> unit.asStorage().stream()).toList();
+  }
+
+  /**
+   * Whether a unit of the plant has a role.
+   *
+   * @param role the role
+   * @return true when one has it
+   */
+  public boolean has(PlantUnit.Role role) {
+    return units.stream().anyMatch(unit -> unit.role() == role);
   }
 
   /**

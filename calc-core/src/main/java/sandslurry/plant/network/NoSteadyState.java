@@ -1,6 +1,7 @@
 package sandslurry.plant.network;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A network that does not come to rest, with the reason.
@@ -62,5 +63,10 @@ public record NoSteadyState(
         0,
         0,
         List.of());
+  }
+
+  @Override
+  public Optional<NoSteadyState> failure() {
+    return Optional.of(this);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sandslurry.plant.Stream;
 
 /**
@@ -66,5 +67,10 @@ public record SteadyBalance(
           "there is no " + what + " \"" + name + "\" among " + map.keySet());
     }
     return stream;
+  }
+
+  @Override
+  public Optional<SteadyBalance> balance() {
+    return Optional.of(this);
   }
 }

@@ -1,15 +1,30 @@
 package sandslurry.plant.unit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import sandslurry.correlation.Bound;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Limits;
 import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.fact.finding.Severity;
+import sandslurry.plant.Constituents;
+import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.network.UnitNote;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.box.BoxResult;
+import sandslurry.separation.box.BoxSand;
 import sandslurry.separation.box.DilutionBox;
+import sandslurry.separation.capture.Outlook;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /**
@@ -49,6 +64,155 @@ public record BoxUnit(
   @Override
   public String kind() {
     return "box";
+  }
+
+  @Override
+  public Role role() {
+    return Role.SETTLES;
+  }
+
+  @Override
+  public Unit built(Conditions c) {
+    SeparatorUnit.Place place =
+        new SeparatorUnit.Place(name, inlets, sand, overflow, c.share(runningShare));
+    return new SeparatorUnit(
+        place,
+        (stream, share) ->
+            settled(c, stream, share)
+                .map(result -> divided(place, result.sand(c.outlook())))
+                .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
+  }
+
+  private static SeparatorUnit.Divided divided(SeparatorUnit.Place place, BoxSand sand) {
+    double load = sand.screwLoad().orElse(0);
+    return load > 1
+        ? SeparatorUnit.divided(
+            sand.partition(), place.note(UnitNote.Reason.SCREW_OVERLOADED, load, 1))
+        : SeparatorUnit.divided(sand.partition());
+  }
+
+  /**
+   * What the box does with all that flows in. The rinse is taken out of the mixture of all streams:
+   * only clean water that comes for the rinse cleans, water in the slurry does not.
+   */
+  private Optional<BoxResult> settled(Conditions c, Stream stream, double share) {
+    Optional<UnitFeed> mixed = c.settling(stream, share, shearRatePs);
+    if (mixed.isEmpty()) {
+      return Optional.empty();
+    }
+    DilutionBox rinsed = box(c).rinsedWith(mixed.get(), cleanM3ps(c) / share);
+    double rinsing =
+        rinsed.rinseM3ps(mixed.get()) * share * stream.constituents().waterDensityKgM3();
+    double[] flows = stream.toArray();
+    flows[Constituents.WATER] = Math.max(0, flows[Constituents.WATER] - rinsing);
+    return c.settling(Stream.of(stream.constituents(), flows), share, shearRatePs)
+        .map(feed -> rinsed.evaluate(feed, c.organic(feed)));
+  }
+
+  private DilutionBox box(Conditions c) {
+    return new DilutionBox(
+        box.areaM2() * c.areaFactor(),
+        box.waterDepthM(),
+        box.effectiveShare(),
+        box.sandMoisture(),
+        box.rinsePoreVolumes(),
+        c.cleanness().applyAsDouble(rinseEfficiency),
+        box.screwCapacityM3ps(),
+        box.depositPorosity());
+  }
+
+  /** Clean water that comes for the rinse, on the average of the day. */
+  private double cleanM3ps(Conditions c) {
+    return rinse.map(c.freshM3ps()::applyAsDouble).orElse(0.0);
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    Stream feed = balance.feed(name);
+    return new AtBalance(this, feed, cleanM3ps(c) > 0, settled(c, feed, runningShare));
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    return Map.of(name, box.screwCapacityM3ps().isPresent() ? Part.SCREW : Part.SEPARATOR);
+  }
+
+  @Override
+  public OptionalDouble fullAfterS(Stream solids) {
+    double caught =
+        solids.sandKgps() / solids.constituents().sandDensityKgM3() / (1 - box.depositPorosity());
+    return caught > 0
+        ? OptionalDouble.of(box.areaM2() * box.waterDepthM() / caught)
+        : OptionalDouble.empty();
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    return Optional.of(
+        new Care(
+            "water runs over the whole weir; "
+                + (shown.bedding().test(sand)
+                    ? "the sand that comes out is grey and drained"
+                    : "what comes out is even from hour to hour")
+                + shown.figure("water in the sand", ", water ")
+                + shown.figure("load of the screw", "; the screw turns, load ")
+                + ".",
+            "measure the sand above the screw with a rod; have the sand tested for organic matter"
+                + " and moisture; look at the wear of the screw"
+                + (box.rinsePoreVolumes() > 0
+                    ? shown.figure("rinse water", "; measure the rinse, ")
+                    : "")
+                + ".",
+            "the flow keeps to one side (short-circuiting); sand settles in a jar of the overflow;"
+                + " the sand is dark and smells; the screw is overloaded or stalls.",
+            "when the rod finds sand over half the depth of water ("
+                + shown.show(Kind.LENGTH, box.waterDepthM())
+                + "), and once a year."));
+  }
+
+  /** What the box does at a balance. */
+  private record AtBalance(BoxUnit unit, Stream feed, boolean clean, Optional<BoxResult> result)
+      implements UnitResult {
+    @Override
+    public List<Figure> figures() {
+      if (result.isEmpty()) {
+        return List.of();
+      }
+      BoxSand likely = result.get().sand(Outlook.LIKELY);
+      Figures figures =
+          new Figures()
+              .add("sand-free solids of the feed", Kind.PERCENT, feed.totalSolids())
+              .add("rising velocity", Kind.FALL, result.get().overflowVelocityMps())
+              .add("stay", Kind.TIME, result.get().residenceTimeS());
+      double fed = feed.sandKgps() / unit.runningShare();
+      if (fed > 0) {
+        figures.band(
+            "share of its sand that it catches",
+            result.get().sands().stream().map(sand -> Math.min(1, sand.sandKgps() / fed)).toList());
+      }
+      figures
+          .add("water in the sand", Kind.PERCENT, likely.moisture())
+          .add("matter in the sand that is not sand", Kind.PERCENT, likely.foreignMatter());
+      likely.screwLoad().ifPresent(load -> figures.add("load of the screw", Kind.PERCENT, load));
+      return figures.add("rinse water", Kind.FLOW, result.get().rinseM3ps()).all();
+    }
+
+    @Override
+    public List<Bound.Excess> excesses() {
+      return result.map(BoxResult::excesses).orElse(List.of());
+    }
+
+    @Override
+    public void judge(UnitFindings found) {
+      if (unit.box().rinsePoreVolumes() > 0 && !clean) {
+        found
+            .found("not-rinsed", Severity.CAUTION, unit.name())
+            .with("volumes", Kind.NUMBER, unit.box().rinsePoreVolumes())
+            .why("not-rinsed")
+            .cure("rinse-stream")
+            .add();
+      }
+    }
   }
 
   /** A dilution settling box. */

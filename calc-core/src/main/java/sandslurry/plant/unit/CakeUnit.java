@@ -1,11 +1,18 @@
 package sandslurry.plant.unit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Values;
+import sandslurry.plant.Figure;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.network.UnitNote;
 import sandslurry.separation.screen.CakeSeparator;
+import sandslurry.separation.screen.CakeSeparator.CakeResult;
+import sandslurry.units.Kind;
 
 /**
  * A coarse screen or a fibre separator.
@@ -35,6 +42,71 @@ public record CakeUnit(
   @Override
   public List<String> byGravity() {
     return List.of(liquid);
+  }
+
+  @Override
+  public Role role() {
+    return Role.SCREENS;
+  }
+
+  @Override
+  public Unit built(Conditions c) {
+    SeparatorUnit.Place place =
+        new SeparatorUnit.Place(name, inlets, cake, liquid, c.share(runningShare));
+    return new SeparatorUnit(
+        place,
+        (stream, share) ->
+            c.liquor()
+                .screening(stream, share)
+                .map(feed -> divided(place, separator.evaluate(feed)))
+                .orElseGet(() -> SeparatorUnit.nothing(stream)));
+  }
+
+  private static SeparatorUnit.Divided divided(SeparatorUnit.Place place, CakeResult result) {
+    return result.asAsked()
+        ? SeparatorUnit.divided(result.partition())
+        : SeparatorUnit.divided(
+            result.partition(),
+            place.note(UnitNote.Reason.CAKE_DRIER, result.solids(), result.solidsAsked()));
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    return c.liquor()
+        .screening(balance.feed(name), runningShare)
+        .<UnitResult>map(feed -> new AtBalance(this, separator.evaluate(feed)))
+        .orElse(UnitResult.NONE);
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    return Map.of(name, Part.SEPARATOR);
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    return Optional.of(
+        new Care(
+            "the cake keeps its shape"
+                + shown.figure("dry matter of the cake", ", dry matter ")
+                + "; the screen is not blinded; note the hours that it runs.",
+            "weigh the cake of an hour"
+                + shown.figure("cake", ", in a day ")
+                + "; look at the wear of the screen.",
+            "the cake is wet or liquid shoots out (worn or plugged); the liquid holds long fibre;"
+                + " the recycled liquor thickens from week to week.",
+            "wash the screen daily and brush it when less passes."));
+  }
+
+  /** What the separator does at a balance. */
+  private record AtBalance(CakeUnit unit, CakeResult result) implements UnitResult {
+    @Override
+    public List<Figure> figures() {
+      return new Figures()
+          .add("cake", Kind.MASS_PER_DAY, result.cakeKgps() * unit.runningShare())
+          .add("dry matter of the cake", Kind.PERCENT, result.solids())
+          .all();
+    }
   }
 
   /** A coarse screen or a fibre separator. */

@@ -1,16 +1,31 @@
 package sandslurry.plant.unit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import sandslurry.correlation.Bound;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.fact.step.Trace;
+import sandslurry.plant.Figure;
+import sandslurry.plant.Range;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.EnergyUse;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.plant.network.UnitNote;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.cyclone.CyclonePerformance;
+import sandslurry.separation.cyclone.CycloneResult;
 import sandslurry.separation.cyclone.Hydrocyclone;
 import sandslurry.separation.cyclone.HydrocycloneGeometry;
 import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.cyclone.HydrocycloneModels;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /**
@@ -55,6 +70,111 @@ public record CycloneUnit(
   @Override
   public String kind() {
     return "cyclone";
+  }
+
+  @Override
+  public Role role() {
+    return Role.SPINS;
+  }
+
+  @Override
+  public Unit built(Conditions c) {
+    SeparatorUnit.Place place =
+        new SeparatorUnit.Place(name, inlets, underflow, overflow, c.share(runningShare));
+    HydrocycloneModel by = c.cyclones().orElse(model);
+    return new SeparatorUnit(
+        place,
+        (stream, share) ->
+            c.settling(stream, share, shearRatePs)
+                .map(feed -> divided(place, cyclone.evaluate(feed, by)))
+                .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
+  }
+
+  private static SeparatorUnit.Divided divided(SeparatorUnit.Place place, CycloneResult result) {
+    return result.ropes()
+        ? SeparatorUnit.divided(
+            result.partition(),
+            place.note(UnitNote.Reason.ROPES, result.underflowSand(), result.ropingLimit()))
+        : SeparatorUnit.divided(result.partition());
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    Stream feed = balance.feed(name);
+    Optional<UnitFeed> seen = c.settling(feed, runningShare, shearRatePs);
+    return seen.isEmpty() ? UnitResult.NONE : new AtBalance(this, feed, seen.get());
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    return Map.of(name, Part.SEPARATOR);
+  }
+
+  /** The pump runs a share of each mode; its mean over the day is what counts. */
+  @Override
+  public Optional<EnergyUse> energy(
+      Conditions c, ToDoubleFunction<ToDoubleFunction<Stream>> meanOverDay) {
+    double watts =
+        meanOverDay.applyAsDouble(
+            stream ->
+                c.settling(stream, runningShare, shearRatePs)
+                    .map(feed -> cyclone.evaluate(feed, model).hydraulicPowerW() / pumpEfficiency)
+                    .orElse(0.0));
+    return Optional.of(new EnergyUse("pump of " + name, Range.of(watts), runningShare));
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    return Optional.of(
+        new Care(
+            "the underflow leaves as an open spray; the gauge at the inlet shows a steady pressure"
+                + shown.figure("pressure drop (" + model.name() + ")", ", about ")
+                + ".",
+            "measure the apex with a gauge and note it; measure the flow rate of the feed"
+                + shown.figure("feed while it runs", ", ")
+                + ".",
+            "the underflow comes as a rope or drips (roping); the pressure falls (worn pump or"
+                + " apex) or rises (blocked); sand settles in a jar of the overflow.",
+            "flush with water after each run; open it when the spray does not come back; replace a"
+                + " worn apex."));
+  }
+
+  /** What the cyclones do at a balance. */
+  private record AtBalance(CycloneUnit unit, Stream feed, UnitFeed seen, CycloneResult own)
+      implements UnitResult {
+    AtBalance(CycloneUnit unit, Stream feed, UnitFeed seen) {
+      this(unit, feed, seen, unit.cyclone().evaluate(seen, unit.model()));
+    }
+
+    @Override
+    public List<Figure> figures() {
+      Figures figures = new Figures().feed(feed, seen);
+      for (HydrocycloneModel by : HydrocycloneModels.FAMILY.all()) {
+        CyclonePerformance found = unit.cyclone().evaluate(seen, by).performance();
+        String of = " (" + by.name() + ")";
+        figures
+            .add("cut size" + of, Kind.GRAIN, found.cutSizeM())
+            .add("pressure drop" + of, Kind.PRESSURE, found.pressureDropPa())
+            .add("feed that leaves below" + of, Kind.PERCENT, found.underflowShare());
+      }
+      return figures
+          .add("sand in the underflow, by volume", Kind.PERCENT, own.underflowSand())
+          .add("it ropes from", Kind.PERCENT, own.ropingLimit())
+          .add("head of the feed pump", Kind.HEAD, own.headM())
+          .add("hydraulic power", Kind.POWER, own.hydraulicPowerW())
+          .all();
+    }
+
+    @Override
+    public List<Bound.Excess> excesses() {
+      return own.performance().excesses();
+    }
+
+    @Override
+    public void tell(Trace trace) {
+      trace.begin("hydrocyclone " + unit.name(), "");
+      unit.model().performance(unit.cyclone().geometry(), own.feed(), trace);
+    }
   }
 
   /** Hydrocyclones side by side. */

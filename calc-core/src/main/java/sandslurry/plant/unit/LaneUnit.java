@@ -1,6 +1,7 @@
 package sandslurry.plant.unit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
@@ -9,8 +10,17 @@ import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.plant.Stream;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
+import sandslurry.separation.Partition;
+import sandslurry.separation.UnitFeed;
+import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.OpenChannel;
+import sandslurry.separation.lane.LaneDeposit;
+import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneReach;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /**
@@ -73,6 +83,99 @@ public record LaneUnit(
    */
   public List<Double> depositsM() {
     return reaches.stream().map(reach -> filled.orElse(0.5) * reach.storageDepthM()).toList();
+  }
+
+  @Override
+  public Role role() {
+    return Role.SETTLES;
+  }
+
+  @Override
+  public Unit built(Conditions c) {
+    SeparatorUnit.Place place =
+        new SeparatorUnit.Place(name, inlets, sand, overflow, c.share(runningShare));
+    List<LaneReach> here = reaches(c);
+    return new SeparatorUnit(
+        place,
+        (stream, share) ->
+            feed(c, here, stream, share)
+                .map(feed -> SeparatorUnit.divided(kept(c, here, feed)))
+                .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
+  }
+
+  /** What stays in the lane: when it is filled as given, or from clean to clean-out. */
+  private Partition kept(Conditions c, List<LaneReach> here, UnitFeed feed) {
+    return filled.isEmpty()
+        ? LaneFilling.mean(
+            here, feed, c.organic(feed), c.porosity(), c.outlook(), LaneFilling.LEAST_KEPT)
+        : LaneDeposit.of(here, depositsM(), feed, c.organic(feed), c.porosity(), c.outlook())
+            .partition();
+  }
+
+  /** What enters while it runs, with the viscosity at the shear rate 3 V/h of the first reach. */
+  private Optional<UnitFeed> feed(Conditions c, List<LaneReach> here, Stream stream, double share) {
+    double flow = stream.volumeM3ps() / share;
+    if (!(flow > 0)) {
+      return Optional.empty();
+    }
+    ChannelFlow channel = here.get(0).flow(flow, depositsM().get(0));
+    return c.settling(stream, share, 3 * channel.velocityMps() / channel.depthM());
+  }
+
+  private List<LaneReach> reaches(Conditions c) {
+    return reaches.stream()
+        .map(
+            reach ->
+                new LaneReach(
+                    new OpenChannel(
+                        reach.channel().widthM() * c.areaFactor(),
+                        reach.channel().slope(),
+                        reach.channel().manningN()),
+                    reach.lengthM(),
+                    reach.waterLevelM(),
+                    reach.storageDepthM(),
+                    reach.effectiveShare()))
+        .toList();
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    Stream stream = balance.feed(name);
+    return feed(c, reaches, stream, runningShare)
+        .<UnitResult>map(feed -> LaneUnitResult.of(this, c, stream, feed))
+        .orElse(UnitResult.NONE);
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    return Map.of(name, lanes > 1 ? Part.LANE_OF_SEVERAL : Part.SEPARATOR);
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    return Optional.of(
+        new Care(
+            "the flow covers the full width; a float takes the velocity"
+                + shown.figure("velocity, clean", " from ")
+                + " clean"
+                + shown.figure("velocity at the end", " to ")
+                + " just before cleaning.",
+            "look at weir boards, drains and the level of the floor; have the sand of the stack"
+                + " tested for organic matter and moisture.",
+            "the flow cuts a channel through the sand of a filling lane (rake it level); it runs"
+                + " faster than that; sand goes over the weir; dark layers show that it runs too"
+                + " slow.",
+            "when the sand is "
+                + shown.show(Kind.BORE, reaches.get(0).storageDepthM())
+                + " deep at the inlet"
+                + shown.figure("clean-out interval", ", about every ")
+                + "; drain it for "
+                + shown.show(Kind.DAYS, drainS)
+                + ", dig within "
+                + shown.show(Kind.DAYS, digS)
+                + ", leave the sand in the stack for "
+                + shown.show(Kind.DAYS, stackS)
+                + "."));
   }
 
   /** A settling lane, or several in turn. */

@@ -2,21 +2,32 @@ package sandslurry.plant.unit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.plant.Range;
+import sandslurry.plant.Stream;
+import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.PitFloor;
 import sandslurry.plant.network.PitLevels;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
 import sandslurry.plant.profile.Levels;
+import sandslurry.separation.UnitFeed;
 import sandslurry.separation.pit.Impeller;
+import sandslurry.separation.pit.PitMixing;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /**
@@ -30,6 +41,9 @@ import sandslurry.units.Measure;
  */
 public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<GivenFloor> pool)
     implements PlantUnit {
+  /** A pit is dug out when sand has taken this share of it: ours, no source. */
+  private static final double DUG_AT = 0.25;
+
   @Override
   public String name() {
     return pit.name();
@@ -88,6 +102,149 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
   @Override
   public String kind() {
     return pool.isPresent() ? "pool" : "pit";
+  }
+
+  @Override
+  public Role role() {
+    return Role.HOLDS;
+  }
+
+  @Override
+  public Optional<PitUnit> asPit() {
+    return Optional.of(this);
+  }
+
+  @Override
+  public Map<String, Double> pumps() {
+    return pit.draws();
+  }
+
+  /**
+   * Whether it is the pool of a storage.
+   *
+   * @return false for a pit, which is dug out
+   */
+  public boolean isPool() {
+    return pool.isPresent();
+  }
+
+  @Override
+  public Pit built(Conditions c) {
+    Map<String, Double> draws = new LinkedHashMap<>();
+    pumps().forEach((stream, flow) -> draws.put(stream, c.pumpM3ps().applyAsDouble(stream, flow)));
+    return new Pit(
+        name(),
+        inlets(),
+        draws,
+        pit.overflow(),
+        pit.weirVolumeM3(),
+        pit.capacityM3(),
+        pit.startVolumeM3(),
+        pit.levels(),
+        Optional.of(pool.<PitFloor>map(given -> given).orElseGet(() -> floor(c))));
+  }
+
+  private PitFloor floor(Conditions c) {
+    return new SettlingFloor(
+        settled(),
+        areaM2,
+        c.porosity(),
+        c.liquor(),
+        mixer.map(turning -> new SettlingFloor.Mixing(turning.impeller(), turning.speedRps())));
+  }
+
+  @Override
+  public Unit built(Conditions c, String out) {
+    return built(c).without(out);
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    Optional<UnitFeed> stirred =
+        mixer.flatMap(any -> c.settling(balance.feed(name()), 1, SettlingFloor.SHEAR_PS));
+    return new PitUnitResult(
+        this,
+        balance,
+        stirred,
+        stirred.map(
+            feed ->
+                PitMixing.of(
+                    mixer.orElseThrow().impeller(),
+                    mixer.orElseThrow().speedRps(),
+                    feed,
+                    pit.weirVolumeM3())));
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    Map<String, Part> parts = new LinkedHashMap<>();
+    pumps().keySet().forEach(stream -> parts.put(stream, Part.PUMP));
+    return parts;
+  }
+
+  @Override
+  public Optional<EnergyUse> energy(
+      Conditions c, ToDoubleFunction<ToDoubleFunction<Stream>> meanOverDay) {
+    return mixer.map(
+        turning ->
+            new EnergyUse(
+                "mixer of " + name(),
+                Range.of(
+                    turning
+                        .impeller()
+                        .powerW(
+                            turning.speedRps(), meanOverDay.applyAsDouble(Stream::densityKgM3))),
+                turning.runningShare()));
+  }
+
+  /**
+   * Time in which settled sand takes a quarter of the pit.
+   *
+   * @param settles what settles in the pit
+   * @param porosity pores over bulk volume of settled sand
+   * @param mostS a time that is long enough [s]
+   * @return time, at most that [s]; empty when no sand settles
+   */
+  public OptionalDouble fillsS(Stream settles, double porosity, double mostS) {
+    double bulk = settles.sandKgps() / settles.constituents().sandDensityKgM3() / (1 - porosity);
+    return bulk > 0
+        ? OptionalDouble.of(Math.min(DUG_AT * pit.weirVolumeM3() / bulk, mostS))
+        : OptionalDouble.empty();
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    if (isPool()) {
+      return Optional.empty();
+    }
+    String levels =
+        "pumps stop at "
+            + shown.show(Kind.VOLUME, pit.levels().stopM3())
+            + ", start at "
+            + shown.show(Kind.VOLUME, pit.levels().startM3())
+            + ", alarm at "
+            + shown.show(Kind.VOLUME, pit.levels().alarmM3());
+    return Optional.of(
+        new Care(
+            "the level keeps between its marks ("
+                + levels
+                + ")"
+                + (mixer.isPresent() ? "; the mixer runs at its hours" : "")
+                + "; note the hours of the pumps.",
+            "test the alarm; measure the sand on the floor with a rod from outside; have the total"
+                + " solids of the liquor measured"
+                + shown.liquor().map(figure -> ", design " + figure.shown(shown.units())).orElse("")
+                + ".",
+            "the level drifts from day to day (worn or blocked pump, leak); a pump starts more"
+                + " often than it did; the liquor thickens.",
+            shown
+                .lasts()
+                .map(
+                    figure ->
+                        "dig it out when sand takes a quarter of it, in about "
+                            + figure.shown(shown.units())
+                            + ".")
+                .orElse("when the rod finds sand over a quarter of the depth.")));
   }
 
   /**

@@ -8,6 +8,8 @@ import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
 
 /**
  * A tee, weir or mixing point.
@@ -34,6 +36,31 @@ public record SplitterUnit(Splitter splitter, String kind) implements PlantUnit 
   @Override
   public List<String> byGravity() {
     return outlets();
+  }
+
+  @Override
+  public Role role() {
+    return Role.DIVIDES;
+  }
+
+  @Override
+  public Unit built(Conditions c) {
+    return splitter;
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    return UnitResult.NONE;
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    return Map.of();
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    return Optional.empty();
   }
 
   /** A tee, weir or mixing point. */

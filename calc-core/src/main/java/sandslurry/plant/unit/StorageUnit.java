@@ -12,11 +12,16 @@ import sandslurry.fact.Limits;
 import sandslurry.fact.Seen;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.plant.Stream;
 import sandslurry.plant.account.Pond;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.Pit;
+import sandslurry.plant.network.Split;
+import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.Unit;
 import sandslurry.plant.profile.Levels;
 import sandslurry.units.InUnit;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /**
@@ -57,6 +62,62 @@ public record StorageUnit(
   @Override
   public String kind() {
     return "storage";
+  }
+
+  @Override
+  public Role role() {
+    return Role.STORES;
+  }
+
+  @Override
+  public Optional<StorageUnit> asStorage() {
+    return Optional.of(this);
+  }
+
+  @Override
+  public Unit built(Conditions c) {
+    return new End(name, inlets);
+  }
+
+  /** Where streams end. */
+  private record End(String name, List<String> inlets) implements Unit {
+    @Override
+    public List<String> outlets() {
+      return List.of();
+    }
+
+    @Override
+    public Split split(Stream feed) {
+      return new Split(new double[0][], List.of());
+    }
+  }
+
+  @Override
+  public UnitResult at(Conditions c, SteadyBalance balance) {
+    return UnitResult.NONE;
+  }
+
+  @Override
+  public Map<String, Part> parts() {
+    return Map.of();
+  }
+
+  @Override
+  public Optional<Care> care(Care.Numbers shown) {
+    return Optional.of(
+        new Care(
+            "look for a leak, a burrow and a broken fence.",
+            "read and note the level; keep the freeboard of "
+                + shown.show(Kind.BORE, freeboardM)
+                + " and the room of the storm free.",
+            "the level rises faster than planned; the crust or the bank moves; sand shows at the"
+                + " inlet.",
+            "empty it within"
+                + shown
+                    .lasts()
+                    .map(figure -> " " + figure.shown(shown.units()))
+                    .orElse(" the days of the permit")
+                + "; agitate only as the cautions say."));
   }
 
   /** The fields of a storage, and of the pool from which liquor is pumped back. */

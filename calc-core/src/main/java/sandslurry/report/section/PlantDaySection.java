@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Outage;
-import sandslurry.assessment.plant.PlantResult.Outage.Part;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.design.plant.PlantSpec.Product;
@@ -18,7 +17,7 @@ import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
 import sandslurry.plant.unit.PitUnit;
-import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.PlantUnit.Part;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
@@ -107,11 +106,8 @@ public final class PlantDaySection extends SectionWriter {
   private double held(Day day) {
     List<Stream> contents = new ArrayList<>();
     List<Stream> pools = new ArrayList<>();
-    for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit) {
-        Stream held = day.pits().get(pit.name()).endContents();
-        (pit.pool().isPresent() ? pools : contents).add(held);
-      }
+    for (PitUnit pit : spec.pits()) {
+      (pit.isPool() ? pools : contents).add(day.pits().get(pit.name()).endContents());
     }
     List<Stream> those = contents.isEmpty() ? pools : contents;
     return Stream.mix(those.get(0).constituents(), those).totalSolids();

@@ -161,8 +161,8 @@ public final class PlantSection extends SectionWriter {
     mode.sheet().forEach(edge -> ways.put(edge.stream(), edge));
     Map<String, Stream> shown = new LinkedHashMap<>(balance.streams());
     // Where nothing settles there is no stream of it to show.
-    for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit && !(shown.get(pit.settled()).massKgps() > 0)) {
+    for (PitUnit pit : spec.pits()) {
+      if (!(shown.get(pit.settled()).massKgps() > 0)) {
         shown.remove(pit.settled());
       }
     }

@@ -30,13 +30,11 @@ import sandslurry.plant.network.SteadyState;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.unit.CaptureLaw;
 import sandslurry.plant.unit.LiquorModel;
-import sandslurry.plant.unit.SeparatorUnit;
 import sandslurry.plant.unit.SettlingFloor;
 import sandslurry.plant.unit.SolidsSeparator;
 import sandslurry.plant.unit.Splitter;
-import sandslurry.separation.OrganicMatter;
+import sandslurry.plant.unit.Under;
 import sandslurry.separation.box.DilutionBox;
-import sandslurry.separation.capture.Outlook;
 
 /** The balance at rest is what days of a plant that was filled with water come to. */
 class RestProperties {
@@ -126,12 +124,12 @@ class RestProperties {
           double area = 1 + 9 * random.nextDouble();
           units.add(
               () ->
-                  SeparatorUnit.box(
-                      new SeparatorUnit.Place(name, in, solids, on, 1),
+                  Under.box(
+                      name,
+                      in,
+                      solids,
+                      on,
                       new DilutionBox(area, 1, 1, 0.18, 0, 0.6, OptionalDouble.empty(), 0.45),
-                      0,
-                      OrganicMatter.FEEDLOT,
-                      Outlook.LIKELY,
                       LIQUOR,
                       10));
         }

@@ -13,6 +13,7 @@ import sandslurry.material.sand.GrainShape;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.ManureSolids;
 import sandslurry.plant.Plant;
+import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.BedQuality;
 import sandslurry.plant.network.Mode;
@@ -23,10 +24,7 @@ import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.plant.schedule.DayRun;
-import sandslurry.plant.unit.SeparatorUnit.Place;
-import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.box.DilutionBox;
-import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.channel.OpenChannel;
 import sandslurry.separation.cyclone.Hydrocyclone;
 import sandslurry.separation.cyclone.HydrocycloneGeometry;
@@ -37,27 +35,59 @@ import sandslurry.separation.screen.CakeSeparator;
 class SeparatorUnitTest {
   private static final LiquorModel COLD = new LiquorModel(283.15, GrainShape.NATURAL, 1);
 
-  private static SeparatorUnit box(double areaM2, double rinse, String... inlets) {
-    return SeparatorUnit.box(
-        new Place("box", List.of(inlets), "sand", "overflow", 1),
-        new DilutionBox(areaM2, 1, 1, 0.18, rinse, 0.6, OptionalDouble.empty(), 0.4),
-        1,
-        OrganicMatter.FEEDLOT,
-        Outlook.LIKELY,
-        COLD,
-        20);
+  private static Unit box(double areaM2, double rinse, String... inlets) {
+    List<String> in = List.of(inlets);
+    return new BoxUnit(
+            "box",
+            in,
+            "sand",
+            "overflow",
+            1,
+            new DilutionBox(areaM2, 1, 1, 0.18, rinse, 0.6, OptionalDouble.empty(), 0.4),
+            in.contains("rinse") ? Optional.of("rinse") : Optional.empty(),
+            Range.of(0.6),
+            20)
+        .built(Under.liquor(COLD));
   }
 
-  private static SeparatorUnit lane() {
-    return SeparatorUnit.lane(
-        new Place("lane", List.of("in"), "sand", "out", 1),
-        List.of(
-            new LaneReach(new OpenChannel(2, 0.002, 0.015), 12, OptionalDouble.of(0.3), 0.2, 1)),
-        List.of(0.0),
-        OrganicMatter.FEEDLOT,
-        0.4,
-        Outlook.LIKELY,
-        COLD);
+  private static Unit lane() {
+    return new LaneUnit(
+            "lane",
+            List.of("in"),
+            "sand",
+            "out",
+            1,
+            List.of(
+                new LaneReach(
+                    new OpenChannel(2, 0.002, 0.015), 12, OptionalDouble.of(0.3), 0.2, 1)),
+            OptionalDouble.of(0),
+            1,
+            0,
+            0,
+            12,
+            0,
+            1.5)
+        .built(Under.liquor(COLD));
+  }
+
+  private static Unit cyclone(
+      List<String> in, String underflow, String overflow, double bodyM, double apexM) {
+    return new CycloneUnit(
+            "cyclone",
+            in,
+            underflow,
+            overflow,
+            1,
+            new Hydrocyclone(HydrocycloneGeometry.rietema(bodyM, apexM), 1),
+            HydrocycloneModels.DEFAULT,
+            500,
+            0.5)
+        .built(Under.liquor(COLD));
+  }
+
+  private static Unit cake(
+      String name, List<String> in, String cake, String liquid, CakeSeparator separator) {
+    return new CakeUnit(name, "screen", in, cake, liquid, 1, separator).built(Under.liquor(COLD));
   }
 
   private static Stream laden(double totalSolids) {
@@ -100,13 +130,7 @@ class SeparatorUnitTest {
 
   @Test
   void aCycloneSendsCoarseSandDownAndReportsARope() {
-    SeparatorUnit cyclone =
-        SeparatorUnit.cyclone(
-            new Place("cyclone", List.of("in"), "sand", "over", 1),
-            new Hydrocyclone(HydrocycloneGeometry.rietema(0.25, 0.04), 1),
-            HydrocycloneModels.DEFAULT,
-            COLD,
-            500);
+    Unit cyclone = cyclone(List.of("in"), "sand", "over", 0.25, 0.04);
     Split split = cyclone.split(laden(0.01));
     double[] under = split.shares()[0];
     assertThat(under[Constituents.SAND + 2]).isGreaterThan(under[Constituents.SAND]);
@@ -120,11 +144,13 @@ class SeparatorUnitTest {
 
   @Test
   void aFibreSeparatorGivesTheCakeAskedFor() {
-    SeparatorUnit press =
-        SeparatorUnit.cake(
-            new Place("press", List.of("in"), "cake", "liquid", 1),
-            new CakeSeparator(OptionalDouble.empty(), 0.5, 0.1, 0.28),
-            COLD);
+    Unit press =
+        cake(
+            "press",
+            List.of("in"),
+            "cake",
+            "liquid",
+            new CakeSeparator(OptionalDouble.empty(), 0.5, 0.1, 0.28));
     Map<String, Stream> out = Plant.run(press, Stream.liquor(THREE, 1, 0.06, ManureSolids.FRESH));
     assertThat(Plant.totalSolidsWithSand(out.get("cake"))).isEqualTo(0.28, within(1e-9));
     assertThat(out.get("cake").kgps(Constituents.FIBRE))
@@ -136,28 +162,27 @@ class SeparatorUnitTest {
     List<Unit> units =
         List.of(
             box(sharpness, 0, "manure", "recycle", "underflow"),
-            SeparatorUnit.cake(
-                new Place("screen", List.of("overflow"), "trash", "screened", 1),
-                new CakeSeparator(OptionalDouble.of(0.012), 0.02, 0, 0.2),
-                COLD),
-            SeparatorUnit.cyclone(
-                new Place("cyclone", List.of("screened"), "underflow", "over the top", 1),
-                new Hydrocyclone(HydrocycloneGeometry.rietema(0.10, 0.015), 1),
-                HydrocycloneModels.DEFAULT,
-                COLD,
-                500),
-            SeparatorUnit.box(
-                new Place("polishing box", List.of("over the top"), "fine sand", "polished", 1),
+            cake(
+                "screen",
+                List.of("overflow"),
+                "trash",
+                "screened",
+                new CakeSeparator(OptionalDouble.of(0.012), 0.02, 0, 0.2)),
+            cyclone(List.of("screened"), "underflow", "over the top", 0.10, 0.015),
+            Under.box(
+                "polishing box",
+                List.of("over the top"),
+                "fine sand",
+                "polished",
                 new DilutionBox(8, 1, 1, 0.2, 0, 0, OptionalDouble.empty(), 0.4),
-                0,
-                OrganicMatter.FEEDLOT,
-                Outlook.LIKELY,
                 COLD,
                 20),
-            SeparatorUnit.cake(
-                new Place("fibre separator", List.of("polished", "wash"), "fibre", "liquid", 1),
-                new CakeSeparator(OptionalDouble.empty(), 0.6, 0.1, 0.28),
-                COLD),
+            cake(
+                "fibre separator",
+                List.of("polished", "wash"),
+                "fibre",
+                "liquid",
+                new CakeSeparator(OptionalDouble.empty(), 0.6, 0.1, 0.28)),
             new Pit(
                 "pit",
                 List.of("liquid"),

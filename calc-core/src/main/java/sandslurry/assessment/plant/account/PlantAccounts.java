@@ -24,7 +24,6 @@ import sandslurry.assessment.plant.PlantResult.Bed;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.assessment.plant.PlantTotals;
-import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.assessment.plant.Spread;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
@@ -45,12 +44,9 @@ import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.schedule.DayRun;
-import sandslurry.plant.unit.BoxUnit;
-import sandslurry.plant.unit.CycloneUnit;
-import sandslurry.plant.unit.LaneUnit;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.plant.unit.PitUnit;
-import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.PlantUnit.Role;
 import sandslurry.plant.unit.StorageUnit;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.cyclone.HydrocycloneModel;
@@ -114,10 +110,8 @@ public final class PlantAccounts {
                         target,
                         water.mostM3ps().getAsDouble()))
             .orElse(OptionalDouble.empty());
-    boolean settles =
-        spec.units().stream().anyMatch(u -> u instanceof BoxUnit || u instanceof LaneUnit);
     this.extraArea =
-        settles
+        spec.has(Role.SETTLES)
             ? remedy("settling area", x -> Case.BASE.withArea(1 + x), target, MOST_AREA)
             : OptionalDouble.empty();
   }
@@ -166,7 +160,7 @@ public final class PlantAccounts {
     SandCycle cycle =
         SandCycle.of(model.constituents().sandClasses(), recovery, sand.bedded().sandKgps());
     Map<String, StorageAccount> storages = new LinkedHashMap<>();
-    totals.storages().forEach(storage -> storages.put(storage.name(), base.storage(storage)));
+    spec.storages().forEach(storage -> storages.put(storage.name(), base.storage(storage)));
     PlantEnergy energy = PlantEnergy.of(model, modes, sand.flushed(), lineDay, linePump);
     Map<String, List<Figure>> groups = new LinkedHashMap<>();
     PlantSandFigures sands = new PlantSandFigures(model, days);
@@ -182,7 +176,7 @@ public final class PlantAccounts {
                       spec.accounting().prices().currency()));
         });
     sands.ofBedding().ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
-    for (StorageUnit storage : totals.storages()) {
+    for (StorageUnit storage : spec.storages()) {
       List<Figure> figures = PlantStorageFigures.of(storage, days, spec.targets().storageDays());
       rest.ifPresent(
           states ->
@@ -318,7 +312,7 @@ public final class PlantAccounts {
       cases.put(
           "season " + (i + 1) + " of " + seasons.size(), Case.BASE.in(Liquors.at(seasons.get(i))));
     }
-    if (spec.units().stream().anyMatch(CycloneUnit.class::isInstance)) {
+    if (spec.has(Role.SPINS)) {
       for (HydrocycloneModel by : HydrocycloneModels.FAMILY.all()) {
         cases.put("cyclone by " + by.name(), Case.BASE.in(Liquors.cutting(by)));
       }
@@ -340,12 +334,13 @@ public final class PlantAccounts {
 
   private List<Figure> pitFigures() {
     List<Figure> figures = new ArrayList<>();
-    for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit && pit.pool().isEmpty()) {
+    double mostS = InUnit.ofDays(PlantTotals.MANY_YEARS * PlantTotals.YEAR_D);
+    for (PitUnit pit : spec.pits()) {
+      if (!pit.isPool()) {
         days.figureIfAny(
                 pit.name(),
                 Kind.DAYS,
-                m -> PlantUnits.fillsS(model, pit, m.streams().get(pit.settled())))
+                m -> pit.fillsS(m.streams().get(pit.settled()), spec.porosity(), mostS))
             .ifPresent(figures::add);
       }
     }
@@ -366,10 +361,8 @@ public final class PlantAccounts {
     }
     SteadyBalance balance = main.balance().orElseThrow();
     double held = 0;
-    for (PlantUnit unit : spec.units()) {
-      if (unit instanceof PitUnit pit) {
-        held += pit.pit().atRest(balance).solidsKgps();
-      }
+    for (PitUnit pit : spec.pits()) {
+      held += pit.pit().atRest(balance).solidsKgps();
     }
     double inflow = main.liquor().orElseThrow().solidsNotCaughtKgps();
     return held > 0 && inflow > 0

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.service.ServiceResult;
@@ -13,9 +14,7 @@ import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.EnergyUse;
-import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.unit.CycloneUnit;
-import sandslurry.plant.unit.PitUnit;
+import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -41,29 +40,12 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
     List<EnergyUse> uses = new ArrayList<>(spec.machines());
     line(flushed, lineDay, linePump).ifPresent(uses::add);
     List<String> notCounted = new ArrayList<>();
+    Conditions expected = model.expected();
     for (PlantUnit unit : spec.units()) {
-      if (unit instanceof CycloneUnit cyclone) {
-        // The pump runs a share of each mode; its mean over the day is what counts.
-        double watts = 0;
-        for (ModeResult mode : modes) {
-          watts +=
-              mode.share() * mode.balance().map(b -> cyclonePowerW(model, cyclone, b)).orElse(0.0);
-        }
-        uses.add(
-            new EnergyUse("pump of " + cyclone.name(), Range.of(watts), cyclone.runningShare()));
-      } else if (unit instanceof PitUnit pit) {
-        pit.mixer().ifPresent(mixer -> uses.add(mixer(pit, mixer, modes)));
-        for (String stream : pit.pit().draws().keySet()) {
-          boolean named =
-              spec.machines().stream()
-                  .anyMatch(
-                      m ->
-                          m.what()
-                              .toLowerCase(Locale.ROOT)
-                              .contains(stream.toLowerCase(Locale.ROOT)));
-          if (!named) {
-            notCounted.add("pump of \"" + stream + "\"");
-          }
+      unit.energy(expected, ofFeed -> mean(modes, unit, ofFeed)).ifPresent(uses::add);
+      for (String stream : unit.pumps().keySet()) {
+        if (!named(spec, stream)) {
+          notCounted.add("pump of \"" + stream + "\"");
         }
       }
     }
@@ -96,27 +78,21 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
             });
   }
 
-  private static EnergyUse mixer(PitUnit pit, PitUnit.Mixer mixer, List<ModeResult> modes) {
-    double density = 0;
+  /** The mean over the day of what follows from the feed of a unit. */
+  private static double mean(
+      List<ModeResult> modes, PlantUnit unit, ToDoubleFunction<Stream> ofFeed) {
+    double sum = 0;
     for (ModeResult mode : modes) {
-      density += mode.share() * mode.balance().orElseThrow().feed(pit.name()).densityKgM3();
+      sum += mode.share() * ofFeed.applyAsDouble(mode.balance().orElseThrow().feed(unit.name()));
     }
-    return new EnergyUse(
-        "mixer of " + pit.name(),
-        Range.of(mixer.impeller().powerW(mixer.speedRps(), density)),
-        mixer.runningShare());
+    return sum;
   }
 
-  private static double cyclonePowerW(
-      PlantModel model, CycloneUnit cyclone, SteadyBalance balance) {
-    return model
-        .liquor()
-        .settling(balance.feed(cyclone.name()), cyclone.runningShare(), cyclone.shearRatePs())
-        .map(
-            feed ->
-                cyclone.cyclone().evaluate(feed, cyclone.model()).hydraulicPowerW()
-                    / cyclone.pumpEfficiency())
-        .orElse(0.0);
+  /** Whether a machine of known power stands for the pump of a stream. */
+  private static boolean named(PlantSpec spec, String stream) {
+    String name = stream.toLowerCase(Locale.ROOT);
+    return spec.machines().stream()
+        .anyMatch(machine -> machine.what().toLowerCase(Locale.ROOT).contains(name));
   }
 
   Range perDayJ() {

@@ -1,7 +1,7 @@
 package sandslurry.assessment.plant.judged;
 
 import java.util.List;
-import sandslurry.assessment.plant.PlantUnits;
+import sandslurry.assessment.plant.AlleyFlush;
 import sandslurry.design.plant.PlantSpec.FlushSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.finding.Finding;
@@ -19,6 +19,7 @@ final class AlleyFlushFindings extends PlantFindingWriter {
 
   private final PenSpec pen;
   private final SteadyBalance balance;
+  private final AlleyFlush alley;
   private final FlushSpec given;
   private final Flush flush;
 
@@ -27,7 +28,8 @@ final class AlleyFlushFindings extends PlantFindingWriter {
     super(plant.model, plant.result, units);
     this.pen = pen;
     this.balance = balance;
-    this.given = pen.flush().orElseThrow();
+    this.alley = new AlleyFlush(plant.model, pen);
+    this.given = alley.given();
     this.flush = given.flush();
   }
 
@@ -71,13 +73,13 @@ final class AlleyFlushFindings extends PlantFindingWriter {
   }
 
   private void carries() {
-    double stress = flush.stressPa(PlantUnits.water(model).densityKgM3());
-    double needed = Flush.movingStressPa(PlantUnits.coarsest(model), PlantUnits.water(model));
+    double stress = flush.stressPa(alley.water().densityKgM3());
+    double needed = Flush.movingStressPa(alley.coarsest(), alley.water());
     boolean moved = stress >= needed;
     Found found =
         found("flush-moves", "flush-leaves", moved, Severity.CAUTION, given.unit())
             .with("stress", Kind.STRESS, stress)
-            .with("grain", Kind.GRAIN, PlantUnits.coarsest(model).diameterM())
+            .with("grain", Kind.GRAIN, alley.coarsest().diameterM())
             .with("needed", Kind.STRESS, needed)
             .why("flush-moves");
     if (!moved) {
@@ -87,7 +89,7 @@ final class AlleyFlushFindings extends PlantFindingWriter {
   }
 
   private void refills() {
-    double brought = PlantUnits.flushWaterM3(pen, balance);
+    double brought = alley.waterM3(balance);
     boolean refilled = brought >= given.volumeM3() * NEARLY;
     boolean more = brought > given.volumeM3() / NEARLY;
     Found found =

@@ -15,7 +15,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
 import sandslurry.plant.account.SandCirculation;
-import sandslurry.plant.unit.LaneUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -130,7 +129,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
         .why("fibre-unknown");
     if (bed.organicMatter().high() > organic) {
       found.cure("cleaner-sand");
-      if (spec.units().stream().anyMatch(LaneUnit.class::isInstance)) {
+      if (spec.units().stream().anyMatch(unit -> unit.kind().equals("lane"))) {
         found.cure("faster-lane");
       }
     }

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
-import sandslurry.assessment.plant.PlantUnits;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
@@ -20,11 +19,9 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
-import sandslurry.plant.unit.BoxUnit;
-import sandslurry.plant.unit.CycloneUnit;
-import sandslurry.plant.unit.LaneUnit;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.PlantUnit.Role;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -157,7 +154,7 @@ final class PlantDayFindings extends PlantFindingWriter {
           .cure("bring-liquid")
           .add();
     }
-    PlantUnits.startsPerHour(model, result, pit(day.name()), pump)
+    startsPerHour(pit(day.name()), pump)
         .filter(starts -> starts > MOST_STARTS_PER_HOUR)
         .ifPresent(
             starts ->
@@ -170,20 +167,28 @@ final class PlantDayFindings extends PlantFindingWriter {
                     .add());
   }
 
+  /** How often a pump starts at the balance of the longest mode; empty when it does not stop. */
+  private Optional<Double> startsPerHour(PitUnit pit, String pump) {
+    double set = result.main().mode().flowsM3ps().getOrDefault(pump, pit.pumps().get(pump));
+    return result
+        .main()
+        .balance()
+        .map(
+            balance ->
+                InUnit.ofHours(1)
+                    * pit.pit().levels().startsPerS(balance.stream(pump).volumeM3ps(), set))
+        .filter(starts -> starts > 0);
+  }
+
   private PitUnit pit(String name) {
-    return spec.units().stream()
-        .filter(PitUnit.class::isInstance)
-        .map(PitUnit.class::cast)
-        .filter(pit -> pit.name().equals(name))
-        .findFirst()
-        .orElseThrow();
+    return spec.pits().stream().filter(pit -> pit.name().equals(name)).findFirst().orElseThrow();
   }
 
   /** Manure comes in batches; without times the balance spreads them over the day. */
   private void batches() {
     for (int i = 0; i < spec.pens().size(); i++) {
-      for (PlantUnit unit : spec.units()) {
-        if (unit instanceof PitUnit pit && pit.inlets().contains(spec.pens().get(i).stream())) {
+      for (PitUnit pit : spec.pits()) {
+        if (pit.inlets().contains(spec.pens().get(i).stream())) {
           batch(pit, spec.pens().get(i), result.loads().get(i));
         }
       }
@@ -218,8 +223,7 @@ final class PlantDayFindings extends PlantFindingWriter {
     Optional<SteadyBalance> balance = result.main().balance();
     for (PlantUnit unit : spec.units()) {
       UnitDay seen = day.units().get(unit.name());
-      boolean separates =
-          unit instanceof BoxUnit || unit instanceof LaneUnit || unit instanceof CycloneUnit;
+      boolean separates = unit.role() == Role.SETTLES || unit.role() == Role.SPINS;
       if (separates
           && seen != null
           && seen.peakOverMean() >= NO_PEAK

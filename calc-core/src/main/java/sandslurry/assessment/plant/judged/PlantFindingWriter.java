@@ -5,18 +5,15 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
-import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
-import sandslurry.plant.Figure;
-import sandslurry.plant.Range;
 import sandslurry.plant.network.UnitNote;
+import sandslurry.plant.unit.PlantTopicWriter;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What everything that judges a part of a plant needs. */
-abstract class PlantFindingWriter extends FindingWriter {
+abstract class PlantFindingWriter extends PlantTopicWriter {
   final PlantModel model;
   final PlantSpec spec;
   final PlantResult result;
@@ -29,28 +26,6 @@ abstract class PlantFindingWriter extends FindingWriter {
   }
 
   abstract List<Finding> all();
-
-  final Found found(String key, Severity severity, String element) {
-    return found(key, severity, Topic.PLANT, element);
-  }
-
-  /** A pass, or something graver. */
-  final Found found(String pass, String other, boolean passes, Severity severity, String element) {
-    return found(passes ? pass : other, passes ? Severity.PASS : severity, element);
-  }
-
-  static Found with(Found found, String name, Kind<?> kind, Range range) {
-    return found.with(name, kind, range.base(), range.low(), range.high());
-  }
-
-  static Found with(Found found, String name, Figure figure) {
-    return with(found, name, figure.kind(), figure.range());
-  }
-
-  /** A whole number. */
-  static String count(double number) {
-    return String.valueOf(Math.round(number));
-  }
 
   /** What a unit says of its feed; its clause says when. */
   final Found noted(UnitNote note) {

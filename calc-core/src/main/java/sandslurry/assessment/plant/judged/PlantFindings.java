@@ -6,11 +6,15 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantTotals;
+import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.network.NoSteadyState;
+import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.UnitNote;
+import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.UnitFindings;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -34,11 +38,25 @@ public final class PlantFindings extends PlantFindingWriter {
     List.of(
             new PlantAccountFindings(model, result, units),
             new PlantLiquorFindings(model, result, units),
-            new PlantDayFindings(model, result, units),
-            new PlantUnitFindings(model, result, units),
-            new PlantLoadFindings(model, result, units))
+            new PlantDayFindings(model, result, units))
         .forEach(writer -> findings.addAll(writer.all()));
+    result.main().balance().ifPresent(this::units);
+    findings.addAll(new PlantLoadFindings(model, result, units).all());
     return findings;
+  }
+
+  private void units(SteadyBalance balance) {
+    for (PenSpec pen : spec.pens()) {
+      if (pen.flush().isPresent()) {
+        findings.addAll(new AlleyFlushFindings(this, units, pen, balance).all());
+      }
+    }
+    UnitFindings writer =
+        new UnitFindings(
+            units, pit -> result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit)));
+    for (PlantUnit unit : spec.units()) {
+      findings.addAll(writer.of(unit.name(), model.at(unit, balance)));
+    }
   }
 
   private void noSteadyState(ModeResult mode, NoSteadyState none) {

@@ -7,6 +7,7 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
+import sandslurry.plant.unit.PlantUnit.Role;
 
 /**
  * What still flows into a pit when the power fails: what pens and fresh water bring by gravity.
@@ -48,7 +49,7 @@ record PlantPowerCut(PlantModel model, SteadyBalance balance) {
       if (!unit.outlets().contains(stream)) {
         continue;
       }
-      if (unit instanceof PitUnit pit && pit.pit().draws().containsKey(stream)) {
+      if (unit.pumps().containsKey(stream)) {
         return 0;
       }
       double fed = balance.feed(unit.name()).volumeM3ps();
@@ -58,7 +59,7 @@ record PlantPowerCut(PlantModel model, SteadyBalance balance) {
       }
       double comes = into(unit, seen);
       seen.remove(unit.name());
-      return unit instanceof PitUnit ? comes : before * Math.min(1, comes / fed);
+      return unit.role() == Role.HOLDS ? comes : before * Math.min(1, comes / fed);
     }
     return before;
   }

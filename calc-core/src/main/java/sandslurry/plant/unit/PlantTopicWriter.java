@@ -1,0 +1,84 @@
+package sandslurry.plant.unit;
+
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Found;
+import sandslurry.fact.finding.Severity;
+import sandslurry.plant.Figure;
+import sandslurry.plant.Range;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
+
+/** What everything that judges a part of a plant needs. */
+public abstract class PlantTopicWriter extends FindingWriter {
+  /**
+   * Begins with no findings.
+   *
+   * @param units the units in which findings are read
+   */
+  protected PlantTopicWriter(UnitSystem units) {
+    super(units);
+  }
+
+  /**
+   * Begins a finding on a part of the plant.
+   *
+   * @param key its key in the message file of this subject
+   * @param severity how grave it is
+   * @param element the part concerned
+   * @return the finding, to be given its values and clauses
+   */
+  protected final Found found(String key, Severity severity, String element) {
+    return found(key, severity, Topic.PLANT, element);
+  }
+
+  /**
+   * Begins a pass, or something graver.
+   *
+   * @param pass key of the pass
+   * @param other key of the other
+   * @param passes which of them it is
+   * @param severity how grave the other is
+   * @param element the part concerned
+   * @return the finding, to be given its values and clauses
+   */
+  protected final Found found(
+      String pass, String other, boolean passes, Severity severity, String element) {
+    return found(passes ? pass : other, passes ? Severity.PASS : severity, element);
+  }
+
+  /**
+   * Gives a number with its range to a finding.
+   *
+   * @param found the finding
+   * @param name its name in the message file
+   * @param kind what it is
+   * @param range its least, expected and greatest value in SI
+   * @return the finding
+   */
+  protected static Found with(Found found, String name, Kind<?> kind, Range range) {
+    return found.with(name, kind, range.base(), range.low(), range.high());
+  }
+
+  /**
+   * Gives a figure to a finding.
+   *
+   * @param found the finding
+   * @param name its name in the message file
+   * @param figure the figure
+   * @return the finding
+   */
+  protected static Found with(Found found, String name, Figure figure) {
+    return with(found, name, figure.kind(), figure.range());
+  }
+
+  /**
+   * A whole number.
+   *
+   * @param number the number
+   * @return its digits
+   */
+  protected static String count(double number) {
+    return String.valueOf(Math.round(number));
+  }
+}
