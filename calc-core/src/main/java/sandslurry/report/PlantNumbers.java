@@ -7,9 +7,13 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
+import sandslurry.assessment.plant.PlantResult.MonthResult;
+import sandslurry.assessment.plant.PlantResult.Year;
 import sandslurry.design.plant.PlantSpec.Targets;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
+import sandslurry.plant.account.StorageYear;
+import sandslurry.plant.account.StorageYear.Course;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.PlantDaySection;
 import sandslurry.units.InUnit;
@@ -40,6 +44,10 @@ final class PlantNumbers {
           new Block.Table(List.of("Plant", "low", "expected", "high", "wanted"), numbers.rows));
     }
     plant.accounts().ifPresent(accounts -> numbers.parts(accounts).ifPresent(blocks::add));
+    plant
+        .accounts()
+        .flatMap(Accounts::year)
+        .ifPresent(year -> blocks.add(new Block.Paragraph(numbers.year(year))));
     blocks.addAll(PlantDaySection.oneOut(plant.outages(), assessment.design().units()));
     return blocks;
   }
@@ -93,6 +101,51 @@ final class PlantNumbers {
                                     "never full",
                                     "",
                                     least(targets.storageDays())))));
+  }
+
+  /** The months that decide, in a line. */
+  private String year(Year year) {
+    StringBuilder line = new StringBuilder();
+    MonthResult coldest = year.coldest();
+    line.append("Coldest month: ").append(coldest.month().name()).append(recovery(coldest));
+    year.least()
+        .filter(least -> least.month().liquorK() != coldest.month().liquorK())
+        .ifPresent(
+            least ->
+                line.append("; least recovered: ")
+                    .append(least.month().name())
+                    .append(recovery(least)));
+    line.append('.');
+    year.storages()
+        .forEach(
+            (name, course) ->
+                line.append(" Wettest for ")
+                    .append(name)
+                    .append(": ")
+                    .append(course.months().get(course.wettest()).name())
+                    .append(filling(course))
+                    .append('.'));
+    return line.toString();
+  }
+
+  private String recovery(MonthResult month) {
+    return month.capture().isPresent()
+        ? ", recovery " + units.show(Kind.PERCENT, month.capture().getAsDouble())
+        : ", no steady state";
+  }
+
+  private String filling(StorageYear year) {
+    if (year.full().isEmpty()) {
+      Course highest = year.months().get(year.highest());
+      return ", least freeboard "
+          + units.show(Kind.HEAD, highest.freeboardM())
+          + " in "
+          + highest.name();
+    }
+    StorageYear.When full = year.full().get();
+    return ", full on day "
+        + (int) (Math.floor(full.day()) + 1)
+        + (year.repeats() ? "" : " of year " + full.year() + " from empty");
   }
 
   /** What the sand to buy replaces, in parts that are worth a word. */

@@ -2,6 +2,7 @@ package sandslurry.units;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Frequency;
@@ -64,6 +65,9 @@ public final class Kind<Q extends Quantity<Q>> {
 
   /** Mass of sand that is bought or hauled. */
   public static final Kind<Mass> HAULED = new Kind<>(Measure.MASS, "t", "ton", 3);
+
+  /** Area of a settling surface, a floor or a yard. */
+  public static final Kind<Area> AREA = new Kind<>(Measure.AREA, "m2", "ft2", 3);
 
   /** Volume of liquid or slurry. */
   public static final Kind<Volume> VOLUME = new Kind<>(Measure.VOLUME, "m3", "gal", 3);
@@ -151,6 +155,7 @@ public final class Kind<Q extends Quantity<Q>> {
           MASS_PER_HEAD,
           MASS,
           HAULED,
+          AREA,
           VOLUME,
           SMALL_VOLUME,
           SAND_VOLUME,

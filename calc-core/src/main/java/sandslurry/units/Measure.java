@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Frequency;
@@ -121,6 +122,14 @@ public final class Measure<Q extends Quantity<Q>> {
           .unit(1000, "t", "tonne", "tonnes")
           .unit(POUND_KG, "lb", "lbs", "pound", "pounds")
           .unit(SHORT_TON_KG, "ton", "tons", "short ton")
+          .build();
+
+  /** Area; SI square metre. */
+  public static final Measure<Area> AREA =
+      new Table<>("area", Units.SQUARE_METRE)
+          .unit(1, "m2")
+          .unit(FOOT_M * FOOT_M, "ft2", "sq ft")
+          .unit(10_000, "ha", "hectare", "hectares")
           .build();
 
   /** Volume; SI cubic metre. */
@@ -253,6 +262,7 @@ public final class Measure<Q extends Quantity<Q>> {
           FLOW,
           MASS_FLOW,
           MASS,
+          AREA,
           VOLUME,
           DENSITY,
           VISCOSITY,

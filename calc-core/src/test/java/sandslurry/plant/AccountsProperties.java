@@ -133,7 +133,7 @@ class AccountsProperties {
       months.add(new StorageAccount.Month("month " + i, 30, flow, rain * (i % 2), 0));
     }
     return new StorageAccount(
-        new Pond(50, 20, 0, 4), months, 0.1, 0.3, settled, sandKgps, 2650, 0.4);
+        new Pond(50, 20, 0, 4), months, 0.1, 0.3, settled, sandKgps, 2650, 0.4, 0);
   }
 
   @Example

@@ -30,7 +30,8 @@ class StorageYearsTest {
         settled,
         sand,
         2650,
-        0.4);
+        0.4,
+        0);
   }
 
   @Test
@@ -38,7 +39,7 @@ class StorageYearsTest {
     Pond bank = new Pond(20, 10, 3, 4);
     StorageAccount dry =
         new StorageAccount(
-            bank, List.of(new Month("any", 30, 3e-5, 0, 0.1)), 0, 0, 0, 0, 2650, 0.4);
+            bank, List.of(new Month("any", 30, 3e-5, 0, 0.1)), 0, 0, 0, 0, 2650, 0.4, 0);
     // Full, more evaporates than comes in; nearly empty, less: it stops rising where both are
     // equal.
     assertThat(dry.netInflowM3(0)).isNegative();

@@ -22,6 +22,7 @@ final class FieldNames {
           Map.entry("outlets", "outlet"),
           Map.entry("pumps", "pump"),
           Map.entry("months", "month"),
+          Map.entry("emptyings", "emptying"),
           Map.entry("products", "product"),
           Map.entry("modes", "mode"),
           Map.entry("flows", "flow"),

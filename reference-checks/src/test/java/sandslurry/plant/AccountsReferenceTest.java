@@ -67,7 +67,8 @@ class AccountsReferenceTest {
             0,
             0,
             2650,
-            0.4)
+            0.4,
+            0)
         .daysOfStorage()
         .orElseThrow();
   }
@@ -141,7 +142,8 @@ class AccountsReferenceTest {
             0,
             account.lost().get("storage").sandKgps(),
             2650,
-            1 - bulk / 2650);
+            1 - bulk / 2650,
+            0);
     ours(storage.sandPerYearM3() / CUBIC_FOOT).isCloseTo(cubicFeet, withinPercentage(0.3));
   }
 
@@ -159,7 +161,8 @@ class AccountsReferenceTest {
             0,
             sand,
             2650,
-            1 - bulk / 2650);
+            1 - bulk / 2650,
+            0);
     assertThat(storage.sandPerYearM3() / (323_640 * CUBIC_FOOT)).isEqualTo(0.23, within(0.005));
     assertThat(storage.yearsToTenth().orElseThrow()).isEqualTo(32_690 / 73_000.0, within(0.001));
   }

@@ -109,7 +109,8 @@ class SandAndStorageReferenceTest {
             0,
             Measure.MASS_FLOW.entry("lb/d").toSi(20 * 1000),
             2650,
-            1 - bulk / 2650);
+            1 - bulk / 2650,
+            0);
     assertThat(storage.roomNeededM3(180) / CUBIC_FOOT).isEqualTo(323_640, within(0.5));
     assertThat(storage.sandPerYearM3() / CUBIC_FOOT).isEqualTo(73_000, within(1.0));
     assertThat(storage.yearsUntilShortOf(180).orElseThrow())
@@ -132,7 +133,8 @@ class SandAndStorageReferenceTest {
               0,
               0,
               2650,
-              0.4);
+              0.4,
+              0);
       assertThat(Measure.VOLUME.entry("gal").fromSi(storage.netInflowM3(0)))
           .isEqualTo(27154.29, within(0.02));
       assertThat(Measure.VOLUME.entry("gal").fromSi(storage.roomNeededM3(30)))

@@ -55,6 +55,7 @@ class UnitFactorsReferenceTest {
       mass flow         | ton/d      | 0.010499823379629630    | -
       mass              | lb         | 0.45359237              | 4.535924E-01
       mass              | ton        | 907.18474               | 9.071847E+02
+      area              | ft2        | 0.09290304              | 9.290304E-02
       volume            | gal        | 0.003785411784          | 3.785412E-03
       volume            | ft3        | 0.028316846592          | 2.831685E-02
       volume            | yd3        | 0.764554857984          | 7.645549E-01

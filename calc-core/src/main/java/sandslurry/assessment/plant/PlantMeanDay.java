@@ -1,5 +1,6 @@
 package sandslurry.assessment.plant;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.plant.PlantModel.Case;
@@ -20,9 +21,20 @@ import sandslurry.units.InUnit;
  * @param totals its streams put together
  * @param of the case
  * @param streams the mean flows by stream
+ * @param byMonth the mean flows in each month of the year; empty where they are taken to be those
+ *     of the mean day
  */
 public record PlantMeanDay(
-    PlantModel model, PlantTotals totals, Case of, Map<String, Stream> streams) {
+    PlantModel model,
+    PlantTotals totals,
+    Case of,
+    Map<String, Stream> streams,
+    List<Map<String, Stream>> byMonth) {
+  /** Copies the list. */
+  public PlantMeanDay {
+    byMonth = List.copyOf(byMonth);
+  }
+
   /**
    * Sand products that return as bedding.
    *
@@ -66,25 +78,33 @@ public record PlantMeanDay(
    * @return the account
    */
   public StorageAccount storage(StorageUnit storage) {
-    Stream inflow = totals.sum(streams, storage.inlets());
+    List<StorageAccount.Month> weather = totals.weather(storage);
+    List<StorageAccount.Month> months = new ArrayList<>();
+    double days = 0;
+    double sand = 0;
+    for (int i = 0; i < weather.size(); i++) {
+      StorageAccount.Month month = weather.get(i);
+      Stream inflow = totals.sum(byMonth.isEmpty() ? streams : byMonth.get(i), storage.inlets());
+      months.add(
+          new StorageAccount.Month(
+              month.name(),
+              month.days(),
+              inflow.volumeM3ps(),
+              month.rainM(),
+              month.evaporationM()));
+      days += month.days();
+      sand += month.days() * inflow.sandKgps();
+    }
     return new StorageAccount(
         storage.pond(),
-        storage.months().stream()
-            .map(
-                month ->
-                    new StorageAccount.Month(
-                        month.name(),
-                        month.days(),
-                        inflow.volumeM3ps(),
-                        month.rainM(),
-                        month.evaporationM()))
-            .toList(),
+        months,
         storage.stormM(),
         storage.freeboardM(),
         storage.settledSandM3(),
-        inflow.sandKgps(),
+        sand / days,
         model.constituents().sandDensityKgM3(),
-        model.spec().porosity());
+        model.spec().porosity(),
+        storage.runoffAreaM2());
   }
 
   /**

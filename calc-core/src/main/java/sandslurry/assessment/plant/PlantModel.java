@@ -298,7 +298,8 @@ public final class PlantModel {
             Measure.DENSITY.si(design.sand().density()));
     this.liquor = new LiquorModel(temperature, design.sand().shape(), spec.coatingFactor());
     this.recycles = findRecycles();
-    this.seasonsK = spec.seasonsK().isEmpty() ? seasonsOfLine(design) : spec.seasonsK();
+    this.seasonsK =
+        spec.year().seasonsK().isEmpty() ? seasonsOfLine(design) : spec.year().seasonsK();
   }
 
   private static List<Double> seasonsOfLine(Design design) {

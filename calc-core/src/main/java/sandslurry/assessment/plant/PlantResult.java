@@ -1,11 +1,13 @@
 package sandslurry.assessment.plant;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
+import sandslurry.design.plant.YearSpec.MonthSpec;
 import sandslurry.material.sand.StandardSand;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
@@ -14,6 +16,7 @@ import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.account.SandCycle;
 import sandslurry.plant.account.StorageAccount;
+import sandslurry.plant.account.StorageYear;
 import sandslurry.plant.network.NoSteadyState;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.SteadyState;
@@ -368,6 +371,55 @@ public record PlantResult(
   }
 
   /**
+   * A month of the year of a plant.
+   *
+   * @param month its weather, and the temperature of its liquor
+   * @param capture sand recovered of the sand flushed; empty when a mode comes to no steady state
+   * @param liquor total solids of what reaches the storages; empty likewise
+   */
+  public record MonthResult(MonthSpec month, OptionalDouble capture, OptionalDouble liquor) {}
+
+  /**
+   * The year of a plant.
+   *
+   * @param months its months in order
+   * @param storages the course of each storage, by name
+   */
+  public record Year(List<MonthResult> months, Map<String, StorageYear> storages) {
+    /** Copies list and map. */
+    public Year {
+      months = List.copyOf(months);
+      storages = PlantMaps.ordered(storages);
+    }
+
+    /**
+     * The month of the coldest liquor; of equals that with the coldest air.
+     *
+     * @return the month
+     */
+    public MonthResult coldest() {
+      return months.stream()
+          .min(
+              Comparator.comparingDouble((MonthResult one) -> one.month().liquorK())
+                  .thenComparingDouble(one -> one.month().airK()))
+          .orElseThrow();
+    }
+
+    /**
+     * The month that recovers least, the coldest one of equals.
+     *
+     * @return the month; empty when no month has a recovery
+     */
+    public Optional<MonthResult> least() {
+      return months.stream()
+          .filter(one -> one.capture().isPresent())
+          .min(
+              Comparator.comparingDouble((MonthResult one) -> one.capture().getAsDouble())
+                  .thenComparingDouble(one -> one.month().airK()));
+    }
+  }
+
+  /**
    * The accounts over a day.
    *
    * @param sand the sand account, all bedding being new
@@ -381,6 +433,7 @@ public record PlantResult(
    * @param liquor total solids of what reaches the storages, with its range
    * @param groups the figures of all accounts, by heading
    * @param storages the account of each storage, by name
+   * @param year the months of the year; empty where none are given
    * @param basis which day they are kept over
    * @param notCounted what takes energy and is not counted
    * @param missingPrices the prices that were not given, in words
@@ -403,6 +456,7 @@ public record PlantResult(
       Range liquor,
       Map<String, List<Figure>> groups,
       Map<String, StorageAccount> storages,
+      Optional<Year> year,
       Basis basis,
       List<String> notCounted,
       List<String> missingPrices,

@@ -8,8 +8,10 @@ import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.Product;
 import sandslurry.design.plant.PlantSpec.Use;
+import sandslurry.design.plant.YearSpec.MonthSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.SandAccount;
+import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.StorageUnit;
@@ -58,6 +60,25 @@ public final class PlantTotals {
 
   List<String> products(Use use) {
     return spec.products().stream().filter(p -> p.use() == use).map(Product::stream).toList();
+  }
+
+  /**
+   * The weather on a storage.
+   *
+   * @param storage the storage
+   * @return rain and evaporation of each month of the year of the plant, else of its own; their
+   *     inflow is 0 here
+   */
+  public List<StorageAccount.Month> weather(StorageUnit storage) {
+    List<MonthSpec> year = spec.year().months();
+    return year.isEmpty()
+        ? storage.months()
+        : year.stream()
+            .map(
+                month ->
+                    new StorageAccount.Month(
+                        month.name(), month.days(), 0, month.rainM(), month.evaporationM()))
+            .toList();
   }
 
   /**

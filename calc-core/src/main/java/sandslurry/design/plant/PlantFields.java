@@ -48,6 +48,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private static final WaterFields WATER = new WaterFields();
   private static final ProductFields PRODUCT = new ProductFields();
   private static final ModeFields MODE = new ModeFields();
+  private static final YearFields YEAR = new YearFields();
   private static final Kinds<List<PlantUnit>> UNIT = PlantUnit.kinds();
 
   /** The published share of feedlot manure that settles, and its middle. */
@@ -98,6 +99,13 @@ public final class PlantFields extends Fields<PlantSpec> {
           "highest temperature of the liquor in a year",
           "25 degC",
           "77 degF");
+  private final Field<Optional<YearSpec>> year =
+      optional(
+          "year",
+          YEAR,
+          "the storages give their own months",
+          "Year",
+          "the weather of its months, and when storages are emptied");
   private final Field<Double> porosity =
       standard(
           "porosity",
@@ -197,6 +205,9 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** Declares the fields. */
   public PlantFields() {
     super("plant", "plant from the pens to the storage");
+    for (Field<?> field : List.of(coldest, warmest)) {
+      onlyWhen(field, seen -> !seen.has(year), "the months of the year say this");
+    }
   }
 
   private Field<Optional<Double>> season(
@@ -232,6 +243,13 @@ public final class PlantFields extends Fields<PlantSpec> {
     if (values.good(modes)) {
       checkModes(values, settable, those);
     }
+    Set<String> storages = new HashSet<>();
+    for (Values unit : values.inside(units)) {
+      if (unit.fields() instanceof UnitFields fields && fields.name().equals("storage")) {
+        unit.maybe(fields.name).ifPresent(storages::add);
+      }
+    }
+    values.inside(year).forEach(one -> YEAR.checkStorages(one, storages));
   }
 
   private static List<String> streams(Values values, Field<?> list, Field<String> stream) {
@@ -328,7 +346,14 @@ public final class PlantFields extends Fields<PlantSpec> {
                 values.get(production),
                 divided,
                 values.get(coating),
-                Stream.concat(values.get(coldest).stream(), values.get(warmest).stream()).toList(),
+                values
+                    .get(year)
+                    .orElseGet(
+                        () ->
+                            YearSpec.ofSeasons(
+                                Stream.concat(
+                                        values.get(coldest).stream(), values.get(warmest).stream())
+                                    .toList())),
                 values.get(porosity),
                 values.get(pens),
                 values.get(waters),

@@ -28,7 +28,7 @@ import sandslurry.separation.channel.OpenChannel;
  * @param production the equation for manure
  * @param solids how the dry matter of manure is divided
  * @param coatingFactor settling velocity of coated grains over that of clean ones
- * @param seasonsK coldest and warmest liquor in a year, where they are given [K]
+ * @param year its months, or the coldest and the warmest liquor where they are given
  * @param porosity pores over bulk volume of settled and heaped sand
  * @param pens the pens with the streams that they make
  * @param waters streams of fresh water
@@ -45,7 +45,7 @@ public record PlantSpec(
     ManureProduction production,
     ManureSolids solids,
     double coatingFactor,
-    List<Double> seasonsK,
+    YearSpec year,
     double porosity,
     List<PenSpec> pens,
     List<WaterSpec> waters,
@@ -59,7 +59,6 @@ public record PlantSpec(
     SiteLevels levels) {
   /** Copies the lists. */
   public PlantSpec {
-    seasonsK = List.copyOf(seasonsK);
     pens = List.copyOf(pens);
     waters = List.copyOf(waters);
     units = List.copyOf(units);

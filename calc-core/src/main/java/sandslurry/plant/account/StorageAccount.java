@@ -10,9 +10,10 @@ import sandslurry.units.InUnit;
  *
  * <p>Rain is counted on the whole area inside the banks, evaporation from the surface of the
  * liquid, which with sloping sides is the smaller the less there is: in the run of the months the
- * surface is that of the level reached, in steps of ten days at most. Room is what lies below
- * freeboard and storm, less the sand that has settled. Storm depth, freeboard and period of storage
- * are the user's numbers: rules of the place decide, and this account certifies nothing.
+ * surface is that of the level reached, in steps of ten days at most. Rain and storm fall on the
+ * area that drains into it too. Room is what lies below freeboard and storm, less the sand that has
+ * settled. Storm depth, freeboard and period of storage are the user's numbers: rules of the place
+ * decide, and this account certifies nothing.
  *
  * @param pond the storage
  * @param months the year by months, in order
@@ -22,6 +23,7 @@ import sandslurry.units.InUnit;
  * @param sandKgps dry sand that comes in, a mean over the year [kg/s]
  * @param sandDensityKgM3 density of the mineral [kg/m3]
  * @param porosity porosity of the settled sand, 0 to below 1
+ * @param runoffAreaM2 area beside the storage times the share of its rain that runs in [m2]
  */
 public record StorageAccount(
     Pond pond,
@@ -31,7 +33,8 @@ public record StorageAccount(
     double settledSandM3,
     double sandKgps,
     double sandDensityKgM3,
-    double porosity) {
+    double porosity,
+    double runoffAreaM2) {
   private static final double TENTH = 0.1;
   private static final int MOST_YEARS = 100;
   private static final double LONGEST_STEP_D = 10;
@@ -67,20 +70,25 @@ public record StorageAccount(
         || !(settledSandM3 >= 0)
         || !(sandKgps >= 0)
         || !(sandDensityKgM3 > 0)
+        || !(runoffAreaM2 >= 0)
         || !(porosity >= 0 && porosity < 1)) {
       throw new IllegalArgumentException(
-          "storm, freeboard (below the depth), settled sand and sand must be >= 0, the density > 0"
-              + " and the porosity in 0 to 1");
+          "storm, freeboard (below the depth), settled sand, sand and runoff area must be >= 0, the"
+              + " density > 0 and the porosity in 0 to 1");
     }
   }
 
   /**
    * Volume of the design storm.
    *
-   * @return storm depth times the area inside the banks [m3]
+   * @return storm depth times the area inside the banks and what drains into it [m3]
    */
   public double stormVolumeM3() {
-    return stormM * pond.areaM2(pond.depthM());
+    return stormM * wetAreaM2();
+  }
+
+  private double wetAreaM2() {
+    return pond.areaM2(pond.depthM()) + runoffAreaM2;
   }
 
   /**
@@ -105,7 +113,7 @@ public record StorageAccount(
    * What a month adds when the storage is full to its working level, where most evaporates.
    *
    * @param month index of the month
-   * @return inflow and rain less evaporation; negative in a dry month [m3]
+   * @return inflow, rain and runoff less evaporation; negative in a dry month [m3]
    */
   public double netInflowM3(int month) {
     double surface = pond.areaM2(pond.depthForM(pond.volumeM3() - freeboardVolumeM3()));
@@ -115,7 +123,7 @@ public record StorageAccount(
   private double netPerDayM3(int month, double surfaceM2) {
     Month one = months.get(month);
     return one.inflowM3ps() * InUnit.ofDays(1)
-        + one.rainM() / one.days() * pond.areaM2(pond.depthM())
+        + one.rainM() / one.days() * wetAreaM2()
         - one.evaporationM() / one.days() * surfaceM2;
   }
 
@@ -199,8 +207,7 @@ public record StorageAccount(
   /** The liquid of a storage in the course of months, from none on. */
   private final class Run {
     private final int start;
-    private double held;
-    private double depth;
+    private final HeldLiquid liquid = new HeldLiquid(pond, settledSandM3, 0);
 
     Run(int start) {
       this.start = start;
@@ -208,15 +215,7 @@ public record StorageAccount(
 
     /** Net inflow a day at the level reached. */
     private double rate(int month) {
-      double volume = Math.min(settledSandM3 + held, pond.volumeM3());
-      for (int i = 0; i < 50; i++) {
-        double step = (volume - pond.volumeM3(depth)) / pond.areaM2(depth);
-        depth = Math.max(0, Math.min(pond.depthM(), depth + step));
-        if (Math.abs(step) <= 1e-12 * pond.depthM()) {
-          break;
-        }
-      }
-      return netPerDayM3(month, pond.areaM2(depth));
+      return netPerDayM3(month, liquid.surfaceM2());
     }
 
     Optional<Filling> until(double roomM3) {
@@ -225,21 +224,21 @@ public record StorageAccount(
       }
       double days = 0;
       for (int year = 0; year < MOST_YEARS; year++) {
-        double before = held;
+        double before = liquid.heldM3;
         for (int i = 0; i < months.size(); i++) {
           int month = (start + i) % months.size();
           int steps = steps(month);
           double length = months.get(month).days() / steps;
           for (int step = 0; step < steps; step++) {
             double rate = rate(month);
-            if (rate > 0 && held + rate * length >= roomM3) {
-              return Optional.of(new Filling(start, days + (roomM3 - held) / rate, month));
+            if (rate > 0 && liquid.heldM3 + rate * length >= roomM3) {
+              return Optional.of(new Filling(start, days + (roomM3 - liquid.heldM3) / rate, month));
             }
-            held = Math.max(0, held + rate * length);
+            liquid.heldM3 = Math.max(0, liquid.heldM3 + rate * length);
             days += length;
           }
         }
-        if (held <= before) {
+        if (liquid.heldM3 <= before) {
           return Optional.empty();
         }
       }
@@ -254,17 +253,18 @@ public record StorageAccount(
         int steps = steps(month);
         for (int step = 0; step < steps && days < wantedDays; step++) {
           double length = Math.min(months.get(month).days() / steps, wantedDays - days);
-          held = Math.max(0, held + rate(month) * length);
-          most = Math.max(most, held);
+          liquid.heldM3 = Math.max(0, liquid.heldM3 + rate(month) * length);
+          most = Math.max(most, liquid.heldM3);
           days += months.get(month).days() / steps;
         }
       }
       return most;
     }
+  }
 
-    private int steps(int month) {
-      return (int) Math.ceil(months.get(month).days() / LONGEST_STEP_D);
-    }
+  /** Steps in which a month is gone through. */
+  int steps(int month) {
+    return (int) Math.ceil(months.get(month).days() / LONGEST_STEP_D);
   }
 
   /**

@@ -30,10 +30,12 @@ import sandslurry.units.Measure;
  * @param name its name
  * @param inlets streams in
  * @param pond its shape
- * @param months the months of the year: names, days, rain and evaporation; their inflow is 0 here
+ * @param months the months of the year: names, days, rain and evaporation; their inflow is 0 here;
+ *     none where the plant has a year
  * @param stormM depth of the design storm [m]
  * @param freeboardM freeboard [m]
  * @param settledSandM3 sand on its floor now [m3]
+ * @param runoffAreaM2 area that drains into it times the share of its rain that does [m2]
  */
 public record StorageUnit(
     String name,
@@ -42,7 +44,8 @@ public record StorageUnit(
     List<StorageAccount.Month> months,
     double stormM,
     double freeboardM,
-    double settledSandM3)
+    double settledSandM3,
+    double runoffAreaM2)
     implements PlantUnit {
   /** Copies the list. */
   public StorageUnit {
@@ -125,6 +128,7 @@ public record StorageUnit(
     private static final Type<Double> WATER_DEPTH = Limits.of(Measure.LENGTH, "0 m", "5 m").si();
     private static final String SETTLING =
         "a storage that gives liquor back needs the share of these that settles in it";
+    private static final String YEAR = "/plant/year";
     private static final DrawFields PUMP = new DrawFields();
 
     private final Field<Double> length =
@@ -230,9 +234,26 @@ public record StorageUnit(
         list(
             "months",
             new MonthFields(),
-            "a storage needs the months of its year, or one entry of 365 d",
-            "Months of its year; one of 365 d will do",
-            "the months of its year; one entry of 365 d will do");
+            "",
+            "Months, without a year of the plant",
+            "the months of its year, one entry of 365 d will do; not with a year of the plant");
+    private final Field<Double> runoffArea =
+        standard(
+            "runoffArea",
+            Limits.of(Measure.AREA, "0 m2", "1000000 m2").si(),
+            "0 m2",
+            "Area that drains into it",
+            "area beside the storage whose rain runs into it",
+            "500 m2",
+            "5000 ft2");
+    private final Field<Double> runoffShare =
+        standard(
+            "runoffShare",
+            CommonLimits.SHARE.si(),
+            "100 %",
+            "Share of its rain that runs off",
+            "share of the rain on that area that runs into the storage",
+            "90 %");
 
     StorageFields() {
       super("storage", "storage");
@@ -241,6 +262,15 @@ public record StorageUnit(
         shownWhen(field, this::givesBack);
       }
       shownWhen(pool, this::givesBack);
+      rule(
+          months,
+          List.of(),
+          values -> !values.get(months).isEmpty() || values.seen().has(YEAR),
+          values ->
+              "a storage needs the months of its year, one entry of 365 d will do, or the plant a"
+                  + " year");
+      onlyWhen(months, seen -> !seen.has(YEAR), "the year of the plant says this");
+      shownWhen(runoffShare, seen -> seen.has(runoffArea));
       rule(
           freeboard,
           List.of(depth),
@@ -319,7 +349,8 @@ public record StorageUnit(
                     values.get(months),
                     values.get(storm),
                     values.get(freeboard),
-                    values.get(settled)));
+                    values.get(settled),
+                    values.get(runoffArea) * values.get(runoffShare)));
             return List.copyOf(units);
           });
     }

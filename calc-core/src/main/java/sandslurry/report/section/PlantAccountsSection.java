@@ -7,10 +7,14 @@ import java.util.stream.IntStream;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Basis;
 import sandslurry.assessment.plant.PlantResult.Compared;
+import sandslurry.assessment.plant.PlantResult.MonthResult;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
+import sandslurry.assessment.plant.PlantResult.Year;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.account.StorageYear;
+import sandslurry.plant.account.StorageYear.Course;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
@@ -18,15 +22,50 @@ import sandslurry.units.UnitSystem;
 
 /** The accounts of the plant in a report. */
 final class PlantAccountsSection extends SectionWriter {
-  private final Accounts accounts;
+  /** The months of the year. */
+  static final List<Column<MonthResult>> MONTHS =
+      List.of(
+          Column.text("month", one -> one.month().name()),
+          Column.<MonthResult>of("air", Kind.TEMPERATURE, one -> one.month().airK())
+              .as("air-temperature"),
+          Column.<MonthResult>of("liquor", Kind.TEMPERATURE, one -> one.month().liquorK())
+              .as("liquor-temperature"),
+          Column.<MonthResult>of("rain", Kind.BORE, one -> one.month().rainM()).as("rain"),
+          Column.<MonthResult>of("evaporation", Kind.BORE, one -> one.month().evaporationM())
+              .as("evaporation"),
+          Column.<MonthResult>maybe("sand recovered", Kind.PERCENT, MonthResult::capture)
+              .as("month-recovery"),
+          Column.<MonthResult>maybe("solids of the liquor", Kind.PERCENT, MonthResult::liquor)
+              .as("month-liquor-solids"));
 
-  private PlantAccountsSection(Accounts accounts, UnitSystem units) {
+  /** The course of a storage. */
+  static final List<Column<Course>> COURSE =
+      List.of(
+          Column.text("month", Course::name),
+          Column.<Course>of("inflow", Kind.VOLUME, one -> one.water().inflowM3())
+              .as("month-inflow"),
+          Column.<Course>of("rain", Kind.VOLUME, one -> one.water().rainM3()).as("month-rain"),
+          Column.<Course>of("runoff", Kind.VOLUME, one -> one.water().runoffM3())
+              .as("month-runoff"),
+          Column.<Course>of("evaporation", Kind.VOLUME, one -> one.water().evaporationM3())
+              .as("month-evaporation"),
+          Column.<Course>of("withdrawn", Kind.VOLUME, one -> one.water().withdrawnM3())
+              .as("month-withdrawn"),
+          Column.<Course>of("most held", Kind.VOLUME, Course::mostM3).as("month-most-held"),
+          Column.<Course>of("held at its end", Kind.VOLUME, Course::endM3).as("month-end-held"),
+          Column.<Course>of("freeboard", Kind.HEAD, Course::freeboardM).as("month-freeboard"));
+
+  private final Accounts accounts;
+  private final List<String> sources;
+
+  private PlantAccountsSection(Accounts accounts, List<String> sources, UnitSystem units) {
     super(units);
     this.accounts = accounts;
+    this.sources = sources;
   }
 
-  static List<Block> of(Accounts accounts, UnitSystem units) {
-    PlantAccountsSection section = new PlantAccountsSection(accounts, units);
+  static List<Block> of(Accounts accounts, List<String> sources, UnitSystem units) {
+    PlantAccountsSection section = new PlantAccountsSection(accounts, sources, units);
     section.accounts();
     return section.blocks();
   }
@@ -76,8 +115,32 @@ final class PlantAccountsSection extends SectionWriter {
               + ", so what it costs is not said. Prices are the user's own, in one currency; none"
               + " is ever assumed.");
     }
+    accounts.year().ifPresent(this::year);
     sieves();
     classes();
+  }
+
+  private void year(Year year) {
+    heading(2, "Year");
+    tableOf(year.months(), MONTHS);
+    paragraph(
+        "Sand recovered and solids are those of each mode at rest in liquor of that month. The"
+            + " liquor is as warm as the air, but no colder than the design says.");
+    sources.forEach(this::paragraph);
+    year.storages().forEach(this::course);
+  }
+
+  private void course(String name, StorageYear year) {
+    heading(3, "Storage: " + name);
+    tableOf(year.months(), COURSE);
+    paragraph(
+        (year.repeats()
+                ? "The year repeats itself: what comes in, is taken out."
+                : "This is the first year, from empty on; it ends with "
+                    + units.show(Kind.VOLUME, year.gainM3())
+                    + " more than it began with.")
+            + " It is emptied at the end of a month, and most is held before. Sand that settles is"
+            + " counted as liquid here.");
   }
 
   private static double rounded(double share) {

@@ -55,7 +55,10 @@ public final class PlantSection extends SectionWriter {
     section.units();
     result.profile().ifPresent(p -> ProfileSection.of(p, units).forEach(section::add));
     PlantDaySection.of(result, spec, units).forEach(section::add);
-    result.accounts().ifPresent(a -> PlantAccountsSection.of(a, units).forEach(section::add));
+    result
+        .accounts()
+        .ifPresent(
+            a -> PlantAccountsSection.of(a, spec.year().sources(), units).forEach(section::add));
     return section.blocks();
   }
 

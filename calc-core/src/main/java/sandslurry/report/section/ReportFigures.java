@@ -7,6 +7,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.plant.PlantResult;
+import sandslurry.assessment.plant.PlantResult.Year;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.StateResult;
@@ -158,6 +159,7 @@ public final class ReportFigures {
               accounts
                   .groups()
                   .forEach((group, figures) -> figures.forEach(f -> plantFigure(group, f)));
+              accounts.year().ifPresent(this::year);
             });
     plant
         .profile()
@@ -167,6 +169,17 @@ public final class ReportFigures {
                     .falls()
                     .forEach(fall -> add(fall, ProfileSection.FALLS, fall.stream(), "")));
     plant.units().forEach((unit, figures) -> figures.forEach(f -> plantFigure(unit, f)));
+  }
+
+  private void year(Year year) {
+    year.months()
+        .forEach(one -> add(one, PlantAccountsSection.MONTHS, "plant", one.month().name()));
+    year.storages()
+        .forEach(
+            (name, course) ->
+                course
+                    .months()
+                    .forEach(one -> add(one, PlantAccountsSection.COURSE, name, one.name())));
   }
 
   private void range(String id, String label, String element, sandslurry.plant.Range range) {

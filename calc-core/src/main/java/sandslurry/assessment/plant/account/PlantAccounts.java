@@ -66,6 +66,7 @@ public final class PlantAccounts {
   private final List<ModeResult> modes;
   private final PlantDay day;
   private final Basis basis;
+  private final PlantYear year;
   private final Spread<PlantMeanDay> days;
   private final Optional<Spread<State>> rest;
   private final OptionalDouble extraWater;
@@ -85,6 +86,7 @@ public final class PlantAccounts {
     this.totals = totals;
     this.modes = modes;
     this.day = PlantDay.of(model, totals, modes, days);
+    this.year = new PlantYear(model, totals, day, modes);
     PlantCirculation circulation = new PlantCirculation(model, totals, day);
     List<Both> cases = new ArrayList<>();
     List<String> unsettled = new ArrayList<>();
@@ -94,7 +96,9 @@ public final class PlantAccounts {
                 both(one, circulation).ifPresentOrElse(cases::add, () -> unsettled.add(name)));
     this.basis = day.basis().without(unsettled);
     this.days =
-        new Spread<>(mean(Case.BASE, day.streams()), cases.stream().map(Both::mean).toList());
+        new Spread<>(
+            new PlantMeanDay(model, totals, Case.BASE, day.streams(), year.flows()),
+            cases.stream().map(Both::mean).toList());
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
     List<State> rests = cases.stream().map(Both::circulating).flatMap(Optional::stream).toList();
@@ -133,11 +137,12 @@ public final class PlantAccounts {
   }
 
   private PlantMeanDay mean(Case one, Map<String, Stream> streams) {
-    return new PlantMeanDay(model, totals, one, streams);
+    return new PlantMeanDay(model, totals, one, streams, List.of());
   }
 
   private Optional<Both> both(Case one, PlantCirculation circulation) {
-    return PlantDay.atRest(model, one, Map.of())
+    return year.balances(one)
+        .or(() -> PlantDay.atRest(model, one, Map.of()))
         .map(balances -> new Both(mean(one, streams(balances)), circulation.rest(one, balances)));
   }
 
@@ -210,6 +215,7 @@ public final class PlantAccounts {
         days.range(m -> totals.limit(m.streams()).solved()),
         groups,
         storages,
+        year.year(base),
         basis,
         energy.notCounted(),
         costs.map(PlantCosts::missing).orElse(List.of()),

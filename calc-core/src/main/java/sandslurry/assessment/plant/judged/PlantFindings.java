@@ -37,6 +37,7 @@ public final class PlantFindings extends PlantFindingWriter {
     notes();
     List.of(
             new PlantAccountFindings(model, result, units),
+            new PlantYearFindings(model, result, units),
             new PlantLiquorFindings(model, result, units),
             new PlantDayFindings(model, result, units))
         .forEach(writer -> findings.addAll(writer.all()));

@@ -43,6 +43,7 @@ final class PlantStorageFindings extends PlantFindingWriter {
     account
         .worstToTheBrim()
         .filter(brim -> brim.days() < PlantTotals.YEAR_D)
+        .filter(brim -> spec.year().emptyings(name).isEmpty())
         .ifPresent(
             brim ->
                 found("runs-over", Severity.NOTE, name)
