@@ -4,13 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import java.util.function.UnaryOperator;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.DecompositionSolver;
-import org.apache.commons.math3.linear.QRDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.linear.SingularValueDecomposition;
 
 /**
  * A state that its own map leaves as it is: x = g(x).
@@ -22,9 +15,15 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  */
 public final class FixedPoint {
   private static final int DEPTH = 5;
+
+  /** Less than this share of a change is left of it where others make it up: it adds nothing. */
   private static final double AGREE = 1e-12;
 
-  private FixedPoint() {}
+  private final List<double[]> mapped = new ArrayList<>();
+  private final List<double[]> residuals = new ArrayList<>();
+
+  /** A search of which no state is known yet, for whoever applies the map. */
+  public FixedPoint() {}
 
   /**
    * Where the search ended.
@@ -52,8 +51,7 @@ public final class FixedPoint {
       ToDoubleBiFunction<double[], double[]> distance,
       double tolerance,
       int mostPasses) {
-    List<RealVector> mapped = new ArrayList<>();
-    List<RealVector> residuals = new ArrayList<>();
+    FixedPoint history = new FixedPoint();
     double[] state = start;
     double change = Double.POSITIVE_INFINITY;
     double[] next = start;
@@ -63,53 +61,89 @@ public final class FixedPoint {
       if (change <= tolerance) {
         return new Result(next, true, pass, change);
       }
-      mapped.add(new ArrayRealVector(next));
-      residuals.add(new ArrayRealVector(next).subtract(new ArrayRealVector(state)));
-      if (mapped.size() > DEPTH + 1) {
-        mapped.remove(0);
-        residuals.remove(0);
-      }
-      state = accelerated(mapped, residuals);
-      if (state == null) {
-        mapped.clear();
-        residuals.clear();
-        state = next;
-      }
+      state = history.after(state, next);
     }
     return new Result(next, false, mostPasses, change);
   }
 
-  /** The accelerated state, the plain one when there is no history, or null when refused. */
-  private static double[] accelerated(List<RealVector> mapped, List<RealVector> residuals) {
+  /**
+   * The state to apply the map to next.
+   *
+   * @param state the state that it was applied to
+   * @param next what came of it
+   * @return the accelerated state, or what came of it where that is refused
+   */
+  public double[] after(double[] state, double[] next) {
+    mapped.add(next);
+    residuals.add(difference(next, state));
+    if (mapped.size() > DEPTH + 1) {
+      mapped.remove(0);
+      residuals.remove(0);
+    }
+    double[] accelerated = accelerated();
+    if (accelerated == null) {
+      mapped.clear();
+      residuals.clear();
+      return next;
+    }
+    return accelerated;
+  }
+
+  /**
+   * The accelerated state, the plain one when there is no history, or null when refused. What the
+   * changes of the residuals can make up of the last residual is taken away from it one after the
+   * other, by the method of Gram and Schmidt, and the same of the state.
+   */
+  private double[] accelerated() {
     int last = mapped.size() - 1;
-    if (last == 0) {
-      return mapped.get(0).toArray();
+    double[] state = mapped.get(last).clone();
+    double[] residual = residuals.get(last).clone();
+    List<double[]> directions = new ArrayList<>();
+    List<double[]> moves = new ArrayList<>();
+    for (int i = last - 1; i >= 0; i--) {
+      double[] direction = difference(residuals.get(i + 1), residuals.get(i));
+      double[] move = difference(mapped.get(i + 1), mapped.get(i));
+      double size = dot(direction, direction);
+      for (int k = 0; k < directions.size(); k++) {
+        double[] other = directions.get(k);
+        double share = dot(direction, other) / dot(other, other);
+        take(direction, share, other);
+        take(move, share, moves.get(k));
+      }
+      double left = dot(direction, direction);
+      if (left > AGREE * AGREE * size) {
+        double share = dot(residual, direction) / left;
+        take(residual, share, direction);
+        take(state, share, move);
+        directions.add(direction);
+        moves.add(move);
+      }
     }
-    RealMatrix differences = new Array2DRowRealMatrix(residuals.get(last).getDimension(), last);
-    for (int i = 0; i < last; i++) {
-      differences.setColumnVector(i, residuals.get(i + 1).subtract(residuals.get(i)));
-    }
-    RealVector weights = weights(differences, residuals.get(last));
-    RealVector state = mapped.get(last);
-    for (int i = 0; i < last; i++) {
-      state =
-          state.subtract(
-              mapped.get(i + 1).subtract(mapped.get(i)).mapMultiply(weights.getEntry(i)));
-    }
-    for (double value : state.toArray()) {
+    for (double value : state) {
       if (!(value >= 0 && Double.isFinite(value))) {
         return null;
       }
     }
-    return state.toArray();
+    return state;
   }
 
-  /** Least squares; singular values, which cost much more, only where columns all but agree. */
-  private static RealVector weights(RealMatrix differences, RealVector residual) {
-    DecompositionSolver byRotation =
-        new QRDecomposition(differences, AGREE * differences.getFrobeniusNorm()).getSolver();
-    return byRotation.isNonSingular()
-        ? byRotation.solve(residual)
-        : new SingularValueDecomposition(differences).getSolver().solve(residual);
+  private static double[] difference(double[] one, double[] other) {
+    double[] difference = one.clone();
+    take(difference, 1, other);
+    return difference;
+  }
+
+  private static void take(double[] from, double share, double[] other) {
+    for (int i = 0; i < from.length; i++) {
+      from[i] -= share * other[i];
+    }
+  }
+
+  private static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += one[i] * other[i];
+    }
+    return sum;
   }
 }

@@ -1,16 +1,70 @@
 package sandslurry.numeric;
 
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.DecompositionSolver;
-import org.apache.commons.math3.linear.LUDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.linear.SingularMatrixException;
-
 /** As many linear equations as unknowns, by LU decomposition with partial pivoting. */
 public final class LinearSystem {
-  private LinearSystem() {}
+  private final double[][] lu;
+  private final int[] rows;
+
+  private LinearSystem(String what, double[][] a) {
+    int n = a.length;
+    lu = new double[n][];
+    rows = new int[n];
+    for (int i = 0; i < n; i++) {
+      lu[i] = a[i].clone();
+      rows[i] = i;
+    }
+    for (int k = 0; k < n; k++) {
+      pivot(what, k);
+      double[] top = lu[k];
+      for (int i = k + 1; i < n; i++) {
+        double[] row = lu[i];
+        // Units are joined to few others: most entries are nothing.
+        if (row[k] != 0) {
+          double factor = row[k] / top[k];
+          row[k] = factor;
+          for (int j = k + 1; j < n; j++) {
+            row[j] -= factor * top[j];
+          }
+        }
+      }
+    }
+  }
+
+  private void pivot(String what, int k) {
+    int largest = k;
+    for (int i = k + 1; i < lu.length; i++) {
+      largest = Math.abs(lu[i][k]) > Math.abs(lu[largest][k]) ? i : largest;
+    }
+    if (!(Math.abs(lu[largest][k]) >= Double.MIN_NORMAL)) {
+      throw new UnsolvedException(what + ": the equations have no single solution");
+    }
+    double[] row = lu[largest];
+    lu[largest] = lu[k];
+    lu[k] = row;
+    int from = rows[largest];
+    rows[largest] = rows[k];
+    rows[k] = from;
+  }
+
+  private double[] solved(double[] b) {
+    int n = rows.length;
+    double[] x = new double[n];
+    for (int i = 0; i < n; i++) {
+      double sum = b[rows[i]];
+      for (int j = 0; j < i; j++) {
+        sum -= lu[i][j] * x[j];
+      }
+      x[i] = sum;
+    }
+    for (int i = n - 1; i >= 0; i--) {
+      double sum = x[i];
+      for (int j = i + 1; j < n; j++) {
+        sum -= lu[i][j] * x[j];
+      }
+      x[i] = sum / lu[i][i];
+    }
+    return x;
+  }
 
   /**
    * Solves a x = b. One step of iterative refinement removes what rounding left.
@@ -22,20 +76,22 @@ public final class LinearSystem {
    * @throws UnsolvedException if the matrix is singular or the solution is not finite
    */
   public static double[] solve(String what, double[][] a, double[] b) {
-    RealMatrix matrix = new Array2DRowRealMatrix(a);
-    RealVector right = new ArrayRealVector(b);
-    try {
-      DecompositionSolver solver = new LUDecomposition(matrix, Double.MIN_NORMAL).getSolver();
-      RealVector x = solver.solve(right);
-      RealVector refined = x.add(solver.solve(right.subtract(matrix.operate(x))));
-      for (double value : refined.toArray()) {
-        if (!Double.isFinite(value)) {
-          throw new UnsolvedException(what + ": the solution is not finite");
-        }
+    LinearSystem system = new LinearSystem(what, a);
+    double[] x = system.solved(b);
+    double[] left = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      left[i] = b[i];
+      for (int j = 0; j < x.length; j++) {
+        left[i] -= a[i][j] * x[j];
       }
-      return refined.toArray();
-    } catch (SingularMatrixException e) {
-      throw new UnsolvedException(what + ": the equations have no single solution");
     }
+    double[] correction = system.solved(left);
+    for (int i = 0; i < x.length; i++) {
+      x[i] += correction[i];
+      if (!Double.isFinite(x[i])) {
+        throw new UnsolvedException(what + ": the solution is not finite");
+      }
+    }
+    return x;
   }
 }

@@ -3,7 +3,6 @@ package sandslurry.plant;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.function.IntPredicate;
 import sandslurry.material.sand.SizeClass;
 
 /**
@@ -151,7 +150,7 @@ public final class Stream {
    * @return mass flow of dry sand [kg/s]
    */
   public double sandKgps() {
-    return sum(i -> i >= Constituents.SAND);
+    return sum(Constituents.SAND, kgps.length);
   }
 
   /**
@@ -179,7 +178,7 @@ public final class Stream {
    * @return mass flow of dry matter [kg/s]
    */
   public double solidsKgps() {
-    return sum(i -> i > Constituents.WATER && i < Constituents.SAND);
+    return sum(Constituents.DISSOLVED, Constituents.SAND);
   }
 
   /**
@@ -188,7 +187,7 @@ public final class Stream {
    * @return mass flow of dry matter [kg/s]
    */
   double manureSolidsKgps() {
-    return sum(i -> i > Constituents.WATER && i < Constituents.MINERAL_FINES);
+    return sum(Constituents.DISSOLVED, Constituents.MINERAL_FINES);
   }
 
   /**
@@ -197,7 +196,7 @@ public final class Stream {
    * @return mass flow [kg/s]
    */
   public double massKgps() {
-    return sum(i -> true);
+    return sum(Constituents.WATER, kgps.length);
   }
 
   /**
@@ -206,7 +205,7 @@ public final class Stream {
    * @return volume flow [m3/s]
    */
   public double volumeM3ps() {
-    return volume(i -> true);
+    return volume(Constituents.WATER, kgps.length);
   }
 
   /**
@@ -225,7 +224,7 @@ public final class Stream {
    * @return mass fraction; 0 when nothing but sand flows
    */
   public double totalSolids() {
-    return quotient(solidsKgps(), sum(i -> i < Constituents.SAND), 0);
+    return quotient(solidsKgps(), sum(Constituents.WATER, Constituents.SAND), 0);
   }
 
   /**
@@ -235,7 +234,7 @@ public final class Stream {
    * @return mass fraction; 0 when there is no liquor
    */
   public double manureTotalSolids() {
-    return quotient(manureSolidsKgps(), sum(i -> i < Constituents.MINERAL_FINES), 0);
+    return quotient(manureSolidsKgps(), sum(Constituents.WATER, Constituents.MINERAL_FINES), 0);
   }
 
   /**
@@ -255,7 +254,9 @@ public final class Stream {
    */
   public double mineralFinesVolumeShare() {
     return quotient(
-        volume(i -> i == Constituents.MINERAL_FINES), volume(i -> i < Constituents.SAND), 0);
+        volume(Constituents.MINERAL_FINES, Constituents.SAND),
+        volume(Constituents.WATER, Constituents.SAND),
+        0);
   }
 
   /**
@@ -273,7 +274,7 @@ public final class Stream {
    * @return volume of grains over total volume
    */
   public double sandVolumeShare() {
-    return quotient(volume(i -> i >= Constituents.SAND), volumeM3ps(), 0);
+    return quotient(volume(Constituents.SAND, kgps.length), volumeM3ps(), 0);
   }
 
   /**
@@ -287,8 +288,8 @@ public final class Stream {
     if (!(porosity >= 0 && porosity < 1)) {
       throw new IllegalArgumentException("porosity lies in 0 to 1 but was " + porosity);
     }
-    double bulk = volume(i -> i >= Constituents.SAND) / (1 - porosity);
-    return quotient(bulk, bulk + volume(i -> i < Constituents.SAND), 0);
+    double bulk = volume(Constituents.SAND, kgps.length) / (1 - porosity);
+    return quotient(bulk, bulk + volume(Constituents.WATER, Constituents.SAND), 0);
   }
 
   /**
@@ -320,18 +321,20 @@ public final class Stream {
         .toList();
   }
 
-  private double sum(IntPredicate which) {
+  /** Flow of the constituents from one up to another, which is left out [kg/s]. */
+  private double sum(int from, int to) {
     double sum = 0;
-    for (int i = 0; i < kgps.length; i++) {
-      sum += which.test(i) ? kgps[i] : 0;
+    for (int i = from; i < to; i++) {
+      sum += kgps[i];
     }
     return sum;
   }
 
-  private double volume(IntPredicate which) {
+  /** The same as a volume [m3/s]. */
+  private double volume(int from, int to) {
     double volume = 0;
-    for (int i = 0; i < kgps.length; i++) {
-      volume += which.test(i) ? kgps[i] / constituents.densityKgM3(i) : 0;
+    for (int i = from; i < to; i++) {
+      volume += kgps[i] / constituents.densityKgM3(i);
     }
     return volume;
   }

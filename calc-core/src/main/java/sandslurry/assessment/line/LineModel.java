@@ -15,6 +15,7 @@ import sandslurry.design.line.RouteSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.numeric.Interruption;
+import sandslurry.pipe.Bore;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.friction.ClearLiquid;
@@ -39,6 +40,10 @@ public final class LineModel {
   private final int suctionLines;
   private final FilledRun.Line line;
   private final Map<Double, FilledLine> filled;
+  private final Map<Section, OptionalDouble> leastSafe;
+
+  /** What of a run matters to the sand in it: not how long it is. */
+  private record Section(Bore mean, Bore largest, double angleRad) {}
 
   /** The line full of one mixture. */
   private record FilledLine(
@@ -78,6 +83,7 @@ public final class LineModel {
             new PipeLiquids(),
             Measure.FRACTION.si(design.criteria().floorShare()));
     this.filled = new HashMap<>();
+    this.leastSafe = new HashMap<>();
   }
 
   private LineModel(LineModel other, int suctionLines) {
@@ -89,6 +95,7 @@ public final class LineModel {
     this.suctionLines = suctionLines;
     this.line = other.line;
     this.filled = other.filled;
+    this.leastSafe = other.leastSafe;
   }
 
   /**
@@ -452,8 +459,17 @@ public final class LineModel {
    * @return the flow, or nothing when no flow up to 30 m/s is enough
    */
   public OptionalDouble leastSafeFlowM3ps(RunSpec run) {
-    double bore = Measure.LENGTH.si(run.largestBore());
-    double area = Math.PI * bore * bore / 4;
+    PipeRun pipe = PipeRun.of(run);
+    Section section = new Section(pipe.mean(), pipe.largest(), pipe.angleRad());
+    OptionalDouble known = leastSafe.get(section);
+    if (known == null) {
+      known = searchedLeastSafeFlowM3ps(run, pipe.largest().areaM2());
+      leastSafe.put(section, known);
+    }
+    return known;
+  }
+
+  private OptionalDouble searchedLeastSafeFlowM3ps(RunSpec run, double area) {
     double high = LEAST_TRIED_MPS * area;
     while (!(excessMps(run, high) >= 0)) {
       high *= FLOW_STEP;

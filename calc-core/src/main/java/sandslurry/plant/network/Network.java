@@ -248,9 +248,10 @@ public final class Network {
       }
     }
     StepSolver solver = new StepSolver(this, constituents, feeds, held, stepS, factors);
-    double[] start = earlier.map(passage -> solver.through(passage.arriving())).orElse(null);
     return solver.passage(
-        solver.solve(start == null ? solver.water() : start, start == null ? 1 : 0, IN_STEP, MOST),
+        earlier
+            .map(passage -> solver.solve(solver.through(passage.arriving()), 0, IN_STEP, MOST))
+            .orElseGet(() -> solver.solve(solver.water(), 1, IN_STEP, MOST)),
         feeds);
   }
 

@@ -38,6 +38,10 @@ final class SteadySearch {
   private static final double NEAR = 0.02;
 
   private static final double IN_STEP = 1e-5;
+
+  /** Of water nothing is known yet of how it divides. */
+  private static final double FIRST_LAG = 2;
+
   private static final double LEAST_STEP_S = 1;
   private static final int MOST_STEPS = 400;
   private static final int MOST_REFUSED = 3;
@@ -95,7 +99,7 @@ final class SteadySearch {
     double[][] contents = contents(filling);
     boolean pits = network.units().stream().anyMatch(Pit.class::isInstance);
     if (!pits) {
-      StepSolver.Passed passed = rest.solve(arriving, 2, 1e-3, 400);
+      StepSolver.Passed passed = rest.solve(arriving, FIRST_LAG, 1e-3, 400);
       passes += 40;
       if (passed.trap() != null) {
         return trapped(passed.trap());
@@ -109,11 +113,11 @@ final class SteadySearch {
     double time = 0;
     Growth grows = Growth.NONE;
     int refused = 0;
-    double lag = 2;
     StepSolver.Trap trap = null;
     for (int k = 0; k < MOST_STEPS && refused < MOST_REFUSED; k++) {
       StepSolver solver = new StepSolver(network, constituents, feeds, contents, step, Map.of());
-      StepSolver.Passed passed = solver.solve(solver.through(arriving), lag, IN_STEP, 20);
+      double[] start = solver.through(arriving);
+      StepSolver.Passed passed = solver.solve(start, k == 0 ? FIRST_LAG : 0, IN_STEP, 20);
       passes++;
       trap = passed.trap();
       double[][] next = solver.contents(passed);
@@ -122,7 +126,6 @@ final class SteadySearch {
         step /= 2;
         continue;
       }
-      lag = 0;
       time += step;
       grows = growing(contents, next, step);
       contents = next;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.Interruption;
 import sandslurry.numeric.LinearSystem;
 import sandslurry.numeric.UnsolvedException;
@@ -34,6 +35,7 @@ final class StepSolver {
   private static final int NOBODY = -1;
   private static final double LEAST_LAG = 0.1;
   private static final double MOST_LAG = 32;
+  private static final int MOST_ACCELERATED = 12;
 
   private final Network network;
   private final Constituents constituents;
@@ -161,10 +163,11 @@ final class StepSolver {
   }
 
   /**
-   * Substitutes until what passes agrees with the shares.
+   * Substitutes until what passes agrees with the shares: without lag at first the substitution is
+   * accelerated, and only where that does not end soon the units lag.
    *
    * @param start what passes at first
-   * @param lag r at first
+   * @param lag r at first; 0 from a state that lies near
    * @param settled the change that counts as none
    * @param most how often the units are asked
    */
@@ -174,6 +177,7 @@ final class StepSolver {
     double r = lag;
     Trap trap = null;
     double change = before;
+    FixedPoint history = new FixedPoint();
     for (int pass = 1; pass <= most; pass++) {
       Division division = divided(state);
       trap = trap(division, state);
@@ -187,6 +191,10 @@ final class StepSolver {
       }
       if (r == 0 && (change <= settled || pass == most)) {
         return new Passed(next, division, change, change <= settled, null);
+      }
+      if (lag == 0 && trap == null && pass <= MOST_ACCELERATED) {
+        state = history.after(state, next);
+        continue;
       }
       state = next;
       if (trap == null && (change <= settled || pass == most - 1)) {
@@ -323,10 +331,11 @@ final class StepSolver {
     double[][][] shares = new double[n][][];
     double[][] pumps = new double[n][];
     List<List<UnitNote>> notes = new ArrayList<>();
+    double[] arriving = arriving(state);
     for (int u = 0; u < n; u++) {
       Stream through = stream(state, u);
       if (units.get(u) instanceof Pit pit) {
-        double[] settles = pit.kept(through, stream(arriving(state), u));
+        double[] settles = pit.kept(through, stream(arriving, u));
         shares[u] = new double[][] {settles};
         pumps[u] = pumps(pit);
         notes.add(List.of());
@@ -469,21 +478,22 @@ final class StepSolver {
 
   private boolean[] reached(Division division, int constituent, double[] held) {
     boolean[] reached = new boolean[units.size()];
-    List<Integer> next = new ArrayList<>();
-    for (int u = 0; u < units.size(); u++) {
+    int[] next = new int[reached.length];
+    int known = 0;
+    for (int u = 0; u < reached.length; u++) {
       int at = u * count + constituent;
       if (outside[at] + stored[at] > 0 || held != null && held[at] > 0) {
         reached[u] = true;
-        next.add(u);
+        next[known++] = u;
       }
     }
-    for (int k = 0; k < next.size(); k++) {
-      int from = next.get(k);
+    for (int k = 0; k < known; k++) {
+      int from = next[k];
       for (int outlet = 0; outlet < takers[from].length; outlet++) {
         int to = takers[from][outlet];
         if (to != NOBODY && !reached[to] && division.of()[from][outlet][constituent] > 0) {
           reached[to] = true;
-          next.add(to);
+          next[known++] = to;
         }
       }
     }
@@ -505,27 +515,33 @@ final class StepSolver {
           }
         }
       }
-      List<String> trapped = new ArrayList<>();
-      List<UnitNote> notes = new ArrayList<>();
-      double grows = 0;
-      for (int u = 0; u < free.length; u++) {
-        if (reached[u] && !free[u]) {
-          trapped.add(units.get(u).name());
-          notes.addAll(division.notes().get(u));
-          grows += outside[u * count + i] + stored[u * count + i];
-        }
-        for (int o = 0; o < takers[u].length; o++) {
-          int to = takers[u][o];
-          if (reached[u] && free[u] && to != NOBODY && reached[to] && !free[to]) {
-            grows += division.of()[u][o][i] * state[u * count + i];
-          }
-        }
-      }
-      if (!trapped.isEmpty()) {
-        return new Trap(i, trapped, grows, notes);
+      if (!Arrays.equals(reached, free)) {
+        return trap(division, state, i, reached, free);
       }
     }
     return null;
+  }
+
+  private Trap trap(
+      Division division, double[] state, int constituent, boolean[] reached, boolean[] free) {
+    List<String> trapped = new ArrayList<>();
+    List<UnitNote> notes = new ArrayList<>();
+    double grows = 0;
+    for (int u = 0; u < free.length; u++) {
+      int at = u * count + constituent;
+      if (reached[u] && !free[u]) {
+        trapped.add(units.get(u).name());
+        notes.addAll(division.notes().get(u));
+        grows += outside[at] + stored[at];
+      }
+      for (int o = 0; o < takers[u].length; o++) {
+        int to = takers[u][o];
+        if (reached[u] && free[u] && to != NOBODY && reached[to] && !free[to]) {
+          grows += division.of()[u][o][constituent] * state[at];
+        }
+      }
+    }
+    return new Trap(constituent, trapped, grows, notes);
   }
 
   /** Whether some of it leaves the plant from a unit, or reaches one from which some does. */

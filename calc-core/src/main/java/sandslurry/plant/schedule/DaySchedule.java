@@ -41,6 +41,9 @@ public final class DaySchedule {
   /** A batch is run in steps no longer than this, so that its peak is seen [s]. */
   private static final double LONGEST_BATCH_STEP_S = 600;
 
+  /** Flows of two steps that differ by no more than this are one peak: steps agree to a tenth. */
+  private static final double SAME_PEAK = 1e-4;
+
   private final List<Period> periods;
   private final Map<String, Batches> batches;
 
@@ -320,9 +323,9 @@ public final class DaySchedule {
     }
 
     void add(Stream feed, double duty, double caughtKgps, double fromS, double stepS) {
-      // A hair more than before is rounding, not another peak.
+      // What steps agree to is no other peak.
       Stream seen = feed.times(1 / duty);
-      if (peak == null || seen.volumeM3ps() > peak.volumeM3ps() * (1 + 1e-9)) {
+      if (peak == null || seen.volumeM3ps() > peak.volumeM3ps() * (1 + SAME_PEAK)) {
         peak = seen;
         peakAtS = fromS;
         peakCaught = caughtKgps / duty;

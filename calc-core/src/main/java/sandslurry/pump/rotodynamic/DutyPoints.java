@@ -12,9 +12,11 @@ import sandslurry.numeric.UnsolvedException;
  * metres of mixture.
  *
  * <p>The system curve of a settling slurry falls before it rises, so it can meet a flat pump curve
- * more than once. The range of flow is scanned in 400 intervals for changes of sign; wherever the
- * distance between the curves has a local minimum without one, that minimum is searched out, so
- * that two crossings inside one interval and a mere touch are found too.
+ * more than once. The range of flow is scanned in 200 to 400 intervals for changes of sign;
+ * wherever the distance between the curves has a local minimum without one, that minimum is
+ * searched out, so that two crossings inside one interval and a mere touch are found too. The flows
+ * between the ends of the range are multiples of a power of two, so that pumps of other wear or
+ * speed ask the same system for its head at the same flows.
  *
  * @param points the duty points, ascending by flow; empty when the curves do not meet
  * @param absence why there is none; empty when there is one
@@ -24,7 +26,7 @@ import sandslurry.numeric.UnsolvedException;
  */
 public record DutyPoints(
     List<DutyPoint> points, Optional<Absence> absence, double closestFlowM3ps, double closestGapM) {
-  private static final int INTERVALS = 400;
+  private static final int MOST_INTERVALS = 400;
   private static final int NARROWINGS = 80;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final double RELATIVE = 1e-9;
@@ -172,8 +174,9 @@ public record DutyPoints(
   private static final class Scan {
     private final DoubleUnaryOperator pump;
     private final SystemHead system;
-    private final double[] flows = new double[INTERVALS + 1];
-    private final double[] gaps = new double[INTERVALS + 1];
+    private final double[] flows;
+    private final double[] gaps;
+    private final int last;
     private final double step;
     private final List<DutyPoint> found = new ArrayList<>();
     private double closestFlow;
@@ -182,21 +185,26 @@ public record DutyPoints(
     Scan(DoubleUnaryOperator pump, SystemHead system, double least, double greatest) {
       this.pump = pump;
       this.system = system;
-      this.step = (greatest - least) / INTERVALS;
-      for (int i = 0; i <= INTERVALS; i++) {
-        flows[i] = i == INTERVALS ? greatest : least + step * i;
+      double even = (greatest - least) / MOST_INTERVALS;
+      this.step = Math.scalb(1, Math.getExponent(even) + 1);
+      double below = Math.floor(least / step);
+      this.last = (int) (Math.ceil(greatest / step) - below);
+      this.flows = new double[last + 1];
+      this.gaps = new double[last + 1];
+      for (int i = 0; i <= last; i++) {
+        flows[i] = i == 0 ? least : i == last ? greatest : step * (below + i);
         gaps[i] = gap(flows[i]);
       }
     }
 
     DutyPoints run() {
-      for (int i = 0; i <= INTERVALS; i++) {
+      for (int i = 0; i <= last; i++) {
         if (gaps[i] == 0) {
           addAtNode(i);
         } else if (isLocalMinimum(i)) {
-          searchMinimum(flows[Math.max(i - 1, 0)], flows[Math.min(i + 1, INTERVALS)], gaps[i]);
+          searchMinimum(flows[Math.max(i - 1, 0)], flows[Math.min(i + 1, last)], gaps[i]);
         }
-        if (i < INTERVALS) {
+        if (i < last) {
           double left = gaps[i] == 0 ? flows[i] + BESIDE * step : flows[i];
           double right = gaps[i + 1] == 0 ? flows[i + 1] - BESIDE * step : flows[i + 1];
           double atLeft = gaps[i] == 0 ? gap(left) : gaps[i];
@@ -238,13 +246,13 @@ public record DutyPoints(
     /** A sample at which the gap is exactly 0: the samples beside it tell how the curves meet. */
     private void addAtNode(int i) {
       double before = i == 0 ? 0 : gap(flows[i] - BESIDE * step);
-      double after = i == INTERVALS ? 0 : gap(flows[i] + BESIDE * step);
+      double after = i == last ? 0 : gap(flows[i] + BESIDE * step);
       boolean leaves = before > 0 || i == 0;
       boolean enters = before < 0 || i == 0;
       Meeting meeting = Meeting.TOUCHING;
-      if (leaves && (after < 0 || i == INTERVALS)) {
+      if (leaves && (after < 0 || i == last)) {
         meeting = Meeting.STABLE;
-      } else if (enters && (after > 0 || i == INTERVALS)) {
+      } else if (enters && (after > 0 || i == last)) {
         meeting = Meeting.UNSTABLE;
       }
       add(flows[i], meeting);
@@ -254,7 +262,7 @@ public record DutyPoints(
     private boolean isLocalMinimum(int i) {
       double here = Math.abs(gaps[i]);
       boolean left = i == 0 || gaps[i] * gaps[i - 1] > 0 && Math.abs(gaps[i - 1]) > here;
-      boolean right = i == INTERVALS || gaps[i] * gaps[i + 1] > 0 && Math.abs(gaps[i + 1]) >= here;
+      boolean right = i == last || gaps[i] * gaps[i + 1] > 0 && Math.abs(gaps[i + 1]) >= here;
       return left && right;
     }
 

@@ -1,5 +1,6 @@
 package sandslurry.transport.bed;
 
+import java.util.ArrayList;
 import java.util.List;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Rheology;
@@ -45,12 +46,6 @@ import sandslurry.transport.friction.LaminarPipeFlow;
  * of the plug or into it from run to run.
  */
 public final class LaminarTransport {
-  /**
-   * Liquid that thins with shear lets sand fall fastest by the first, other liquid by the second.
-   */
-  private static final List<ShearSettling.Assumption> FAST =
-      List.of(ShearSettling.Assumption.FASTEST, ShearSettling.Assumption.DESIGN);
-
   /** Greatest constant at which the law of settling at rest lets a grain stand, Stokes' 1/18. */
   private static final double AT_REST_CONSTANT = 1.0 / 18;
 
@@ -132,7 +127,9 @@ public final class LaminarTransport {
   }
 
   /**
-   * Fastest fall of a grain under the shear at the wall, hindered by the rest of the sand.
+   * Fastest fall of a grain under the shear at the wall, hindered by the rest of the sand. Liquid
+   * that thins with shear lets it fall fastest by the tangent of the rheogram, n K γ̇ⁿ⁻¹, other
+   * liquid by K γ̇ⁿ⁻¹, which then is the less.
    *
    * @param grain the grain
    * @param volumeFraction volume of all sand over volume of mixture
@@ -149,23 +146,18 @@ public final class LaminarTransport {
       LaminarPipeFlow flow,
       SettlingVelocityModel model,
       HinderedSettling crowd) {
-    double fastest = 0;
-    for (ShearSettling.Assumption assumption : FAST) {
-      fastest =
-          Math.max(
-              fastest,
-              ShearSettling.shearedHindered(
-                      grain,
-                      flow.rheology(),
-                      densityKgM3,
-                      flow.wallShearRatePs(),
-                      volumeFraction,
-                      assumption,
-                      model,
-                      crowd)
-                  .value());
-    }
-    return fastest;
+    return ShearSettling.shearedHindered(
+            grain,
+            flow.rheology(),
+            densityKgM3,
+            flow.wallShearRatePs(),
+            volumeFraction,
+            flow.rheology().index() < 1
+                ? ShearSettling.Assumption.FASTEST
+                : ShearSettling.Assumption.DESIGN,
+            model,
+            crowd)
+        .value();
   }
 
   /**
@@ -221,13 +213,15 @@ public final class LaminarTransport {
     if (!(flowM3ps > 0 && Double.isFinite(flowM3ps))) {
       throw new IllegalArgumentException("the flow must be > 0 but was " + flowM3ps + " m3/s");
     }
-    List<LaminarPipeFlow> flows =
-        runs.stream()
-            .map(
-                run ->
-                    LaminarPipeFlow.at(
-                        rheology, run.bore().diameterM(), run.bore().velocityMps(flowM3ps)))
-            .toList();
+    List<LaminarPipeFlow> flows = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      Bore bore = runs.get(i).bore();
+      // Runs of one bore one after the other have one flow.
+      flows.add(
+          i > 0 && bore.equals(runs.get(i - 1).bore())
+              ? flows.get(i - 1)
+              : LaminarPipeFlow.at(rheology, bore.diameterM(), bore.velocityMps(flowM3ps)));
+    }
     double outside = 0;
     for (LaminarPipeFlow flow : flows) {
       outside = Math.max(outside, 1 - flow.plugFlowShare());
@@ -237,10 +231,13 @@ public final class LaminarTransport {
       double core = outside < 1 ? coreFallMps(part.grain(), rheology, densityKgM3, model) : 0;
       double afloat = 1;
       double inPlug = 1;
+      double fall = 0;
       for (int i = 0; i < runs.size(); i++) {
         Run run = runs.get(i);
         LaminarPipeFlow flow = flows.get(i);
-        double fall = shearedFallMps(part.grain(), volumeFraction, densityKgM3, flow, model, crowd);
+        if (i == 0 || flow != flows.get(i - 1)) {
+          fall = shearedFallMps(part.grain(), volumeFraction, densityKgM3, flow, model, crowd);
+        }
         afloat *= 1 - floorShare(fall, run.horizontalM(), run.bore(), flow.velocityMps());
         afloat *= 1 - sinkingBackShare(flow, fall * Math.max(0, Math.sin(run.angleRad())));
         if (core > 0) {
