@@ -44,6 +44,7 @@ import sandslurry.separation.lane.LaneResult;
  * @param cautions the dangers to people
  * @param working the steps behind every number
  */
+// More than ten components: each subject is one, which a design may lack by itself.
 public record Assessment(
     Design design,
     Carrier carrier,

@@ -1,32 +1,15 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
-import sandslurry.assessment.lane.LaneCourse;
 import sandslurry.assessment.lane.LaneCourses;
-import sandslurry.assessment.lane.LaneEvaluation;
-import sandslurry.assessment.lane.LaneFindings;
-import sandslurry.assessment.lane.LaneWorking;
-import sandslurry.assessment.line.DataFindings;
-import sandslurry.assessment.line.DilutionCurve;
-import sandslurry.assessment.line.DilutionEvaluation;
-import sandslurry.assessment.line.LineEvaluation;
-import sandslurry.assessment.line.LineFindings;
-import sandslurry.assessment.line.LineModel;
-import sandslurry.assessment.line.LineResult;
-import sandslurry.assessment.line.LineWarmths;
-import sandslurry.assessment.line.LineWorking;
-import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.materials.DesignCarrier;
-import sandslurry.assessment.materials.MaterialWorking;
 import sandslurry.assessment.materials.Materials;
-import sandslurry.assessment.materials.SettlingResult;
 import sandslurry.assessment.plant.CarriedStream;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
@@ -34,22 +17,12 @@ import sandslurry.assessment.plant.PlantWorking;
 import sandslurry.assessment.plant.judged.PlantFindings;
 import sandslurry.assessment.plant.profile.ProfileEvaluation;
 import sandslurry.assessment.plant.profile.ProfileFindings;
-import sandslurry.assessment.states.WindowEvaluation;
-import sandslurry.assessment.states.WindowFindings;
-import sandslurry.assessment.station.PumpEvaluation;
-import sandslurry.assessment.station.PumpFindings;
-import sandslurry.assessment.station.PumpResult;
-import sandslurry.assessment.station.PumpWorking;
 import sandslurry.design.Design;
-import sandslurry.design.lane.LaneSpec;
 import sandslurry.design.material.CarrierSpec.ReadingsSpec;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Carrier;
-import sandslurry.separation.lane.LaneResult;
-import sandslurry.units.Measure;
 
 /** Turns a Design into its Assessment. */
 public final class Evaluation {
@@ -180,177 +153,10 @@ public final class Evaluation {
       DesignCarrier.others(readings)
           .forEach((law, carrier) -> byOtherLaws.put(law, one(design, materials.in(carrier))));
     }
-    return assess(design, materials, band, byOtherLaws, true);
-  }
-
-  /** No pass on plugging stands beside something graver on plugging of the same or the whole. */
-  private static void withoutContradictions(List<Finding> findings) {
-    List<Finding> grave =
-        findings.stream()
-            .filter(f -> f.topic() == Finding.Topic.PLUGGING)
-            .filter(f -> f.severity().compareTo(Severity.PASS) > 0)
-            .toList();
-    findings.removeIf(
-        f ->
-            f.topic() == Finding.Topic.PLUGGING
-                && f.severity() == Severity.PASS
-                && grave.stream()
-                    .anyMatch(
-                        g ->
-                            g.element().equals(f.element())
-                                || g.severity() == Severity.FAIL
-                                    && (g.element().equals("carrier")
-                                        || g.element().equals("line"))));
-    // No derating keeps the sand in motion where it does not stay so anyway.
-    if (!grave.isEmpty()) {
-      findings.removeIf(f -> f.element().equals("pump derating") && f.severity() == Severity.PASS);
-    }
-    List<Finding> failed =
-        findings.stream()
-            .filter(f -> f.topic() == Finding.Topic.PUMP && f.severity() == Severity.FAIL)
-            .toList();
-    findings.removeIf(
-        f ->
-            f.topic() == Finding.Topic.PUMP
-                && f.severity() == Severity.PASS
-                && failed.stream().anyMatch(g -> g.element().equals(f.element())));
+    return new LiquidEvaluation(design, materials, true).assessment(band, byOtherLaws);
   }
 
   private static Assessment one(Design design, Materials materials) {
-    return assess(design, materials, Optional.empty(), Map.of(), false);
-  }
-
-  private static Assessment assess(
-      Design design,
-      Materials materials,
-      Optional<Assessment.Band> band,
-      Map<String, Assessment> byOtherLaws,
-      boolean whole) {
-    SettlingResult settling = SettlingResult.of(materials, crowd(design, materials));
-    List<Finding> findings = new ArrayList<>();
-    Trace trace = whole ? Trace.recording() : Trace.NONE;
-    if (whole) {
-      MaterialWorking.tell(trace, materials, settling, crowd(design, materials));
-    }
-    Optional<PumpResult> pump = Optional.empty();
-    Optional<LineResult> line = Optional.empty();
-    Optional<ServiceEvaluation> inService = Optional.empty();
-    WindowFindings headline = null;
-    if (design.route().isPresent()) {
-      LineModel model = new LineModel(design, materials);
-      LineWarmths warmths = LineWarmths.of(design, materials, model);
-      Optional<PumpEvaluation> pumps = Optional.empty();
-      boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
-      if (design.pump().isPresent() && flows) {
-        pumps = Optional.of(new PumpEvaluation(design, materials, model));
-        pump = pumps.map(PumpEvaluation::result);
-      }
-      Optional<Double> dutyFlow =
-          pump.flatMap(PumpResult::governing).map(duty -> Measure.FLOW.si(duty.flow()));
-      LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
-      OperatingWindow window =
-          new WindowEvaluation(design, materials, warmths, pumps, pump).window();
-      LineResult result = evaluation.result(window);
-      line = Optional.of(result);
-      findings.addAll(
-          new LineFindings(design, materials, warmths, evaluation.judged(), result, whole).all());
-      if (whole) {
-        LineWorking.tell(trace, model, materials, evaluation.states());
-      }
-      if (pump.isPresent()) {
-        findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
-        if (whole) {
-          PumpWorking.tell(trace, design, pump.get(), model, materials);
-        }
-      }
-      if (flows) {
-        inService =
-            Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.judged(), whole));
-      }
-      if (!result.states().isEmpty()) {
-        headline = new WindowFindings(design, model, window);
-      }
-    }
-    ServiceEvaluation service =
-        inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
-    findings.addAll(ServiceFindings.of(design, service));
-    if (headline != null) {
-      findings.addAll(headline.all(findings));
-    }
-    if (whole) {
-      ServiceWorking.tell(trace, design, materials, service.result());
-    }
-    Optional<LaneResult> lane = Optional.empty();
-    Map<String, LaneCourse> courses = new LinkedHashMap<>();
-    if (design.lane().isPresent()) {
-      LaneEvaluation evaluation = new LaneEvaluation(design, materials);
-      if (evaluation.flows()) {
-        LaneResult result = evaluation.result();
-        lane = Optional.of(result);
-        findings.addAll(new LaneFindings(design, evaluation, result).all());
-        if (whole) {
-          LaneWorking.tell(trace, design, evaluation, result);
-          courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
-        }
-      } else {
-        findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
-      }
-    }
-    Optional<DilutionCurve> dilution = Optional.empty();
-    // Only the design itself shows a dilution curve, not the ends of its band.
-    if (whole
-        && design.dilution().isPresent()
-        && line.isPresent()
-        && !line.get().states().isEmpty()) {
-      dilution = Optional.of(new DilutionEvaluation(design, materials).curve());
-    }
-    findings.addAll(DataFindings.of(design, materials, line));
-    List<Finding> base = List.copyOf(findings);
-    band.ifPresent(b -> findings.addAll(new BandFindings(design.units(), base).of(b)));
-    byOtherLaws.forEach(
-        (law, by) -> findings.addAll(new BandFindings(design.units(), base).byAnotherLaw(law, by)));
-    withoutContradictions(findings);
-    findings.sort(
-        Comparator.comparing(Finding::severity)
-            .reversed()
-            .thenComparing(Evaluation::headlinePlace));
-    return new Assessment(
-        design,
-        materials.carrier(),
-        settling,
-        line,
-        pump,
-        service.result(),
-        lane,
-        courses,
-        Optional.empty(),
-        design.carrier() instanceof ReadingsSpec readings
-            ? Optional.of(DesignCarrier.fit(readings))
-            : Optional.empty(),
-        dilution,
-        band,
-        findings,
-        SafetyCautions.of(design, service.result()),
-        trace.steps());
-  }
-
-  /**
-   * Of findings as grave as others first comes what a reading on site shows, then that no flow rate
-   * works, then that the pump gives another flow rate than typed.
-   */
-  private static int headlinePlace(Finding finding) {
-    int place =
-        List.of("observed", WindowFindings.ID, PumpFindings.DIFFERS, PumpFindings.SETTLES)
-            .indexOf(finding.topic() == Finding.Topic.OBSERVED ? "observed" : finding.id());
-    return place < 0 ? Integer.MAX_VALUE : place;
-  }
-
-  /** The concentration in which grains fall: that of the line, or of the lane, or none. */
-  private static double crowd(Design design, Materials materials) {
-    if (design.flow().isPresent()) {
-      double flow = Measure.FLOW.si(design.flow().get().design());
-      return materials.flows(flow) ? materials.sandFraction(flow) : 0;
-    }
-    return design.lane().flatMap(LaneSpec::sandFraction).map(Measure.FRACTION::si).orElse(0.0);
+    return new LiquidEvaluation(design, materials, false).assessment(Optional.empty(), Map.of());
   }
 }

@@ -32,6 +32,7 @@ import sandslurry.units.UnitSystem;
  * @param plant the way from the pens to the storage
  * @param criteria the margins
  */
+// More than ten components: each part that a person may fill in is one.
 public record Design(
     String title,
     UnitSystem units,

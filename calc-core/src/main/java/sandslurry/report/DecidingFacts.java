@@ -10,6 +10,7 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
@@ -127,11 +128,12 @@ final class DecidingFacts {
 
   private void workingPressure(LineResult line) {
     double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double warmest = Materials.warmestK(design, assessment.carrier());
     List<RunSpec> runs = design.route().orElseThrow().runs();
     Deciding closest = null;
     for (LineState state : line.states()) {
       for (int i = 0; i < state.runs().size(); i++) {
-        OptionalDouble rating = runs.get(i).ratingPa(assessment.carrier().temperatureK());
+        OptionalDouble rating = runs.get(i).ratingPa(warmest);
         if (rating.isEmpty()) {
           continue;
         }

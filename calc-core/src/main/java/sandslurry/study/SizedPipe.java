@@ -8,6 +8,7 @@ import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.correlation.Physics;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -153,10 +154,10 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
   /**
    * The greatest share of a pressure rating that the line takes up at any flow rate judged.
    *
-   * @return working pressure over rating at the temperature of the liquid; empty when none is known
+   * @return working pressure over rating when the liquid is warmest; empty when none is known
    */
   public OptionalDouble pressureShare() {
-    double warmth = assessment.carrier().temperatureK();
+    double warmth = Materials.warmestK(assessment.design(), assessment.carrier());
     double most = 0;
     boolean known = false;
     for (LineState state : line().states()) {

@@ -19,6 +19,7 @@ import sandslurry.fact.finding.Severity;
  * @param rightSeries the curves that belong to it
  * @param top where the vertical axis ends at the latest; 0 for wherever the curves end
  */
+// More than ten components: all that a chart may show, most of it empty.
 record ChartData(
     String title,
     String x,

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -113,21 +114,8 @@ final class ResultsPanel {
             states.component(),
             line.or(d -> d.has("/screw")).or(d -> d.has("/gravityRun")),
             (a, why) -> states.show(a.map(StatesPage::of).orElse(FindingsPage.plain(why)))),
-        new Page(
-            "Pump and line",
-            systemCurve.component(),
-            line,
-            (a, why) ->
-                systemCurve.show(
-                    a.map(Charts::new).flatMap(Charts::systemCurve),
-                    a.isEmpty() ? why : TOO_THICK)),
-        new Page(
-            "Hydraulic grade line",
-            gradeLine.component(),
-            line,
-            (a, why) ->
-                gradeLine.show(
-                    a.map(Charts::new).flatMap(Charts::gradeLine), a.isEmpty() ? why : TOO_THICK)),
+        chart("Pump and line", systemCurve, line, Charts::systemCurve, TOO_THICK),
+        chart("Hydraulic grade line", gradeLine, line, Charts::gradeLine, TOO_THICK),
         new Page(
             "Deposition",
             deposition.component(),
@@ -135,17 +123,12 @@ final class ResultsPanel {
             (a, why) ->
                 deposition.show(
                     a.filter(shown -> shown.line().isPresent()), a.isEmpty() ? why : TOO_THICK)),
-        new Page(
+        chart(
             "Dilution",
-            dilution.component(),
+            dilution,
             document -> document.has("/lines/0/dilution"),
-            (a, why) ->
-                dilution.show(
-                    a.map(Charts::new).flatMap(Charts::dilution),
-                    a.isEmpty()
-                        ? why
-                        : "There is no curve: the mixture is too thick, or the line has no flow to"
-                            + " dilute.")),
+            Charts::dilution,
+            "There is no curve: the mixture is too thick, or the line has no flow to dilute."),
         new Page("Size", size.component(), line, (a, why) -> size.show(model.document())),
         new Page(
             "Lane",
@@ -169,6 +152,20 @@ final class ResultsPanel {
             reportPage,
             always,
             (a, why) -> showReport(a.map(ResultsPanel::text).orElse(why))));
+  }
+
+  /** A page with one chart; where an assessment has none, the page says why. */
+  private static Page chart(
+      String title,
+      ChartView view,
+      Predicate<DesignDocument> there,
+      Function<Charts, Optional<ChartData>> chart,
+      String none) {
+    return new Page(
+        title,
+        view.component(),
+        there,
+        (a, why) -> view.show(a.map(Charts::new).flatMap(chart), a.isEmpty() ? why : none));
   }
 
   JPanel component() {

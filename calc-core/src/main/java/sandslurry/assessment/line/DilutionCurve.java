@@ -48,6 +48,7 @@ public record DilutionCurve(List<Point> points) {
    * @param pressureGradient friction per length there
    * @param severity how the line stands
    */
+  // More than ten components: a row of the table of dilutions, which shows each.
   public record Point(
       double ratio,
       Quantity<Dimensionless> totalSolids,

@@ -498,13 +498,13 @@ public final class LineModel {
   }
 
   /**
-   * Lowest pressure rating of the runs at the temperature of the liquid.
+   * Lowest pressure rating of the runs when the liquid is warmest.
    *
    * @return gauge pressure [Pa]; empty when no rating is known
    */
   public OptionalDouble weakestRatingPa() {
     return route.runs().stream()
-        .map(run -> run.ratingPa(line.materials().carrier().temperatureK()))
+        .map(run -> run.ratingPa(line.materials().warmestK()))
         .flatMapToDouble(OptionalDouble::stream)
         .min();
   }

@@ -38,6 +38,7 @@ import sandslurry.units.ShearRate;
  *     of a line with a bed and not for design
  * @param severity how the run stands at this flow as far as deposition goes
  */
+// More than ten components: a row of three tables, which show each; not computed with.
 public record RunState(
     Quantity<Speed> velocity,
     Quantity<Speed> leastVelocity,

@@ -79,6 +79,10 @@ public record Materials(
    * @return temperatures [K]; empty when the design gives none
    */
   public List<Double> temperatureRangeK() {
+    return temperatureRangeK(design);
+  }
+
+  private static List<Double> temperatureRangeK(Design design) {
     return design.flow().stream()
         .flatMap(rates -> Stream.of(rates.extremes().coldest(), rates.extremes().warmest()))
         .flatMap(Optional::stream)
@@ -92,7 +96,18 @@ public record Materials(
    * @return temperature [K]
    */
   public double warmestK() {
-    return temperatureRangeK().stream()
+    return warmestK(design, carrier);
+  }
+
+  /**
+   * The warmest that the liquid of a design comes.
+   *
+   * @param design the design
+   * @param carrier its liquid
+   * @return temperature [K]
+   */
+  public static double warmestK(Design design, Carrier carrier) {
+    return temperatureRangeK(design).stream()
         .mapToDouble(Double::doubleValue)
         .reduce(carrier.temperatureK(), Math::max);
   }

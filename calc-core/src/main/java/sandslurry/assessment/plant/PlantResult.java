@@ -105,6 +105,7 @@ public record PlantResult(
    * @param fullAfterS time in which the sand that settles fills a box whose screw is out [s]
    * @param comesBack whether the plant comes back to what it was, the unit running again
    */
+  // More than ten components: a row of the table of outages, which shows each.
   public record Outage(
       String what,
       Part part,
@@ -445,6 +446,7 @@ public record PlantResult(
    * @param timeConstantS what the pits hold at rest over what comes in and is not caught; empty
    *     when nothing is held
    */
+  // More than ten components: each account is one, and what none could be made of.
   public record Accounts(
       SandAccount sand,
       SandCycle cycle,

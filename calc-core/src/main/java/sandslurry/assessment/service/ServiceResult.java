@@ -118,6 +118,7 @@ public record ServiceResult(
    * @param severity how its sand stands
    * @param believed whether the pump is judged by this correction
    */
+  // More than ten components: a row of the table of duties, which shows each.
   public record DutyRow(
       Optional<String> solids,
       Optional<RepresentativeViscosity> viscosity,

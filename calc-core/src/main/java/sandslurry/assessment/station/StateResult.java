@@ -48,6 +48,7 @@ public record StateResult(
    * @param wear wear against the design flow
    * @param pumps each pump
    */
+  // More than ten components: a row of the table of states, which shows each.
   public record Point(
       double flowM3ps,
       double sandFraction,
@@ -112,6 +113,7 @@ public record StateResult(
    * @param toPassMps the velocity that keeps its sand moving; empty without sand [m/s]
    * @param severity how it stands as far as sand goes
    */
+  // More than ten components: a row of the table of suctions, which shows each.
   public record SuctionPoint(
       double floodM,
       double lossM,

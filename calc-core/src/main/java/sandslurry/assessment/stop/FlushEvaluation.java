@@ -20,12 +20,12 @@ import sandslurry.design.station.ServiceSpec.SourceFlush;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.numeric.MonotoneCurve;
 import sandslurry.pipe.Bore;
-import sandslurry.pipe.CircularSegment;
 import sandslurry.pump.piston.PistonPump;
 import sandslurry.pump.rotodynamic.DutyPoints;
 import sandslurry.pump.rotodynamic.DutyPoints.DutyPoint;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.PumpGroup;
+import sandslurry.transport.bed.OpenSection;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.units.Measure;
 
@@ -49,12 +49,6 @@ import sandslurry.units.Measure;
  */
 final class FlushEvaluation {
   private static final double LEAST_SHARE = 0.02;
-
-  /** A bed that leaves less of the section than this leaves no way for a flush. */
-  private static final double LEAST_OPEN = 0.02;
-
-  /** Most roughness of the way over a bed, over its hydraulic diameter. */
-  private static final double MOST_ROUGH = 0.1;
 
   private final StoppedMixture standing;
   private final FlushWater water;
@@ -166,17 +160,11 @@ final class FlushEvaluation {
     List<RunPoint> clean = water.runs(flow);
     for (int i = 0; i < clean.size(); i++) {
       RunSpec run = clean.get(i).run();
-      CircularSegment bed = standing.stopped(i).bed();
-      double open = openM2(run, bed);
-      double velocity = flow / open;
-      double perimeter = Math.PI * bed.diameterM() - bed.wettedPerimeterM() + bed.surfaceWidthM();
-      double hydraulic = 4 * open / perimeter;
-      double roughness =
-          Math.min(
-              Math.max(Measure.LENGTH.si(run.roughness()), standing.materials().coarse().d85M()),
-              MOST_ROUGH * hydraulic);
-      Liquid liquid = water.materials().carrier().liquidAt(8 * velocity / hydraulic);
-      double gradient = ClearLiquid.of(liquid, new Bore(hydraulic, roughness), velocity).gradient();
+      OpenSection open = standing.open(i);
+      Bore way = open.roughest();
+      double velocity = flow / open.areaM2();
+      Liquid liquid = water.materials().carrier().liquidAt(8 * velocity / way.diameterM());
+      double gradient = ClearLiquid.of(liquid, way, velocity).gradient();
       double kinetic = velocity * velocity / (2 * Physics.GRAVITY);
       head +=
           Measure.LENGTH.si(run.rise())
@@ -187,13 +175,10 @@ final class FlushEvaluation {
     return head + Measure.LENGTH.si(line.route().outletHead());
   }
 
-  private static double openM2(RunSpec run, CircularSegment bed) {
-    double bore = Measure.LENGTH.si(run.meanBore());
-    return Math.PI * bore * bore / 4 - bed.areaM2();
-  }
-
   private boolean open() {
-    return standing.indices().allMatch(i -> standing.stopped(i).bedShare() <= 1 - LEAST_OPEN);
+    return standing
+        .indices()
+        .allMatch(i -> standing.stopped(i).bed().depthShare() <= OpenSection.DEEPEST);
   }
 
   private List<OverBed> overBed(OptionalDouble flow, OptionalDouble clean) {
@@ -204,9 +189,7 @@ final class FlushEvaluation {
       over.add(
           new OverBed(
               run.name(),
-              flow.isPresent() && open()
-                  ? flow.getAsDouble() / openM2(run, standing.stopped(i).bed())
-                  : 0,
+              flow.isPresent() && open() ? flow.getAsDouble() / standing.open(i).areaM2() : 0,
               water.clearingMps(run),
               points.isEmpty() ? 0 : water.wallStressPa(points.get(i)),
               FlushWater.STRIPPING * standing.rheology().yieldStressPa()));

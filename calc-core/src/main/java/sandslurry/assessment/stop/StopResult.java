@@ -27,6 +27,7 @@ import sandslurry.transport.bed.StoppedLine;
  * @param supply what the supply of the flush gives, when there is one
  * @param supplyVolumeM3 volume of the supply, when given [m3]
  */
+// More than ten components: what a stop leaves is read part by part.
 public record StopResult(
     double sandFraction,
     double sandKg,

@@ -11,6 +11,7 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
+import sandslurry.transport.bed.OpenSection;
 import sandslurry.transport.bed.StoppedLine;
 import sandslurry.units.Measure;
 
@@ -43,11 +44,17 @@ record StoppedMixture(
   }
 
   StoppedLine stopped(int run, double sandFraction) {
+    return new StoppedLine(bore(run), Measure.LENGTH.si(runs().get(run).length()), sandFraction);
+  }
+
+  /** What the bed leaves open of a run. */
+  OpenSection open(int run) {
+    return new OpenSection(bore(run), stopped(run).bed().depthShare(), materials.coarse().d85M());
+  }
+
+  private Bore bore(int run) {
     RunSpec spec = runs().get(run);
-    return new StoppedLine(
-        new Bore(Measure.LENGTH.si(spec.meanBore()), Measure.LENGTH.si(spec.roughness())),
-        Measure.LENGTH.si(spec.length()),
-        sandFraction);
+    return new Bore(Measure.LENGTH.si(spec.meanBore()), Measure.LENGTH.si(spec.roughness()));
   }
 
   /** Slope of a run in the direction of flow, upward positive [rad]. */

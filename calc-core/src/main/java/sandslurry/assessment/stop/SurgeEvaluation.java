@@ -105,7 +105,7 @@ public final class SurgeEvaluation {
                         JOUKOWSKY.returnTimeS(column, wave),
                         JOUKOWSKY.stopPa(density, wave, velocity, column, time)));
     double judged = slow.map(SlowStop::surgePa).orElse(surge);
-    OptionalDouble rating = run.ratingPa(materials.carrier().temperatureK());
+    OptionalDouble rating = run.ratingPa(materials.warmestK());
     double room = rating.orElse(Double.POSITIVE_INFINITY) - fastest.workingPa();
     return new SurgeResult(
         run.name(),

@@ -41,6 +41,7 @@ import sandslurry.separation.channel.OpenChannel;
  * @param accounting what only the accounts need
  * @param levels at what level the units stand, as far as that is given
  */
+// More than ten components: each part that a person may fill in is one.
 public record PlantSpec(
     ManureProduction production,
     ManureSolids solids,

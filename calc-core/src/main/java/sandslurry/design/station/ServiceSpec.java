@@ -51,6 +51,7 @@ public record ServiceSpec(
    * @param coldestCarrier the liquid at its coldest
    * @param warmestCarrier the liquid at its warmest
    */
+  // More than ten components: each state is typed, or left out, by itself.
   public record StatesSpec(
       Optional<Quantity<Dimensionless>> wornHead,
       Optional<Quantity<Temperature>> coldest,

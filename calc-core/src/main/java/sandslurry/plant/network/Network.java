@@ -120,6 +120,12 @@ public final class Network {
     for (String product : products) {
       takers.computeIfAbsent(product, name -> new ArrayList<>()).add("the products");
     }
+    streams(problems, makers, takers);
+    return problems;
+  }
+
+  private static void streams(
+      List<String> problems, Map<String, List<String>> makers, Map<String, List<String>> takers) {
     Set<String> streams = new LinkedHashSet<>(makers.keySet());
     streams.addAll(takers.keySet());
     for (String stream : streams) {
@@ -145,7 +151,6 @@ public final class Network {
         problems.add("the stream \"" + stream + "\" goes to " + joined(to));
       }
     }
-    return problems;
   }
 
   private static String quoted(Unit unit) {

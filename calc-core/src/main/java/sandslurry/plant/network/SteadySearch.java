@@ -145,15 +145,14 @@ final class SteadySearch {
     if (trap != null) {
       return trapped(trap);
     }
-    if (refused > 0) {
-      // It rests, but shares that jump keep it from agreeing to the last digit.
-      StepSolver.Passed passed = rest.solve(arriving, 0, NEAR, 1);
-      Optional<SteadyBalance> balance = passed.agreed() ? balance(rest, passed) : Optional.empty();
-      if (balance.isPresent()) {
-        return balance.get();
-      }
-    }
-    return unsettled(rest, arriving, time, grows);
+    Optional<SteadyBalance> nearly = refused > 0 ? nearly(rest, arriving) : Optional.empty();
+    return nearly.isPresent() ? nearly.get() : unsettled(rest, arriving, time, grows);
+  }
+
+  /** A plant that rests, but whose shares jump and keep it from agreeing to the last digit. */
+  private Optional<SteadyBalance> nearly(StepSolver rest, double[] arriving) {
+    StepSolver.Passed passed = rest.solve(arriving, 0, NEAR, 1);
+    return passed.agreed() ? balance(rest, passed) : Optional.empty();
   }
 
   private double[][] contents(Map<String, Stream> filling) {

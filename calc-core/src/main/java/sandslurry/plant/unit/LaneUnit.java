@@ -41,6 +41,7 @@ import sandslurry.units.Measure;
  * @param stackS time that the sand lies in a stack [s]
  * @param stackHeightM height of the stack [m]
  */
+// More than ten components: each is typed, or left out, by itself.
 public record LaneUnit(
     String name,
     List<String> inlets,

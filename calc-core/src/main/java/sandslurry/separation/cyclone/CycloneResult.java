@@ -17,6 +17,7 @@ import sandslurry.separation.Partition;
  * @param hydraulicPowerW pressure drop times flow of all of them; the pump adds its own loss [W]
  * @param headM pressure drop as head of the mixture [m]
  */
+// More than ten components: each is shown, and made in one pass.
 public record CycloneResult(
     CyclonePerformance performance,
     CycloneFeed feed,

@@ -20,6 +20,7 @@ import sandslurry.separation.capture.CaptureBand;
  * @param shieldsScourMps mean velocity at which the Shields curve moves it [m/s]
  * @param kept shares that stay, over all sizes of the class
  */
+// More than ten components: a row of the table of size classes, which shows each.
 public record LaneClass(
     GrainRange size,
     double share,

@@ -169,9 +169,8 @@ public record LaneFilling(
       CleanOut cleanOut,
       int steps) {
     aboveNought("the share of the day", runningShare);
-    boolean coarse = steps == COARSE;
-    double leastRecovery = cleanOut.leastRecovery();
     GrainCurves grains = GrainCurves.of(feed);
+    double leastRecovery = cleanOut.leastRecovery();
     double[] deposits = new double[reaches.size()];
     double[] keptKg = new double[feed.sizes().size()];
     double fibreS = 0;
@@ -183,24 +182,19 @@ public record LaneFilling(
           LaneDeposit.of(reaches, boxed(deposits), feed, grains, organic, porosity, outlook);
       double recovery = now.sandRecovery(feed);
       if (last != null) {
+        // Both ends of a coarse step count: the volume filled is the same, the time is longer.
+        LaneDeposit ends = steps == COARSE && !last.jumped() ? now : last.from();
         double part = 1;
-        LaneDeposit ends = last.from();
-        if (coarse && !last.jumped()) {
-          // Both ends of the step count: the volume filled is the same, the time is longer.
-          ends = now;
+        if (ends == now && recovery < leastRecovery) {
           double before = last.from().sandRecovery(feed);
-          part = recovery < leastRecovery ? (before - leastRecovery) / (before - recovery) : 1;
+          part = (before - leastRecovery) / (before - recovery);
         }
-        double rate = 0;
-        double[] rates = new double[keptKg.length];
-        double begun = 0;
+        double[] first = keptOfAll(last.from(), keptKg.length);
+        double[] rates = keptOfAll(ends, keptKg.length);
         for (int k = 0; k < rates.length; k++) {
-          double first = kept(last.from(), k);
-          rates[k] = first + part * (kept(ends, k) - first) / 2;
-          rate += rates[k];
-          begun += first;
+          rates[k] = first[k] + part * (rates[k] - first[k]) / 2;
         }
-        double took = part * last.timeS() * (rate > 0 ? begun / rate : 1);
+        double took = part * last.timeS() * (sum(rates) > 0 ? sum(first) / sum(rates) : 1);
         time += took;
         fibreS += took * (last.from().partition().fibre() + ends.partition().fibre()) / 2;
         for (int k = 0; k < keptKg.length; k++) {
@@ -230,6 +224,23 @@ public record LaneFilling(
    * A step of the filling: what it began with, how long that would take, whether a reach is full.
    */
   private record Step(LaneDeposit from, double timeS, boolean jumped) {}
+
+  /** Sand of each class that all reaches keep [kg/s]. */
+  private static double[] keptOfAll(LaneDeposit deposit, int classes) {
+    double[] kept = new double[classes];
+    for (int k = 0; k < classes; k++) {
+      kept[k] = kept(deposit, k);
+    }
+    return kept;
+  }
+
+  private static double sum(double[] all) {
+    double sum = 0;
+    for (double one : all) {
+      sum += one;
+    }
+    return sum;
+  }
 
   /** Sand of a class that all reaches keep [kg/s]. */
   private static double kept(LaneDeposit deposit, int sandClass) {

@@ -66,12 +66,27 @@ public record OpenSection(Bore bore, double depthShare, double grainM) {
    * @return a pipe of the hydraulic diameter with the roughness of wall and bed
    */
   public Bore equivalent() {
-    CircularSegment bed = bed();
-    double wall = Math.PI * bore.diameterM() - bed.wettedPerimeterM();
-    double width = bed.surfaceWidthM();
-    double hydraulic = 4 * areaM2() / (wall + width);
-    double roughness = (bore.roughnessM() * wall + grainM * width) / (wall + width);
-    return new Bore(hydraulic, Math.min(roughness, MOST_ROUGH * hydraulic));
+    double width = bed().surfaceWidthM();
+    return asRoughAs((bore.roughnessM() * wallM() + grainM * width) / (wallM() + width));
+  }
+
+  /**
+   * The round pipe that has at least the friction of this section, for what must surely flow: as
+   * rough all round as the rougher of wall and bed.
+   *
+   * @return a pipe of the hydraulic diameter; without a bed the pipe itself
+   */
+  public Bore roughest() {
+    return asRoughAs(depthShare > 0 ? Math.max(bore.roughnessM(), grainM) : bore.roughnessM());
+  }
+
+  private double wallM() {
+    return Math.PI * bore.diameterM() - bed().wettedPerimeterM();
+  }
+
+  private Bore asRoughAs(double roughnessM) {
+    double hydraulic = 4 * areaM2() / (wallM() + bed().surfaceWidthM());
+    return new Bore(hydraulic, Math.min(roughnessM, MOST_ROUGH * hydraulic));
   }
 
   /**

@@ -51,6 +51,7 @@ import sandslurry.transport.friction.NonNewtonianFriction;
  * @param riseDemand velocity at which the coarsest grains sink along the run over that of the flow;
  *     0 where it does not climb
  */
+// More than ten components: the demands of one judgement, each against its limit.
 public record SandCarriage(
     Support support,
     double velocityMps,

@@ -25,6 +25,7 @@ import sandslurry.correlation.Estimate;
  * @param velocityToPassMps the least velocity that no finding of this judgement speaks against
  *     [m/s]
  */
+// More than ten components: the velocities of one judgement, each a step after the other.
 public record DepositionJudgement(
     Outcome outcome,
     double velocityMps,

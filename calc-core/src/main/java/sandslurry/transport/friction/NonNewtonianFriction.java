@@ -1,8 +1,5 @@
 package sandslurry.transport.friction;
 
-import java.util.ArrayList;
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
@@ -63,7 +60,6 @@ public final class NonNewtonianFriction {
    *     [1/s]
    * @param regime state of the flow
    * @param model what the value comes from
-   * @param excesses what lay outside a published range; empty in laminar flow, which is exact
    */
   public record Friction(
       double wallStressPa,
@@ -71,13 +67,7 @@ public final class NonNewtonianFriction {
       double reynolds,
       double wallShearRatePs,
       Regime regime,
-      String model,
-      List<Bound.Excess> excesses) {
-    /** Copies the list. */
-    public Friction {
-      excesses = List.copyOf(excesses);
-    }
-
+      String model) {
     /**
      * Apparent viscosity of the liquid at the wall: what a correlation made for Newtonian liquids
      * is given for turbulent flow.
@@ -186,18 +176,14 @@ public final class NonNewtonianFriction {
     }
     if (velocityMps == 0) {
       double stress = rheology.yieldStressPa();
-      return friction(stress, 0, Regime.LAMINAR, "start from rest", List.of());
+      return friction(stress, 0, Regime.LAMINAR, "start from rest");
     }
     LaminarPipeFlow laminar = laminar(velocityMps);
     double reynolds = laminar.reynolds(densityKgM3);
     Regime regime = regime(velocityMps);
     if (!(reynolds / scale > SURELY_LAMINAR)) {
       return friction(
-          laminar.wallStressPa(),
-          reynolds,
-          regime,
-          "laminar flow of the rheology, closed form",
-          List.of());
+          laminar.wallStressPa(), reynolds, regime, "laminar flow of the rheology, closed form");
     }
     Estimate turbulent =
         NonNewtonianModels.DEFAULT.wallStressPa(rheology, densityKgM3, bore, velocityMps);
@@ -215,21 +201,17 @@ public final class NonNewtonianFriction {
         isLaminar
             ? "laminar flow of the rheology, closed form"
             : NonNewtonianModels.DEFAULT.name()
-                + ", joined to laminar flow in the manner of Churchill (1977)",
-        isLaminar ? List.of() : turbulent.excesses());
+                + ", joined to laminar flow in the manner of Churchill (1977)");
   }
 
-  private Friction friction(
-      double stress, double reynolds, Regime regime, String model, List<Bound.Excess> excesses) {
-    List<Bound.Excess> all = new ArrayList<>(excesses);
+  private Friction friction(double stress, double reynolds, Regime regime, String model) {
     return new Friction(
         stress,
         4 * stress / bore.diameterM(),
         reynolds,
         rheology.shearRatePs(stress),
         regime,
-        model,
-        all);
+        model);
   }
 
   private LaminarPipeFlow laminar(double velocityMps) {

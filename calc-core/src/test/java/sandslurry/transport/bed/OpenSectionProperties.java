@@ -19,6 +19,7 @@ class OpenSectionProperties {
     assertThat(open.areaM2()).isEqualTo(PIPE.areaM2());
     assertThat(open.equivalent().diameterM()).isCloseTo(0.2, within(1e-12));
     assertThat(open.equivalent().roughnessM()).isCloseTo(1e-4, within(1e-15));
+    assertThat(open.roughest().roughnessM()).isEqualTo(1e-4);
     assertThat(open.equivalentFlowM3ps(0.05)).isCloseTo(0.05, within(1e-12));
   }
 
@@ -42,6 +43,10 @@ class OpenSectionProperties {
     assertThat(deep.areaM2()).isLessThan(shallow.areaM2());
     assertThat(deep.equivalent().diameterM()).isLessThan(shallow.equivalent().diameterM());
     assertThat(deep.areaM2() + deep.bedAreaM2()).isCloseTo(PIPE.areaM2(), within(1e-15));
+    assertThat(deep.roughest().diameterM()).isEqualTo(deep.equivalent().diameterM());
+    assertThat(deep.roughest().roughnessM())
+        .isEqualTo(Math.min(1e-3, 0.1 * deep.equivalent().diameterM()))
+        .isGreaterThanOrEqualTo(deep.equivalent().roughnessM());
     double velocity = deep.equivalent().velocityMps(deep.equivalentFlowM3ps(0.05));
     assertThat(velocity).isCloseTo(0.05 / deep.areaM2(), within(1e-9));
   }

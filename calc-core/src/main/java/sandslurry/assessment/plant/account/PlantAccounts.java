@@ -156,14 +156,6 @@ public final class PlantAccounts {
   public Accounts accounts(Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
     PlantMeanDay base = days.base();
     SandAccount sand = base.sand();
-    List<Double> recovery = new ArrayList<>();
-    for (int k = 0; k < model.constituents().sandClasses().size(); k++) {
-      double bedded = sand.bedded().sandKgps(k);
-      double back = sand.recovered().sandKgps(k) * spec.rebeddedShare();
-      recovery.add(bedded > 0 ? Math.min(1, back / bedded) : 0);
-    }
-    SandCycle cycle =
-        SandCycle.of(model.constituents().sandClasses(), recovery, sand.bedded().sandKgps());
     Map<String, StorageAccount> storages = new LinkedHashMap<>();
     spec.storages().forEach(storage -> storages.put(storage.name(), base.storage(storage)));
     PlantEnergy energy = PlantEnergy.of(model, modes, sand.flushed(), lineDay, linePump);
@@ -173,12 +165,7 @@ public final class PlantAccounts {
     rest.ifPresent(
         states -> {
           groups.put("Sand that circulates, at rest", PlantSandFigures.atRest(states));
-          groups.put(
-              "Sand to buy",
-              new PlantBudget(states)
-                  .figures(
-                      spec.accounting().prices().sandPerKg(),
-                      spec.accounting().prices().currency()));
+          groups.put("Sand to buy", toBuy(states));
         });
     sands.ofBedding().ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
     for (StorageUnit storage : spec.storages()) {
@@ -206,7 +193,7 @@ public final class PlantAccounts {
         c -> groups.put("What reaches storage in a year, and what it costs", c.figures()));
     return new Accounts(
         sand,
-        cycle,
+        cycle(sand),
         rest.map(states -> states.base().rest()),
         rest.map(states -> states.base().account()),
         bed(),
@@ -223,6 +210,21 @@ public final class PlantAccounts {
         growing().map(WaterSpec::stream),
         extraArea,
         timeConstant());
+  }
+
+  private SandCycle cycle(SandAccount sand) {
+    List<Double> recovery = new ArrayList<>();
+    for (int k = 0; k < model.constituents().sandClasses().size(); k++) {
+      double bedded = sand.bedded().sandKgps(k);
+      double back = sand.recovered().sandKgps(k) * spec.rebeddedShare();
+      recovery.add(bedded > 0 ? Math.min(1, back / bedded) : 0);
+    }
+    return SandCycle.of(model.constituents().sandClasses(), recovery, sand.bedded().sandKgps());
+  }
+
+  private List<Figure> toBuy(Spread<State> states) {
+    PlantSpec.Prices prices = spec.accounting().prices();
+    return new PlantBudget(states).figures(prices.sandPerKg(), prices.currency());
   }
 
   private Optional<Bed> bed() {

@@ -1,0 +1,244 @@
+package sandslurry.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sandslurry.assessment.lane.LaneCourse;
+import sandslurry.assessment.lane.LaneCourses;
+import sandslurry.assessment.lane.LaneEvaluation;
+import sandslurry.assessment.lane.LaneFindings;
+import sandslurry.assessment.lane.LaneWorking;
+import sandslurry.assessment.line.DataFindings;
+import sandslurry.assessment.line.DilutionCurve;
+import sandslurry.assessment.line.DilutionEvaluation;
+import sandslurry.assessment.line.LineEvaluation;
+import sandslurry.assessment.line.LineFindings;
+import sandslurry.assessment.line.LineModel;
+import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.LineWarmths;
+import sandslurry.assessment.line.LineWorking;
+import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.materials.DesignCarrier;
+import sandslurry.assessment.materials.MaterialWorking;
+import sandslurry.assessment.materials.Materials;
+import sandslurry.assessment.materials.SettlingResult;
+import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.states.WindowEvaluation;
+import sandslurry.assessment.states.WindowFindings;
+import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.station.PumpFindings;
+import sandslurry.assessment.station.PumpResult;
+import sandslurry.assessment.station.PumpWorking;
+import sandslurry.design.Design;
+import sandslurry.design.lane.LaneSpec;
+import sandslurry.design.material.CarrierSpec.ReadingsSpec;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Trace;
+import sandslurry.separation.lane.LaneResult;
+import sandslurry.units.Measure;
+
+/** Everything of a design but its plant, in one liquid. */
+final class LiquidEvaluation {
+  private final Design design;
+  private final Materials materials;
+  private final boolean whole;
+  private final Trace trace;
+  private final List<Finding> findings = new ArrayList<>();
+  private Optional<LineResult> line = Optional.empty();
+  private Optional<PumpResult> pump = Optional.empty();
+  private Optional<ServiceEvaluation> inService = Optional.empty();
+  private Optional<WindowFindings> headline = Optional.empty();
+  private Optional<LaneResult> lane = Optional.empty();
+  private final Map<String, LaneCourse> courses = new LinkedHashMap<>();
+
+  /**
+   * A design in a liquid.
+   *
+   * @param whole whether it is the design itself, with its working, its states and its dilution;
+   *     not one of the liquids that it is compared with
+   */
+  LiquidEvaluation(Design design, Materials materials, boolean whole) {
+    this.design = design;
+    this.materials = materials;
+    this.whole = whole;
+    this.trace = whole ? Trace.recording() : Trace.NONE;
+  }
+
+  /**
+   * Evaluates it, once.
+   *
+   * @param band the same with a thinner and a thicker liquid
+   * @param byOtherLaws the same with other laws fitted to the readings, by name
+   */
+  Assessment assessment(Optional<Assessment.Band> band, Map<String, Assessment> byOtherLaws) {
+    double crowd = crowd();
+    SettlingResult settling = SettlingResult.of(materials, crowd);
+    if (whole) {
+      MaterialWorking.tell(trace, materials, settling, crowd);
+    }
+    if (design.route().isPresent()) {
+      line();
+    }
+    ServiceResult service = service();
+    if (design.lane().isPresent()) {
+      lane();
+    }
+    Optional<DilutionCurve> dilution = dilution();
+    findings.addAll(DataFindings.of(design, materials, line));
+    List<Finding> base = List.copyOf(findings);
+    band.ifPresent(b -> findings.addAll(new BandFindings(design.units(), base).of(b)));
+    byOtherLaws.forEach(
+        (law, by) -> findings.addAll(new BandFindings(design.units(), base).byAnotherLaw(law, by)));
+    withoutContradictions(findings);
+    findings.sort(
+        Comparator.comparing(Finding::severity)
+            .reversed()
+            .thenComparing(LiquidEvaluation::headlinePlace));
+    return new Assessment(
+        design,
+        materials.carrier(),
+        settling,
+        line,
+        pump,
+        service,
+        lane,
+        courses,
+        Optional.empty(),
+        design.carrier() instanceof ReadingsSpec readings
+            ? Optional.of(DesignCarrier.fit(readings))
+            : Optional.empty(),
+        dilution,
+        band,
+        findings,
+        SafetyCautions.of(design, service),
+        trace.steps());
+  }
+
+  private void line() {
+    LineModel model = new LineModel(design, materials);
+    LineWarmths warmths = LineWarmths.of(design, materials, model);
+    Optional<PumpEvaluation> pumps = Optional.empty();
+    boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
+    if (design.pump().isPresent() && flows) {
+      pumps = Optional.of(new PumpEvaluation(design, materials, model));
+      pump = pumps.map(PumpEvaluation::result);
+    }
+    Optional<Double> dutyFlow =
+        pump.flatMap(PumpResult::governing).map(duty -> Measure.FLOW.si(duty.flow()));
+    LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
+    OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
+    LineResult result = evaluation.result(window);
+    line = Optional.of(result);
+    findings.addAll(
+        new LineFindings(design, materials, warmths, evaluation.judged(), result, whole).all());
+    if (whole) {
+      LineWorking.tell(trace, model, materials, evaluation.states());
+    }
+    if (pump.isPresent()) {
+      findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
+      if (whole) {
+        PumpWorking.tell(trace, design, pump.get(), model, materials);
+      }
+    }
+    if (flows) {
+      inService =
+          Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.judged(), whole));
+    }
+    if (!result.states().isEmpty()) {
+      headline = Optional.of(new WindowFindings(design, model, window));
+    }
+  }
+
+  private ServiceResult service() {
+    ServiceEvaluation service =
+        inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
+    findings.addAll(ServiceFindings.of(design, service));
+    headline.ifPresent(window -> findings.addAll(window.all(findings)));
+    if (whole) {
+      ServiceWorking.tell(trace, design, materials, service.result());
+    }
+    return service.result();
+  }
+
+  private void lane() {
+    LaneEvaluation evaluation = new LaneEvaluation(design, materials);
+    if (!evaluation.flows()) {
+      findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
+      return;
+    }
+    LaneResult result = evaluation.result();
+    lane = Optional.of(result);
+    findings.addAll(new LaneFindings(design, evaluation, result).all());
+    if (whole) {
+      LaneWorking.tell(trace, design, evaluation, result);
+      courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
+    }
+  }
+
+  /** Only the design itself shows a dilution curve, not the ends of its band. */
+  private Optional<DilutionCurve> dilution() {
+    return whole
+            && design.dilution().isPresent()
+            && line.isPresent()
+            && !line.get().states().isEmpty()
+        ? Optional.of(new DilutionEvaluation(design, materials).curve())
+        : Optional.empty();
+  }
+
+  /** No pass on plugging stands beside something graver on plugging of the same or the whole. */
+  private static void withoutContradictions(List<Finding> findings) {
+    List<Finding> grave =
+        findings.stream()
+            .filter(f -> f.topic() == Finding.Topic.PLUGGING)
+            .filter(f -> f.severity().compareTo(Severity.PASS) > 0)
+            .toList();
+    findings.removeIf(
+        f ->
+            f.topic() == Finding.Topic.PLUGGING
+                && f.severity() == Severity.PASS
+                && grave.stream()
+                    .anyMatch(
+                        g ->
+                            g.element().equals(f.element())
+                                || g.severity() == Severity.FAIL
+                                    && (g.element().equals("carrier")
+                                        || g.element().equals("line"))));
+    // No derating keeps the sand in motion where it does not stay so anyway.
+    if (!grave.isEmpty()) {
+      findings.removeIf(f -> f.element().equals("pump derating") && f.severity() == Severity.PASS);
+    }
+    List<Finding> failed =
+        findings.stream()
+            .filter(f -> f.topic() == Finding.Topic.PUMP && f.severity() == Severity.FAIL)
+            .toList();
+    findings.removeIf(
+        f ->
+            f.topic() == Finding.Topic.PUMP
+                && f.severity() == Severity.PASS
+                && failed.stream().anyMatch(g -> g.element().equals(f.element())));
+  }
+
+  /**
+   * Of findings as grave as others first comes what a reading on site shows, then that no flow rate
+   * works, then that the pump gives another flow rate than typed.
+   */
+  private static int headlinePlace(Finding finding) {
+    int place =
+        List.of("observed", WindowFindings.ID, PumpFindings.DIFFERS, PumpFindings.SETTLES)
+            .indexOf(finding.topic() == Finding.Topic.OBSERVED ? "observed" : finding.id());
+    return place < 0 ? Integer.MAX_VALUE : place;
+  }
+
+  /** The concentration in which grains fall: that of the line, or of the lane, or none. */
+  private double crowd() {
+    if (design.flow().isPresent()) {
+      double flow = Measure.FLOW.si(design.flow().get().design());
+      return materials.flows(flow) ? materials.sandFraction(flow) : 0;
+    }
+    return design.lane().flatMap(LaneSpec::sandFraction).map(Measure.FRACTION::si).orElse(0.0);
+  }
+}
