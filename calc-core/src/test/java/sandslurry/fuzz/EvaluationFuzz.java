@@ -11,7 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -24,12 +26,22 @@ import sandslurry.report.Answer;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 
-/** Changes numbers of an example in any way: what can be read is judged, quickly and in numbers. */
+/**
+ * Changes an example in any way: a number becomes greater or smaller, a choice becomes another, a
+ * field or its group goes. What can still be read is judged and reported, quickly and in numbers.
+ */
 public final class EvaluationFuzz {
-  private static final long LONGEST_NS = 5_000_000_000L;
+  /** Of processor time, with the classes instrumented; without that the aim is 5 s. */
+  private static final long LONGEST_NS = Long.getLong("fuzz.longest.s", 20) * 1_000_000_000L;
+
   private static final int MOST_CHANGES = 6;
+  private static final int BYTES_OF_CHANGE = 5;
   private static final Pattern NUMBER = Pattern.compile("^[0-9.]+");
   private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|Infinity)\\b");
+
+  /** What the examples say in each field, by its name: choices for any field of that name. */
+  private static final Map<String, List<String>> SAID = new TreeMap<>();
+
   private static final List<Start> STARTS = starts();
 
   private EvaluationFuzz() {}
@@ -59,9 +71,17 @@ public final class EvaluationFuzz {
       for (int i = 0; i < node.size(); i++) {
         walk(node.get(i), place + "/" + i, fields);
       }
-    } else if (NUMBER.matcher(node.asText()).find()) {
+    } else {
       fields.add(place);
+      List<String> said = SAID.computeIfAbsent(name(place), n -> new ArrayList<>());
+      if (!said.contains(node.asText())) {
+        said.add(node.asText());
+      }
     }
+  }
+
+  private static String name(String place) {
+    return place.substring(place.lastIndexOf('/') + 1);
   }
 
   /**
@@ -76,21 +96,38 @@ public final class EvaluationFuzz {
   /** The design that some bytes stand for. */
   static Optional<DesignDocument> changed(byte[] data) {
     ByteBuffer bytes = ByteBuffer.wrap(data);
-    if (bytes.remaining() < 5) {
+    if (!bytes.hasRemaining()) {
       return Optional.empty();
     }
     Start start = STARTS.get((bytes.get() & 0xFF) % STARTS.size());
     DesignDocument document = start.document();
-    for (int i = 0; i < MOST_CHANGES && bytes.remaining() >= 4; i++) {
+    for (int i = 0; i < MOST_CHANGES && bytes.remaining() >= BYTES_OF_CHANGE; i++) {
       String field = start.fields().get((bytes.getShort() & 0xFFFF) % start.fields().size());
-      double factor = Math.pow(10, bytes.getShort() / 8192.0);
-      Matcher number = NUMBER.matcher(document.text(field));
-      if (number.find()) {
-        String text = String.format(Locale.ROOT, "%.6g", factor * value(number.group()));
-        document = document.with(field, number.replaceFirst(text));
-      }
+      document = changed(document, field, bytes.get(), bytes.getShort());
     }
     return Optional.of(document);
+  }
+
+  private static DesignDocument changed(
+      DesignDocument document, String field, byte kind, short amount) {
+    if (!document.has(field)) {
+      return document;
+    }
+    List<String> said = SAID.get(name(field));
+    String group = field.substring(0, field.lastIndexOf('/'));
+    return switch (kind & 7) {
+      case 0 -> document.without(field);
+      case 1 -> group.isEmpty() ? document : document.without(group);
+      case 2, 3 -> document.with(field, said.get((amount & 0xFFFF) % said.size()));
+      default -> {
+        Matcher number = NUMBER.matcher(document.text(field));
+        if (!number.find()) {
+          yield document;
+        }
+        double scaled = Math.pow(10, amount / 8192.0) * value(number.group());
+        yield document.with(field, number.replaceFirst(String.format(Locale.ROOT, "%.6g", scaled)));
+      }
+    };
   }
 
   private static double value(String number) {

@@ -55,7 +55,11 @@ final class ChoiceRow implements Row {
         event -> {
           Choice chosen = (Choice) box.getSelectedItem();
           if (!taking && chosen != null) {
-            model.change(document -> set.apply(document, chosen.value()));
+            model.answer(
+                pointer.get(),
+                get.apply(model.document()),
+                chosen.value(),
+                document -> set.apply(document, chosen.value()));
             refresh();
           }
         });

@@ -217,7 +217,7 @@ final class FieldRows {
     }
   }
 
-  /** Another kind keeps the fields that it has too; undo brings the others back. */
+  /** Another kind keeps the fields that it has too. */
   private DesignDocument withKind(DesignDocument document, Kinds<?> kinds, String name) {
     String place = at.get();
     if (name.equals(document.text(place + "/" + kinds.kind().name()))) {
@@ -227,8 +227,7 @@ final class FieldRows {
     for (Fields<?> fields : kinds.all()) {
       if (fields.name().equals(name)) {
         for (Field<?> field : fields.all()) {
-          String text = document.text(place + "/" + field.name());
-          changed = text.isEmpty() ? changed : changed.with(place + "/" + field.name(), text);
+          changed = changed.withThoseOf(document, document.places(place + "/" + field.name()));
         }
       }
     }

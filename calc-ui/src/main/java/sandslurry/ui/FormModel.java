@@ -37,7 +37,17 @@ final class FormModel {
   private Reading reading;
   private Outcome outcome = Outcome.PROBLEMS;
   private Optional<Assessment> latest = Optional.empty();
-  private final Map<String, String> aside = new HashMap<>();
+
+  /** What an answer needed when it was given up, by question and answer. */
+  private final Map<String, Aside> aside = new HashMap<>();
+
+  /**
+   * What was taken out.
+   *
+   * @param of the document it was in
+   * @param places where
+   */
+  private record Aside(DesignDocument of, List<String> places) {}
 
   FormModel(Evaluator evaluator) {
     this.evaluator = evaluator;
@@ -114,37 +124,32 @@ final class FormModel {
     step(change.apply(document()), "");
   }
 
-  /** Takes parts out of the design, and keeps them in case they are wanted again. */
-  void takeOut(List<String> pointers) {
+  /**
+   * Answers a question another way, in one step: what only the old answer needs goes aside, and
+   * what was typed for the new one before comes back.
+   *
+   * @param question pointer of what is asked
+   * @param from the old answer
+   * @param to the new one
+   * @param change the document with the new answer and without what the old one needs
+   */
+  void answer(String question, String from, String to, UnaryOperator<DesignDocument> change) {
     change(
-        document -> {
-          DesignDocument without = document;
-          for (String pointer : pointers) {
-            if (document.json(pointer).startsWith("{")) {
-              aside.put(pointer, document.json(pointer));
-            }
-            without = without.without(pointer);
-          }
-          return without;
+        before -> {
+          DesignDocument after = change.apply(before);
+          Aside back = aside.get(question + "=" + to);
+          aside.put(question + "=" + from, new Aside(before, absent(after, before.places(""))));
+          return back == null ? after : after.withThoseOf(back.of, absent(after, back.places));
         });
   }
 
-  /** Puts parts in, as they were when they were taken out, or new. */
-  void putIn(List<String> pointers, UnaryOperator<DesignDocument> fresh) {
-    change(
-        document -> {
-          DesignDocument with = fresh.apply(document);
-          for (String pointer : pointers) {
-            String kept = aside.remove(pointer);
-            with = kept == null ? with : with.withPart(pointer, kept);
-          }
-          return with;
-        });
+  private static List<String> absent(DesignDocument document, List<String> places) {
+    return places.stream().filter(place -> !document.has(place)).toList();
   }
 
   /** What was taken out of the entries of a list is forgotten when they change their places. */
   void forgetBelow(String list) {
-    aside.keySet().removeIf(pointer -> pointer.startsWith(list + "/"));
+    aside.keySet().removeIf(question -> question.startsWith(list + "/"));
   }
 
   private void step(DesignDocument changed, String field) {

@@ -191,17 +191,26 @@ final class InputSection implements Row {
     box.setName(name);
     box.addActionListener(
         event -> {
+          String part = parts.get().get(0);
           if (box.isSelected()) {
-            model.putIn(parts.get(), add);
+            model.answer(part, "out", "in", add);
           } else {
             commit();
-            model.takeOut(parts.get());
+            model.answer(part, "in", "out", document -> without(document, parts.get()));
           }
         });
     rows.add(() -> box.setSelected(there.test(model.document())));
     panel.add(box, "span 2, align left");
     first = first == null ? box : first;
     return box;
+  }
+
+  private static DesignDocument without(DesignDocument document, List<String> parts) {
+    DesignDocument without = document;
+    for (String part : parts) {
+      without = without.without(part);
+    }
+    return without;
   }
 
   void focusFirst() {

@@ -296,6 +296,48 @@ class PanelsTest {
   }
 
   @Test
+  void whatWasTypedForAnAnswerComesBackWithIt() throws Exception {
+    onEventThread(
+        () -> {
+          FormModel model = new FormModel(Designs.NEVER);
+          InputsPanel inputs = new InputsPanel(model);
+          model.startFrom(Designs.everything());
+          choose(inputs, "/carrier/kind", "manure");
+          find(inputs.component(), JTextField.class, "/carrier/totalSolids").setText("3 %");
+          DesignDocument manure = model.document();
+          choose(inputs, "/carrier/kind", "water");
+          choose(inputs, "/carrier/kind", "manure");
+          assertThat(sorted(model.document())).isEqualTo(sorted(manure));
+          model.startFrom(Designs.everything());
+          comesBack(model, inputs, "/sand/gradation", "ASTM C33");
+          comesBack(model, inputs, "/sand/gradation", "two sizes");
+          comesBack(model, inputs, "/lines/0/pump/kind", "piston");
+          comesBack(model, inputs, "/lines/0/pump/kind", "none");
+          comesBack(model, inputs, "/lines/0/route/runs/0/pipe", "given bore");
+          comesBack(model, inputs, "/lines/0/route/runs/1/pipe", "ASTM D2241");
+          return null;
+        });
+  }
+
+  /** Another answer and back leaves the design as it was; so do the steps that undo them. */
+  private static void comesBack(
+      FormModel model, InputsPanel inputs, String question, String another) {
+    DesignDocument before = model.document();
+    if (question.startsWith("/lines/0/route/runs/1")) {
+      find(inputs.component(), JList.class, "/lines/0/route/runs").setSelectedIndex(1);
+    }
+    JComboBox<?> box = find(inputs.component(), JComboBox.class, question);
+    Object answer = box.getSelectedItem();
+    choose(inputs, question, another);
+    assertThat(model.document()).as("%s %s", question, another).isNotEqualTo(before);
+    find(inputs.component(), JComboBox.class, question).setSelectedItem(answer);
+    assertThat(sorted(model.document())).as("%s %s", question, another).isEqualTo(sorted(before));
+    model.undo();
+    model.undo();
+    assertThat(model.document()).isEqualTo(before);
+  }
+
+  @Test
   void aPipeIsChosenByStandardSizeAndClassOrByItsBore() throws Exception {
     onEventThread(
         () -> {

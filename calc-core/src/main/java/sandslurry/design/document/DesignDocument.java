@@ -23,6 +23,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -374,6 +375,49 @@ public final class DesignDocument {
     JsonPointer typed = JsonPointer.compile(pointer);
     boolean top = !typed.matches() && root.has(typed.getMatchingProperty());
     return top ? typed : JsonPointer.compile(VersionOne.renewed(pointer));
+  }
+
+  /**
+   * Where something was typed, known or not.
+   *
+   * @param pointer JSON Pointer of a field, a list or a part; empty for the whole document
+   * @return the JSON Pointers of all texts there and below, in the order of the file
+   */
+  public List<String> places(String pointer) {
+    List<String> places = new ArrayList<>();
+    JsonPointer from = at(pointer);
+    if (!root.at(from).isMissingNode()) {
+      collect(root.at(from), from, places);
+    }
+    return places;
+  }
+
+  private static void collect(JsonNode node, JsonPointer at, List<String> places) {
+    if (node.isObject()) {
+      node.properties().forEach(f -> collect(f.getValue(), at.appendProperty(f.getKey()), places));
+    } else if (node.isArray()) {
+      for (int i = 0; i < node.size(); i++) {
+        collect(node.get(i), at.appendIndex(i), places);
+      }
+    } else {
+      places.add(at.toString());
+    }
+  }
+
+  /**
+   * The document with what another one says at some places, to the letter.
+   *
+   * @param other the other document
+   * @param places JSON Pointers, those of a list in their order
+   * @return the changed document
+   */
+  public DesignDocument withThoseOf(DesignDocument other, List<String> places) {
+    ObjectNode copy = root.deepCopy();
+    for (String place : places) {
+      JsonPointer where = JsonPointer.compile(place);
+      put(parent(copy, where), where.last(), other.root.at(where).deepCopy());
+    }
+    return new DesignDocument(copy, old);
   }
 
   private static JsonNode parent(ObjectNode root, JsonPointer pointer) {

@@ -36,6 +36,23 @@ class SolidsDeratingProperties {
         .isEqualTo(1.0);
   }
 
+  @Example
+  void onlyEnginAndGurAskForTheImpeller() {
+    assertThat(SolidsDeratings.FAMILY.all())
+        .filteredOn(SolidsDerating::needsImpellerDiameter)
+        .extracting(SolidsDerating::id)
+        .containsExactly("engin-gur-2003");
+  }
+
+  @Example
+  void byCaveTheEfficiencyFallsAsTheHeadDoes() {
+    SolidsDerating cave = SolidsDeratings.FAMILY.find("cave-1976").orElseThrow();
+    Slurry sand = slurry(5e-4, 0.1);
+    assertThat(cave.efficiencyRatio(sand, IMPELLER).value())
+        .isLessThan(1)
+        .isEqualTo(cave.headRatio(sand, IMPELLER).value());
+  }
+
   @Property
   void moreSandTakesMoreHead(
       @ForAll @DoubleRange(min = 5e-5, max = 5e-3) @Scale(8) double size,

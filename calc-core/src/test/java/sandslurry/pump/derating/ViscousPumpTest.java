@@ -47,6 +47,27 @@ class ViscousPumpTest {
   }
 
   @Test
+  void aLiquidThinnerThanWaterChangesNothingEither() {
+    assertThat(at(0.01).none()).isTrue();
+    assertThat(at(0.01).flowRatio()).isEqualTo(1);
+    assertThat(at(0.01).efficiencyRatio()).isEqualTo(1);
+    assertThatThrownBy(() -> at(Double.POSITIVE_INFINITY)).hasMessageContaining("Infinity");
+    assertThatThrownBy(() -> at(0)).hasMessageContaining("0.0 m2/s");
+  }
+
+  /** Each limit of the method is named when it is passed, and by itself. */
+  @Test
+  void aPumpBeyondTheTestedFlowOrHeadIsNamed() {
+    assertThat(MODEL.correction(new BestPoint(0.05, 100, SPEED), 1e-4).excesses()).isEmpty();
+    assertThat(MODEL.correction(new BestPoint(0.08, 100, SPEED), 1e-4).excesses())
+        .extracting(e -> e.bound().what())
+        .contains(MODEL.about().bounds().get(3).what());
+    assertThat(MODEL.correction(new BestPoint(0.05, 140, SPEED), 1e-4).excesses())
+        .extracting(e -> e.bound().what())
+        .contains(MODEL.about().bounds().get(4).what());
+  }
+
+  @Test
   void theFactorsJoinWaterWithoutAStep() {
     double one = 1 / (at(1).b() * at(1).b());
     assertThat(at(one * (1 - 1e-9)).flowRatio()).isEqualTo(1);

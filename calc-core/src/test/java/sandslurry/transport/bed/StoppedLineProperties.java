@@ -58,6 +58,20 @@ class StoppedLineProperties {
         .isGreaterThanOrEqualTo(2 * restart.expectedPa() - 1e-9);
   }
 
+  /** By hand: the greatest, the sum, and twice bed and yield with the worse of both plugs. */
+  @Example
+  void whatARestartMayTakeIsWorkedByHand() {
+    StoppedLine.Restart drags = new StoppedLine.Restart(10, 20, 30, OptionalDouble.of(40));
+    assertThat(drags.lowPa()).isEqualTo(30);
+    assertThat(drags.expectedPa()).isEqualTo(60);
+    assertThat(drags.highPa()).hasValue(2 * 30 + 2 * 30);
+    StoppedLine.Restart wedges = new StoppedLine.Restart(10, 20, 30, OptionalDouble.of(100));
+    assertThat(wedges.highPa()).hasValue(2 * 30 + 100);
+    assertThat(new StoppedLine.Restart(50, 20, 30, OptionalDouble.empty()).lowPa()).isEqualTo(50);
+    assertThat(new StoppedLine.Restart(5, 40, 30, OptionalDouble.empty()).lowPa()).isEqualTo(40);
+    assertThat(new StoppedLine.Restart(5, 4, 3, OptionalDouble.empty()).highPa()).isEmpty();
+  }
+
   @Property
   void theSlideAngleOfAThinBedTendsToThatOfAGrainAndIsContinuous(
       @ForAll @DoubleRange(min = 1e-12, max = 1e-9) @Scale(14) double fraction) {

@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
@@ -220,6 +222,50 @@ class DepositionRuleTest {
         .isEqualTo(Outcome.BELOW_LIMIT);
     assertThat(RULE.judge(coarse, PIPE, 0.15, Math.PI / 2).outcome())
         .isEqualTo(Outcome.BELOW_LIMIT);
+  }
+
+  private static double limit(SandLoad load, double degrees) {
+    return RULE.judge(load, PIPE, 1.5, Math.toRadians(degrees)).limitMps();
+  }
+
+  /**
+   * Half of the way from 60 to 75 degrees the velocity is the geometric mean of that for a bed,
+   * which no longer grows, and that which lifts the grains, w sin(slope).
+   */
+  @Test
+  void betweenSixtyAndSeventyFiveDegreesLiftingTakesTheBedsPlaceInEvenRatios() {
+    SandLoad coarse = uniform(2e-3, 0.05);
+    double bed = limit(coarse, 60);
+    double fall = limit(coarse, 90);
+    assertThat(bed).isEqualTo(limit(coarse, 50), offset(1e-9)).isGreaterThan(5 * fall);
+    assertThat(limit(coarse, 67.5))
+        .isCloseTo(Math.sqrt(bed * fall * Math.sin(Math.toRadians(67.5))), offset(1e-9));
+    assertThat(limit(coarse, 75)).isCloseTo(fall * Math.sin(Math.toRadians(75)), offset(1e-9));
+  }
+
+  /** Fine sand falls so slowly that its riser keeps a fortieth of the velocity for a bed. */
+  @Test
+  void aRiserOfFineSandKeepsAFortiethOfTheVelocityForABed() {
+    SandLoad fine = uniform(1e-4, 0.1);
+    assertThat(limit(fine, 90)).isCloseTo(limit(fine, 60) / 40, offset(1e-9));
+    assertThat(limit(fine, 67.5)).isCloseTo(limit(fine, 60) / Math.sqrt(40), offset(1e-9));
+  }
+
+  /** By hand: 10 % for each factor e beyond 2 mm2/s and 0.5 m, ln 2 = 0.693147, at most 25 %. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 0.3, 0",
+    "2, 0.5, 0",
+    "4, 0.3, 0.0693147",
+    "1, 1.0, 0.0693147",
+    "4, 1.0, 0.1386294",
+    "16, 0.3, 0.2079442",
+    "30, 0.3, 0.25"
+  })
+  void theMarginIsWiderBeyondTheMeasurements(double mm2ps, double boreM, double widening) {
+    SandLoad load = SandLoad.even(slurry(new Liquid(1000, mm2ps * 1e-3), 5e-4, 0.02));
+    assertThat(RULE.judge(load, new Bore(boreM, 4.5e-5), 2, 0).widening())
+        .isCloseTo(widening, offset(1e-7));
   }
 
   @Test
