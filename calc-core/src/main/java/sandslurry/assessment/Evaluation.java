@@ -18,7 +18,6 @@ import sandslurry.assessment.plant.judged.PlantFindings;
 import sandslurry.assessment.plant.profile.ProfileEvaluation;
 import sandslurry.assessment.plant.profile.ProfileFindings;
 import sandslurry.design.Design;
-import sandslurry.design.material.CarrierSpec.ReadingsSpec;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.step.Trace;
@@ -70,9 +69,9 @@ public final class Evaluation {
     List<Finding> ofPlant =
         before.findings().stream().filter(f -> f.topic() == Finding.Topic.PLANT).toList();
     Optional<CarriedStream> worst =
-        base.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
-            ? governing(judged(base, CarriedStream.of(mixture, model, result)))
-            : Optional.empty();
+        base.mixture()
+            .flatMap(MixtureSpec::ofStream)
+            .flatMap(mixture -> governing(judged(base, CarriedStream.of(mixture, model, result))));
     return new Lines(
         worst.map(
             time -> design -> line(time.in(design).orElse(design.withoutLine())).with(ofPlant)),
@@ -92,9 +91,11 @@ public final class Evaluation {
   }
 
   private static Assessment lineBeside(PlantModel model, PlantResult result, Design design) {
-    return design.mixture().orElse(null) instanceof MixtureSpec.OfStream mixture
-        ? ofStream(design, mixture, model, result)
-        : line(design);
+    return design
+        .mixture()
+        .flatMap(MixtureSpec::ofStream)
+        .map(mixture -> ofStream(design, mixture, model, result))
+        .orElseGet(() -> line(design));
   }
 
   private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
@@ -149,10 +150,15 @@ public final class Evaluation {
       band = Optional.of(new Assessment.Band(scatter, ends.get(0), ends.get(1)));
     }
     Map<String, Assessment> byOtherLaws = new LinkedHashMap<>();
-    if (design.carrier() instanceof ReadingsSpec readings) {
-      DesignCarrier.others(readings)
-          .forEach((law, carrier) -> byOtherLaws.put(law, one(design, materials.in(carrier))));
-    }
+    design
+        .carrier()
+        .fromReadings()
+        .ifPresent(
+            readings ->
+                DesignCarrier.others(readings)
+                    .forEach(
+                        (law, carrier) ->
+                            byOtherLaws.put(law, one(design, materials.in(carrier)))));
     return new LiquidEvaluation(design, materials, true).assessment(band, byOtherLaws);
   }
 

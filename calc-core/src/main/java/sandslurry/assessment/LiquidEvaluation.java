@@ -34,7 +34,6 @@ import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.PumpWorking;
 import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
-import sandslurry.design.material.CarrierSpec.ReadingsSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Trace;
@@ -108,9 +107,7 @@ final class LiquidEvaluation {
         lane,
         courses,
         Optional.empty(),
-        design.carrier() instanceof ReadingsSpec readings
-            ? Optional.of(DesignCarrier.fit(readings))
-            : Optional.empty(),
+        design.carrier().fromReadings().map(DesignCarrier::fit),
         dilution,
         band,
         findings,

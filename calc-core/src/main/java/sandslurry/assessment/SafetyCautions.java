@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.design.Design;
-import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.plant.unit.PlantUnit;
 
@@ -178,7 +178,7 @@ final class SafetyCautions {
     if (operation.flatMap(OperationSpec::flush).isPresent()) {
       cautions.add(HIGH_FLUSH);
     }
-    if (design.pump().orElse(null) instanceof PistonSpec) {
+    if (design.pump().flatMap(PumpSpec::piston).isPresent()) {
       cautions.add(PISTON);
     }
     if (design.feed().screw().isPresent()) {

@@ -6,6 +6,7 @@ import sandslurry.assessment.states.StateCure;
 import sandslurry.assessment.states.StateVariants;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.OtherPumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
@@ -27,9 +28,11 @@ final class StandbyFindings extends FindingWriter {
   }
 
   List<Finding> all() {
-    if (!(design.pump().orElse(null) instanceof RotodynamicSpec spec)) {
-      return findings;
-    }
+    design.pump().flatMap(PumpSpec::rotodynamic).ifPresent(this::spares);
+    return findings;
+  }
+
+  private void spares(RotodynamicSpec spec) {
     for (OtherPumpSpec spare : spec.spares()) {
       String name = StateVariants.spareName(spare);
       evaluation.result().states().stream()
@@ -44,7 +47,6 @@ final class StandbyFindings extends FindingWriter {
         found("no-spare", Severity.NOTE, Topic.PUMP, "pump").add();
       }
     }
-    return findings;
   }
 
   private void spare(OtherPumpSpec spare, StateResult worst) {

@@ -28,13 +28,14 @@ final class StreamLines {
   static Map<String, StreamLine> of(Design design, List<Assessment> lines) {
     Map<String, StreamLine> all = new HashMap<>();
     for (Assessment line : lines) {
-      if (design.mixture().orElse(null) instanceof MixtureSpec.OfStream carried) {
+      Optional<MixtureSpec.OfStream> carried = design.mixture().flatMap(MixtureSpec::ofStream);
+      if (carried.isPresent()) {
         design
             .route()
             .ifPresent(
                 route ->
                     all.put(
-                        carried.stream(),
+                        carried.get().stream(),
                         new StreamLine(
                             design.pump().isPresent(),
                             OptionalDouble.of(staticM(design, route)),

@@ -145,7 +145,7 @@ public final class DesignFields extends Fields<Design> {
 
   /** A line that carries a stream of the plant takes liquid and sand from there alone. */
   private void checkCarried(Values values) {
-    if (values.good(carrier) && !(values.get(carrier) instanceof CarrierSpec.WaterSpec)) {
+    if (values.good(carrier) && !values.get(carrier).isWater()) {
       values.problem(
           carrier, "must be water, the water of the plant: the liquor comes from the stream");
     }

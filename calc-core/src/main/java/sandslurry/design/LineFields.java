@@ -8,7 +8,6 @@ import sandslurry.design.line.FlowFields;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteFields;
 import sandslurry.design.line.RouteSpec;
-import sandslurry.design.material.CarrierFields;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.DilutionFields;
 import sandslurry.design.material.DilutionSpec;
@@ -116,7 +115,7 @@ public final class LineFields extends Fields<LineSpec> {
   /** Holds the dilution of a line against the liquid that it thins. */
   void checkDilution(Values line, CarrierSpec liquid) {
     for (Values group : line.inside(dilution)) {
-      Optional<Quantity<Dimensionless>> own = CarrierFields.solids(liquid);
+      Optional<Quantity<Dimensionless>> own = liquid.solids();
       if (own.isEmpty()) {
         group.problem(
             DILUTION.solids,
@@ -142,13 +141,14 @@ public final class LineFields extends Fields<LineSpec> {
    * @return whether the line carries a stream
    */
   boolean checkStream(Values line, Optional<PlantSpec> plant, boolean given) {
-    if (!(line.maybe(mixture).orElse(null) instanceof MixtureSpec.OfStream carried)) {
+    Optional<MixtureSpec.OfStream> carried = line.maybe(mixture).flatMap(MixtureSpec::ofStream);
+    if (carried.isEmpty()) {
       return false;
     }
     Values part = line.inside(mixture).get(0);
     if (!given) {
       part.problem(MIXTURE.stream, "needs a plant that has such a stream");
-    } else if (plant.isPresent() && !plant.get().streams().contains(carried.stream())) {
+    } else if (plant.isPresent() && !plant.get().streams().contains(carried.get().stream())) {
       part.problem(
           MIXTURE.stream,
           "is no stream of the plant; they are: " + String.join(", ", plant.get().streams()));

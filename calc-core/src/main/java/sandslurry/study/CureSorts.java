@@ -3,6 +3,7 @@ package sandslurry.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -15,6 +16,7 @@ import sandslurry.design.document.DesignDocument;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.material.CarrierSpec.ManureSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
@@ -140,10 +142,8 @@ final class CureSorts {
   }
 
   private Stream<TriedCure> pumpSpeeds() {
-    if (!(design.pump().orElse(null) instanceof RotodynamicSpec pump)) {
-      return Stream.empty();
-    }
-    return speeds(pump, SPEEDS);
+    return design.pump().flatMap(PumpSpec::rotodynamic).stream()
+        .flatMap(pump -> speeds(pump, SPEEDS));
   }
 
   private Stream<TriedCure> speeds(RotodynamicSpec pump, double[] ratios) {
@@ -225,9 +225,11 @@ final class CureSorts {
 
   /** A narrower pipe against settling, else a wider one, and the speed that it asks of the pump. */
   private Stream<TriedCure> pipesAndSpeeds() {
-    if (!(design.pump().orElse(null) instanceof RotodynamicSpec pump)) {
+    Optional<RotodynamicSpec> rotodynamic = design.pump().flatMap(PumpSpec::rotodynamic);
+    if (rotodynamic.isEmpty()) {
       return Stream.empty();
     }
+    RotodynamicSpec pump = rotodynamic.get();
     double now = Measure.LENGTH.si(runs().get(concerned().get(0)).meanBore());
     boolean narrower = finding.topic() == Topic.PLUGGING;
     return near(true)
@@ -269,10 +271,11 @@ final class CureSorts {
   }
 
   private Stream<TriedCure> thinner() {
-    if (!(design.carrier() instanceof ManureSpec manure)) {
+    Optional<ManureSpec> manure = design.carrier().manure();
+    if (manure.isEmpty()) {
       return Stream.empty();
     }
-    double solids = Measure.FRACTION.si(manure.totalSolids());
+    double solids = Measure.FRACTION.si(manure.get().totalSolids());
     return IntStream.rangeClosed(1, (int) Math.ceil(solids / THINNER_BY) - 1)
         .mapToObj(
             i -> {

@@ -25,8 +25,7 @@ import sandslurry.design.Documents;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.Reading;
-import sandslurry.design.material.CarrierSpec.WaterSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
@@ -165,7 +164,7 @@ class AssessmentProperties {
   @Property(tries = 50, maxDiscardRatio = 50)
   void aDutyPointLiesOnBothCurves(@ForAll long seed) {
     Design design = extreme(seed);
-    Assume.that(design.pump().filter(RotodynamicSpec.class::isInstance).isPresent());
+    Assume.that(design.pump().flatMap(PumpSpec::rotodynamic).isPresent());
     Assessment assessment = Evaluation.assess(design);
     Assume.that(assessment.pump().isPresent());
     PumpResult result = assessment.pump().get();
@@ -179,7 +178,7 @@ class AssessmentProperties {
       }
       PumpGroup pumps =
           new PumpEvaluation(design, materials, line)
-              .derated((RotodynamicSpec) design.pump().get())
+              .derated(design.pump().get().rotodynamic().orElseThrow())
               .orElseThrow();
       double flow = Measure.FLOW.si(duty.flow());
       double head = Measure.LENGTH.si(duty.head());
@@ -353,7 +352,7 @@ class AssessmentProperties {
         assess(
             document.with(
                 "/lines/0/flow/minimum", factor * flow(before, FlowCase.MINIMUM) + " m3/s"));
-    if (worstPlugging(before) != Severity.FAIL || before.design().carrier() instanceof WaterSpec) {
+    if (worstPlugging(before) != Severity.FAIL || before.design().carrier().isWater()) {
       assertThat(worstPlugging(after)).isGreaterThanOrEqualTo(worstPlugging(before));
     } else {
       // Of thinning manure that flows laminar the correlations cannot even say that it fails.

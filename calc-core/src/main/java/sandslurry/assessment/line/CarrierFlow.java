@@ -3,7 +3,6 @@ package sandslurry.assessment.line;
 import java.util.Optional;
 import sandslurry.correlation.Physics;
 import sandslurry.material.liquid.Liquid;
-import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.ClearLiquid;
@@ -27,14 +26,14 @@ record CarrierFlow(
     double gradient) {
   static CarrierFlow of(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
-    if (rheology instanceof Newtonian newtonian) {
+    if (rheology.isNewtonian()) {
       ClearLiquid clear =
-          ClearLiquid.of(new Liquid(densityKgM3, newtonian.viscosityPaS()), bore, velocityMps);
+          ClearLiquid.of(new Liquid(densityKgM3, rheology.consistency()), bore, velocityMps);
       double stress = clear.pressureGradientPaPm() * bore.diameterM() / 4;
       return new CarrierFlow(
           Optional.of(clear),
-          newtonian.viscosityPaS(),
-          stress / newtonian.viscosityPaS(),
+          rheology.consistency(),
+          stress / rheology.consistency(),
           clear.reynolds(),
           clear.gradient());
     }
@@ -51,9 +50,8 @@ record CarrierFlow(
   /** How it flows, without its friction. */
   static Regime regime(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps, PipeLiquids liquids) {
-    return rheology instanceof Newtonian newtonian
-        ? ClearLiquid.regime(
-            densityKgM3 * velocityMps * bore.diameterM() / newtonian.viscosityPaS())
+    return rheology.isNewtonian()
+        ? ClearLiquid.regime(densityKgM3 * velocityMps * bore.diameterM() / rheology.consistency())
         : liquids.of(rheology, densityKgM3, bore).regime(velocityMps);
   }
 }

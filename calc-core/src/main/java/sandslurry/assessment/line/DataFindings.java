@@ -9,7 +9,6 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.criteria.Criteria;
-import sandslurry.design.material.CarrierSpec.ReadingsSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Found;
@@ -159,7 +158,7 @@ public final class DataFindings {
         found(
                 design.units(),
                 "rheology-extrapolated",
-                design.carrier() instanceof ReadingsSpec ? Severity.CAUTION : Severity.NOTE,
+                design.carrier().fromReadings().isPresent() ? Severity.CAUTION : Severity.NOTE,
                 "carrier")
             .with("leastShear", Kind.SHEAR_RATE, least)
             .with("mostShear", Kind.SHEAR_RATE, most)

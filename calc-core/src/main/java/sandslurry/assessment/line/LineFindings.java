@@ -11,8 +11,7 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.design.material.MixtureSpec;
-import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
@@ -120,8 +119,11 @@ public final class LineFindings extends FindingWriter {
             .flatMap(state -> state.runs().stream())
             .anyMatch(run -> run.hasSand() && run.regime() == Regime.TURBULENT);
     if (turbulent
-        && design.pump().orElse(null) instanceof PistonSpec piston
-        && piston.pulsation().isEmpty()) {
+        && design
+            .pump()
+            .flatMap(PumpSpec::piston)
+            .filter(piston -> piston.pulsation().isEmpty())
+            .isPresent()) {
       found("cylinders-missing", Severity.CAUTION, Topic.PLUGGING, "pump")
           .why("strokes")
           .cure("give-cylinders")
@@ -180,7 +182,7 @@ public final class LineFindings extends FindingWriter {
     if (materials.flows(least)) {
       return;
     }
-    boolean byRate = design.mixture().orElseThrow() instanceof MixtureSpec.ByRate;
+    boolean byRate = design.mixture().orElseThrow().isByRate();
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
     found("too-thick", Severity.FAIL, Topic.PLUGGING, "line")
         .with("sand", Kind.PERCENT, materials.sandFraction(least))

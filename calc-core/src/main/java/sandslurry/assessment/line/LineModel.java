@@ -13,7 +13,7 @@ import sandslurry.design.Design;
 import sandslurry.design.criteria.Criteria;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.numeric.Interruption;
 import sandslurry.pipe.Bore;
 import sandslurry.pump.rotodynamic.PumpGroup;
@@ -72,10 +72,12 @@ public final class LineModel {
     this.pipes = route.runs().stream().map(PipeRun::of).toList();
     this.suction = design.service().suction().map(suction -> PipeRun.of(suction.run()));
     this.suctionLines =
-        design.pump().orElse(null) instanceof RotodynamicSpec pump
-                && pump.station().arrangement() == PumpGroup.Arrangement.PARALLEL
-            ? pump.names().size()
-            : 1;
+        design
+            .pump()
+            .flatMap(PumpSpec::rotodynamic)
+            .filter(pump -> pump.station().arrangement() == PumpGroup.Arrangement.PARALLEL)
+            .map(pump -> pump.names().size())
+            .orElse(1);
     this.line =
         new FilledRun.Line(
             materials,

@@ -16,7 +16,6 @@ import sandslurry.fact.step.Trace;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
 import sandslurry.material.Thomas1965;
-import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.HinderedSettlings;
@@ -561,7 +560,7 @@ public final class RunPoint {
   }
 
   boolean isNewtonian() {
-    return rheology() instanceof Newtonian;
+    return rheology().isNewtonian();
   }
 
   boolean overBed() {

@@ -8,9 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.CarrierSpec.ManureSpec;
-import sandslurry.design.material.CarrierSpec.MeasuredSpec;
 import sandslurry.design.material.CarrierSpec.ReadingsSpec;
-import sandslurry.design.material.CarrierSpec.RheologySpec;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Carrier.Scatter;
 import sandslurry.material.liquid.Carriers;
@@ -29,31 +27,29 @@ public final class DesignCarrier {
    */
   static Carrier of(CarrierSpec spec) {
     double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
-    if (spec instanceof ManureSpec manure) {
-      return Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
-    }
-    if (spec instanceof MeasuredSpec measured) {
-      return Carriers.measured(
-          "liquid with measured density and viscosity",
-          temperatureK,
-          Measure.DENSITY.si(measured.density()),
-          Measure.VISCOSITY.si(measured.viscosity()));
-    }
-    if (spec instanceof RheologySpec rheology) {
-      return Carriers.measured(
-          "liquid with a known rheology",
-          temperatureK,
-          Measure.DENSITY.si(rheology.density()),
-          rheology.rheology(),
-          solids(rheology.totalSolids()),
-          Optional.empty(),
-          List.of());
-    }
-    if (spec instanceof ReadingsSpec readings) {
-      RheogramFit fit = fit(readings);
-      return of(readings, fit, chosen(readings, fit));
-    }
-    return Carriers.water(temperatureK);
+    return spec.match(
+        new CarrierSpec.Cases<>(
+            water -> Carriers.water(temperatureK),
+            manure -> Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK),
+            rheology ->
+                Carriers.measured(
+                    "liquid with a known rheology",
+                    temperatureK,
+                    Measure.DENSITY.si(rheology.density()),
+                    rheology.rheology(),
+                    solids(rheology.totalSolids()),
+                    Optional.empty(),
+                    List.of()),
+            readings -> {
+              RheogramFit fit = fit(readings);
+              return of(readings, fit, chosen(readings, fit));
+            },
+            measured ->
+                Carriers.measured(
+                    "liquid with measured density and viscosity",
+                    temperatureK,
+                    Measure.DENSITY.si(measured.density()),
+                    Measure.VISCOSITY.si(measured.viscosity()))));
   }
 
   /**
@@ -61,16 +57,24 @@ public final class DesignCarrier {
    * viscosity is taken to change as that of water does (common practice, no source).
    */
   static Carrier at(CarrierSpec spec, Carrier carrier, double temperatureK) {
-    if (spec instanceof ManureSpec manure) {
-      Scatter here = of(spec).scatter();
-      Carrier there = Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
-      return carrier.rheology().equals(here.thinner())
-          ? there.of(there.scatter().thinner())
-          : carrier.rheology().equals(here.thicker()) ? there.of(there.scatter().thicker()) : there;
-    }
-    if (spec instanceof CarrierSpec.WaterSpec) {
-      return Carriers.water(temperatureK);
-    }
+    return spec.match(
+        new CarrierSpec.Cases<>(
+            water -> Carriers.water(temperatureK),
+            manure -> manureAt(manure, carrier, temperatureK),
+            rheology -> measuredAt(carrier, temperatureK),
+            readings -> measuredAt(carrier, temperatureK),
+            measured -> measuredAt(carrier, temperatureK)));
+  }
+
+  private static Carrier manureAt(ManureSpec manure, Carrier carrier, double temperatureK) {
+    Scatter here = of(manure).scatter();
+    Carrier there = Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+    return carrier.rheology().equals(here.thinner())
+        ? there.of(there.scatter().thinner())
+        : carrier.rheology().equals(here.thicker()) ? there.of(there.scatter().thicker()) : there;
+  }
+
+  private static Carrier measuredAt(Carrier carrier, double temperatureK) {
     return carrier.of(
         carrier
             .rheology()
@@ -130,11 +134,9 @@ public final class DesignCarrier {
    * @return thinner and thicker liquid
    */
   public static Scatter scatter(CarrierSpec spec, Carrier carrier) {
-    if (spec instanceof ReadingsSpec readings) {
-      RheogramFit fit = fit(readings);
-      return fit.scatter(fit.best());
-    }
-    return carrier.scatter();
+    return spec.fromReadings()
+        .map(readings -> fit(readings).scatter(fit(readings).best()))
+        .orElseGet(carrier::scatter);
   }
 
   /**

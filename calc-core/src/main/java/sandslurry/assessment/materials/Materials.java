@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import sandslurry.design.Design;
-import sandslurry.design.material.MixtureSpec;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
 import sandslurry.material.Vehicle;
@@ -186,19 +185,21 @@ public record Materials(
     if (fixedFraction.isPresent()) {
       return fixedFraction.getAsDouble();
     }
-    MixtureSpec mixture = design.mixture().orElseThrow();
-    if (mixture instanceof MixtureSpec.ByVolume volume) {
-      return Measure.FRACTION.si(volume.fraction());
-    }
-    if (mixture instanceof MixtureSpec.ByMass mass) {
-      return Proportions.volumeFraction(
-          Measure.FRACTION.si(mass.fraction()), carrier.densityKgM3(), sandDensityKgM3);
-    }
-    if (mixture instanceof MixtureSpec.ByRate byRate) {
-      return Proportions.volumeFractionInMixtureFlow(
-          Measure.MASS_FLOW.si(byRate.rate()), flowM3ps, sandDensityKgM3);
-    }
-    throw new IllegalStateException("a stream must have been looked up in the plant before");
+    return design
+        .mixture()
+        .orElseThrow()
+        .match(
+            volume -> Measure.FRACTION.si(volume.fraction()),
+            mass ->
+                Proportions.volumeFraction(
+                    Measure.FRACTION.si(mass.fraction()), carrier.densityKgM3(), sandDensityKgM3),
+            byRate ->
+                Proportions.volumeFractionInMixtureFlow(
+                    Measure.MASS_FLOW.si(byRate.rate()), flowM3ps, sandDensityKgM3),
+            stream -> {
+              throw new IllegalStateException(
+                  "a stream must have been looked up in the plant before");
+            });
   }
 
   /**

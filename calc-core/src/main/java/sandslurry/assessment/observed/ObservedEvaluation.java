@@ -211,21 +211,26 @@ public final class ObservedEvaluation {
 
   /** The pump: what it lacks of its curve, or of its strokes. */
   private Optional<PumpCheck> pump() {
+    return design
+        .pump()
+        .flatMap(pump -> pump.match(this::curve, piston -> Optional.of(strokes(piston))));
+  }
+
+  private PumpCheck strokes(PistonSpec piston) {
     double flow = reading.flowM3ps();
-    if (design.pump().orElse(null) instanceof PistonSpec piston) {
-      double swept =
-          new PistonPump(
-                  Measure.VOLUME.si(piston.displacement()),
-                  Measure.FRACTION.si(piston.volumetricEfficiency()),
-                  Measure.PRESSURE.si(piston.pressureLimit()))
-              .flowM3ps(Measure.FREQUENCY.si(piston.strokeRate()));
-      double by = Math.hypot(reading.flowUncertainty() * flow / swept, PUMP);
-      double wear = 1 - flow / swept;
-      return Optional.of(new PumpCheck(new Span(wear - by, wear, wear + by), Optional.empty()));
-    }
-    if (!(design.pump().orElse(null) instanceof RotodynamicSpec spec)) {
-      return Optional.empty();
-    }
+    double swept =
+        new PistonPump(
+                Measure.VOLUME.si(piston.displacement()),
+                Measure.FRACTION.si(piston.volumetricEfficiency()),
+                Measure.PRESSURE.si(piston.pressureLimit()))
+            .flowM3ps(Measure.FREQUENCY.si(piston.strokeRate()));
+    double by = Math.hypot(reading.flowUncertainty() * flow / swept, PUMP);
+    double wear = 1 - flow / swept;
+    return new PumpCheck(new Span(wear - by, wear, wear + by), Optional.empty());
+  }
+
+  private Optional<PumpCheck> curve(RotodynamicSpec spec) {
+    double flow = reading.flowM3ps();
     return new PumpEvaluation(design, line.materials(), line.clean())
         .derated(spec)
         .filter(group -> flow <= group.greatestFlowM3ps() && flow >= group.leastFlowM3ps())

@@ -14,7 +14,6 @@ import sandslurry.assessment.observed.ObservedResult.LineCheck;
 import sandslurry.assessment.observed.ObservedResult.PumpCheck;
 import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.design.Design;
-import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.diagnosis.Span;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
@@ -201,7 +200,7 @@ public final class ObservedFindings extends FindingWriter {
   }
 
   private void pump(PumpCheck pump) {
-    boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
+    boolean piston = design.pump().orElseThrow().piston().isPresent();
     Span wear = pump.wear();
     boolean lacks = wear.low() > 0;
     boolean more = wear.high() < 0;

@@ -15,7 +15,7 @@ import sandslurry.material.sand.SievePoint;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
-import sandslurry.plant.network.SteadyBalance;
+import sandslurry.plant.network.SteadyState;
 import sandslurry.units.Measure;
 
 /**
@@ -55,8 +55,8 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
               mode.balance().map(b -> b.streams().get(mixture.stream()))));
       coarser
           .map(rest -> model.mode(mode.mode(), rest).steadyState())
-          .filter(SteadyBalance.class::isInstance)
-          .map(balance -> ((SteadyBalance) balance).streams().get(mixture.stream()))
+          .flatMap(SteadyState::balance)
+          .map(balance -> balance.streams().get(mixture.stream()))
           .ifPresent(
               stream ->
                   all.add(

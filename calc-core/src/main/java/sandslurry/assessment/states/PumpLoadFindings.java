@@ -8,8 +8,8 @@ import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
@@ -50,8 +50,11 @@ public final class PumpLoadFindings extends FindingWriter {
   }
 
   private boolean stationGiven() {
-    return design.pump().orElse(null) instanceof RotodynamicSpec spec
-        && (spec.station().minimumFlow().isPresent() || !spec.station().others().isEmpty());
+    return design
+        .pump()
+        .flatMap(PumpSpec::rotodynamic)
+        .map(spec -> spec.station().minimumFlow().isPresent() || !spec.station().others().isEmpty())
+        .orElse(false);
   }
 
   private void motor() {

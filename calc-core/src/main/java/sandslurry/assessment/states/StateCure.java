@@ -7,8 +7,8 @@ import sandslurry.assessment.states.StateEvaluation.Evaluated;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -58,10 +58,12 @@ public final class StateCure {
             .append(" at ")
             .append(units.showAtLeast(Kind.HEAD, head))
             .append(" of slurry");
+    Optional<PistonSpec> piston = design.pump().flatMap(PumpSpec::piston);
     if (state.group().isPresent() && head > 0) {
       OptionalDouble ratio = state.group().get().speedRatio(most, head);
       double speed =
-          Measure.FREQUENCY.si(((RotodynamicSpec) design.pump().orElseThrow()).first().speed());
+          Measure.FREQUENCY.si(
+              design.pump().flatMap(PumpSpec::rotodynamic).orElseThrow().first().speed());
       if (ratio.isPresent()) {
         text.append("; a speed of ")
             .append(units.showAtLeast(Kind.FREQUENCY, ratio.getAsDouble() * speed))
@@ -71,8 +73,8 @@ public final class StateCure {
       } else {
         text.append("; no speed of these pumps gives it");
       }
-    } else if (design.pump().orElse(null) instanceof PistonSpec piston && point.get().driven()) {
-      double rate = Measure.FREQUENCY.si(piston.strokeRate()) * most / point.get().flowM3ps();
+    } else if (piston.isPresent() && point.get().driven()) {
+      double rate = Measure.FREQUENCY.si(piston.get().strokeRate()) * most / point.get().flowM3ps();
       text.append("; ").append(units.showAtLeast(Kind.FREQUENCY, rate)).append(" strokes give it");
     }
     return text.append('.').toString();

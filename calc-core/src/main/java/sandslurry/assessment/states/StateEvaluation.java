@@ -20,6 +20,7 @@ import sandslurry.assessment.stop.FlushWater;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
@@ -120,7 +121,9 @@ public final class StateEvaluation {
     LineModel model = sameLine ? line : new LineModel(design, inside);
     Optional<PumpEvaluation> pumps = Optional.empty();
     if (design.pump().isPresent()) {
-      if (design.pump().get() instanceof RotodynamicSpec spec) {
+      Optional<RotodynamicSpec> rotodynamic = design.pump().get().rotodynamic();
+      if (rotodynamic.isPresent()) {
+        RotodynamicSpec spec = rotodynamic.get();
         model =
             model.withSuctionLines(
                 spec.station().arrangement() == PumpGroup.Arrangement.PARALLEL
@@ -170,7 +173,9 @@ public final class StateEvaluation {
     if (driving.isPresent()) {
       PumpEvaluation evaluation = driving.get();
       pumps.addAll(pumps(evaluation));
-      if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
+      Optional<RotodynamicSpec> rotodynamic = design.pump().flatMap(PumpSpec::rotodynamic);
+      if (rotodynamic.isPresent()) {
+        RotodynamicSpec spec = rotodynamic.get();
         group = evaluation.derated(spec);
         drive = PumpEvaluation.drive(evaluation.pumps(spec), group.orElseThrow().parts(flowM3ps));
       }
@@ -227,9 +232,12 @@ public final class StateEvaluation {
 
   /** Each pump at the flow rate of the state. */
   List<PumpPoint> pumps(PumpEvaluation evaluation) {
-    return design.pump().orElseThrow() instanceof RotodynamicSpec spec
-        ? rotodynamic(spec, evaluation, evaluation.derated(spec).orElseThrow())
-        : List.of(piston((PistonSpec) design.pump().orElseThrow()));
+    return design
+        .pump()
+        .orElseThrow()
+        .match(
+            spec -> rotodynamic(spec, evaluation, evaluation.derated(spec).orElseThrow()),
+            spec -> List.of(piston(spec)));
   }
 
   private List<PumpPoint> rotodynamic(

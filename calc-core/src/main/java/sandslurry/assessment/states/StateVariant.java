@@ -13,7 +13,6 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.CarrierSpec.ManureSpec;
-import sandslurry.design.material.CarrierSpec.WaterSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.units.Measure;
 
@@ -46,17 +45,17 @@ record StateVariant(
 
   /** A state of manure with other solids; no other liquid tells its solids. */
   StateVariant withSolids(Quantity<Dimensionless> solids) {
-    return design.carrier() instanceof ManureSpec manure
-        ? with(new ManureSpec(manure.temperature(), solids))
-        : this;
+    return design
+        .carrier()
+        .manure()
+        .map(manure -> with(new ManureSpec(manure.temperature(), solids)))
+        .orElse(this);
   }
 
   /** A state of another temperature; a liquid with numbers of its own keeps them. */
   StateVariant withTemperature(Quantity<Temperature> temperature) {
-    if (design.carrier() instanceof ManureSpec manure) {
-      return with(new ManureSpec(temperature, manure.totalSolids()));
-    }
-    return design.carrier() instanceof WaterSpec ? with(new WaterSpec(temperature)) : this;
+    CarrierSpec there = design.carrier().at(temperature);
+    return there == design.carrier() ? this : with(there);
   }
 
   StateVariant withSand(Quantity<Dimensionless> fraction) {

@@ -9,6 +9,7 @@ import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.design.Design;
 import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.OtherPumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
@@ -92,7 +93,8 @@ public final class StateVariants {
     if (worn.isPresent()) {
       add(named(word() + " worn").withWear(worn.getAsDouble()));
     }
-    boolean derated = design.pump().orElse(null) instanceof RotodynamicSpec && sandThere;
+    Optional<RotodynamicSpec> pumps = design.pump().flatMap(PumpSpec::rotodynamic);
+    boolean derated = pumps.isPresent() && sandThere;
     if (derated && design.service().states().isPresent()) {
       add(named(ServiceResult.LEAST_STATE).believing(PumpInLiquid.Choice.SEVEREST));
     }
@@ -101,23 +103,24 @@ public final class StateVariants {
     if (spec.flushWater()) {
       add(named(FLUSH).withWater());
     }
-    if (design.pump().orElse(null) instanceof RotodynamicSpec pump) {
-      stations(pump, worst);
-    }
+    pumps.ifPresent(pump -> stations(pump, worst));
   }
 
   /** Says whether a pump that runs has a share of wear of its own. */
   private static boolean oneWears(Design design) {
-    return design.pump().orElse(null) instanceof RotodynamicSpec spec
-        && spec.pumps().stream()
-            .flatMap(p -> p.wornHead().stream())
-            .anyMatch(share -> Measure.FRACTION.si(share) > 0);
+    return design.pump().flatMap(PumpSpec::rotodynamic).stream()
+        .flatMap(spec -> spec.pumps().stream())
+        .flatMap(p -> p.wornHead().stream())
+        .anyMatch(share -> Measure.FRACTION.si(share) > 0);
   }
 
   String word() {
-    return design.pump().orElse(null) instanceof RotodynamicSpec pump && pump.names().size() > 1
-        ? "pumps"
-        : "pump";
+    return design
+        .pump()
+        .flatMap(PumpSpec::rotodynamic)
+        .filter(pump -> pump.names().size() > 1)
+        .map(several -> "pumps")
+        .orElse("pump");
   }
 
   /**

@@ -18,10 +18,8 @@ import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.design.station.PumpSpec.PistonSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Severity;
-import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
@@ -109,9 +107,12 @@ public final class StatesEvaluation {
     if (design.service().states().isPresent() && design.pump().isPresent()) {
       all.add(start(variants, model));
     }
-    if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
-      band = new DutyBandEvaluation(design, materials, model, spec).rows();
-    }
+    band =
+        design
+            .pump()
+            .flatMap(PumpSpec::rotodynamic)
+            .map(spec -> new DutyBandEvaluation(design, materials, model, spec).rows())
+            .orElse(band);
   }
 
   /** Every pump wears, and at times no sand comes: the flow rate is then the least, or the most. */
@@ -122,7 +123,7 @@ public final class StatesEvaluation {
       worn = Optional.of(StateEvaluation.of(variant, false, materials, model));
       all.add(worn.get());
     }
-    if (sand && design.pump().orElseThrow() instanceof RotodynamicSpec) {
+    if (sand && design.pump().orElseThrow().rotodynamic().isPresent()) {
       all.add(
           StateEvaluation.of(
               StateVariant.named("liquid without sand", design).withSand(Measure.FRACTION.of(0)),
@@ -163,20 +164,21 @@ public final class StatesEvaluation {
               * Measure.LENGTH.si(run.run().length());
     }
     double needed = model.staticHeadM() + yield / weight;
-    double available;
-    if (design.pump().orElseThrow() instanceof RotodynamicSpec spec) {
-      Optional<PumpGroup> group =
-          new PumpEvaluation(
-                  design,
-                  materials,
-                  model,
-                  new Change(Optional.empty(), PumpInLiquid.Choice.RULE, worn))
-              .derated(spec);
-      available = group.map(g -> g.headM(g.leastFlowM3ps())).orElse(0.0);
-    } else {
-      available =
-          Measure.PRESSURE.si(((PistonSpec) design.pump().orElseThrow()).pressureLimit()) / weight;
-    }
+    double available =
+        design
+            .pump()
+            .orElseThrow()
+            .match(
+                spec ->
+                    new PumpEvaluation(
+                            design,
+                            materials,
+                            model,
+                            new Change(Optional.empty(), PumpInLiquid.Choice.RULE, worn))
+                        .derated(spec)
+                        .map(group -> group.headM(group.leastFlowM3ps()))
+                        .orElse(0.0),
+                spec -> Measure.PRESSURE.si(spec.pressureLimit()) / weight);
     boolean fails = !(available > needed);
     String numbers =
         "needs "

@@ -14,6 +14,7 @@ import sandslurry.assessment.station.StateResult.Inlet;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.fact.finding.Finding;
@@ -56,12 +57,16 @@ public final class StationFindings extends FindingWriter {
    * @return the findings; empty without rotodynamic pumps
    */
   public List<Finding> all() {
-    if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
-      band();
-      pushedBack();
-      suctionSpeed();
-      impellers(spec);
-    }
+    design
+        .pump()
+        .flatMap(PumpSpec::rotodynamic)
+        .ifPresent(
+            spec -> {
+              band();
+              pushedBack();
+              suctionSpeed();
+              impellers(spec);
+            });
     return findings;
   }
 

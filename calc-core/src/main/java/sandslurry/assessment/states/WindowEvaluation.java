@@ -23,9 +23,8 @@ import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
-import sandslurry.design.station.PumpSpec.PistonSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.numeric.Interruption;
 import sandslurry.units.Measure;
@@ -80,13 +79,11 @@ public final class WindowEvaluation {
     this.pump = pump;
     this.result = result;
     this.npshGiven =
-        design.pump().orElse(null) instanceof RotodynamicSpec spec
-            ? spec.pumps().stream()
-                .filter(
-                    p -> p.curve().points().stream().filter(c -> c.npsh().isPresent()).count() > 1)
-                .map(RunningPump::name)
-                .collect(Collectors.toSet())
-            : Set.of();
+        design.pump().flatMap(PumpSpec::rotodynamic).stream()
+            .flatMap(spec -> spec.pumps().stream())
+            .filter(p -> p.curve().points().stream().filter(c -> c.npsh().isPresent()).count() > 1)
+            .map(RunningPump::name)
+            .collect(Collectors.toSet());
   }
 
   /**
@@ -153,7 +150,7 @@ public final class WindowEvaluation {
       return Optional.empty();
     }
     double temperature = materials.carrier().temperatureK();
-    boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
+    boolean piston = design.pump().orElseThrow().piston().isPresent();
     Optional<PumpResult.Duty> duty = result.orElseThrow().governing();
     if (duty.isPresent()) {
       double flow = Measure.FLOW.si(duty.get().flow());
@@ -223,15 +220,18 @@ public final class WindowEvaluation {
   }
 
   private void pump(PumpPoint point, List<Check> checks) {
-    if (design.pump().orElseThrow() instanceof PistonSpec piston) {
-      double density = materials.mixtureDensityKgM3(materials.sandFraction(point.flowM3ps()));
-      checks.add(
-          new Check(
-              Cause.PRESSURE_LIMIT,
-              point.name(),
-              point.headM() * density * Physics.GRAVITY,
-              Measure.PRESSURE.si(piston.pressureLimit())));
-    }
+    double density = materials.mixtureDensityKgM3(materials.sandFraction(point.flowM3ps()));
+    design
+        .pump()
+        .flatMap(PumpSpec::piston)
+        .ifPresent(
+            piston ->
+                checks.add(
+                    new Check(
+                        Cause.PRESSURE_LIMIT,
+                        point.name(),
+                        point.headM() * density * Physics.GRAVITY,
+                        Measure.PRESSURE.si(piston.pressureLimit()))));
     point
         .region()
         .ifPresent(

@@ -97,9 +97,7 @@ public final class PumpEvaluation {
    * @return the pump as its assessment shows it
    */
   public PumpResult result() {
-    return spec instanceof RotodynamicSpec rotodynamic
-        ? rotodynamic(rotodynamic)
-        : pistonResult((PistonSpec) spec);
+    return spec.match(this::rotodynamic, this::pistonResult);
   }
 
   /**
@@ -162,13 +160,13 @@ public final class PumpEvaluation {
    * @return true within the range of their curves
    */
   public boolean reaches(double flowM3ps) {
-    if (spec instanceof PistonSpec) {
-      return true;
-    }
-    Optional<PumpGroup> group = derated((RotodynamicSpec) spec);
-    return group.isPresent()
-        && flowM3ps >= group.get().leastFlowM3ps()
-        && flowM3ps <= group.get().greatestFlowM3ps();
+    return spec.match(
+        rotodynamic ->
+            derated(rotodynamic)
+                .filter(group -> flowM3ps >= group.leastFlowM3ps())
+                .filter(group -> flowM3ps <= group.greatestFlowM3ps())
+                .isPresent(),
+        piston -> true);
   }
 
   /**
@@ -178,10 +176,11 @@ public final class PumpEvaluation {
    *     strokes; empty when they have less head than the line needs [m3/s]
    */
   public OptionalDouble deliversToM3ps() {
-    if (spec instanceof PistonSpec piston) {
-      return OptionalDouble.of(strokes(piston));
-    }
-    Optional<PumpGroup> group = derated((RotodynamicSpec) spec);
+    return spec.match(this::curveEndM3ps, piston -> OptionalDouble.of(strokes(piston)));
+  }
+
+  private OptionalDouble curveEndM3ps(RotodynamicSpec rotodynamic) {
+    Optional<PumpGroup> group = derated(rotodynamic);
     if (group.isEmpty()) {
       return OptionalDouble.empty();
     }

@@ -13,7 +13,7 @@ import sandslurry.assessment.station.PumpResult.Viscous;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
@@ -141,16 +141,22 @@ public final class PumpFindings extends FindingWriter {
                 "absence",
                 result.absence().orElse("the curves meet only where the flow is not stable"))
             .why("need");
-    if (design.pump().orElseThrow() instanceof PistonSpec piston) {
-      found
-          .with("pressureLimit", Kind.PRESSURE, Measure.PRESSURE.si(piston.pressureLimit()))
-          .cure("more-pressure");
-    } else {
-      double flow = designFlow();
-      found.cure(
-          line.systemHeadM(flow, materials.sandFraction(flow)) < 0 ? "gravity" : "more-head");
-    }
-    found.add();
+    double flow = designFlow();
+    design
+        .pump()
+        .orElseThrow()
+        .match(
+            pumps ->
+                found.cure(
+                    line.systemHeadM(flow, materials.sandFraction(flow)) < 0
+                        ? "gravity"
+                        : "more-head"),
+            piston ->
+                found
+                    .with(
+                        "pressureLimit", Kind.PRESSURE, Measure.PRESSURE.si(piston.pressureLimit()))
+                    .cure("more-pressure"))
+        .add();
   }
 
   private void several() {
@@ -183,7 +189,7 @@ public final class PumpFindings extends FindingWriter {
 
   private void blocked() {
     double pressure = Measure.PRESSURE.si(result.shutOffPressure());
-    boolean piston = design.pump().orElseThrow() instanceof PistonSpec;
+    boolean piston = design.pump().orElseThrow().piston().isPresent();
     for (RunSpec run : design.route().orElseThrow().runs()) {
       OptionalDouble rating = run.ratingPa(materials.warmestK());
       if (rating.isPresent() && rating.getAsDouble() < pressure) {
@@ -261,10 +267,11 @@ public final class PumpFindings extends FindingWriter {
   private void yieldStress() {
     double flow = designFlow();
     double stress = line.runs(flow, materials.sandFraction(flow)).get(0).rheology().yieldStressPa();
-    if (!(stress > 0) || !(design.pump().orElseThrow() instanceof RotodynamicSpec spec)) {
+    Optional<RotodynamicSpec> spec = design.pump().flatMap(PumpSpec::rotodynamic);
+    if (!(stress > 0) || spec.isEmpty()) {
       return;
     }
-    double edge = OperatingRegion.PREFERRED_LOW * bestFlow(spec);
+    double edge = OperatingRegion.PREFERRED_LOW * bestFlow(spec.get());
     boolean low = result.governing().map(duty -> Measure.FLOW.si(duty.flow()) < edge).orElse(true);
     Found found =
         found("yield-stress", low ? Severity.CAUTION : Severity.NOTE)

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.material.Slurry;
-import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pump.derating.DeratingSpread;
 import sandslurry.pump.derating.HydraulicInstituteViscous;
@@ -79,7 +78,7 @@ public final class PumpInLiquid {
    * @return true for a Newtonian liquid
    */
   public boolean newtonian() {
-    return rheology instanceof Newtonian;
+    return rheology.isNewtonian();
   }
 
   static OptionalDouble impeller(RunningPump pump) {

@@ -47,11 +47,13 @@ public final class PumpWorking {
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     double fraction = materials.sandFraction(designFlow);
     trace.begin("pump", "");
-    if (design.pump().orElseThrow() instanceof RotodynamicSpec pump) {
-      rotodynamic(trace, pump, result, line.runs(designFlow, fraction).get(0));
-    } else {
-      piston(trace, (PistonSpec) design.pump().orElseThrow());
-    }
+    design
+        .pump()
+        .orElseThrow()
+        .<Runnable>match(
+            pump -> () -> rotodynamic(trace, pump, result, line.runs(designFlow, fraction).get(0)),
+            pump -> () -> piston(trace, pump))
+        .run();
     for (PumpResult.Duty duty : result.duties()) {
       trace.begin("duty of the pump", duty.meeting().words() + " duty point");
       duty(trace, design, materials, fraction, duty);

@@ -10,6 +10,7 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.StateResult.Inlet;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.CurveSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
@@ -200,16 +201,20 @@ public final class SuctionEvaluation {
 
   /** The air vessel stands on the discharge side: the suction sees the whole pulse. */
   private static double acceleration(Design design, RunPoint run) {
-    return design.pump().orElseThrow() instanceof PistonSpec piston
-            && piston.pulsation().isPresent()
-        ? piston
-            .pulsation()
-            .get()
-            .drive(piston.strokeRate())
-            .accelerationHeadM(
-                Measure.LENGTH.si(run.run().length()),
-                run.velocityMps(),
-                Measure.FREQUENCY.si(piston.strokeRate()))
-        : 0;
+    return design
+        .pump()
+        .flatMap(PumpSpec::piston)
+        .filter(piston -> piston.pulsation().isPresent())
+        .map(
+            piston ->
+                piston
+                    .pulsation()
+                    .get()
+                    .drive(piston.strokeRate())
+                    .accelerationHeadM(
+                        Measure.LENGTH.si(run.run().length()),
+                        run.velocityMps(),
+                        Measure.FREQUENCY.si(piston.strokeRate())))
+        .orElse(0.0);
   }
 }

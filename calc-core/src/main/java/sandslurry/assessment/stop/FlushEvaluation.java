@@ -141,13 +141,13 @@ final class FlushEvaluation {
               .max()
               .orElse(0);
     }
-    if (pump() instanceof RotodynamicSpec spec) {
-      PumpGroup group = spec.running();
-      return sourceLevelM() + group.headM(group.leastFlowM3ps());
-    }
     return sourceLevelM()
-        + Measure.PRESSURE.si(((PistonSpec) pump()).pressureLimit())
-            / (water.densityKgM3() * Physics.GRAVITY);
+        + pump()
+            .match(
+                spec -> spec.running().headM(spec.running().leastFlowM3ps()),
+                spec ->
+                    Measure.PRESSURE.si(spec.pressureLimit())
+                        / (water.densityKgM3() * Physics.GRAVITY));
   }
 
   private PumpSpec pump() {
@@ -216,23 +216,27 @@ final class FlushEvaluation {
                   .toArray());
       return meet(flow -> level + curve.at(flow), asked, curve.from(), curve.to());
     }
-    double level = sourceLevelM();
-    if (pump() instanceof RotodynamicSpec spec) {
-      PumpGroup group = spec.running();
-      return meet(
-          flow -> level + group.headM(flow) - line.suctionLossM(flow),
-          asked,
-          group.leastFlowM3ps(),
-          group.greatestFlowM3ps());
-    }
-    PistonSpec spec = (PistonSpec) pump();
+    return pump().match(spec -> curve(spec, asked), spec -> strokes(spec, asked));
+  }
+
+  private OptionalDouble curve(RotodynamicSpec spec, DoubleUnaryOperator asked) {
+    PumpGroup group = spec.running();
+    return meet(
+        flow -> sourceLevelM() + group.headM(flow) - line.suctionLossM(flow),
+        asked,
+        group.leastFlowM3ps(),
+        group.greatestFlowM3ps());
+  }
+
+  private OptionalDouble strokes(PistonSpec spec, DoubleUnaryOperator asked) {
     PistonPump pump =
         new PistonPump(
             Measure.VOLUME.si(spec.displacement()),
             Measure.FRACTION.si(spec.volumetricEfficiency()),
             Measure.PRESSURE.si(spec.pressureLimit()));
     double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()));
-    double rise = water.pressurePa(asked.applyAsDouble(flow) + line.suctionLossM(flow) - level);
+    double rise =
+        water.pressurePa(asked.applyAsDouble(flow) + line.suctionLossM(flow) - sourceLevelM());
     return pump.allows(rise) ? OptionalDouble.of(flow) : OptionalDouble.empty();
   }
 

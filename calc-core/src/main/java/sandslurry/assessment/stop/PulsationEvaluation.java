@@ -19,6 +19,7 @@ import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.PulsationSpec;
 import sandslurry.fact.finding.Severity;
@@ -70,11 +71,12 @@ public final class PulsationEvaluation {
    */
   public Optional<PulsationResult> result(List<State> base) {
     Optional<State> duty = base.stream().filter(s -> s.flowCase() == FlowCase.DUTY).findFirst();
-    if (duty.isEmpty()
-        || !(design.pump().orElse(null) instanceof PistonSpec spec)
-        || spec.pulsation().isEmpty()) {
+    Optional<PistonSpec> piston =
+        design.pump().flatMap(PumpSpec::piston).filter(one -> one.pulsation().isPresent());
+    if (duty.isEmpty() || piston.isEmpty()) {
       return Optional.empty();
     }
+    PistonSpec spec = piston.get();
     PulsationSpec pulsation = spec.pulsation().get();
     StrokeDrive drive = pulsation.drive(spec.strokeRate());
     double rate = Measure.FREQUENCY.si(spec.strokeRate());

@@ -5,7 +5,7 @@ import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.assessment.stop.PulsationResult.Strained;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.design.Design;
-import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
@@ -110,7 +110,8 @@ public final class PulsationFindings extends FindingWriter {
   }
 
   private void relief() {
-    double limit = Measure.PRESSURE.si(((PistonSpec) design.pump().orElseThrow()).pressureLimit());
+    double limit =
+        Measure.PRESSURE.si(design.pump().flatMap(PumpSpec::piston).orElseThrow().pressureLimit());
     boolean opens = pulsation.peakPa() > limit;
     boolean rated = pulsation.weakestPa().isPresent();
     boolean fits = pulsation.relief().map(window -> window.holds(limit)).orElse(false);

@@ -6,6 +6,7 @@ import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
+import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Equations;
@@ -66,7 +67,7 @@ public final class PulsationWorking {
    */
   public static void tell(Trace trace, Design design, PulsationResult pulsation) {
     trace.begin("pulsation", "");
-    PistonSpec spec = (PistonSpec) design.pump().orElseThrow();
+    PistonSpec spec = design.pump().flatMap(PumpSpec::piston).orElseThrow();
     int cylinders = spec.pulsation().orElseThrow().cylinders();
     double rate = Measure.FREQUENCY.si(spec.strokeRate());
     double passed = pulsation.passed();

@@ -16,7 +16,6 @@ import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.material.Vehicle;
@@ -255,14 +254,20 @@ public final class StopEvaluation {
 
   /** Pressure at the start of the line with the pump against it and nothing flowing. */
   private double availablePa() {
-    double head = 0;
-    if (design.pump().orElse(null) instanceof RotodynamicSpec spec) {
-      Optional<PumpGroup> group = new PumpEvaluation(design, materials, model).derated(spec);
-      head = group.map(g -> g.headM(g.leastFlowM3ps())).orElse(0.0);
-    } else if (design.pump().orElse(null) instanceof PistonSpec piston) {
-      return Measure.PRESSURE.si(piston.pressureLimit());
-    }
-    return mixture.pressurePa(head + Measure.LENGTH.si(model.route().sourceLevel()));
+    return design
+        .pump()
+        .map(pump -> pump.match(this::shutOffPa, one -> Measure.PRESSURE.si(one.pressureLimit())))
+        .orElseGet(() -> abovePa(0));
+  }
+
+  private double shutOffPa(RotodynamicSpec spec) {
+    Optional<PumpGroup> group = new PumpEvaluation(design, materials, model).derated(spec);
+    return abovePa(group.map(g -> g.headM(g.leastFlowM3ps())).orElse(0.0));
+  }
+
+  /** Pressure of a head above that of the source. */
+  private double abovePa(double headM) {
+    return mixture.pressurePa(headM + Measure.LENGTH.si(model.route().sourceLevel()));
   }
 
   /** Neighbouring runs that fall and then climb lay their sand on one heap between them. */

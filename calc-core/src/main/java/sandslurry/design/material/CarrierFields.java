@@ -63,24 +63,6 @@ public class CarrierFields extends Fields<CarrierSpec> {
     super(name, title);
   }
 
-  /**
-   * Total solids of a liquid.
-   *
-   * @param carrier the liquid
-   * @return mass fraction; empty when they are not given
-   */
-  public static Optional<Quantity<Dimensionless>> solids(CarrierSpec carrier) {
-    if (carrier instanceof CarrierSpec.ManureSpec manure) {
-      return Optional.of(manure.totalSolids());
-    }
-    if (carrier instanceof CarrierSpec.RheologySpec rheology) {
-      return rheology.totalSolids();
-    }
-    return carrier instanceof CarrierSpec.ReadingsSpec readings
-        ? readings.totalSolids()
-        : Optional.empty();
-  }
-
   @Override
   protected Optional<CarrierSpec> make(Values values) {
     return Optional.of(new CarrierSpec.WaterSpec(values.get(temperature)));

@@ -2,6 +2,7 @@ package sandslurry.design.material;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
@@ -21,11 +22,105 @@ public sealed interface CarrierSpec {
   Quantity<Temperature> temperature();
 
   /**
+   * What follows for each kind of liquid.
+   *
+   * @param cases what follows for each
+   * @param <R> what follows
+   * @return what follows for this kind
+   */
+  <R> R match(Cases<R> cases);
+
+  /**
+   * What follows for each kind of liquid.
+   *
+   * @param water for water
+   * @param manure for manure by its solids
+   * @param rheology for a known rheology
+   * @param readings for readings of a viscometer
+   * @param measured for a measured density and viscosity
+   * @param <R> what follows
+   */
+  record Cases<R>(
+      Function<WaterSpec, R> water,
+      Function<ManureSpec, R> manure,
+      Function<RheologySpec, R> rheology,
+      Function<ReadingsSpec, R> readings,
+      Function<MeasuredSpec, R> measured) {}
+
+  /**
+   * Dry solids without sand over mass without sand.
+   *
+   * @return the mass fraction; empty when it is not given
+   */
+  default Optional<Quantity<Dimensionless>> solids() {
+    return match(
+        new Cases<>(
+            water -> Optional.empty(),
+            manure -> Optional.of(manure.totalSolids()),
+            RheologySpec::totalSolids,
+            ReadingsSpec::totalSolids,
+            measured -> Optional.empty()));
+  }
+
+  /**
+   * The same liquid at another temperature; one with numbers of its own keeps them.
+   *
+   * @param other the temperature
+   * @return the liquid
+   */
+  default CarrierSpec at(Quantity<Temperature> other) {
+    return match(
+        new Cases<>(
+            water -> new WaterSpec(other),
+            manure -> new ManureSpec(other, manure.totalSolids()),
+            rheology -> this,
+            readings -> this,
+            measured -> this));
+  }
+
+  /**
+   * This liquid where it is water.
+   *
+   * @return true for water alone
+   */
+  default boolean isWater() {
+    return false;
+  }
+
+  /**
+   * This liquid where it is manure described by its solids.
+   *
+   * @return the manure
+   */
+  default Optional<ManureSpec> manure() {
+    return Optional.empty();
+  }
+
+  /**
+   * This liquid where it is described by readings of a viscometer.
+   *
+   * @return the readings
+   */
+  default Optional<ReadingsSpec> fromReadings() {
+    return Optional.empty();
+  }
+
+  /**
    * Water.
    *
    * @param temperature its temperature
    */
-  record WaterSpec(Quantity<Temperature> temperature) implements CarrierSpec {}
+  record WaterSpec(Quantity<Temperature> temperature) implements CarrierSpec {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.water().apply(this);
+    }
+
+    @Override
+    public boolean isWater() {
+      return true;
+    }
+  }
 
   /**
    * Manure liquor described by its solids.
@@ -34,7 +129,17 @@ public sealed interface CarrierSpec {
    * @param totalSolids dry solids without sand over mass without sand
    */
   record ManureSpec(Quantity<Temperature> temperature, Quantity<Dimensionless> totalSolids)
-      implements CarrierSpec {}
+      implements CarrierSpec {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.manure().apply(this);
+    }
+
+    @Override
+    public Optional<ManureSpec> manure() {
+      return Optional.of(this);
+    }
+  }
 
   /**
    * A liquid whose rheology is known by its parameters.
@@ -50,7 +155,12 @@ public sealed interface CarrierSpec {
       Quantity<Density> density,
       Rheology rheology,
       Optional<Quantity<Dimensionless>> totalSolids)
-      implements CarrierSpec {}
+      implements CarrierSpec {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.rheology().apply(this);
+    }
+  }
 
   /**
    * A liquid whose rheology is fitted to readings of a viscometer.
@@ -70,6 +180,16 @@ public sealed interface CarrierSpec {
       Optional<String> law,
       Optional<Quantity<Dimensionless>> totalSolids)
       implements CarrierSpec {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.readings().apply(this);
+    }
+
+    @Override
+    public Optional<ReadingsSpec> fromReadings() {
+      return Optional.of(this);
+    }
+
     /** Copies the readings. */
     public ReadingsSpec {
       readings = List.copyOf(readings);
@@ -87,5 +207,10 @@ public sealed interface CarrierSpec {
       Quantity<Temperature> temperature,
       Quantity<Density> density,
       Quantity<DynamicViscosity> viscosity)
-      implements CarrierSpec {}
+      implements CarrierSpec {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.measured().apply(this);
+    }
+  }
 }

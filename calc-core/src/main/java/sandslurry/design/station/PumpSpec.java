@@ -3,6 +3,7 @@ package sandslurry.design.station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Frequency;
@@ -21,6 +22,34 @@ import si.uom.quantity.VolumetricFlowRate;
 
 /** The pump, or the pumps, that drive the line. */
 public sealed interface PumpSpec {
+  /**
+   * What follows for each kind of pump.
+   *
+   * @param rotodynamic for rotodynamic pumps
+   * @param piston for a piston pump
+   * @param <R> what follows
+   * @return what follows for this kind
+   */
+  <R> R match(Function<RotodynamicSpec, R> rotodynamic, Function<PistonSpec, R> piston);
+
+  /**
+   * These pumps where they are rotodynamic.
+   *
+   * @return the pumps
+   */
+  default Optional<RotodynamicSpec> rotodynamic() {
+    return match(Optional::of, piston -> Optional.empty());
+  }
+
+  /**
+   * This pump where it is a piston pump.
+   *
+   * @return the pump
+   */
+  default Optional<PistonSpec> piston() {
+    return match(rotodynamic -> Optional.empty(), Optional::of);
+  }
+
   /**
    * Efficiency of the drive.
    *
@@ -165,6 +194,11 @@ public sealed interface PumpSpec {
       Optional<MotorSpec> motor,
       StationSpec station)
       implements PumpSpec {
+    @Override
+    public <R> R match(Function<RotodynamicSpec, R> rotodynamic, Function<PistonSpec, R> piston) {
+      return rotodynamic.apply(this);
+    }
+
     /**
      * The clear-water curve of the first pump as trimmed, at the speed driven.
      *
@@ -305,7 +339,12 @@ public sealed interface PumpSpec {
       Optional<MotorSpec> motor,
       Optional<PulsationSpec> pulsation,
       Optional<Quantity<Length>> npsh)
-      implements PumpSpec {}
+      implements PumpSpec {
+    @Override
+    public <R> R match(Function<RotodynamicSpec, R> rotodynamic, Function<PistonSpec, R> piston) {
+      return piston.apply(this);
+    }
+  }
 
   /**
    * What makes the flow of a piston pump pulse.

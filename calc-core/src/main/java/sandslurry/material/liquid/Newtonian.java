@@ -17,6 +17,11 @@ public record Newtonian(double viscosityPaS) implements Rheology {
   }
 
   @Override
+  public boolean isNewtonian() {
+    return true;
+  }
+
+  @Override
   public double shearStressPa(double shearRatePs) {
     return viscosityPaS * shearRatePs;
   }

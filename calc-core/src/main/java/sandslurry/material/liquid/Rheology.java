@@ -92,6 +92,15 @@ public sealed interface Rheology permits Newtonian, PowerLaw, Bingham, HerschelB
   Rheology thickened(double factor);
 
   /**
+   * Whether the liquid has one viscosity, which is then its consistency.
+   *
+   * @return true for a Newtonian liquid
+   */
+  default boolean isNewtonian() {
+    return false;
+  }
+
+  /**
    * The law and its parameters in words.
    *
    * @param units units in which a viscosity is written; stresses and consistencies are in SI

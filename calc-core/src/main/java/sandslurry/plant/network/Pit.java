@@ -132,6 +132,11 @@ public record Pit(
     return overflow.orElseGet(() -> spilledFrom(name));
   }
 
+  @Override
+  public Optional<Pit> asPit() {
+    return Optional.of(this);
+  }
+
   /** Volume from which on more of it leaves over weir or brim [m3]. */
   double brimM3() {
     return overflow.isPresent() ? weirVolumeM3 : capacityM3;

@@ -1,6 +1,7 @@
 package sandslurry.plant.network;
 
 import java.util.List;
+import java.util.Optional;
 import sandslurry.plant.Stream;
 
 /**
@@ -30,6 +31,15 @@ public interface Unit {
    * @return their names, in the order of the shares of {@link #split}
    */
   List<String> outlets();
+
+  /**
+   * This unit where it is a pit, which holds what comes.
+   *
+   * @return the pit
+   */
+  default Optional<Pit> asPit() {
+    return Optional.empty();
+  }
 
   /**
    * How the unit divides a feed. Asked of any feed, an empty one too.

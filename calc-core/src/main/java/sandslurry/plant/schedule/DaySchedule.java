@@ -133,7 +133,7 @@ public final class DaySchedule {
   }
 
   private static List<Pit> pits(Network network) {
-    return network.units().stream().filter(Pit.class::isInstance).map(Pit.class::cast).toList();
+    return network.units().stream().flatMap(unit -> unit.asPit().stream()).toList();
   }
 
   /**
@@ -292,8 +292,8 @@ public final class DaySchedule {
       earlier.put(pattern, passage);
       tally.notes(passage.notes());
       for (Unit unit : network.units()) {
-        if (unit instanceof Pit pit) {
-          tally.pit(pit, passage, stepS);
+        if (unit.asPit().isPresent()) {
+          tally.pit(unit.asPit().get(), passage, stepS);
         } else if (unit.outlets().isEmpty()) {
           unit.inlets().forEach(inlet -> tally.out(passage.streams().get(inlet).times(stepS)));
         } else if (unit.outlets().size() > 1) {

@@ -23,7 +23,6 @@ import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.design.Design;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.diagnosis.Span;
 import sandslurry.numeric.Roots;
 import sandslurry.pump.rotodynamic.PumpGroup;
@@ -110,7 +109,7 @@ class ObservedRecoveryTest {
   private static Optional<PumpGroup> pump(Design design) {
     Materials materials = Materials.of(design);
     return new PumpEvaluation(design, materials, new LineModel(design, materials))
-        .derated((RotodynamicSpec) design.pump().orElseThrow());
+        .derated(design.pump().orElseThrow().rotodynamic().orElseThrow());
   }
 
   /** What was made up. */
