@@ -16,6 +16,7 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantWorking;
 import sandslurry.assessment.plant.judged.PlantFindings;
 import sandslurry.assessment.plant.profile.ProfileEvaluation;
+import sandslurry.assessment.plant.profile.ProfileEvaluation.StreamLine;
 import sandslurry.assessment.plant.profile.ProfileFindings;
 import sandslurry.design.Design;
 import sandslurry.design.material.MixtureSpec;
@@ -101,14 +102,28 @@ public final class Evaluation {
   private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
     PlantModel model = plant.model();
     Assessment line = lineBeside(model, result, design);
+    Map<String, StreamLine> lines = StreamLines.of(design, List.of(line));
+    Optional<GravityLine> gravity =
+        design
+            .feed()
+            .gravityRun()
+            .flatMap(
+                run ->
+                    run.stream().map(s -> GravityLine.of(design, run.gravity(), s, model, result)));
+    if (gravity.isPresent()) {
+      line = gravity.get().run().map(line::with).orElse(line);
+      lines.put(
+          design.feed().gravityRun().flatMap(run -> run.stream()).orElseThrow(),
+          gravity.get().line());
+    }
     PlantResult whole =
-        plant
-            .withLine(result, line)
-            .with(ProfileEvaluation.of(model.spec(), StreamLines.of(design, List.of(line))));
+        plant.withLine(result, line).with(ProfileEvaluation.of(model.spec(), lines));
     List<Finding> ofPlant = new ArrayList<>(new PlantFindings(model, whole, design.units()).all());
     whole.profile().ifPresent(p -> ofPlant.addAll(new ProfileFindings(p, design.units()).all()));
+    gravity.ifPresent(judged -> ofPlant.addAll(judged.findings()));
     Trace trace = Trace.recording();
     PlantWorking.tell(trace, model, whole);
+    gravity.ifPresent(judged -> judged.tell(trace));
     return line.with(
         whole,
         whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),

@@ -23,7 +23,7 @@ final class ServiceWorking {
     result.stop().ifPresent(s -> StopWorking.tell(trace, design, materials, s));
     DayWorking.tell(trace, design, result);
     result.screw().ifPresent(s -> FeedWorking.screw(trace, design, s));
-    result.gravityRun().ifPresent(g -> FeedWorking.gravityRun(trace, design, materials, g));
+    result.gravityRun().ifPresent(g -> FeedWorking.gravityRun(trace, g));
     result.observed().ifPresent(o -> ObservedWorking.tell(trace, design, o));
   }
 }

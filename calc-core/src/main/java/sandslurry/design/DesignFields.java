@@ -16,6 +16,7 @@ import sandslurry.design.material.SandFields;
 import sandslurry.design.plant.PlantFields;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.station.FeedSpec;
+import sandslurry.design.station.GravityFields;
 import sandslurry.design.station.ServiceFields;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
@@ -34,6 +35,8 @@ public final class DesignFields extends Fields<Design> {
 
   /** The fields of a line. */
   public static final LineFields LINE = new LineFields();
+
+  private static final GravityFields GRAVITY = new GravityFields();
 
   /** The fields of a design. */
   public static final DesignFields DESIGN = new DesignFields();
@@ -90,7 +93,7 @@ public final class DesignFields extends Fields<Design> {
   private final Field<Optional<GravityRunSpec>> gravity =
       optional(
           "gravityRun",
-          new ServiceFields.GravityRunFields(),
+          GRAVITY,
           "none",
           "Gravity pipe",
           "a gravity pipe that runs part full, before or after the pump");
@@ -137,6 +140,13 @@ public final class DesignFields extends Fields<Design> {
     }
     if (each.size() > 1) {
       values.problem(lines, "has " + each.size() + " lines: one is judged as yet");
+    }
+    Optional<PlantSpec> made = values.maybe(plant).flatMap(p -> p);
+    if (made.isPresent() || !values.has(plant)) {
+      List<String> streams = made.map(PlantSpec::streams).orElse(List.of());
+      for (Values group : values.inside(gravity)) {
+        carries |= GRAVITY.checkStream(group, streams);
+      }
     }
     if (carries) {
       checkCarried(values);

@@ -3,21 +3,15 @@ package sandslurry.assessment.feed;
 import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.service.ServiceResult;
-import sandslurry.assessment.service.ServiceResult.GravityHour;
-import sandslurry.assessment.service.ServiceResult.GravityHour.Outcome;
-import sandslurry.assessment.service.ServiceResult.GravityRun;
-import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.PenFeed;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.design.Design;
-import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.ScrewConveyor;
-import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
@@ -49,7 +43,10 @@ public final class FeedFindings extends FindingWriter {
    */
   public List<Finding> all() {
     result.screw().ifPresent(this::screw);
-    result.gravityRun().ifPresent(this::gravityRun);
+    result
+        .gravityRun()
+        .ifPresent(
+            run -> findings.addAll(new GravityFindings(units, GravityFindings.PIPE).of(run)));
     return findings;
   }
 
@@ -119,94 +116,5 @@ public final class FeedFindings extends FindingWriter {
       found.with("longer", Kind.TIME, pens.batchM3() / screw.loadM3ps()).cure("load-of-pens");
     }
     found.add();
-  }
-
-  private void gravityRun(GravityRun run) {
-    GravityRunSpec spec = design.feed().gravityRun().orElseThrow();
-    double flow = Measure.FLOW.si(spec.flow());
-    if (run.hours().isEmpty()) {
-      double more = Math.pow(flow / run.greatestM3ps(), 2);
-      found("gravity-overfull", Severity.FAIL, Topic.FEED, "gravity pipe")
-          .with("flow", Kind.FLOW, flow)
-          .with("greatest", Kind.FLOW, run.greatestM3ps())
-          .with("slope", Kind.PERCENT, Measure.FRACTION.si(spec.slope()) * more)
-          .why("gravity-overfull")
-          .cure("gravity-capacity")
-          .add();
-      return;
-    }
-    double depth = run.hours().get(1).flow().wetted().depthShare();
-    if (depth > GravityRun.DEEP) {
-      found("gravity-deep", Severity.CAUTION, Topic.FEED, "gravity pipe")
-          .with("flow", Kind.FLOW, flow)
-          .with("depth", Kind.PERCENT, depth)
-          .with("deep", Kind.PERCENT, GravityRun.DEEP)
-          .why("gravity-deep")
-          .add();
-    }
-    sand(run, run.worst().orElseThrow());
-  }
-
-  private void sand(GravityRun run, GravityHour hour) {
-    switch (hour.outcome()) {
-      case NOT_TURBULENT -> reynolds(found("gravity-laminar", hour)).cure("gravity-dilute").add();
-      case SAND_STAYS -> steeper(numbers(found("gravity-settles", hour), hour), run).add();
-      case COARSEST_STAY ->
-          steeper(numbers(found("gravity-coarsest", hour).why("gravity-stress"), hour), run).add();
-      case UNDILUTED ->
-          numbers(found("gravity-undiluted", hour), hour)
-              .why("gravity-advice")
-              .cure("gravity-dilute")
-              .add();
-      case LACKS_MARGIN -> steeper(numbers(found("gravity-margin", hour), hour), run).add();
-      case TOO_MUCH_SAND ->
-          steeper(numbers(found("gravity-sandy", hour), hour).why("gravity-sewers"), run).add();
-      case UNDILUTED_WITH_MARGIN ->
-          numbers(found("gravity-undiluted-computed", hour), hour).why("gravity-advice").add();
-      case CARRIED -> numbers(found("gravity-carries", hour), hour).add();
-      case NO_SAND -> {
-        if (hour.turbulent()) {
-          found("gravity-clear", hour).add();
-        } else {
-          reynolds(found("gravity-thick", hour)).add();
-        }
-      }
-    }
-  }
-
-  private Found found(String key, GravityHour hour) {
-    return found(key, hour.severity(), Topic.FEED, "gravity pipe")
-        .with("reynolds", Kind.NUMBER, hour.reynolds());
-  }
-
-  private static Found reynolds(Found found) {
-    return found
-        .with("turbulent", Kind.NUMBER, ChannelFlow.TURBULENT.low())
-        .why("gravity-reynolds");
-  }
-
-  private static Found numbers(Found found, GravityHour hour) {
-    GravitySand sand = hour.sand().orElseThrow();
-    found
-        .with("flow", Kind.FLOW, hour.flow().flowM3ps())
-        .with("depth", Kind.PERCENT, hour.flow().wetted().depthShare())
-        .with("velocity", Kind.VELOCITY, hour.flow().velocityMps())
-        .with("limit", Kind.VELOCITY, sand.limitMps())
-        .with("required", Kind.VELOCITY, sand.requiredMps())
-        .with("sand", Kind.PERCENT, hour.sandFraction())
-        .with("stress", Kind.STRESS, hour.cleansing().stressPa())
-        .with("needed", Kind.STRESS, hour.cleansing().neededStressPa())
-        .with("margin", Kind.STRESS, hour.stressWithMarginPa())
-        .why("gravity");
-    if (hour.outcome() != Outcome.COARSEST_STAY) {
-      found.why("gravity-stress");
-    }
-    return hour.sandKnown() ? found : found.why("gravity-sand-unknown");
-  }
-
-  private static Found steeper(Found found, GravityRun run) {
-    return run.slopeToPass().isPresent()
-        ? found.with("slope", Kind.PERCENT, run.slopeToPass().getAsDouble()).cure("gravity-steeper")
-        : found.cure("gravity-pump");
   }
 }

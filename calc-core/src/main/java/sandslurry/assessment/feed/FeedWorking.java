@@ -1,22 +1,25 @@
 package sandslurry.assessment.feed;
 
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Equations;
 import sandslurry.fact.step.Trace;
 import sandslurry.pump.drive.ScrewConveyor;
+import sandslurry.separation.channel.GravityConduit;
+import sandslurry.separation.channel.GravityFlow;
 import sandslurry.separation.channel.Merritt2009;
+import sandslurry.separation.channel.PartFullPipe;
 import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
 import sandslurry.separation.channel.SelfCleansing;
 import sandslurry.separation.channel.ShieldsSoulsby1997;
+import sandslurry.separation.channel.TrapezoidalChannel;
+import sandslurry.transport.deposition.SandLoad.SewerLimit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
@@ -30,6 +33,9 @@ public final class FeedWorking {
   private static final Equation RADIUS = EQUATIONS.of("radius", Kind.BORE);
   private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
   private static final Equation FLOW = EQUATIONS.of("flow", Kind.FLOW);
+  private static final Equation CHANNEL_DEPTH = EQUATIONS.of("channel-depth", Kind.BORE);
+  private static final Equation CHANNEL_RADIUS = EQUATIONS.of("channel-radius", Kind.BORE);
+  private static final Equation CHANNEL_FLOW = EQUATIONS.of("channel-flow", Kind.FLOW);
   private static final Equation FACTOR = EQUATIONS.of("factor", Kind.NUMBER);
   private static final Equation SEWERS = EQUATIONS.of("sewers", Kind.VELOCITY);
   private static final Equation WIDEST = EQUATIONS.of("widest", Kind.BORE);
@@ -81,48 +87,60 @@ public final class FeedWorking {
    * Keeps the steps of the gravity pipe.
    *
    * @param trace what keeps the steps
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param run the gravity pipe as the assessment shows it
    */
-  public static void gravityRun(Trace trace, Design design, Materials materials, GravityRun run) {
+  public static void gravityRun(Trace trace, GravityRun run) {
     trace.begin("gravity pipe", "");
-    GravityRunSpec spec = design.feed().gravityRun().orElseThrow();
-    double manning = Measure.FRACTION.si(spec.manning());
-    double slope = Measure.FRACTION.si(spec.slope());
-    trace.step(FULLEST, run.greatestM3ps(), Measure.LENGTH.si(spec.bore()), slope, manning);
+    GravityConduit conduit = run.conduit();
+    if (conduit instanceof PartFullPipe pipe) {
+      trace.step(FULLEST, pipe.greatestFlowM3ps(), pipe.diameterM(), pipe.slope(), pipe.manningN());
+    }
     for (GravityHour hour : run.hours()) {
       String flow = UnitSystem.METRIC.show(Kind.FLOW, hour.flow().flowM3ps());
-      trace.begin("flow in the gravity pipe", "at " + flow);
+      trace.begin("flow in the gravity pipe", hour.when() + ", at " + flow);
       flow(trace, hour);
       hour.sand().ifPresent(sand -> sand(trace, hour, sand));
-      stress(trace, materials, hour);
+      stress(trace, hour);
     }
   }
 
   private static void flow(Trace trace, GravityHour hour) {
-    PartFullFlow flow = hour.flow();
-    double d = flow.pipe().diameterM();
-    double slope = flow.pipe().slope();
-    double n = flow.pipe().manningN();
-    double half =
-        trace.step(HALF_ANGLE, flow.wetted().halfAngleRad(), flow.flowM3ps(), d, slope, n);
-    double radius = trace.step(RADIUS, flow.hydraulicRadiusM(), d, half);
-    trace.step(VELOCITY, flow.velocityMps(), radius, slope, n);
-    trace.step(FLOW, flow.flowM3ps(), flow.velocityMps(), d, half);
+    GravityFlow flow = hour.flow();
+    double slope = flow.conduit().slope();
+    double n = flow.conduit().manningN();
+    if (flow instanceof PartFullFlow pipe) {
+      double d = pipe.conduit().diameterM();
+      double half =
+          trace.step(HALF_ANGLE, pipe.wetted().halfAngleRad(), flow.flowM3ps(), d, slope, n);
+      double radius = trace.step(RADIUS, flow.hydraulicRadiusM(), d, half);
+      trace.step(VELOCITY, flow.velocityMps(), radius, slope, n);
+      trace.step(FLOW, flow.flowM3ps(), flow.velocityMps(), d, half);
+    } else if (flow.conduit() instanceof TrapezoidalChannel channel) {
+      double b = channel.floorWidthM();
+      double z = channel.sideRun();
+      double depth = trace.step(CHANNEL_DEPTH, flow.depthM(), flow.flowM3ps(), b, z, slope, n);
+      double radius = trace.step(CHANNEL_RADIUS, flow.hydraulicRadiusM(), b, z, depth);
+      trace.step(VELOCITY, flow.velocityMps(), radius, slope, n);
+      trace.step(CHANNEL_FLOW, flow.flowM3ps(), flow.velocityMps(), b, z, depth);
+    }
   }
 
   private static void sand(Trace trace, GravityHour hour, GravitySand sand) {
-    PartFullFlow flow = hour.flow();
+    GravityFlow flow = hour.flow();
+    double widest = flow.conduit().widestHydraulicDiameterM();
+    if (sand.sewers().isEmpty()) {
+      trace.step(FULL, sand.fullPipe().limitMps(), widest, hour.sandFraction());
+      return;
+    }
+    SewerLimit limits = sand.sewers().get();
     double factor =
         trace.step(
-            FACTOR, flow.darcyFrictionFactor(), flow.pipe().manningN(), flow.hydraulicRadiusM());
-    double may = sewer(trace, "V_May", "May", sand.sewers().mayMps(), hour, factor);
-    double macke = sewer(trace, "V_Macke", "Macke", sand.sewers().mackeMps(), hour, factor);
-    double abGhani = sewer(trace, "V_AG", "Ab Ghani", sand.sewers().abGhaniMps(), hour, factor);
-    double sewers = trace.step(SEWERS, sand.sewers().governingMps(), may, macke, abGhani);
-    double widest =
-        trace.step(WIDEST, flow.pipe().widestHydraulicDiameterM(), flow.pipe().diameterM());
+            FACTOR, flow.darcyFrictionFactor(), flow.conduit().manningN(), flow.hydraulicRadiusM());
+    double may = sewer(trace, "V_May", "May", limits.mayMps(), hour, factor);
+    double macke = sewer(trace, "V_Macke", "Macke", limits.mackeMps(), hour, factor);
+    double abGhani = sewer(trace, "V_AG", "Ab Ghani", limits.abGhaniMps(), hour, factor);
+    double sewers = trace.step(SEWERS, limits.governingMps(), may, macke, abGhani);
+    trace.step(WIDEST, widest, flow.conduit().fullDepthM());
     double full = trace.step(FULL, sand.fullPipe().limitMps(), widest, hour.sandFraction());
     trace.step(LIMIT, sand.limitMps(), sewers, full);
   }
@@ -140,17 +158,17 @@ public final class FeedWorking {
     return trace.step(equation, value, hour.sandFraction(), factor);
   }
 
-  private static void stress(Trace trace, Materials materials, GravityHour hour) {
-    PartFullFlow flow = hour.flow();
+  private static void stress(Trace trace, GravityHour hour) {
+    GravityFlow flow = hour.flow();
     SelfCleansing cleansing = hour.cleansing();
-    double rho =
-        cleansing.stressPa() / (Physics.GRAVITY * flow.hydraulicRadiusM() * flow.pipe().slope());
-    double d = materials.sizes().coarsestM();
-    double submerged = materials.sandDensityKgM3() - rho;
-    trace.step(STRESS, cleansing.stressPa(), rho, flow.hydraulicRadiusM(), flow.pipe().slope());
+    double slope = flow.conduit().slope();
+    double rho = cleansing.stressPa() / (Physics.GRAVITY * flow.hydraulicRadiusM() * slope);
+    double d = hour.coarsest().diameterM();
+    double submerged = hour.coarsest().densityKgM3() - rho;
+    trace.step(STRESS, cleansing.stressPa(), rho, flow.hydraulicRadiusM(), slope);
     double theta =
         trace.step(SHIELDS, cleansing.scourStressPa() / (submerged * Physics.GRAVITY * d), d);
-    trace.step(SCOUR, cleansing.scourStressPa(), theta, materials.sandDensityKgM3(), rho, d);
+    trace.step(SCOUR, cleansing.scourStressPa(), theta, hour.coarsest().densityKgM3(), rho, d);
     new Merritt2009().neededStressPa(d, trace);
     trace.step(
         NEEDED, cleansing.neededStressPa(), cleansing.scourStressPa(), cleansing.sewerStressPa());

@@ -21,11 +21,12 @@ import sandslurry.units.Measure;
 /**
  * The stream of the plant that a line carries, as it is at one time of the day.
  *
+ * @param name what the stream is called
  * @param when the time, in words that follow "as it is"
  * @param lastsS how long it lasts in a day; 0 for a moment [s]
  * @param stream what flows; empty when nobody knows
  */
-public record CarriedStream(String when, double lastsS, Optional<Stream> stream) {
+public record CarriedStream(String name, String when, double lastsS, Optional<Stream> stream) {
   /** What passes the finest boundary lies between it and half of it, as in any sieve analysis. */
   private static final double FINEST_M = Gradation.FINES_BOUNDARY_M / 2;
 
@@ -50,6 +51,7 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
     for (PlantResult.ModeResult mode : plant.modes()) {
       all.add(
           new CarriedStream(
+              mixture.stream(),
               "in the mode \"" + mode.mode().name() + "\"",
               mode.mode().toS() - mode.mode().fromS(),
               mode.balance().map(b -> b.streams().get(mixture.stream()))));
@@ -61,6 +63,7 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
               stream ->
                   all.add(
                       new CarriedStream(
+                          mixture.stream(),
                           "in the mode \""
                               + mode.mode().name()
                               + "\" with the sand that circulates at rest",
@@ -70,13 +73,41 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
     plant
         .days()
         .last()
-        .map(day -> day.sandiest().get(mixture.stream()))
-        .ifPresent(
-            stream ->
-                all.add(
-                    new CarriedStream(
-                        "when it holds most sand in the day by schedule", 0, Optional.of(stream))));
+        .map(day -> day.streams().get(mixture.stream()))
+        .ifPresent(day -> all.add(moment(mixture, "when it holds most sand", day.sandiest())));
     return all;
+  }
+
+  /**
+   * The same, and the moments of the last day by schedule at which least and most flows: a pump
+   * brings its stream at a rate of its own, gravity what comes.
+   *
+   * @param mixture the stream
+   * @param model the plant
+   * @param plant what came of it
+   * @return the stream at each time
+   */
+  public static List<CarriedStream> byGravity(
+      MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
+    List<CarriedStream> all = new ArrayList<>(of(mixture, model, plant));
+    plant
+        .days()
+        .last()
+        .map(day -> day.streams().get(mixture.stream()))
+        .ifPresent(
+            day -> {
+              // The mean of what comes in batches never flows.
+              double least = day.least().volumeM3ps() * (1 - 1e-6);
+              all.removeIf(time -> time.stream().isPresent() && time.flowM3ps() < least);
+              all.add(moment(mixture, "when least flows that brings sand", day.least()));
+              all.add(moment(mixture, "when most flows", day.greatest()));
+            });
+    return all;
+  }
+
+  private static CarriedStream moment(MixtureSpec.OfStream mixture, String when, Stream stream) {
+    return new CarriedStream(
+        mixture.stream(), when + " in the day by schedule", 0, Optional.of(stream));
   }
 
   /**
@@ -120,11 +151,7 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
       return Optional.empty();
     }
     Stream flows = stream.orElseThrow();
-    Constituents constituents = flows.constituents();
-    double mineral = flows.sandKgps() + flows.kgps(Constituents.MINERAL_FINES);
-    double share =
-        flows.sandKgps() > 0 ? mineral / constituents.sandDensityKgM3() / flows.volumeM3ps() : 0;
-    String name = ((MixtureSpec.OfStream) design.mixture().orElseThrow()).stream();
+    double mineral = mineralKgps(flows);
     return Optional.of(
         design.carrying(
             flows.sandKgps() > 0
@@ -135,7 +162,25 @@ public record CarriedStream(String when, double lastsS, Optional<Stream> stream)
                     design.sand().shape())
                 : design.sand(),
             carrier(design, flows),
-            Measure.FRACTION.of(share)));
+            Measure.FRACTION.of(mineralShare())));
+  }
+
+  /**
+   * Volume of all mineral grains, fines among them, over volume of the stream.
+   *
+   * @return the share; 0 without sand
+   */
+  public double mineralShare() {
+    return stream
+        .filter(flows -> flows.sandKgps() > 0)
+        .map(
+            flows ->
+                mineralKgps(flows) / flows.constituents().sandDensityKgM3() / flows.volumeM3ps())
+        .orElse(0.0);
+  }
+
+  private static double mineralKgps(Stream flows) {
+    return flows.sandKgps() + flows.kgps(Constituents.MINERAL_FINES);
   }
 
   private static CarrierSpec carrier(Design design, Stream flows) {

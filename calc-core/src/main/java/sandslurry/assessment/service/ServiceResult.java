@@ -14,10 +14,13 @@ import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.SurgeResult;
 import sandslurry.correlation.Estimate;
 import sandslurry.fact.finding.Severity;
+import sandslurry.material.sand.Grain;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.separation.channel.ChannelFlow;
-import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
+import sandslurry.separation.channel.GravityConduit;
+import sandslurry.separation.channel.GravityFlow;
+import sandslurry.separation.channel.LaminarChannel;
 import sandslurry.separation.channel.SelfCleansing;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.SandLoad;
@@ -58,6 +61,26 @@ public record ServiceResult(
     dutyBand = List.copyOf(dutyBand);
     surges = List.copyOf(surges);
     days = List.copyOf(days);
+  }
+
+  /**
+   * The same with a pipe or channel by gravity.
+   *
+   * @param run what came of it
+   * @return the result
+   */
+  public ServiceResult with(GravityRun run) {
+    return new ServiceResult(
+        states,
+        dutyBand,
+        governing,
+        pulsation,
+        surges,
+        stop,
+        days,
+        screw,
+        Optional.of(run),
+        observed);
   }
 
   /**
@@ -191,22 +214,31 @@ public record ServiceResult(
   }
 
   /**
-   * The gravity pipe.
+   * A pipe or channel by gravity.
    *
-   * @param greatestM3ps the most that it carries without pressure [m3/s]
-   * @param hours its least hour and its full flow rate; empty when it cannot carry the latter
-   * @param slopeToPass least slope at which its sand moves with margin, where it does not; empty
-   *     also when no slope does
+   * @param conduit pipe or channel
+   * @param mostM3ps the greatest flow rate that comes [m3/s]
+   * @param hours every time at which what flows fits in it
+   * @param window the flow rates that pass with what flows at the gravest time; empty when none
+   *     does
+   * @param slopeToPass least slope that passes, where it does not; empty also when no slope does
+   * @param sizeToPass nearest bore or width that passes, where it does not; empty also when none of
+   *     those tried does [m]
    */
   public record GravityRun(
-      double greatestM3ps, List<GravityHour> hours, OptionalDouble slopeToPass) {
+      GravityConduit conduit,
+      double mostM3ps,
+      List<GravityHour> hours,
+      Optional<Window> window,
+      OptionalDouble slopeToPass,
+      OptionalDouble sizeToPass) {
     /**
      * Least hour over the flow that the pipe must carry, where nobody gave it (common practice, no
      * source).
      */
     public static final double LEAST_SHARE = 0.3;
 
-    /** Share of its depth up to which a gravity pipe is designed (common practice, no source). */
+    /** Share of its depth up to which it is designed (common practice, no source). */
     public static final double DEEP = 0.75;
 
     /** From so much solids without sand on manure is undiluted (common practice, no source). */
@@ -218,33 +250,83 @@ public record ServiceResult(
     }
 
     /**
+     * Flow rates that pass.
+     *
+     * @param carriesFromM3ps the least that carries its sand; 0 when every flow rate does [m3/s]
+     * @param holdsM3ps the most at the depth up to which it is designed [m3/s]
+     */
+    public record Window(double carriesFromM3ps, double holdsM3ps) {}
+
+    /**
      * The hour by which the sand is judged.
      *
-     * @return the graver of the two; empty when the pipe runs over
+     * @return the gravest; empty when nothing fits
      */
     public Optional<GravityHour> worst() {
       return hours.stream().min(GravityHour.GRAVEST);
     }
+
+    /**
+     * Whether it runs over.
+     *
+     * @return true when the greatest flow rate does not fit without pressure or spilling
+     */
+    public boolean runsOver() {
+      return mostM3ps > conduit.greatestFlowM3ps();
+    }
+
+    /**
+     * Depth at the greatest flow rate that fits.
+     *
+     * @return share of bore or walls; 0 when nothing fits
+     */
+    public double deepest() {
+      return hours.stream().mapToDouble(hour -> hour.flow().depthShare()).max().orElse(0);
+    }
+
+    /**
+     * Whether all is as it should be.
+     *
+     * @return true when it holds what comes and every time passes
+     */
+    public boolean passes() {
+      return !runsOver()
+          && deepest() <= DEEP
+          && hours.stream().allMatch(hour -> hour.severity() == Severity.PASS);
+    }
+
+    /**
+     * Whether slope or size may mend it.
+     *
+     * @return false when the liquid is too thick
+     */
+    public boolean mayBeMended() {
+      return worst().map(hour -> hour.outcome().mended).orElse(true);
+    }
   }
 
   /**
-   * A gravity pipe at one flow rate, at the temperature that asks most of it.
+   * A pipe or channel by gravity at one time, at the temperature that asks most of it.
    *
+   * @param when the time
    * @param flow the flow
    * @param reynolds its Reynolds number
    * @param sandFraction highest volume fraction of sand
    * @param sandKnown whether that is known; else the fraction that asks most of any pipe is taken
    * @param undiluted whether the liquid is undiluted manure
-   * @param cleansing whether the stress on the wall moves the coarsest grains
+   * @param coarsest the coarsest grains
+   * @param cleansing whether the stress on the wall moves them
    * @param stressWithMarginPa stress needed with its margin [Pa]
    * @param sand what carries the sand; empty without sand
    */
   public record GravityHour(
-      PartFullFlow flow,
+      String when,
+      GravityFlow flow,
       double reynolds,
       double sandFraction,
       boolean sandKnown,
       boolean undiluted,
+      Grain coarsest,
       SelfCleansing cleansing,
       double stressWithMarginPa,
       Optional<GravitySand> sand) {
@@ -255,28 +337,34 @@ public record ServiceResult(
     /** What comes of the sand, the gravest first. */
     public enum Outcome {
       /** No eddies lift the sand. */
-      NOT_TURBULENT(Severity.FAIL),
+      NOT_TURBULENT(Severity.FAIL, false),
       /** The velocity is below the deposition velocity. */
-      SAND_STAYS(Severity.FAIL),
+      SAND_STAYS(Severity.FAIL, true),
       /** The stress on the wall does not move the coarsest grains. */
-      COARSEST_STAY(Severity.FAIL),
+      COARSEST_STAY(Severity.FAIL, true),
       /** Undiluted manure, and the pipe has no margin. */
-      UNDILUTED(Severity.FAIL),
+      UNDILUTED(Severity.FAIL, false),
       /** The sand moves, with too little margin. */
-      LACKS_MARGIN(Severity.CAUTION),
+      LACKS_MARGIN(Severity.CAUTION, true),
       /** It moves with margin by relations that were made for less sand. */
-      TOO_MUCH_SAND(Severity.CAUTION),
+      TOO_MUCH_SAND(Severity.CAUTION, true),
+      /** It moves with margin in a flow that is neither laminar nor fully turbulent. */
+      TRANSITIONAL(Severity.CAUTION, false),
       /** Undiluted manure in a pipe steep and smooth enough by computation. */
-      UNDILUTED_WITH_MARGIN(Severity.CAUTION),
+      UNDILUTED_WITH_MARGIN(Severity.CAUTION, false),
       /** The sand moves, with its margin. */
-      CARRIED(Severity.PASS),
+      CARRIED(Severity.PASS, true),
       /** There is no sand. */
-      NO_SAND(Severity.PASS);
+      NO_SAND(Severity.PASS, true);
 
       private final Severity severity;
 
-      Outcome(Severity severity) {
+      /** Whether slope or size may mend it. */
+      private final boolean mended;
+
+      Outcome(Severity severity, boolean mended) {
         this.severity = severity;
+        this.mended = mended;
       }
     }
 
@@ -298,18 +386,22 @@ public record ServiceResult(
       if (sand.isEmpty()) {
         return Outcome.NO_SAND;
       }
-      if (!turbulent()) {
-        return Outcome.NOT_TURBULENT;
-      }
       double velocity = flow.velocityMps();
+      boolean margin =
+          velocity >= sand.get().requiredMps() && cleansing.stressPa() >= stressWithMarginPa;
+      if (!turbulent()) {
+        // Manning's friction is then above that of a smooth wall: the flow is no slower than it
+        // says.
+        return reynolds >= LaminarChannel.LAMINAR_BELOW && margin && !undiluted
+            ? Outcome.TRANSITIONAL
+            : Outcome.NOT_TURBULENT;
+      }
       if (velocity < sand.get().limitMps()) {
         return Outcome.SAND_STAYS;
       }
       if (!cleansing.kept()) {
         return Outcome.COARSEST_STAY;
       }
-      boolean margin =
-          velocity >= sand.get().requiredMps() && cleansing.stressPa() >= stressWithMarginPa;
       boolean sure =
           sandFraction <= SandLoad.SewerLimit.MOST_SAND
               || velocity >= sand.get().fullPipe().velocityToPassMps();
@@ -336,14 +428,15 @@ public record ServiceResult(
   /**
    * What velocity carries the sand of a gravity pipe.
    *
-   * @param sewers the limits of deposition by the relations for sewers, in the wetted section
+   * @param sewers the limits of deposition by the relations for sewers, in the wetted section;
+   *     empty for a channel
    * @param fullPipe the judgement in a full pipe of the widest hydraulic diameter, which no depth
    *     asks more than
    * @param limitMps the limit: the largest of the relations, at most that of the full pipe [m/s]
    * @param requiredMps the same with its margin [m/s]
    */
   public record GravitySand(
-      SandLoad.SewerLimit sewers,
+      Optional<SandLoad.SewerLimit> sewers,
       DepositionJudgement fullPipe,
       double limitMps,
       double requiredMps) {}

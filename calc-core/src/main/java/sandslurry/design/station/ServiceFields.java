@@ -17,7 +17,6 @@ import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.station.ServiceSpec.FlushPoint;
 import sandslurry.design.station.ServiceSpec.FlushSupply;
 import sandslurry.design.station.ServiceSpec.GivenFlush;
-import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.design.station.ServiceSpec.PumpFlush;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
@@ -524,82 +523,6 @@ public final class ServiceFields {
               values.get(load),
               values.get(bulk),
               values.get(scrape)));
-    }
-  }
-
-  /** A gravity pipe that runs part full. */
-  public static final class GravityRunFields extends Fields<GravityRunSpec> {
-    private final Field<Quantity<Length>> bore =
-        needed(
-            "bore",
-            CommonLimits.BORE,
-            "Bore of gravity pipe",
-            "inside diameter",
-            "300 mm",
-            "12 in");
-    private final Field<Quantity<Dimensionless>> slope =
-        needed(
-            "slope",
-            Limits.of(Measure.FRACTION, "0.01 %", "30 %"),
-            "Slope of gravity pipe",
-            "fall over length",
-            "1 %");
-    private final Field<Quantity<Dimensionless>> manning =
-        standard(
-            "manning",
-            CommonLimits.MANNING,
-            "0.013",
-            "Manning's n of pipe",
-            "Manning's roughness n of the pipe",
-            "0.013");
-    private final Field<Quantity<VolumetricFlowRate>> flow =
-        needed(
-            "flow",
-            CommonLimits.FLOW,
-            "Flow rate in it",
-            "flow rate that it must carry",
-            "30 L/s",
-            "480 gal/min");
-    private final Field<Optional<Quantity<VolumetricFlowRate>>> least =
-        optional(
-            "leastFlow",
-            CommonLimits.FLOW,
-            "default: 30 % of the flow rate (common practice, no source)",
-            "Least hour",
-            "least flow rate that still brings sand, averaged over an hour; by it the sand is judged",
-            "10 L/s",
-            "160 gal/min");
-    private final Field<Optional<Quantity<Dimensionless>>> sand =
-        optional(
-            "sandFraction",
-            CommonLimits.VOLUME_FRACTION,
-            "default: that of the mixture or the lane; without them any concentration",
-            "Most sand in it",
-            "highest volume of sand over volume of mixture that comes in the least hour",
-            "0.5 %");
-
-    /** Declares the fields and the rules between them. */
-    public GravityRunFields() {
-      super("gravityRun", "gravity pipe");
-      rule(
-          least,
-          List.of(flow),
-          values ->
-              values.get(least).isEmpty()
-                  || Measure.FLOW.si(values.get(least).get()) <= Measure.FLOW.si(values.get(flow)),
-          values -> "must not be above the flow rate of " + Measure.FLOW.write(values.get(flow)));
-    }
-
-    @Override
-    protected Optional<GravityRunSpec> make(Values values) {
-      return Optional.of(
-          new GravityRunSpec(
-              values.get(bore),
-              values.get(slope),
-              values.get(manning),
-              values.get(flow),
-              values.get(least),
-              values.get(sand)));
     }
   }
 }

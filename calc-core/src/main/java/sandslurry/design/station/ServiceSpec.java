@@ -186,18 +186,16 @@ public record ServiceSpec(
   /**
    * A gravity pipe.
    *
-   * @param bore inside diameter
-   * @param slope fall over length
-   * @param manning Manning's roughness n
-   * @param flow the flow that it must carry
+   * @param gravity pipe or channel
+   * @param stream the stream of the plant that it carries; empty when it has a flow of its own
+   * @param flow the flow that it must carry; empty with a stream
    * @param leastFlow the least flow that still brings sand, when given
    * @param sandFraction highest volume fraction of sand in it, when given
    */
   public record GravityRunSpec(
-      Quantity<Length> bore,
-      Quantity<Dimensionless> slope,
-      Quantity<Dimensionless> manning,
-      Quantity<VolumetricFlowRate> flow,
+      GravitySpec gravity,
+      Optional<String> stream,
+      Optional<Quantity<VolumetricFlowRate>> flow,
       Optional<Quantity<VolumetricFlowRate>> leastFlow,
       Optional<Quantity<Dimensionless>> sandFraction) {}
 

@@ -13,8 +13,7 @@ import sandslurry.plant.network.UnitNote;
  * @param number 1 for the first day
  * @param timesS end of each step since midnight [s]
  * @param meanFlows every stream, its flow meant over the whole day
- * @param sandiest every stream that flowed, as it was in the step in which it held most sand by
- *     volume
+ * @param streams every stream that flowed, at its sandiest, its least and its greatest moment
  * @param pits the pits by name
  * @param units the units other than pits that divide their feed, by name
  * @param imbalance the worst of all constituents: what came in less what went out, spilled or was
@@ -25,7 +24,7 @@ public record Day(
     int number,
     List<Double> timesS,
     Map<String, Stream> meanFlows,
-    Map<String, Stream> sandiest,
+    Map<String, StreamDay> streams,
     Map<String, PitDay> pits,
     Map<String, UnitDay> units,
     double imbalance,
@@ -34,7 +33,7 @@ public record Day(
   public Day {
     timesS = List.copyOf(timesS);
     meanFlows = Collections.unmodifiableMap(new LinkedHashMap<>(meanFlows));
-    sandiest = Collections.unmodifiableMap(new LinkedHashMap<>(sandiest));
+    streams = Collections.unmodifiableMap(new LinkedHashMap<>(streams));
     pits = Collections.unmodifiableMap(new LinkedHashMap<>(pits));
     units = Collections.unmodifiableMap(new LinkedHashMap<>(units));
     notes = List.copyOf(notes);

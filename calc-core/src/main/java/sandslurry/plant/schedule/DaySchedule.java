@@ -301,7 +301,15 @@ public final class DaySchedule {
         }
       }
       held.putAll(passage.contents());
-      passage.streams().forEach((name, stream) -> tally.flow(name, stream, stepS));
+      Map<String, Double> shares = new HashMap<>(passage.running());
+      for (Unit unit : network.units()) {
+        double duty = passage.duties().getOrDefault(unit.name(), 1.0);
+        unit.outlets().forEach(outlet -> shares.putIfAbsent(outlet, duty));
+      }
+      passage
+          .streams()
+          .forEach(
+              (name, stream) -> tally.flow(name, stream, stepS, shares.getOrDefault(name, 1.0)));
       given.values().forEach(feed -> tally.in(feed.times(stepS)));
       network.productNames().forEach(name -> tally.out(passage.streams().get(name).times(stepS)));
       return Optional.empty();
@@ -355,7 +363,7 @@ public final class DaySchedule {
     private final int number;
     private final Constituents constituents;
     private final Map<String, double[]> flows = new LinkedHashMap<>();
-    private final Map<String, Stream> sandiest = new LinkedHashMap<>();
+    private final Map<String, List<StreamDay.Moment>> moments = new LinkedHashMap<>();
     private final List<Double> timesS = new ArrayList<>();
     private final List<UnitNote> notes = new ArrayList<>();
     private final Map<String, List<Double>> volumes = new LinkedHashMap<>();
@@ -378,10 +386,13 @@ public final class DaySchedule {
       held.forEach((name, stream) -> startVolumes.put(name, stream.volumeM3ps()));
     }
 
-    void flow(String name, Stream stream, double stepS) {
+    /** A stream, on the average of a step, that flows for a share of it. */
+    void flow(String name, Stream stream, double stepS, double share) {
       add(flows.computeIfAbsent(name, key -> new double[had.length]), stream.times(stepS));
       if (stream.volumeM3ps() > 0) {
-        sandiest.merge(name, stream, (a, b) -> a.sandVolumeShare() >= b.sandVolumeShare() ? a : b);
+        moments
+            .computeIfAbsent(name, key -> new ArrayList<>())
+            .add(new StreamDay.Moment(stream.times(1 / share), share * stepS));
       }
     }
 
@@ -449,6 +460,8 @@ public final class DaySchedule {
       flows.forEach(
           (name, kilograms) ->
               means.put(name, Stream.of(constituents, kilograms).times(1 / InUnit.ofDays(1))));
+      Map<String, StreamDay> streams = new LinkedHashMap<>();
+      moments.forEach((name, all) -> streams.put(name, StreamDay.of(all)));
       Map<String, PitDay> pits = new LinkedHashMap<>();
       for (String name : volumes.keySet()) {
         double start = startVolumes.get(name);
@@ -466,7 +479,7 @@ public final class DaySchedule {
       Map<String, UnitDay> unitDays = new LinkedHashMap<>();
       units.forEach((name, unit) -> unitDays.put(name, unit.day()));
       return new Day(
-          number, timesS, means, sandiest, pits, unitDays, imbalance(), List.copyOf(notes));
+          number, timesS, means, streams, pits, unitDays, imbalance(), List.copyOf(notes));
     }
 
     private Map<String, Double> running(Set<String> names) {

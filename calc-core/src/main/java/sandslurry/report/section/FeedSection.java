@@ -47,14 +47,28 @@ final class FeedSection extends SectionWriter {
     heading(1, "Gravity pipe");
     paragraph(
         "It carries "
-            + units.show(Kind.FLOW, run.greatestM3ps())
-            + " without pressure. Its sand is judged in the least hour and at the full flow rate.");
+            + units.show(Kind.FLOW, run.conduit().greatestFlowM3ps())
+            + " at most without pressure or spilling, on a slope of "
+            + units.show(Kind.PERCENT, run.conduit().slope())
+            + ". "
+            + run.window()
+                .map(
+                    window ->
+                        "With what flows at its gravest time it works from "
+                            + units.number(Kind.FLOW, window.carriesFromM3ps())
+                            + " to "
+                            + units.show(Kind.FLOW, window.holdsM3ps())
+                            + ": below, sand settles or its margin is lost; above, it is over "
+                            + units.show(Kind.PERCENT, GravityRun.DEEP)
+                            + " full.")
+                .orElse("With what flows at its gravest time no flow rate works."));
     if (!run.hours().isEmpty()) {
       tableOf(
           run.hours(),
           List.of(
+              Column.text("time", GravityHour::when),
               Column.of("flow rate", Kind.FLOW, hour -> hour.flow().flowM3ps()),
-              Column.of("depth over bore", Kind.PERCENT, h -> h.flow().wetted().depthShare()),
+              Column.of("depth over bore or walls", Kind.PERCENT, h -> h.flow().depthShare()),
               Column.of("Reynolds number", Kind.NUMBER, GravityHour::reynolds),
               Column.of("sand", Kind.PERCENT, GravityHour::sandFraction),
               Column.of("velocity", Kind.VELOCITY, hour -> hour.flow().velocityMps()),
@@ -65,9 +79,11 @@ final class FeedSection extends SectionWriter {
                   "required velocity",
                   h -> h.sand().map(s -> number(Kind.VELOCITY, s.requiredMps())).orElse("-")),
               Column.text(
-                  "relations for sewers", h -> h.sand().map(s -> spread(s.sewers())).orElse("-")),
+                  "relations for sewers",
+                  h -> h.sand().flatMap(s -> s.sewers()).map(this::spread).orElse("-")),
               Column.of("stress on the wall", Kind.STRESS, h -> h.cleansing().stressPa()),
-              Column.of("needed with margin", Kind.STRESS, GravityHour::stressWithMarginPa)));
+              Column.of("needed with margin", Kind.STRESS, GravityHour::stressWithMarginPa),
+              Column.text("", h -> h.severity().name())));
     }
   }
 

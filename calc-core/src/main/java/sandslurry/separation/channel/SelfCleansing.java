@@ -4,7 +4,6 @@ import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
-import sandslurry.separation.channel.PartFullPipe.PartFullFlow;
 
 /**
  * Whether the flow in a gravity pipe moves the sand on its floor.
@@ -29,7 +28,7 @@ public record SelfCleansing(double stressPa, double scourStressPa, double sewerS
    * @param scour the criterion of scour, such as {@link ScourModels#SHIELDS}
    * @return the judgement
    */
-  public static SelfCleansing of(PartFullFlow flow, Grain coarse, Liquid liquid, ScourModel scour) {
+  public static SelfCleansing of(GravityFlow flow, Grain coarse, Liquid liquid, ScourModel scour) {
     double submerged = coarse.densityKgM3() - liquid.densityKgM3();
     if (!(submerged > 0)) {
       throw new IllegalArgumentException(
