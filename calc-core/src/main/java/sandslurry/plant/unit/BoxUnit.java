@@ -12,6 +12,9 @@ import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Trace;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
@@ -26,6 +29,7 @@ import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.UnitSystem;
 
 /**
  * A dilution settling box.
@@ -51,6 +55,16 @@ public record BoxUnit(
     Range rinseEfficiency,
     double shearRatePs)
     implements PlantUnit {
+  private static final Equations EQUATIONS = Equations.of(BoxUnit.class);
+  private static final Equation RISING = EQUATIONS.of("rising", Kind.FALL);
+  private static final Equation STAY = EQUATIONS.of("stay", Kind.TIME);
+  private static final Equation RINSE = EQUATIONS.of("rinse", Kind.FLOW);
+  private static final Equation HINDERED = EQUATIONS.of("hindered", Kind.FALL);
+  private static final Equation CAUGHT = EQUATIONS.of("caught", Kind.PERCENT);
+  private static final Equation SAND = EQUATIONS.of("sand", Kind.MASS_PER_DAY);
+  private static final Equation CAPTURE = EQUATIONS.of("capture", Kind.PERCENT);
+  private static final Equation LIFTED = EQUATIONS.of("lifted", Kind.PERCENT);
+
   @Override
   public List<String> outlets() {
     return List.of(sand, overflow);
@@ -79,7 +93,7 @@ public record BoxUnit(
         place,
         (stream, share) ->
             settled(c, stream, share)
-                .map(result -> divided(place, result.sand(c.outlook())))
+                .map(settled -> divided(place, settled.result().sand(c.outlook())))
                 .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
   }
 
@@ -91,11 +105,14 @@ public record BoxUnit(
         : SeparatorUnit.divided(sand.partition());
   }
 
+  /** What the box, as it is rinsed, does with its feed without the water of the rinse. */
+  private record Settled(UnitFeed feed, DilutionBox box, BoxResult result) {}
+
   /**
    * What the box does with all that flows in. The rinse is taken out of the mixture of all streams:
    * only clean water that comes for the rinse cleans, water in the slurry does not.
    */
-  private Optional<BoxResult> settled(Conditions c, Stream stream, double share) {
+  private Optional<Settled> settled(Conditions c, Stream stream, double share) {
     Optional<UnitFeed> mixed = c.settling(stream, share, shearRatePs);
     if (mixed.isEmpty()) {
       return Optional.empty();
@@ -106,7 +123,7 @@ public record BoxUnit(
     double[] flows = stream.toArray();
     flows[Constituents.WATER] = Math.max(0, flows[Constituents.WATER] - rinsing);
     return c.settling(Stream.of(stream.constituents(), flows), share, shearRatePs)
-        .map(feed -> rinsed.evaluate(feed, c.organic(feed)));
+        .map(feed -> new Settled(feed, rinsed, rinsed.evaluate(feed, c.organic(feed))));
   }
 
   private DilutionBox box(Conditions c) {
@@ -171,35 +188,87 @@ public record BoxUnit(
   }
 
   /** What the box does at a balance. */
-  private record AtBalance(BoxUnit unit, Stream feed, boolean clean, Optional<BoxResult> result)
+  private record AtBalance(BoxUnit unit, Stream feed, boolean clean, Optional<Settled> settled)
       implements UnitResult {
     @Override
     public List<Figure> figures() {
-      if (result.isEmpty()) {
+      if (settled.isEmpty()) {
         return List.of();
       }
-      BoxSand likely = result.get().sand(Outlook.LIKELY);
+      BoxResult result = settled.get().result();
+      BoxSand likely = result.sand(Outlook.LIKELY);
       Figures figures =
           new Figures()
               .add("sand-free solids of the feed", Kind.PERCENT, feed.totalSolids())
-              .add("rising velocity", Kind.FALL, result.get().overflowVelocityMps())
-              .add("stay", Kind.TIME, result.get().residenceTimeS());
+              .add("rising velocity", Kind.FALL, result.overflowVelocityMps())
+              .add("stay", Kind.TIME, result.residenceTimeS());
       double fed = feed.sandKgps() / unit.runningShare();
       if (fed > 0) {
         figures.band(
             "share of its sand that it catches",
-            result.get().sands().stream().map(sand -> Math.min(1, sand.sandKgps() / fed)).toList());
+            result.sands().stream().map(sand -> Math.min(1, sand.sandKgps() / fed)).toList());
       }
       figures
           .add("water in the sand", Kind.PERCENT, likely.moisture())
           .add("matter in the sand that is not sand", Kind.PERCENT, likely.foreignMatter());
       likely.screwLoad().ifPresent(load -> figures.add("load of the screw", Kind.PERCENT, load));
-      return figures.add("rinse water", Kind.FLOW, result.get().rinseM3ps()).all();
+      return figures.add("rinse water", Kind.FLOW, result.rinseM3ps()).all();
     }
 
     @Override
     public List<Bound.Excess> excesses() {
-      return result.map(BoxResult::excesses).orElse(List.of());
+      return settled.map(found -> found.result().excesses()).orElse(List.of());
+    }
+
+    @Override
+    public void tell(Trace trace) {
+      settled.ifPresent(found -> tell(trace, found.feed(), found.box(), found.result()));
+    }
+
+    private void tell(Trace trace, UnitFeed fed, DilutionBox box, BoxResult result) {
+      BoxSand likely = result.sand(Outlook.LIKELY);
+      trace.begin("box " + unit.name(), "");
+      double rinse = result.rinseM3ps();
+      if (rinse > 0) {
+        trace.step(
+            RINSE,
+            rinse,
+            box.rinsePoreVolumes(),
+            fed.sandTotalKgps(),
+            box.sandMoisture(),
+            fed.liquid().densityKgM3());
+      }
+      double rising =
+          trace.step(
+              RISING,
+              result.overflowVelocityMps(),
+              fed.mixtureM3ps(),
+              rinse,
+              box.effectiveShare(),
+              box.areaM2());
+      trace.step(
+          STAY, result.residenceTimeS(), box.areaM2(), box.waterDepthM(), fed.mixtureM3ps(), rinse);
+      if (fed.sandTotalKgps() > 0) {
+        double caught = trace.step(SAND, likely.sandKgps(), fed.sandTotalKgps());
+        trace.step(CAPTURE, caught / fed.sandTotalKgps(), caught, fed.sandTotalKgps());
+      }
+      if (likely.screwLoad().isPresent()) {
+        trace.step(
+            LIFTED,
+            likely.screwLoad().getAsDouble(),
+            likely.sandKgps(),
+            fed.sandDensityKgM3(),
+            box.depositPorosity(),
+            box.screwCapacityM3ps().orElseThrow());
+      }
+      for (int k = 0; k < fed.sizes().size(); k++) {
+        trace.begin(
+            "sand in box " + unit.name(),
+            UnitSystem.METRIC.show(Kind.GRAIN, fed.sizes().get(k).meanM()));
+        double fall = trace.step(HINDERED, result.velocitiesMps().get(k));
+        trace.step(
+            CAUGHT, likely.partition().sand().get(k), fall, DilutionBox.AVERAGE_BASINS, rising);
+      }
     }
 
     @Override

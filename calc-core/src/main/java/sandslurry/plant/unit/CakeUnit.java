@@ -6,10 +6,12 @@ import java.util.Optional;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Values;
+import sandslurry.fact.step.Trace;
 import sandslurry.plant.Figure;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
+import sandslurry.separation.UnitFeed;
 import sandslurry.separation.screen.CakeSeparator;
 import sandslurry.separation.screen.CakeSeparator.CakeResult;
 import sandslurry.units.Kind;
@@ -74,7 +76,7 @@ public record CakeUnit(
   public UnitResult at(Conditions c, SteadyBalance balance) {
     return c.liquor()
         .screening(balance.feed(name), runningShare)
-        .<UnitResult>map(feed -> new AtBalance(this, separator.evaluate(feed)))
+        .<UnitResult>map(feed -> new AtBalance(this, feed, separator.evaluate(feed)))
         .orElse(UnitResult.NONE);
   }
 
@@ -99,13 +101,21 @@ public record CakeUnit(
   }
 
   /** What the separator does at a balance. */
-  private record AtBalance(CakeUnit unit, CakeResult result) implements UnitResult {
+  private record AtBalance(CakeUnit unit, UnitFeed feed, CakeResult result) implements UnitResult {
     @Override
     public List<Figure> figures() {
       return new Figures()
           .add("cake", Kind.MASS_PER_DAY, result.cakeKgps() * unit.runningShare())
           .add("dry matter of the cake", Kind.PERCENT, result.solids())
           .all();
+    }
+
+    @Override
+    public void tell(Trace trace) {
+      trace.begin(
+          unit.kind().equals("screen") ? "screen " + unit.name() : "fibre separator " + unit.name(),
+          "");
+      unit.separator().evaluate(feed, trace);
     }
   }
 

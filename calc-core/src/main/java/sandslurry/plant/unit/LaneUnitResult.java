@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Figure;
@@ -40,6 +43,19 @@ public record LaneUnitResult(
     double porosity,
     LaneFilling filling)
     implements UnitResult {
+  private static final Equations EQUATIONS = Equations.of(LaneUnitResult.class);
+  private static final Equation DEPTH = EQUATIONS.of("depth", Kind.BORE);
+  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
+  private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
+  private static final Equation FILLS = EQUATIONS.of("fills", Kind.DAYS);
+  private static final Equation AVERAGE = EQUATIONS.of("average", Kind.PERCENT);
+  private static final Equation DUG = EQUATIONS.of("dug", Kind.MASS);
+  private static final Equation WAIT = EQUATIONS.of("wait", Kind.DAYS);
+  private static final Equation STACKED = EQUATIONS.of("stacked", Kind.VOLUME);
+  private static final Equation FINE = EQUATIONS.of("fine", Kind.GRAIN);
+  private static final Equation PERMEABILITY = EQUATIONS.of("permeability", Kind.FALL);
+  private static final Equation DRAINED = EQUATIONS.of("drained", Kind.DAYS);
+
   /**
    * Water that runs out of medium sand over its bulk volume (specific yield, Johnson 1967, US
    * Geological Survey Water-Supply Paper 1662-D, read as a later page copies it: 0.26, of 0.15 to
@@ -119,11 +135,15 @@ public record LaneUnitResult(
 
   /** Least time in which the water in the lane full of clean sand falls to a tenth [s]. */
   private double drainS() {
-    double deepest = last().depositsM().stream().mapToDouble(Double::doubleValue).max().orElse(0);
-    return deepest > 0
+    return deepestM() > 0
         ? SandStack.laneDrainTimeS(
-            unit.drainPathM(), deepest, DRAINABLE, permeabilityMps(), DRAINED_TO)
+            unit.drainPathM(), deepestM(), DRAINABLE, permeabilityMps(), DRAINED_TO)
         : 0;
+  }
+
+  /** The thickest deposit at the end. */
+  private double deepestM() {
+    return last().depositsM().stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 
   /** Size that a tenth of what lies in the lane is finer than, between the bounds of its class. */
@@ -196,6 +216,48 @@ public record LaneUnitResult(
   }
 
   @Override
+  public void tell(Trace trace) {
+    trace.begin("lane " + unit.name(), "");
+    ChannelFlow flow = judged();
+    double depth = trace.step(DEPTH, flow.depthM());
+    double width = flow.channel().widthM();
+    trace.step(VELOCITY, flow.velocityMps(), flow.flowM3ps(), width, depth);
+    trace.step(
+        REYNOLDS,
+        flow.reynoldsNumber(feed.liquid()),
+        flow.flowM3ps(),
+        feed.liquid().densityKgM3(),
+        width,
+        depth,
+        feed.liquid().viscosityPaS());
+    trace.step(AVERAGE, filling.meanRecovery());
+    if (turn().isEmpty() || !(dugKg() > 0)) {
+      return;
+    }
+    LaneTurn turn = turn().get();
+    double fills = trace.step(FILLS, turn.fillS());
+    trace.step(WAIT, turn.waitS(unit.lanes()), unit.lanes(), fills, unit.drainS(), unit.digS());
+    double dug = trace.step(DUG, dugKg());
+    trace.step(
+        STACKED,
+        stack().volumeM3(),
+        dug,
+        unit.stackS(),
+        fills,
+        constituents().sandDensityKgM3(),
+        porosity);
+    double fine = trace.step(FINE, d10M());
+    double permeability = trace.step(PERMEABILITY, permeabilityMps(), fine);
+    trace.step(
+        DRAINED, drainS(), DRAINED_TO, DRAINABLE, unit.drainPathM(), permeability, deepestM());
+  }
+
+  /** The flow at the inlet over the deposit at which the lane is judged. */
+  private ChannelFlow judged() {
+    return unit.reaches().get(0).flow(feed.mixtureM3ps(), unit.depositsM().get(0));
+  }
+
+  @Override
   public void judge(UnitFindings findings) {
     turn()
         .ifPresent(
@@ -235,7 +297,7 @@ public record LaneUnitResult(
   /** Manning's formula and the capture of turbulent flow need turbulent liquor. */
   private void turbulent(UnitFindings findings) {
     LaneReach reach = unit.reaches().get(0);
-    ChannelFlow flow = reach.flow(feed.mixtureM3ps(), unit.depositsM().get(0));
+    ChannelFlow flow = judged();
     double reynolds = flow.reynoldsNumber(feed.liquid());
     if (reynolds >= ChannelFlow.TURBULENT.low()) {
       return;

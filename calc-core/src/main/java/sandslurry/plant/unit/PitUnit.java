@@ -165,6 +165,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     return new PitUnitResult(
         this,
         balance,
+        c.porosity(),
         stirred,
         stirred.map(
             feed ->

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Trace;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
@@ -17,12 +20,23 @@ import sandslurry.units.Kind;
  *
  * @param unit the pit
  * @param balance the balance
+ * @param porosity pores over bulk volume of settled sand
  * @param stirred its feed at the shear rate at which its sand settles; empty without a mixer
  * @param mixing what its mixer does with it
  */
 record PitUnitResult(
-    PitUnit unit, SteadyBalance balance, Optional<UnitFeed> stirred, Optional<PitMixing> mixing)
+    PitUnit unit,
+    SteadyBalance balance,
+    double porosity,
+    Optional<UnitFeed> stirred,
+    Optional<PitMixing> mixing)
     implements UnitResult {
+  private static final Equations EQUATIONS = Equations.of(PitUnitResult.class);
+  private static final Equation RATE = EQUATIONS.of("rate", Kind.FALL);
+  private static final Equation SETTLED = EQUATIONS.of("settled", Kind.MASS_PER_DAY);
+  private static final Equation SHARE = EQUATIONS.of("share", Kind.PERCENT);
+  private static final Equation FILLS = EQUATIONS.of("fills", Kind.DAYS);
+
   /**
    * Mixers commonly run a little above the just-suspended speed; twice that is far above (common
    * practice, no source).
@@ -84,6 +98,31 @@ record PitUnitResult(
           .add("share of its sand that settles", Kind.PERCENT, settledShare());
     }
     return figures.all();
+  }
+
+  @Override
+  public void tell(Trace trace) {
+    double fed = feed().sandKgps();
+    if (!(fed > 0) || unit.isPool()) {
+      return;
+    }
+    trace.begin("pit " + unit.name(), "");
+    mixing.ifPresent(
+        found -> found.tell(unit.mixer().orElseThrow().impeller(), stirred.orElseThrow(), trace));
+    trace.step(RATE, overflowRateMps(), feed().volumeM3ps(), unit.areaM2());
+    double settled = trace.step(SETTLED, settledKgps());
+    if (settled > LITTLE * fed) {
+      trace.step(SHARE, settled / fed, settled, fed);
+      double volume = unit.pit().weirVolumeM3();
+      double density = feed().constituents().sandDensityKgM3();
+      trace.step(
+          FILLS,
+          volume * density * (1 - porosity) / (4 * settled),
+          volume,
+          density,
+          porosity,
+          settled);
+    }
   }
 
   @Override

@@ -59,8 +59,11 @@ public record DilutionBox(
     double rinseEfficiency,
     OptionalDouble screwCapacityM3ps,
     double depositPorosity) {
+  /** Mixed basins in a row, "average" in Hazen's rating. */
+  public static final double AVERAGE_BASINS = 3;
+
   private static final CaptureRelation STIRRED = new HazenBasins(1);
-  private static final CaptureRelation AVERAGE = new HazenBasins(3);
+  private static final CaptureRelation AVERAGE = new HazenBasins(AVERAGE_BASINS);
 
   /** Checks every bound. */
   public DilutionBox {

@@ -3,9 +3,12 @@ package sandslurry.separation.pit;
 import java.util.ArrayList;
 import java.util.List;
 import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.separation.Numbers;
 import sandslurry.separation.UnitFeed;
+import sandslurry.units.Kind;
 
 /**
  * What a mixer does with the sand in a pit, class by class.
@@ -27,6 +30,23 @@ public record PitMixing(
     List<Estimate> speedsRps,
     List<Boolean> suspended,
     double residenceTimeS) {
+  private static final Equation RATIO =
+      Equation.of(
+          "r",
+          "speed over that which just suspends all sand",
+          "N/N_js",
+          Kind.NUMBER,
+          Equation.DEFINITION,
+          "N 1/s, N_js 1/s");
+  private static final Equation POWER =
+      Equation.of(
+          "P",
+          "power of the mixer",
+          "N_P rho N^3 D^5",
+          Kind.POWER,
+          "definition of the power number N_P",
+          "N_P, rho kg/m3, N 1/s, D m");
+
   /** Copies the lists. */
   public PitMixing {
     speedsRps = List.copyOf(speedsRps);
@@ -55,15 +75,51 @@ public record PitMixing(
       speeds.add(speed);
       suspended.add(speedRps >= speed.value());
     }
-    double density =
-        liquid.densityKgM3()
-            + feed.volumeFraction() * (feed.sandDensityKgM3() - liquid.densityKgM3());
     return new PitMixing(
         speedRps,
-        impeller.powerW(speedRps, density),
+        impeller.powerW(speedRps, mixtureDensityKgM3(feed)),
         speeds,
         suspended,
         volumeM3 / feed.mixtureM3ps());
+  }
+
+  /**
+   * Keeps the steps of speed and power, for the grains that need the highest speed.
+   *
+   * @param impeller the mixer
+   * @param feed the feed that was judged
+   * @param trace what keeps the steps
+   */
+  public void tell(Impeller impeller, UnitFeed feed, Trace trace) {
+    int coarsest = 0;
+    for (int k = 1; k < speedsRps.size(); k++) {
+      coarsest = speedsRps.get(k).value() > speedsRps.get(coarsest).value() ? k : coarsest;
+    }
+    double just =
+        new Zwietering1958()
+            .speedRps(
+                impeller,
+                feed.sizesM().get(coarsest),
+                feed.liquid(),
+                feed.sandDensityKgM3(),
+                feed.sandTotalKgps() / feed.liquidKgps(),
+                trace)
+            .value();
+    if (just > 0) {
+      trace.step(RATIO, speedRatio(), speedRps, just);
+    }
+    trace.step(
+        POWER,
+        powerW,
+        impeller.powerNumber(),
+        mixtureDensityKgM3(feed),
+        speedRps,
+        impeller.diameterM());
+  }
+
+  private static double mixtureDensityKgM3(UnitFeed feed) {
+    double liquor = feed.liquid().densityKgM3();
+    return liquor + feed.volumeFraction() * (feed.sandDensityKgM3() - liquor);
   }
 
   /**

@@ -7,6 +7,8 @@ import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.separation.Numbers;
 import sandslurry.units.InUnit;
@@ -37,6 +39,15 @@ public final class Zwietering1958 implements Correlation {
   private static final Bound REYNOLDS =
       new Bound("Reynolds number of the mixer", Kind.NUMBER, 1e4, Double.POSITIVE_INFINITY);
 
+  private static final Equation JUST =
+      Equation.of(
+          "N_js",
+          "speed of the mixer that just suspends the grains",
+          "S nu^0.1 d^0.2 (g (rho_s - rho)/rho)^0.45 X[%]^0.13 / D^0.85",
+          Kind.FREQUENCY,
+          "Zwietering 1958, Chemical Engineering Science 8:244-253",
+          "S, nu m2/s, d m, rho_s kg/m3, rho kg/m3, X, D m");
+
   private static final About ABOUT =
       new About(
           "zwietering-1958",
@@ -64,6 +75,17 @@ public final class Zwietering1958 implements Correlation {
       Liquid liquid,
       double sandDensityKgM3,
       double sandPerLiquor) {
+    return speedRps(impeller, sizeM, liquid, sandDensityKgM3, sandPerLiquor, Trace.NONE);
+  }
+
+  /** The same with its step. */
+  Estimate speedRps(
+      Impeller impeller,
+      double sizeM,
+      Liquid liquid,
+      double sandDensityKgM3,
+      double sandPerLiquor,
+      Trace trace) {
     Numbers.positive("the grain size", sizeM, "m");
     Numbers.notNegative("the mass of sand over that of liquor", sandPerLiquor, "");
     double difference = sandDensityKgM3 - liquid.densityKgM3();
@@ -75,6 +97,16 @@ public final class Zwietering1958 implements Correlation {
             * Math.pow(Physics.GRAVITY * difference / liquid.densityKgM3(), 0.45)
             * Math.pow(InUnit.percent(sandPerLiquor), 0.13)
             / Math.pow(impeller.diameterM(), 0.85);
+    trace.step(
+        JUST,
+        speed,
+        impeller.suspensionNumber(),
+        liquid.kinematicViscosityM2ps(),
+        sizeM,
+        sandDensityKgM3,
+        liquid.densityKgM3(),
+        sandPerLiquor,
+        impeller.diameterM());
     return Estimate.checks()
         .check(SIZE, sizeM)
         .check(DIFFERENCE, difference)

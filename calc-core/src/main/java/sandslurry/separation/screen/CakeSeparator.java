@@ -2,9 +2,12 @@ package sandslurry.separation.screen;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import sandslurry.fact.step.Equation;
+import sandslurry.fact.step.Trace;
 import sandslurry.separation.Numbers;
 import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
+import sandslurry.units.Kind;
 
 /**
  * A unit that takes a cake of given dryness out of a liquor: a coarse screen for trash, or a fibre
@@ -28,6 +31,47 @@ import sandslurry.separation.UnitFeed;
  */
 public record CakeSeparator(
     OptionalDouble openingM, double fibreCapture, double finesCapture, double cakeSolids) {
+  private static final String BALANCE = "balance of dry matter";
+  private static final Equation WETTING =
+      Equation.of(
+          "x",
+          "share of the liquor that stays in the cake, as wet as it is to be",
+          "D (1 - s) / (s (F + L) - F - L c)",
+          Kind.PERCENT,
+          BALANCE,
+          "D kg/s, s, F kg/s, L kg/s, c");
+  private static final Equation WHOLE =
+      Equation.search(
+          "x",
+          "share of the liquor that stays in the cake",
+          "all of it: the feed is thicker than the cake is to be",
+          Kind.PERCENT,
+          BALANCE);
+  private static final Equation DRY =
+      Equation.of(
+          "m_d",
+          "dry matter of the cake: fibre, fines, dissolved matter, sand",
+          "x_f M_f + x_e M_e + x_d M_d + m_s",
+          Kind.MASS_PER_DAY,
+          BALANCE,
+          "x_f, M_f kg/s, x_e, M_e kg/s, x_d, M_d kg/s, m_s kg/s");
+  private static final Equation CAKE =
+      Equation.of(
+          "m_c",
+          "cake",
+          "m_d + x m_w",
+          Kind.MASS_PER_DAY,
+          "balance of mass",
+          "m_d kg/s, x, m_w kg/s");
+  private static final Equation SOLIDS =
+      Equation.of(
+          "s_c",
+          "dry matter of the cake by mass",
+          "m_d/m_c",
+          Kind.PERCENT,
+          Equation.DEFINITION,
+          "m_d kg/s, m_c kg/s");
+
   /** Checks every bound. */
   public CakeSeparator {
     openingM.ifPresent(opening -> Numbers.positive("the opening", opening, "m"));
@@ -46,6 +90,17 @@ public record CakeSeparator(
    * @return the result, whose cake is wetter or drier than asked only where the feed forbids it
    */
   public CakeResult evaluate(UnitFeed feed) {
+    return evaluate(feed, Trace.NONE);
+  }
+
+  /**
+   * The same with its steps.
+   *
+   * @param feed the feed
+   * @param trace what keeps the steps
+   * @return the result
+   */
+  public CakeResult evaluate(UnitFeed feed, Trace trace) {
     double liquor = feed.liquidKgps();
     double fines = feed.finesFraction() * liquor;
     double dissolved = feed.dissolvedFraction() * liquor;
@@ -63,7 +118,7 @@ public record CakeSeparator(
         fineSand += feed.sandKgps().get(i);
       }
     }
-    double share = wettingShare(caught, fineSand, wetting, wettingSolids);
+    double share = wettingShare(caught, fineSand, wetting, wettingSolids, trace);
     // Liquid is what carries the rest on: where all of it stays in the cake, so does the fibre.
     double fibre = share >= 1 && caught > 0 ? 1 : fibreCapture;
     List<Double> sand = feed.sizesM().stream().map(size -> held(size) ? 1.0 : share).toList();
@@ -76,7 +131,21 @@ public record CakeSeparator(
             + partition.dissolved() * dissolved
             + feed.sandKgps(sand);
     double cake = dry + share * water;
-    return new CakeResult(partition, cake, cake > 0 ? dry / cake : 0, cakeSolids);
+    if (!(cake > 0)) {
+      return new CakeResult(partition, cake, 0, cakeSolids);
+    }
+    trace.step(
+        DRY,
+        dry,
+        fibre,
+        feed.fibreKgps(),
+        partition.fines(),
+        fines,
+        partition.dissolved(),
+        dissolved,
+        feed.sandKgps(sand));
+    trace.step(CAKE, cake, dry, share, water);
+    return new CakeResult(partition, cake, trace.step(SOLIDS, dry / cake, dry, cake), cakeSolids);
   }
 
   private boolean held(double sizeM) {
@@ -87,14 +156,17 @@ public record CakeSeparator(
    * Share of the liquor that wets the cake. Fine sand comes with it and counts as dry matter, so
    * the balance s (D + x F + x L) = D + x F + x L c is linear in the share x.
    */
-  private double wettingShare(double caught, double fineSand, double wetting, double solids) {
+  private double wettingShare(
+      double caught, double fineSand, double wetting, double solids, Trace trace) {
     double perShare = cakeSolids * (fineSand + wetting) - fineSand - wetting * solids;
     double wanted = caught * (1 - cakeSolids);
     if (!(wanted > 0)) {
       return 0;
     }
     // A feed thicker than the cake asked for goes into the cake as a whole.
-    return perShare > wanted ? wanted / perShare : 1;
+    return perShare > wanted
+        ? trace.step(WETTING, wanted / perShare, caught, cakeSolids, fineSand, wetting, solids)
+        : trace.step(WHOLE, 1);
   }
 
   /**
