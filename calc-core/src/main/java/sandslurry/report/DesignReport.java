@@ -58,6 +58,7 @@ public final class DesignReport {
     report.findings();
     report.safety();
     report.sources();
+    report.words();
     report.signature();
     return List.copyOf(report.blocks);
   }
@@ -127,6 +128,11 @@ public final class DesignReport {
   private void drawings() {
     heading(1, "Drawings");
     assessment
+        .plant()
+        .ifPresent(
+            p ->
+                blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true)));
+    assessment
         .line()
         .filter(line -> !line.states().isEmpty())
         .ifPresent(
@@ -136,7 +142,6 @@ public final class DesignReport {
               picture("deposition", "Actual velocity against the deposition velocity");
             });
     assessment.dilution().ifPresent(d -> picture("dilution", "What dilution does"));
-    assessment.plant().ifPresent(p -> picture("plant", "Flows from the pens to the storage"));
     assessment
         .plant()
         .flatMap(PlantResult::profile)
@@ -147,7 +152,7 @@ public final class DesignReport {
   }
 
   private void picture(String id, String caption) {
-    blocks.add(new Block.Picture(id, caption));
+    blocks.add(new Block.Picture(id, caption, false));
   }
 
   private void tables() {
@@ -181,11 +186,17 @@ public final class DesignReport {
             Block.Items.Style.SMALL_PRINT));
   }
 
+  private void words() {
+    Block used = Glossary.of(blocks);
+    heading(1, "Words used here");
+    blocks.add(used);
+  }
+
   private void signature() {
     heading(1, "Review");
-    blocks.add(new Block.Paragraph(STATEMENT));
     blocks.add(
         new Block.Room(
+            STATEMENT,
             List.of(
                 "Designed by", "Checked by", "License and state", "Date", "Signature and seal")));
   }

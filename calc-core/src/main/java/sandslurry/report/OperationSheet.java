@@ -1,7 +1,9 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
@@ -23,7 +25,7 @@ final class OperationSheet {
   private final PlantSpec spec;
   private final PlantResult result;
   private final UnitSystem units;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Map<List<String>, String> sheets = new LinkedHashMap<>();
 
   private OperationSheet(PlantSpec spec, PlantResult result, UnitSystem units) {
     this.spec = spec;
@@ -42,7 +44,7 @@ final class OperationSheet {
             assessment.plant().get(),
             assessment.design().units());
     sheet.spec.units().forEach(sheet::unit);
-    if (sheet.blocks.isEmpty()) {
+    if (sheet.sheets.isEmpty()) {
       return List.of();
     }
     List<Block> all = new ArrayList<>();
@@ -52,7 +54,12 @@ final class OperationSheet {
             "Numbers are those of this design. What to look at is common practice, no source; the"
                 + " makers' instructions come first. Look from outside: never enter a pit, tank,"
                 + " box or channel, and lock out a machine before you open it."));
-    all.addAll(sheet.blocks);
+    sheet.sheets.forEach(
+        (lines, names) -> {
+          List<String> card = new ArrayList<>(lines);
+          card.add(0, "");
+          all.add(new Block.Marked(names, card));
+        });
     return all;
   }
 
@@ -80,13 +87,13 @@ final class OperationSheet {
   }
 
   private void sheet(String unit, Care care) {
-    blocks.add(new Block.Heading(2, unit));
-    blocks.add(
-        Block.Items.bullets(
-            List.of(
-                "Daily: " + care.daily(),
-                "Monthly: " + care.monthly(),
-                "It goes wrong when: " + care.wrong(),
-                "Clean: " + care.clean())));
+    List<String> lines =
+        List.of(
+            "Daily: " + care.daily(),
+            "Monthly: " + care.monthly(),
+            "It goes wrong when: " + care.wrong(),
+            "Clean: " + care.clean());
+    // Twin units share a sheet.
+    sheets.merge(lines, unit, (one, other) -> one + ", " + other);
   }
 }

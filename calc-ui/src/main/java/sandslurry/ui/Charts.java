@@ -65,9 +65,9 @@ final class Charts {
     }
     series.add(new Series("line with sand", Style.SOLID, moving));
     series.add(new Series("line over a bed, not for design", Style.DOTTED, overBed));
-    series.add(new Series("carrier alone, head of carrier", Style.DASHED, liquid));
+    series.add(new Series("liquid alone, in head of liquid", Style.DASHED, liquid));
     addPump(series, assessment.pump());
-    series.add(new Series("flows judged", Style.POINTS, judged(line)));
+    series.add(new Series("flow rates judged", Style.POINTS, judged(line)));
     series.add(new Series("states that fail", Style.POINTS, states(s -> s == Severity.FAIL)));
     series.add(new Series("other states judged", Style.POINTS, states(s -> s != Severity.FAIL)));
     double worthwhile =
@@ -80,8 +80,8 @@ final class Charts {
     return Optional.of(
         ChartData.lines(
                 "System curve and pump",
-                axis("Flow of mixture", Kind.FLOW),
-                axis("Head of mixture", Kind.HEAD),
+                axis("Flow rate of slurry", Kind.FLOW),
+                axis("Head of slurry", Kind.HEAD),
                 false,
                 series)
             .withTop(1.1 * worthwhile));
@@ -123,7 +123,7 @@ final class Charts {
             ChartData.bars(
                 "Velocity in every state, in the run that is closest to plugging",
                 "State",
-                axis("Velocity of the velocity required", Kind.PERCENT),
+                axis("Actual velocity over required velocity", Kind.PERCENT),
                 bars,
                 List.of(new Level("required", Kind.PERCENT.number(units, 1)))));
   }
@@ -172,13 +172,13 @@ final class Charts {
         series.add(new Series("pipe", Style.SOLID, pipe));
       }
       Style style = styles[(series.size() - 1) % styles.length];
-      series.add(new Series("grade line at " + state.flowCase().words() + " flow", style, grade));
+      series.add(new Series("HGL at " + state.flowCase().words() + " flow rate", style, grade));
     }
     return Optional.of(
         ChartData.lines(
-            "Hydraulic grade line",
+            "Hydraulic grade line (HGL)",
             axis("Length along the line", Kind.LENGTH),
-            axis("Height above the start of the line", Kind.LENGTH),
+            axis("Height above start", Kind.LENGTH),
             false,
             series));
   }
@@ -205,16 +205,16 @@ final class Charts {
     }
     List<Level> levels =
         List.of(
-            level("velocity in the pipe", judged.get().velocityMps()),
-            level("limit", judged.get().limitMps()),
-            level("to pass", judged.get().velocityToPassMps()));
+            level("actual velocity", judged.get().velocityMps()),
+            level("deposition velocity", judged.get().limitMps()),
+            level("required velocity", judged.get().velocityToPassMps()));
     return Optional.of(
         ChartData.bars(
             "Deposition velocity in "
                 + design.route().orElseThrow().runs().get(run).name()
                 + " at "
                 + at.orElseThrow().flowCase().words()
-                + " flow",
+                + " flow rate",
             "Correlation",
             axis("Velocity", Kind.VELOCITY),
             bars,

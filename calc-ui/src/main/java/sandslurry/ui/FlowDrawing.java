@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
+import org.eclipse.elk.core.options.Direction;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult.FlowEdge;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
@@ -45,6 +46,7 @@ final class FlowDrawing extends JComponent {
   private transient Optional<StreamLayout> layout = Optional.empty();
   private transient UnitSystem units = UnitSystem.METRIC;
   private transient String mode = "";
+  private transient Direction direction = Direction.RIGHT;
   private double zoom = 1;
 
   FlowDrawing() {
@@ -52,12 +54,23 @@ final class FlowDrawing extends JComponent {
   }
 
   /** The plant of an assessment in its longest mode, in its own size; nothing without a plant. */
+  /** The flows in the longest mode of a plant, on a screen: from left to right. */
   static Optional<FlowDrawing> of(Assessment assessment) {
+    return of(assessment, Direction.RIGHT);
+  }
+
+  /** The same on a page: from top to bottom. */
+  static Optional<FlowDrawing> onPaper(Assessment assessment) {
+    return of(assessment, Direction.DOWN);
+  }
+
+  private static Optional<FlowDrawing> of(Assessment assessment, Direction direction) {
     return assessment
         .plant()
         .map(
             plant -> {
               FlowDrawing drawing = new FlowDrawing();
+              drawing.direction = direction;
               drawing.show(plant.main(), assessment.design().units());
               drawing.setSize(drawing.getPreferredSize());
               return drawing;
@@ -73,7 +86,11 @@ final class FlowDrawing extends JComponent {
             ? Optional.empty()
             : Optional.of(
                 StreamLayout.of(
-                    edges, this::lines, getFontMetrics(getFont()), getFontMetrics(labelFont())));
+                    edges,
+                    direction,
+                    this::lines,
+                    getFontMetrics(getFont()),
+                    getFontMetrics(labelFont())));
     AccessibleContext context = getAccessibleContext();
     if (context != null) {
       context.setAccessibleDescription(

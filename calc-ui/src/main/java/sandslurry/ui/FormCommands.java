@@ -15,6 +15,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JButton;
+import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
@@ -24,8 +25,10 @@ import javax.swing.JOptionPane;
 import javax.swing.JTextArea;
 import javax.swing.JToolBar;
 import javax.swing.SwingUtilities;
+import javax.swing.WindowConstants;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.report.Glossary;
 import sandslurry.units.ShownText;
 
 /** Every command of the window, in its menus and on its tool bar. */
@@ -133,7 +136,12 @@ final class FormCommands {
     bar.add(file);
     bar.add(menu("Edit", 'E', undo, redo));
     bar.add(go);
-    bar.add(menu("Help", 'H', new Command("&About", "F1", "What this is", this::about)));
+    bar.add(
+        menu(
+            "Help",
+            'H',
+            new Command("&Words", "F2", "What the words mean", this::words),
+            new Command("&About", "F1", "What this is", this::about)));
     return bar;
   }
 
@@ -394,6 +402,28 @@ final class FormCommands {
           },
           printed -> {});
     }
+  }
+
+  /** The glossary in a window of its own, so that it can stay beside the results. */
+  private void words() {
+    HtmlView page = new HtmlView("glossary", "Words used in form and reports");
+    StringBuilder terms = new StringBuilder();
+    Glossary.terms()
+        .forEach(
+            (term, meaning) ->
+                terms
+                    .append("<p><b>")
+                    .append(HtmlView.escape(term))
+                    .append("</b>: ")
+                    .append(HtmlView.escape(meaning))
+                    .append("</p>"));
+    page.show(terms.toString());
+    JDialog window = new JDialog(frame, "Words used in form and reports", false);
+    window.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+    window.add(page.component());
+    window.setSize(frame.getWidth() / 2, frame.getHeight() * 2 / 3);
+    window.setLocationRelativeTo(frame);
+    window.setVisible(true);
   }
 
   private void about() {

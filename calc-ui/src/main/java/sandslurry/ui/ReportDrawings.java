@@ -17,7 +17,7 @@ final class ReportDrawings {
   /** Fixed, so that form and command line draw the same. */
   private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
-  private static final int CHART_WIDTH = 680;
+  private static final int CHART_WIDTH = 500;
   private static final int CHART_HEIGHT = 290;
 
   /**
@@ -53,13 +53,13 @@ final class ReportDrawings {
       case "grade" -> charts.gradeLine().map(ReportDrawings::chart);
       case "deposition" -> deposition().map(ReportDrawings::chart);
       case "dilution" -> charts.dilution().map(ReportDrawings::chart);
-      case "plant" -> FlowDrawing.of(assessment).map(ReportDrawings::plant);
+      case "plant" -> FlowDrawing.onPaper(assessment).map(ReportDrawings::plant);
       case "profile" -> profile();
       default -> Optional.empty();
     };
   }
 
-  /** At the run and the flow rate that stand worst. */
+  /** At the run and the flow rate that are closest. */
   private Optional<ChartData> deposition() {
     Optional<LineResult> line = assessment.line();
     if (line.isEmpty()) {

@@ -53,8 +53,11 @@ final class ReportFile {
   /** Points of a drawing's unit: charts are drawn for a screen and go smaller on paper. */
   private static final double POINTS = 0.5;
 
+  /** Those of a drawing as wide as the page. */
+  private static final double WIDE_POINTS = 0.65;
+
   private static final double WIDEST_PT = 505;
-  private static final double HIGHEST_PT = 620;
+  private static final double HIGHEST_PT = 670;
 
   private final List<Block> blocks;
   private final ReportDrawings drawings;
@@ -284,7 +287,10 @@ final class ReportFile {
       }
       ReportDrawings.Drawing it = drawing.get();
       placed.put(id, it);
-      double scale = Math.min(POINTS, Math.min(WIDEST_PT / it.width(), HIGHEST_PT / it.height()));
+      double scale =
+          Math.min(
+              id.equals("plant") ? WIDE_POINTS : POINTS,
+              Math.min(WIDEST_PT / it.width(), HIGHEST_PT / it.height()));
       return String.format(
           Locale.ROOT,
           "<object type=\"%s\" data=\"%s\" style=\"width:%.1fpt;height:%.1fpt\"></object>",

@@ -30,10 +30,10 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 import sandslurry.assessment.plant.PlantResult.FlowEdge;
 
 /**
- * Where the boxes, arrows and labels of a drawing of flows stand: in layers from left to right,
- * every arrow from the box it leaves to the box it enters by right angles, and no label on another.
- * What flows back enters from behind. The layered layout of the Eclipse Layout Kernel does the
- * work.
+ * Where the boxes, arrows and labels of a drawing of flows stand: in layers from left to right or
+ * from top to bottom, every arrow from the box it leaves to the box it enters by right angles, and
+ * no label on another. What flows back enters from behind. The layered layout of the Eclipse Layout
+ * Kernel does the work.
  *
  * @param boxes the place of each unit, by name
  * @param arrows the arrows, in the order of the streams
@@ -68,6 +68,7 @@ record StreamLayout(
    * Lays out streams.
    *
    * @param edges the streams
+   * @param direction where they run: right on a screen, down on a page
    * @param lines the lines of the label of a stream
    * @param names the metrics in which units are written
    * @param labels the metrics in which labels are written
@@ -75,12 +76,13 @@ record StreamLayout(
    */
   static StreamLayout of(
       List<FlowEdge> edges,
+      Direction direction,
       Function<FlowEdge, List<String>> lines,
       FontMetrics names,
       FontMetrics labels) {
     ElkNode root = ElkGraphUtil.createGraph();
     root.setProperty(CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
-    root.setProperty(CoreOptions.DIRECTION, Direction.RIGHT);
+    root.setProperty(CoreOptions.DIRECTION, direction);
     root.setProperty(CoreOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
     root.setProperty(CoreOptions.PADDING, new ElkPadding(MARGIN));
     root.setProperty(CoreOptions.SPACING_NODE_NODE, GAP);

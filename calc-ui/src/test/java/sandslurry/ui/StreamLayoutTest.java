@@ -8,6 +8,7 @@ import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import org.eclipse.elk.core.options.Direction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,7 +23,11 @@ class StreamLayoutTest {
 
   private static StreamLayout of(List<FlowEdge> edges) {
     return StreamLayout.of(
-        edges, edge -> List.of(edge.stream(), "1.234 L/s, sand 1.234 t/d"), METRICS, METRICS);
+        edges,
+        Direction.RIGHT,
+        edge -> List.of(edge.stream(), "1.234 L/s, sand 1.234 t/d"),
+        METRICS,
+        METRICS);
   }
 
   private static void isReadable(StreamLayout layout) {

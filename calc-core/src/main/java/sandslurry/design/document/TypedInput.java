@@ -113,7 +113,7 @@ public record TypedInput(
           String line = value.entries().size() == 1 ? "" : name.orElse("Line " + number);
           walk.group(DesignFields.LINE, value, entry, line);
         } else {
-          String one = label + " " + name.orElse(String.valueOf(number));
+          String one = name.orElse(label.split("[;,]")[0] + " " + number);
           list.entry().match(new There(walk, value, entry, part, one));
         }
         number++;

@@ -271,8 +271,9 @@ public sealed interface Block {
    *
    * @param id which
    * @param caption what it shows
+   * @param wide whether it takes the width of the page; others stand two in a row
    */
-  record Picture(String id, String caption) implements Block {
+  record Picture(String id, String caption, boolean wide) implements Block {
     @Override
     public void write(BlockWriter writer) {
       writer.picture(this);
@@ -282,9 +283,10 @@ public sealed interface Block {
   /**
    * Room to be filled in by hand, such as a signature.
    *
+   * @param statement what it stands for
    * @param labels what goes there, a field each
    */
-  record Room(List<String> labels) implements Block {
+  record Room(String statement, List<String> labels) implements Block {
     /** Copies the list. */
     public Room {
       labels = List.copyOf(labels);

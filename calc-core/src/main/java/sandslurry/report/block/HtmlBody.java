@@ -4,13 +4,27 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import sandslurry.fact.step.Equation;
 
 /** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
 public final class HtmlBody {
-  /** A table up to so many rows is kept on one page. */
-  private static final int SHORT_TABLE = 18;
+  /** A table up to so many lines is kept on one page. */
+  private static final int SHORT_TABLE = 12;
+
+  /** A cell up to so many characters stays in one line, in a table of few columns. */
+  private static final int SHORT_CELL = 24;
+
+  private static final int FEW_COLUMNS = 8;
+
+  /** Characters of a cell that stand in a line. */
+  private static final int LINE = 100;
+
+  /** Marks with a colour of their own. */
+  private static final Set<String> GRAVE = Set.of("fail", "caution", "note");
+
+  private static final String AFTER_HEADING = "<!--h-->\n";
 
   /** Characters of a label and its value that stand side by side with another pair. */
   private static final int PAIR = 110;
@@ -109,6 +123,9 @@ public final class HtmlBody {
     private int chapter;
     private boolean keep;
 
+    /** Whether the last block is a picture with room beside it. */
+    private boolean beside;
+
     private void startKeep() {
       if (!keep) {
         html.append("<div class=\"keep\">\n");
@@ -117,16 +134,21 @@ public final class HtmlBody {
     }
 
     private void endKeep() {
+      beside = false;
       if (keep) {
         html.append("</div>\n");
         keep = false;
       }
     }
 
+    private boolean afterHeading() {
+      return html.lastIndexOf(AFTER_HEADING) >= 0
+          && html.lastIndexOf(AFTER_HEADING) == html.length() - AFTER_HEADING.length();
+    }
+
     @Override
     public void heading(Block.Heading heading) {
-      boolean afterHeading = html.toString().endsWith("<!--h-->\n");
-      if (!afterHeading) {
+      if (!afterHeading()) {
         endKeep();
       }
       startKeep();
@@ -136,7 +158,7 @@ public final class HtmlBody {
         id = " id=\"chapter" + chapter + "\"";
       }
       String tag = "h" + (heading.level() + 1);
-      html.append("<" + tag + id + ">" + escape(heading.text()) + "</" + tag + "><!--h-->\n");
+      html.append("<" + tag + id + ">" + escape(heading.text()) + "</" + tag + ">" + AFTER_HEADING);
     }
 
     @Override
@@ -160,8 +182,9 @@ public final class HtmlBody {
 
     @Override
     public void marked(Block.Marked card) {
-      String mark = card.mark().split(" ")[0].toLowerCase(Locale.ROOT);
-      html.append("<div class=\"card ").append(mark).append("\"><p><b class=\"mark\">");
+      String mark = card.mark().toLowerCase(Locale.ROOT);
+      html.append("<div class=\"card ").append(GRAVE.contains(mark) ? mark : "plain");
+      html.append("\"><p><b class=\"mark\">");
       html.append(escape(card.mark())).append("</b> ");
       for (int i = 0; i < card.lines().size(); i++) {
         if (i == 1) {
@@ -222,7 +245,7 @@ public final class HtmlBody {
     public void table(Block.Table table) {
       boolean pairs = isPairs(table);
       List<List<String>> rows = pairs ? sideBySide(table.rows()) : table.rows();
-      boolean small = rows.size() <= SHORT_TABLE;
+      boolean small = rows.stream().mapToInt(Body::lines).sum() <= SHORT_TABLE;
       if (!small) {
         // The heading stays with the first rows by its own rule; the table goes on over pages.
         endKeep();
@@ -232,18 +255,32 @@ public final class HtmlBody {
       if (table.head().stream().anyMatch(h -> !h.isEmpty())) {
         html.append("<thead><tr>");
         for (int i = 0; i < (pairs ? 2 : 1); i++) {
-          table.head().forEach(h -> html.append("<th>").append(escape(h)).append("</th>"));
+          for (int column = 0; column < table.head().size(); column++) {
+            html.append(isNumbers(table, column) ? "<th class=\"number\">" : "<th>")
+                .append(escape(table.head().get(column)).replaceAll("(\\[.*])$", "<span>$1</span>"))
+                .append("</th>");
+          }
         }
         html.append("</tr></thead>");
       }
       html.append("<tbody>");
       for (List<String> row : rows) {
         html.append("<tr>");
-        row.forEach(this::cell);
+        row.forEach(cell -> cell(cell, table.head().size() > FEW_COLUMNS));
         html.append("</tr>");
       }
       html.append("</tbody></table>\n");
       endKeep();
+    }
+
+    private static int lines(List<String> row) {
+      return 1 + row.stream().mapToInt(String::length).max().orElse(0) / LINE;
+    }
+
+    private static boolean isNumbers(Block.Table table, int column) {
+      List<String> cells = table.rows().stream().map(row -> row.get(column)).toList();
+      return cells.stream().anyMatch(TextView::isNumber)
+          && cells.stream().allMatch(c -> c.isEmpty() || c.equals("-") || TextView.isNumber(c));
     }
 
     /** A long table of short pairs, which half the width is enough for. */
@@ -263,8 +300,11 @@ public final class HtmlBody {
       return both;
     }
 
-    private void cell(String text) {
-      html.append(TextView.isNumber(text) ? "<td class=\"number\">" : "<td>")
+    private void cell(String text, boolean narrow) {
+      html.append(
+              TextView.isNumber(text)
+                  ? "<td class=\"number\">"
+                  : text.length() <= SHORT_CELL / (narrow ? 2 : 1) ? "<td class=\"one\">" : "<td>")
           .append(escape(text))
           .append("</td>");
     }
@@ -281,16 +321,26 @@ public final class HtmlBody {
     public void picture(Block.Picture picture) {
       String markup = drawings.picture(picture);
       if (!markup.isEmpty()) {
+        boolean first = !beside || picture.wide();
+        if (first && !afterHeading()) {
+          endKeep();
+        }
         startKeep();
-        html.append("<div class=\"picture\">").append(markup).append("<p class=\"caption\">");
-        html.append(escape(picture.caption())).append("</p></div>\n");
+        html.append("<div class=\"picture").append(picture.wide() ? " wide" : "").append("\">");
+        html.append(markup);
+        html.append("<p class=\"caption\">").append(escape(picture.caption()));
+        html.append("</p></div>\n");
+        beside = first && !picture.wide();
+        if (!beside) {
+          endKeep();
+        }
       }
-      endKeep();
     }
 
     @Override
     public void room(Block.Room room) {
       startKeep();
+      html.append("<p>").append(escape(room.statement())).append("</p>");
       html.append("<table class=\"room\"><tbody>");
       for (int i = 0; i < room.labels().size(); i++) {
         html.append(i % 2 == 0 ? "<tr>" : "");

@@ -135,6 +135,8 @@ public final class TextView {
     @Override
     public void room(Block.Room room) {
       gap();
+      wrap(room.statement(), "", "").forEach(this::line);
+      gap();
       room.labels().forEach(label -> line(pad(label + ":", width / 3) + "_".repeat(width / 2)));
     }
   }

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
@@ -34,12 +36,21 @@ final class FindingsSection extends SectionWriter {
         parts.computeIfAbsent(finding.place(), p -> new ArrayList<>()).add(finding);
       }
     }
-    parts.forEach(this::card);
+    // Parts of which the same is found, such as twin units, share a card.
+    Map<Block.Marked, List<String>> cards = new LinkedHashMap<>();
+    parts.forEach(
+        (part, findings) ->
+            cards.computeIfAbsent(card(findings), c -> new ArrayList<>()).add(part));
+    cards.forEach(
+        (card, names) -> {
+          List<String> lines = new ArrayList<>(card.lines());
+          lines.add(0, String.join(", ", names));
+          add(new Block.Marked(card.mark(), lines));
+        });
   }
 
-  private void card(String part, List<Finding> findings) {
+  private static Block.Marked card(List<Finding> findings) {
     List<String> lines = new ArrayList<>();
-    lines.add(part);
     Set<String> cures = new LinkedHashSet<>();
     for (Finding finding : findings) {
       String mark = findings.size() > 1 ? finding.severity() + ": " : "";
@@ -48,16 +59,29 @@ final class FindingsSection extends SectionWriter {
         lines.add("Do: " + finding.cure());
       }
     }
-    add(new Block.Marked(findings.get(0).severity().name(), lines));
+    return new Block.Marked(findings.get(0).severity().name(), lines);
   }
 
+  private static String joined(
+      List<Finding> findings, Function<Finding, String> text, String between) {
+    return findings.stream().map(text).distinct().collect(Collectors.joining(between));
+  }
+
+  /** What is met, the same of several parts in one row. */
   private void met() {
-    List<List<String>> rows = new ArrayList<>();
+    Map<String, List<Finding>> alike = new LinkedHashMap<>();
     for (Finding finding : assessment.findings()) {
       if (finding.severity() == Severity.PASS) {
-        rows.add(List.of(finding.place(), finding.what() + " " + finding.why()));
+        alike.computeIfAbsent(finding.what(), what -> new ArrayList<>()).add(finding);
       }
     }
+    List<List<String>> rows = new ArrayList<>();
+    alike.forEach(
+        (what, findings) ->
+            rows.add(
+                List.of(
+                    joined(findings, Finding::place, ", "),
+                    what + " " + joined(findings, Finding::why, " "))));
     if (!rows.isEmpty()) {
       heading(2, "Checked and met");
       table(List.of("part", "what was found"), rows);

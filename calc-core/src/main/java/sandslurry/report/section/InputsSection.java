@@ -31,6 +31,8 @@ final class InputsSection extends SectionWriter {
     Map<String, String> rows = new LinkedHashMap<>();
     parts.forEach(
         (part, inputs) -> {
+          // The name of an entry is that of its part.
+          inputs.removeIf(i -> i.label().equals("Name") && part.endsWith(i.text()));
           String assumed = texts(inputs, true);
           String text = texts(inputs, false);
           rows.merge(
@@ -41,12 +43,16 @@ final class InputsSection extends SectionWriter {
         });
     List<List<String>> table = new ArrayList<>();
     rows.forEach((part, text) -> table.add(List.of(shortened(part), text)));
-    table(List.of("part", "as typed (and in SI); what is assumed is the default"), table);
+    table(
+        List.of(
+            "part",
+            "as typed (and in SI); a range as low / expected / high; what is assumed is the default"),
+        table);
   }
 
   /** A place without the number of its entry: entries without a name of their own are one part. */
   private static String place(String part) {
-    return part.isEmpty() ? "design" : part.replaceFirst(" \\d+$", "");
+    return part.isEmpty() ? "Design" : part.replaceFirst(" \\d+$", "");
   }
 
   /** The end of a place, with what it belongs to. */

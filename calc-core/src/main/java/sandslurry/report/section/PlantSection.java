@@ -48,9 +48,7 @@ public final class PlantSection extends SectionWriter {
     PlantSection section = new PlantSection(result, spec, units);
     section.heading(1, "Plant");
     section.loads();
-    for (ModeResult mode : result.modes()) {
-      section.mode(mode);
-    }
+    section.modes();
     PlantLoopSection.of(result, units).forEach(section::add);
     section.units();
     result.profile().ifPresent(p -> ProfileSection.of(p, units).forEach(section::add));
@@ -136,30 +134,49 @@ public final class PlantSection extends SectionWriter {
     return row;
   }
 
-  private void mode(ModeResult mode) {
-    heading(2, "Mode \"" + mode.mode().name() + "\"");
-    String when =
-        "From "
-            + UnitSystem.clock(mode.mode().fromS())
-            + " to "
-            + UnitSystem.clock(mode.mode().toS())
-            + " h. ";
-    if (mode.balance().isEmpty()) {
-      paragraph(when + "This mode comes to no steady state; its finding says why.");
-      return;
+  /** Modes in which every stream is the same stand together. */
+  private void modes() {
+    Map<Optional<Block.Table>, List<ModeResult>> alike = new LinkedHashMap<>();
+    for (ModeResult mode : result.modes()) {
+      alike
+          .computeIfAbsent(
+              mode.balance().map(balance -> streams(mode, balance)), t -> new ArrayList<>())
+          .add(mode);
     }
-    SteadyBalance balance = mode.balance().get();
-    paragraph(
-        when
-            + "The steady balance of this mode, all recycles closed, was found in "
-            + balance.passes()
-            + " passes. Each constituent is conserved to "
-            + (balance.imbalance() < 1e-12 ? "the rounding of the computer" : "1e-9")
-            + " in every unit and in the whole.");
-    streams(mode, balance);
+    alike.forEach(this::modes);
   }
 
-  private void streams(ModeResult mode, SteadyBalance balance) {
+  private void modes(Optional<Block.Table> streams, List<ModeResult> alike) {
+    heading(
+        2,
+        (alike.size() > 1 ? "Modes " : "Mode ")
+            + alike.stream()
+                .map(mode -> "\"" + mode.mode().name() + "\"")
+                .collect(Collectors.joining(", ")));
+    String when =
+        alike.stream()
+            .map(
+                mode ->
+                    UnitSystem.clock(mode.mode().fromS())
+                        + " to "
+                        + UnitSystem.clock(mode.mode().toS())
+                        + " h")
+            .collect(Collectors.joining(", ", "From ", ". "));
+    if (streams.isEmpty()) {
+      paragraph(when + "No steady state; the finding says why.");
+      return;
+    }
+    double imbalance =
+        alike.stream().mapToDouble(mode -> mode.balance().get().imbalance()).max().orElse(0);
+    paragraph(
+        when
+            + "The steady balance, all recycles closed. Each constituent is conserved to "
+            + (imbalance < 1e-12 ? "the rounding of the computer" : "1e-9")
+            + " in every unit and in the whole.");
+    add(streams.get());
+  }
+
+  private Block.Table streams(ModeResult mode, SteadyBalance balance) {
     Map<String, FlowEdge> ways = new LinkedHashMap<>();
     mode.sheet().forEach(edge -> ways.put(edge.stream(), edge));
     Map<String, Stream> shown = new LinkedHashMap<>(balance.streams());
@@ -169,7 +186,7 @@ public final class PlantSection extends SectionWriter {
         shown.remove(pit.settled());
       }
     }
-    tableOf(
+    return Column.table(
         List.copyOf(shown.entrySet()),
         List.of(
             Column.text("stream", Map.Entry::getKey),
@@ -188,7 +205,8 @@ public final class PlantSection extends SectionWriter {
             stream("dissolved", Kind.MASS_PER_DAY, stream -> stream.kgps(Constituents.DISSOLVED)),
             stream("sand-free solids", Kind.PERCENT, Stream::totalSolids),
             stream("sand by mass", Kind.PERCENT, Stream::sandMassShare),
-            stream("density", Kind.DENSITY, Stream::densityKgM3)));
+            stream("density", Kind.DENSITY, Stream::densityKgM3)),
+        units);
   }
 
   private static Column<Map.Entry<String, Stream>> stream(

@@ -25,7 +25,7 @@ final class SafetySection extends SectionWriter {
       add(
           new Block.Marked(
               "SAFETY",
-              List.of(caution.title() + ". " + caution.text(), "(" + caution.source() + ")")));
+              List.of(caution.title() + ". " + caution.text() + " (" + caution.source() + ")")));
     }
   }
 }

@@ -23,8 +23,8 @@ final class SurgeSection extends SectionWriter {
           Column.of("working pressure", Kind.PRESSURE, SurgeResult::workingPa),
           Column.of("maximum", Kind.PRESSURE, s -> s.workingPa() + s.judgedPa()),
           Column.maybe("pressure rating", Kind.PRESSURE, SurgeResult::ratingPa),
-          Column.of("minimum", Kind.PRESSURE, s -> s.lowest().lowestPa()),
-          Column.text("", s -> s.lowest().parts() ? "column separation" : ""));
+          Column.of("minimum", Kind.PRESSURE, s -> s.lowest().minimumPa()),
+          Column.text("", s -> s.lowest().parts() ? "column separates" : ""));
 
   private SurgeSection(UnitSystem units) {
     super(units);
@@ -50,7 +50,7 @@ final class SurgeSection extends SectionWriter {
         "By Joukowsky, for a stop faster than the wave returns, in liquid without gas, with the"
             + " short-term modulus of the pipe. It bounds the rise from a closing valve or a plug."
             + " Column separation and pockets of air can exceed it. A stop in a given time is taken"
-            + " as even (Michaud). The minimum is at an end of the run; no liquid goes below its"
-            + " vapour pressure: there the column separates. This is no surge analysis.");
+            + " as even (Michaud). The minimum is at an end of the run. At its vapour pressure"
+            + " the liquid boils and its column separates. This is no surge analysis.");
   }
 }

@@ -44,6 +44,8 @@ final class PlantStorageFindings extends PlantFindingWriter {
         .worstToTheBrim()
         .filter(brim -> brim.days() < PlantTotals.YEAR_D)
         .filter(brim -> spec.year().emptyings(name).isEmpty())
+        // Where days are wanted, that they fit or do not says all of it.
+        .filter(brim -> spec.targets().storageDays().isEmpty())
         .ifPresent(
             brim ->
                 found("runs-over", Severity.NOTE, name)
