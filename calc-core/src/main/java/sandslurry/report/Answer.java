@@ -85,7 +85,7 @@ public final class Answer {
     }
     String closest =
         facts.stream()
-            .filter(f -> f.margin().isPresent() && f.word().isEmpty())
+            .filter(f -> f.margin().isPresent() && f.word().isEmpty() && !f.isLarge())
             .findFirst()
             .map(
                 f ->
@@ -99,7 +99,10 @@ public final class Answer {
                         + f.marginText()
                         + " left).")
             .orElse("");
-    return "Every criterion is met with its margin." + closest;
+    return (closest.isEmpty()
+            ? "Every criterion is met with a large margin."
+            : "Every criterion is met with its margin.")
+        + closest;
   }
 
   /**

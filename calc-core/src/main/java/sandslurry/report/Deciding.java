@@ -42,14 +42,19 @@ record Deciding(String what, String actual, String limit, OptionalDouble margin,
     return margin.orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Whether nobody needs to know how much is left. */
+  boolean isLarge() {
+    return margin.orElse(0) > LARGE;
+  }
+
   String marginText() {
     if (margin.isEmpty() || !word.isEmpty()) {
       return word;
     }
-    double share = margin.getAsDouble();
-    if (share > LARGE) {
+    if (isLarge()) {
       return "large";
     }
+    double share = margin.getAsDouble();
     long percent = (long) Math.floor(100 * share + 1e-9);
     return share < 0
         ? "short by " + String.format(Locale.ROOT, "%d %%", Math.max(1, -percent))

@@ -93,7 +93,7 @@ final class DecidingFacts {
   private Optional<Deciding> velocity(RunState run, FlowCase flowCase, String where) {
     if (run.regime() == Regime.LAMINAR && run.carriage().isPresent()) {
       SandCarriage carriage = run.carriage().get();
-      String what = "sand on the floor, laminar, " + at(flowCase) + where;
+      String what = "sand on the floor (laminar) at the " + at(flowCase) + where;
       String actual = show(Kind.PERCENT, carriage.floorShare());
       String tolerated = show(Kind.PERCENT, carriage.toleratedShare()) + " tolerated";
       return Optional.of(
@@ -115,7 +115,7 @@ final class DecidingFacts {
     DepositionJudgement judged = run.deposition().get();
     return Optional.of(
         Deciding.atLeast(
-            "velocity, " + at(flowCase) + where,
+            "velocity at the " + at(flowCase) + where,
             show(Kind.VELOCITY, judged.velocityMps()),
             judged.velocityMps(),
             show(Kind.VELOCITY, judged.velocityToPassMps()) + " required",
@@ -202,7 +202,7 @@ final class DecidingFacts {
     }
     facts.add(
         Deciding.atLeast(
-            "velocity, state \"" + state.name() + "\"",
+            "velocity in the state \"" + state.name() + "\"",
             show(Kind.VELOCITY, point.velocityMps()),
             point.velocityMps(),
             show(Kind.VELOCITY, point.toPassMps().getAsDouble()) + " required",

@@ -131,17 +131,19 @@ final class CureSearch {
 
   private String why() {
     String what =
-        "None of these mends it alone without a finding as grave: "
+        "Each leaves a finding as grave: "
             + tried.stream().distinct().collect(Collectors.joining(", "))
             + ".";
-    return remains == null
-        ? what
-        : what
-            + " Nearest: "
-            + nearest
-            + "; left is then "
-            + remains.element()
-            + ": "
-            + remains.what();
+    if (remains == null) {
+      return what;
+    }
+    // What was found already is not said again.
+    return what
+        + " Nearest: "
+        + nearest
+        + ", which leaves "
+        + (before.findings().stream().anyMatch(f -> f.what().equals(remains.what()))
+            ? "that finding."
+            : remains.element() + ": " + remains.what());
   }
 }

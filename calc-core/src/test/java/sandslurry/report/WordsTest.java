@@ -44,11 +44,10 @@ class WordsTest {
       Pattern.compile(
           PRIVATE + "|volumeFraction|totalSolids|StreamReadFeature|[a-z]Kgps|[a-z]M3ps");
 
-  /** Pages that are written from the program, whose words are held there. */
-  private static final List<String> WRITTEN =
-      List.of("checks.md", "correlations.md", "design-file.md", "findings.md");
-
   private static final int WORDS_ON_AVERAGE = 25;
+
+  /** No single sentence is longer. */
+  private static final int LONGEST = 40;
 
   @Test
   void noExampleIsReportedInPrivateWords() {
@@ -68,19 +67,56 @@ class WordsTest {
     assertThat(found.stream().distinct().toList()).isEmpty();
   }
 
+  /** The page of checks is written from the names of tests, for whoever reads tests. */
+  private static boolean isPage(Path file) {
+    return file.toString().endsWith(".md") && !file.endsWith("checks.md");
+  }
+
   @Test
   void noPageIsWrittenInPrivateWords() throws IOException {
     List<String> found = new ArrayList<>();
     try (Stream<Path> files = Files.walk(Path.of("..", "docs"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
-        if (WRITTEN.contains(file.getFileName().toString())) {
-          continue;
-        }
+      for (Path file : files.filter(WordsTest::isPage).sorted().toList()) {
         Matcher matcher = Pattern.compile(PRIVATE).matcher(Files.readString(file));
         while (matcher.find()) {
           found.add(file + ": " + matcher.group());
         }
       }
+    }
+    assertThat(found).isEmpty();
+  }
+
+  /** Every message of every finding, also of those that no example has. */
+  @Test
+  void noMessageIsInPrivateWordsOrLongSentences() throws IOException {
+    List<String> found = new ArrayList<>();
+    List<Path> messages;
+    try (Stream<Path> files = Files.walk(Path.of("src", "main", "resources"))) {
+      messages = files.filter(f -> f.toString().matches(".*\\.(properties|txt)")).sorted().toList();
+    }
+    assertThat(messages).hasSizeGreaterThan(8);
+    for (Path file : messages) {
+      int words = 0;
+      int sentences = 0;
+      for (String line : Files.readAllLines(file)) {
+        String text = line.replaceFirst("^[^=:]+[=:] ", "");
+        if (line.startsWith("#") || text.isBlank()) {
+          continue;
+        }
+        Matcher matcher = FORBIDDEN.matcher(text);
+        while (matcher.find()) {
+          found.add(file + ": " + matcher.group());
+        }
+        for (String sentence : text.split("(?<=[.:;]) ")) {
+          int length = sentence.strip().split("\\s+").length;
+          words += length;
+          sentences++;
+          if (length > LONGEST) {
+            found.add(file + ": " + length + " words: " + sentence);
+          }
+        }
+      }
+      assertThat((double) words / sentences).as(file.toString()).isLessThan(WORDS_ON_AVERAGE);
     }
     assertThat(found).isEmpty();
   }

@@ -93,7 +93,7 @@ public final class DesignCarrier {
                 notes.add(
                     "The "
                         + asked
-                        + " law asked for does not fit the readings, or fits them worse than the "
+                        + " law given does not fit the readings, or fits them worse than the "
                         + law.model()
                         + " law, which is taken."));
     return Carriers.measured(

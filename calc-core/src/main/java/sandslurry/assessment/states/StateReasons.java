@@ -20,7 +20,7 @@ import sandslurry.units.UnitSystem;
 /** What is amiss in a state of the line. */
 final class StateReasons {
   private static final String NO_GROUND =
-      "above the computed deposition velocity, but a correlation that counts asks for more";
+      "above the computed deposition velocity, but a correlation that counts requires more";
 
   private record Reason(Severity severity, String text) {}
 

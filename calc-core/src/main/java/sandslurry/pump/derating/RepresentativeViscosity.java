@@ -23,7 +23,7 @@ public enum RepresentativeViscosity {
   PLASTIC(
       "plastic, at high shear",
       "Walker and Goulas (1984), Proceedings of the Institution of Mechanical Engineers A"
-          + " 198:41-49; the range of shear as quoted in the abstract of Sery, Kabamba and Slatter"
+          + " 198:41-49; the range of shear by the abstract of Sery, Kabamba and Slatter"
           + " (2006), read") {
     @Override
     public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {
@@ -34,7 +34,7 @@ public enum RepresentativeViscosity {
   /** Apparent viscosity at twice the angular speed of the impeller. */
   IMPELLER(
       "apparent, at the impeller",
-      "Walker and Goulas (1984), for low flows; as quoted in the abstract of Sery, Kabamba and"
+      "Walker and Goulas (1984), for low flows; by the abstract of Sery, Kabamba and"
           + " Slatter (2006), Paste and Thickened Tailings 9:403-412, read") {
     @Override
     public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {

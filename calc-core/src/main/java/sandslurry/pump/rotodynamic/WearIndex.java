@@ -6,8 +6,8 @@ package sandslurry.pump.rotodynamic;
  * <pre>index = (V/V_design)ⁿ,   n = 2 to 3.5</pre>
  *
  * <p>The range of the power n is that of Wiedenroth (1984) for the abrasive wear of a given slurry,
- * as quoted at pumpandflow.com.au/rules-of-thumb (read). No reliable figures exist for the wear
- * itself. For a pump at another speed take the ratio of the speeds.
+ * read at pumpandflow.com.au/rules-of-thumb (read). No reliable figures exist for the wear itself.
+ * For a pump at another speed take the ratio of the speeds.
  *
  * @param low the lower of the two values
  * @param high the higher of the two values
@@ -15,7 +15,7 @@ package sandslurry.pump.rotodynamic;
 public record WearIndex(double low, double high) {
   /** Where the range of the power comes from. */
   public static final String SOURCE =
-      "Wiedenroth (1984), power 2 to 3.5, as quoted at pumpandflow.com.au/rules-of-thumb";
+      "Wiedenroth (1984), power 2 to 3.5, read at pumpandflow.com.au/rules-of-thumb";
 
   /** Lower power. */
   public static final double LOW_POWER = 2;

@@ -15,11 +15,10 @@ public final class CuresSection {
    * @return the blocks
    */
   public static List<Block> of(Cures cures) {
-    String place = cures.finding().place();
     if (cures.tried().isEmpty()) {
       return List.of(
           new Block.Heading(3, "No single change tried mends it"),
-          new Block.Paragraph(place + ": " + cures.why()));
+          new Block.Paragraph(cures.why()));
     }
     return List.of(
         new Block.Heading(3, "Do one of these (each was tried; the verdict with it)"),

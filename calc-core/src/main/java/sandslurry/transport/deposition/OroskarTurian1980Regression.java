@@ -28,7 +28,7 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
       new Citation(
           "Oroskar and Turian",
           1980,
-          "AIChE Journal 26:550-558; seen as quoted from Poloski et al. (2009), PNNL-17639");
+          "AIChE Journal 26:550-558; read in Poloski et al. (2009), PNNL-17639");
   private static final Equation V =
       SOURCE.equation(
           "V_OT",

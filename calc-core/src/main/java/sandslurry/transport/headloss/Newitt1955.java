@@ -49,7 +49,7 @@ final class Newitt1955 implements HeadLossModel {
           "Newitt, Richardson, Abbott and Turtle",
           1955,
           "Transactions of the Institution of Chemical Engineers 33:93-113; coefficients from"
-              + " memory, unverified; pipe and grain sizes as told by Miedema, Slurry Transport"
+              + " memory, unverified; pipe and grain sizes by Miedema, Slurry Transport"
               + " (open text), section 6.5");
   private static final Equation GRADIENT =
       SOURCE.equation(

@@ -60,7 +60,7 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
           "Wilson, Addie, Sellgren and Clift",
           2006,
           "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
-              + " as told in the chapter on solids transport of a pump handbook; the other"
+              + " as in the chapter on solids transport of a pump handbook; the other"
               + " coefficients from memory, unverified");
   private static final Equation FALL50 =
       SOURCE.equation(
