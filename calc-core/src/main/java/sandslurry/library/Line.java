@@ -23,6 +23,7 @@ import si.uom.quantity.VolumetricFlowRate;
 public final class Line {
   private final DesignDraft parts;
   private final StandardPipe first;
+  private RunState worst;
 
   private Line(DesignDraft parts, StandardPipe first) {
     this.parts = parts;
@@ -150,7 +151,15 @@ public final class Line {
     return new LineEvaluation(design, materials, model, Optional.empty()).shown().get(0);
   }
 
+  /** Worked out once: its velocities of deposition do not depend on the flow rate. */
   private RunState worst() {
+    if (worst == null) {
+      worst = governing();
+    }
+    return worst;
+  }
+
+  private RunState governing() {
     return at(Amounts.mps(1)).runs().stream()
         .max(Comparator.comparingDouble(run -> run.deposition().map(d -> d.limitMps()).orElse(0.0)))
         .orElseThrow();

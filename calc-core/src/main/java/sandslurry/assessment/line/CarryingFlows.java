@@ -9,7 +9,6 @@ import sandslurry.assessment.line.OperatingWindow.End;
 import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.fact.finding.Severity;
 
 /**
  * The flow rates at which every run of a line carries its sand with its margin, with the liquid at
@@ -166,7 +165,7 @@ public final class CarryingFlows {
       return Optional.of(model.run(model.route().runs().get(0), flowM3ps, Materials.THICKEST));
     }
     return model.runs(flowM3ps, materials.sandFraction(flowM3ps)).stream()
-        .filter(run -> run.severity() != Severity.PASS)
+        .filter(run -> !run.passes())
         .findFirst();
   }
 

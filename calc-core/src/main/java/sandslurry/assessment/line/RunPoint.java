@@ -564,9 +564,30 @@ public final class RunPoint {
   }
 
   boolean overBed() {
-    return severity() == Severity.FAIL
-        || regime != Regime.LAMINAR
-            && deposition().map(d -> d.outcome() == Outcome.BELOW_LIMIT).orElse(false);
+    if (!hasSand()) {
+      return false;
+    }
+    return regime == Regime.LAMINAR
+        ? supportWithoutEddies() == Support.LAMINAR_AND_DEPOSITING
+        : severity() == Severity.FAIL
+            || deposition().orElseThrow().outcome() == Outcome.BELOW_LIMIT;
+  }
+
+  /** Whether {@link #severity} is a pass, found without the deposition velocity where it can be. */
+  boolean passes() {
+    if (!hasSand()) {
+      return true;
+    }
+    return switch (regime) {
+      case TURBULENT -> deposition().orElseThrow().outcome() == Outcome.CLEAR;
+      case TRANSITIONAL -> false;
+      case LAMINAR -> supportWithoutEddies() == Support.CARRIED_BY_YIELD_STRESS;
+    };
+  }
+
+  /** What carries the sand in laminar flow, where the deposition velocity decides nothing. */
+  private Support supportWithoutEddies() {
+    return (carriage != null ? carriage.orElseThrow() : carriage(0)).support();
   }
 
   /**

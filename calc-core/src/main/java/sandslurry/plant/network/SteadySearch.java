@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
@@ -19,8 +18,8 @@ import sandslurry.units.InUnit;
  *
  * <p>The plant is marched in time, in steps that grow as it comes to rest. A plant may have two
  * steady balances, thin and clogged; a search of equations finds either, time finds the one that is
- * reached. Only the last digits are looked for by {@link FixedPoint}, and a balance that lies away
- * from where the march was is refused.
+ * reached. Only the last digits are looked for at rest, and a balance that lies away from where the
+ * march was is refused.
  */
 final class SteadySearch {
   /** Shares agree so nearly with what passes in a balance that is given out. */
@@ -66,13 +65,9 @@ final class SteadySearch {
       System.arraycopy(feed, 0, start, u * constituents.count(), constituents.count());
     }
     try {
-      StepSolver.Passed passed = rest.solve(start, 1, 1e-3, 40);
-      passes += 40;
-      if (passed.agreed()) {
-        Optional<SteadyBalance> balance = settled(rest, passed.through());
-        if (balance.isPresent()) {
-          return balance.get();
-        }
+      Optional<SteadyBalance> balance = settled(rest, start);
+      if (balance.isPresent()) {
+        return balance.get();
       }
     } catch (UnsolvedException e) {
       // The march tells why, if it fails too.
@@ -198,18 +193,7 @@ final class SteadySearch {
     if (!first.agreed()) {
       return Optional.empty();
     }
-    FixedPoint.Result result =
-        FixedPoint.search(
-            state -> Optional.ofNullable(rest.substituted(state)).orElse(state),
-            first.through(),
-            rest::change,
-            SETTLED,
-            100);
-    passes += result.passes();
-    StepSolver.Passed last =
-        result.converged() && rest.change(first.through(), result.state()) <= NEAR
-            ? rest.solve(result.state(), 0, 100 * SETTLED, 10)
-            : rest.solve(first.through(), 0, SETTLED, 400);
+    StepSolver.Passed last = rest.solve(first.through(), 0, SETTLED, 400);
     return last.agreed() && rest.change(first.through(), last.through()) <= NEAR
         ? balance(rest, last)
         : Optional.empty();

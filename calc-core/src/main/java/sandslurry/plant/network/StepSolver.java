@@ -35,7 +35,7 @@ final class StepSolver {
   private static final int NOBODY = -1;
   private static final double LEAST_LAG = 0.1;
   private static final double MOST_LAG = 32;
-  private static final int MOST_ACCELERATED = 12;
+  private static final int MOST_ACCELERATED = 100;
 
   private final Network network;
   private final Constituents constituents;
@@ -192,7 +192,7 @@ final class StepSolver {
       if (r == 0 && (change <= settled || pass == most)) {
         return new Passed(next, division, change, change <= settled, null);
       }
-      if (lag == 0 && trap == null && pass <= MOST_ACCELERATED) {
+      if (lag == 0 && trap == null && pass <= Math.min(MOST_ACCELERATED, most / 2)) {
         state = history.after(state, next);
         continue;
       }
@@ -208,12 +208,6 @@ final class StepSolver {
     }
     Division last = divided(state);
     return new Passed(state, last, change, false, trap(last, state));
-  }
-
-  /** One substitution without lag; null where something has no way out. */
-  double[] substituted(double[] state) {
-    Division division = divided(state);
-    return trap(division, state) == null ? closed(division, state, 0) : null;
   }
 
   /** The greatest change of a flow, over the total flow through the same unit. */

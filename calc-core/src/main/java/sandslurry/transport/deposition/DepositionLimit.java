@@ -115,6 +115,9 @@ final class DepositionLimit {
   private final Sewers sewers;
   private final List<DepositionVelocityModel> floors;
 
+  /** What a grain of this liquid is multiplied by for {@link #IN_WATER}. */
+  private final double inWater;
+
   /** The largest velocity at any concentration for each size, and whose it is. */
   private final Value[] largest;
 
@@ -125,6 +128,8 @@ final class DepositionLimit {
     this.bore = bore;
     this.sewers = new Sewers(rule, slurry, bore);
     this.floors = rule.floors();
+    double viscosity = WATER_M2PS / slurry.liquid().kinematicViscosityM2ps();
+    this.inWater = Math.cbrt((slurry.densityRatio() - 1) / (QUARTZ - 1) * viscosity * viscosity);
     double boundMps = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore) : 0;
     this.largest = new Value[sizes.count()];
     for (int i = 0; i < largest.length; i++) {
@@ -139,24 +144,18 @@ final class DepositionLimit {
             : 0;
     double wilson = 0;
     if (rule.governs(WILSON)) {
-      double inWater = inWaterM(sizeM);
+      double inWaterM = sizeM * inWater;
       trace.step(
           IN_WATER,
-          inWater,
+          inWaterM,
           sizeM,
           slurry.densityRatio(),
           slurry.liquid().kinematicViscosityM2ps());
-      double nomograph = Wilson1986Fit.risingMps(slurry, inWater, bore, trace);
+      double nomograph = Wilson1986Fit.risingMps(slurry, inWaterM, bore, trace);
       wilson = trace.step(WILSON_HELD, Math.min(boundMps, nomograph), nomograph, boundMps);
     }
     trace.step(LARGEST, Math.max(gillies, wilson), gillies, wilson);
     return gillies >= wilson ? new Value(GILLIES_SHOOK, gillies) : new Value(WILSON, wilson);
-  }
-
-  /** The quartz grain in water of 20 °C that has the Archimedes number of this one [m]. */
-  private double inWaterM(double sizeM) {
-    double viscosity = WATER_M2PS / slurry.liquid().kinematicViscosityM2ps();
-    return sizeM * Math.cbrt((slurry.densityRatio() - 1) / (QUARTZ - 1) * viscosity * viscosity);
   }
 
   /** The limit at a concentration of the whole sand, with what sets it. */
@@ -310,6 +309,17 @@ final class DepositionLimit {
     private final double mayCapacity;
     private final int relations;
 
+    /** The last velocity asked for, with its friction: one size after the other asks for it. */
+    private double seenMps = Double.NaN;
+
+    private double frictionSeen;
+    private double abGhaniHas;
+
+    /** The last concentration asked for, with what Ab Ghani demands at it. */
+    private double diluteSeen = Double.NaN;
+
+    private double abGhaniDemand;
+
     Sewers(DepositionRule rule, Slurry slurry, Bore bore) {
       this.rule = rule;
       this.slurry = slurry;
@@ -326,7 +336,7 @@ final class DepositionLimit {
      */
     boolean exceed(double velocityMps, double oroskarTurianMps, Slurry uniform) {
       double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
-      double friction = VelocityScale.friction(slurry, bore, velocityMps);
+      see(velocityMps, dilute);
       int above = oroskarTurianMps > velocityMps ? 1 : 0;
       if (rule.governs(MAY)) {
         double moving = 1 - mayThresholdMps / velocityMps;
@@ -335,17 +345,28 @@ final class DepositionLimit {
       }
       if (rule.governs(MACKE)) {
         double carried =
-            cube(friction * velocityMps)
+            cube(frictionSeen * velocityMps)
                 * velocityMps
                 * velocityMps
                 / Macke1982.resistance(slurry, uniform.d50Grain(), bore);
         above += carried < dilute ? 1 : 0;
       }
       if (rule.governs(AB_GHANI) && dilute > 0) {
-        double has = velocityMps * Math.pow(friction, AbGhani1993.FRICTION_POWER);
-        above += has < AbGhani1993.demand(slurry, AbGhani1993.FINEST_M, bore, dilute) ? 1 : 0;
+        above += abGhaniHas < abGhaniDemand ? 1 : 0;
       }
       return above >= Math.min(2, relations) && above > 0;
+    }
+
+    private void see(double velocityMps, double dilute) {
+      if (velocityMps != seenMps) {
+        seenMps = velocityMps;
+        frictionSeen = VelocityScale.friction(slurry, bore, velocityMps);
+        abGhaniHas = velocityMps * Math.pow(frictionSeen, AbGhani1993.FRICTION_POWER);
+      }
+      if (dilute != diluteSeen) {
+        diluteSeen = dilute;
+        abGhaniDemand = AbGhani1993.demand(slurry, AbGhani1993.FINEST_M, bore, dilute);
+      }
     }
 
     private static double cube(double x) {

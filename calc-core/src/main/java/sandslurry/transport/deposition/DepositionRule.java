@@ -2,11 +2,9 @@ package sandslurry.transport.deposition;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -218,8 +216,8 @@ public record DepositionRule(
 
   /** Whether a part of the limit takes part. */
   boolean governs(DepositionVelocityModel part) {
-    Set<Role> strong = EnumSet.of(Role.GOVERNING, Role.FLOOR);
-    return strong.contains(roleOf(part));
+    Role role = roleOf(part);
+    return role == Role.GOVERNING || role == Role.FLOOR;
   }
 
   /** What the user made a floor although it is no part of the limit, or a part of it plainly so. */
