@@ -4,9 +4,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -14,8 +16,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.Problem;
+import sandslurry.design.document.Reading;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.report.block.Block;
@@ -23,20 +27,22 @@ import sandslurry.report.block.TextView;
 import sandslurry.report.section.SizingSection;
 import sandslurry.study.NewPen;
 import sandslurry.study.Sizing;
+import sandslurry.study.UnitSizing;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
-/** Finds the standard pipes that a line fits into. */
+/** Finds the standard pipes that a line fits into, or the size of a unit. */
 @Command(
     name = "size",
     description = {
       "Finds the standard pipes that carry the sand of a line, and the duty of its pump.",
-      "Takes a design whose runs need no pipe, or the numbers of a new pen."
+      "Takes a design whose runs need no pipe, or the numbers of a new pen.",
+      "With --unit it finds the size of a box, a lane or a pit for one aim."
     },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {"0:a pipe fits", "2:none fits", "3:bad input"})
+    exitCodeList = {"0:a pipe or a size fits", "2:none fits", "3:bad input"})
 final class SizeCommand implements Callable<Integer> {
   private static final int SHOWN = 12;
 
@@ -71,6 +77,82 @@ final class SizeCommand implements Callable<Integer> {
 
   @Option(names = "--all", description = "Show every pipe that fits.")
   private boolean all;
+
+  @ArgGroup(exclusive = false, heading = "%nA unit instead of the line:%n")
+  private UnitWanted unit;
+
+  /** A unit and what is wanted of it. */
+  private static final class UnitWanted {
+    @Option(
+        names = "--unit",
+        required = true,
+        paramLabel = "NAME",
+        description = "A box, lane or pit of the plant, or lane for that of the design.")
+    private String name;
+
+    @ArgGroup(multiplicity = "1")
+    private Wanted wanted;
+
+    /** The aim: one of these. */
+    private static final class Wanted {
+      @Option(
+          names = "--capture",
+          paramLabel = "SHARE",
+          description = "Least share of its sand that it captures.")
+      private String capture;
+
+      @Option(
+          names = "--recovery",
+          paramLabel = "SHARE",
+          description = "Least share of the flushed sand that the plant recovers.")
+      private String recovery;
+
+      @Option(
+          names = "--retention",
+          paramLabel = "TIME",
+          description = "Least time that what flows in stays.")
+      private String retention;
+
+      @Option(
+          names = "--clean-out",
+          paramLabel = "TIME",
+          description = "Least time between two clean-outs.")
+      private String interval;
+    }
+
+    UnitSizing sized(DesignDocument document) throws BadInputException {
+      Reading reading = document.read();
+      if (reading.design().isEmpty()) {
+        throw new BadInputException(
+            reading.problems().stream()
+                .map(Problem::toString)
+                .collect(Collectors.joining(System.lineSeparator())));
+      }
+      List<String> known = UnitSizing.units(document);
+      if (!known.contains(name)) {
+        throw new BadInputException(
+            "There is no unit \"" + name + "\" to size; there are: " + String.join(", ", known));
+      }
+      String text =
+          Stream.of(wanted.capture, wanted.recovery, wanted.retention, wanted.interval)
+              .filter(Objects::nonNull)
+              .findFirst()
+              .orElseThrow();
+      UnitSizing.Aim aim =
+          wanted.capture != null
+              ? UnitSizing.Aim.CAPTURE
+              : wanted.recovery != null
+                  ? UnitSizing.Aim.RECOVERY
+                  : wanted.retention != null ? UnitSizing.Aim.RETENTION : UnitSizing.Aim.INTERVAL;
+      double si;
+      try {
+        si = aim.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw new BadInputException(e.getMessage());
+      }
+      return UnitSizing.of(document, Evaluation.assess(reading.design().get()), name, aim, si);
+    }
+  }
 
   /** What is known of a new pen. */
   private static final class Pen {
@@ -177,6 +259,16 @@ final class SizeCommand implements Callable<Integer> {
           file.equals("-")
               ? BadInputException.read(System.in)
               : BadInputException.load(Path.of(file));
+    }
+    if (unit != null) {
+      if (pen != null) {
+        throw new BadInputException("size takes --unit with a design file, not with a new pen.");
+      }
+      UnitSizing sized = unit.sized(document);
+      out.print(view.write(SizingSection.unit(sized, system(document.text("/units")))));
+      out.println(Product.CAUTION);
+      out.flush();
+      return sized.governing().isEmpty() ? 2 : 0;
     }
     Sizing sizing =
         ownFlow || pen != null

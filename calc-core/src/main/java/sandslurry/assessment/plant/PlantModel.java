@@ -22,6 +22,7 @@ import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Network;
+import sandslurry.plant.network.Split;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.pen.Pen;
@@ -691,6 +692,18 @@ public final class PlantModel {
    */
   public Conditions expected() {
     return conditions(longestMode(), Case.BASE, false);
+  }
+
+  /**
+   * What a unit does with a feed other than that of a balance, in the mode that runs longest.
+   *
+   * @param unit a unit of the plant
+   * @param feed what flows in, such as a batch
+   * @return the shares of it that leave by each outlet
+   */
+  public Split at(PlantUnit unit, Stream feed) {
+    return unit.built(conditions(longestMode(), Case.BASE, paced().contains(unit.name())))
+        .split(feed);
   }
 
   /**

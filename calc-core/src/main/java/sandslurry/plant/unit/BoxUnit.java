@@ -164,6 +164,13 @@ public record BoxUnit(
   }
 
   @Override
+  public OptionalDouble staysS(Stream feed) {
+    return feed.volumeM3ps() > 0
+        ? OptionalDouble.of(box.areaM2() * box.waterDepthM() * runningShare / feed.volumeM3ps())
+        : OptionalDouble.empty();
+  }
+
+  @Override
   public Optional<Care> care(Care.Numbers shown) {
     return Optional.of(
         new Care(

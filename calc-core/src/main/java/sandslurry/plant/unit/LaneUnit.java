@@ -153,6 +153,17 @@ public record LaneUnit(
   }
 
   @Override
+  public OptionalDouble staysS(Stream feed) {
+    double flow = feed.volumeM3ps() / runningShare;
+    return flow > 0
+        ? OptionalDouble.of(
+            reaches.stream()
+                .mapToDouble(reach -> reach.lengthM() / reach.flow(flow, 0).velocityMps())
+                .sum())
+        : OptionalDouble.empty();
+  }
+
+  @Override
   public Optional<Care> care(Care.Numbers shown) {
     return Optional.of(
         new Care(

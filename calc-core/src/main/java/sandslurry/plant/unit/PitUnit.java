@@ -214,6 +214,13 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
   }
 
   @Override
+  public OptionalDouble staysS(Stream feed) {
+    return feed.volumeM3ps() > 0
+        ? OptionalDouble.of(pit.weirVolumeM3() / feed.volumeM3ps())
+        : OptionalDouble.empty();
+  }
+
+  @Override
   public Optional<Care> care(Care.Numbers shown) {
     if (isPool()) {
       return Optional.empty();

@@ -179,6 +179,16 @@ public sealed interface PlantUnit
   }
 
   /**
+   * Time that what flows in stays in the unit while it runs.
+   *
+   * @param feed what flows in on the average of the day
+   * @return its liquid over the flow rate [s]; empty where it holds none, or nothing flows
+   */
+  default OptionalDouble staysS(Stream feed) {
+    return OptionalDouble.empty();
+  }
+
+  /**
    * The pumps of the unit.
    *
    * @return their flow rates by their streams [m3/s]

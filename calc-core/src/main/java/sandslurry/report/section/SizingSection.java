@@ -13,6 +13,7 @@ import sandslurry.report.figure.Column;
 import sandslurry.study.PumpWanted;
 import sandslurry.study.SizedPipe;
 import sandslurry.study.Sizing;
+import sandslurry.study.UnitSizing;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
@@ -86,6 +87,90 @@ public final class SizingSection {
     blocks.add(new Block.Paragraph("Nearest to fitting is " + nearest.pipe().words() + "."));
     blocks.addAll(CuresSection.of(nearest.cures()));
     return List.copyOf(blocks);
+  }
+
+  /**
+   * The sizes of a unit for an aim.
+   *
+   * @param sizing what was found
+   * @param units the units to write in
+   * @return a table of dimensions and feeds, and what governs or why nothing does
+   */
+  public static List<Block> unit(UnitSizing sizing, UnitSystem units) {
+    if (sizing.rows().isEmpty()) {
+      return List.of(
+          new Block.Paragraph(
+              "No size of "
+                  + sizing.unit()
+                  + " serves this aim: a box is emptied by its screw and not cleaned out, a pit is not"
+                  + " there to capture sand, and a plant without a steady state has no feed."));
+    }
+    Kind<?> kind = sizing.aim().kind();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Column.table(
+            sizing.rows(),
+            List.of(
+                Column.text("dimension", UnitSizing.Row::dimension),
+                Column.text("feed", UnitSizing.Row::feed),
+                Column.text(
+                    "size",
+                    row ->
+                        row.typed().isEmpty()
+                            ? "none"
+                            : (row.smallest() ? "less than " : "")
+                                + String.join(" x ", row.typed())),
+                Column.maybe("area", Kind.AREA, UnitSizing.Row::areaM2),
+                Column.of(sizing.aim().words(), kind, UnitSizing.Row::reached),
+                Column.text("what limits", row -> limits(row, units))),
+            units));
+    String wanted = sizing.aim().words() + " " + units.show(kind, sizing.wanted());
+    boolean several = sizing.rows().stream().map(UnitSizing.Row::feed).distinct().count() > 1;
+    for (UnitSizing.Row row : sizing.governing()) {
+      blocks.add(
+          new Block.Paragraph(
+              "With "
+                  + row.dimension()
+                  + " "
+                  + String.join(" x ", row.typed())
+                  + " the unit \""
+                  + sizing.unit()
+                  + "\" reaches the aim ("
+                  + wanted
+                  + ")"
+                  + (several
+                      ? " with every feed above; \"" + row.feed() + "\" asks for most."
+                      : ".")));
+    }
+    if (sizing.governing().isEmpty()) {
+      blocks.add(
+          new Block.Paragraph(
+              "No size that was tried reaches the aim ("
+                  + wanted
+                  + ") with every feed above; each row without a size shows what the largest does."));
+    }
+    if (several) {
+      blocks.add(
+          new Block.Paragraph(
+              "Average feeds and the coldest liquor are those of the balance with the unit of that"
+                  + " size; the greatest hour and the sandiest moment are those of the last day by"
+                  + " schedule, as the plant is now."));
+    }
+    return List.copyOf(blocks);
+  }
+
+  private static String limits(UnitSizing.Row row, UnitSystem units) {
+    if (row.measured().tooThick()) {
+      return "the liquor is too thick: nothing settles";
+    }
+    if (row.measured().halfM().isEmpty()) {
+      return "-";
+    }
+    return "less than half of the grains below "
+        + units.show(Kind.GRAIN, row.measured().halfM().getAsDouble())
+        + " ("
+        + units.show(Kind.PERCENT, row.measured().finerShare())
+        + " of its sand) is captured";
   }
 
   private static Block fits(List<SizedPipe> fits, UnitSystem units) {
