@@ -14,7 +14,6 @@ import sandslurry.assessment.materials.SettlingResult;
 import sandslurry.assessment.plant.PlantMaps;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
-import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
@@ -92,31 +91,6 @@ public record Assessment(
   Assessment with(
       PlantResult result, Map<String, LaneCourse> courses, List<Finding> more, List<Step> steps) {
     return with(Optional.of(result), courses, more, steps);
-  }
-
-  /**
-   * This with a pipe or channel by gravity that carries a stream of the plant.
-   *
-   * @param run what came of it
-   * @return both, its findings not yet among them
-   */
-  Assessment with(GravityRun run) {
-    return new Assessment(
-        design,
-        carrier,
-        settling,
-        line,
-        pump,
-        service.with(run),
-        lane,
-        lanes,
-        plant,
-        fit,
-        dilution,
-        band,
-        findings,
-        cautions,
-        working);
   }
 
   private Assessment with(

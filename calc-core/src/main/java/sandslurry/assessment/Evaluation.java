@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
+import sandslurry.assessment.feed.FeedWorking;
 import sandslurry.assessment.lane.LaneCourses;
 import sandslurry.assessment.materials.DesignCarrier;
 import sandslurry.assessment.materials.Materials;
@@ -18,6 +19,7 @@ import sandslurry.assessment.plant.judged.PlantFindings;
 import sandslurry.assessment.plant.profile.ProfileEvaluation;
 import sandslurry.assessment.plant.profile.ProfileEvaluation.StreamLine;
 import sandslurry.assessment.plant.profile.ProfileFindings;
+import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.Design;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
@@ -103,27 +105,18 @@ public final class Evaluation {
     PlantModel model = plant.model();
     Assessment line = lineBeside(model, result, design);
     Map<String, StreamLine> lines = StreamLines.of(design, List.of(line));
-    Optional<GravityLine> gravity =
-        design
-            .feed()
-            .gravityRun()
-            .flatMap(
-                run ->
-                    run.stream().map(s -> GravityLine.of(design, run.gravity(), s, model, result)));
-    if (gravity.isPresent()) {
-      line = gravity.get().run().map(line::with).orElse(line);
-      lines.put(
-          design.feed().gravityRun().flatMap(run -> run.stream()).orElseThrow(),
-          gravity.get().line());
-    }
+    Map<String, GravityLine> gravity = GravityLine.all(design, model, result);
+    gravity.forEach((stream, judged) -> lines.put(stream, judged.line()));
+    Map<String, GravityRun> runs = new LinkedHashMap<>();
+    gravity.forEach((stream, judged) -> judged.run().ifPresent(run -> runs.put(stream, run)));
     PlantResult whole =
-        plant.withLine(result, line).with(ProfileEvaluation.of(model.spec(), lines));
+        plant.withLine(result, line).with(ProfileEvaluation.of(model.spec(), lines), runs);
     List<Finding> ofPlant = new ArrayList<>(new PlantFindings(model, whole, design.units()).all());
     whole.profile().ifPresent(p -> ofPlant.addAll(new ProfileFindings(p, design.units()).all()));
-    gravity.ifPresent(judged -> ofPlant.addAll(judged.findings()));
+    gravity.values().forEach(judged -> ofPlant.addAll(judged.findings()));
     Trace trace = Trace.recording();
     PlantWorking.tell(trace, model, whole);
-    gravity.ifPresent(judged -> judged.tell(trace));
+    runs.values().forEach(run -> FeedWorking.gravityRun(trace, run));
     return line.with(
         whole,
         whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),

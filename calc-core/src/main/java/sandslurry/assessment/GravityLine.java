@@ -1,11 +1,11 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sandslurry.assessment.feed.FeedWorking;
 import sandslurry.assessment.feed.GravityEvaluation;
 import sandslurry.assessment.feed.GravityEvaluation.Time;
 import sandslurry.assessment.feed.GravityFindings;
@@ -18,9 +18,9 @@ import sandslurry.assessment.plant.profile.ProfileEvaluation.StreamLine;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.Design;
 import sandslurry.design.material.MixtureSpec;
+import sandslurry.design.plant.PlantSpec.GravityLineSpec;
 import sandslurry.design.station.GravitySpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.step.Trace;
 import sandslurry.plant.profile.Fall;
 
 /**
@@ -33,6 +33,15 @@ import sandslurry.plant.profile.Fall;
  * @param findings what was found
  */
 record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> findings) {
+  /** All lines by gravity of a plant, by their streams. */
+  static Map<String, GravityLine> all(Design design, PlantModel model, PlantResult plant) {
+    Map<String, GravityLine> all = new LinkedHashMap<>();
+    for (GravityLineSpec line : model.spec().gravityLines()) {
+      all.put(line.stream(), of(design, line.conduit(), line.stream(), model, plant));
+    }
+    return all;
+  }
+
   /**
    * Judges it.
    *
@@ -42,10 +51,10 @@ record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> find
    * @param model the plant
    * @param plant what came of it
    */
-  static GravityLine of(
+  private static GravityLine of(
       Design design, GravitySpec spec, String stream, PlantModel model, PlantResult plant) {
     GravityFindings writer =
-        new GravityFindings(design.units(), GravityFindings.PIPE + " of \"" + stream + "\"");
+        new GravityFindings(design.units(), GravityFindings.LINE + " of \"" + stream + "\"");
     List<Time> times = new ArrayList<>();
     for (CarriedStream time :
         CarriedStream.byGravity(new MixtureSpec.OfStream(stream), model, plant)) {
@@ -100,10 +109,5 @@ record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> find
       writer.noSlope(fall.get(), mostM3ps);
     }
     return slope;
-  }
-
-  /** Keeps the steps of the working. */
-  void tell(Trace trace) {
-    run.ifPresent(r -> FeedWorking.gravityRun(trace, r));
   }
 }

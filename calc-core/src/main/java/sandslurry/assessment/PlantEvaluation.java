@@ -97,7 +97,8 @@ final class PlantEvaluation {
                     modes.stream().anyMatch(mode -> mode.clogged().isPresent()))
                 .all()
             : List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Map.of());
   }
 
   /** The same result, the energy of the pumps of the line counted in its accounts. */

@@ -40,7 +40,6 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             design
                 .feed()
                 .gravityRun()
-                .filter(run -> run.stream().isEmpty())
                 .map(run -> FeedEvaluation.gravityRun(design, materials, run)),
             Optional.empty()),
         Optional.empty());

@@ -36,8 +36,6 @@ public final class DesignFields extends Fields<Design> {
   /** The fields of a line. */
   public static final LineFields LINE = new LineFields();
 
-  private static final GravityFields GRAVITY = new GravityFields();
-
   /** The fields of a design. */
   public static final DesignFields DESIGN = new DesignFields();
 
@@ -93,7 +91,7 @@ public final class DesignFields extends Fields<Design> {
   private final Field<Optional<GravityRunSpec>> gravity =
       optional(
           "gravityRun",
-          GRAVITY,
+          new GravityFields(),
           "none",
           "Gravity pipe",
           "a gravity pipe that runs part full, before or after the pump");
@@ -140,13 +138,6 @@ public final class DesignFields extends Fields<Design> {
     }
     if (each.size() > 1) {
       values.problem(lines, "has " + each.size() + " lines: one is judged as yet");
-    }
-    Optional<PlantSpec> made = values.maybe(plant).flatMap(p -> p);
-    if (made.isPresent() || !values.has(plant)) {
-      List<String> streams = made.map(PlantSpec::streams).orElse(List.of());
-      for (Values group : values.inside(gravity)) {
-        carries |= GRAVITY.checkStream(group, streams);
-      }
     }
     if (carries) {
       checkCarried(values);

@@ -13,6 +13,7 @@ import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
+import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.StateResult;
@@ -53,6 +54,7 @@ final class DecidingFacts {
     all.service(assessment.service());
     all.lane();
     assessment.plant().flatMap(PlantResult::profile).ifPresent(all::fall);
+    assessment.plant().ifPresent(plant -> plant.gravity().forEach(all::gravity));
     all.facts.sort(Comparator.comparingDouble(Deciding::closeness));
     return List.copyOf(all.facts);
   }
@@ -286,6 +288,21 @@ final class DecidingFacts {
           case UNCERTAIN -> Deciding.said(what, range, available, "uncertain");
           case SURE -> Deciding.said(what, range, available, "starts");
         });
+  }
+
+  /** A line by gravity at its gravest time. */
+  private void gravity(String stream, GravityRun run) {
+    run.worst()
+        .filter(hour -> hour.sand().isPresent())
+        .map(
+            hour ->
+                Deciding.atLeast(
+                    "velocity by gravity, \"" + stream + "\"",
+                    show(Kind.VELOCITY, hour.flow().velocityMps()),
+                    hour.flow().velocityMps(),
+                    show(Kind.VELOCITY, hour.sand().get().requiredMps()) + " required",
+                    hour.sand().get().requiredMps()))
+        .ifPresent(facts::add);
   }
 
   /** Of all streams that run by gravity, the one with the least fall left. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.feed.FeedEvaluation;
@@ -112,13 +113,20 @@ class GravityLineTest {
 
   @Test
   void aChannelIsJudgedAsAPipeIs() {
-    DesignDocument channel =
-        AUGER
-            .without("/gravityRun/bore")
-            .with("/gravityRun/width", "300 mm")
-            .with("/gravityRun/wallHeight", "300 mm");
-    GravityRun flat = run(channel.with("/gravityRun/slope", "0.1 %"));
-    GravityRun steep = run(channel.with("/gravityRun/slope", "8 %"));
+    Design design = AUGER.read().design().orElseThrow();
+    Materials given = Materials.of(design);
+    Materials materials = given.diluted(given.carrier(), 1e-4, 1e-4);
+    GravitySpec spec =
+        new GravitySpec(
+            new GravitySpec.Channel(0.3, 0, 0.3),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            0.013,
+            0.05);
+    List<GravityEvaluation.Time> times =
+        List.of(new GravityEvaluation.Time("at its least", 0.015, materials, true));
+    GravityRun flat = GravityEvaluation.run(design, spec, 0.001, times);
+    GravityRun steep = GravityEvaluation.run(design, spec, 0.08, times);
     assertThat(flat.worst().orElseThrow().severity()).isEqualTo(Severity.FAIL);
     assertThat(steep.worst().orElseThrow().severity()).isEqualTo(Severity.PASS);
     assertThat(steep.worst().orElseThrow().sand().orElseThrow().sewers()).isEmpty();
@@ -127,7 +135,7 @@ class GravityLineTest {
   @Test
   void aStreamIsJudgedAtEveryTimeThatItFlows() {
     Assessment assessment = Shipped.assessment("closed-loop-dairy.json");
-    GravityRun run = assessment.service().gravityRun().orElseThrow();
+    GravityRun run = assessment.plant().orElseThrow().gravity().get("pressed");
     assertThat(run.hours())
         .extracting(hour -> hour.when())
         .anyMatch(when -> when.startsWith("in the mode"))
@@ -135,18 +143,17 @@ class GravityLineTest {
         .anyMatch(when -> when.startsWith("when most flows"));
     assertThat(assessment.findings())
         .filteredOn(f -> f.id().equals("profile.fall"))
-        .singleElement()
-        .satisfies(f -> assertThat(f.element()).contains("pressed"));
+        .extracting(f -> f.element())
+        .containsExactlyInAnyOrder("stream \"pressed\"", "stream \"clear\"");
   }
 
   @Test
   void aStreamThatNobodyHasIsRefused() {
     DesignDocument wrong =
-        load("closed-loop-dairy.json").with("/gravityRun/stream", "no such stream");
+        load("closed-loop-dairy.json").with("/plant/gravityLines/0/stream", "recycle");
     assertThat(wrong.read().problems())
         .singleElement()
-        .satisfies(p -> assertThat(p.field()).isEqualTo("/gravityRun/stream"));
-    assertThat(AUGER.with("/gravityRun/width", "1 m").read().problems()).isNotEmpty();
+        .satisfies(p -> assertThat(p.field()).isEqualTo("/plant/gravityLines/0/stream"));
     assertThat(AUGER.without("/gravityRun/flow").read().problems()).isNotEmpty();
   }
 }

@@ -73,7 +73,7 @@ public final class FeedEvaluation {
    */
   public static GravityRun gravityRun(Design design, Materials materials, GravityRunSpec spec) {
     Sand sand = sand(design, materials, spec);
-    double full = Measure.FLOW.si(spec.flow().orElseThrow());
+    double full = Measure.FLOW.si(spec.flow());
     double least = spec.leastFlow().map(Measure.FLOW::si).orElse(GravityRun.LEAST_SHARE * full);
     return GravityEvaluation.run(
         design,

@@ -23,6 +23,9 @@ public final class GravityFindings extends FindingWriter {
   /** What a gravity pipe without a name is called. */
   public static final String PIPE = "gravity pipe";
 
+  /** What a line by gravity is called, before the name of its stream. */
+  public static final String LINE = "line by gravity";
+
   private final String element;
 
   /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.YearSpec.MonthSpec;
 import sandslurry.material.sand.StandardSand;
@@ -41,6 +42,7 @@ import sandslurry.units.Kind;
  * @param sizing how much purge or fresh water brings the sand recovery to its target
  * @param outages what a week without one separator or pump does, by the schedule
  * @param profile the levels of its units and what follows from them; empty without levels
+ * @param gravity what came of each line by gravity, by its stream
  */
 // More than ten components: each is a chapter of its own, and no two belong together.
 public record PlantResult(
@@ -54,7 +56,8 @@ public record PlantResult(
     Map<String, List<Figure>> units,
     WaterSizing sizing,
     List<Outage> outages,
-    Optional<HydraulicProfile> profile) {
+    Optional<HydraulicProfile> profile,
+    Map<String, GravityRun> gravity) {
   /** Copies the lists. */
   public PlantResult {
     loads = List.copyOf(loads);
@@ -62,6 +65,7 @@ public record PlantResult(
     recycling = List.copyOf(recycling);
     units = PlantMaps.ordered(units);
     outages = List.copyOf(outages);
+    gravity = PlantMaps.ordered(gravity);
   }
 
   /**
@@ -71,22 +75,35 @@ public record PlantResult(
    * @return the result
    */
   public PlantResult with(Accounts other) {
-    return with(Optional.of(other), profile);
+    return with(Optional.of(other), profile, gravity);
   }
 
   /**
-   * The same plant with its hydraulic profile.
+   * The same plant with its hydraulic profile and its lines by gravity.
    *
    * @param found the profile
+   * @param runs what came of each line by gravity, by its stream
    * @return the result
    */
-  public PlantResult with(Optional<HydraulicProfile> found) {
-    return with(accounts, found);
+  public PlantResult with(Optional<HydraulicProfile> found, Map<String, GravityRun> runs) {
+    return with(accounts, found, runs);
   }
 
-  private PlantResult with(Optional<Accounts> other, Optional<HydraulicProfile> found) {
+  private PlantResult with(
+      Optional<Accounts> other, Optional<HydraulicProfile> found, Map<String, GravityRun> runs) {
     return new PlantResult(
-        loads, total, modes, other, days, settledDay, recycling, units, sizing, outages, found);
+        loads,
+        total,
+        modes,
+        other,
+        days,
+        settledDay,
+        recycling,
+        units,
+        sizing,
+        outages,
+        found,
+        runs);
   }
 
   /**

@@ -64,26 +64,6 @@ public record ServiceResult(
   }
 
   /**
-   * The same with a pipe or channel by gravity.
-   *
-   * @param run what came of it
-   * @return the result
-   */
-  public ServiceResult with(GravityRun run) {
-    return new ServiceResult(
-        states,
-        dutyBand,
-        governing,
-        pulsation,
-        surges,
-        stop,
-        days,
-        screw,
-        Optional.of(run),
-        observed);
-  }
-
-  /**
    * The day of pumping that stands for all.
    *
    * @return the first of them; empty when no daily volume is given

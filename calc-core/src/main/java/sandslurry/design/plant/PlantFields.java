@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import sandslurry.design.plant.PlantSpec.Accounting;
+import sandslurry.design.plant.PlantSpec.GravityLineSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.design.plant.PlantSpec.Prices;
@@ -48,6 +49,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private static final WaterFields WATER = new WaterFields();
   private static final ProductFields PRODUCT = new ProductFields();
   private static final ModeFields MODE = new ModeFields();
+  private static final GravityLineFields GRAVITY = new GravityLineFields();
   private static final YearFields YEAR = new YearFields();
   private static final Kinds<List<PlantUnit>> UNIT = PlantUnit.kinds();
 
@@ -182,6 +184,14 @@ public final class PlantFields extends Fields<PlantSpec> {
           "",
           "Modes of the day; none is one mode all day",
           "how the plant runs in the course of a day, from 0 h to 24 h without a gap");
+  private final Field<List<GravityLineSpec>> gravityLines =
+      list(
+          "gravityLines",
+          GRAVITY,
+          "",
+          "Pipes and channels by gravity",
+          "pipes and channels in which streams run by gravity: each is judged at every time, and its"
+              + " fall is held against the levels of its units");
   private final Field<Double> yard =
       standard(
           "yardLevel",
@@ -243,6 +253,7 @@ public final class PlantFields extends Fields<PlantSpec> {
     if (values.good(modes)) {
       checkModes(values, settable, those);
     }
+    checkGravity(values);
     Set<String> storages = new HashSet<>();
     for (Values unit : values.inside(units)) {
       if (unit.fields() instanceof UnitFields fields && fields.name().equals("storage")) {
@@ -250,6 +261,28 @@ public final class PlantFields extends Fields<PlantSpec> {
       }
     }
     values.inside(year).forEach(one -> YEAR.checkStorages(one, storages));
+  }
+
+  /** A line by gravity carries a stream that leaves a unit and is not pumped, each stream once. */
+  private void checkGravity(Values values) {
+    Set<String> streams = new LinkedHashSet<>();
+    for (Values unit : values.inside(units)) {
+      UnitFields fields = (UnitFields) unit.fields();
+      fields.ports(unit).forEach(ports -> streams.addAll(ports.outlets()));
+      streams.removeAll(fields.pumped(unit));
+      streams.removeAll(fields.leaving(unit));
+    }
+    Set<String> carried = new HashSet<>();
+    for (Values line : values.inside(gravityLines)) {
+      line.maybe(GRAVITY.stream)
+          .filter(stream -> !streams.contains(stream) || !carried.add(stream))
+          .ifPresent(
+              stream ->
+                  line.problem(
+                      GRAVITY.stream,
+                      "must be a stream out of a unit that is not pumped, once; those are: "
+                          + String.join(", ", streams)));
+    }
   }
 
   private static List<String> streams(Values values, Field<?> list, Field<String> stream) {
@@ -370,7 +403,8 @@ public final class PlantFields extends Fields<PlantSpec> {
                     values.get(settling),
                     values.get(settleable).orElse(SETTLEABLE),
                     values.get(prices)),
-                levels(values)));
+                levels(values),
+                values.get(gravityLines)));
   }
 
   private SiteLevels levels(Values values) {

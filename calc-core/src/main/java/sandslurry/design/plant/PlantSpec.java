@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sandslurry.design.station.GravitySpec;
 import sandslurry.material.sand.StandardSand;
 import sandslurry.plant.ManureSolids;
 import sandslurry.plant.Range;
@@ -40,6 +41,7 @@ import sandslurry.separation.channel.OpenChannel;
  * @param targets what the plant is judged by
  * @param accounting what only the accounts need
  * @param levels at what level the units stand, as far as that is given
+ * @param gravityLines pipes and channels in which streams run by gravity
  */
 // More than ten components: each part that a person may fill in is one.
 public record PlantSpec(
@@ -57,12 +59,14 @@ public record PlantSpec(
     double rebeddedShare,
     Targets targets,
     Accounting accounting,
-    SiteLevels levels) {
+    SiteLevels levels,
+    List<GravityLineSpec> gravityLines) {
   /** Copies the lists. */
   public PlantSpec {
     pens = List.copyOf(pens);
     waters = List.copyOf(waters);
     units = List.copyOf(units);
+    gravityLines = List.copyOf(gravityLines);
     products = List.copyOf(products);
     modes = List.copyOf(modes);
     machines = List.copyOf(machines);
@@ -109,6 +113,14 @@ public record PlantSpec(
   public boolean has(PlantUnit.Role role) {
     return units.stream().anyMatch(unit -> unit.role() == role);
   }
+
+  /**
+   * A pipe or channel in which a stream runs by gravity.
+   *
+   * @param stream the stream
+   * @param conduit pipe or channel
+   */
+  public record GravityLineSpec(String stream, GravitySpec conduit) {}
 
   /**
    * A pen and where its manure goes.

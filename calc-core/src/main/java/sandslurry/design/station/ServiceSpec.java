@@ -187,15 +187,13 @@ public record ServiceSpec(
    * A gravity pipe.
    *
    * @param gravity pipe or channel
-   * @param stream the stream of the plant that it carries; empty when it has a flow of its own
-   * @param flow the flow that it must carry; empty with a stream
+   * @param flow the flow that it must carry
    * @param leastFlow the least flow that still brings sand, when given
    * @param sandFraction highest volume fraction of sand in it, when given
    */
   public record GravityRunSpec(
       GravitySpec gravity,
-      Optional<String> stream,
-      Optional<Quantity<VolumetricFlowRate>> flow,
+      Quantity<VolumetricFlowRate> flow,
       Optional<Quantity<VolumetricFlowRate>> leastFlow,
       Optional<Quantity<Dimensionless>> sandFraction) {}
 

@@ -1,6 +1,7 @@
 package sandslurry.report.section;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.Day;
@@ -24,7 +25,15 @@ final class FeedSection extends SectionWriter {
     FeedSection section = new FeedSection(units);
     section.days(result.days());
     result.screw().ifPresent(section::screw);
-    result.gravityRun().ifPresent(section::gravityRun);
+    result.gravityRun().ifPresent(run -> section.gravityRun(1, "Gravity pipe", run));
+    return section.blocks();
+  }
+
+  /** The lines by gravity of a plant, by their streams. */
+  static List<Block> gravity(UnitSystem units, Map<String, GravityRun> lines) {
+    FeedSection section = new FeedSection(units);
+    lines.forEach(
+        (stream, run) -> section.gravityRun(2, "Line by gravity of \"" + stream + "\"", run));
     return section.blocks();
   }
 
@@ -43,8 +52,8 @@ final class FeedSection extends SectionWriter {
             List.of("shaft power", units.show(Kind.POWER, screw.powerW()))));
   }
 
-  private void gravityRun(GravityRun run) {
-    heading(1, "Gravity pipe");
+  private void gravityRun(int level, String title, GravityRun run) {
+    heading(level, title);
     paragraph(
         "It carries "
             + units.show(Kind.FLOW, run.conduit().greatestFlowM3ps())

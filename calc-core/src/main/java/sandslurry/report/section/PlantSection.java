@@ -52,6 +52,7 @@ public final class PlantSection extends SectionWriter {
     PlantLoopSection.of(result, units).forEach(section::add);
     section.units();
     result.profile().ifPresent(p -> ProfileSection.of(p, units).forEach(section::add));
+    FeedSection.gravity(units, result.gravity()).forEach(section::add);
     PlantDaySection.of(result, spec, units).forEach(section::add);
     result
         .accounts()

@@ -1,0 +1,98 @@
+package sandslurry.design.plant;
+
+import java.util.Optional;
+import sandslurry.design.plant.PlantSpec.GravityLineSpec;
+import sandslurry.design.station.ConduitFields;
+import sandslurry.design.station.GravitySpec;
+import sandslurry.fact.CommonLimits;
+import sandslurry.fact.Field;
+import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
+import sandslurry.fact.Values;
+import sandslurry.units.Measure;
+
+/** The fields of a pipe or channel in which a stream of the plant runs by gravity. */
+final class GravityLineFields extends ConduitFields<GravityLineSpec> {
+  /** The stream that runs in it. */
+  final Field<String> stream =
+      needed(
+          "stream",
+          Type.name("a stream of the plant"),
+          "Stream",
+          "name of the stream of the plant that runs in it: flow rates and sand come from the plant,"
+              + " at every time",
+          "pressed");
+
+  private final Field<Optional<Double>> width =
+      optional(
+          "width",
+          Limits.of(Measure.LENGTH, "50 mm", "10 m").si(),
+          "a pipe",
+          "Width of channel",
+          "width of the floor of an open channel",
+          "400 mm",
+          "16 in");
+  private final Field<Double> side =
+      standard(
+          "sideSlope",
+          Limits.of(Measure.FRACTION, "0", "5").si(),
+          "0",
+          "Side slope, run to rise",
+          "run over rise of the walls of the channel, 0 for upright ones",
+          "1");
+  private final Field<Optional<Double>> wall =
+      optional(
+          "wallHeight",
+          Limits.of(Measure.LENGTH, "50 mm", "5 m").si(),
+          "needed with a channel",
+          "Height of walls",
+          "height of the walls of the channel",
+          "400 mm",
+          "16 in");
+  private final Field<Optional<Double>> length =
+      optional(
+          "length",
+          CommonLimits.SIDE.si(),
+          "its fall is not compared with the levels",
+          "Length of gravity pipe",
+          "length from unit to unit; its fall is held against their levels",
+          "20 m",
+          "65 ft");
+  private final Field<Double> freeboard =
+      standard(
+          "freeboard",
+          Limits.of(Measure.LENGTH, "0 mm", "5 m").si(),
+          "50 mm",
+          "Freeboard at its end",
+          "how far it ends above the highest water that it flows into (default: common practice, no"
+              + " source)",
+          "50 mm",
+          "2 in");
+
+  GravityLineFields() {
+    super("gravityLine", "line by gravity");
+    exactlyOne(bore, width);
+    neededWhen(wall, seen -> seen.has(width), "a channel has walls");
+    onlyWhen(wall, seen -> seen.has(width), "belongs to a channel");
+    onlyWhen(side, seen -> seen.has(width), "belongs to a channel");
+    neededWhen(length, seen -> !seen.has(slope), "without a slope the levels give it");
+  }
+
+  @Override
+  protected Optional<GravityLineSpec> make(Values values) {
+    GravitySpec.Section section =
+        values
+            .get(bore)
+            .<GravitySpec.Section>map(GravitySpec.Round::new)
+            .orElseGet(
+                () ->
+                    new GravitySpec.Channel(
+                        values.get(width).orElseThrow(),
+                        values.get(side),
+                        values.get(wall).orElseThrow()));
+    return Optional.of(
+        new GravityLineSpec(
+            values.get(stream),
+            conduit(values, section, values.get(length), values.get(freeboard))));
+  }
+}
