@@ -11,14 +11,20 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import sandslurry.correlation.Physics;
 import sandslurry.manual.LineChart.Axis;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.pipe.Bore;
 import sandslurry.pump.derating.SolidsDerating;
 import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.settling.HinderedSettling;
+import sandslurry.settling.HinderedSettlings;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.settling.SettlingVelocityModel;
 import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.deposition.SandLoad;
 import sandslurry.transport.friction.ClearLiquid;
@@ -32,6 +38,7 @@ import sandslurry.transport.headloss.HeadLosses;
 class TheoryPicturesTest {
   private static final Path FOLDER = Path.of("..", "docs", "theory", "pictures");
   private static final Liquid WATER = new Liquid(999.02, 1.121e-3);
+  private static final Liquid AT_20C = new Liquid(998.207, 1.0016e-3);
   private static final Bore BORE = new Bore(0.10226, 1e-4);
   private static final double QUARTZ_KG_M3 = 2650;
   private static final double D50_M = 0.53015e-3;
@@ -106,16 +113,70 @@ class TheoryPicturesTest {
    * Deposits that were measured in pipe of this size: bore, roughness, grain, per cent, velocity.
    */
   private static List<double[]> measuredInFourInches() throws IOException {
-    Path file =
-        Path.of("..", "reference-checks", "src", "test", "resources", "measured-deposits.csv");
     List<double[]> rows =
-        Files.readAllLines(file).stream()
+        measured("deposits").stream()
             .filter(line -> line.startsWith("Lehigh,101.6,"))
-            .map(line -> line.substring("Lehigh,".length()).split(","))
-            .map(row -> Stream.of(row).mapToDouble(Double::parseDouble).toArray())
+            .map(line -> line.substring("Lehigh,".length()))
+            .map(TheoryPicturesTest::numbers)
             .toList();
     assertThat(rows).hasSize(8);
     return rows;
+  }
+
+  /** Lines of the measurements that the reference checks hold, without their heading. */
+  private static List<String> measured(String what) throws IOException {
+    Path folder = Path.of("..", "reference-checks", "src", "test", "resources");
+    List<String> lines = Files.readAllLines(folder.resolve("measured-" + what + ".csv"));
+    return lines.subList(1, lines.size());
+  }
+
+  private static double[] numbers(String line) {
+    return Stream.of(line.split(",")).mapToDouble(Double::parseDouble).toArray();
+  }
+
+  /** The drag that was measured of spheres, as the fall of spheres of quartz in water of 20 °C. */
+  @Test
+  void settlingVelocityAgainstGrainSize() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("grain size, mm", 0.05, 20, true, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20),
+            new Axis("settling velocity, m/s", 0.001, 1, true, 0.001, 0.01, 0.1, 1));
+    SettlingVelocityModel spheres =
+        SettlingVelocities.FAMILY.find("turton-levenspiel-1986").orElseThrow();
+    chart.curve(
+        "natural sand", 0.05, 19.9, d -> fall(SettlingVelocities.DEFAULT, d, GrainShape.NATURAL));
+    chart.curve("spheres", 0.05, 19.9, d -> fall(spheres, d, GrainShape.SPHERE));
+    double nu = AT_20C.kinematicViscosityM2ps();
+    double weight = Physics.GRAVITY * (QUARTZ_KG_M3 / AT_20C.densityKgM3() - 1);
+    for (String line : measured("drag")) {
+      double reynolds = numbers(line)[0];
+      double size = Math.cbrt(0.75 * numbers(line)[1] * reynolds * reynolds * nu * nu / weight);
+      chart.point(MM * size, reynolds * nu / size);
+    }
+    isCurrent("settling-velocity", chart);
+  }
+
+  private static double fall(SettlingVelocityModel model, double millimetres, GrainShape shape) {
+    return model.velocityMps(new Grain(millimetres / MM, QUARTZ_KG_M3, shape), AT_20C).value();
+  }
+
+  @Test
+  void exponentOfHinderedSettling() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("Reynolds number of one grain", 0.1, 1000, true, 0.1, 1, 10, 100, 1000),
+            new Axis("exponent n", 2, 5.5, false, 2, 3, 4, 5));
+    for (HinderedSettling law : HinderedSettlings.FAMILY.all()) {
+      if (law != HinderedSettlings.DEFAULT) {
+        chart.curve(law.citation().authors(), 0.1, 990, re -> law.exponent(re, 0.1).value());
+      }
+    }
+    HinderedSettling rowe = HinderedSettlings.DEFAULT;
+    chart.curve(rowe.citation().authors(), 0.1, 990, re -> rowe.exponent(re, 0.1).value());
+    for (String line : measured("exponents")) {
+      chart.point(numbers(line)[0], numbers(line)[1]);
+    }
+    isCurrent("hindered-settling", chart);
   }
 
   @Test

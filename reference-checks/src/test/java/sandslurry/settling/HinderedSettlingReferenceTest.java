@@ -6,6 +6,7 @@ import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Exponents of hindered settling against the measurements that started the subject. */
@@ -23,11 +24,7 @@ class HinderedSettlingReferenceTest {
   // computational-chemical-engineering/pymrm-gallery, page A1.5, rz1954_n0_vs_re.csv (read). The
   // formulas of the paper are fits of this table and miss its rows by up to 4.4 %.
   @ParameterizedTest
-  @CsvSource({
-    "0.39, 4.52", "0.49, 4.45", "0.76, 4.42", "1.23, 4.33", "2.02, 4.17", "2.35, 4.14",
-    "2.75, 4.02", "6.53, 3.76", "9.45, 3.54", "14.45, 3.39", "18.2, 3.33", "27.5, 3.19",
-    "38.25, 3.05", "41.7, 3.00", "80, 2.86", "171, 2.55", "267, 2.50", "489, 2.39",
-  })
+  @CsvFileSource(resources = "/measured-exponents.csv", numLinesToSkip = 1)
   void lawsReproduceTheTableOfRichardsonAndZaki(double reynolds, double measured) {
     ours(exponent(RICHARDSON_ZAKI, reynolds)).isCloseTo(measured, withinPercentage(4.5));
     ours(exponent(ROWE, reynolds)).isCloseTo(measured, withinPercentage(4));

@@ -1,0 +1,76 @@
+package sandslurry.pump.piston;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Strokes of piston pumps and the gas that smooths them, with numbers worked by hand. */
+class StrokesByHandTest {
+  private static final double SIXTY_DEGREES = Math.PI / 3;
+
+  /** sin 60° (1 + cos 60°/√(9 − 0.75)) = 0.866025 · 1.174078 = 1.016781, times π. */
+  @Test
+  void aShortRodIsAheadOfTheSine() {
+    assertThat(new CrankDrive(1, false, 0, 3).relativeFlow(SIXTY_DEGREES))
+        .isCloseTo(3.194312, within(1e-5));
+  }
+
+  /**
+   * Two double-acting cylinders a quarter of a turn apart, the rod 15 % of the piston: at 60° they
+   * give sin 60° + sin 150° = 1.366025 over a mean of 2 · 1.85/π; at 150°, sin 150° + 0.85 sin 60°.
+   */
+  @Test
+  void theSideOfTheRodGivesLess() {
+    CrankDrive duplex = new CrankDrive(2, true, 0.15, Double.POSITIVE_INFINITY);
+    assertThat(duplex.relativeFlow(SIXTY_DEGREES)).isCloseTo(1.159859, within(1e-5));
+    assertThat(duplex.relativeFlow(5 * Math.PI / 6)).isCloseTo(1.049560, within(1e-5));
+    assertThat(duplex.pulsesPerCycle()).isEqualTo(4);
+    assertThat(new CrankDrive(3, false, 0, 5).pulsesPerCycle()).isEqualTo(3);
+  }
+
+  /** At the dead centre the flow grows with π (1 + 1/3) in a radian; 10 m at 1 m/s and 1 turn/s. */
+  @Test
+  void theHeadOfAnAccelerationIsWorkedByHand() {
+    CrankDrive drive = new CrankDrive(1, false, 0, 3);
+    assertThat(drive.greatestAccelerationPerRad()).isCloseTo(4.188790, within(1e-5));
+    assertThat(drive.accelerationHeadM(10, 1, 1)).isCloseTo(26.8380, within(1e-3));
+    assertThatThrownBy(() -> drive.accelerationHeadM(-1, 1, 1)).hasMessageContaining("-1.0");
+  }
+
+  /** n p (1 + 1/k) / (I ω²): 1e5 · 2 / (1e6 · 39.4784) = 5.06606 L. */
+  @Test
+  void theGasThatHalvesNothingIsWorkedByHand() {
+    assertThat(AirVessel.gasForM3(1e5, 1, 1e6, 1, 1)).isCloseTo(5.06606e-3, within(1e-7));
+    assertThat(AirVessel.gasForM3(1e5, 1.4, 1e6, 1, 0.1))
+        .isCloseTo(1.4 * 5.5 * 5.06606e-3, within(1e-6));
+    AirVessel vessel = new AirVessel(5.06606e-3, 1e5, 1);
+    assertThat(vessel.passedShare(1e6, 1.0001)).isPresent();
+    assertThat(vessel.passedShare(1e6, 0.9)).as("near its own frequency").isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 1e6, 1, 0.5",
+    "1e5, 0, 1, 0.5",
+    "1e5, 1e6, 0, 0.5",
+    "1e5, 1e6, 1, 0",
+    "1e5, 1e6, 1, 1.01",
+    "NaN, 1e6, 1, 0.5"
+  })
+  void aVesselOfNonsenseIsRefused(double pressure, double inertance, double swells, double share) {
+    assertThatThrownBy(() -> AirVessel.gasForM3(pressure, 1, inertance, swells, share))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void swellsThatAreNoneAreRefused() {
+    AirVessel vessel = new AirVessel(0.01, 1e5, 1);
+    assertThatThrownBy(() -> vessel.passedShare(1e6, 0)).hasMessageContaining("0.0 1/s");
+    assertThatThrownBy(() -> vessel.passedShare(0, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> vessel.ownFrequencyPs(0)).isInstanceOf(IllegalArgumentException.class);
+  }
+}
