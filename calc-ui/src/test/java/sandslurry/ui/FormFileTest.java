@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -38,6 +39,26 @@ class FormFileTest {
     assertThat(one.seen().orElseThrow().isChanged()).isFalse();
     Files.delete(path);
     assertThat(one.seen().orElseThrow().isChanged()).as("a file that is gone").isFalse();
+  }
+
+  /** What counts is what the file holds: a clock that was set back hides no change. */
+  @Test
+  void aChangeIsNoticedWhateverTheClockSaysAndAFileThatIsGoneIsWrittenAgain() throws Exception {
+    Path path = folder.resolve("a.json");
+    FormModel form = new FormModel(Designs.NEVER);
+    line().save(path);
+    form.open(path);
+    FileTime then = Files.getLastModifiedTime(path);
+    line().with("/title", "other").save(path);
+    Files.setLastModifiedTime(path, FileTime.fromMillis(then.toMillis() - 3_600_000));
+    assertThat(form.seen().orElseThrow().isChanged()).isTrue();
+    line().save(path);
+    Files.setLastModifiedTime(path, FileTime.fromMillis(then.toMillis() + 3_600_000));
+    assertThat(form.seen().orElseThrow().isChanged()).as("touched, not changed").isFalse();
+    Files.delete(path);
+    form.edit("/title", "after it was gone");
+    form.save(path);
+    assertThat(DesignDocument.load(path).text("/title")).isEqualTo("after it was gone");
   }
 
   @Test
