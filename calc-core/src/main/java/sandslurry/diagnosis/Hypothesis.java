@@ -61,7 +61,7 @@ public record Hypothesis(Law law, double least, double clean, double most, boole
    * @return the values, with the one nearest to the clean line at which both pressures agree, or
    *     differ least; empty when none explains it
    */
-  public Optional<Span> solve(SiteReading reading, double modelShare, double staticPa) {
+  public Optional<Bracket> solve(SiteReading reading, double modelShare, double staticPa) {
     Map<List<Double>, Double> known = new HashMap<>();
     Law once =
         (x, flow) ->
@@ -99,7 +99,7 @@ public record Hypothesis(Law law, double least, double clean, double most, boole
     double high = end(excess, above(grid, last), last);
     double best = best(roots, accepted, gap);
     return Optional.of(
-        new Span(
+        new Bracket(
             Math.min(unknown(low), unknown(best)),
             unknown(best),
             Math.max(unknown(high), unknown(best))));

@@ -13,7 +13,7 @@ import sandslurry.assessment.observed.ObservedResult.Cause;
 import sandslurry.assessment.observed.ObservedResult.Explained;
 import sandslurry.assessment.observed.ObservedResult.LineCheck;
 import sandslurry.assessment.observed.ObservedResult.SecondReading;
-import sandslurry.diagnosis.Span;
+import sandslurry.diagnosis.Bracket;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.report.block.Block;
@@ -115,7 +115,7 @@ final class ObservedPage {
   }
 
   private List<String> cause(ObservedResult result, Explained explained) {
-    Optional<Span> values = explained.values();
+    Optional<Bracket> values = explained.values();
     boolean explains = result.possible().contains(explained);
     double bore =
         Measure.LENGTH.si(assessment.design().route().orElseThrow().runs().get(0).meanBore());
@@ -142,7 +142,7 @@ final class ObservedPage {
     return explains ? "yes" : "no";
   }
 
-  private String span(Kind<?> kind, Span span, double times) {
+  private String span(Kind<?> kind, Bracket span, double times) {
     return units.show(kind, times * span.value())
         + " ("
         + units.show(kind, times * span.low())
@@ -161,7 +161,7 @@ final class ObservedPage {
       List<String> row = new ArrayList<>();
       row.add(word(second));
       for (Cause cause : causes) {
-        Span read = second.pressurePa().get(cause);
+        Bracket read = second.pressurePa().get(cause);
         row.add(
             units.number(Kind.PRESSURE, read.low())
                 + " to "

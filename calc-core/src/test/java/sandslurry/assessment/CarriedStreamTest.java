@@ -18,6 +18,7 @@ import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.golden.Shipped;
 import sandslurry.material.sand.Gradation;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
@@ -39,7 +40,7 @@ class CarriedStreamTest {
   }
 
   private static Assessment assess(DesignDocument document) {
-    Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
+    Assessment assessment = Shipped.assessment(document);
     assertThat(new TextView(100).write(DesignReport.everything(assessment))).doesNotContain("NaN");
     return assessment;
   }

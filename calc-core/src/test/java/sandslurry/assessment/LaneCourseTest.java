@@ -9,6 +9,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.lane.LaneCourse;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.golden.Shipped;
 import sandslurry.separation.lane.KeptClass;
 import sandslurry.separation.lane.LaneFilling;
 import sandslurry.separation.lane.LaneTrade;
@@ -19,7 +20,7 @@ class LaneCourseTest {
   }
 
   private static Assessment assess(DesignDocument document) {
-    return Evaluation.assess(document.read().design().orElseThrow());
+    return Shipped.assessment(document);
   }
 
   private static LaneCourse course(DesignDocument document) {

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.plant.PlantDay;
 import sandslurry.assessment.plant.PlantResult;
@@ -18,6 +17,7 @@ import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.fact.finding.Severity;
+import sandslurry.golden.Shipped;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
@@ -37,16 +37,8 @@ class PlantAccountsTest {
     return DesignDocument.load(Path.of("..", "docs", "examples", "closed-loop-dairy.json"));
   }
 
-  /** Plants are assessed once for all tests that look at them. */
-  private static final Map<DesignDocument, Assessment> ASSESSED = new ConcurrentHashMap<>();
-
   private static Assessment assess(DesignDocument document) {
-    return ASSESSED.computeIfAbsent(document, PlantAccountsTest::anew);
-  }
-
-  private static Assessment anew(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
+    return Shipped.assessment(document);
   }
 
   private static Accounts accounts(DesignDocument document) {
@@ -338,7 +330,7 @@ class PlantAccountsTest {
   @Test
   void theSameDesignGivesTheSameAccountsEveryTime() throws Exception {
     Map<String, List<Figure>> once = accounts(dairy()).groups();
-    assertThat(anew(dairy()).plant().orElseThrow().accounts().orElseThrow().groups())
-        .isEqualTo(once);
+    Assessment anew = Evaluation.assess(dairy().read().design().orElseThrow());
+    assertThat(anew.plant().orElseThrow().accounts().orElseThrow().groups()).isEqualTo(once);
   }
 }

@@ -3,13 +3,12 @@ package sandslurry.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Outage;
-import sandslurry.design.document.DesignDocument;
+import sandslurry.golden.Shipped;
 import sandslurry.plant.Plant;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.schedule.Day;
@@ -17,9 +16,7 @@ import sandslurry.plant.schedule.DaySchedule;
 
 class PlantOutagesTest {
   private static PlantResult dairy() throws Exception {
-    DesignDocument document =
-        DesignDocument.load(Path.of("..", "docs", "examples", "closed-loop-dairy.json"));
-    return Evaluation.assess(document.read().design().orElseThrow()).plant().orElseThrow();
+    return Shipped.assessment("closed-loop-dairy.json").plant().orElseThrow();
   }
 
   private static Outage out(PlantResult result, String what) {

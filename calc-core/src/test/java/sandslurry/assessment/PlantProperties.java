@@ -28,6 +28,7 @@ import sandslurry.design.document.Reading;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Step;
+import sandslurry.golden.Shipped;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.Day;
@@ -51,7 +52,7 @@ class PlantProperties {
   }
 
   private static PlantResult result(DesignDocument document) {
-    return Evaluation.assess(design(document)).plant().orElseThrow();
+    return Shipped.assessment(document).plant().orElseThrow();
   }
 
   /** The plant of all kinds of units with sizes and flows drawn at random. */
@@ -144,7 +145,7 @@ class PlantProperties {
   @Example
   void theExampleConservesEveryConstituentAndMeetsTheAnalyticLimit() throws Exception {
     Design design = design(example());
-    PlantResult result = Evaluation.assess(design).plant().orElseThrow();
+    PlantResult result = result(example());
     assertThat(result.modes()).hasSize(2).allMatch(mode -> mode.balance().isPresent());
     conserves(design, result);
     agreesWithTheLimit(result);
@@ -155,11 +156,12 @@ class PlantProperties {
   void aPlantEditedAtRandomConservesMeetsTheLimitAndBalancesItsAccounts(@ForAll long seed) {
     Design design =
         design(edited(seed % 2 == 0 ? Documents.plant() : Documents.flushedPlant(), seed));
-    PlantResult result = Evaluation.assess(design).plant().orElseThrow();
+    Assessment assessment = Evaluation.assess(design);
+    PlantResult result = assessment.plant().orElseThrow();
     conserves(design, result);
     agreesWithTheLimit(result);
     result.accounts().ifPresent(PlantProperties::balances);
-    String report = new TextView(100).write(DesignReport.everything(Evaluation.assess(design)));
+    String report = new TextView(100).write(DesignReport.everything(assessment));
     assertThat(report).doesNotContain("NaN", "Infinity");
   }
 

@@ -27,7 +27,7 @@ import sandslurry.transport.friction.ClearLiquid.Regime;
 class ThickLiquorProperties {
   /** Lines that are described in four ways: all in the deep profile of the tries. */
   private static final int LINES =
-      Double.parseDouble(System.getProperty("tries.share", "0.15")) >= 1 ? 200 : 8;
+      Double.parseDouble(System.getProperty("tries.share", "0.08")) >= 1 ? 200 : 8;
 
   /** Share of a number by which each input is moved. */
   private static final double STEP = 1e-3;

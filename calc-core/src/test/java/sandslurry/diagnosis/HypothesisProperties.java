@@ -26,7 +26,7 @@ class HypothesisProperties {
       @ForAll @DoubleRange(min = 0, max = 0.1) double model) {
     double friction = 1e8 * truth * flow * flow;
     SiteReading reading = new SiteReading(flow, STATIC + friction, byFlow, byPressure * friction);
-    Span span = SQUARE.solve(reading, model, STATIC).orElseThrow();
+    Bracket span = SQUARE.solve(reading, model, STATIC).orElseThrow();
     assertThat(span.value()).isCloseTo(truth, within(1e-9 * truth));
     // x f +- x f (2 u) (+) x f m (+) p: the ends solve |x - x0| = hypot(2 u x, m x, p x0).
     for (double end : new double[] {span.low(), span.high()}) {
@@ -41,8 +41,8 @@ class HypothesisProperties {
       @ForAll @DoubleRange(min = 0, max = 0.1) double byFlow,
       @ForAll @DoubleRange(min = 1, max = 3) double more) {
     double pressure = STATIC + 1e8 * truth * 1e-4;
-    Span narrow = SQUARE.solve(new SiteReading(0.01, pressure, byFlow, 100), 0.1, STATIC).get();
-    Span wide =
+    Bracket narrow = SQUARE.solve(new SiteReading(0.01, pressure, byFlow, 100), 0.1, STATIC).get();
+    Bracket wide =
         SQUARE.solve(new SiteReading(0.01, pressure, more * byFlow, 100 * more), 0.1, STATIC).get();
     assertThat(wide.low()).isLessThanOrEqualTo(narrow.low() + 1e-9);
     assertThat(wide.high()).isGreaterThanOrEqualTo(narrow.high() - 1e-9);
@@ -58,7 +58,7 @@ class HypothesisProperties {
   void aDipGivesBothValuesAndTakesTheOneNearTheCleanLine() {
     // 1000 (x - 1)^2: at 250 both 0.5 and 1.5 explain it; the clean line is at 0.
     Hypothesis dip = new Hypothesis((x, q) -> 1000 * (x - 1) * (x - 1), 0, 0, 3, true);
-    Optional<Span> span = dip.solve(new SiteReading(1, 250, 0, 0), 0, 0);
+    Optional<Bracket> span = dip.solve(new SiteReading(1, 250, 0, 0), 0, 0);
     assertThat(span.orElseThrow().value()).isCloseTo(0.5, within(1e-9));
     assertThat(span.get().low()).isCloseTo(0.5, within(1e-9));
     assertThat(span.get().high()).isCloseTo(1.5, within(1e-9));
@@ -66,9 +66,9 @@ class HypothesisProperties {
 
   @Example
   void spansThatMeetAreNotApart() {
-    assertThat(new Span(1, 2, 3).apartFrom(new Span(3, 4, 5))).isFalse();
-    assertThat(new Span(1, 2, 3).apartFrom(new Span(3.1, 4, 5))).isTrue();
-    assertThat(new Span(3.1, 4, 5).apartFrom(new Span(1, 2, 3))).isTrue();
-    assertThat(new Span(1, 2, 3).widened(0.1).apartFrom(new Span(3.05, 4, 5))).isFalse();
+    assertThat(new Bracket(1, 2, 3).apartFrom(new Bracket(3, 4, 5))).isFalse();
+    assertThat(new Bracket(1, 2, 3).apartFrom(new Bracket(3.1, 4, 5))).isTrue();
+    assertThat(new Bracket(3.1, 4, 5).apartFrom(new Bracket(1, 2, 3))).isTrue();
+    assertThat(new Bracket(1, 2, 3).widened(0.1).apartFrom(new Bracket(3.05, 4, 5))).isFalse();
   }
 }

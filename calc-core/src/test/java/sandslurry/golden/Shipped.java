@@ -15,12 +15,12 @@ import sandslurry.design.document.Reading;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 
-/** The examples of the documentation, each assessed once for all tests that look at it. */
+/** The examples of the documentation and changes of them, each assessed once for all tests. */
 public final class Shipped {
   /** Where the examples are. */
   public static final Path FOLDER = Path.of("..", "docs", "examples");
 
-  private static final Map<String, Assessment> ASSESSED = new ConcurrentHashMap<>();
+  private static final Map<DesignDocument, Assessment> ASSESSED = new ConcurrentHashMap<>();
   private static final Map<String, String> REPORTED = new ConcurrentHashMap<>();
 
   private Shipped() {}
@@ -40,7 +40,19 @@ public final class Shipped {
 
   /** What comes of an example. */
   public static Assessment assessment(String file) {
-    return ASSESSED.computeIfAbsent(file, Shipped::assess);
+    try {
+      return assessment(DesignDocument.load(FOLDER.resolve(file)));
+    } catch (IOException | DesignTextException e) {
+      throw new AssertionError(file, e);
+    }
+  }
+
+  /**
+   * What comes of a design without a problem, assessed once for all tests that look at the same
+   * text. Not for designs drawn at random, which would all be kept.
+   */
+  public static Assessment assessment(DesignDocument document) {
+    return ASSESSED.computeIfAbsent(document, Shipped::assess);
   }
 
   /** The report of an example as text, 100 characters wide. */
@@ -49,15 +61,11 @@ public final class Shipped {
         file, f -> new TextView(100).write(DesignReport.everything(assessment(f))));
   }
 
-  private static Assessment assess(String file) {
-    try {
-      Reading reading = DesignDocument.load(FOLDER.resolve(file)).read();
-      if (!reading.problems().isEmpty()) {
-        throw new AssertionError(file + ": " + reading.problems());
-      }
-      return Evaluation.assess(reading.design().orElseThrow());
-    } catch (IOException | DesignTextException e) {
-      throw new AssertionError(file, e);
+  private static Assessment assess(DesignDocument document) {
+    Reading reading = document.read();
+    if (!reading.problems().isEmpty()) {
+      throw new AssertionError(reading.problems());
     }
+    return Evaluation.assess(reading.design().orElseThrow());
   }
 }

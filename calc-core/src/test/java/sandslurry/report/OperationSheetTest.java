@@ -2,22 +2,16 @@ package sandslurry.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
-import sandslurry.design.document.DesignDocument;
+import sandslurry.golden.Shipped;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.TextView;
 
 class OperationSheetTest {
   private static Assessment assess(String example) throws Exception {
-    return Evaluation.assess(
-        DesignDocument.load(Path.of("..", "docs", "examples", example))
-            .read()
-            .design()
-            .orElseThrow());
+    return Shipped.assessment(example);
   }
 
   @Test

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.fact.finding.Severity;
+import sandslurry.golden.Shipped;
 import sandslurry.pipe.catalogue.PipeSystem;
 
 /** Each sort of cure in a line that it mends, and a line that nothing mends. */
@@ -45,8 +45,7 @@ class CuresTest {
   }
 
   private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
+    return Shipped.assessment(document);
   }
 
   /** The cures, each evaluated from scratch too. */

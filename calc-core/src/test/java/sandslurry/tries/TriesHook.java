@@ -12,8 +12,8 @@ import net.jqwik.api.lifecycle.PropertyLifecycleContext;
  * them, so that it ends while one waits.
  */
 public final class TriesHook implements AroundPropertyHook {
-  private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.15"));
-  private static final int FEWEST = 6;
+  private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.08"));
+  private static final int FEWEST = 5;
 
   @Override
   public PropertyExecutionResult aroundProperty(

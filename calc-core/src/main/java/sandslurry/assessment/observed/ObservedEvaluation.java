@@ -25,9 +25,9 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.ServiceSpec.ObservedSpec;
+import sandslurry.diagnosis.Bracket;
 import sandslurry.diagnosis.Hypothesis;
 import sandslurry.diagnosis.SiteReading;
-import sandslurry.diagnosis.Span;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
 import sandslurry.pump.piston.PistonPump;
@@ -117,7 +117,7 @@ public final class ObservedEvaluation {
                 .map(run -> run.run().name())
                 .distinct()
                 .toList());
-    Optional<Span> bed =
+    Optional<Bracket> bed =
         causes.possible().stream()
             .filter(e -> e.cause() == Cause.BED)
             .findFirst()
@@ -150,7 +150,7 @@ public final class ObservedEvaluation {
     if (agreement == Agreement.LESS && cause != Cause.LIQUID) {
       return new Explained(cause, Optional.empty(), true);
     }
-    Optional<Span> values =
+    Optional<Bracket> values =
         hypothesis(cause)
             .flatMap(
                 h -> h.solve(reading, MODEL, line.staticPa(Condition.CLEAN, reading.flowM3ps())));
@@ -226,7 +226,7 @@ public final class ObservedEvaluation {
             .flowM3ps(Measure.FREQUENCY.si(piston.strokeRate()));
     double by = Math.hypot(reading.flowUncertainty() * flow / swept, PUMP);
     double wear = 1 - flow / swept;
-    return new PumpCheck(new Span(wear - by, wear, wear + by), Optional.empty());
+    return new PumpCheck(new Bracket(wear - by, wear, wear + by), Optional.empty());
   }
 
   private Optional<PumpCheck> curve(RotodynamicSpec spec) {
@@ -252,7 +252,7 @@ public final class ObservedEvaluation {
     double by = Math.hypot(Math.hypot(slope, byPressure) / head, PUMP);
     double closed = group.headM(group.leastFlowM3ps());
     return new PumpCheck(
-        new Span(wear - by, wear, wear + by),
+        new Bracket(wear - by, wear, wear + by),
         Optional.of(
             List.of(line.closedPa(closed, flow), line.closedPa((1 - wear) * closed, flow))));
   }
@@ -273,7 +273,7 @@ public final class ObservedEvaluation {
       if (!line.materials().flows(flow * (1 - reading.flowUncertainty()))) {
         continue;
       }
-      Map<Cause, Span> spans = new EnumMap<>(Cause.class);
+      Map<Cause, Bracket> spans = new EnumMap<>(Cause.class);
       for (Explained cause : causes.possible()) {
         spans.put(cause.cause(), read(kind, flow, cause));
       }
@@ -282,19 +282,19 @@ public final class ObservedEvaluation {
     return second;
   }
 
-  private Span read(Second kind, double flowM3ps, Explained cause) {
-    Span values = cause.values().orElseThrow();
-    Span low = read(kind, flowM3ps, cause.cause(), values.low());
-    Span middle = read(kind, flowM3ps, cause.cause(), values.value());
-    Span high = read(kind, flowM3ps, cause.cause(), values.high());
-    return new Span(
+  private Bracket read(Second kind, double flowM3ps, Explained cause) {
+    Bracket values = cause.values().orElseThrow();
+    Bracket low = read(kind, flowM3ps, cause.cause(), values.low());
+    Bracket middle = read(kind, flowM3ps, cause.cause(), values.value());
+    Bracket high = read(kind, flowM3ps, cause.cause(), values.high());
+    return new Bracket(
         Math.min(low.low(), Math.min(middle.low(), high.low())),
         middle.value(),
         Math.max(low.high(), Math.max(middle.high(), high.high())));
   }
 
   /** What one value lets one read, with the uncertainty of the reading and of the friction. */
-  private Span read(Second kind, double flowM3ps, Cause cause, double unknown) {
+  private Bracket read(Second kind, double flowM3ps, Cause cause, double unknown) {
     Condition now = condition(cause, unknown);
     Condition then =
         switch (kind) {
@@ -307,7 +307,7 @@ public final class ObservedEvaluation {
         new SiteReading(flowM3ps, pressure, reading.flowUncertainty(), reading.uncertaintyPa())
             .difference(q -> line.pressurePa(then, q), MODEL, line.staticPa(then, flowM3ps))
             .totalPa();
-    return new Span(pressure, pressure, pressure).widened(by);
+    return new Bracket(pressure, pressure, pressure).widened(by);
   }
 
   private double bedM3(double depth) {

@@ -14,7 +14,7 @@ import sandslurry.assessment.observed.ObservedResult.LineCheck;
 import sandslurry.assessment.observed.ObservedResult.PumpCheck;
 import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.design.Design;
-import sandslurry.diagnosis.Span;
+import sandslurry.diagnosis.Bracket;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
@@ -93,7 +93,7 @@ public final class ObservedFindings extends FindingWriter {
   }
 
   private void cause(Explained explained) {
-    Span values = explained.values().orElseThrow();
+    Bracket values = explained.values().orElseThrow();
     switch (explained.cause()) {
       case BED -> {
         Found found =
@@ -201,7 +201,7 @@ public final class ObservedFindings extends FindingWriter {
 
   private void pump(PumpCheck pump) {
     boolean piston = design.pump().orElseThrow().piston().isPresent();
-    Span wear = pump.wear();
+    Bracket wear = pump.wear();
     boolean lacks = wear.low() > 0;
     boolean more = wear.high() < 0;
     Found found =

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import sandslurry.diagnosis.Bracket;
 import sandslurry.diagnosis.SiteReading;
-import sandslurry.diagnosis.Span;
 
 /**
  * What a pressure and a flow rate read on site say, in plain SI.
@@ -73,7 +73,7 @@ public record ObservedResult(
    * @param cause the cause
    * @return what its unknown must be, if it explains the reading
    */
-  public Optional<Span> value(Cause cause) {
+  public Optional<Bracket> value(Cause cause) {
     return explained.stream()
         .filter(e -> e.cause() == cause)
         .findFirst()
@@ -136,7 +136,7 @@ public record ObservedResult(
    * @param closedPa pressure with the valve closed, of the pump as it was and as it is now; empty
    *     for a piston pump, which must never run so [Pa]
    */
-  public record PumpCheck(Span wear, Optional<List<Double>> closedPa) {}
+  public record PumpCheck(Bracket wear, Optional<List<Double>> closedPa) {}
 
   /**
    * A cause, solved for its unknown.
@@ -145,7 +145,7 @@ public record ObservedResult(
    * @param values the values that explain the reading; empty when none does
    * @param enoughSand false for a bed of more sand than has passed since the line was clean
    */
-  public record Explained(Cause cause, Optional<Span> values, boolean enoughSand) {
+  public record Explained(Cause cause, Optional<Bracket> values, boolean enoughSand) {
     /**
      * Whether it explains the reading.
      *
@@ -173,7 +173,7 @@ public record ObservedResult(
    * @param flowM3ps its flow rate [m3/s]
    * @param pressurePa what each possible cause lets one read, with all uncertainties [Pa]
    */
-  public record SecondReading(Second kind, double flowM3ps, Map<Cause, Span> pressurePa) {
+  public record SecondReading(Second kind, double flowM3ps, Map<Cause, Bracket> pressurePa) {
     /** Copies the map in the order of the causes. */
     public SecondReading {
       pressurePa = new TreeMap<>(pressurePa);
@@ -186,8 +186,8 @@ public record ObservedResult(
      * @return true when what they let one read does not meet
      */
     public boolean tellsApart(List<Cause> pair) {
-      Span one = pressurePa.get(pair.get(0));
-      Span other = pressurePa.get(pair.get(1));
+      Bracket one = pressurePa.get(pair.get(0));
+      Bracket other = pressurePa.get(pair.get(1));
       return one != null && other != null && one.apartFrom(other);
     }
   }

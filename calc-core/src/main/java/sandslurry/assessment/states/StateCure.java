@@ -9,10 +9,12 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Found;
+import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
 /** What would mend a state of the line. */
 public final class StateCure {
@@ -26,22 +28,21 @@ public final class StateCure {
    * @return a sentence; empty when the state passes
    */
   public static String of(Design design, Evaluated state) {
-    UnitSystem units = design.units();
     if (state.result().severity().compareTo(Severity.PASS) <= 0) {
       return "";
     }
+    Found found =
+        Messages.of(StateCure.class)
+            .found(design.units(), "worst-state", Severity.NOTE, Topic.STATES, "line");
     if (state.model().isEmpty()) {
-      return design.pump().isPresent()
-          ? "Choose a pump whose curve meets the line in this state too, or keep the line out of"
-              + " it."
-          : "Keep the line out of this state.";
+      return text(found, design.pump().isPresent() ? "another-pump" : "keep-out-of-state");
     }
     LineModel model = state.model().get();
     double most = 0;
     for (RunSpec run : model.route().runs()) {
       OptionalDouble flow = model.leastSafeFlowM3ps(run);
       if (flow.isEmpty()) {
-        return "No flow rate through " + run.name() + " carries its sand in this state.";
+        return text(found.with("run", run.name()), "no-flow-in-state");
       }
       most = Math.max(most, flow.getAsDouble());
     }
@@ -50,33 +51,30 @@ public final class StateCure {
       // The flow rate carries the sand: what is amiss has a finding, and there its cure.
       return "";
     }
-    double fraction = state.materials().sandFraction(most);
-    double head = model.systemHeadM(most, fraction);
-    StringBuilder text =
-        new StringBuilder("In this state the line needs ")
-            .append(units.showAtLeast(Kind.FLOW, most))
-            .append(" at ")
-            .append(units.showAtLeast(Kind.HEAD, head))
-            .append(" of slurry");
-    Optional<PistonSpec> piston = design.pump().flatMap(PumpSpec::piston);
+    double head = model.systemHeadM(most, state.materials().sandFraction(most));
+    found.with("needed", Kind.FLOW, most).with("head", Kind.HEAD, head);
     if (state.group().isPresent() && head > 0) {
       OptionalDouble ratio = state.group().get().speedRatio(most, head);
+      if (ratio.isEmpty()) {
+        return text(found, "no-speed-gives-it");
+      }
       double speed =
           Measure.FREQUENCY.si(
               design.pump().flatMap(PumpSpec::rotodynamic).orElseThrow().first().speed());
-      if (ratio.isPresent()) {
-        text.append("; a speed of ")
-            .append(units.showAtLeast(Kind.FREQUENCY, ratio.getAsDouble() * speed))
-            .append(" instead of ")
-            .append(units.show(Kind.FREQUENCY, speed))
-            .append(" gives it (check motor, NPSH and the maker's highest speed)");
-      } else {
-        text.append("; no speed of these pumps gives it");
-      }
-    } else if (piston.isPresent() && point.get().driven()) {
-      double rate = Measure.FREQUENCY.si(piston.get().strokeRate()) * most / point.get().flowM3ps();
-      text.append("; ").append(units.showAtLeast(Kind.FREQUENCY, rate)).append(" strokes give it");
+      found
+          .with("speed", Kind.FREQUENCY, ratio.getAsDouble() * speed)
+          .with("now", Kind.FREQUENCY, speed);
+      return text(found, "speed-gives-it");
     }
-    return text.append('.').toString();
+    Optional<PistonSpec> piston = design.pump().flatMap(PumpSpec::piston);
+    if (piston.isPresent() && point.get().driven()) {
+      double rate = Measure.FREQUENCY.si(piston.get().strokeRate()) * most / point.get().flowM3ps();
+      return text(found.with("strokes", Kind.FREQUENCY, rate), "strokes-give-it");
+    }
+    return text(found, "line-needs");
+  }
+
+  private static String text(Found found, String clause) {
+    return found.cure(clause).finding().cure();
   }
 }

@@ -9,6 +9,10 @@ import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Finding.Topic;
+import sandslurry.fact.finding.Found;
+import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.transport.deposition.DepositionJudgement;
@@ -19,35 +23,34 @@ import sandslurry.units.UnitSystem;
 
 /** What is amiss in a state of the line. */
 final class StateReasons {
-  private static final String NO_GROUND =
-      "above the computed deposition velocity, but a correlation that counts requires more";
-
-  private record Reason(Severity severity, String text) {}
-
   private final UnitSystem units;
-  private final List<Reason> reasons = new ArrayList<>();
+  private final List<Found> reasons = new ArrayList<>();
 
   StateReasons(UnitSystem units) {
     this.units = units;
   }
 
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
-  }
-
-  private void add(Severity severity, String text) {
-    reasons.add(new Reason(severity, text));
+  private Found add(Severity severity, String clause) {
+    Found reason =
+        Messages.of(StateReasons.class)
+            .found(units, "worst-state", severity, Topic.STATES, "line")
+            .why(clause);
+    reasons.add(reason);
+    return reason;
   }
 
   Severity severity() {
-    return reasons.stream().map(Reason::severity).reduce(Severity.PASS, Severity::or);
+    return reasons.stream()
+        .map(reason -> reason.finding().severity())
+        .reduce(Severity.PASS, Severity::or);
   }
 
   /** The reasons, gravest first. */
   List<String> texts() {
     return reasons.stream()
-        .sorted(Comparator.comparing(Reason::severity).reversed())
-        .map(Reason::text)
+        .map(Found::finding)
+        .sorted(Comparator.comparing(Finding::severity).reversed())
+        .map(Finding::why)
         .toList();
   }
 
@@ -55,29 +58,21 @@ final class StateReasons {
   void pressure(RunSpec run, double pressurePa, OptionalDouble ratingPa, double share) {
     if (ratingPa.isPresent() && pressurePa > share * ratingPa.getAsDouble()) {
       boolean over = pressurePa > ratingPa.getAsDouble();
-      add(
-          over ? Severity.FAIL : Severity.CAUTION,
-          run.name()
-              + (over ? " is above its rating: " : " is near its rating: ")
-              + show(Kind.PRESSURE, pressurePa)
-              + " of "
-              + show(Kind.PRESSURE, ratingPa.getAsDouble()));
+      add(over ? Severity.FAIL : Severity.CAUTION, over ? "over-rating" : "near-rating")
+          .with("run", run.name())
+          .with("pressure", Kind.PRESSURE, pressurePa)
+          .with("rating", Kind.PRESSURE, ratingPa.getAsDouble());
     }
   }
 
   /** The pump may flush faster or slower than a bed asks. */
   void flush(double temperatureK, double flowM3ps, OptionalDouble clearingM3ps) {
     if (clearingM3ps.isEmpty() || flowM3ps < clearingM3ps.getAsDouble()) {
-      add(
-          Severity.CAUTION,
-          "with water at "
-              + show(Kind.TEMPERATURE, temperatureK)
-              + " the pump gives "
-              + show(Kind.FLOW, flowM3ps)
-              + ", and a bed of this sand clears "
-              + (clearingM3ps.isEmpty()
-                  ? "at no flow"
-                  : "from " + show(Kind.FLOW, clearingM3ps.getAsDouble())));
+      Found found =
+          add(Severity.CAUTION, clearingM3ps.isEmpty() ? "flush-clears-nothing" : "flush-too-slow")
+              .with("temperature", Kind.TEMPERATURE, temperatureK)
+              .with("flow", Kind.FLOW, flowM3ps);
+      clearingM3ps.ifPresent(clears -> found.with("clears", Kind.FLOW, clears));
     }
   }
 
@@ -87,38 +82,28 @@ final class StateReasons {
     }
     String name = worst.run().name();
     if (worst.regime() != Regime.TURBULENT) {
-      add(
-          worst.severity(),
-          "sand in "
-              + name
-              + ": the liquid flows "
-              + worst.regime().words()
-              + ", so turbulence does not carry it");
+      add(worst.severity(), "sand-not-turbulent")
+          .with("run", name)
+          .with("regime", worst.regime().words());
       return;
     }
     DepositionJudgement judged = worst.deposition().orElseThrow();
     double limit = judged.limitMps();
     double pass = judged.velocityToPassMps();
     if (worst.leastVelocityMps() >= pass) {
-      add(worst.severity(), "sand in " + name + ": " + NO_GROUND);
+      add(worst.severity(), "sand-another-correlation").with("run", name);
       return;
     }
     boolean below = worst.leastVelocityMps() < limit;
-    add(
-        worst.severity(),
-        (below ? "sand settles in " : "velocity short of its margin in ")
-            + name
-            + ": "
-            + show(Kind.VELOCITY, worst.leastVelocityMps())
-            + " against "
-            + show(Kind.VELOCITY, below ? limit : pass));
+    add(worst.severity(), below ? "sand-settles" : "sand-short-of-margin")
+        .with("run", name)
+        .with("velocity", Kind.VELOCITY, worst.leastVelocityMps())
+        .with("against", Kind.VELOCITY, below ? limit : pass);
   }
 
   void pump(PumpPoint pump) {
     if (pump.flowM3ps() == 0) {
-      add(
-          Severity.CAUTION,
-          pump.name() + " is shut off: the others keep its check valve closed, and it heats up");
+      add(Severity.CAUTION, "pump-shut-off").with("pump", pump.name());
     } else if (pump.region().isPresent()) {
       region(pump, pump.region().get());
     }
@@ -129,16 +114,11 @@ final class StateReasons {
   private void region(PumpPoint pump, OperatingRegion region) {
     OperatingRegion.Place place = region.place(pump.flowM3ps());
     if (!place.allowable()) {
-      add(
-          Severity.CAUTION,
-          pump.name()
-              + " runs "
-              + place.words()
-              + ": "
-              + show(Kind.FLOW, pump.flowM3ps())
-              + ", "
-              + show(Kind.PERCENT, pump.flowM3ps() / region.bestFlowM3ps())
-              + " of its BEP flow");
+      add(Severity.CAUTION, "pump-outside-region")
+          .with("pump", pump.name())
+          .with("place", place.words())
+          .with("flow", Kind.FLOW, pump.flowM3ps())
+          .with("share", Kind.PERCENT, pump.flowM3ps() / region.bestFlowM3ps());
     }
   }
 
@@ -149,28 +129,27 @@ final class StateReasons {
       if (suction.availableM() < needed) {
         boolean cavitates = suction.availableM() < required;
         add(
-            cavitates ? Severity.FAIL : Severity.CAUTION,
-            pump.name()
-                + (cavitates ? " cavitates: NPSH " : " is short of NPSH margin: ")
-                + show(Kind.HEAD, suction.availableM())
-                + " of "
-                + show(Kind.HEAD, cavitates ? required : needed));
+                cavitates ? Severity.FAIL : Severity.CAUTION,
+                cavitates ? "pump-cavitates" : "pump-short-of-npsh")
+            .with("pump", pump.name())
+            .with("available", Kind.HEAD, suction.availableM())
+            .with("required", Kind.HEAD, cavitates ? required : needed);
       }
     } else if (suction.availableM() < 0) {
-      add(Severity.FAIL, pump.name() + " cannot be fed: the liquid boils in its suction line");
+      add(Severity.FAIL, "suction-boils").with("pump", pump.name());
     }
     if (suction.severity().compareTo(Severity.PASS) > 0) {
-      add(
-          suction.severity(),
-          "sand in the suction line of "
-              + pump.name()
-              + ": "
-              + show(Kind.VELOCITY, suction.velocityMps())
-              + (suction.fastEnough()
-                  ? ", " + NO_GROUND
-                  : suction.toPassMps().isPresent()
-                      ? " against " + show(Kind.VELOCITY, suction.toPassMps().getAsDouble())
-                      : ", not turbulent"));
+      Found found =
+          add(
+                  suction.severity(),
+                  suction.fastEnough()
+                      ? "state-suction-another"
+                      : suction.toPassMps().isPresent()
+                          ? "state-suction-slow"
+                          : "state-suction-not-turbulent")
+              .with("pump", pump.name())
+              .with("velocity", Kind.VELOCITY, suction.velocityMps());
+      suction.toPassMps().ifPresent(pass -> found.with("against", Kind.VELOCITY, pass));
     }
   }
 
@@ -179,13 +158,10 @@ final class StateReasons {
     double most = rating * Measure.FRACTION.si(motor.serviceFactor());
     if (pump.shaftW() > rating) {
       boolean over = pump.shaftW() > most;
-      add(
-          over ? Severity.FAIL : Severity.CAUTION,
-          pump.name()
-              + (over ? " overloads its motor: " : " runs in the service factor of its motor: ")
-              + show(Kind.POWER, pump.shaftW())
-              + " of "
-              + show(Kind.POWER, rating));
+      add(over ? Severity.FAIL : Severity.CAUTION, over ? "motor-over" : "motor-in-factor")
+          .with("pump", pump.name())
+          .with("shaft", Kind.POWER, pump.shaftW())
+          .with("rating", Kind.POWER, rating);
     }
   }
 }

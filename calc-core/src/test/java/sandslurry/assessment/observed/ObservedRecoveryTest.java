@@ -23,7 +23,7 @@ import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.design.Design;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.diagnosis.Span;
+import sandslurry.diagnosis.Bracket;
 import sandslurry.numeric.Roots;
 import sandslurry.pump.rotodynamic.PumpGroup;
 
@@ -208,7 +208,7 @@ class ObservedRecoveryTest {
     return cases;
   }
 
-  private static boolean holds(Span span, double value) {
+  private static boolean holds(Bracket span, double value) {
     return span.low() * (1 - 1e-6) <= value && value <= span.high() * (1 + 1e-6);
   }
 
@@ -298,7 +298,7 @@ class ObservedRecoveryTest {
         continue;
       }
       causes++;
-      Span span = found.value(made.truth().cause().get()).orElseThrow();
+      Bracket span = found.value(made.truth().cause().get()).orElseThrow();
       assertThat(holds(span, made.truth().unknown())).isTrue();
       // Two values may let one read the same: a thin bed, or liquor that turns laminar, lowers it.
       double again =

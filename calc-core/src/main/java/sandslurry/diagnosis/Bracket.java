@@ -7,9 +7,9 @@ package sandslurry.diagnosis;
  * @param value the value, between the ends
  * @param high the upper end
  */
-public record Span(double low, double value, double high) {
+public record Bracket(double low, double value, double high) {
   /** Checks the order. */
-  public Span {
+  public Bracket {
     if (!(low <= value && value <= high)) {
       throw new IllegalArgumentException(
           "a span needs low <= value <= high but has " + low + ", " + value + " and " + high);
@@ -22,7 +22,7 @@ public record Span(double low, double value, double high) {
    * @param other the other value
    * @return true when the spans do not meet
    */
-  public boolean apartFrom(Span other) {
+  public boolean apartFrom(Bracket other) {
     return high < other.low || other.high < low;
   }
 
@@ -32,7 +32,7 @@ public record Span(double low, double value, double high) {
    * @param by the uncertainty, not negative
    * @return the wider span
    */
-  public Span widened(double by) {
-    return new Span(low - by, value, high + by);
+  public Bracket widened(double by) {
+    return new Bracket(low - by, value, high + by);
   }
 }
