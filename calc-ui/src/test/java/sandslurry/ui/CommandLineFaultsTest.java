@@ -82,6 +82,19 @@ class CommandLineFaultsTest {
   }
 
   @Test
+  void aUnitIsSizedForOneAim() throws IOException {
+    Path lane = folder.resolve("lane.json");
+    Designs.example("settling-lane.json").save(lane);
+    Run sized = run("size", lane.toString(), "--unit", "lane", "--clean-out", "20 d");
+    assertThat(sized.code()).isZero();
+    assertThat(sized.out()).contains("depth for sand");
+    refused(run("size", lane.toString(), "--unit", "Box", "--capture", "90 %"), "there are: lane");
+    refused(run("size", lane.toString(), "--unit", "lane", "--capture", "120 %"), "at most 100 %");
+    refused(
+        run("size", lane.toString(), "--unit", "lane", "--retention", "5 %"), "a time is needed");
+  }
+
+  @Test
   void aWrongCommandLineIsToldInOneLine() {
     refused(run("judge"), "--help");
     refused(run("juge", "x.json"), "--help");
