@@ -45,7 +45,9 @@ import sandslurry.units.Measure;
 /** What must hold of a line whose carrier is not water. */
 class CarrierAssessmentProperties {
   private static Design with(Design d, CarrierSpec carrier) {
-    return with(d, carrier, d.mixture().orElseThrow(), Optional.empty());
+    return d.line().isPresent()
+        ? with(d, carrier, d.mixture().orElseThrow(), Optional.empty())
+        : d.with(carrier, List.of());
   }
 
   private static Design with(
