@@ -47,10 +47,10 @@ public class EvaluationBenchmark {
     }
   }
 
-  /** A line of many runs. */
+  /** A line of many runs, up to as many as a design may have. */
   @State(Scope.Benchmark)
   public static class Runs {
-    @Param({"1", "10", "100", "1000"})
+    @Param({"1", "10", "25", "50"})
     public int runs;
 
     private Design design;
@@ -64,7 +64,7 @@ public class EvaluationBenchmark {
   /** A plant of many units. */
   @State(Scope.Benchmark)
   public static class Units {
-    @Param({"1", "10", "100"})
+    @Param({"1", "10", "25", "50"})
     public int units;
 
     private Design design;

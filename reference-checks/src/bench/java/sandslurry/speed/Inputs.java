@@ -27,7 +27,9 @@ final class Inputs {
             .formatted(91.44 / count, 1.8288 / count);
     String runs =
         IntStream.rangeClosed(1, count).mapToObj(run::formatted).collect(Collectors.joining(","));
-    return design(example("parlor-line").withPart("/route/runs", "[" + runs + "]"));
+    return design(
+        example("parlor-line")
+            .withPart("/route", "{\"sourceLevel\": \"3 ft\", \"runs\": [" + runs + "]}"));
   }
 
   /** A plant whose liquor passes one coarse screen after the other. */
@@ -48,6 +50,7 @@ final class Inputs {
             .collect(Collectors.joining(","));
     return design(
         example("flushed-barn-lagoon")
+            .without("/gravityRun")
             .withPart(
                 "/plant",
                 """

@@ -24,6 +24,7 @@ class EvaluationTimesTest {
   private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
   private static final long WARM_NS = 4_000_000_000L;
   private static final int FEWEST = 5;
+  private static final int WARMING = 20;
 
   private static Design design(String name) throws Exception {
     return DesignDocument.load(Path.of("..", "docs", "examples", name + ".json"))
@@ -32,16 +33,27 @@ class EvaluationTimesTest {
         .orElseThrow();
   }
 
-  /** Before a head was found from friction alone these were 45, 400 and 86 MB. */
+  /**
+   * What an evaluation allocates today, stored: a tenth more fails. It differs by a hundredth or
+   * two with what the compiler has found out by then, which warming up lessens.
+   */
   @ParameterizedTest
-  @CsvSource({"parlor-line, 4", "two-pumps-six-states, 40", "valley-of-dilution, 60"})
-  void anEvaluationAllocatesNoMoreThanItNeeds(String name, long mostMegabytes) throws Exception {
+  @CsvSource({
+    "parlor-line, 2.4",
+    "viscometer-readings, 11.2",
+    "valley-of-dilution, 31.3",
+    "thick-liquor-rotodynamic, 40",
+    "two-pumps-six-states, 10.6"
+  })
+  void anEvaluationAllocatesNoMoreThanStored(String name, double storedMegabytes) throws Exception {
     Design design = design(name);
-    Evaluation.assess(design);
-    long before = THREADS.getCurrentThreadAllocatedBytes();
-    Evaluation.assess(design);
-    long bytes = THREADS.getCurrentThreadAllocatedBytes() - before;
-    assertThat(bytes).isLessThan(mostMegabytes << 20);
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < WARMING; i++) {
+      long before = THREADS.getCurrentThreadAllocatedBytes();
+      Evaluation.assess(design);
+      least = Math.min(least, THREADS.getCurrentThreadAllocatedBytes() - before);
+    }
+    assertThat(least / 1e6).isLessThan(1.1 * storedMegabytes);
   }
 
   /** Prints the table of docs/performance.md. */
