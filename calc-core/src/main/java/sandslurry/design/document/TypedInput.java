@@ -51,8 +51,8 @@ public record TypedInput(
         }
         if (value.isThere()) {
           field.content().match(new There(this, here, value, part, field.label()));
-        } else if (!field.standard().isEmpty() && fields.isShown(field, seen)) {
-          field.content().match(new Assumed(this, part, field));
+        } else if (!field.isNeeded() && !field.isOptional() && fields.isShown(field, seen)) {
+          field.content().match(new Assumed(this, here, value, part, field));
         }
       }
     }
@@ -123,9 +123,13 @@ public record TypedInput(
   }
 
   /** A field in which nothing stands and whose default counts. */
-  private record Assumed(Walk walk, String part, Field<?> field) implements Content.Cases<Void> {
+  private record Assumed(Walk walk, Tree around, Tree value, String part, Field<?> field)
+      implements Content.Cases<Void> {
     @Override
     public Void text(Type<?> type) {
+      if (field.standard().isEmpty()) {
+        return null;
+      }
       walk.inputs()
           .add(
               new TypedInput(
@@ -135,6 +139,9 @@ public record TypedInput(
 
     @Override
     public Void span(Span<?> span) {
+      if (field.standard().isEmpty()) {
+        return null;
+      }
       walk.inputs()
           .add(new TypedInput(part, field.label(), field.standard(), Optional.empty(), true));
       return null;
@@ -142,6 +149,9 @@ public record TypedInput(
 
     @Override
     public Void group(Fields<?> fields) {
+      // A group that need not be written has defaults of its own, such as the criteria.
+      walk.group(
+          fields, around, value, part.isEmpty() ? field.label() : part + ", " + field.label());
       return null;
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import sandslurry.fact.step.Equation;
 
@@ -20,6 +21,12 @@ public final class HtmlBody {
 
   /** Characters of a cell that stand in a line. */
   private static final int LINE = 100;
+
+  /** Stands for a break until the text around it is markup. */
+  private static final String PART = "\u200b";
+
+  /** So many letters without a space are parted, or a long name takes the room of numbers. */
+  private static final Pattern LONG_WORD = Pattern.compile("\\S{24}(?=\\S)");
 
   /** Marks with a colour of their own. */
   private static final Set<String> GRAVE = Set.of("fail", "caution", "note");
@@ -305,7 +312,7 @@ public final class HtmlBody {
               TextView.isNumber(text)
                   ? "<td class=\"number\">"
                   : text.length() <= SHORT_CELL / (narrow ? 2 : 1) ? "<td class=\"one\">" : "<td>")
-          .append(escape(text))
+          .append(escape(LONG_WORD.matcher(text).replaceAll("$0" + PART)).replace(PART, "<br/>"))
           .append("</td>");
     }
 

@@ -2,8 +2,10 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -49,6 +51,8 @@ final class LineSection extends SectionWriter {
   private final Assessment assessment;
   private final Design design;
 
+  private static final int MOST_NAMES = 4;
+
   private LineSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
@@ -75,9 +79,18 @@ final class LineSection extends SectionWriter {
       return;
     }
     velocities(line, runs);
+    // Runs with the same correlations and values share a table.
+    Map<Deposition, List<String>> alike = new LinkedHashMap<>();
     for (int i = 0; i < runs.size(); i++) {
-      deposition(line, i, runs.get(i).name());
+      String name = runs.get(i).name();
+      deposition(line, i)
+          .ifPresent(one -> alike.computeIfAbsent(one, d -> new ArrayList<>()).add(name));
     }
+    alike.forEach(
+        (one, names) -> {
+          heading(2, "Deposition velocity of " + names(names) + one.at());
+          one.blocks().forEach(this::add);
+        });
     headLoss(line, runs);
     gradeLine(line);
   }
@@ -110,8 +123,17 @@ final class LineSection extends SectionWriter {
     tableOf(RunAt.all(line, runs), RunAt.COLUMNS);
   }
 
-  /** The correlations beside each other, at the case that stands worst. */
-  private void deposition(LineResult line, int index, String name) {
+  private static String names(List<String> names) {
+    return names.size() > MOST_NAMES
+        ? names.get(0) + " and " + (names.size() - 1) + " runs like it"
+        : String.join(", ", names);
+  }
+
+  /** The correlations on a run, and where they are compared: at its closest flow rate. */
+  private record Deposition(String at, List<Block> blocks) {}
+
+  /** The correlations beside each other, at the flow rate that is closest to settling. */
+  private Optional<Deposition> deposition(LineResult line, int index) {
     Optional<LineState> worst =
         line.states().stream()
             .filter(s -> s.runs().get(index).deposition().isPresent())
@@ -126,18 +148,21 @@ final class LineSection extends SectionWriter {
                                     .orElseThrow()
                                     .velocityToPassMps()));
     if (worst.isEmpty()) {
-      return;
+      return Optional.empty();
     }
     DepositionJudgement judged = worst.get().runs().get(index).deposition().orElseThrow();
-    heading(
-        2,
-        "Deposition velocity of "
-            + name
-            + " at the "
+    String at =
+        " at the "
             + worst.get().flowCase().words()
             + " flow rate, "
-            + units.show(Kind.VELOCITY, judged.velocityMps()));
-    Regime regime = worst.get().runs().get(index).regime();
+            + units.show(Kind.VELOCITY, judged.velocityMps());
+    LineSection part = new LineSection(assessment);
+    part.correlations(worst.get().runs().get(index), judged);
+    return Optional.of(new Deposition(at, part.blocks()));
+  }
+
+  private void correlations(RunState run, DepositionJudgement judged) {
+    Regime regime = run.regime();
     if (regime == Regime.LAMINAR) {
       paragraph(
           "The flow is laminar here. The correlations are for turbulent flow and do not apply, so"
@@ -145,7 +170,7 @@ final class LineSection extends SectionWriter {
               + " does.");
       return;
     }
-    depositionModels(worst.get().runs().get(index).depositionModels());
+    depositionModels(run.depositionModels());
     if (regime != Regime.TURBULENT) {
       paragraph(
           "The flow is not surely turbulent here, and these correlations are for turbulent flow."
