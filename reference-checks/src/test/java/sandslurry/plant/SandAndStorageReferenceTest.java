@@ -23,6 +23,7 @@ import sandslurry.plant.network.Unit;
 import sandslurry.plant.unit.BoxUnit;
 import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.LiquorModel;
+import sandslurry.plant.unit.Separator;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.box.DilutionBox;
 import sandslurry.separation.capture.Outlook;
@@ -188,11 +189,7 @@ class SandAndStorageReferenceTest {
     LiquorModel liquor = new LiquorModel(288.15, GrainShape.NATURAL, 0.8);
     Unit box =
         new BoxUnit(
-                "box",
-                List.of("in"),
-                "sand",
-                "over",
-                1,
+                new Separator.Place("box", List.of("in"), "sand", "over", 1),
                 new DilutionBox(3.6, 1.2, 1, 0.18, 0, 0.6, OptionalDouble.empty(), 0.45),
                 Optional.empty(),
                 Range.of(0.6),

@@ -20,7 +20,6 @@ import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.box.BoxResult;
@@ -34,27 +33,15 @@ import sandslurry.units.UnitSystem;
 /**
  * A dilution settling box.
  *
- * @param name its name
- * @param inlets streams in
- * @param sand stream of sand out
- * @param overflow stream over the weir
- * @param runningShare share of the day that it runs
+ * @param place where it stands in the plant
  * @param box the box
  * @param rinse the stream of clean water that rinses, one of the streams in; empty for no rinse
  * @param rinseEfficiency share of the pore liquor that one pore volume of rinse displaces
  * @param shearRatePs shear rate at which the viscosity of its liquor counts [1/s]
  */
 public record BoxUnit(
-    String name,
-    List<String> inlets,
-    String sand,
-    String overflow,
-    double runningShare,
-    DilutionBox box,
-    Optional<String> rinse,
-    Range rinseEfficiency,
-    double shearRatePs)
-    implements PlantUnit {
+    Place place, DilutionBox box, Optional<String> rinse, Range rinseEfficiency, double shearRatePs)
+    implements Separator {
   private static final Equations EQUATIONS = Equations.of(BoxUnit.class);
   private static final Equation RISING = EQUATIONS.of("rising", Kind.FALL);
   private static final Equation STAY = EQUATIONS.of("stay", Kind.TIME);
@@ -64,16 +51,6 @@ public record BoxUnit(
   private static final Equation SAND = EQUATIONS.of("sand", Kind.MASS_PER_DAY);
   private static final Equation CAPTURE = EQUATIONS.of("capture", Kind.PERCENT);
   private static final Equation LIFTED = EQUATIONS.of("lifted", Kind.PERCENT);
-
-  @Override
-  public List<String> outlets() {
-    return List.of(sand, overflow);
-  }
-
-  @Override
-  public List<String> byGravity() {
-    return List.of(overflow);
-  }
 
   @Override
   public String kind() {
@@ -86,23 +63,15 @@ public record BoxUnit(
   }
 
   @Override
-  public Unit built(Conditions c) {
-    SeparatorUnit.Place place =
-        new SeparatorUnit.Place(name, inlets, sand, overflow, c.share(runningShare));
-    return new SeparatorUnit(
-        place,
-        (stream, share) ->
-            settled(c, stream, share)
-                .map(settled -> divided(place, settled.result().sand(c.outlook())))
-                .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
+  public Optional<Divided> divide(Conditions c, Stream stream, double share) {
+    return settled(c, stream, share).map(settled -> divided(settled.result().sand(c.outlook())));
   }
 
-  private static SeparatorUnit.Divided divided(SeparatorUnit.Place place, BoxSand sand) {
+  private Divided divided(BoxSand sand) {
     double load = sand.screwLoad().orElse(0);
     return load > 1
-        ? SeparatorUnit.divided(
-            sand.partition(), place.note(UnitNote.Reason.SCREW_OVERLOADED, load, 1))
-        : SeparatorUnit.divided(sand.partition());
+        ? divided(sand.partition(), UnitNote.Reason.SCREW_OVERLOADED, load, 1)
+        : divided(sand.partition());
   }
 
   /** What the box, as it is rinsed, does with its feed without the water of the rinse. */
@@ -145,13 +114,13 @@ public record BoxUnit(
 
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
-    Stream feed = balance.feed(name);
-    return new AtBalance(this, feed, cleanM3ps(c) > 0, settled(c, feed, runningShare));
+    Stream feed = balance.feed(name());
+    return new AtBalance(this, feed, cleanM3ps(c) > 0, settled(c, feed, place.runningShare()));
   }
 
   @Override
   public Map<String, Part> parts() {
-    return Map.of(name, box.screwCapacityM3ps().isPresent() ? Part.SCREW : Part.SEPARATOR);
+    return Map.of(name(), box.screwCapacityM3ps().isPresent() ? Part.SCREW : Part.SEPARATOR);
   }
 
   @Override
@@ -166,7 +135,8 @@ public record BoxUnit(
   @Override
   public OptionalDouble staysS(Stream feed) {
     return feed.volumeM3ps() > 0
-        ? OptionalDouble.of(box.areaM2() * box.waterDepthM() * runningShare / feed.volumeM3ps())
+        ? OptionalDouble.of(
+            box.areaM2() * box.waterDepthM() * place.runningShare() / feed.volumeM3ps())
         : OptionalDouble.empty();
   }
 
@@ -175,7 +145,7 @@ public record BoxUnit(
     return Optional.of(
         new Care(
             "water runs over the whole weir; "
-                + (shown.bedding().test(sand)
+                + (shown.bedding().test(place.solids())
                     ? "the sand that comes out is grey and drained"
                     : "what comes out is even from hour to hour")
                 + shown.figure("water in the sand", ", water ")
@@ -209,7 +179,7 @@ public record BoxUnit(
               .add("sand-free solids of the feed", Kind.PERCENT, feed.totalSolids())
               .add("rising velocity", Kind.FALL, result.overflowVelocityMps())
               .add("stay", Kind.TIME, result.residenceTimeS());
-      double fed = feed.sandKgps() / unit.runningShare();
+      double fed = feed.sandKgps() / unit.place().runningShare();
       if (fed > 0) {
         figures.band(
             "share of its sand that it catches",
@@ -413,11 +383,7 @@ public record BoxUnit(
           () ->
               List.of(
                   new BoxUnit(
-                      values.get(name),
-                      values.get(in),
-                      values.get(sand),
-                      values.get(over),
-                      values.get(running),
+                      place(values, sand, over, running),
                       new DilutionBox(
                           values.get(length) * values.get(width),
                           values.get(depth),

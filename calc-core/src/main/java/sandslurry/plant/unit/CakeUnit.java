@@ -8,8 +8,8 @@ import sandslurry.fact.Field;
 import sandslurry.fact.Values;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Figure;
+import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.screen.CakeSeparator;
@@ -19,70 +19,39 @@ import sandslurry.units.Kind;
 /**
  * A coarse screen or a fibre separator.
  *
- * @param name its name
+ * @param place where it stands in the plant
  * @param kind "screen" or "fibreSeparator"
- * @param inlets streams in
- * @param cake stream of what is held
- * @param liquid stream of the rest
- * @param runningShare share of the day that it runs
  * @param separator the separator
  */
-public record CakeUnit(
-    String name,
-    String kind,
-    List<String> inlets,
-    String cake,
-    String liquid,
-    double runningShare,
-    CakeSeparator separator)
-    implements PlantUnit {
-  @Override
-  public List<String> outlets() {
-    return List.of(cake, liquid);
-  }
-
-  @Override
-  public List<String> byGravity() {
-    return List.of(liquid);
-  }
-
+public record CakeUnit(Place place, String kind, CakeSeparator separator) implements Separator {
   @Override
   public Role role() {
     return Role.SCREENS;
   }
 
   @Override
-  public Unit built(Conditions c) {
-    SeparatorUnit.Place place =
-        new SeparatorUnit.Place(name, inlets, cake, liquid, c.share(runningShare));
-    return new SeparatorUnit(
-        place,
-        (stream, share) ->
-            c.liquor()
-                .screening(stream, share)
-                .map(feed -> divided(place, separator.evaluate(feed)))
-                .orElseGet(() -> SeparatorUnit.nothing(stream)));
+  public Optional<Divided> divide(Conditions c, Stream stream, double share) {
+    return c.liquor().screening(stream, share).map(feed -> divided(separator.evaluate(feed)));
   }
 
-  private static SeparatorUnit.Divided divided(SeparatorUnit.Place place, CakeResult result) {
+  private Divided divided(CakeResult result) {
     return result.asAsked()
-        ? SeparatorUnit.divided(result.partition())
-        : SeparatorUnit.divided(
-            result.partition(),
-            place.note(UnitNote.Reason.CAKE_DRIER, result.solids(), result.solidsAsked()));
+        ? divided(result.partition())
+        : divided(
+            result.partition(), UnitNote.Reason.CAKE_DRIER, result.solids(), result.solidsAsked());
   }
 
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
     return c.liquor()
-        .screening(balance.feed(name), runningShare)
+        .screening(balance.feed(name()), place.runningShare())
         .<UnitResult>map(feed -> new AtBalance(this, feed, separator.evaluate(feed)))
         .orElse(UnitResult.NONE);
   }
 
   @Override
   public Map<String, Part> parts() {
-    return Map.of(name, Part.SEPARATOR);
+    return Map.of(name(), Part.SEPARATOR);
   }
 
   @Override
@@ -105,7 +74,7 @@ public record CakeUnit(
     @Override
     public List<Figure> figures() {
       return new Figures()
-          .add("cake", Kind.MASS_PER_DAY, result.cakeKgps() * unit.runningShare())
+          .add("cake", Kind.MASS_PER_DAY, result.cakeKgps() * unit.place().runningShare())
           .add("dry matter of the cake", Kind.PERCENT, result.solids())
           .all();
     }
@@ -181,12 +150,8 @@ public record CakeUnit(
       return Optional.of(
           List.of(
               new CakeUnit(
-                  values.get(name),
+                  place(values, cake, liquid, running),
                   name(),
-                  values.get(in),
-                  values.get(cake),
-                  values.get(liquid),
-                  values.get(running),
                   new CakeSeparator(
                       maybe(values.get(opening)),
                       values.get(fibre),

@@ -16,7 +16,6 @@ import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.cyclone.CyclonePerformance;
@@ -31,32 +30,20 @@ import sandslurry.units.Measure;
 /**
  * Hydrocyclones side by side.
  *
- * @param name their name
- * @param inlets streams in
- * @param underflow stream of sand out
- * @param overflow stream of liquor out
- * @param runningShare share of the day that they run
+ * @param place where it stands in the plant
  * @param cyclone the cyclones
  * @param model the model
  * @param shearRatePs shear rate at which the viscosity of the liquor counts [1/s]
  * @param pumpEfficiency efficiency of feed pump and motor
  */
 public record CycloneUnit(
-    String name,
-    List<String> inlets,
-    String underflow,
-    String overflow,
-    double runningShare,
+    Place place,
     Hydrocyclone cyclone,
     HydrocycloneModel model,
     double shearRatePs,
     double pumpEfficiency)
-    implements PlantUnit {
-  @Override
-  public List<String> outlets() {
-    return List.of(underflow, overflow);
-  }
-
+    implements Separator {
+  /** Its underflow is thin enough to run. */
   @Override
   public List<String> byGravity() {
     return outlets();
@@ -78,36 +65,28 @@ public record CycloneUnit(
   }
 
   @Override
-  public Unit built(Conditions c) {
-    SeparatorUnit.Place place =
-        new SeparatorUnit.Place(name, inlets, underflow, overflow, c.share(runningShare));
+  public Optional<Divided> divide(Conditions c, Stream stream, double share) {
     HydrocycloneModel by = c.cyclones().orElse(model);
-    return new SeparatorUnit(
-        place,
-        (stream, share) ->
-            c.settling(stream, share, shearRatePs)
-                .map(feed -> divided(place, cyclone.evaluate(feed, by)))
-                .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
+    return c.settling(stream, share, shearRatePs).map(feed -> divided(cyclone.evaluate(feed, by)));
   }
 
-  private static SeparatorUnit.Divided divided(SeparatorUnit.Place place, CycloneResult result) {
+  private Divided divided(CycloneResult result) {
     return result.ropes()
-        ? SeparatorUnit.divided(
-            result.partition(),
-            place.note(UnitNote.Reason.ROPES, result.underflowSand(), result.ropingLimit()))
-        : SeparatorUnit.divided(result.partition());
+        ? divided(
+            result.partition(), UnitNote.Reason.ROPES, result.underflowSand(), result.ropingLimit())
+        : divided(result.partition());
   }
 
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
-    Stream feed = balance.feed(name);
-    Optional<UnitFeed> seen = c.settling(feed, runningShare, shearRatePs);
+    Stream feed = balance.feed(name());
+    Optional<UnitFeed> seen = c.settling(feed, place.runningShare(), shearRatePs);
     return seen.isEmpty() ? UnitResult.NONE : new AtBalance(this, feed, seen.get());
   }
 
   @Override
   public Map<String, Part> parts() {
-    return Map.of(name, Part.SEPARATOR);
+    return Map.of(name(), Part.SEPARATOR);
   }
 
   /** The pump runs a share of each mode; its mean over the day is what counts. */
@@ -117,10 +96,10 @@ public record CycloneUnit(
     double watts =
         meanOverDay.applyAsDouble(
             stream ->
-                c.settling(stream, runningShare, shearRatePs)
+                c.settling(stream, place.runningShare(), shearRatePs)
                     .map(feed -> cyclone.evaluate(feed, model).hydraulicPowerW() / pumpEfficiency)
                     .orElse(0.0));
-    return Optional.of(new EnergyUse("pump of " + name, Range.of(watts), runningShare));
+    return Optional.of(new EnergyUse("pump of " + name(), Range.of(watts), place.runningShare()));
   }
 
   @Override
@@ -274,11 +253,7 @@ public record CycloneUnit(
                     values.get(vortex).orElse(usual.freeVortexM()));
             return List.of(
                 new CycloneUnit(
-                    values.get(name),
-                    values.get(in),
-                    values.get(under),
-                    values.get(over),
-                    values.get(running),
+                    place(values, under, over, running),
                     new Hydrocyclone(geometry, values.get(parallel)),
                     values.get(model),
                     values.get(shear),

@@ -12,7 +12,6 @@ import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.SteadyBalance;
-import sandslurry.plant.network.Unit;
 import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.channel.ChannelFlow;
@@ -26,11 +25,7 @@ import sandslurry.units.Measure;
 /**
  * A settling lane, or several in turn.
  *
- * @param name its name
- * @param inlets streams in
- * @param sand stream of sand dug out, as a mean over the time
- * @param overflow stream out
- * @param runningShare share of the day that it runs
+ * @param place where it stands in the plant
  * @param reaches its reaches from the inlet on
  * @param filled how full of sand it is judged, as a share of the depth for sand; left out, what it
  *     keeps is meant from clean to clean-out
@@ -41,13 +36,8 @@ import sandslurry.units.Measure;
  * @param stackS time that the sand lies in a stack [s]
  * @param stackHeightM height of the stack [m]
  */
-// More than ten components: each is typed, or left out, by itself.
 public record LaneUnit(
-    String name,
-    List<String> inlets,
-    String sand,
-    String overflow,
-    double runningShare,
+    Place place,
     List<LaneReach> reaches,
     OptionalDouble filled,
     int lanes,
@@ -56,20 +46,10 @@ public record LaneUnit(
     double drainPathM,
     double stackS,
     double stackHeightM)
-    implements PlantUnit {
+    implements Separator {
   /** Copies the list. */
   public LaneUnit {
     reaches = List.copyOf(reaches);
-  }
-
-  @Override
-  public List<String> outlets() {
-    return List.of(sand, overflow);
-  }
-
-  @Override
-  public List<String> byGravity() {
-    return List.of(overflow);
   }
 
   @Override
@@ -92,16 +72,9 @@ public record LaneUnit(
   }
 
   @Override
-  public Unit built(Conditions c) {
-    SeparatorUnit.Place place =
-        new SeparatorUnit.Place(name, inlets, sand, overflow, c.share(runningShare));
+  public Optional<Divided> divide(Conditions c, Stream stream, double share) {
     List<LaneReach> here = reaches(c);
-    return new SeparatorUnit(
-        place,
-        (stream, share) ->
-            feed(c, here, stream, share)
-                .map(feed -> SeparatorUnit.divided(kept(c, here, feed)))
-                .orElseGet(() -> SeparatorUnit.nothingSettles(place, stream)));
+    return feed(c, here, stream, share).map(feed -> divided(kept(c, here, feed)));
   }
 
   /** What stays in the lane: when it is filled as given, or from clean to clean-out. */
@@ -141,20 +114,20 @@ public record LaneUnit(
 
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
-    Stream stream = balance.feed(name);
-    return feed(c, reaches, stream, runningShare)
+    Stream stream = balance.feed(name());
+    return feed(c, reaches, stream, place.runningShare())
         .<UnitResult>map(feed -> LaneUnitResult.of(this, c, stream, feed))
         .orElse(UnitResult.NONE);
   }
 
   @Override
   public Map<String, Part> parts() {
-    return Map.of(name, lanes > 1 ? Part.LANE_OF_SEVERAL : Part.SEPARATOR);
+    return Map.of(name(), lanes > 1 ? Part.LANE_OF_SEVERAL : Part.SEPARATOR);
   }
 
   @Override
   public OptionalDouble staysS(Stream feed) {
-    double flow = feed.volumeM3ps() / runningShare;
+    double flow = feed.volumeM3ps() / place.runningShare();
     return flow > 0
         ? OptionalDouble.of(
             reaches.stream()
@@ -279,11 +252,7 @@ public record LaneUnit(
       return Optional.of(
           List.of(
               new LaneUnit(
-                  values.get(name),
-                  values.get(in),
-                  values.get(sand),
-                  values.get(over),
-                  values.get(running),
+                  place(values, sand, over, running),
                   along,
                   maybe(values.get(filled)),
                   values.get(lanes),

@@ -83,7 +83,7 @@ public record LaneUnitResult(
             unit.reaches(),
             feed,
             organic,
-            unit.runningShare(),
+            unit.place().runningShare(),
             c.porosity(),
             Outlook.LIKELY,
             LaneFilling.LEAST_KEPT));

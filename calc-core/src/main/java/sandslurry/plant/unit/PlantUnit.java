@@ -15,11 +15,10 @@ import sandslurry.plant.network.Unit;
  * A unit of a plant, as it is given. Values are in SI, as the kernels that it describes take them.
  *
  * <p>A kind of unit is one class: its fields, how it divides its feed, what it does at a balance,
- * what may fail in it and how it is looked after. A new kind is named here twice: as one that is
- * permitted, and by its fields in {@link #kinds}.
+ * what may fail in it and how it is looked after. A new separator is named in {@link Separator},
+ * another unit here: as one that is permitted, and by its fields.
  */
-public sealed interface PlantUnit
-    permits BoxUnit, LaneUnit, CycloneUnit, CakeUnit, SplitterUnit, PitUnit, StorageUnit {
+public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, StorageUnit {
   /** What a unit does, for what asks about all units of a plant. */
   enum Role {
     /** Sand sinks in it: a larger area captures more. */
@@ -225,14 +224,12 @@ public sealed interface PlantUnit
         "Kind",
         "the kind of unit",
         new UnitFields.CommonFields(),
-        List.of(
-            new BoxUnit.BoxFields(),
-            new LaneUnit.LaneUnitFields(),
-            new CycloneUnit.CycloneFields(),
-            new CakeUnit.CakeFields("screen", "coarse screen", "2 %", "0 %", "20 %"),
-            new CakeUnit.CakeFields("fibreSeparator", "fibre separator", "50 %", "10 %", "26 %"),
-            new SplitterUnit.SplitterFields(),
-            new PitUnit.PitFields(),
-            new StorageUnit.StorageFields()));
+        java.util.stream.Stream.concat(
+                Separator.fields().stream(),
+                java.util.stream.Stream.of(
+                    new SplitterUnit.SplitterFields(),
+                    new PitUnit.PitFields(),
+                    new StorageUnit.StorageFields()))
+            .toList());
   }
 }

@@ -116,6 +116,17 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
     return List.of(new Ports(nameOf(values), values.maybe(in).orElse(List.of()), out));
   }
 
+  /** Where a separator stands. */
+  final Separator.Place place(
+      Values values, Field<String> solids, Field<String> liquid, Field<Double> running) {
+    return new Separator.Place(
+        values.get(name),
+        values.get(in),
+        values.get(solids),
+        values.get(liquid),
+        values.get(running));
+  }
+
   final String nameOf(Values values) {
     return values.maybe(name).orElse("");
   }

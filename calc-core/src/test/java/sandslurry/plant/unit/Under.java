@@ -37,11 +37,7 @@ public final class Under {
       LiquorModel liquor,
       double shearRatePs) {
     return new BoxUnit(
-            name,
-            in,
-            sand,
-            overflow,
-            1,
+            new Separator.Place(name, in, sand, overflow, 1),
             box,
             Optional.empty(),
             Range.of(box.rinseEfficiency()),

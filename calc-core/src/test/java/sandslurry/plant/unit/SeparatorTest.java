@@ -32,17 +32,13 @@ import sandslurry.separation.cyclone.HydrocycloneModels;
 import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.screen.CakeSeparator;
 
-class SeparatorUnitTest {
+class SeparatorTest {
   private static final LiquorModel COLD = new LiquorModel(283.15, GrainShape.NATURAL, 1);
 
   private static Unit box(double areaM2, double rinse, String... inlets) {
     List<String> in = List.of(inlets);
     return new BoxUnit(
-            "box",
-            in,
-            "sand",
-            "overflow",
-            1,
+            new Separator.Place("box", in, "sand", "overflow", 1),
             new DilutionBox(areaM2, 1, 1, 0.18, rinse, 0.6, OptionalDouble.empty(), 0.4),
             in.contains("rinse") ? Optional.of("rinse") : Optional.empty(),
             Range.of(0.6),
@@ -52,11 +48,7 @@ class SeparatorUnitTest {
 
   private static Unit lane() {
     return new LaneUnit(
-            "lane",
-            List.of("in"),
-            "sand",
-            "out",
-            1,
+            new Separator.Place("lane", List.of("in"), "sand", "out", 1),
             List.of(
                 new LaneReach(
                     new OpenChannel(2, 0.002, 0.015), 12, OptionalDouble.of(0.3), 0.2, 1)),
@@ -73,11 +65,7 @@ class SeparatorUnitTest {
   private static Unit cyclone(
       List<String> in, String underflow, String overflow, double bodyM, double apexM) {
     return new CycloneUnit(
-            "cyclone",
-            in,
-            underflow,
-            overflow,
-            1,
+            new Separator.Place("cyclone", in, underflow, overflow, 1),
             new Hydrocyclone(HydrocycloneGeometry.rietema(bodyM, apexM), 1),
             HydrocycloneModels.DEFAULT,
             500,
@@ -87,7 +75,8 @@ class SeparatorUnitTest {
 
   private static Unit cake(
       String name, List<String> in, String cake, String liquid, CakeSeparator separator) {
-    return new CakeUnit(name, "screen", in, cake, liquid, 1, separator).built(Under.liquor(COLD));
+    return new CakeUnit(new Separator.Place(name, in, cake, liquid, 1), "screen", separator)
+        .built(Under.liquor(COLD));
   }
 
   private static Stream laden(double totalSolids) {
