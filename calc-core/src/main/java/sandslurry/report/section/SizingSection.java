@@ -113,13 +113,7 @@ public final class SizingSection {
             List.of(
                 Column.text("dimension", UnitSizing.Row::dimension),
                 Column.text("feed", UnitSizing.Row::feed),
-                Column.text(
-                    "size",
-                    row ->
-                        row.typed().isEmpty()
-                            ? "none"
-                            : (row.smallest() ? "less than " : "")
-                                + String.join(" x ", row.typed())),
+                Column.text("size", SizingSection::size),
                 Column.maybe("area", Kind.AREA, UnitSizing.Row::areaM2),
                 Column.of(sizing.aim().words(), kind, UnitSizing.Row::reached),
                 Column.text("what limits", row -> limits(row, units))),
@@ -157,6 +151,12 @@ public final class SizingSection {
                   + " schedule, as the plant is now."));
     }
     return List.copyOf(blocks);
+  }
+
+  private static String size(UnitSizing.Row row) {
+    return row.typed().isEmpty()
+        ? "none"
+        : (row.smallest() ? "less than " : "") + String.join(" x ", row.typed());
   }
 
   private static String limits(UnitSizing.Row row, UnitSystem units) {
