@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.design.document.Problem;
@@ -13,6 +14,11 @@ import sandslurry.report.section.Chapters;
 
 /** Findings, problems and cautions as pages of HTML. */
 final class FindingsPage {
+  private static final int WINDOW_WIDTH = 80;
+
+  /** Heading, numbers, axis and words. */
+  private static final int SCALE_LINES = 4;
+
   /** A page of the form has no pictures; its window is drawn with characters. */
   private static final HtmlBody.Drawings DRAWINGS =
       new HtmlBody.Drawings() {
@@ -23,8 +29,15 @@ final class FindingsPage {
 
         @Override
         public String window(Block.Window window) {
-          String text = new TextView(JudgeCommand.REPORT_WIDTH).write(List.of(window));
-          return "<pre>" + HtmlBody.escape(text) + "</pre>";
+          // What sets the ends follows as a paragraph that wraps.
+          String scale =
+              new TextView(WINDOW_WIDTH)
+                  .write(List.of(window))
+                  .strip()
+                  .lines()
+                  .limit(SCALE_LINES)
+                  .collect(Collectors.joining("\n"));
+          return "<pre>" + HtmlBody.escape(scale) + "</pre>";
         }
       };
 
