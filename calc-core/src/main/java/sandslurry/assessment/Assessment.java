@@ -35,6 +35,8 @@ import sandslurry.separation.lane.LaneResult;
  * @param service what the line meets beside its design state
  * @param lane the settling lane, when there is one
  * @param lanes the course of each lane, that of the design itself and those of its plant, by name
+ * @param lines what came of each of several lines, by its name, in the order of the file; none
+ *     where there is only one
  * @param plant the plant from the pens to the storage, when there is one
  * @param fit the fit of the carrier's rheology, when viscometer readings were given
  * @param dilution what dilution does to the line, when the design asks for it
@@ -54,6 +56,7 @@ public record Assessment(
     ServiceResult service,
     Optional<LaneResult> lane,
     Map<String, LaneCourse> lanes,
+    Map<String, Assessment> lines,
     Optional<PlantResult> plant,
     Optional<RheogramFit> fit,
     Optional<DilutionCurve> dilution,
@@ -67,6 +70,7 @@ public record Assessment(
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
     lanes = PlantMaps.ordered(lanes);
+    lines = PlantMaps.ordered(lines);
   }
 
   /**
@@ -106,8 +110,49 @@ public record Assessment(
     List<Step> allSteps = new ArrayList<>(working);
     allSteps.addAll(steps);
     return new Assessment(
-        design, carrier, settling, line, pump, service, lane, allLanes, result, fit, dilution, band,
-        all, cautions, allSteps);
+        design, carrier, settling, line, pump, service, lane, allLanes, lines, result, fit,
+        dilution, band, all, cautions, allSteps);
+  }
+
+  /**
+   * This, which came of a design without its lines, with what came of them.
+   *
+   * @param whole the design with its lines
+   * @param each what came of each line, by its name
+   * @param all the findings on everything
+   * @param dangers the cautions on everything
+   * @return all of it
+   */
+  Assessment with(
+      Design whole, Map<String, Assessment> each, List<Finding> all, List<SafetyCaution> dangers) {
+    return new Assessment(
+        whole, carrier, settling, line, pump, service, lane, lanes, each, plant, fit, dilution,
+        band, all, dangers, working);
+  }
+
+  /**
+   * Several lines, the worst first: by verdict, then by the velocity over that which passes.
+   *
+   * @return what came of each, by its name; none where there is only one
+   */
+  public Map<String, Assessment> worstFirst() {
+    Map<String, Assessment> sorted = new LinkedHashMap<>();
+    lines.entrySet().stream()
+        .sorted(Map.Entry.<String, Assessment>comparingByValue(CarriedFindings.GRAVER).reversed())
+        .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+    return sorted;
+  }
+
+  /**
+   * One of several lines beside the plant, as if it were the only one.
+   *
+   * @param name its name
+   * @return what came of it, and of the plant
+   */
+  public Assessment beside(String name) {
+    List<Finding> ofPlant =
+        findings.stream().filter(f -> f.topic() == Finding.Topic.PLANT).toList();
+    return lines.get(name).with(plant, Map.of(), ofPlant, List.of());
   }
 
   /**

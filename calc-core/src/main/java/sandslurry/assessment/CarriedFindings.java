@@ -26,7 +26,7 @@ final class CarriedFindings extends FindingWriter {
    * The graver of two assessments of one line at different times: by verdict, then by plugging,
    * then by the velocity over that which passes, in the run and at the flow where that is least.
    */
-  private static final Comparator<Assessment> GRAVER =
+  static final Comparator<Assessment> GRAVER =
       Comparator.comparing(Assessment::verdict)
           .thenComparing(assessment -> worst(assessment, Topic.PLUGGING))
           .thenComparing(Comparator.comparingDouble(CarriedFindings::margin).reversed());

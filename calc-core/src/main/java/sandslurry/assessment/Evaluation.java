@@ -12,6 +12,7 @@ import sandslurry.assessment.lane.LaneCourses;
 import sandslurry.assessment.materials.DesignCarrier;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.CarriedStream;
+import sandslurry.assessment.plant.CarriedStreams;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantWorking;
@@ -39,7 +40,7 @@ public final class Evaluation {
    */
   public static Assessment assess(Design design) {
     if (design.plant().isEmpty()) {
-      return line(design);
+      return lines(design, Optional.empty());
     }
     PlantEvaluation plant = new PlantEvaluation(design);
     return beside(plant, plant.result(), design);
@@ -58,27 +59,29 @@ public final class Evaluation {
   /**
    * Prepares the evaluation of many lines.
    *
-   * @param before what came of the design, with its plant if it has one
+   * @param base the design, which names the stream that its line carries
+   * @param before what came of it, with its plant if it has one
    * @return evaluates designs; of one with a plant they must differ in route, flow rates and pump
    *     alone
    */
-  public static Lines ofLinesBeside(Assessment before) {
+  public static Lines ofLinesBeside(Design base, Assessment before) {
     if (before.plant().isEmpty()) {
       return new Lines(Optional.empty(), Evaluation::assess);
     }
-    Design base = before.design();
     PlantModel model = new PlantModel(base);
     PlantResult result = before.plant().get();
     List<Finding> ofPlant =
         before.findings().stream().filter(f -> f.topic() == Finding.Topic.PLANT).toList();
+    Optional<CarriedStreams> carried = carried(base, model, result);
     Optional<CarriedStream> worst =
         base.mixture()
             .flatMap(MixtureSpec::ofStream)
-            .flatMap(mixture -> governing(judged(base, CarriedStream.of(mixture, model, result))));
+            .flatMap(
+                mixture -> governing(judged(base, carried.orElseThrow().of(mixture.stream()))));
     return new Lines(
         worst.map(
             time -> design -> line(time.in(design).orElse(design.withoutLine())).with(ofPlant)),
-        design -> lineBeside(model, result, design).with(ofPlant));
+        design -> oneLine(design, carried).with(ofPlant));
   }
 
   private static Optional<CarriedStream> governing(Map<CarriedStream, Assessment> judged) {
@@ -93,24 +96,44 @@ public final class Evaluation {
     return judged;
   }
 
-  private static Assessment lineBeside(PlantModel model, PlantResult result, Design design) {
+  /** The streams of the plant at every time, where a line carries one. */
+  private static Optional<CarriedStreams> carried(
+      Design design, PlantModel model, PlantResult result) {
+    boolean gravity = !model.spec().gravityLines().isEmpty();
+    return gravity || design.lines().stream().anyMatch(line -> line.stream().isPresent())
+        ? Optional.of(new CarriedStreams(model, result))
+        : Optional.empty();
+  }
+
+  /** All but the plant: its only line, or each of several in a design of its own. */
+  private static Assessment lines(Design design, Optional<CarriedStreams> carried) {
+    if (design.lines().size() < 2) {
+      return oneLine(design, carried);
+    }
+    Map<String, Assessment> each = new LinkedHashMap<>();
+    design.lines().forEach(line -> each.put(line.name(), oneLine(design.ofLine(line), carried)));
+    return LinesTogether.of(design, line(design.withoutLine()), each);
+  }
+
+  private static Assessment oneLine(Design design, Optional<CarriedStreams> carried) {
     return design
         .mixture()
         .flatMap(MixtureSpec::ofStream)
-        .map(mixture -> ofStream(design, mixture, model, result))
+        .map(mixture -> ofStream(design, mixture, carried.orElseThrow().of(mixture.stream())))
         .orElseGet(() -> line(design));
   }
 
   private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
     PlantModel model = plant.model();
-    Assessment line = lineBeside(model, result, design);
-    Map<String, StreamLine> lines = StreamLines.of(design, List.of(line));
-    Map<String, GravityLine> gravity = GravityLine.all(design, model, result);
+    Optional<CarriedStreams> carried = carried(design, model, result);
+    Assessment line = lines(design, carried);
+    Map<String, StreamLine> lines = StreamLines.of(design, line);
+    Map<String, GravityLine> gravity = GravityLine.all(design, model, carried);
     gravity.forEach((stream, judged) -> lines.put(stream, judged.line()));
     Map<String, GravityRun> runs = new LinkedHashMap<>();
     gravity.forEach((stream, judged) -> judged.run().ifPresent(run -> runs.put(stream, run)));
     PlantResult whole =
-        plant.withLine(result, line).with(ProfileEvaluation.of(model.spec(), lines), runs);
+        plant.withLines(result, design, line).with(ProfileEvaluation.of(model.spec(), lines), runs);
     List<Finding> ofPlant = new ArrayList<>(new PlantFindings(model, whole, design.units()).all());
     whole.profile().ifPresent(p -> ofPlant.addAll(new ProfileFindings(p, design.units()).all()));
     gravity.values().forEach(judged -> ofPlant.addAll(judged.findings()));
@@ -137,8 +160,7 @@ public final class Evaluation {
 
   /** A line that carries a stream of the plant stands as it does at its worst time. */
   private static Assessment ofStream(
-      Design design, MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
-    List<CarriedStream> times = CarriedStream.of(mixture, model, plant);
+      Design design, MixtureSpec.OfStream mixture, List<CarriedStream> times) {
     Map<CarriedStream, Assessment> judged = judged(design, times);
     Assessment shown =
         governing(judged).map(judged::get).orElseGet(() -> line(design.withoutLine()));

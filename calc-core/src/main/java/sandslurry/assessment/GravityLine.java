@@ -11,13 +11,12 @@ import sandslurry.assessment.feed.GravityEvaluation.Time;
 import sandslurry.assessment.feed.GravityFindings;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.CarriedStream;
+import sandslurry.assessment.plant.CarriedStreams;
 import sandslurry.assessment.plant.PlantModel;
-import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.profile.ProfileEvaluation;
 import sandslurry.assessment.plant.profile.ProfileEvaluation.StreamLine;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.Design;
-import sandslurry.design.material.MixtureSpec;
 import sandslurry.design.plant.PlantSpec.GravityLineSpec;
 import sandslurry.design.station.GravitySpec;
 import sandslurry.fact.finding.Finding;
@@ -34,10 +33,12 @@ import sandslurry.plant.profile.Fall;
  */
 record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> findings) {
   /** All lines by gravity of a plant, by their streams. */
-  static Map<String, GravityLine> all(Design design, PlantModel model, PlantResult plant) {
+  static Map<String, GravityLine> all(
+      Design design, PlantModel model, Optional<CarriedStreams> carried) {
     Map<String, GravityLine> all = new LinkedHashMap<>();
     for (GravityLineSpec line : model.spec().gravityLines()) {
-      all.put(line.stream(), of(design, line.conduit(), line.stream(), model, plant));
+      all.put(
+          line.stream(), of(design, line.conduit(), line.stream(), model, carried.orElseThrow()));
     }
     return all;
   }
@@ -49,18 +50,17 @@ record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> find
    * @param spec pipe or channel
    * @param stream the stream
    * @param model the plant
-   * @param plant what came of it
+   * @param carried its streams at every time
    */
   private static GravityLine of(
-      Design design, GravitySpec spec, String stream, PlantModel model, PlantResult plant) {
+      Design design, GravitySpec spec, String stream, PlantModel model, CarriedStreams carried) {
     GravityFindings writer =
         new GravityFindings(design.units(), GravityFindings.LINE + " of \"" + stream + "\"");
     List<Time> times = new ArrayList<>();
-    for (CarriedStream time :
-        CarriedStream.byGravity(new MixtureSpec.OfStream(stream), model, plant)) {
-      Optional<Design> carried = time.in(design);
-      if (carried.isPresent()) {
-        Materials materials = Materials.of(carried.get());
+    for (CarriedStream time : carried.byGravity(stream)) {
+      Optional<Design> there = time.in(design);
+      if (there.isPresent()) {
+        Materials materials = Materials.of(there.get());
         double sand = time.mineralShare();
         times.add(
             new Time(

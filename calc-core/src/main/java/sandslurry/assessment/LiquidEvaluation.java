@@ -106,6 +106,7 @@ final class LiquidEvaluation {
         service,
         lane,
         courses,
+        Map.of(),
         Optional.empty(),
         design.carrier().fromReadings().map(DesignCarrier::fit),
         dilution,

@@ -18,9 +18,11 @@ import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.assessment.plant.PlantTotals;
+import sandslurry.assessment.plant.account.LineDuty;
 import sandslurry.assessment.plant.account.PlantAccounts;
 import sandslurry.assessment.plant.account.PlantRemedies;
 import sandslurry.design.Design;
+import sandslurry.design.LineSpec;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
@@ -76,7 +78,7 @@ final class PlantEvaluation {
     if (steady) {
       books = Optional.of(new PlantAccounts(model, totals, modes, days));
     }
-    Optional<Accounts> accounts = books.map(b -> b.accounts(Optional.empty(), Optional.empty()));
+    Optional<Accounts> accounts = books.map(b -> b.accounts(List.of()));
     return new PlantResult(
         loads,
         PenLoad.sum("all pens", loads),
@@ -101,12 +103,22 @@ final class PlantEvaluation {
         Map.of());
   }
 
-  /** The same result, the energy of the pumps of the line counted in its accounts. */
-  PlantResult withLine(PlantResult result, Assessment line) {
-    if (books.isEmpty() || line.pump().isEmpty() && line.service().day().isEmpty()) {
-      return result;
+  /** The same result, the energy of the pumps of the lines counted in its accounts. */
+  PlantResult withLines(PlantResult result, Design design, Assessment lines) {
+    List<LineDuty> duties = new ArrayList<>();
+    for (LineSpec line : design.lines()) {
+      boolean alone = lines.lines().isEmpty();
+      Assessment its = alone ? lines : lines.lines().get(line.name());
+      duties.add(
+          new LineDuty(
+              alone ? "the line" : line.name(),
+              line.stream(),
+              alone,
+              its.service().day(),
+              its.pump()));
     }
-    return result.with(books.get().accounts(line.service().day(), line.pump()));
+    duties.removeIf(duty -> !duty.isKnown());
+    return books.isEmpty() || duties.isEmpty() ? result : result.with(books.get().accounts(duties));
   }
 
   private ModeResult mode(ModeSpec mode) {

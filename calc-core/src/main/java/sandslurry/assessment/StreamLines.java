@@ -1,7 +1,6 @@
 package sandslurry.assessment;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,8 +8,8 @@ import java.util.stream.Stream;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.plant.profile.ProfileEvaluation.StreamLine;
 import sandslurry.design.Design;
+import sandslurry.design.LineSpec;
 import sandslurry.design.line.RouteSpec;
-import sandslurry.design.material.MixtureSpec;
 import sandslurry.plant.profile.Fall;
 import sandslurry.units.Measure;
 
@@ -22,36 +21,33 @@ final class StreamLines {
    * Looks at each line that carries a stream.
    *
    * @param design the design that names the streams
-   * @param lines what came of its lines
+   * @param whole what came of its lines
    * @return the lines by stream
    */
-  static Map<String, StreamLine> of(Design design, List<Assessment> lines) {
+  static Map<String, StreamLine> of(Design design, Assessment whole) {
     Map<String, StreamLine> all = new HashMap<>();
-    for (Assessment line : lines) {
-      Optional<MixtureSpec.OfStream> carried = design.mixture().flatMap(MixtureSpec::ofStream);
-      if (carried.isPresent()) {
-        design
-            .route()
-            .ifPresent(
-                route ->
-                    all.put(
-                        carried.get().stream(),
-                        new StreamLine(
-                            design.pump().isPresent(),
-                            OptionalDouble.of(staticM(design, route)),
-                            need(line, design, route))));
-      }
+    for (LineSpec line : design.lines()) {
+      line.stream()
+          .ifPresent(
+              stream ->
+                  all.put(
+                      stream,
+                      new StreamLine(
+                          line.pump().isPresent(),
+                          OptionalDouble.of(staticM(line)),
+                          need(line, whole.lines().getOrDefault(line.name(), whole)))));
     }
     return all;
   }
 
   /** At the lowest level of the source that the line is judged at. */
-  private static double staticM(Design design, RouteSpec route) {
+  private static double staticM(LineSpec line) {
+    RouteSpec route = line.route();
     double rise = route.runs().stream().mapToDouble(run -> Measure.LENGTH.si(run.rise())).sum();
     double level =
         Stream.concat(
                 Stream.of(route.sourceLevel()),
-                design.service().states().flatMap(s -> s.lowSourceLevel()).stream())
+                line.service().states().flatMap(s -> s.lowSourceLevel()).stream())
             .mapToDouble(Measure.LENGTH::si)
             .min()
             .orElseThrow();
@@ -59,18 +55,19 @@ final class StreamLines {
   }
 
   /** A line that runs full by gravity needs its friction at the greatest flow rate. */
-  private static Optional<Fall.Need> need(Assessment line, Design design, RouteSpec route) {
+  private static Optional<Fall.Need> need(LineSpec line, Assessment judged) {
+    RouteSpec route = line.route();
     double fixed =
         route.runs().stream().mapToDouble(run -> Measure.LENGTH.si(run.rise())).sum()
             + Measure.LENGTH.si(route.outletHead())
             - Measure.LENGTH.si(route.sourceLevel());
     OptionalDouble most =
-        line.line().stream()
+        judged.line().stream()
             .flatMap(result -> result.states().stream())
             .map(LineState::systemHead)
             .mapToDouble(Measure.LENGTH::si)
             .max();
-    return most.isPresent() && design.pump().isEmpty()
+    return most.isPresent() && line.pump().isEmpty()
         ? Optional.of(new Fall.Need(Math.max(0, most.getAsDouble() - fixed), 0, 0))
         : Optional.empty();
   }

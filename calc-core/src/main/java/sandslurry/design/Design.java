@@ -156,6 +156,25 @@ public record Design(
   }
 
   /**
+   * A design of one of the lines beside the plant, in which it is judged.
+   *
+   * @param one the line
+   * @return the design with that line alone, without settling lane, screw and gravity pipe
+   */
+  public Design ofLine(LineSpec one) {
+    return new Design(
+        title,
+        units,
+        sand,
+        carrier,
+        List.of(one),
+        Optional.empty(),
+        FeedSpec.NONE,
+        plant,
+        criteria);
+  }
+
+  /**
    * The same design without its lines.
    *
    * @return the design

@@ -136,9 +136,6 @@ public final class DesignFields extends Fields<Design> {
       values.maybe(carrier).ifPresent(liquid -> LINE.checkDilution(line, liquid));
       carries |= LINE.checkStream(line, values.maybe(plant).flatMap(p -> p), values.has(plant));
     }
-    if (each.size() > 1) {
-      values.problem(lines, "has " + each.size() + " lines: one is judged as yet");
-    }
     if (carries) {
       checkCarried(values);
     }

@@ -30,6 +30,15 @@ public record LineSpec(
     Optional<PumpSpec> pump,
     ServiceSpec service) {
   /**
+   * The stream of the plant that the line carries.
+   *
+   * @return its name; empty where the mixture is given
+   */
+  public Optional<String> stream() {
+    return mixture.ofStream().map(MixtureSpec.OfStream::stream);
+  }
+
+  /**
    * The same line on another route.
    *
    * @param other the route

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.LinesTogether;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.StopResult.FlushNeed;
@@ -80,7 +81,7 @@ public final class Answer {
   public static String sentence(Assessment assessment) {
     List<Deciding> facts = DecidingFacts.of(assessment);
     if (assessment.verdict() != Severity.PASS) {
-      Finding gravest = assessment.findings().get(0);
+      Finding gravest = gravest(assessment);
       return gravest.place() + ": " + gravest.what() + gravest.firstReason(LONG);
     }
     String closest =
@@ -105,6 +106,16 @@ public final class Answer {
         + closest;
   }
 
+  /** The gravest finding; of equally grave ones that of the worst of several lines. */
+  private static Finding gravest(Assessment assessment) {
+    return assessment.worstFirst().entrySet().stream()
+        .limit(1)
+        .filter(worst -> worst.getValue().verdict() == assessment.verdict())
+        .map(worst -> LinesTogether.on(worst.getKey(), worst.getValue().findings().get(0)))
+        .findFirst()
+        .orElseGet(() -> assessment.findings().get(0));
+  }
+
   /**
    * Several designs side by side.
    *
@@ -124,24 +135,60 @@ public final class Answer {
               List.of(
                   file,
                   assessment.verdict().name(),
-                  OperatingBlock.of(assessment).map(Block.Window::text).orElse("-"),
+                  OperatingBlock.of(worst(assessment)).map(Block.Window::text).orElse("-"),
                   closest));
         });
     return new Block.Table(List.of("design", "verdict", "operating window", "closest"), rows);
+  }
+
+  private static Assessment worst(Assessment assessment) {
+    return assessment.worstFirst().values().stream().findFirst().orElse(assessment);
   }
 
   private void all() {
     blocks.add(new Block.Verdict(assessment.design().title(), assessment.verdict()));
     blocks.add(new Block.Paragraph(sentence(assessment)));
     assessment.plant().ifPresent(plant -> blocks.addAll(PlantNumbers.of(assessment, plant)));
+    if (assessment.lines().isEmpty()) {
+      body(1);
+    } else {
+      lines();
+    }
+    unknown();
+    dangers();
+  }
+
+  /** What decides and what to do; some of the findings are told already. */
+  private void body(int told) {
     OperatingBlock.of(assessment).ifPresent(blocks::add);
     decides();
     observed();
-    others();
+    others(told);
     cures.ifPresent(tried -> blocks.addAll(CuresSection.of(tried)));
     toDo();
-    unknown();
-    dangers();
+  }
+
+  /** A row for each of several lines, the answer of the worst, and what is amiss elsewhere. */
+  private void lines() {
+    blocks.add(LinesTable.of(assessment));
+    decides();
+    Map.Entry<String, Assessment> worst = assessment.worstFirst().entrySet().iterator().next();
+    boolean told = worst.getValue().verdict() == assessment.verdict();
+    heading(worst.getKey());
+    Answer answer = new Answer(worst.getValue(), cures);
+    answer.body(told && assessment.verdict() != Severity.PASS ? 1 : 0);
+    blocks.addAll(answer.blocks);
+    List<Finding> elsewhere =
+        assessment.findings().stream()
+            .filter(f -> !f.element().equals(worst.getKey()))
+            .filter(f -> !f.element().startsWith(worst.getKey() + ", "))
+            .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
+            .filter(f -> f.topic() != Topic.DATA)
+            .toList();
+    if (!elsewhere.isEmpty()) {
+      heading("Elsewhere");
+      listed(elsewhere);
+    }
   }
 
   private void heading(String text) {
@@ -149,7 +196,7 @@ public final class Answer {
   }
 
   private void decides() {
-    List<Deciding> facts = DecidingFacts.of(assessment);
+    List<Deciding> facts = DecidingFacts.own(assessment);
     if (facts.isEmpty()) {
       return;
     }
@@ -171,12 +218,12 @@ public final class Answer {
     }
   }
 
-  /** Everything that is amiss beside the gravest, which stands in the sentence. */
-  private void others() {
+  /** Everything that is amiss beside what is told already: the gravest stands in the sentence. */
+  private void others(int told) {
     List<Finding> amiss =
         assessment.findings().stream()
             .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
-            .skip(1)
+            .skip(told)
             .filter(f -> f.topic() != Topic.DATA)
             .filter(f -> f.topic() != Topic.OBSERVED || f.severity() == Severity.FAIL)
             .toList();
@@ -184,6 +231,10 @@ public final class Answer {
       return;
     }
     heading("Also");
+    listed(amiss);
+  }
+
+  private void listed(List<Finding> amiss) {
     List<String> seen = new ArrayList<>();
     for (Finding finding : amiss) {
       String text = finding.severity() + " " + finding.place() + ": " + finding.what();

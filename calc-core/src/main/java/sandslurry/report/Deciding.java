@@ -37,6 +37,11 @@ record Deciding(String what, String actual, String limit, OptionalDouble margin,
     return new Deciding(what, shown, limit, OptionalDouble.of(-1e-3), word);
   }
 
+  /** The same of one of several lines. */
+  Deciding of(String line) {
+    return new Deciding(line + ", " + what, actual, limit, margin, word);
+  }
+
   /** How close it is: what is not kept first, what is no matter of a margin last. */
   double closeness() {
     return margin.orElse(Double.POSITIVE_INFINITY);

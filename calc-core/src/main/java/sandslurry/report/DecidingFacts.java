@@ -47,7 +47,23 @@ final class DecidingFacts {
     this.units = design.units();
   }
 
+  /** Of a whole design, with those of each of several lines. */
   static List<Deciding> of(Assessment assessment) {
+    List<Deciding> all = new ArrayList<>(own(assessment));
+    assessment.lines().forEach((name, line) -> own(line).forEach(fact -> all.add(fact.of(name))));
+    all.sort(Comparator.comparingDouble(Deciding::closeness));
+    return List.copyOf(all);
+  }
+
+  /** What governs whether a line carries its sand; of one that does not flow what else decides. */
+  static Optional<Deciding> governing(Assessment line) {
+    DecidingFacts sand = new DecidingFacts(line);
+    line.line().filter(result -> !result.states().isEmpty()).ifPresent(sand::velocity);
+    return sand.facts.stream().findFirst().or(() -> own(line).stream().findFirst());
+  }
+
+  /** Without those of several lines. */
+  static List<Deciding> own(Assessment assessment) {
     DecidingFacts all = new DecidingFacts(assessment);
     assessment.line().ifPresent(all::line);
     assessment.pump().flatMap(PumpResult::governing).ifPresent(all::duty);

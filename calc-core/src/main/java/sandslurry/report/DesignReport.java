@@ -2,9 +2,11 @@ package sandslurry.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.document.DesignDocument;
@@ -98,7 +100,26 @@ public final class DesignReport {
    * @return the working as data
    */
   public static List<Block> working(Assessment assessment) {
-    return Chapters.working(assessment);
+    List<Block> working = new ArrayList<>(Chapters.working(assessment));
+    assessment
+        .lines()
+        .forEach(
+            (name, line) -> {
+              working.add(new Block.Heading(1, name));
+              working.addAll(within(Chapters.working(line)));
+            });
+    return working;
+  }
+
+  /** The blocks of a chapter, their headings below that of the chapter. */
+  private static List<Block> within(List<Block> blocks) {
+    return blocks.stream()
+        .map(
+            block ->
+                block instanceof Block.Heading heading
+                    ? new Block.Heading(Math.min(3, heading.level() + 1), heading.text())
+                    : block)
+        .toList();
   }
 
   private void heading(int level, String text) {
@@ -132,22 +153,38 @@ public final class DesignReport {
         .ifPresent(
             p ->
                 blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true)));
-    assessment
-        .line()
-        .filter(line -> !line.states().isEmpty())
-        .ifPresent(
-            line -> {
-              picture("system", "System curve, pump curve and duty point");
-              picture("grade", "Route profile with hydraulic grade line (HGL)");
-              picture("deposition", "Actual velocity against the deposition velocity");
-            });
-    assessment.dilution().ifPresent(d -> picture("dilution", "What dilution does"));
+    ofLine(assessment, "");
     assessment
         .plant()
         .flatMap(PlantResult::profile)
         .ifPresent(p -> picture("profile", "Hydraulic profile of the plant"));
     if (blocks.get(blocks.size() - 1) instanceof Block.Heading) {
       blocks.remove(blocks.size() - 1);
+    }
+  }
+
+  /** The drawings of a line; those of one of several have its place before their names. */
+  private void ofLine(Assessment its, String place) {
+    its.line()
+        .filter(line -> !line.states().isEmpty())
+        .ifPresent(
+            line -> {
+              picture(place + "system", "System curve, pump curve and duty point");
+              picture(place + "grade", "Route profile with hydraulic grade line (HGL)");
+              picture(place + "deposition", "Actual velocity against the deposition velocity");
+            });
+    its.dilution().ifPresent(d -> picture(place + "dilution", "What dilution does"));
+  }
+
+  /** A chapter for each of several lines: its drawings and tables. */
+  private void lines() {
+    int place = 0;
+    for (Map.Entry<String, Assessment> line : assessment.lines().entrySet()) {
+      heading(1, line.getKey());
+      ofLine(line.getValue(), place + "/");
+      blocks.addAll(within(ObservedPage.tables(line.getValue())));
+      blocks.addAll(within(Chapters.tables(line.getValue())));
+      place++;
     }
   }
 
@@ -158,6 +195,7 @@ public final class DesignReport {
   private void tables() {
     blocks.addAll(ObservedPage.tables(assessment));
     blocks.addAll(Chapters.tables(assessment));
+    lines();
   }
 
   private void findings() {
@@ -173,7 +211,8 @@ public final class DesignReport {
   /** Every publication that a step of the working names, once. */
   private void sources() {
     List<String> sources =
-        assessment.working().stream()
+        Stream.concat(Stream.of(assessment), assessment.lines().values().stream())
+            .flatMap(part -> part.working().stream())
             .map(step -> step.equation().source())
             .filter(source -> YEAR.matcher(source).find())
             .distinct()

@@ -56,16 +56,8 @@ final class FarmPage {
       }
     }
     List<String> shown = new ArrayList<>(rules.stream().limit(MOST_TO_DO).toList());
-    assessment.line().stream()
-        .flatMapToDouble(line -> line.window().carriesFromM3ps().stream())
-        .filter(flow -> flow > 0)
-        .forEach(
-            flow ->
-                shown.add(
-                    "Keep the line above "
-                        + units.showAtLeast(Kind.FLOW, flow)
-                        + " whenever it carries sand: below that the sand settles and plugs it."));
-    assessment.service().stop().ifPresent(stop -> flush(stop, shown));
+    ofLine(assessment, "the line", shown);
+    assessment.lines().forEach((name, line) -> ofLine(line, name, shown));
     shown.add(
         "Never go down into a pit, tank or channel, and never reach into a pump, auger or plugged"
             + " pipe. Manure gas kills within seconds, and a plugged pipe can hold pressure.");
@@ -75,11 +67,28 @@ final class FarmPage {
     return shown;
   }
 
-  private void flush(StopResult stop, List<String> rules) {
+  private void ofLine(Assessment line, String name, List<String> rules) {
+    line.line().stream()
+        .flatMapToDouble(result -> result.window().carriesFromM3ps().stream())
+        .filter(flow -> flow > 0)
+        .forEach(
+            flow ->
+                rules.add(
+                    "Keep "
+                        + name
+                        + " above "
+                        + units.showAtLeast(Kind.FLOW, flow)
+                        + " whenever it carries sand: below that the sand settles and plugs it."));
+    line.service().stop().ifPresent(stop -> flush(stop, name, rules));
+  }
+
+  private void flush(StopResult stop, String name, List<String> rules) {
     if (stop.sandKg() > 0 && stop.flush().isPresent()) {
       FlushNeed flush = stop.flush().get();
       rules.add(
-          "Before every stop run clean water through the line: "
+          "Before every stop run clean water through "
+              + name
+              + ": "
               + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
               + " for at least "
               + units.showAtLeast(Kind.TIME, flush.timeS())

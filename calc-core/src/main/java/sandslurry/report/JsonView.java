@@ -57,6 +57,9 @@ public final class JsonView {
     root.put("verdict", assessment.verdict().name());
     root.put("sentence", Answer.sentence(assessment));
     OperatingBlock.of(assessment).ifPresent(window -> root.set("window", window(assessment)));
+    if (!assessment.lines().isEmpty()) {
+      root.set("lines", lines(assessment));
+    }
     root.set("findings", findings(assessment.findings()));
     root.set("figures", figures(ReportFigures.of(assessment)));
     ArrayNode cautions = root.putArray("cautions");
@@ -67,6 +70,22 @@ public final class JsonView {
       node.put("source", caution.source());
     }
     return root;
+  }
+
+  /** Several lines in the order of the file. */
+  private static ArrayNode lines(Assessment assessment) {
+    ArrayNode all = NODES.arrayNode();
+    assessment
+        .lines()
+        .forEach(
+            (name, line) -> {
+              ObjectNode node = all.addObject();
+              node.put("name", name);
+              node.put("verdict", line.verdict().name());
+              node.put("sentence", Answer.sentence(line));
+              OperatingBlock.of(line).ifPresent(window -> node.set("window", window(line)));
+            });
+    return all;
   }
 
   private static ObjectNode window(Assessment assessment) {

@@ -24,6 +24,7 @@ final class CureSearch {
   private static final int ENOUGH = 5;
 
   private final DesignDocument document;
+  private final Design design;
   private final Assessment before;
   private final Finding finding;
   private final Evaluation.Lines evaluation;
@@ -37,11 +38,11 @@ final class CureSearch {
     this.document = document.without("/lines/0/observed");
     this.before = before;
     this.finding = finding;
-    this.evaluation = Evaluation.ofLinesBeside(before);
+    this.design = this.document.read().design().orElseThrow();
+    this.evaluation = Evaluation.ofLinesBeside(design, before);
   }
 
   Cures run() {
-    Design design = document.read().design().orElseThrow();
     int weight =
         design.route().orElseThrow().runs().size()
             * (design.plant().isPresent() ? TIMES_OF_A_PLANT : 1);

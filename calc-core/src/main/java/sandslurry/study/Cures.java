@@ -38,6 +38,9 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
    *     of the line, and beside a plant, where each try costs a second, nothing for a caution
    */
   public static Optional<Cures> of(DesignDocument document, Assessment assessment) {
+    if (!assessment.lines().isEmpty()) {
+      return ofWorst(document, assessment);
+    }
     if (assessment.line().isEmpty()) {
       return Optional.empty();
     }
@@ -47,5 +50,17 @@ public record Cures(Finding finding, List<TriedCure> tried, String why) {
         .filter(finding -> TOPICS.contains(finding.topic()))
         .findFirst()
         .map(finding -> new CureSearch(document, assessment, finding).run());
+  }
+
+  /** Of several lines the worst is mended, as if it were the only one beside the plant. */
+  private static Optional<Cures> ofWorst(DesignDocument document, Assessment assessment) {
+    String worst = assessment.worstFirst().keySet().iterator().next();
+    int place = List.copyOf(assessment.lines().keySet()).indexOf(worst);
+    return of(document.ofLine(place), assessment.beside(worst)).map(cures -> cures.at(place));
+  }
+
+  /** The same changes of the line at a place in the list. */
+  private Cures at(int place) {
+    return new Cures(finding, tried.stream().map(cure -> cure.at(place)).toList(), why);
   }
 }

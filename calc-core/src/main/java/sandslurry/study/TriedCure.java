@@ -25,6 +25,19 @@ public record TriedCure(String text, List<Edit> edits, Severity after) {
    */
   public record Edit(String pointer, String text) {}
 
+  /** The same change of the line at a place in the list; it was tried on that line alone. */
+  TriedCure at(int place) {
+    List<Edit> moved =
+        edits.stream()
+            .map(
+                edit ->
+                    new Edit(
+                        edit.pointer().replaceFirst("^/lines/0/", "/lines/" + place + "/"),
+                        edit.text()))
+            .toList();
+    return new TriedCure(text, moved, after);
+  }
+
   /**
    * The design with the cure typed into it.
    *

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.CarriedStream;
+import sandslurry.assessment.plant.CarriedStreams;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.design.Design;
 import sandslurry.design.Documents;
@@ -47,10 +48,8 @@ class CarriedStreamTest {
 
   private static List<CarriedStream> modes(DesignDocument document, Assessment assessment) {
     Design design = document.read().design().orElseThrow();
-    return CarriedStream.of(
-        (MixtureSpec.OfStream) design.mixture().orElseThrow(),
-        new PlantModel(design),
-        assessment.plant().orElseThrow());
+    return new CarriedStreams(new PlantModel(design), assessment.plant().orElseThrow())
+        .of(((MixtureSpec.OfStream) design.mixture().orElseThrow()).stream());
   }
 
   @ParameterizedTest

@@ -23,7 +23,7 @@ import sandslurry.fact.finding.Finding;
  * is told where it stands first in the order of names, a long list by its first, middle and last
  * item, and the ends of a band and other laws only by their findings.
  */
-final class ValueWalk {
+public final class ValueWalk {
   private static final MathContext DIGITS = new MathContext(9);
   private static final int WHOLE_LIST = 4;
 
@@ -35,14 +35,14 @@ final class ValueWalk {
 
   private ValueWalk() {}
 
-  static Map<String, String> of(Assessment assessment) {
+  public static Map<String, String> of(Assessment assessment) {
     ValueWalk walk = new ValueWalk();
     walk.object("", assessment);
     return walk.values;
   }
 
   /** Each finding by severity, element and id: its words may change. */
-  static List<String> findings(Assessment assessment) {
+  public static List<String> findings(Assessment assessment) {
     return assessment.findings().stream().map(ValueWalk::line).sorted().toList();
   }
 

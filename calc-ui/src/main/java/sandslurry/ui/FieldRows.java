@@ -69,7 +69,7 @@ final class FieldRows {
   /** Adds all fields of a part but some. */
   void add(Content<?> content, String... without) {
     if (content instanceof Kinds<?> kinds) {
-      addKinds(kinds, Optional.empty(), List.of());
+      addKinds(kinds, Optional.empty(), List::of);
     } else if (content instanceof Fields<?> fields) {
       addAll(fields, Set.of(without));
     } else {
@@ -171,7 +171,7 @@ final class FieldRows {
    * @param none what is chosen when there is none, if that may be
    * @param with what goes with the group
    */
-  void addKinds(Kinds<?> kinds, Optional<String> none, List<String> with) {
+  void addKinds(Kinds<?> kinds, Optional<String> none, Supplier<List<String>> with) {
     Field<?> kind = kinds.kind();
     List<Choice> choices = new ArrayList<>();
     none.ifPresent(words -> choices.add(new Choice(NONE, words)));
@@ -195,9 +195,9 @@ final class FieldRows {
     }
   }
 
-  private DesignDocument without(DesignDocument document, List<String> with) {
+  private DesignDocument without(DesignDocument document, Supplier<List<String>> with) {
     DesignDocument changed = document.without(at.get());
-    for (String part : with) {
+    for (String part : with.get()) {
       changed = changed.without(part);
     }
     return changed;

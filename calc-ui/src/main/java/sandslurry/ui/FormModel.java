@@ -41,6 +41,8 @@ final class FormModel {
   /** What an answer needed when it was given up, by question and answer. */
   private final Map<String, Aside> aside = new HashMap<>();
 
+  private int line;
+
   /**
    * What was taken out.
    *
@@ -77,6 +79,23 @@ final class FormModel {
   /** Says that the pages show the inputs before the last change. */
   boolean isBehind() {
     return outcome.state() == Outcome.State.WORKING && latest.isPresent();
+  }
+
+  /** The place of the line that is edited, and whose pages are shown. */
+  int line() {
+    return Math.max(0, Math.min(line, document().size("/lines") - 1));
+  }
+
+  /** Another of several lines is edited. */
+  void choose(int other) {
+    line = other;
+    tell();
+  }
+
+  /** What came of the line that is edited, with all that there is beside the lines. */
+  Optional<Assessment> ofLine(Optional<Assessment> shown) {
+    return shown.map(
+        whole -> whole.lines().values().stream().skip(line()).findFirst().orElse(whole));
   }
 
   Optional<Path> file() {

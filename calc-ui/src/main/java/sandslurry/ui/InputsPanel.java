@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -31,12 +32,19 @@ import sandslurry.fact.Kinds;
 
 /** All inputs, in the order of the way that the material takes. */
 final class InputsPanel implements Row {
-  private static final String LINE = "/lines/0";
+  private static final String LINES = "/lines";
+  private static final String NEW_LINE =
+      "{\"mixture\": {}, \"flow\": {}, \"route\": {\"runs\": [{}]}}";
 
   private final FormModel model;
   private final List<InputSection> sections;
   private final Map<InputSection, Predicate<DesignDocument>> shown = new HashMap<>();
   private final InputSection unknown;
+  private final ListEditor lines;
+
+  /** Pointer of the line that is edited. */
+  private Supplier<String> line;
+
   private final Letters letters = new Letters();
   private final Column column = new Column();
   private final JScrollPane scroll = new JScrollPane(column);
@@ -45,6 +53,7 @@ final class InputsPanel implements Row {
     this.model = model;
     this.sections = new ArrayList<>(List.of(design(), SandSection.of(model)));
     group("carrier", "", "");
+    this.lines = lines();
     ofLine("mixture", "", "");
     ofLine("dilution", "Look at what dilution of the mixture does", "");
     ofLine("flow", "", "The least and greatest flow rate that really occur, not only the wish.");
@@ -129,10 +138,19 @@ final class InputsPanel implements Row {
   }
 
   private FieldRows rows(InputSection section, String place, Predicate<DesignDocument> there) {
-    return new FieldRows(model, section, () -> place, there);
+    return rows(section, () -> place, there);
+  }
+
+  private FieldRows rows(
+      InputSection section, Supplier<String> place, Predicate<DesignDocument> there) {
+    return new FieldRows(model, section, place, there);
   }
 
   private InputSection section(String title, String place) {
+    return section(title, () -> place);
+  }
+
+  private InputSection section(String title, Supplier<String> place) {
     InputSection section = new InputSection(model, title, place);
     sections.add(section);
     return section;
@@ -158,29 +176,30 @@ final class InputsPanel implements Row {
    * @param note a note under the fields; may be empty
    */
   private void group(String name, String box, String note) {
-    group(DesignFields.DESIGN, "", name, box, note);
+    group(DesignFields.DESIGN, () -> "", name, box, note);
   }
 
   /** Adds the section of a part of the line. */
   private void ofLine(String name, String box, String note) {
-    group(DesignFields.LINE, LINE, name, box, note);
+    group(DesignFields.LINE, line, name, box, note);
   }
 
-  private void group(Fields<?> fields, String around, String name, String box, String note) {
+  private void group(
+      Fields<?> fields, Supplier<String> around, String name, String box, String note) {
     Field<?> field = fields.field(name);
-    String place = around + "/" + name;
+    Supplier<String> place = () -> around.get() + "/" + name;
     InputSection section = section(field.label(), place);
     shown.put(
         section,
         document ->
-            (around.isEmpty() || document.has(around))
-                && fields.isShown(field, document.seen(around)));
+            (around.get().isEmpty() || document.has(around.get()))
+                && fields.isShown(field, document.seen(around.get())));
     Predicate<DesignDocument> there = any -> true;
     if (!box.isEmpty()) {
-      there = part(section, place, box, "{}", List.of(place));
+      there = part(section, name, place, box, "{}");
     }
     if (field.content() instanceof Fields<?> run && RunEditor.isRun(run)) {
-      new RunEditor(model, () -> place).addTo(section, run, there);
+      new RunEditor(model, place).addTo(section, run, there);
     } else {
       rows(section, place, there).add(field.content());
     }
@@ -191,43 +210,70 @@ final class InputsPanel implements Row {
 
   /** Adds the box by which a part comes and goes. */
   private static Predicate<DesignDocument> part(
-      InputSection section, String place, String box, String fresh, List<String> with) {
-    Predicate<DesignDocument> there = document -> document.has(place);
+      InputSection section, String name, Supplier<String> place, String box, String fresh) {
+    Predicate<DesignDocument> there = document -> document.has(place.get());
     section.part(
         box,
-        "part " + (place.equals(LINE) ? "route" : place.substring(place.lastIndexOf('/') + 1)),
+        "part " + name,
         there,
-        document -> document.withPart(place, fresh),
-        () -> with);
+        document -> document.withPart(place.get(), fresh),
+        () -> List.of(place.get()));
     return there;
+  }
+
+  /** The lines by their names: the fields of the one that is selected follow. */
+  private ListEditor lines() {
+    Field<?> list = DesignFields.DESIGN.field("lines");
+    // Where there is none the box of the transfer line says what is amiss.
+    InputSection section =
+        section(list.label(), () -> model.document().has(LINES + "/0") ? LINES : "/~0");
+    Predicate<DesignDocument> any = document -> document.has(LINES + "/0");
+    shown.put(section, any);
+    ListEditor editor =
+        new ListEditor(
+            model,
+            () -> LINES,
+            new ListEditor.Kind("The line that is edited", "line", NEW_LINE, 1, (d, at) -> ""),
+            pointer -> {
+              this.line = pointer;
+              InputSection fields = new InputSection(model, "line", pointer);
+              rows(fields, pointer, there -> true).add(DesignFields.LINE.field("name"), any, "");
+              return fields;
+            });
+    editor.follow(
+        () -> sections.stream().filter(other -> other != section).forEach(Row::commit),
+        model::choose);
+    section.list(editor, any);
+    return editor;
   }
 
   private void route() {
     Field<?> route = DesignFields.LINE.field("route");
+    Supplier<String> place = () -> line.get() + "/route";
     InputSection section =
-        new InputSection(
-            model, route.label(), () -> model.document().has(LINE) ? LINE + "/route" : "/lines");
-    sections.add(section);
-    Predicate<DesignDocument> there =
-        part(
-            section,
-            LINE,
+        section(route.label(), () -> model.document().has(line.get()) ? place.get() : LINES);
+    JCheckBox box =
+        section.part(
             "The design has a transfer line",
-            "{\"mixture\": {}, \"flow\": {}, \"route\": {\"runs\": [{}]}}",
-            List.of(LINE));
-    rows(section, LINE, there).add(DesignFields.LINE.field("name"), there, "");
-    rows(section, LINE + "/route", there).add(route.content());
+            "part route",
+            document -> document.has(LINES + "/0"),
+            document -> document.withPart(LINES + "/0", NEW_LINE),
+            () -> List.of(LINES + "/0"));
+    // One of several is removed in their list.
+    section.showWhen(document -> document.size(LINES) < 2, box);
+    rows(section, place, document -> document.has(line.get())).add(route.content());
   }
 
   private void pump() {
     Field<?> pump = DesignFields.LINE.field("pump");
-    InputSection section = section(pump.label(), LINE + "/pump");
-    shown.put(section, document -> document.has(LINE));
-    rows(section, LINE + "/pump", any -> true)
+    Supplier<String> place = () -> line.get() + "/pump";
+    InputSection section = section(pump.label(), place);
+    shown.put(section, document -> document.has(line.get()));
+    rows(section, place, any -> true)
         .addKinds(
             (Kinds<?>) pump.content(),
             Optional.of("none: " + pump.absent()),
-            List.of(LINE + "/suction", LINE + "/states/wornHead"));
+            () -> List.of(line.get() + "/suction", line.get() + "/states/wornHead"));
   }
 
   private void plant() {
@@ -236,10 +282,10 @@ final class InputsPanel implements Row {
     Predicate<DesignDocument> there =
         part(
             first,
-            "/plant",
+            "plant",
+            () -> "/plant",
             "The design has a plant, from the pens to the storage",
-            "{\"pens\": [{}], \"units\": [{}]}",
-            List.of("/plant"));
+            "{\"pens\": [{}], \"units\": [{}]}");
     List<String> lists = List.of("pens", "waters", "units", "products", "machines", "modes");
     List<String> apart = new ArrayList<>(lists);
     apart.addAll(List.of("targets", "prices"));
@@ -299,6 +345,7 @@ final class InputsPanel implements Row {
 
   @Override
   public boolean focus(String pointer) {
+    lines.turnTo(pointer);
     return unknown.focus(pointer)
         || sections.stream()
             .filter(s -> s.panel().isVisible())

@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -46,6 +47,8 @@ final class ListEditor implements Row {
   private final JPanel panel =
       new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
   private int selected;
+  private Runnable before = () -> {};
+  private IntConsumer after = index -> {};
 
   /**
    * Makes the editor.
@@ -86,6 +89,17 @@ final class ListEditor implements Row {
     down.addActionListener(event -> move(1));
   }
 
+  /**
+   * Lets others follow which entry is selected.
+   *
+   * @param commit runs before another is selected
+   * @param then takes the index of the entry selected
+   */
+  void follow(Runnable commit, IntConsumer then) {
+    before = commit;
+    after = then;
+  }
+
   JComponent component() {
     return panel;
   }
@@ -100,15 +114,19 @@ final class ListEditor implements Row {
 
   private void select() {
     if (list.getSelectedIndex() >= 0 && list.getSelectedIndex() != selected) {
+      int wanted = list.getSelectedIndex();
       editor.commit();
-      selected = list.getSelectedIndex();
+      before.run();
+      selected = wanted;
       model.endEdit();
       refresh();
+      after.accept(selected);
     }
   }
 
   private void addEntry() {
     editor.commit();
+    before.run();
     model.forgetBelow(place.get());
     int at = Math.min(selected + 1, model.document().size(place.get()));
     selected = at;
@@ -126,6 +144,7 @@ final class ListEditor implements Row {
 
   private void move(int step) {
     editor.commit();
+    before.run();
     model.forgetBelow(place.get());
     String entry = entry();
     selected += step;
@@ -187,6 +206,17 @@ final class ListEditor implements Row {
     editor.commit();
   }
 
+  /** Selects the entry in which a place lies, if it lies in one. */
+  void turnTo(String pointer) {
+    String at = place.get();
+    if (pointer.startsWith(at + "/")) {
+      String index = pointer.substring(at.length() + 1).split("/")[0];
+      if (index.matches("\\d{1,6}") && Integer.parseInt(index) < names.size()) {
+        list.setSelectedIndex(Integer.parseInt(index));
+      }
+    }
+  }
+
   @Override
   public boolean focus(String pointer) {
     String at = place.get();
@@ -196,8 +226,7 @@ final class ListEditor implements Row {
     if (pointer.equals(at) || names.isEmpty()) {
       return Look.focus(add);
     }
-    int index = Integer.parseInt(pointer.substring(at.length() + 1).split("/")[0]);
-    list.setSelectedIndex(Math.min(index, names.size() - 1));
+    turnTo(pointer);
     return editor.focus(pointer) || Look.focus(list);
   }
 }

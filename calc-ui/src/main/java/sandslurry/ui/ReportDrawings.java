@@ -48,6 +48,13 @@ final class ReportDrawings {
   }
 
   Optional<Drawing> drawing(String id) {
+    int mark = id.indexOf('/');
+    if (mark > 0) {
+      return assessment.lines().values().stream()
+          .skip(Integer.parseInt(id.substring(0, mark)))
+          .findFirst()
+          .flatMap(line -> new ReportDrawings(line).drawing(id.substring(mark + 1)));
+    }
     return switch (id) {
       case "system" -> charts.systemCurve().map(ReportDrawings::chart);
       case "grade" -> charts.gradeLine().map(ReportDrawings::chart);

@@ -106,14 +106,15 @@ final class ResultsPanel {
 
   private List<Page> pages(JComponent reportPage) {
     Predicate<DesignDocument> always = document -> true;
-    Predicate<DesignDocument> line = document -> document.has("/lines/0/route");
+    Predicate<DesignDocument> line = document -> document.has("/lines/" + model.line() + "/route");
     return List.of(
         new Page("Answer", findings.component(), always, this::showFindings),
         new Page(
             "States",
             states.component(),
             line.or(d -> d.has("/screw")).or(d -> d.has("/gravityRun")),
-            (a, why) -> states.show(a.map(StatesPage::of).orElse(FindingsPage.plain(why)))),
+            (a, why) ->
+                states.show(model.ofLine(a).map(StatesPage::of).orElse(FindingsPage.plain(why)))),
         chart("Pump and line", systemCurve, line, Charts::systemCurve, TOO_THICK),
         chart("Hydraulic grade line", gradeLine, line, Charts::gradeLine, TOO_THICK),
         new Page(
@@ -122,14 +123,15 @@ final class ResultsPanel {
             line,
             (a, why) ->
                 deposition.show(
-                    a.filter(shown -> shown.line().isPresent()), a.isEmpty() ? why : TOO_THICK)),
+                    model.ofLine(a).filter(shown -> shown.line().isPresent()),
+                    a.isEmpty() ? why : TOO_THICK)),
         chart(
             "Dilution",
             dilution,
-            document -> document.has("/lines/0/dilution"),
+            document -> document.has("/lines/" + model.line() + "/dilution"),
             Charts::dilution,
             "There is no curve: the mixture is too thick, or the line has no flow to dilute."),
-        new Page("Size", size.component(), line, (a, why) -> size.show(model.document())),
+        new Page("Size", size.component(), line, (a, why) -> size.show(sized())),
         new Page(
             "Lane",
             lane.component(),
@@ -155,7 +157,7 @@ final class ResultsPanel {
   }
 
   /** A page with one chart; where an assessment has none, the page says why. */
-  private static Page chart(
+  private Page chart(
       String title,
       ChartView view,
       Predicate<DesignDocument> there,
@@ -165,7 +167,8 @@ final class ResultsPanel {
         title,
         view.component(),
         there,
-        (a, why) -> view.show(a.map(Charts::new).flatMap(chart), a.isEmpty() ? why : none));
+        (a, why) ->
+            view.show(model.ofLine(a).map(Charts::new).flatMap(chart), a.isEmpty() ? why : none));
   }
 
   JPanel component() {
@@ -174,6 +177,12 @@ final class ResultsPanel {
 
   JTabbedPane tabs() {
     return tabs;
+  }
+
+  /** The line that is edited is the one that is sized. */
+  private DesignDocument sized() {
+    DesignDocument document = model.document();
+    return document.size("/lines") > 1 ? document.ofLine(model.line()) : document;
   }
 
   private static boolean hasLane(DesignDocument document) {

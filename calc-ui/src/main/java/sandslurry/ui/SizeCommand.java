@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
@@ -30,6 +31,7 @@ import sandslurry.study.Sizing;
 import sandslurry.study.UnitSizing;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
+import sandslurry.units.ShownText;
 import sandslurry.units.UnitSystem;
 
 /** Finds the standard pipes that a line fits into, or the size of a unit. */
@@ -74,6 +76,12 @@ final class SizeCommand implements Callable<Integer> {
       paramLabel = "metric|us",
       description = "Units of what is printed; those of the file, for a pen metric, if not given.")
   private JudgeCommand.Units units;
+
+  @Option(
+      names = "--line",
+      paramLabel = "NAME",
+      description = "The line to be sized, where the design has several.")
+  private String line;
 
   @Option(names = "--all", description = "Show every pipe that fits.")
   private boolean all;
@@ -270,6 +278,7 @@ final class SizeCommand implements Callable<Integer> {
       out.flush();
       return sized.governing().isEmpty() ? 2 : 0;
     }
+    document = ofLine(document);
     Sizing sizing =
         ownFlow || pen != null
             ? Sizing.withFlow(document, chosen())
@@ -296,6 +305,27 @@ final class SizeCommand implements Callable<Integer> {
     out.println(Product.CAUTION);
     out.flush();
     return sizing.fits().isEmpty() ? 2 : 0;
+  }
+
+  /** The line to be sized of a design of several. */
+  private DesignDocument ofLine(DesignDocument document) throws BadInputException {
+    int count = document.size("/lines");
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      String name = document.text("/lines/" + i + "/name").strip();
+      names.add(name.isEmpty() ? "Line " + (i + 1) : name);
+    }
+    if (line == null && count < 2) {
+      return document;
+    }
+    int place = line == null ? -1 : names.indexOf(line.strip());
+    if (place < 0) {
+      throw new BadInputException(
+          "--line says which line is sized. The lines are: "
+              + ShownText.message(String.join(", ", names))
+              + ".");
+    }
+    return count < 2 ? document : document.ofLine(place);
   }
 
   /** The units asked for, or those of a file. */

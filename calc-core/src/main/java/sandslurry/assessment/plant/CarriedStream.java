@@ -3,11 +3,9 @@ package sandslurry.assessment.plant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sandslurry.assessment.plant.PlantModel.Case;
 import sandslurry.design.Design;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.CarrierSpec.ManureSpec;
-import sandslurry.design.material.MixtureSpec;
 import sandslurry.design.material.Sand;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.sand.Gradation;
@@ -15,7 +13,6 @@ import sandslurry.material.sand.SievePoint;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
-import sandslurry.plant.network.SteadyState;
 import sandslurry.units.Measure;
 
 /**
@@ -29,86 +26,6 @@ import sandslurry.units.Measure;
 public record CarriedStream(String name, String when, double lastsS, Optional<Stream> stream) {
   /** What passes the finest boundary lies between it and half of it, as in any sieve analysis. */
   private static final double FINEST_M = Gradation.FINES_BOUNDARY_M / 2;
-
-  /**
-   * Looks the stream up in every mode at its steady state, with new sand and with the coarser sand
-   * that circulates at rest, and in the hour of the last day by schedule in which it holds most
-   * sand: a pit that is filled in batches sends more at times than in the mean.
-   *
-   * @param mixture the stream
-   * @param model the plant
-   * @param plant what came of it
-   * @return the stream at each time
-   */
-  public static List<CarriedStream> of(
-      MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
-    Optional<Case> coarser =
-        plant
-            .accounts()
-            .flatMap(PlantResult.Accounts::circulation)
-            .map(rest -> Case.BASE.bedded(rest.bedded()));
-    List<CarriedStream> all = new ArrayList<>();
-    for (PlantResult.ModeResult mode : plant.modes()) {
-      all.add(
-          new CarriedStream(
-              mixture.stream(),
-              "in the mode \"" + mode.mode().name() + "\"",
-              mode.mode().toS() - mode.mode().fromS(),
-              mode.balance().map(b -> b.streams().get(mixture.stream()))));
-      coarser
-          .map(rest -> model.mode(mode.mode(), rest).steadyState())
-          .flatMap(SteadyState::balance)
-          .map(balance -> balance.streams().get(mixture.stream()))
-          .ifPresent(
-              stream ->
-                  all.add(
-                      new CarriedStream(
-                          mixture.stream(),
-                          "in the mode \""
-                              + mode.mode().name()
-                              + "\" with the sand that circulates at rest",
-                          0,
-                          Optional.of(stream))));
-    }
-    plant
-        .days()
-        .last()
-        .map(day -> day.streams().get(mixture.stream()))
-        .ifPresent(day -> all.add(moment(mixture, "when it holds most sand", day.sandiest())));
-    return all;
-  }
-
-  /**
-   * The same, and the moments of the last day by schedule at which least and most flows: a pump
-   * brings its stream at a rate of its own, gravity what comes.
-   *
-   * @param mixture the stream
-   * @param model the plant
-   * @param plant what came of it
-   * @return the stream at each time
-   */
-  public static List<CarriedStream> byGravity(
-      MixtureSpec.OfStream mixture, PlantModel model, PlantResult plant) {
-    List<CarriedStream> all = new ArrayList<>(of(mixture, model, plant));
-    plant
-        .days()
-        .last()
-        .map(day -> day.streams().get(mixture.stream()))
-        .ifPresent(
-            day -> {
-              // The mean of what comes in batches never flows.
-              double least = day.least().volumeM3ps() * (1 - 1e-6);
-              all.removeIf(time -> time.stream().isPresent() && time.flowM3ps() < least);
-              all.add(moment(mixture, "when least flows that brings sand", day.least()));
-              all.add(moment(mixture, "when most flows", day.greatest()));
-            });
-    return all;
-  }
-
-  private static CarriedStream moment(MixtureSpec.OfStream mixture, String when, Stream stream) {
-    return new CarriedStream(
-        mixture.stream(), when + " in the day by schedule", 0, Optional.of(stream));
-  }
 
   /**
    * Mean flow rate while it lasts.

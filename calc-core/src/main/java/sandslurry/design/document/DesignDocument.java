@@ -351,6 +351,20 @@ public final class DesignDocument {
   }
 
   /**
+   * The document of one of the lines beside the plant, in which it is judged.
+   *
+   * @param place its place in the list
+   * @return the document with that line alone, without settling lane, screw and gravity pipe
+   */
+  public DesignDocument ofLine(int place) {
+    ObjectNode copy = root.deepCopy();
+    JsonNode line = copy.at("/lines/" + place);
+    copy.remove(List.of("lane", "screw", "gravityRun"));
+    copy.putArray("lines").add(line);
+    return with(copy);
+  }
+
+  /**
    * The JSON text of a part.
    *
    * @param pointer JSON Pointer

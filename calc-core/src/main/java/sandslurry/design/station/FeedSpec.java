@@ -10,4 +10,7 @@ import sandslurry.design.station.ServiceSpec.ScrewSpec;
  * @param screw a screw conveyor that feeds the pit
  * @param gravityRun a gravity pipe that runs part full
  */
-public record FeedSpec(Optional<ScrewSpec> screw, Optional<GravityRunSpec> gravityRun) {}
+public record FeedSpec(Optional<ScrewSpec> screw, Optional<GravityRunSpec> gravityRun) {
+  /** Nothing given. */
+  public static final FeedSpec NONE = new FeedSpec(Optional.empty(), Optional.empty());
+}

@@ -103,6 +103,11 @@ public record CycloneUnit(
   }
 
   @Override
+  public boolean isFedByPump() {
+    return true;
+  }
+
+  @Override
   public Optional<Care> care(Care.Numbers shown) {
     return Optional.of(
         new Care(

@@ -188,6 +188,15 @@ public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, Stor
   }
 
   /**
+   * Whether its energy is that of the pump of its feed, which a line to it may tell better.
+   *
+   * @return false for a unit whose energy is its own
+   */
+  default boolean isFedByPump() {
+    return false;
+  }
+
+  /**
    * The pumps of the unit.
    *
    * @return their flow rates by their streams [m3/s]

@@ -25,6 +25,17 @@ public record ReportFigure(
     double value,
     double high) {
   /**
+   * The same of one of several lines.
+   *
+   * @param line name of the line
+   * @return the number, whose element names the line
+   */
+  public ReportFigure of(String line) {
+    String part = element.equals("line") ? line : line + ", " + element;
+    return new ReportFigure(id, label, part, at, kind, low, value, high);
+  }
+
+  /**
    * Its unit in SI.
    *
    * @return the symbol; 1 for a pure number or a share

@@ -36,6 +36,9 @@ public final class ReportFigures {
    */
   public static List<ReportFigure> of(Assessment assessment) {
     ReportFigures all = new ReportFigures();
+    assessment
+        .lines()
+        .forEach((name, line) -> of(line).forEach(figure -> all.figures.add(figure.of(name))));
     assessment.line().ifPresent(line -> all.line(assessment, line));
     assessment
         .pump()

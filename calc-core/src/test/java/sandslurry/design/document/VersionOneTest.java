@@ -31,6 +31,15 @@ class VersionOneTest {
     return root.put("formatVersion", 1).toString();
   }
 
+  /** Version 1 had one line. */
+  private static DesignDocument oneLine(DesignDocument document) {
+    DesignDocument one = document;
+    while (one.size("/lines") > 1) {
+      one = one.without("/lines/1");
+    }
+    return one;
+  }
+
   private static List<Problem> problems(String text) throws Exception {
     return DesignDocument.parse(text).read().problems();
   }
@@ -48,7 +57,7 @@ class VersionOneTest {
   void everyExampleOfVersionOneIsTheDesignThatItIsNow() throws Exception {
     for (String file : Shipped.files()) {
       DesignDocument now =
-          DesignDocument.load(Shipped.FOLDER.resolve(file)).without("/lines/0/name");
+          oneLine(DesignDocument.load(Shipped.FOLDER.resolve(file))).without("/lines/0/name");
       DesignDocument then = DesignDocument.parse(old(now));
       assertThat(then.isOld()).isTrue();
       assertThat(now.isOld()).isFalse();

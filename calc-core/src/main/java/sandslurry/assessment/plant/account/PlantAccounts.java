@@ -25,8 +25,6 @@ import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.Spread;
-import sandslurry.assessment.service.ServiceResult;
-import sandslurry.assessment.station.PumpResult;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
@@ -147,18 +145,17 @@ public final class PlantAccounts {
   }
 
   /**
-   * The accounts, with the energy of the line when there is one.
+   * The accounts, with the energy of the lines.
    *
-   * @param lineDay a day of pumping through the line
-   * @param linePump the pump of the line
+   * @param lines what the pumps of each line do
    * @return sand, bedding, storage, water, energy and cost
    */
-  public Accounts accounts(Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
+  public Accounts accounts(List<LineDuty> lines) {
     PlantMeanDay base = days.base();
     SandAccount sand = base.sand();
     Map<String, StorageAccount> storages = new LinkedHashMap<>();
     spec.storages().forEach(storage -> storages.put(storage.name(), base.storage(storage)));
-    PlantEnergy energy = PlantEnergy.of(model, modes, sand.flushed(), lineDay, linePump);
+    PlantEnergy energy = PlantEnergy.of(model, modes, base, lines);
     Map<String, List<Figure>> groups = new LinkedHashMap<>();
     PlantSandFigures sands = new PlantSandFigures(model, days);
     groups.put("Sand, all of it new", sands.ofNewSand());

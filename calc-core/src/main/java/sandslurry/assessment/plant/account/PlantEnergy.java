@@ -1,13 +1,15 @@
 package sandslurry.assessment.plant.account;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import sandslurry.assessment.plant.PlantMeanDay;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
-import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.plant.Figure;
@@ -21,8 +23,8 @@ import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /**
- * The energy of a plant: machines given, feed pumps of cyclones, mixers, and the pumps of the line
- * when the design has one.
+ * The energy of a plant: machines given, feed pumps of cyclones, mixers, and the pumps of the lines
+ * of the design.
  *
  * @param uses what takes energy
  * @param notCounted pumps of pits that no machine of their name stands for: their head is not known
@@ -31,20 +33,22 @@ import sandslurry.units.Measure;
  */
 record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, double sandKgps) {
   static PlantEnergy of(
-      PlantModel model,
-      List<ModeResult> modes,
-      Stream flushed,
-      Optional<ServiceResult.Day> lineDay,
-      Optional<PumpResult> linePump) {
+      PlantModel model, List<ModeResult> modes, PlantMeanDay day, List<LineDuty> lines) {
     PlantSpec spec = model.spec();
+    Stream flushed = day.sand().flushed();
     List<EnergyUse> uses = new ArrayList<>(spec.machines());
-    line(flushed, lineDay, linePump).ifPresent(uses::add);
+    lines.forEach(line -> line(day, line).ifPresent(uses::add));
+    Set<String> pumped = new HashSet<>();
+    lines.stream().filter(LineDuty::isKnown).forEach(line -> line.stream().ifPresent(pumped::add));
     List<String> notCounted = new ArrayList<>();
     Conditions expected = model.expected();
     for (PlantUnit unit : spec.units()) {
-      unit.energy(expected, ofFeed -> mean(modes, unit, ofFeed)).ifPresent(uses::add);
+      // What comes through a line is driven by the pumps of that line.
+      if (!unit.isFedByPump() || unit.inlets().stream().noneMatch(pumped::contains)) {
+        unit.energy(expected, ofFeed -> mean(modes, unit, ofFeed)).ifPresent(uses::add);
+      }
       for (String stream : unit.pumps().keySet()) {
-        if (!named(spec, stream)) {
+        if (!named(spec, stream) && !pumped.contains(stream)) {
           notCounted.add("pump of \"" + stream + "\"");
         }
       }
@@ -56,26 +60,32 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
         flushed.sandKgps());
   }
 
-  /** The pumps of the line: by their day, or by the time that they need for what is flushed. */
-  private static Optional<EnergyUse> line(
-      Stream flushed, Optional<ServiceResult.Day> lineDay, Optional<PumpResult> linePump) {
-    if (lineDay.isPresent()) {
+  /** The pumps of a line: by their day, or by the time that they need for what it carries. */
+  private static Optional<EnergyUse> line(PlantMeanDay day, LineDuty line) {
+    if (line.day().isPresent()) {
       return Optional.of(
           new EnergyUse(
-              "pumps of the line, by their day",
-              Range.of(lineDay.get().energyJ() / InUnit.ofDays(1)),
+              "pumps of " + line.of() + ", by their day",
+              Range.of(line.day().get().energyJ() / InUnit.ofDays(1)),
               1));
     }
-    return linePump
+    Optional<String> stream = line.alone() ? Optional.empty() : line.stream();
+    double volumeM3ps =
+        stream
+            .map(name -> day.streams().get(name).volumeM3ps())
+            .orElse(day.sand().flushed().volumeM3ps());
+    String needs =
+        stream
+            .map(name -> "\"" + name + "\" needs")
+            .orElse("the manure of the pens and the fresh water need");
+    return line.pump()
         .flatMap(PumpResult::governing)
         .map(
-            duty -> {
-              double share = flushed.volumeM3ps() / Measure.FLOW.si(duty.flow());
-              return new EnergyUse(
-                  "pumps of the line, as long as the manure of the pens and the fresh water need",
-                  Range.of(Measure.POWER.si(duty.inputPower())),
-                  Math.min(1, share));
-            });
+            duty ->
+                new EnergyUse(
+                    "pumps of " + line.of() + ", as long as " + needs,
+                    Range.of(Measure.POWER.si(duty.inputPower())),
+                    Math.min(1, volumeM3ps / Measure.FLOW.si(duty.flow()))));
   }
 
   /** The mean over the day of what follows from the feed of a unit. */
