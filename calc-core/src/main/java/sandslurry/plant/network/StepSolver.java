@@ -163,8 +163,8 @@ final class StepSolver {
   }
 
   /**
-   * Substitutes until what passes agrees with the shares: without lag at first the substitution is
-   * accelerated, and only where that does not end soon the units lag.
+   * Substitutes until what passes agrees with the shares: at rest and without lag at first
+   * the substitution is accelerated, and only where that does not end soon the units lag.
    *
    * @param start what passes at first
    * @param lag r at first; 0 from a state that lies near
@@ -192,7 +192,11 @@ final class StepSolver {
       if (r == 0 && (change <= settled || pass == most)) {
         return new Passed(next, division, change, change <= settled, null);
       }
-      if (lag == 0 && trap == null && pass <= Math.min(MOST_ACCELERATED, most / 2)) {
+      // In a step of time acceleration could leap to another state than the one time leads to.
+      if (lag == 0
+          && Double.isInfinite(stepS)
+          && trap == null
+          && pass <= Math.min(MOST_ACCELERATED, most / 2)) {
         state = history.after(state, next);
         continue;
       }
