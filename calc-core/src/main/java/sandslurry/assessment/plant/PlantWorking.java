@@ -169,7 +169,15 @@ public final class PlantWorking {
             length,
             width);
     double storm =
-        trace.step(STORM, account.stormVolumeM3(), account.stormM(), length, slope, depth, width);
+        trace.step(
+            STORM,
+            account.stormVolumeM3(),
+            account.stormM(),
+            length,
+            slope,
+            depth,
+            width,
+            account.runoffAreaM2());
     double room =
         trace.step(ROOM, account.roomM3(), volume, freeboard, storm, account.settledSandM3());
     if (account.daysOfStorage().isPresent()) {
