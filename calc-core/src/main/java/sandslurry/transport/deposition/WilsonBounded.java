@@ -43,9 +43,7 @@ final class WilsonBounded implements DepositionVelocityModel {
           1979,
           "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
               + " (1990); that the lower of the two holds was read in a"
-              + " handbook chapter on slurry pumps, 0.018 and 0.13 in a public code after Wilson,"
-              + " Addie, Sellgren and Clift, Slurry Transport Using Centrifugal Pumps, 2nd edition,"
-              + " eq. 5.1");
+              + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified");
   private static final Equation FOUND =
       Equation.search(
           "V_b",

@@ -45,8 +45,8 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
       new Citation(
           "Wilson, Addie, Sellgren and Clift",
           2006,
-          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients read in a"
-              + " public code after Miedema, Slurry Transport, eqs. 6.20-35 and 6.20-36");
+          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
+              + " unverified");
   private static final Equation CR =
       SOURCE.equation("C_r", "concentration over that of a packed bed", "C/0.60", Kind.NUMBER, "C");
   private static final Equation CRM =

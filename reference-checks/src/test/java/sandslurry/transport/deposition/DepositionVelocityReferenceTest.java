@@ -225,24 +225,6 @@ class DepositionVelocityReferenceTest {
     ours(value(model, quartz(0.3, 0.1), 0.15408)).isCloseTo(expected, withPercentage(1));
   }
 
-  // Miedema, Slurry Transport, eqs. 6.20-35 and 6.20-36, as coded in public (read), evaluated apart
-  // from this project with 0.33, 0.333 and 0.666 for thirds, which is worth 0.3 %. In that code the
-  // exponent of the second branch, 2b, is written as a factor b; at Crm only 2b gives 1.
-  @ParameterizedTest
-  @CsvSource({
-    "0.01, 0.154, 0.5, 0.568483",
-    "0.05, 0.154, 0.5, 0.955244",
-    "0.02, 0.303, 1.0, 0.860041",
-    "0.05, 0.303, 0.2, 0.411333",
-    "0.10, 0.303, 0.2, 0.705971",
-  })
-  void wilsonsFactorForTheConcentrationIsThatOfAPublicCode(
-      double fraction, double bore, double sizeMm, double factor) {
-    Slurry slurry = quartz(sizeMm, fraction);
-    ours(WilsonConcentration2006.factor(slurry, sizeMm / 1000, fraction, steel(bore), Trace.NONE))
-        .isCloseTo(factor, withPercentage(0.3));
-  }
-
   // Wilson and Tse (1984): the increase of the deposition velocity is about 50 % at most, near 30
   // to
   // 35 degrees upward; from memory, unverified. Independent check: in the force balance of a
