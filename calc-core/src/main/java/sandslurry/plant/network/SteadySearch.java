@@ -188,7 +188,8 @@ final class SteadySearch {
 
   /** The balance at rest next to a state; empty when there is none near it. */
   private Optional<SteadyBalance> settled(StepSolver rest, double[] arriving) {
-    StepSolver.Passed first = rest.solve(arriving, 0, 1e-3, 60);
+    // With a lag, so that it stays with the state that the march came to.
+    StepSolver.Passed first = rest.solve(arriving, 1, 1e-3, 60);
     passes += 10;
     if (!first.agreed()) {
       return Optional.empty();
