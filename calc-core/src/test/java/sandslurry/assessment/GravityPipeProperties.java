@@ -49,7 +49,11 @@ class GravityPipeProperties {
           .without("/sand/gradation")
           .insert("/sand/gradation", 0, String.format(Locale.ROOT, sieves, 2 * coarser, "100"))
           .insert("/sand/gradation", 1, String.format(Locale.ROOT, sieves, 0.5 * coarser, "60"))
-          .insert("/sand/gradation", 2, String.format(Locale.ROOT, sieves, 0.1 * coarser, "2"));
+          // No fines: those thicken the liquid, in which more sand may need less velocity.
+          .insert(
+              "/sand/gradation",
+              2,
+              String.format(Locale.ROOT, sieves, Math.max(0.1 * coarser, 0.08), "0"));
     }
 
     GravityRun run() {
