@@ -38,10 +38,13 @@ class ReportFileTest {
     return ReportFile.of(document, assessment, "design.json", day, false);
   }
 
-  /** A one-run line with its pump has 6 pages, a line in many states 10, a plant MOST_OF_PLANT. */
+  /**
+   * A one-run line with its pump has 6 pages, a line in many states 10, a plant MOST_OF_PLANT and a
+   * chapter of 2 for each line beyond the first.
+   */
   private static int most(Assessment assessment) {
     if (assessment.design().plant().isPresent()) {
-      return MOST_OF_PLANT;
+      return MOST_OF_PLANT + 2 * Math.max(0, assessment.lines().size() - 1);
     }
     boolean simple =
         assessment.service().states().size() < 6
