@@ -30,8 +30,11 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Length of pipe or lane, elevation. */
   public static final Kind<Length> LENGTH = new Kind<>(Measure.LENGTH, "m", "ft", 4);
 
-  /** Bore, wall, roughness, small depth. */
+  /** Bore, wall, roughness. */
   public static final Kind<Length> BORE = new Kind<>(Measure.LENGTH, "mm", "in", 4);
+
+  /** Depth of liquid, deposit or rain. */
+  public static final Kind<Length> DEPTH = new Kind<>(Measure.LENGTH, "mm", "in", 3);
 
   /** Size of a grain or sieve, in millimetres in both systems as in the sieve standards. */
   public static final Kind<Length> GRAIN = new Kind<>(Measure.LENGTH, "mm", "mm", 3);
@@ -145,6 +148,7 @@ public final class Kind<Q extends Quantity<Q>> {
       List.of(
           LENGTH,
           BORE,
+          DEPTH,
           GRAIN,
           HEAD,
           VELOCITY,

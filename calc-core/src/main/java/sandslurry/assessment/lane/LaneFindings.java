@@ -113,7 +113,7 @@ public final class LaneFindings extends FindingWriter {
       LaneCycle cycle = evaluation.cycle(sooner);
       if (cycle.keeps(wanted)) {
         found
-            .with("depth", Kind.BORE, storage)
+            .with("depth", Kind.DEPTH, storage)
             .with("interval", Kind.DAYS, cycle.likely().intervalS().orElseThrow())
             .cure("clean-sooner");
         return;
@@ -123,7 +123,7 @@ public final class LaneFindings extends FindingWriter {
       LaneReach deeper =
           evaluation.reach(lane.lengthM(), OptionalDouble.of(level), lane.storageDepthM());
       if (evaluation.cycle(deeper).keeps(wanted)) {
-        found.with("level", Kind.BORE, level).cure("weir");
+        found.with("level", Kind.DEPTH, level).cure("weir");
         return;
       }
     }

@@ -80,7 +80,7 @@ public final class ObservedFindings extends FindingWriter {
     if (check.agreement() == Agreement.AS_CALCULATED) {
       result
           .value(Cause.BED)
-          .ifPresent(bed -> found.with("hidden", Kind.BORE, depthM(bed.high())).why("hidden"));
+          .ifPresent(bed -> found.with("hidden", Kind.DEPTH, depthM(bed.high())).why("hidden"));
     } else if (result.possible().isEmpty()) {
       found.why("unexplained");
     }
@@ -98,9 +98,9 @@ public final class ObservedFindings extends FindingWriter {
       case BED -> {
         Found found =
             found("bed", Severity.CAUTION, Topic.OBSERVED, "line")
-                .with("depth", Kind.BORE, depthM(values.value()))
-                .with("low", Kind.BORE, depthM(values.low()))
-                .with("high", Kind.BORE, depthM(values.high()))
+                .with("depth", Kind.DEPTH, depthM(values.value()))
+                .with("low", Kind.DEPTH, depthM(values.low()))
+                .with("high", Kind.DEPTH, depthM(values.high()))
                 .with("share", Kind.PERCENT, values.value())
                 .why("bed");
         result.clearing().ifPresentOrElse(c -> clear(found, c), () -> found.cure("parts"));
@@ -125,9 +125,9 @@ public final class ObservedFindings extends FindingWriter {
       }
       case ROUGHNESS ->
           found("rough", Severity.NOTE, Topic.OBSERVED, "line")
-              .with("roughness", Kind.BORE, values.value())
-              .with("low", Kind.BORE, values.low())
-              .with("high", Kind.BORE, values.high())
+              .with("roughness", Kind.DEPTH, values.value())
+              .with("low", Kind.DEPTH, values.low())
+              .with("high", Kind.DEPTH, values.high())
               .why("rough")
               .add();
     }
@@ -147,7 +147,7 @@ public final class ObservedFindings extends FindingWriter {
 
   private void littleSand(Explained bed) {
     found("too-little-sand", Severity.NOTE, Topic.OBSERVED, "line")
-        .with("low", Kind.BORE, depthM(bed.values().orElseThrow().low()))
+        .with("low", Kind.DEPTH, depthM(bed.values().orElseThrow().low()))
         .why("too-little-sand")
         .add();
   }

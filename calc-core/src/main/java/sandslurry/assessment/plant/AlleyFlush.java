@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  */
 public record AlleyFlush(PlantModel model, PenSpec pen) {
   private static final Equations EQUATIONS = Equations.of(AlleyFlush.class);
-  private static final Equation FLUSH_RADIUS = EQUATIONS.of("flush-radius", Kind.BORE);
+  private static final Equation FLUSH_RADIUS = EQUATIONS.of("flush-radius", Kind.DEPTH);
   private static final Equation FLUSH_VELOCITY = EQUATIONS.of("flush-velocity", Kind.VELOCITY);
   private static final Equation FLUSH_WAVE = EQUATIONS.of("flush-wave", Kind.LENGTH);
   private static final Equation FLUSH_STRESS = EQUATIONS.of("flush-stress", Kind.STRESS);
@@ -81,7 +81,7 @@ public record AlleyFlush(PlantModel model, PenSpec pen) {
   public List<Figure> figures(SteadyBalance balance) {
     List<Figure> figures = new ArrayList<>();
     Flush flush = given().flush();
-    add(figures, "depth of the flush", Kind.BORE, flush.depthM());
+    add(figures, "depth of the flush", Kind.DEPTH, flush.depthM());
     add(figures, "velocity of the flush", Kind.VELOCITY, flush.velocityMps());
     add(figures, "time that it lasts", Kind.TIME, flush.durationS());
     add(figures, "length of the wave", Kind.LENGTH, flush.waveM());

@@ -64,7 +64,7 @@ public final class PulsationFindings extends FindingWriter {
       found
           .with("below", Kind.PERCENT, pulse.belowShare())
           .with("pause", Kind.TIME, pulse.longestS())
-          .with("falls", Kind.BORE, pulse.fallM())
+          .with("falls", Kind.DEPTH, pulse.fallM())
           .with("pulseGreatest", Kind.VELOCITY, pulse.greatestMps())
           .with("lift", Kind.VELOCITY, pulse.toPassMps())
           .why("pulse-pause");

@@ -105,7 +105,7 @@ public final class StopFindings extends FindingWriter {
             .with("sand", Kind.MASS, stop.sandKg())
             .with("running", Kind.PERCENT, running)
             .with("settles", Kind.PERCENT, settles)
-            .with("bed", Kind.BORE, deepest.bedM())
+            .with("bed", Kind.DEPTH, deepest.bedM())
             .with("bedShare", Kind.PERCENT, deepest.bedShare())
             .why("sand");
     if (running >= TRACE) {

@@ -55,7 +55,7 @@ public final class FlowFields extends Fields<FlowSpec> {
       optional(
           "coldest",
           CommonLimits.TEMPERATURE,
-          "default: the temperature of the liquid",
+          "default: that of the liquid; the operating window allows for 2 degC",
           "Coldest",
           "coldest temperature of the liquid in the line",
           "2 degC",
@@ -64,7 +64,7 @@ public final class FlowFields extends Fields<FlowSpec> {
       optional(
           "warmest",
           CommonLimits.TEMPERATURE,
-          "default: the temperature of the liquid",
+          "default: that of the liquid; the operating window allows for 30 degC",
           "Warmest",
           "warmest temperature of the liquid in the line; sand is judged at the worst",
           "28 degC",

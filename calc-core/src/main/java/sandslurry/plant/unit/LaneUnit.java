@@ -151,7 +151,7 @@ public record LaneUnit(
                 + " faster than that; sand goes over the weir; dark layers show that it runs too"
                 + " slow.",
             "when the sand is "
-                + shown.show(Kind.BORE, reaches.get(0).storageDepthM())
+                + shown.show(Kind.DEPTH, reaches.get(0).storageDepthM())
                 + " deep at the inlet"
                 + shown.figure("clean-out interval", ", about every ")
                 + "; drain it for "

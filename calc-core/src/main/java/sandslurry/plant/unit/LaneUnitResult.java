@@ -44,7 +44,7 @@ public record LaneUnitResult(
     LaneFilling filling)
     implements UnitResult {
   private static final Equations EQUATIONS = Equations.of(LaneUnitResult.class);
-  private static final Equation DEPTH = EQUATIONS.of("depth", Kind.BORE);
+  private static final Equation DEPTH = EQUATIONS.of("depth", Kind.DEPTH);
   private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
   private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
   private static final Equation FILLS = EQUATIONS.of("fills", Kind.DAYS);
@@ -321,8 +321,8 @@ public record LaneUnitResult(
       double needs = laminar.normalDepthM(feed.mixtureM3ps());
       if (needs > flow.depthM()) {
         found
-            .with("depth", Kind.BORE, flow.depthM())
-            .with("needs", Kind.BORE, needs)
+            .with("depth", Kind.DEPTH, flow.depthM())
+            .with("needs", Kind.DEPTH, needs)
             .why("laminar-depth");
       }
     }

@@ -111,7 +111,7 @@ public record StorageUnit(
         new Care(
             "look for a leak, a burrow and a broken fence.",
             "read and note the level; keep the freeboard of "
-                + shown.show(Kind.BORE, freeboardM)
+                + shown.show(Kind.DEPTH, freeboardM)
                 + " and the room of the storm free.",
             "the level rises faster than planned; the crust or the bank moves; sand shows at the"
                 + " inlet.",

@@ -60,7 +60,7 @@ final class LaneSection extends SectionWriter {
             "length by width",
             show(Kind.LENGTH, spec.length()) + " by " + show(Kind.LENGTH, spec.width())));
     rows.add(row("flow", show(Kind.FLOW, spec.flow())));
-    rows.add(row("depth of water, clean", units.show(Kind.BORE, lane.flow().depthM())));
+    rows.add(row("depth of water, clean", units.show(Kind.DEPTH, lane.flow().depthM())));
     rows.add(row("mean velocity, clean", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
     rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));
     rows.add(row("Reynolds number", units.show(Kind.NUMBER, lane.reynoldsNumber())));
@@ -142,7 +142,7 @@ final class LaneSection extends SectionWriter {
                 point ->
                     number(Kind.VELOCITY, point.velocityMps())
                         + (point == course.own() ? ", now" : "")),
-            Column.of("depth needed", Kind.BORE, LaneTrade::depthM),
+            Column.of("depth needed", Kind.DEPTH, LaneTrade::depthM),
             Column.of("sand captured", Kind.PERCENT, LaneTrade::sandRecovery),
             Column.of("fibre captured", Kind.PERCENT, LaneTrade::fibreRetained),
             Column.text(
@@ -161,8 +161,8 @@ final class LaneSection extends SectionWriter {
         moments(course.filling().points()),
         List.of(
             Column.of("time", Kind.DAYS, LaneFilling.Point::timeS),
-            Column.of("deposit", Kind.BORE, moment -> moment.depositsM().get(0)),
-            Column.of("water above it", Kind.BORE, moment -> moment.depthsM().get(0)),
+            Column.of("deposit", Kind.DEPTH, moment -> moment.depositsM().get(0)),
+            Column.of("water above it", Kind.DEPTH, moment -> moment.depthsM().get(0)),
             Column.of("velocity", Kind.VELOCITY, moment -> moment.velocitiesMps().get(0)),
             Column.of("sand captured", Kind.PERCENT, LaneFilling.Point::recovery)));
     paragraph(

@@ -30,8 +30,8 @@ final class PlantAccountsSection extends SectionWriter {
               .as("air-temperature"),
           Column.<MonthResult>of("liquor", Kind.TEMPERATURE, one -> one.month().liquorK())
               .as("liquor-temperature"),
-          Column.<MonthResult>of("rain", Kind.BORE, one -> one.month().rainM()).as("rain"),
-          Column.<MonthResult>of("evaporation", Kind.BORE, one -> one.month().evaporationM())
+          Column.<MonthResult>of("rain", Kind.DEPTH, one -> one.month().rainM()).as("rain"),
+          Column.<MonthResult>of("evaporation", Kind.DEPTH, one -> one.month().evaporationM())
               .as("evaporation"),
           Column.<MonthResult>maybe("sand recovered", Kind.PERCENT, MonthResult::capture)
               .as("month-recovery"),

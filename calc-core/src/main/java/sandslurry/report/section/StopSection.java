@@ -31,7 +31,7 @@ final class StopSection extends SectionWriter {
         stop.runs(),
         List.of(
             Column.text("run", StoppedRun::run),
-            Column.of("bed depth", Kind.BORE, StoppedRun::bedM),
+            Column.of("bed depth", Kind.DEPTH, StoppedRun::bedM),
             Column.of("of the cross-section", Kind.PERCENT, StoppedRun::bedShare),
             Column.maybe("settling time", Kind.TIME, StoppedRun::settlingS),
             Column.text("slope [deg]", run -> degrees(run.slopeRad())),

@@ -46,7 +46,7 @@ final class PlantStorageFigures {
             m -> m.storage(storage).sandPerYearM3()));
     figures.add(
         days.figure(
-            "rise of the sand in a year", Kind.BORE, m -> m.storage(storage).sandRisePerYearM()));
+            "rise of the sand in a year", Kind.DEPTH, m -> m.storage(storage).sandRisePerYearM()));
     days.figureIfAny(
             "years until sand takes a tenth of the volume, 50 for more",
             Kind.NUMBER,

@@ -48,12 +48,12 @@ final class AlleyFlushFindings extends PlantFindingWriter {
     Found found =
         found("flush", "flush-less", !slow && !shallow && !brief, Severity.CAUTION, given.unit())
             .with("velocity", Kind.VELOCITY, flush.velocityMps())
-            .with("depth", Kind.BORE, flush.depthM())
+            .with("depth", Kind.DEPTH, flush.depthM())
             .with("time", Kind.TIME, flush.durationS())
             .with("wave", Kind.LENGTH, flush.waveM())
             .with("alley", Kind.LENGTH, given.lengthM())
             .with("wantedVelocity", Kind.VELOCITY, Flush.PRACTICE_VELOCITY_MPS)
-            .with("wantedDepth", Kind.BORE, Flush.PRACTICE_DEPTH_M)
+            .with("wantedDepth", Kind.DEPTH, Flush.PRACTICE_DEPTH_M)
             .with("wantedTime", Kind.TIME, Flush.PRACTICE_TIME_S)
             .why("flush");
     if (slow) {
