@@ -56,6 +56,11 @@ public final class RheogramFit {
   /** No fit is taken to be off by a greater factor than manures of equal solids are. */
   private static final double MOST_SCATTER = Carriers.FARM_SCATTER;
 
+  /** A law of less index is a yield stress in disguise; its powers overflow elsewhere. */
+  private static final double LEAST_INDEX = 0.05;
+
+  private static final String HARDLY_RISES = "the shear stress hardly rises with the shear rate";
+
   /** Flow index of a liquor of which one shear rate is known: that of thick manure. */
   private static final double ASSUMED_INDEX = 0.4;
 
@@ -349,8 +354,8 @@ public final class RheogramFit {
     double index =
         table.sum((x, y) -> y * y * (Math.log(x) - meanX) * (Math.log(y) - meanY))
             / table.sum((x, y) -> y * y * Math.pow(Math.log(x) - meanX, 2));
-    if (!(index > 0)) {
-      return unsupported("power law", "the shear stress does not rise with the shear rate");
+    if (!(index >= LEAST_INDEX)) {
+      return unsupported("power law", HARDLY_RISES);
     }
     return candidate(
         "power law",
@@ -390,7 +395,7 @@ public final class RheogramFit {
     // search.
     double index = 0;
     Line best = null;
-    for (double n = 0.05; n < 2; n += 0.05) {
+    for (double n = LEAST_INDEX; n < 2; n += 0.05) {
       Line line = table.line(n);
       if (line.slope() > 0 && (best == null || line.sumOfSquares() < best.sumOfSquares())) {
         best = line;
@@ -429,6 +434,9 @@ public final class RheogramFit {
     }
     if (law.yields && fit.parameters().get(0) < NO_YIELD_STRESS * table.greatestStress()) {
       return unsupported(name, "the best curve has no positive yield stress");
+    }
+    if (symbols.contains("n") && !(fit.parameters().get(symbols.indexOf("n")) >= LEAST_INDEX)) {
+      return unsupported(name, HARDLY_RISES);
     }
     List<Parameter> parameters = new ArrayList<>();
     for (int i = 0; i < symbols.size(); i++) {

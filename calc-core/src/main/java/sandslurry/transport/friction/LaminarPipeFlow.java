@@ -168,15 +168,16 @@ public record LaminarPipeFlow(
     double n = rheology.index();
     double yield = rheology.yieldStressPa();
     double stress = wallStressPa * radiusM / (diameterM / 2);
-    double power = (n + 1) / n;
-    double wall = Math.pow(wallStressPa - yield, power);
-    double here = Math.pow(Math.max(stress - yield, 0), power);
     return diameterM
         / (2 * wallStressPa)
         * n
         / (n + 1)
-        * Math.pow(rheology.consistency(), -1 / n)
-        * (wall - here);
+        * (risePaPs(wallStressPa - yield) - risePaPs(Math.max(stress - yield, 0)));
+  }
+
+  /** x (x/K)^(1/n): stress times shear rate, as a ratio first, so that no power overflows. */
+  private double risePaPs(double abovePa) {
+    return abovePa * Math.pow(abovePa / rheology.consistency(), 1 / rheology.index());
   }
 
   /**

@@ -2,6 +2,7 @@ package sandslurry.transport.friction;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -110,5 +111,14 @@ class LaminarPipeFlowProperties {
     assertThat(flow.wallStressPa()).isGreaterThan(1e4).isLessThan(1e4 * (1 + 1e-6));
     assertThat(flow.plugFlowShare()).isCloseTo(1, within(1e-6));
     assertThat(LaminarPipeFlow.velocityMps(new Bingham(5, 0.1), 0.1, 5)).isZero();
+  }
+
+  @Example
+  void aPowerLawThatHardlyThickensWithShearHasAFiniteVelocityAtTheAxis() {
+    double n = 0.002;
+    LaminarPipeFlow flow = LaminarPipeFlow.at(new PowerLaw(55.3, n), 0.13, 0.5);
+    assertThat(flow.velocityMps(0.0))
+        .isCloseTo(0.5 * (3 * n + 1) / (n + 1), withinPercentage(1e-6));
+    assertThat(flow.plugFlowShare()).isZero();
   }
 }
