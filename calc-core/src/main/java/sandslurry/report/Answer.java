@@ -158,12 +158,14 @@ public final class Answer {
     dangers();
   }
 
-  /** What decides and what to do; some of the findings are told already. */
-  private void body(int told) {
-    OperatingBlock.of(assessment).ifPresent(blocks::add);
+  /** What decides and what to do; the first findings stand above already. */
+  private void body(int above) {
+    OperatingBlock.of(assessment)
+        .map(window -> above > 0 ? window.saidIn(sentence(assessment)) : window)
+        .ifPresent(blocks::add);
     decides();
     observed();
-    others(told);
+    others(above);
     cures.ifPresent(tried -> blocks.addAll(CuresSection.of(tried)));
     toDo();
   }
@@ -173,10 +175,10 @@ public final class Answer {
     blocks.add(LinesTable.of(assessment));
     decides();
     Map.Entry<String, Assessment> worst = assessment.worstFirst().entrySet().iterator().next();
-    boolean told = worst.getValue().verdict() == assessment.verdict();
+    boolean above = worst.getValue().verdict() == assessment.verdict();
     heading(worst.getKey());
     Answer answer = new Answer(worst.getValue(), cures);
-    answer.body(told && assessment.verdict() != Severity.PASS ? 1 : 0);
+    answer.body(above && assessment.verdict() != Severity.PASS ? 1 : 0);
     blocks.addAll(answer.blocks);
     List<Finding> elsewhere =
         assessment.findings().stream()
@@ -218,12 +220,14 @@ public final class Answer {
     }
   }
 
-  /** Everything that is amiss beside what is told already: the gravest stands in the sentence. */
-  private void others(int told) {
+  /**
+   * Everything that is amiss beside what stands above already: the gravest stands in the sentence.
+   */
+  private void others(int above) {
     List<Finding> amiss =
         assessment.findings().stream()
             .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
-            .skip(told)
+            .skip(above)
             .filter(f -> f.topic() != Topic.DATA)
             .filter(f -> f.topic() != Topic.OBSERVED || f.severity() == Severity.FAIL)
             .toList();

@@ -195,6 +195,16 @@ public sealed interface Block {
     }
 
     /**
+     * The window below a sentence.
+     *
+     * @param sentence what stands above it
+     * @return the window, without the reason why there is none where the sentence gives it
+     */
+    public Window saidIn(String sentence) {
+      return sentence.contains(empty) ? new Window(unit, stretches, "", judged) : this;
+    }
+
+    /**
      * The window in short.
      *
      * @return for example "16.0 to 22.5 L/s"

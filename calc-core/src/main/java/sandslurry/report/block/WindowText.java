@@ -77,8 +77,8 @@ final class WindowText {
   /** What sets the ends, in sentences. */
   static String ends(Block.Window window) {
     List<String> sentences = new ArrayList<>();
-    if (!window.empty().isEmpty()) {
-      sentences.add("None. " + window.empty());
+    if (window.stretches().isEmpty()) {
+      sentences.add(("None. " + window.empty()).strip());
     }
     for (Block.Window.Stretch stretch : window.stretches()) {
       if (stretch.lowest().isPresent()) {
