@@ -30,7 +30,7 @@ class OperationSheetTest {
         .contains("common practice, no source")
         .contains("stop at 16.0 m3, start at 56.0 m3, alarm at 72.0 m3")
         .contains("water 16.0 %")
-        .contains("freeboard of 300.0 mm");
+        .contains("freeboard of 300 mm");
     assertThat(text).doesNotContain("NaN", "{");
   }
 
