@@ -163,8 +163,8 @@ final class StepSolver {
   }
 
   /**
-   * Substitutes until what passes agrees with the shares: at rest and without lag at first
-   * the substitution is accelerated, and only where that does not end soon the units lag.
+   * Substitutes until what passes agrees with the shares: at rest and without lag at first the
+   * substitution is accelerated, and only where that does not end soon the units lag.
    *
    * @param start what passes at first
    * @param lag r at first; 0 from a state that lies near
