@@ -19,6 +19,9 @@ public record Fall(
     double upstreamM,
     double downstreamM,
     Optional<Need> need) {
+  /** Levels are sums: what is less than this is no difference [m]. */
+  static final double ROUNDING_M = 1e-9;
+
   /**
    * What fall a pipe or channel needs.
    *
@@ -86,6 +89,6 @@ public record Fall(
    * @return true when there is some and no less than is needed
    */
   public boolean enough() {
-    return !backsUp() && availableM() >= neededM();
+    return !backsUp() && availableM() >= neededM() - ROUNDING_M;
   }
 }

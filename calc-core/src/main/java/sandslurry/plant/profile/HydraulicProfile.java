@@ -49,7 +49,7 @@ public record HydraulicProfile(
       boolean risen = false;
       for (Fall fall : falls) {
         double least = fall.neededM() - fall.availableM() + rises.getOrDefault(fall.to(), 0.0);
-        if (least > 0 && least > rises.getOrDefault(fall.from(), 0.0)) {
+        if (least > rises.getOrDefault(fall.from(), 0.0) + Fall.ROUNDING_M) {
           rises.put(fall.from(), least);
           risen = true;
         }
