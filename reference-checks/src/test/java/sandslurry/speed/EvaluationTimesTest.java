@@ -42,7 +42,7 @@ class EvaluationTimesTest {
     "parlor-line, 2.4",
     "viscometer-readings, 11.2",
     "valley-of-dilution, 31.3",
-    "thick-liquor-rotodynamic, 40",
+    "thick-liquor-rotodynamic, 45",
     "two-pumps-six-states, 10.6"
   })
   void anEvaluationAllocatesNoMoreThanStored(String name, double storedMegabytes) throws Exception {
