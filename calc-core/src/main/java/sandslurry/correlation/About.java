@@ -40,4 +40,13 @@ public record About(
         citation,
         bounds);
   }
+
+  /**
+   * The name, and what is to be known before its values are relied on.
+   *
+   * @return for example "Cave (coefficients from memory, unverified)"
+   */
+  public String nameWithCaveat() {
+    return name + citation.caveat().map(caveat -> " (" + caveat + ")").orElse("");
+  }
 }

@@ -31,12 +31,12 @@ public final class Answer {
   private static final int MOST_FACTS = 7;
   private static final int MOST_OTHERS = 6;
   private static final int MOST_TO_DO = 6;
-  private static final int MOST_UNKNOWN = 4;
+  private static final int MOST_UNKNOWN = 5;
   private static final int LONG = 170;
 
   private static final String EVIDENCE =
       "How near this is to a line of your own: no calculation of this kind was compared with lines"
-          + " measured in manure, and many coefficients are from memory, unverified.";
+          + " measured in manure.";
 
   private final Assessment assessment;
   private final Optional<Cures> cures;
@@ -312,7 +312,8 @@ public final class Answer {
         unknown.add(finding.what() + " " + finding.cure());
       }
     }
-    List<String> shown = new ArrayList<>(unknown.stream().limit(MOST_UNKNOWN - 1L).toList());
+    List<String> shown = new ArrayList<>(unknown.stream().limit(MOST_UNKNOWN - 2L).toList());
+    FromMemory.sentence(assessment).ifPresent(shown::add);
     shown.add(EVIDENCE);
     heading("Not known");
     blocks.add(Block.Items.bullets(shown));

@@ -25,8 +25,7 @@ public final class DesignReport {
       "This report is a screening estimate by computation. A licensed practitioner must review and"
           + " take responsibility for the design. Local codes, the permitting agency and the"
           + " makers' instructions come first. No calculation of this kind was compared with lines"
-          + " measured in manure, and many coefficients are from memory, unverified; the theory"
-          + " pages say which.";
+          + " measured in manure; the sources say which coefficients are from memory, unverified.";
 
   /** What a publication has and a definition has not. */
   private static final Pattern YEAR = Pattern.compile("\\b(18|19|20)[0-9]{2}\\b");

@@ -128,6 +128,19 @@ class CorrelationPageTest {
         .isEqualTo(page());
   }
 
+  /** What a source says of memory in its own words, no page of answers would hear of. */
+  @Test
+  void whatDecidesFromMemoryIsDeclaredAndNotWritten() {
+    for (Family<?> family : FAMILIES) {
+      for (Correlation one : family.all()) {
+        assertThat(one.citation().where())
+            .as(one.id())
+            .doesNotContainPattern(
+                "(coefficients?|constants?|exponents?|index|values?|plateau) from memory, unverified");
+      }
+    }
+  }
+
   @Test
   void aMemberIsFoundByItsKey() {
     for (Family<?> family : FAMILIES) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sandslurry.assessment.Assessment;
 import sandslurry.golden.Shipped;
@@ -68,6 +69,26 @@ class AnswerTest {
             .toList();
 
     assertThat(items).doesNotHaveDuplicates();
+  }
+
+  /** Only what decides is named: one of these lines has its limit by a text that was read. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          parlor-line.json          | deposition velocity by Wilson, factor for the concentration; | friction by
+          correlations-disagree.json| head loss by Wilson, Addie, Sellgren and Clift, V50.         | deposition velocity by
+          line-slows-down.json      | friction by Wilson and Thomas, thickened sub-layer           | manure by
+          settling-lane.json        | settling by Camp and Dobbins                                 | head loss by
+          closed-loop-dairy.json    | cut size by Plitt, revised by Flintoff, Plitt and Turak      | head loss by
+          """)
+  void whatDecidesFromMemoryIsNamed(String file, String named, String not) {
+    String sentence = FromMemory.sentence(Shipped.assessment(file)).orElseThrow();
+
+    assertThat(sentence).contains("from memory, unverified", named).doesNotContain(not);
+    assertThat(new TextView(WIDTH).write(Answer.of(Shipped.assessment(file))))
+        .containsOnlyOnce("from memory, unverified: ");
   }
 
   @ParameterizedTest

@@ -9,6 +9,7 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.pump.derating.RepresentativeViscosity;
+import sandslurry.pump.derating.SolidsDerating;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.ViscousCorrection;
 import sandslurry.units.SpecificEnergy;
@@ -22,6 +23,7 @@ import si.uom.quantity.VolumetricFlowRate;
  *     is to say is that none is stable
  * @param curve the pump's head with solids against flow, for the chart; empty for a piston pump
  * @param deratings head ratios by every derating method; empty for a piston pump
+ * @param deratedBy the derating method that is used; empty for a piston pump
  * @param headRatio head with solids over head without, as used
  * @param efficiencyRatio efficiency with solids over efficiency without, as used
  * @param viscous what the liquid takes by every representative viscosity; empty for a piston pump
@@ -32,6 +34,7 @@ public record PumpResult(
     Optional<String> absence,
     List<CurvePoint> curve,
     List<ModelValue> deratings,
+    Optional<SolidsDerating> deratedBy,
     Quantity<Dimensionless> headRatio,
     Quantity<Dimensionless> efficiencyRatio,
     List<Viscous> viscous,

@@ -21,11 +21,8 @@ import sandslurry.units.Kind;
  */
 public final class AsabeD384 implements ManureProduction {
   private static final Citation SOURCE =
-      new Citation(
-          "ASABE",
-          2005,
-          "Standard D384.2, Manure Production and Characteristics; coefficients from memory,"
-              + " unverified");
+      new Citation("ASABE", 2005, "Standard D384.2, Manure Production and Characteristics")
+          .fromMemory("coefficients");
   private static final Equation MANURE =
       SOURCE.equation(
           "m_m",

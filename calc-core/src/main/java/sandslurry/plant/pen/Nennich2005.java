@@ -22,10 +22,8 @@ import sandslurry.units.Kind;
  */
 public final class Nennich2005 implements ManureProduction {
   private static final Citation SOURCE =
-      new Citation(
-          "Nennich et al.",
-          2005,
-          "Journal of Dairy Science 88:3721-3733; coefficients from memory, unverified");
+      new Citation("Nennich et al.", 2005, "Journal of Dairy Science 88:3721-3733")
+          .fromMemory("coefficients");
   private static final Equation MANURE =
       SOURCE.equation(
           "m_m", "manure of a cow", "(0.616 M[kg/d] + 46.2) / 86400", Kind.MASS_PER_HEAD, "M kg/s");

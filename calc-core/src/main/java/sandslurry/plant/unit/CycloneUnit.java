@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import sandslurry.correlation.Bound;
+import sandslurry.correlation.Correlation;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Limits;
@@ -100,6 +101,11 @@ public record CycloneUnit(
                     .map(feed -> cyclone.evaluate(feed, model).hydraulicPowerW() / pumpEfficiency)
                     .orElse(0.0));
     return Optional.of(new EnergyUse("pump of " + name(), Range.of(watts), place.runningShare()));
+  }
+
+  @Override
+  public Optional<Correlation> decidedBy() {
+    return Optional.of(model);
   }
 
   @Override

@@ -5,11 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import sandslurry.correlation.Correlation;
 import sandslurry.fact.Kinds;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
+import sandslurry.separation.capture.CaptureRelations;
 
 /**
  * A unit of a plant, as it is given. Values are in SI, as the kernels that it describes take them.
@@ -185,6 +187,15 @@ public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, Stor
    */
   default OptionalDouble staysS(Stream feed) {
     return OptionalDouble.empty();
+  }
+
+  /**
+   * The published correlation by which it is judged.
+   *
+   * @return the one that decides; empty where none does
+   */
+  default Optional<Correlation> decidedBy() {
+    return role() == Role.SETTLES ? Optional.of(CaptureRelations.TURBULENT) : Optional.empty();
   }
 
   /**

@@ -34,10 +34,11 @@ final class Cave1976 implements SolidsDerating {
 
   private static final Citation SOURCE =
       new Citation(
-          "Cave",
-          1976,
-          "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
-              + " paper H3; coefficients from memory, unverified");
+              "Cave",
+              1976,
+              "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
+                  + " paper H3")
+          .fromMemory("coefficients");
   private static final Equation HEAD_RATIO =
       SOURCE.equation(
           "HR_C",

@@ -31,10 +31,8 @@ public final class EnginGur2003 implements SolidsDerating {
 
   private static final Citation SOURCE =
       new Citation(
-          "Engin and Gur",
-          2003,
-          "Journal of Fluids Engineering 125:149-157; abstract read, coefficients from memory,"
-              + " unverified");
+              "Engin and Gur", 2003, "Journal of Fluids Engineering 125:149-157; abstract read")
+          .fromMemory("coefficients");
   private static final Equation HEAD_RATIO =
       SOURCE.equation(
           "HR_E",

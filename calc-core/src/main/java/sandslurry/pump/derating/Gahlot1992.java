@@ -29,9 +29,8 @@ final class Gahlot1992 implements SolidsDerating {
 
   private static final Citation SOURCE =
       new Citation(
-          "Gahlot, Seshadri and Malhotra",
-          1992,
-          "Journal of Fluids Engineering 114:475-479; coefficients from memory, unverified");
+              "Gahlot, Seshadri and Malhotra", 1992, "Journal of Fluids Engineering 114:475-479")
+          .fromMemory("coefficients");
   private static final Equation HEAD_RATIO =
       SOURCE.equation(
           "HR_G",

@@ -26,10 +26,11 @@ import sandslurry.units.Kind;
 final class Sellgren1979 implements SolidsDerating {
   private static final Citation SOURCE =
       new Citation(
-          "Sellgren",
-          1979,
-          "Performance of a centrifugal pump when pumping ores and industrial minerals,"
-              + " Hydrotransport 6; coefficients from memory, unverified");
+              "Sellgren",
+              1979,
+              "Performance of a centrifugal pump when pumping ores and industrial minerals,"
+                  + " Hydrotransport 6")
+          .fromMemory("coefficients");
   private static final Equation HEAD_RATIO =
       SOURCE.equation(
           "HR_S",

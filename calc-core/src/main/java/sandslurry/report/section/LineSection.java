@@ -203,7 +203,7 @@ final class LineSection extends SectionWriter {
             + (judged.lifting()
                 ? ", at which the coarse grains are just lifted"
                 : ", by "
-                    + judged.limiting().model().name()
+                    + judged.limiting().model().about().nameWithCaveat()
                     + " for grains of "
                     + units.show(Kind.GRAIN, judged.limiting().sizeM()))
             + (judged.slopeMps() > 0
@@ -239,6 +239,7 @@ final class LineSection extends SectionWriter {
     tableOf(RunAt.all(line, runs), columns);
     paragraph(
         "Gradients are in metres of liquid per metre of pipe (feet per foot). The first model"
+            + models.get(0).model().citation().caveat().map(c -> " (" + c + ")").orElse("")
             + " decides and the others bracket it: such models differ by 25 % and more. A star"
             + " marks a model outside its published range. Below the deposition velocity a model of"
             + " moving sand means little."

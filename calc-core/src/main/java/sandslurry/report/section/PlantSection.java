@@ -111,7 +111,7 @@ public final class PlantSection extends SectionWriter {
     table(head, rows);
     paragraph(
         "Manure by "
-            + spec.production().name()
+            + spec.production().about().nameWithCaveat()
             + ", with the sand, wash and rain water of the pen. A range is given in brackets where"
             + " an input has one. The three shares of sand are three different numbers: by mass, by"
             + " volume of the grains (what hydraulics needs) and by bulk volume, as two heaps side"

@@ -70,7 +70,9 @@ final class PumpSection extends SectionWriter {
                               + units.number(Kind.NUMBER, m.estimate().value())
                               + (m.estimate().inRange() ? "" : " (outside its range)"))
                   .collect(Collectors.joining("; "))
-              + ". Used: head ratio "
+              + ". Used: "
+              + pump.deratedBy().map(by -> by.about().nameWithCaveat() + ", ").orElse("")
+              + "head ratio "
               + number(Kind.NUMBER, pump.headRatio())
               + ", efficiency ratio "
               + number(Kind.NUMBER, pump.efficiencyRatio())

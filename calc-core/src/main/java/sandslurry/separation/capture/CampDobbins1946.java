@@ -58,9 +58,10 @@ public final class CampDobbins1946 implements CaptureRelation {
           "Camp and Dobbins, uniform turbulence",
           "V dc/dx = eps d2c/dy2 + w dc/dy, eps = 0.075 h u*",
           new Citation(
-              "Camp and Dobbins",
-              1946,
-              "Transactions ASCE 111:895, with Dobbins (1944), 109:629; from memory, unverified"),
+                  "Camp and Dobbins",
+                  1946,
+                  "Transactions ASCE 111:895, with Dobbins (1944), 109:629")
+              .fromMemory("diffusivity and pages"),
           List.of());
 
   /** Creates the relation; it has no state. */

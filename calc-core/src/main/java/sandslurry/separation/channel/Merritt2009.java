@@ -30,10 +30,11 @@ public final class Merritt2009 implements Correlation {
 
   private static final Citation SOURCE =
       new Citation(
-          "Merritt",
-          2009,
-          "Tractive force design for sanitary sewer self-cleansing, Journal of Environmental"
-              + " Engineering 135(12):1338-1348; power, volume and pages from memory, unverified");
+              "Merritt",
+              2009,
+              "Tractive force design for sanitary sewer self-cleansing, Journal of Environmental"
+                  + " Engineering 135(12):1338-1348")
+          .fromMemory("power, volume and pages");
   private static final Equation STRESS =
       SOURCE.equation(
           "tau_m",

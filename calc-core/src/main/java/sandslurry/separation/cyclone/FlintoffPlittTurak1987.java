@@ -28,10 +28,8 @@ import sandslurry.units.Kind;
  */
 final class FlintoffPlittTurak1987 implements HydrocycloneModel {
   private static final Citation SOURCE =
-      new Citation(
-          "Flintoff, Plitt and Turak",
-          1987,
-          "CIM Bulletin 80(905):39-50; coefficients from memory, unverified");
+      new Citation("Flintoff, Plitt and Turak", 1987, "CIM Bulletin 80(905):39-50")
+          .fromMemory("coefficients");
   private static final Equation THICKNESS =
       SOURCE.equation("t_v", "factor of the viscosity", "(mu[mPa.s])^0.5", Kind.NUMBER, "mu Pa.s");
   private static final Equation CUT =

@@ -50,10 +50,8 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Medronho and Svarovsky",
-          1984,
-          "2nd International Conference on Hydrocyclones, Bath; coefficients from memory,"
-              + " unverified");
+              "Medronho and Svarovsky", 1984, "2nd International Conference on Hydrocyclones, Bath")
+          .fromMemory("coefficients");
   private static final Equation VELOCITY =
       SOURCE.equation(
           "V",

@@ -42,10 +42,10 @@ final class AbGhani1993 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Ab Ghani",
-          1993,
-          "Sediment transport in sewers, PhD thesis, University of Newcastle upon Tyne; coefficients"
-              + " and range from memory, unverified");
+              "Ab Ghani",
+              1993,
+              "Sediment transport in sewers, PhD thesis, University of Newcastle upon Tyne")
+          .fromMemory("coefficients and range");
   private static final Equation DGR =
       SOURCE.equation(
           "D_gr",

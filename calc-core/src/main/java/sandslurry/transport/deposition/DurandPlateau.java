@@ -32,10 +32,10 @@ final class DurandPlateau implements DepositionVelocityModel {
           "durand-plateau-french",
           "Durand, plateau of the French papers",
           new Citation(
-              "Durand and Condolios",
-              1952,
-              "Deuxième Journée de l'Hydraulique, Société Hydrotechnique de France, Grenoble;"
-                  + " plateau from memory, unverified"));
+                  "Durand and Condolios",
+                  1952,
+                  "Deuxième Journée de l'Hydraulique, Société Hydrotechnique de France, Grenoble")
+              .fromMemory("plateau"));
 
   /** The plateau of the English print. */
   public static final DurandPlateau ENGLISH =
@@ -44,10 +44,10 @@ final class DurandPlateau implements DepositionVelocityModel {
           "durand-plateau-english",
           "Durand, plateau of the English print",
           new Citation(
-              "Durand",
-              1953,
-              "Proceedings of the Minnesota International Hydraulics Convention, 89-103; plateau"
-                  + " from memory, unverified"));
+                  "Durand",
+                  1953,
+                  "Proceedings of the Minnesota International Hydraulics Convention, 89-103")
+              .fromMemory("plateau"));
 
   private final double factor;
   private final String id;

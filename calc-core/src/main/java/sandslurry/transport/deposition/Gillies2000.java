@@ -34,10 +34,10 @@ final class Gillies2000 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Gillies, Schaan, Sumner, McKibben and Shook",
-          2000,
-          "Canadian Journal of Chemical Engineering 78:704-708; coefficients from memory,"
-              + " unverified");
+              "Gillies, Schaan, Sumner, McKibben and Shook",
+              2000,
+              "Canadian Journal of Chemical Engineering 78:704-708")
+          .fromMemory("coefficients");
   private static final Equation K =
       SOURCE.equation(
           "K", "number of viscosity and size", "(nu^2/g)^(1/3)/d", Kind.NUMBER, "nu m2/s, d m");

@@ -49,10 +49,11 @@ final class GilliesShook implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Shook, Gillies and Sanders",
-          2002,
-          "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
-              + " 11508-1E02, Saskatoon; coefficients and range from memory, unverified");
+              "Shook, Gillies and Sanders",
+              2002,
+              "Pipeline Hydrotransport with Applications in the Oil Sand Industry, SRC Publication"
+                  + " 11508-1E02, Saskatoon")
+          .fromMemory("coefficients and range");
   private static final Equation AR =
       SOURCE.equation(
           "Ar",

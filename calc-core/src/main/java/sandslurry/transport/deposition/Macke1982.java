@@ -32,10 +32,10 @@ final class Macke1982 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Macke",
-          1982,
-          "Mitteilungen des Leichtweiss-Instituts 71, Technische Universität Braunschweig;"
-              + " coefficients from memory, unverified");
+              "Macke",
+              1982,
+              "Mitteilungen des Leichtweiss-Instituts 71, Technische Universität Braunschweig")
+          .fromMemory("coefficients");
   private static final Equation CARRIED =
       SOURCE.equation(
           "C",

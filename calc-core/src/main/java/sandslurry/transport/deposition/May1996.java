@@ -43,10 +43,11 @@ final class May1996 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "May, Ackers, Butler and John",
-          1996,
-          "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
-              + " in CIRIA report 141; coefficients from memory, unverified");
+              "May, Ackers, Butler and John",
+              1996,
+              "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
+                  + " in CIRIA report 141")
+          .fromMemory("coefficients");
   private static final Equation VT =
       SOURCE.equation(
           "V_t",

@@ -41,10 +41,8 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   private static final HinderedSettling HINDERED = new Rowe1987();
 
   private static final Citation SOURCE =
-      new Citation(
-          "Oroskar and Turian",
-          1980,
-          "AIChE Journal 26:550-558; coefficients from memory, unverified");
+      new Citation("Oroskar and Turian", 1980, "AIChE Journal 26:550-558")
+          .fromMemory("coefficients");
   private static final Equation RE =
       SOURCE.equation(
           "Re",

@@ -39,10 +39,11 @@ final class Thomas1979 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Thomas",
-          1979,
-          "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
-              + " chapter on slurry pumps, the exponents from memory, unverified");
+              "Thomas",
+              1979,
+              "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
+                  + " chapter on slurry pumps")
+          .fromMemory("exponents");
   private static final Equation V =
       SOURCE.equation(
           "V_T",

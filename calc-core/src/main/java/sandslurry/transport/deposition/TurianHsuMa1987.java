@@ -27,10 +27,8 @@ import sandslurry.units.Kind;
  */
 final class TurianHsuMa1987 implements DepositionVelocityModel {
   private static final Citation SOURCE =
-      new Citation(
-          "Turian, Hsu and Ma",
-          1987,
-          "Powder Technology 51:35-47; coefficients from memory, unverified");
+      new Citation("Turian, Hsu and Ma", 1987, "Powder Technology 51:35-47")
+          .fromMemory("coefficients");
   private static final Equation RE =
       SOURCE.equation(
           "Re",

@@ -36,10 +36,10 @@ final class Wasp1977 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Wasp, Kenny and Gandhi",
-          1977,
-          "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
-              + " from memory, unverified");
+              "Wasp, Kenny and Gandhi",
+              1977,
+              "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications")
+          .fromMemory("coefficients");
   private static final Equation V =
       SOURCE.equation(
           "V",

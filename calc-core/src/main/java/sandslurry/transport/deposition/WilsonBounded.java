@@ -39,11 +39,12 @@ final class WilsonBounded implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Wilson",
-          1979,
-          "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
-              + " (1990); that the lower of the two holds was read in a"
-              + " handbook chapter on slurry pumps, 0.018 and 0.13 are from memory, unverified");
+              "Wilson",
+              1979,
+              "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
+                  + " (1990); that the lower of the two holds was read in a"
+                  + " handbook chapter on slurry pumps")
+          .fromMemory("0.018 and 0.13");
   private static final Equation FOUND =
       Equation.search(
           "V_b",

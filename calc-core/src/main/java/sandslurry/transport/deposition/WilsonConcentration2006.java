@@ -43,10 +43,10 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Wilson, Addie, Sellgren and Clift",
-          2006,
-          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients from memory,"
-              + " unverified");
+              "Wilson, Addie, Sellgren and Clift",
+              2006,
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer")
+          .fromMemory("coefficients");
   private static final Equation CR =
       SOURCE.equation("C_r", "concentration over that of a packed bed", "C/0.60", Kind.NUMBER, "C");
   private static final Equation CRM =

@@ -27,10 +27,8 @@ final class WilsonJudge1978 implements DepositionVelocityModel {
   private static final Bound GROUP = new Bound("d/(D C_D)", Kind.NUMBER, 1e-5, 1e-3);
 
   private static final Citation SOURCE =
-      new Citation(
-          "Wilson and Judge",
-          1978,
-          "Hydrotransport 5, BHRA, Hannover; coefficients from memory, unverified");
+      new Citation("Wilson and Judge", 1978, "Hydrotransport 5, BHRA, Hannover")
+          .fromMemory("coefficients");
   private static final Equation V =
       SOURCE.equation(
           "V",

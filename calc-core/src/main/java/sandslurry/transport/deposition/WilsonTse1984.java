@@ -45,10 +45,8 @@ public final class WilsonTse1984 implements Correlation {
           Math.sin(Math.toRadians(STEEPEST_DEGREES)) * (1 + 1e-12));
 
   private static final Citation SOURCE =
-      new Citation(
-          "Wilson and Tse",
-          1984,
-          "Hydrotransport 9, BHRA, Rome; chart values from memory, unverified");
+      new Citation("Wilson and Tse", 1984, "Hydrotransport 9, BHRA, Rome")
+          .fromMemory("chart values");
   private static final String STEEP =
       "a bed ceases to be possible from 60 to 75 degrees; "
           + "rule of the theory page on the deposition velocity";

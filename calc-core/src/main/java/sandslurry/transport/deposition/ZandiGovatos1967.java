@@ -31,9 +31,8 @@ final class ZandiGovatos1967 implements DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Zandi and Govatos",
-          1967,
-          "Journal of the Hydraulics Division, ASCE 93(HY3):145; index from memory, unverified");
+              "Zandi and Govatos", 1967, "Journal of the Hydraulics Division, ASCE 93(HY3):145")
+          .fromMemory("index");
   private static final Equation V =
       SOURCE.equation(
           "V",

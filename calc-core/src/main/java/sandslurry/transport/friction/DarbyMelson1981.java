@@ -43,10 +43,11 @@ public final class DarbyMelson1981 implements TurbulentFrictionModel {
           "f = (f_L^m + f_T^m)^(1/m), f_T = 10^a Re^-0.193, a = -1.378 (1 + 0.146 exp(-2.9e-5"
               + " He)), m = 1.7 + 40000/Re, f Fanning",
           new Citation(
-              "Darby and Melson",
-              1981,
-              "Chemical Engineering 88(26):59-61; constants seen in two public codes after Darby, which"
-                  + " have -1.47 for the -1.378 that is from memory, unverified"),
+                  "Darby and Melson",
+                  1981,
+                  "Chemical Engineering 88(26):59-61; constants seen in two public codes after Darby, which"
+                      + " have -1.47 for -1.378")
+              .fromMemory("-1.378"),
           List.of(INDEX, HEDSTROM, ROUGHNESS));
 
   private final double leading;

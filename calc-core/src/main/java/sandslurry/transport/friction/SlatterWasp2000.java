@@ -29,10 +29,10 @@ final class SlatterWasp2000 implements TransitionCriterion {
           "Slatter and Wasp, large Hedström number",
           "V_t = 26 sqrt(tau_y / rho)",
           new Citation(
-              "Slatter and Wasp",
-              2000,
-              "10th International Conference on Transport and Sedimentation of Solid Particles, Wroclaw;"
-                  + " from memory, unverified"),
+                  "Slatter and Wasp",
+                  2000,
+                  "10th International Conference on Transport and Sedimentation of Solid Particles, Wroclaw")
+              .fromMemory("coefficients"),
           List.of(HEDSTROM));
 
   @Override

@@ -66,10 +66,10 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
           "Wilson and Thomas, thickened sub-layer",
           "V = V_N + u* [11.6 (alpha - 1) - 2.5 ln alpha - Omega]",
           new Citation(
-              "Wilson and Thomas",
-              1985,
-              "Canadian Journal of Chemical Engineering 63:539-546; from memory, unverified; rough wall"
-                  + " added here"),
+                  "Wilson and Thomas",
+                  1985,
+                  "Canadian Journal of Chemical Engineering 63:539-546; rough wall added here")
+              .fromMemory("coefficients"),
           List.of(REYNOLDS, INDEX, ROUGHNESS));
 
   @Override

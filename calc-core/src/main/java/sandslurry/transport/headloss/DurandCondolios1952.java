@@ -49,11 +49,12 @@ final class DurandCondolios1952 implements HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Durand and Condolios",
-          1952,
-          "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
-              + " Minnesota International Hydraulics Convention:89-103; constants from memory,"
-              + " unverified, but consistent with each other");
+              "Durand and Condolios",
+              1952,
+              "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
+                  + " Minnesota International Hydraulics Convention:89-103; constants consistent with each"
+                  + " other")
+          .fromMemory("constants");
   static final Equation PSI =
       SOURCE.equation(
           "psi",

@@ -46,11 +46,12 @@ final class Newitt1955 implements HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Newitt, Richardson, Abbott and Turtle",
-          1955,
-          "Transactions of the Institution of Chemical Engineers 33:93-113; coefficients from"
-              + " memory, unverified; pipe and grain sizes by Miedema, Slurry Transport"
-              + " (open text), section 6.5");
+              "Newitt, Richardson, Abbott and Turtle",
+              1955,
+              "Transactions of the Institution of Chemical Engineers 33:93-113;"
+                  + " pipe and grain sizes by Miedema, Slurry Transport"
+                  + " (open text), section 6.5")
+          .fromMemory("coefficients");
   private static final Equation GRADIENT =
       SOURCE.equation(
           "i_m",

@@ -53,11 +53,12 @@ final class TurianYuan1977 implements HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Turian and Yuan",
-          1977,
-          "AIChE Journal 23:232-243; coefficients from memory, unverified, but the printed"
-              + " boundaries of the regimes follow from them within 0.3 %; range by Miedema,"
-              + " Slurry Transport (open text), section 6.10");
+              "Turian and Yuan",
+              1977,
+              "AIChE Journal 23:232-243; the printed boundaries of the regimes follow"
+                  + " from its coefficients within 0.3 %; range by Miedema,"
+                  + " Slurry Transport (open text), section 6.10")
+          .fromMemory("coefficients");
   private static final Equation FANNING =
       SOURCE.equation("f_w", "Fanning friction factor of the carrier", "f/4", Kind.NUMBER, "f");
   private static final Equation FROUDE =

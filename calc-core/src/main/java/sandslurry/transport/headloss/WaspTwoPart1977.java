@@ -62,10 +62,10 @@ final class WaspTwoPart1977 implements HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Wasp, Kenny and Gandhi",
-          1977,
-          "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications; coefficients"
-              + " from memory, unverified");
+              "Wasp, Kenny and Gandhi",
+              1977,
+              "Solid-Liquid Flow: Slurry Pipeline Transportation, Trans Tech Publications")
+          .fromMemory("coefficients");
   private static final Equation FOUND =
       Equation.search(
           "i_m",

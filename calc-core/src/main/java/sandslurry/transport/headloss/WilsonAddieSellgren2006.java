@@ -57,11 +57,11 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Wilson, Addie, Sellgren and Clift",
-          2006,
-          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
-              + " as in the chapter on solids transport of a pump handbook; the other"
-              + " coefficients from memory, unverified");
+              "Wilson, Addie, Sellgren and Clift",
+              2006,
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
+                  + " as in the chapter on solids transport of a pump handbook")
+          .fromMemory("other coefficients");
   private static final Equation FALL50 =
       SOURCE.equation(
           "w50",

@@ -38,10 +38,8 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-          "Zandi and Govatos",
-          1967,
-          "Journal of the Hydraulics Division ASCE 93(HY3):145-159; coefficients from memory,"
-              + " unverified");
+              "Zandi and Govatos", 1967, "Journal of the Hydraulics Division ASCE 93(HY3):145-159")
+          .fromMemory("coefficients");
   private static final Equation GRADIENT =
       SOURCE.equation(
           "i_m",
