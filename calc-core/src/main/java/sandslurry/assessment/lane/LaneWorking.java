@@ -5,8 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.sand.Grain;
 import sandslurry.separation.UnitFeed;
@@ -26,51 +25,8 @@ import sandslurry.units.UnitSystem;
 
 /** The working behind the settling lane. */
 public final class LaneWorking {
-  private static final Equations EQUATIONS = Equations.of(LaneWorking.class);
-  private static final Equation DEPTH = EQUATIONS.of("depth", Kind.BORE);
-  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
-  private static final Equation RADIUS = EQUATIONS.of("radius", Kind.BORE);
-  private static final Equation SLOPE = EQUATIONS.of("slope", Kind.NUMBER);
-  private static final Equation SHEAR = EQUATIONS.of("shear", Kind.FALL);
-  private static final Equation FACTOR = EQUATIONS.of("factor", Kind.NUMBER);
-  private static final Equation FROUDE = EQUATIONS.of("froude", Kind.NUMBER);
-  private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
-  private static final Equation RESIDENCE = EQUATIONS.of("residence", Kind.TIME);
-  private static final Equation OVERFLOW =
-      EQUATIONS.of("overflow", Kind.FALL, CaptureRelations.IDEAL.citation().toString());
-  private static final Equation STORED = EQUATIONS.of("stored", Kind.MASS);
-  private static final Equation ENTERING = EQUATIONS.of("entering", Kind.MASS_PER_DAY);
-  private static final Equation CYCLE = EQUATIONS.of("cycle", Kind.DAYS);
-  private static final Equation MEAN = EQUATIONS.of("mean", Kind.PERCENT);
-  private static final Equation COATED = EQUATIONS.of("coated", Kind.FALL);
-  private static final Equation GRAIN_REYNOLDS = EQUATIONS.of("grain-reynolds", Kind.NUMBER);
-  private static final Equation HINDERED = EQUATIONS.of("hindered", Kind.FALL);
-  private static final Equation FALL_TIME = EQUATIONS.of("fall-time", Kind.TIME);
-  private static final Equation IDEAL =
-      EQUATIONS.of("ideal", Kind.PERCENT, CaptureRelations.IDEAL.citation().toString());
-  private static final Equation TURBULENT =
-      EQUATIONS.of("turbulent", Kind.PERCENT, new CampDobbins1946().citation().toString());
-  private static final Equation MIXED =
-      EQUATIONS.of("mixed", Kind.PERCENT, CaptureRelations.MIXED.citation().toString());
-  private static final Equation CAMP =
-      scour("V_c", "velocity that scours, by Camp", ScourModels.CAMP.citation().toString());
-  private static final Equation SHIELDS =
-      scour("V_sh", "velocity that scours, by Shields", ScourModels.SHIELDS.citation().toString());
-  private static final Equation SCOUR = EQUATIONS.of("scour", Kind.VELOCITY);
-  private static final Equation SUSPENSION = EQUATIONS.of("suspension", Kind.NUMBER);
-  private static final Equation KEPT = EQUATIONS.of("kept", Kind.PERCENT);
 
   private LaneWorking() {}
-
-  private static Equation scour(String symbol, String meaning, String source) {
-    return Equation.of(
-        symbol,
-        meaning,
-        "sqrt(8 theta g (s - 1) d / f)",
-        Kind.VELOCITY,
-        source,
-        "theta, s, d m, f");
-  }
 
   /**
    * Keeps the steps of capture, scour and cleaning cycle.
@@ -82,22 +38,23 @@ public final class LaneWorking {
    */
   public static void tell(
       Trace trace, Design design, LaneEvaluation evaluation, LaneResult result) {
+    Sheet sheet = Sheet.of(LaneWorking.class, trace);
     LaneSpec spec = design.lane().orElseThrow();
     UnitFeed feed = evaluation.feed();
-    trace.begin("settling lane", "");
-    flow(trace, spec, feed, result);
+    sheet.begin("settling lane", "");
+    flow(sheet, spec, feed, result);
     double length = Measure.LENGTH.si(spec.length());
     double width = Measure.LENGTH.si(spec.width());
-    trace.step(
-        STORED,
+    sheet.step(
+        "stored",
         result.storageKg(),
         length,
         width,
         Measure.LENGTH.si(spec.sandStorageDepth()),
         SettlingLane.USUAL_POROSITY,
         feed.sandDensityKgM3());
-    trace.step(
-        ENTERING,
+    sheet.step(
+        "entering",
         result.sandKgPs(),
         feed.volumeFraction(),
         feed.mixtureM3ps(),
@@ -105,10 +62,10 @@ public final class LaneWorking {
         evaluation.runningShare());
     LaneFilling likely = result.cycle().likely();
     if (likely.intervalS().isPresent()) {
-      trace.step(CYCLE, likely.intervalS().getAsDouble(), result.storageKg(), result.sandKgPs());
+      sheet.step("cycle", likely.intervalS().getAsDouble(), result.storageKg(), result.sandKgPs());
     }
-    trace.step(
-        MEAN, likely.meanRecovery(), likely.points().get(0).recovery(), likely.lastRecovery());
+    sheet.step(
+        "mean", likely.meanRecovery(), likely.points().get(0).recovery(), likely.lastRecovery());
     // The class of which most is lost governs.
     List<LaneClass> mostLostFirst = new ArrayList<>(result.classes());
     mostLostFirst.stream()
@@ -119,70 +76,85 @@ public final class LaneWorking {
               mostLostFirst.add(0, worst);
             });
     for (LaneClass grains : mostLostFirst) {
-      trace.begin(
+      sheet.begin(
           "grains in the settling lane", UnitSystem.METRIC.show(Kind.GRAIN, grains.size().meanM()));
-      settling(trace, feed, result, grains);
-      capture(trace, feed, result, grains);
+      settling(sheet, feed, result, grains);
+      capture(sheet, feed, result, grains);
     }
   }
 
-  private static void flow(Trace trace, LaneSpec spec, UnitFeed feed, LaneResult result) {
+  private static void flow(Sheet sheet, LaneSpec spec, UnitFeed feed, LaneResult result) {
     ChannelFlow flow = result.flow();
     double q = feed.mixtureM3ps();
     double width = Measure.LENGTH.si(spec.width());
     double length = Measure.LENGTH.si(spec.length());
     double n = Measure.FRACTION.si(spec.manning());
-    double depth = trace.step(DEPTH, flow.depthM(), q, width, Measure.FRACTION.si(spec.slope()), n);
-    double velocity = trace.step(VELOCITY, flow.velocityMps(), q, width, depth);
-    double radius = trace.step(RADIUS, flow.hydraulicRadiusM(), width, depth);
-    double slope = trace.step(SLOPE, flow.frictionSlope(), n, velocity, radius);
-    trace.step(SHEAR, flow.shearVelocityMps(), radius, slope);
-    trace.step(FACTOR, flow.darcyFrictionFactor(), n, radius);
-    trace.step(FROUDE, flow.froudeNumber(), velocity, depth);
-    trace.step(
-        REYNOLDS,
+    double depth =
+        sheet.step("depth", flow.depthM(), q, width, Measure.FRACTION.si(spec.slope()), n);
+    double velocity = sheet.step("velocity", flow.velocityMps(), q, width, depth);
+    double radius = sheet.step("radius", flow.hydraulicRadiusM(), width, depth);
+    double slope = sheet.step("slope", flow.frictionSlope(), n, velocity, radius);
+    sheet.step("shear", flow.shearVelocityMps(), radius, slope);
+    sheet.step("factor", flow.darcyFrictionFactor(), n, radius);
+    sheet.step("froude", flow.froudeNumber(), velocity, depth);
+    sheet.step(
+        "reynolds",
         result.reynoldsNumber(),
         radius,
         velocity,
         feed.liquid().densityKgM3(),
         feed.liquid().viscosityPaS());
-    trace.step(RESIDENCE, result.residenceTimeS(), length, width, depth, q);
-    trace.step(OVERFLOW, result.basin().overflowVelocityMps(), q, length, width);
+    sheet.step("residence", result.residenceTimeS(), length, width, depth, q);
+    sheet
+        .by(CaptureRelations.IDEAL.citation())
+        .step("overflow", result.basin().overflowVelocityMps(), q, length, width);
   }
 
-  private static void settling(Trace trace, UnitFeed feed, LaneResult result, LaneClass grains) {
+  private static void settling(Sheet sheet, UnitFeed feed, LaneResult result, LaneClass grains) {
     double d = grains.size().meanM();
     Grain grain = new Grain(d, feed.sandDensityKgM3(), feed.shape());
     double nu = feed.liquid().kinematicViscosityM2ps();
-    double alone = SettlingVelocities.DEFAULT.velocityMps(grain, feed.liquid(), trace).value();
-    double coated = trace.step(COATED, grains.settlingVelocityMps(), feed.settlingFactor(), alone);
-    double reynolds = trace.step(GRAIN_REYNOLDS, coated * d / nu, coated, d, nu);
+    double alone =
+        SettlingVelocities.DEFAULT.velocityMps(grain, feed.liquid(), sheet.trace()).value();
+    double coated =
+        sheet.step("coated", grains.settlingVelocityMps(), feed.settlingFactor(), alone);
+    double reynolds = sheet.step("grain-reynolds", coated * d / nu, coated, d, nu);
     double exponent =
-        HinderedSettlings.DEFAULT.exponent(reynolds, feed.volumeFraction(), trace).value();
+        HinderedSettlings.DEFAULT.exponent(reynolds, feed.volumeFraction(), sheet.trace()).value();
     double hindered = grains.hinderedVelocityMps();
-    trace.step(HINDERED, hindered, coated, feed.volumeFraction(), exponent);
-    trace.step(FALL_TIME, grains.fallTimeS(), result.flow().depthM(), hindered);
+    sheet.step("hindered", hindered, coated, feed.volumeFraction(), exponent);
+    sheet.step("fall-time", grains.fallTimeS(), result.flow().depthM(), hindered);
   }
 
-  private static void capture(Trace trace, UnitFeed feed, LaneResult result, LaneClass grains) {
+  private static void capture(Sheet sheet, UnitFeed feed, LaneResult result, LaneClass grains) {
     double hindered = grains.hinderedVelocityMps();
     double overflow = result.basin().overflowVelocityMps();
     double shear = result.basin().shearVelocityMps();
-    trace.step(IDEAL, grains.capture().ideal(), hindered, overflow);
-    trace.step(TURBULENT, grains.capture().campDobbins(), hindered, overflow, shear);
-    trace.step(MIXED, grains.capture().vetter(), hindered, overflow);
+    sheet
+        .by(CaptureRelations.IDEAL.citation())
+        .step("ideal", grains.capture().ideal(), hindered, overflow);
+    sheet
+        .by(new CampDobbins1946().citation())
+        .step("turbulent", grains.capture().campDobbins(), hindered, overflow, shear);
+    sheet
+        .by(CaptureRelations.MIXED.citation())
+        .step("mixed", grains.capture().vetter(), hindered, overflow);
     double d = grains.size().meanM();
     Grain grain = new Grain(d, feed.sandDensityKgM3(), feed.shape());
     double ratio = feed.sandDensityKgM3() / feed.liquid().densityKgM3();
     double friction = result.flow().darcyFrictionFactor();
-    double camp = ScourModels.CAMP.shieldsNumber(grain, feed.liquid(), trace).value();
-    trace.step(CAMP, grains.campScourMps(), camp, ratio, d, friction);
-    double shields = ScourModels.SHIELDS.shieldsNumber(grain, feed.liquid(), trace).value();
-    trace.step(SHIELDS, grains.shieldsScourMps(), shields, ratio, d, friction);
-    trace.step(SCOUR, grains.scourVelocityMps(), grains.campScourMps(), grains.shieldsScourMps());
-    trace.step(SUSPENSION, grains.suspensionRatio(), hindered, shear);
-    trace.step(
-        KEPT,
+    double camp = ScourModels.CAMP.shieldsNumber(grain, feed.liquid(), sheet.trace()).value();
+    sheet
+        .by(ScourModels.CAMP.citation())
+        .step("camp", grains.campScourMps(), camp, ratio, d, friction);
+    double shields = ScourModels.SHIELDS.shieldsNumber(grain, feed.liquid(), sheet.trace()).value();
+    sheet
+        .by(ScourModels.SHIELDS.citation())
+        .step("shields", grains.shieldsScourMps(), shields, ratio, d, friction);
+    sheet.step("scour", grains.scourVelocityMps(), grains.campScourMps(), grains.shieldsScourMps());
+    sheet.step("suspension", grains.suspensionRatio(), hindered, shear);
+    sheet.step(
+        "kept",
         grains.kept().likely(),
         result.flow().velocityMps(),
         grains.scourVelocityMps(),

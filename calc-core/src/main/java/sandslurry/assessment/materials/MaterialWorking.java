@@ -1,8 +1,9 @@
 package sandslurry.assessment.materials;
 
 import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
+import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
 import sandslurry.material.sand.Grain;
@@ -12,11 +13,6 @@ import sandslurry.units.UnitSystem;
 
 /** The working behind the liquid and the sand. */
 public final class MaterialWorking {
-  private static final Equations EQUATIONS = Equations.of(MaterialWorking.class);
-  private static final Equation RELATIVE = EQUATIONS.of("relative", Kind.NUMBER);
-  private static final Equation KINEMATIC = EQUATIONS.of("kinematic", Kind.KINEMATIC_VISCOSITY);
-  private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
-  private static final Equation CROWD = EQUATIONS.of("crowd", Kind.NUMBER);
 
   private MaterialWorking() {}
 
@@ -30,60 +26,33 @@ public final class MaterialWorking {
    */
   public static void tell(
       Trace trace, Materials materials, SettlingResult settling, double volumeFraction) {
-    trace.begin("liquid and sand", "");
-    double temperature = materials.carrier().temperatureK();
-    trace.step(
-        Equation.lookup(
-            "rho_l",
-            "density of the liquid without sand",
-            "property of the liquid at this temperature",
-            Kind.DENSITY,
-            materials.carrier().description(),
-            "T K"),
-        materials.carrier().densityKgM3(),
-        temperature);
-    trace.step(
-        Equation.lookup(
-            "p_v",
-            "vapour pressure of the liquid, absolute",
-            "property of water at this temperature",
-            Kind.PRESSURE,
-            "IAPWS (see the theory page on carrier and sand)",
-            "T K"),
-        materials.carrier().vapourPressurePa(),
-        temperature);
-    String gradation = materials.design().sand().source();
-    String fines = UnitSystem.METRIC.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M);
-    trace.step(
+    Sheet sheet = Sheet.of(MaterialWorking.class, trace);
+    sheet.begin("liquid and sand", "");
+    Carrier carrier = materials.carrier();
+    Sheet described = sheet.by(carrier.description());
+    described.step("density", carrier.densityKgM3(), carrier.temperatureK());
+    sheet.step("vapour-pressure", carrier.vapourPressurePa(), carrier.temperatureK());
+    String source = materials.design().sand().source();
+    String finest = UnitSystem.METRIC.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M);
+    sheet.step(
         Equation.lookup(
             "x_f",
             "share of fines, which belong to the liquid",
-            "sand that passes " + fines + ", from the gradation",
+            "sand that passes " + finest + ", from the gradation",
             Kind.PERCENT,
-            gradation),
+            source),
         materials.finesShare());
-    passing(trace, "d50", "50 %", materials.coarse().d50M(), gradation);
-    passing(trace, "d85", "85 %", materials.coarse().d85M(), gradation);
+    Sheet gradation = sheet.by(source);
+    gradation.step("d50", materials.coarse().d50M());
+    gradation.step("d85", materials.coarse().d85M());
     for (SettlingResult.OfSize size : settling.sizes()) {
-      trace.begin("settling of one grain in liquid at rest", size.name());
-      size.chosen().ifPresent(chosen -> settling(trace, materials, size, chosen, volumeFraction));
+      sheet.begin("settling of one grain in liquid at rest", size.name());
+      size.chosen().ifPresent(chosen -> settling(sheet, materials, size, chosen, volumeFraction));
     }
   }
 
-  private static void passing(
-      Trace trace, String symbol, String share, double sizeM, String gradation) {
-    trace.step(
-        Equation.lookup(
-            symbol,
-            "size that " + share + " of the sand passes, fines left out",
-            "gradation, log-linear between the sieves",
-            Kind.GRAIN,
-            gradation),
-        sizeM);
-  }
-
   private static void settling(
-      Trace trace,
+      Sheet sheet,
       Materials materials,
       SettlingResult.OfSize size,
       SettlingResult.Chosen chosen,
@@ -92,12 +61,13 @@ public final class MaterialWorking {
     Grain grain =
         new Grain(size.sizeM(), materials.sandDensityKgM3(), materials.design().sand().shape());
     double nu = liquid.kinematicViscosityM2ps();
-    properties(trace, grain.densityKgM3(), liquid);
-    double velocity = chosen.model().velocityMps(grain, liquid, trace).value();
+    properties(sheet.trace(), grain.densityKgM3(), liquid);
+    double velocity = chosen.model().velocityMps(grain, liquid, sheet.trace()).value();
     double reynolds =
-        trace.step(REYNOLDS, velocity * size.sizeM() / nu, velocity, size.sizeM(), nu);
-    double exponent = HinderedSettlings.DEFAULT.exponent(reynolds, volumeFraction, trace).value();
-    trace.step(CROWD, size.hinderedFactor(), volumeFraction, exponent);
+        sheet.step("reynolds", velocity * size.sizeM() / nu, velocity, size.sizeM(), nu);
+    double exponent =
+        HinderedSettlings.DEFAULT.exponent(reynolds, volumeFraction, sheet.trace()).value();
+    sheet.step("crowd", size.hinderedFactor(), volumeFraction, exponent);
   }
 
   /**
@@ -108,8 +78,9 @@ public final class MaterialWorking {
    * @param liquid the liquid at the shear rate in question
    */
   public static void properties(Trace trace, double sandDensityKgM3, Liquid liquid) {
+    Sheet sheet = Sheet.of(MaterialWorking.class, trace);
     double rho = liquid.densityKgM3();
-    trace.step(RELATIVE, sandDensityKgM3 / rho - 1, sandDensityKgM3, rho);
-    trace.step(KINEMATIC, liquid.kinematicViscosityM2ps(), liquid.viscosityPaS(), rho);
+    sheet.step("relative", sandDensityKgM3 / rho - 1, sandDensityKgM3, rho);
+    sheet.step("kinematic", liquid.kinematicViscosityM2ps(), liquid.viscosityPaS(), rho);
   }
 }

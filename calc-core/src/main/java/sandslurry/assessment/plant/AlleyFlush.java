@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.design.plant.PlantSpec.FlushSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Water;
@@ -24,11 +23,6 @@ import sandslurry.units.Kind;
  * @param pen a pen with a flush
  */
 public record AlleyFlush(PlantModel model, PenSpec pen) {
-  private static final Equations EQUATIONS = Equations.of(AlleyFlush.class);
-  private static final Equation FLUSH_RADIUS = EQUATIONS.of("flush-radius", Kind.DEPTH);
-  private static final Equation FLUSH_VELOCITY = EQUATIONS.of("flush-velocity", Kind.VELOCITY);
-  private static final Equation FLUSH_WAVE = EQUATIONS.of("flush-wave", Kind.LENGTH);
-  private static final Equation FLUSH_STRESS = EQUATIONS.of("flush-stress", Kind.STRESS);
 
   /**
    * The flush as it is given.
@@ -109,16 +103,17 @@ public record AlleyFlush(PlantModel model, PenSpec pen) {
 
   /** Tells how velocity and stress come about. */
   void tell(Trace trace) {
-    trace.begin("flush of pen " + pen.pen().name(), "");
+    Sheet sheet = Sheet.of(AlleyFlush.class, trace);
+    sheet.begin("flush of pen " + pen.pen().name(), "");
     Flush flush = given().flush();
     double density = water().densityKgM3();
     double width = flush.alley().widthM();
     double depth = flush.depthM();
     double slope = flush.alley().slope();
-    double radius = trace.step(FLUSH_RADIUS, flush.alley().hydraulicRadiusM(depth), width, depth);
+    double radius = sheet.step("flush-radius", flush.alley().hydraulicRadiusM(depth), width, depth);
     double velocity =
-        trace.step(FLUSH_VELOCITY, flush.velocityMps(), radius, slope, flush.alley().manningN());
-    trace.step(FLUSH_WAVE, flush.waveM(), velocity, flush.durationS());
-    trace.step(FLUSH_STRESS, flush.stressPa(density), density, radius, slope);
+        sheet.step("flush-velocity", flush.velocityMps(), radius, slope, flush.alley().manningN());
+    sheet.step("flush-wave", flush.waveM(), velocity, flush.durationS());
+    sheet.step("flush-stress", flush.stressPa(density), density, radius, slope);
   }
 }

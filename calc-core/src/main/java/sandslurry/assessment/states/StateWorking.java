@@ -10,7 +10,7 @@ import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Water;
 import sandslurry.pump.rotodynamic.WearIndex;
@@ -20,10 +20,6 @@ import sandslurry.units.Measure;
 
 /** The working behind the line in each of its states, with its pumps and their suction. */
 public final class StateWorking {
-  private static final Equations EQUATIONS = Equations.of(StateWorking.class);
-  private static final Equation DRIVEN = EQUATIONS.of("driven", Kind.FLOW);
-  private static final Equation HELD = EQUATIONS.of("held", Kind.FLOW);
-  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
   private static final Equation WEAR =
       Equation.of(
           "W_1",
@@ -40,12 +36,6 @@ public final class StateWorking {
           Kind.NUMBER,
           WearIndex.SOURCE,
           "Q m3/s, Q_design m3/s");
-  private static final Equation REGION = EQUATIONS.of("region", Kind.PERCENT);
-  private static final Equation VAPOUR = EQUATIONS.of("vapour", Kind.PRESSURE);
-  private static final Equation AVAILABLE = EQUATIONS.of("available", Kind.HEAD);
-  private static final Equation SUCTION_SPEED = EQUATIONS.of("suction-speed", Kind.NUMBER);
-  private static final Equation REQUIRED = EQUATIONS.of("required", Kind.HEAD);
-  private static final Equation NEEDED = EQUATIONS.of("needed", Kind.HEAD);
 
   private StateWorking() {}
 
@@ -57,42 +47,43 @@ public final class StateWorking {
    * @param states the states as the assessment shows them
    */
   public static void tell(Trace trace, Design design, List<StateResult> states) {
+    Sheet sheet = Sheet.of(StateWorking.class, trace);
     List<StateResult> gravestFirst = new ArrayList<>(states);
     gravestFirst.sort(Comparator.comparing(StateResult::severity).reversed());
     for (StateResult state : gravestFirst) {
-      state.point().ifPresent(point -> tell(trace, design, state, point));
+      state.point().ifPresent(point -> tell(sheet, design, state, point));
     }
   }
 
-  private static void tell(Trace trace, Design design, StateResult state, Point point) {
-    trace.begin("line in service", state.name());
+  private static void tell(Sheet sheet, Design design, StateResult state, Point point) {
+    sheet.begin("line in service", state.name());
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     double flow = point.flowM3ps();
     if (state.asked()) {
-      trace.step(
-          point.driven() ? DRIVEN : HELD,
+      sheet.step(
+          point.driven() ? "driven" : "held",
           flow,
           point.headM(),
           point.densityKgM3(),
           point.temperatureK());
-      trace.step(
-          VELOCITY,
+      sheet.step(
+          "velocity",
           point.velocityMps(),
           flow,
           Measure.LENGTH.si(design.route().orElseThrow().run(point.run()).largestBore()));
     }
-    trace.step(WEAR, Math.pow(flow / designFlow, WearIndex.LOW_POWER), flow, designFlow);
-    trace.step(MORE_WEAR, Math.pow(flow / designFlow, WearIndex.HIGH_POWER), flow, designFlow);
+    sheet.step(WEAR, Math.pow(flow / designFlow, WearIndex.LOW_POWER), flow, designFlow);
+    sheet.step(MORE_WEAR, Math.pow(flow / designFlow, WearIndex.HIGH_POWER), flow, designFlow);
     for (PumpPoint pump : point.pumps()) {
-      trace.begin(pump.name() + " in service", state.name());
-      pump(trace, design, point, pump);
+      sheet.begin(pump.name() + " in service", state.name());
+      pump(sheet, design, point, pump);
     }
   }
 
-  private static void pump(Trace trace, Design design, Point point, PumpPoint pump) {
+  private static void pump(Sheet sheet, Design design, Point point, PumpPoint pump) {
     double flow = pump.flowM3ps();
     if (flow > 0) {
-      trace.step(
+      sheet.step(
           PumpWorking.SHAFT_POWER,
           pump.shaftW(),
           point.densityKgM3(),
@@ -102,19 +93,19 @@ public final class StateWorking {
       pump.region()
           .ifPresent(
               region ->
-                  trace.step(REGION, flow / region.bestFlowM3ps(), flow, region.bestFlowM3ps()));
+                  sheet.step("region", flow / region.bestFlowM3ps(), flow, region.bestFlowM3ps()));
     }
-    pump.suction().ifPresent(suction -> suction(trace, design, point, pump, suction));
+    pump.suction().ifPresent(suction -> suction(sheet, design, point, pump, suction));
   }
 
   private static void suction(
-      Trace trace, Design design, Point point, PumpPoint pump, SuctionPoint suction) {
+      Sheet sheet, Design design, Point point, PumpPoint pump, SuctionPoint suction) {
     double altitude = Measure.LENGTH.si(design.service().suction().orElseThrow().altitude());
-    double air = new StandardAtmosphere().pressurePa(altitude, trace).value();
+    double air = new StandardAtmosphere().pressurePa(altitude, sheet.trace()).value();
     double vapour =
-        trace.step(VAPOUR, Water.vapourPressurePa(point.temperatureK()), point.temperatureK());
-    trace.step(
-        AVAILABLE,
+        sheet.step("vapour", Water.vapourPressurePa(point.temperatureK()), point.temperatureK());
+    sheet.step(
+        "available",
         suction.availableM(),
         air,
         vapour,
@@ -126,17 +117,17 @@ public final class StateWorking {
         .inlet()
         .ifPresent(
             inlet ->
-                trace.step(
-                    SUCTION_SPEED,
+                sheet.step(
+                    "suction-speed",
                     inlet.specificSpeed(),
                     inlet.best().speedPs(),
                     inlet.best().flowM3ps(),
                     inlet.requiredM()));
     if (suction.requiredM().isPresent()) {
       double required = suction.requiredM().getAsDouble();
-      double water = trace.step(REQUIRED, required / suction.viscousRatio(), pump.flowM3ps());
-      trace.step(
-          NEEDED,
+      double water = sheet.step("required", required / suction.viscousRatio(), pump.flowM3ps());
+      sheet.step(
+          "needed",
           suction.margin().neededM(required),
           suction.margin().leastRatio(),
           suction.viscousRatio(),

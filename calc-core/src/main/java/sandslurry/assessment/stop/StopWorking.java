@@ -12,7 +12,7 @@ import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.pipe.CircularSegment;
 import sandslurry.units.Kind;
@@ -21,28 +21,6 @@ import sandslurry.units.Measure;
 /** The working behind the line stopped full of sand: its bed, plugs, restart and flush. */
 public final class StopWorking {
   private static final String SUPPLY = "scan and Brent's method";
-  private static final Equations EQUATIONS = Equations.of(StopWorking.class);
-  private static final Equation SAND = EQUATIONS.of("sand", Kind.MASS);
-  private static final Equation SHARE = EQUATIONS.of("share", Kind.PERCENT);
-  private static final Equation HALF_ANGLE = EQUATIONS.of("half-angle", Kind.NUMBER);
-  private static final Equation SEGMENT = EQUATIONS.of("segment", Kind.PERCENT);
-  private static final Equation DEPTH = EQUATIONS.of("depth", Kind.BORE);
-  private static final Equation SETTLED = EQUATIONS.of("settled", Kind.TIME);
-  private static final Equation SLID = EQUATIONS.of("slid", Kind.TIME);
-  private static final Equation FALL = EQUATIONS.of("fall", Kind.FALL);
-  private static final Equation SLOPE = EQUATIONS.of("slope", Kind.PERCENT);
-  private static final Equation YIELD = EQUATIONS.of("yield", Kind.PRESSURE);
-  private static final Equation BED = EQUATIONS.of("bed", Kind.PRESSURE);
-  private static final Equation DRAGGED = EQUATIONS.of("dragged", Kind.PRESSURE);
-  private static final Equation WEDGED = EQUATIONS.of("wedged", Kind.PRESSURE);
-  private static final Equation LONGEST = EQUATIONS.of("longest", Kind.LENGTH);
-  private static final Equation LEAST = EQUATIONS.of("least", Kind.PRESSURE);
-  private static final Equation MOST = EQUATIONS.of("most", Kind.PRESSURE);
-  private static final Equation CARRY = EQUATIONS.of("carry", Kind.FLOW);
-  private static final Equation STRIP = EQUATIONS.of("strip", Kind.FLOW);
-  private static final Equation VOLUME = EQUATIONS.of("volume", Kind.VOLUME);
-  private static final Equation TIME = EQUATIONS.of("time", Kind.TIME);
-  private static final Equation OVER_BED = EQUATIONS.of("over-bed", Kind.VELOCITY);
 
   private StopWorking() {}
 
@@ -55,21 +33,22 @@ public final class StopWorking {
    * @param stop the stopped line
    */
   public static void tell(Trace trace, Design design, Materials materials, StopResult stop) {
+    Sheet sheet = Sheet.of(StopWorking.class, trace);
     double fraction = stop.sandFraction();
     for (StoppedRun run : stop.runs()) {
-      trace.begin("bed of the stopped line", run.run());
-      run(trace, design, stop, run);
+      sheet.begin("bed of the stopped line", run.run());
+      run(sheet, design, stop, run);
     }
     for (Plug plug : stop.plugs()) {
-      trace.begin("plug of the stopped line", plug.where());
-      plug(trace, stop, plug);
+      sheet.begin("plug of the stopped line", plug.where());
+      plug(sheet, stop, plug);
     }
-    trace.begin("stop and restart", "");
-    trace.step(SAND, stop.sandKg(), fraction, stop.volumeM3(), materials.sandDensityKgM3());
-    double bed = trace.step(BED, stop.restart().slidingBedPa(), fraction);
+    sheet.begin("stop and restart", "");
+    sheet.step("sand", stop.sandKg(), fraction, stop.volumeM3(), materials.sandDensityKgM3());
+    double bed = sheet.step("bed", stop.restart().slidingBedPa(), fraction);
     double yield =
         sum(
-            trace,
+            sheet,
             "p_yield",
             "pressure that breaks the yield stress of the whole line",
             "p_y Pa",
@@ -78,34 +57,34 @@ public final class StopWorking {
             run -> yieldPa(design, stop, run));
     double plug =
         sum(
-            trace,
+            sheet,
             "p_plug",
             "pressure that drags all plugs, liquid seeping",
             "p_p Pa",
             stop.restart().plugPa(),
             stop.plugs(),
             Plug::frictionPa);
-    trace.step(LEAST, stop.leastPa(), stop.staticPa(), bed, yield, plug);
+    sheet.step("least", stop.leastPa(), stop.staticPa(), bed, yield, plug);
     OptionalDouble wedged = stop.restart().wedgedPa();
     if (wedged.isPresent()) {
       double all =
           sum(
-              trace,
+              sheet,
               "p_wedge",
               "pressure that pushes all plugs like corks",
               "p_w Pa",
               wedged.getAsDouble(),
               stop.plugs(),
               p -> p.wedgedPa().orElseThrow());
-      trace.step(MOST, stop.mostPa().orElseThrow(), stop.staticPa(), bed, yield, plug, all);
+      sheet.step("most", stop.mostPa().orElseThrow(), stop.staticPa(), bed, yield, plug, all);
     }
-    stop.supply().ifPresent(supply -> supply(trace, design, stop, supply));
-    trace.begin("flush", "");
-    stop.flush().ifPresent(flush -> flush(trace, stop, flush));
+    stop.supply().ifPresent(supply -> supply(sheet, design, stop, supply));
+    sheet.begin("flush", "");
+    stop.flush().ifPresent(flush -> flush(sheet, stop, flush));
   }
 
   private static <T> double sum(
-      Trace trace,
+      Sheet sheet,
       String symbol,
       String meaning,
       String term,
@@ -115,7 +94,7 @@ public final class StopWorking {
     if (!all.isEmpty()) {
       Equation equation =
           Equation.sum(symbol, meaning, Kind.PRESSURE, "balance of forces", term, all.size());
-      trace.sum(equation, value, all.stream().mapToDouble(each).toArray());
+      sheet.step(equation, value, all.stream().mapToDouble(each).toArray());
     }
     return value;
   }
@@ -128,36 +107,36 @@ public final class StopWorking {
         * Measure.LENGTH.si(spec.length());
   }
 
-  private static void run(Trace trace, Design design, StopResult stop, StoppedRun run) {
+  private static void run(Sheet sheet, Design design, StopResult stop, StoppedRun run) {
     RunSpec spec = design.route().orElseThrow().run(run.run());
     double d = Measure.LENGTH.si(spec.meanBore());
     double length = Measure.LENGTH.si(spec.length());
-    double share = trace.step(SHARE, run.bedShare(), stop.sandFraction());
+    double share = sheet.step("share", run.bedShare(), stop.sandFraction());
     double half =
-        trace.step(HALF_ANGLE, CircularSegment.ofAreaShare(d, share).halfAngleRad(), share);
-    trace.step(SEGMENT, share, half);
-    trace.step(DEPTH, run.bedM(), d, half);
+        sheet.step("half-angle", CircularSegment.ofAreaShare(d, share).halfAngleRad(), share);
+    sheet.step("segment", share, half);
+    sheet.step("depth", run.bedM(), d, half);
     if (run.settlingS().isPresent()) {
-      double fall = trace.step(FALL, run.finestMps().orElseThrow(), stop.sandFraction());
+      double fall = sheet.step("fall", run.finestMps().orElseThrow(), stop.sandFraction());
       double time = run.settlingS().getAsDouble();
       if (run.plugM() > 0) {
         double slope = Math.min(run.slopeRad(), Math.PI / 2);
-        trace.step(SLID, time, Math.PI / 4 * d * d, fall, d, slope, length, share);
+        sheet.step("slid", time, Math.PI / 4 * d * d, fall, d, slope, length, share);
       } else {
-        trace.step(SETTLED, time, d, run.bedM(), fall);
+        sheet.step("settled", time, d, run.bedM(), fall);
       }
     }
-    trace.step(SLOPE, Math.tan(run.slideRad()), half);
-    trace.step(YIELD, yieldPa(design, stop, run), stop.lying().restedYieldPa(), length, d);
+    sheet.step("slope", Math.tan(run.slideRad()), half);
+    sheet.step("yield", yieldPa(design, stop, run), stop.lying().restedYieldPa(), length, d);
   }
 
-  private static void plug(Trace trace, StopResult stop, Plug plug) {
+  private static void plug(Sheet sheet, StopResult stop, Plug plug) {
     double friction = plug.parts().wallFriction();
     double length = plug.parts().lengthM();
-    trace.step(DRAGGED, plug.frictionPa(), plug.parts().submergedPaPm(), friction, length);
+    sheet.step("dragged", plug.frictionPa(), plug.parts().submergedPaPm(), friction, length);
     if (plug.wedgedPa().isPresent()) {
-      trace.step(
-          WEDGED,
+      sheet.step(
+          "wedged",
           plug.wedgedPa().getAsDouble(),
           plug.parts().stressRatio(),
           friction,
@@ -165,29 +144,30 @@ public final class StopWorking {
           length);
     }
     if (plug.movableM().isPresent()) {
-      trace.step(LONGEST, plug.movableM().getAsDouble(), stop.availablePa() - stop.staticPa());
+      sheet.step("longest", plug.movableM().getAsDouble(), stop.availablePa() - stop.staticPa());
     }
   }
 
-  private static void flush(Trace trace, StopResult stop, FlushNeed flush) {
-    trace.step(CARRY, flush.clearingM3ps(), stop.sandFraction());
-    trace.step(STRIP, flush.strippingM3ps(), stop.lying().flowingYieldPa());
-    trace.step(VOLUME, flush.volumeM3(), stop.volumeM3());
-    trace.step(TIME, flush.timeS(), flush.volumeM3(), flush.clearingM3ps(), flush.strippingM3ps());
+  private static void flush(Sheet sheet, StopResult stop, FlushNeed flush) {
+    sheet.step("carry", flush.clearingM3ps(), stop.sandFraction());
+    sheet.step("strip", flush.strippingM3ps(), stop.lying().flowingYieldPa());
+    sheet.step("volume", flush.volumeM3(), stop.volumeM3());
+    sheet.step(
+        "time", flush.timeS(), flush.volumeM3(), flush.clearingM3ps(), flush.strippingM3ps());
   }
 
-  private static void supply(Trace trace, Design design, StopResult stop, FlushFlow supply) {
+  private static void supply(Sheet sheet, Design design, StopResult stop, FlushFlow supply) {
     if (!supply.solved()) {
       return;
     }
-    meeting(trace, "Q_clean", "clean line", supply.cleanM3ps());
+    meeting(sheet, "Q_clean", "clean line", supply.cleanM3ps());
     meeting(
-        trace,
+        sheet,
         "Q_full",
         "line while water pushes out what stood in it, least of all fronts",
         supply.loadedM3ps());
     meeting(
-        trace,
+        sheet,
         "Q_bed",
         "line over its settled bed, by the hydraulic diameter that the bed leaves",
         supply.bedM3ps());
@@ -195,8 +175,8 @@ public final class StopWorking {
       OverBed over = supply.runs().get(i);
       if (over.velocityMps() > 0) {
         RunSpec spec = design.route().orElseThrow().run(over.run());
-        trace.step(
-            OVER_BED.about("in " + over.run()),
+        sheet.step(
+            sheet.equations().of("over-bed").about("in " + over.run()),
             over.velocityMps(),
             supply.bedM3ps().orElseThrow(),
             Measure.LENGTH.si(spec.meanBore()),
@@ -205,9 +185,9 @@ public final class StopWorking {
     }
   }
 
-  private static void meeting(Trace trace, String symbol, String line, OptionalDouble flow) {
+  private static void meeting(Sheet sheet, String symbol, String line, OptionalDouble flow) {
     if (flow.isPresent()) {
-      trace.step(
+      sheet.step(
           Equation.search(
               symbol,
               "flow rate of the supply into the " + line,

@@ -5,25 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
-import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 
 /** The working behind the surge in each run. */
 public final class SurgeWorking {
-  private static final Equations EQUATIONS = Equations.of(SurgeWorking.class);
-  private static final Equation RETURN = EQUATIONS.of("return", Kind.TIME);
-  private static final Equation SLOW = EQUATIONS.of("slow", Kind.PRESSURE);
-  private static final Equation GREATEST = EQUATIONS.of("greatest", Kind.PRESSURE);
-  private static final Equation FALL =
-      EQUATIONS.of("fall", Kind.PRESSURE, Joukowsky1898.SURGE.source());
-  private static final Equation LOWEST = EQUATIONS.of("lowest", Kind.PRESSURE);
-  private static final Equation STOP_TIME = EQUATIONS.of("stop-time", Kind.TIME);
 
   private SurgeWorking() {}
 
@@ -35,6 +25,7 @@ public final class SurgeWorking {
    * @param surges surge in each run
    */
   public static void tell(Trace trace, Design design, List<SurgeResult> surges) {
+    Sheet sheet = Sheet.of(SurgeWorking.class, trace);
     double column =
         design.route().stream()
             .flatMap(route -> route.runs().stream())
@@ -44,15 +35,15 @@ public final class SurgeWorking {
     greatestFirst.sort(
         Comparator.comparingDouble((SurgeResult s) -> -Math.rint(s.workingPa() + s.judgedPa())));
     for (SurgeResult surge : greatestFirst) {
-      trace.begin("surge", surge.run());
-      tell(trace, design.route().orElseThrow().run(surge.run()), column, surge);
+      sheet.begin("surge", surge.run());
+      tell(sheet, design.route().orElseThrow().run(surge.run()), column, surge);
     }
   }
 
-  private static void tell(Trace trace, RunSpec run, double column, SurgeResult surge) {
+  private static void tell(Sheet sheet, RunSpec run, double column, SurgeResult surge) {
     StandardPipe pipe = run.pipe().orElseThrow();
     double rho = surge.densityKgM3();
-    trace.step(
+    sheet.step(
         Joukowsky1898.WAVE,
         surge.waveMps(),
         rho,
@@ -60,22 +51,25 @@ public final class SurgeWorking {
         pipe.largestBoreM(),
         pipe.system().material().shortTermModulusPa(),
         pipe.leastWallM());
-    trace.step(Joukowsky1898.SURGE, surge.surgePa(), rho, surge.waveMps(), surge.velocityMps());
+    sheet.step(Joukowsky1898.SURGE, surge.surgePa(), rho, surge.waveMps(), surge.velocityMps());
     surge
         .slow()
         .ifPresent(
             slow -> {
-              trace.step(RETURN, slow.returnS(), column, surge.waveMps());
-              trace.step(SLOW, slow.surgePa(), surge.surgePa(), slow.timeS(), slow.returnS());
+              sheet.step("return", slow.returnS(), column, surge.waveMps());
+              sheet.step("slow", slow.surgePa(), surge.surgePa(), slow.timeS(), slow.returnS());
             });
     double working = surge.workingPa();
-    trace.step(GREATEST, working + surge.judgedPa(), working, surge.judgedPa());
+    sheet.step("greatest", working + surge.judgedPa(), working, surge.judgedPa());
     SurgeResult.LowWave low = surge.lowest();
-    double fall = trace.step(FALL, low.steadyPa() - low.lowestPa(), surge.judgedPa());
-    trace.step(LOWEST, low.minimumPa(), low.steadyPa(), fall, low.vapourPa());
+    double fall =
+        sheet
+            .by(Joukowsky1898.SURGE.source())
+            .step("fall", low.steadyPa() - low.lowestPa(), surge.judgedPa());
+    sheet.step("lowest", low.minimumPa(), low.steadyPa(), fall, low.vapourPa());
     if (surge.stopS().isPresent()) {
-      trace.step(
-          STOP_TIME,
+      sheet.step(
+          "stop-time",
           surge.stopS().getAsDouble(),
           rho,
           column,

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -21,16 +22,19 @@ import sandslurry.units.Kind;
  *
  * <p>An entry is a paragraph: {@code key: meaning}, then {@code symbol = right-hand side} (or
  * {@code symbol searched: what, among what}, or {@code symbol looked up: what, where}), then {@code
- * with} the symbols that are put in with their SI units, then {@code by} the source.
+ * with} the symbols that are put in with their SI units, then {@code shown as} the kind of the
+ * result, then {@code by} the source.
  */
 public final class Equations {
   private static final Pattern ENTRY =
       Pattern.compile(
           "(?<key>[\\w-]+): (?<meaning>.+)\n"
               + "  (?<symbol>\\S+) (?<how>=|searched:|looked up:) (?<text>.+)"
-              + "(\n  with (?<inputs>.+))?(\n  by (?<source>.+))?");
+              + "(\n  with (?<inputs>.+))?\n  shown as (?<kind>[\\w-]+)(\n  by (?<source>.+))?");
   private static final Map<String, How> HOW =
       Map.of("=", How.COMPUTED, "searched:", How.SEARCHED, "looked up:", How.LOOKED_UP);
+
+  private static final Map<Class<?>, Equations> READ = new ConcurrentHashMap<>();
 
   private final String name;
   private final Map<String, Matcher> entries;
@@ -44,10 +48,14 @@ public final class Equations {
    * The sheet of a class.
    *
    * @param owner the class; its sheet has its name and the ending {@code .equations}
-   * @return the sheet
+   * @return the sheet, read once
    * @throws IllegalArgumentException if an entry cannot be read
    */
   public static Equations of(Class<?> owner) {
+    return READ.computeIfAbsent(owner, Equations::sheet);
+  }
+
+  private static Equations sheet(Class<?> owner) {
     String name = owner.getSimpleName() + ".equations";
     Map<String, Matcher> entries = new LinkedHashMap<>();
     for (String paragraph : read(owner, name).split("\n\\s*\n")) {
@@ -83,24 +91,22 @@ public final class Equations {
    * An equation whose source stands in the sheet.
    *
    * @param key its key
-   * @param kind what its result is
    * @return the equation
    * @throws IllegalArgumentException if the sheet has no such equation or none with a source
    */
-  public Equation of(String key, Kind<?> kind) {
-    return of(key, kind, entry(key).group("source"));
+  public Equation of(String key) {
+    return of(key, entry(key).group("source"));
   }
 
   /**
    * An equation of a publication that the code names.
    *
    * @param key its key
-   * @param kind what its result is
    * @param source the publication
    * @return the equation
    * @throws IllegalArgumentException if the sheet has no such equation
    */
-  public Equation of(String key, Kind<?> kind, String source) {
+  public Equation of(String key, String source) {
     if (source == null) {
       throw new IllegalArgumentException(key + " in " + name + " has no source");
     }
@@ -111,7 +117,7 @@ public final class Equations {
         entry.group("symbol"),
         entry.group("meaning"),
         entry.group("text"),
-        kind,
+        Kind.named(entry.group("kind")),
         source,
         inputs == null ? List.of() : Equation.read(inputs));
   }

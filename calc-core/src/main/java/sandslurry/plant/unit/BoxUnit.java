@@ -12,8 +12,7 @@ import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.fact.finding.Severity;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Figure;
@@ -42,15 +41,6 @@ import sandslurry.units.UnitSystem;
 public record BoxUnit(
     Place place, DilutionBox box, Optional<String> rinse, Range rinseEfficiency, double shearRatePs)
     implements Separator {
-  private static final Equations EQUATIONS = Equations.of(BoxUnit.class);
-  private static final Equation RISING = EQUATIONS.of("rising", Kind.FALL);
-  private static final Equation STAY = EQUATIONS.of("stay", Kind.TIME);
-  private static final Equation RINSE = EQUATIONS.of("rinse", Kind.FLOW);
-  private static final Equation HINDERED = EQUATIONS.of("hindered", Kind.FALL);
-  private static final Equation CAUGHT = EQUATIONS.of("caught", Kind.PERCENT);
-  private static final Equation SAND = EQUATIONS.of("sand", Kind.MASS_PER_DAY);
-  private static final Equation CAPTURE = EQUATIONS.of("capture", Kind.PERCENT);
-  private static final Equation LIFTED = EQUATIONS.of("lifted", Kind.PERCENT);
 
   @Override
   public String kind() {
@@ -199,16 +189,17 @@ public record BoxUnit(
 
     @Override
     public void tell(Trace trace) {
-      settled.ifPresent(found -> tell(trace, found.feed(), found.box(), found.result()));
+      Sheet sheet = Sheet.of(BoxUnit.class, trace);
+      settled.ifPresent(found -> tell(sheet, found.feed(), found.box(), found.result()));
     }
 
-    private void tell(Trace trace, UnitFeed fed, DilutionBox box, BoxResult result) {
+    private void tell(Sheet sheet, UnitFeed fed, DilutionBox box, BoxResult result) {
       BoxSand likely = result.sand(Outlook.LIKELY);
-      trace.begin("box " + unit.name(), "");
+      sheet.begin("box " + unit.name(), "");
       double rinse = result.rinseM3ps();
       if (rinse > 0) {
-        trace.step(
-            RINSE,
+        sheet.step(
+            "rinse",
             rinse,
             box.rinsePoreVolumes(),
             fed.sandTotalKgps(),
@@ -216,22 +207,27 @@ public record BoxUnit(
             fed.liquid().densityKgM3());
       }
       double rising =
-          trace.step(
-              RISING,
+          sheet.step(
+              "rising",
               result.overflowVelocityMps(),
               fed.mixtureM3ps(),
               rinse,
               box.effectiveShare(),
               box.areaM2());
-      trace.step(
-          STAY, result.residenceTimeS(), box.areaM2(), box.waterDepthM(), fed.mixtureM3ps(), rinse);
+      sheet.step(
+          "stay",
+          result.residenceTimeS(),
+          box.areaM2(),
+          box.waterDepthM(),
+          fed.mixtureM3ps(),
+          rinse);
       if (fed.sandTotalKgps() > 0) {
-        double caught = trace.step(SAND, likely.sandKgps(), fed.sandTotalKgps());
-        trace.step(CAPTURE, caught / fed.sandTotalKgps(), caught, fed.sandTotalKgps());
+        double caught = sheet.step("sand", likely.sandKgps(), fed.sandTotalKgps());
+        sheet.step("capture", caught / fed.sandTotalKgps(), caught, fed.sandTotalKgps());
       }
       if (likely.screwLoad().isPresent()) {
-        trace.step(
-            LIFTED,
+        sheet.step(
+            "lifted",
             likely.screwLoad().getAsDouble(),
             likely.sandKgps(),
             fed.sandDensityKgM3(),
@@ -239,12 +235,12 @@ public record BoxUnit(
             box.screwCapacityM3ps().orElseThrow());
       }
       for (int k = 0; k < fed.sizes().size(); k++) {
-        trace.begin(
+        sheet.begin(
             "sand in box " + unit.name(),
             UnitSystem.METRIC.show(Kind.GRAIN, fed.sizes().get(k).meanM()));
-        double fall = trace.step(HINDERED, result.velocitiesMps().get(k));
-        trace.step(
-            CAUGHT, likely.partition().sand().get(k), fall, DilutionBox.AVERAGE_BASINS, rising);
+        double fall = sheet.step("hindered", result.velocitiesMps().get(k));
+        sheet.step(
+            "caught", likely.partition().sand().get(k), fall, DilutionBox.AVERAGE_BASINS, rising);
       }
     }
 

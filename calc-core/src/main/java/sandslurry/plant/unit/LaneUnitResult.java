@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Constituents;
@@ -43,18 +42,6 @@ public record LaneUnitResult(
     double porosity,
     LaneFilling filling)
     implements UnitResult {
-  private static final Equations EQUATIONS = Equations.of(LaneUnitResult.class);
-  private static final Equation DEPTH = EQUATIONS.of("depth", Kind.DEPTH);
-  private static final Equation VELOCITY = EQUATIONS.of("velocity", Kind.VELOCITY);
-  private static final Equation REYNOLDS = EQUATIONS.of("reynolds", Kind.NUMBER);
-  private static final Equation FILLS = EQUATIONS.of("fills", Kind.DAYS);
-  private static final Equation AVERAGE = EQUATIONS.of("average", Kind.PERCENT);
-  private static final Equation DUG = EQUATIONS.of("dug", Kind.MASS);
-  private static final Equation WAIT = EQUATIONS.of("wait", Kind.DAYS);
-  private static final Equation STACKED = EQUATIONS.of("stacked", Kind.VOLUME);
-  private static final Equation FINE = EQUATIONS.of("fine", Kind.GRAIN);
-  private static final Equation PERMEABILITY = EQUATIONS.of("permeability", Kind.FALL);
-  private static final Equation DRAINED = EQUATIONS.of("drained", Kind.DAYS);
 
   /**
    * Water that runs out of medium sand over its bulk volume (specific yield, Johnson 1967, US
@@ -217,39 +204,40 @@ public record LaneUnitResult(
 
   @Override
   public void tell(Trace trace) {
-    trace.begin("lane " + unit.name(), "");
+    Sheet sheet = Sheet.of(LaneUnitResult.class, trace);
+    sheet.begin("lane " + unit.name(), "");
     ChannelFlow flow = judged();
-    double depth = trace.step(DEPTH, flow.depthM());
+    double depth = sheet.step("depth", flow.depthM());
     double width = flow.channel().widthM();
-    trace.step(VELOCITY, flow.velocityMps(), flow.flowM3ps(), width, depth);
-    trace.step(
-        REYNOLDS,
+    sheet.step("velocity", flow.velocityMps(), flow.flowM3ps(), width, depth);
+    sheet.step(
+        "reynolds",
         flow.reynoldsNumber(feed.liquid()),
         flow.flowM3ps(),
         feed.liquid().densityKgM3(),
         width,
         depth,
         feed.liquid().viscosityPaS());
-    trace.step(AVERAGE, filling.meanRecovery());
+    sheet.step("average", filling.meanRecovery());
     if (turn().isEmpty() || !(dugKg() > 0)) {
       return;
     }
     LaneTurn turn = turn().get();
-    double fills = trace.step(FILLS, turn.fillS());
-    trace.step(WAIT, turn.waitS(unit.lanes()), unit.lanes(), fills, unit.drainS(), unit.digS());
-    double dug = trace.step(DUG, dugKg());
-    trace.step(
-        STACKED,
+    double fills = sheet.step("fills", turn.fillS());
+    sheet.step("wait", turn.waitS(unit.lanes()), unit.lanes(), fills, unit.drainS(), unit.digS());
+    double dug = sheet.step("dug", dugKg());
+    sheet.step(
+        "stacked",
         stack().volumeM3(),
         dug,
         unit.stackS(),
         fills,
         constituents().sandDensityKgM3(),
         porosity);
-    double fine = trace.step(FINE, d10M());
-    double permeability = trace.step(PERMEABILITY, permeabilityMps(), fine);
-    trace.step(
-        DRAINED, drainS(), DRAINED_TO, DRAINABLE, unit.drainPathM(), permeability, deepestM());
+    double fine = sheet.step("fine", d10M());
+    double permeability = sheet.step("permeability", permeabilityMps(), fine);
+    sheet.step(
+        "drained", drainS(), DRAINED_TO, DRAINABLE, unit.drainPathM(), permeability, deepestM());
   }
 
   /** The flow at the inlet over the deposit at which the lane is judged. */

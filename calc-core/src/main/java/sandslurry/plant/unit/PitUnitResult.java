@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Equations;
+import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Stream;
@@ -31,11 +30,6 @@ record PitUnitResult(
     Optional<UnitFeed> stirred,
     Optional<PitMixing> mixing)
     implements UnitResult {
-  private static final Equations EQUATIONS = Equations.of(PitUnitResult.class);
-  private static final Equation RATE = EQUATIONS.of("rate", Kind.FALL);
-  private static final Equation SETTLED = EQUATIONS.of("settled", Kind.MASS_PER_DAY);
-  private static final Equation SHARE = EQUATIONS.of("share", Kind.PERCENT);
-  private static final Equation FILLS = EQUATIONS.of("fills", Kind.DAYS);
 
   /**
    * Mixers commonly run a little above the just-suspended speed; twice that is far above (common
@@ -102,21 +96,24 @@ record PitUnitResult(
 
   @Override
   public void tell(Trace trace) {
+    Sheet sheet = Sheet.of(PitUnitResult.class, trace);
     double fed = feed().sandKgps();
     if (!(fed > 0) || unit.isPool()) {
       return;
     }
-    trace.begin("pit " + unit.name(), "");
+    sheet.begin("pit " + unit.name(), "");
     mixing.ifPresent(
-        found -> found.tell(unit.mixer().orElseThrow().impeller(), stirred.orElseThrow(), trace));
-    trace.step(RATE, overflowRateMps(), feed().volumeM3ps(), unit.areaM2());
-    double settled = trace.step(SETTLED, settledKgps());
+        found ->
+            found.tell(
+                unit.mixer().orElseThrow().impeller(), stirred.orElseThrow(), sheet.trace()));
+    sheet.step("rate", overflowRateMps(), feed().volumeM3ps(), unit.areaM2());
+    double settled = sheet.step("settled", settledKgps());
     if (settled > LITTLE * fed) {
-      trace.step(SHARE, settled / fed, settled, fed);
+      sheet.step("share", settled / fed, settled, fed);
       double volume = unit.pit().weirVolumeM3();
       double density = feed().constituents().sandDensityKgM3();
-      trace.step(
-          FILLS,
+      sheet.step(
+          "fills",
           volume * density * (1 - porosity) / (4 * settled),
           volume,
           density,
