@@ -138,7 +138,7 @@ public final class Evaluation {
     whole.profile().ifPresent(p -> ofPlant.addAll(new ProfileFindings(p, design.units()).all()));
     gravity.values().forEach(judged -> ofPlant.addAll(judged.findings()));
     Trace trace = Trace.recording();
-    PlantWorking.tell(trace, model, whole);
+    PlantWorking.steps(trace, model, whole);
     runs.values().forEach(run -> FeedWorking.gravityRun(trace, run));
     return line.with(
         whole,

@@ -77,7 +77,7 @@ final class LiquidEvaluation {
     double crowd = crowd();
     SettlingResult settling = SettlingResult.of(materials, crowd);
     if (whole) {
-      MaterialWorking.tell(trace, materials, settling, crowd);
+      MaterialWorking.steps(trace, materials, settling, crowd);
     }
     if (design.route().isPresent()) {
       line();
@@ -134,12 +134,12 @@ final class LiquidEvaluation {
     findings.addAll(
         new LineFindings(design, materials, warmths, evaluation.judged(), result, whole).all());
     if (whole) {
-      LineWorking.tell(trace, model, materials, evaluation.states());
+      LineWorking.steps(trace, model, materials, evaluation.states());
     }
     if (pump.isPresent()) {
       findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
       if (whole) {
-        PumpWorking.tell(trace, design, pump.get(), model, materials);
+        PumpWorking.steps(trace, design, pump.get(), model, materials);
       }
     }
     if (flows) {
@@ -157,7 +157,7 @@ final class LiquidEvaluation {
     findings.addAll(ServiceFindings.of(design, service));
     headline.ifPresent(window -> findings.addAll(window.all(findings)));
     if (whole) {
-      ServiceWorking.tell(trace, design, materials, service.result());
+      ServiceWorking.steps(trace, design, materials, service.result());
     }
     return service.result();
   }
@@ -172,7 +172,7 @@ final class LiquidEvaluation {
     lane = Optional.of(result);
     findings.addAll(new LaneFindings(design, evaluation, result).all());
     if (whole) {
-      LaneWorking.tell(trace, design, evaluation, result);
+      LaneWorking.steps(trace, design, evaluation, result);
       courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
     }
   }

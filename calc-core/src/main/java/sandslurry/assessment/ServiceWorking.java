@@ -16,14 +16,14 @@ import sandslurry.fact.step.Trace;
 final class ServiceWorking {
   private ServiceWorking() {}
 
-  static void tell(Trace trace, Design design, Materials materials, ServiceResult result) {
-    StateWorking.tell(trace, design, result.states());
-    result.pulsation().ifPresent(p -> PulsationWorking.tell(trace, design, p));
-    SurgeWorking.tell(trace, design, result.surges());
-    result.stop().ifPresent(s -> StopWorking.tell(trace, design, materials, s));
-    DayWorking.tell(trace, design, result);
+  static void steps(Trace trace, Design design, Materials materials, ServiceResult result) {
+    StateWorking.steps(trace, design, result.states());
+    result.pulsation().ifPresent(p -> PulsationWorking.steps(trace, design, p));
+    SurgeWorking.steps(trace, design, result.surges());
+    result.stop().ifPresent(s -> StopWorking.steps(trace, design, materials, s));
+    DayWorking.steps(trace, design, result);
     result.screw().ifPresent(s -> FeedWorking.screw(trace, design, s));
     result.gravityRun().ifPresent(g -> FeedWorking.gravityRun(trace, g));
-    result.observed().ifPresent(o -> ObservedWorking.tell(trace, design, o));
+    result.observed().ifPresent(o -> ObservedWorking.steps(trace, design, o));
   }
 }

@@ -167,12 +167,12 @@ final class ObservedPage {
                 + " to "
                 + units.show(Kind.PRESSURE, read.high()));
       }
-      String told =
+      String shown =
           result.open().stream()
-              .filter(second::tellsApart)
+              .filter(second::distinguishes)
               .map(pair -> word(pair.get(0)) + " from " + word(pair.get(1)))
               .collect(Collectors.joining(", "));
-      row.add(told.isEmpty() ? "nothing" : told);
+      row.add(shown.isEmpty() ? "nothing" : shown);
       rows.add(row);
     }
     return new Block.Table(head, rows);

@@ -50,8 +50,8 @@ final class BadInputException extends Exception {
   }
 
   static String reason(IOException e) {
-    if (e instanceof FileSystemException told && told.getReason() != null) {
-      return told.getReason();
+    if (e instanceof FileSystemException failed && failed.getReason() != null) {
+      return failed.getReason();
     }
     if (e instanceof AccessDeniedException) {
       return "access denied";

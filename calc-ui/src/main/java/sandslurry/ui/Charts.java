@@ -90,7 +90,7 @@ final class Charts {
   /** Where pump and line run in the states of some verdicts, beside the flows of every line. */
   private List<Point> states(Predicate<Severity> wanted) {
     return assessment.service().states().stream()
-        .filter(StateResult::asked)
+        .filter(StateResult::named)
         .filter(state -> wanted.test(state.severity()))
         .flatMap(state -> state.point().stream())
         .map(

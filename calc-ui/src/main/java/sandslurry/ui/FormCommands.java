@@ -70,7 +70,7 @@ final class FormCommands {
     this.frame = frame;
     this.inputs = inputs;
     this.results = results;
-    this.files = new FileWork(frame, this::tell);
+    this.files = new FileWork(frame, this::showError);
     undo = new Command("&Undo", "control Z", "Take back the last change", () -> step(false));
     redo = new Command("&Redo", "control Y", "Make the change again", () -> step(true));
     model.listen(this::refresh);
@@ -435,7 +435,7 @@ final class FormCommands {
         frame, text, Product.NAME + " " + Product.version(), JOptionPane.INFORMATION_MESSAGE);
   }
 
-  private void tell(String message) {
+  private void showError(String message) {
     JOptionPane.showMessageDialog(frame, message(message), Product.NAME, JOptionPane.ERROR_MESSAGE);
   }
 
@@ -453,7 +453,7 @@ final class FormCommands {
         () -> {
           if (!telling) {
             telling = true;
-            tell(
+            showError(
                 "An error of the program: "
                     + ShownText.message(e.toString())
                     + " Your design is still there: save it under another name.");

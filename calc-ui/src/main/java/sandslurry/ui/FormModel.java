@@ -89,7 +89,7 @@ final class FormModel {
   /** Another of several lines is edited. */
   void choose(int other) {
     line = other;
-    tell();
+    changed();
   }
 
   /** What came of the line that is edited, with all that there is beside the lines. */
@@ -254,7 +254,7 @@ final class FormModel {
     saved = document;
     file = Optional.of(to);
     history.endEdit();
-    tell();
+    changed();
   }
 
   private void update() {
@@ -266,17 +266,17 @@ final class FormModel {
     } else {
       outcome = Outcome.PROBLEMS;
     }
-    tell();
+    changed();
   }
 
   private void accept(Outcome result) {
     outcome = result;
     latest = result.assessment();
-    tell();
+    changed();
   }
 
   /** Tells every listener, also when one of them fails; the first failure is thrown at the end. */
-  private void tell() {
+  private void changed() {
     Throwable failure = null;
     for (Runnable listener : List.copyOf(listeners)) {
       try {

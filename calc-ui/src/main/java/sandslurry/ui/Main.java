@@ -112,7 +112,7 @@ public final class Main implements Callable<Integer> {
           if (e instanceof BadInputException) {
             err.println(e.getMessage());
           } else {
-            tell(err, e);
+            report(err, e);
             if (main.trace) {
               e.printStackTrace(err);
             }
@@ -130,13 +130,13 @@ public final class Main implements Callable<Integer> {
     try {
       return work.getAsInt();
     } catch (Error e) {
-      tell(err, e);
+      report(err, e);
       return BAD_INPUT;
     }
   }
 
   /** Says in one line what should not have happened. */
-  private static void tell(PrintWriter err, Throwable e) {
+  private static void report(PrintWriter err, Throwable e) {
     String what =
         e instanceof OutOfMemoryError
             ? "The machine has too little memory for this design; java -Xmx1g gives it more."

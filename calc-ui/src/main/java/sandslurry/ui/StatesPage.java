@@ -23,8 +23,8 @@ final class StatesPage {
 
   /** The state that decides, before everything else; else how to ask for more states. */
   private static String governing(Assessment assessment) {
-    boolean asked = assessment.service().states().stream().anyMatch(StateResult::asked);
-    if (!asked) {
+    boolean named = assessment.service().states().stream().anyMatch(StateResult::named);
+    if (!named) {
       return assessment.line().isEmpty()
           ? ""
           : FindingsPage.plain(

@@ -21,11 +21,11 @@ public final class DayWorking {
    * @param design the design
    * @param result the days as the assessment shows them
    */
-  public static void tell(Trace trace, Design design, ServiceResult result) {
+  public static void steps(Trace trace, Design design, ServiceResult result) {
     Sheet sheet = Sheet.of(DayWorking.class, trace);
     for (Day day : result.days()) {
       sheet.begin("day of pumping", day.state());
-      tell(sheet, design.service().operation().orElseThrow(), point(result, day), day);
+      steps(sheet, design.service().operation().orElseThrow(), point(result, day), day);
     }
   }
 
@@ -38,7 +38,7 @@ public final class DayWorking {
         .orElseThrow();
   }
 
-  private static void tell(Sheet sheet, OperationSpec operation, Point point, Day day) {
+  private static void steps(Sheet sheet, OperationSpec operation, Point point, Day day) {
     double flow = point.flowM3ps();
     sheet.step(
         "running", day.runningS(), Measure.VOLUME.si(operation.dailyVolume().orElseThrow()), flow);

@@ -36,7 +36,7 @@ public final class LaneWorking {
    * @param evaluation the lane
    * @param result what it captures
    */
-  public static void tell(
+  public static void steps(
       Trace trace, Design design, LaneEvaluation evaluation, LaneResult result) {
     Sheet sheet = Sheet.of(LaneWorking.class, trace);
     LaneSpec spec = design.lane().orElseThrow();

@@ -31,7 +31,7 @@ public final class LineFindings extends FindingWriter {
   private static final double OVERSIZE_SHARE = 0.01;
 
   /** From this ratio to the design flow rate on it is said how much more the pipe wears. */
-  private static final double WEAR_TOLD = 1.05;
+  private static final double NOTED_WEAR = 1.05;
 
   private static final double LEAST_WEAR_POWER = 2;
   private static final double MOST_WEAR_POWER = 3.5;
@@ -204,7 +204,7 @@ public final class LineFindings extends FindingWriter {
     double ratio = state.flowM3ps() / Measure.FLOW.si(design.flow().orElseThrow().design());
     Optional<Quantity<Speed>> limit = design.criteria().wearVelocity();
     boolean over = limit.isPresent() && point.velocityMps() > Measure.SPEED.si(limit.get());
-    if (!over && ratio < WEAR_TOLD) {
+    if (!over && ratio < NOTED_WEAR) {
       return;
     }
     String name = point.run().name();

@@ -12,10 +12,10 @@ import sandslurry.units.Measure;
  * A line with its liquid at each temperature at which its sand is judged. The first is that of the
  * carrier.
  *
- * @param asked at the temperatures given
+ * @param given at the temperatures given
  * @param around at the ends of what liquids on farms are, where only one temperature is given
  */
-public record LineWarmths(List<At> asked, List<At> around) {
+public record LineWarmths(List<At> given, List<At> around) {
   /**
    * The line at a temperature.
    *
@@ -38,15 +38,15 @@ public record LineWarmths(List<At> asked, List<At> around) {
    * @return the line at the temperatures given and around them
    */
   public static LineWarmths of(Design design, Materials materials, LineModel model) {
-    List<At> asked = new ArrayList<>();
-    asked.add(new At(materials.carrier().temperatureK(), model));
+    List<At> given = new ArrayList<>();
+    given.add(new At(materials.carrier().temperatureK(), model));
     List<Double> range = materials.temperatureRangeK();
-    range.forEach(temperature -> asked.add(at(design, materials, temperature)));
+    range.forEach(temperature -> given.add(at(design, materials, temperature)));
     List<At> around =
         range.isEmpty()
             ? List.of(at(design, materials, kelvin(COLD_C)), at(design, materials, kelvin(WARM_C)))
             : List.of();
-    return new LineWarmths(asked, around);
+    return new LineWarmths(given, around);
   }
 
   private static At at(Design design, Materials materials, double temperatureK) {
@@ -63,7 +63,7 @@ public record LineWarmths(List<At> asked, List<At> around) {
    * @return the line at the temperature of the carrier
    */
   public LineModel asDesigned() {
-    return asked.get(0).line();
+    return given.get(0).line();
   }
 
   /**
@@ -88,7 +88,7 @@ public record LineWarmths(List<At> asked, List<At> around) {
    * @return that of the carrier first
    */
   public List<At> all() {
-    List<At> all = new ArrayList<>(asked);
+    List<At> all = new ArrayList<>(given);
     all.addAll(around);
     return all;
   }

@@ -38,7 +38,7 @@ public final class LineWorking {
    * @param materials its liquid, sand and mixture
    * @param states the line at each flow rate that is judged
    */
-  public static void tell(Trace trace, LineModel model, Materials materials, List<State> states) {
+  public static void steps(Trace trace, LineModel model, Materials materials, List<State> states) {
     Sheet sheet = Sheet.of(LineWorking.class, trace);
     List<State> governingFirst = new ArrayList<>(states);
     governingFirst.sort(
@@ -156,14 +156,14 @@ public final class LineWorking {
     double v = run.velocityMps();
     double rho = run.slurry().liquid().densityKgM3();
     Equation clear = sheet.equations().of("clear");
-    run.tellFriction(sheet.trace(), clear);
+    run.frictionSteps(sheet.trace(), clear);
     if (run.isNewtonian()) {
       sheet.step(clear.as("i_w"), run.liquidGradient(), run.clearFactor(), v, d);
     } else {
       double wall = run.slurry().liquid().viscosityPaS() * run.wallShearRatePs();
       sheet.step("wall-gradient", run.liquidGradient(), wall, d, rho);
     }
-    run.tellGradient(sheet.trace());
+    run.gradientSteps(sheet.trace());
     sheet.step(
         "friction",
         run.frictionPa(),

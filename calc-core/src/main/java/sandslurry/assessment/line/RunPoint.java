@@ -324,7 +324,7 @@ public final class RunPoint {
   }
 
   /** Keeps the steps of the friction of a Newtonian carrier, on which the models of sand rest. */
-  void tellFriction(Trace trace, Equation gradient) {
+  void frictionSteps(Trace trace, Equation gradient) {
     ClearLiquid clear = newtonian();
     double d = mean().diameterM();
     double roughness = trace.step(ROUGHNESS, mean().roughnessM() / d, mean().roughnessM(), d);
@@ -338,7 +338,7 @@ public final class RunPoint {
   }
 
   /** Keeps the steps of the gradient with sand. */
-  void tellGradient(Trace trace) {
+  void gradientSteps(Trace trace) {
     if (!hasSand()) {
       return;
     }

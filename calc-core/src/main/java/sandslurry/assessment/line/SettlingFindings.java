@@ -57,10 +57,10 @@ final class SettlingFindings extends FindingWriter {
   }
 
   List<Finding> all() {
-    List<Warmth> asked = warmths.asked().stream().map(this::at).toList();
+    List<Warmth> given = warmths.given().stream().map(this::at).toList();
     List<Warmth> around = whole ? warmths.around().stream().map(this::at).toList() : List.of();
     for (int i = 0; i < model.route().runs().size(); i++) {
-      run(i, asked, around);
+      run(i, given, around);
     }
     return findings;
   }
@@ -96,14 +96,14 @@ final class SettlingFindings extends FindingWriter {
     return worst(warmth.states(), run).runs().get(run);
   }
 
-  private void run(int index, List<Warmth> asked, List<Warmth> around) {
+  private void run(int index, List<Warmth> given, List<Warmth> around) {
     Warmth worst =
-        asked.stream()
+        given.stream()
             .max(
                 Comparator.comparing((Warmth w) -> worstPoint(w, index).severity())
                     .thenComparingDouble(w -> -worstPoint(w, index).margin()))
             .orElseThrow();
-    Optional<Warmth> warmth = asked.size() > 1 ? Optional.of(worst) : Optional.empty();
+    Optional<Warmth> warmth = given.size() > 1 ? Optional.of(worst) : Optional.empty();
     State state = worst(worst.states(), index);
     RunPoint point = state.runs().get(index);
     if (point.deposition().isEmpty()) {

@@ -87,12 +87,12 @@ public final class DesignCarrier {
     List<String> notes = new ArrayList<>(fit.warnings());
     readings
         .law()
-        .filter(asked -> !asked.equals(law.model()))
+        .filter(other -> !other.equals(law.model()))
         .ifPresent(
-            asked ->
+            other ->
                 notes.add(
                     "The "
-                        + asked
+                        + other
                         + " law given does not fit the readings, or fits them worse than the "
                         + law.model()
                         + " law, which is taken."));

@@ -24,7 +24,7 @@ public final class MaterialWorking {
    * @param settling settling velocities of its grains
    * @param volumeFraction volume fraction of sand that hinders the fall
    */
-  public static void tell(
+  public static void steps(
       Trace trace, Materials materials, SettlingResult settling, double volumeFraction) {
     Sheet sheet = Sheet.of(MaterialWorking.class, trace);
     sheet.begin("liquid and sand", "");

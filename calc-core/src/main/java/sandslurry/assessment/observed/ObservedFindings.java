@@ -168,24 +168,27 @@ public final class ObservedFindings extends FindingWriter {
             .why("undecided");
     List<List<Cause>> left = new ArrayList<>(open);
     for (SecondReading second : result.second()) {
-      String told = told(left.stream().filter(second::tellsApart).toList());
-      if (!left.removeIf(second::tellsApart)) {
+      String distinguished = distinguished(left.stream().filter(second::distinguishes).toList());
+      if (!left.removeIf(second::distinguishes)) {
         continue;
       }
       switch (second.kind()) {
-        case AFTER_FLUSH -> found.with("byFlush", told).cure("after-flush");
-        case WATER -> found.with("byWater", told).cure("water");
+        case AFTER_FLUSH -> found.with("byFlush", distinguished).cure("after-flush");
+        case WATER -> found.with("byWater", distinguished).cure("water");
         case HALF_FLOW ->
-            found.with("half", Kind.FLOW, second.flowM3ps()).with("byHalf", told).cure("half");
+            found
+                .with("half", Kind.FLOW, second.flowM3ps())
+                .with("byHalf", distinguished)
+                .cure("half");
       }
     }
     if (!left.isEmpty()) {
-      found.with("left", told(left)).cure("none");
+      found.with("left", distinguished(left)).cure("none");
     }
     found.add();
   }
 
-  private static String told(List<List<Cause>> pairs) {
+  private static String distinguished(List<List<Cause>> pairs) {
     return pairs.stream()
         .map(pair -> word(pair.get(0)) + " from " + word(pair.get(1)))
         .collect(Collectors.joining(", "));

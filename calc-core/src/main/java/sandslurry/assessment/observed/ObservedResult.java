@@ -185,7 +185,7 @@ public record ObservedResult(
      * @param pair two causes
      * @return true when what they let one read does not meet
      */
-    public boolean tellsApart(List<Cause> pair) {
+    public boolean distinguishes(List<Cause> pair) {
       Bracket one = pressurePa.get(pair.get(0));
       Bracket other = pressurePa.get(pair.get(1));
       return one != null && other != null && one.apartFrom(other);

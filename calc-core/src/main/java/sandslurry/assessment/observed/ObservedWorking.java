@@ -19,7 +19,7 @@ public final class ObservedWorking {
    * @param design the design
    * @param result what the reading says
    */
-  public static void tell(Trace trace, Design design, ObservedResult result) {
+  public static void steps(Trace trace, Design design, ObservedResult result) {
     Sheet sheet = Sheet.of(ObservedWorking.class, trace);
     sheet.begin("reading on site", "");
     LineCheck check = result.line();

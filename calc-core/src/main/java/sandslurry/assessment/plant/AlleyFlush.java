@@ -102,7 +102,7 @@ public record AlleyFlush(PlantModel model, PenSpec pen) {
   }
 
   /** Tells how velocity and stress come about. */
-  void tell(Trace trace) {
+  void steps(Trace trace) {
     Sheet sheet = Sheet.of(AlleyFlush.class, trace);
     sheet.begin("flush of pen " + pen.pen().name(), "");
     Flush flush = given().flush();

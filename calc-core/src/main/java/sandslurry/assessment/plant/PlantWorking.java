@@ -29,7 +29,7 @@ public final class PlantWorking {
    * @param model the plant
    * @param result what came of it
    */
-  public static void tell(Trace trace, PlantModel model, PlantResult result) {
+  public static void steps(Trace trace, PlantModel model, PlantResult result) {
     Sheet sheet = Sheet.of(PlantWorking.class, trace);
     for (int i = 0; i < model.spec().pens().size(); i++) {
       PenLoad load = result.loads().get(i);
@@ -60,11 +60,11 @@ public final class PlantWorking {
   /** The steps of the units whose kernels keep them, at their feed in the longest mode. */
   private static void units(Sheet sheet, PlantModel model, SteadyBalance balance) {
     for (PlantUnit unit : model.spec().units()) {
-      model.at(unit, balance).tell(sheet.trace());
+      model.at(unit, balance).steps(sheet.trace());
     }
     for (PenSpec pen : model.spec().pens()) {
       if (pen.flush().isPresent()) {
-        new AlleyFlush(model, pen).tell(sheet.trace());
+        new AlleyFlush(model, pen).steps(sheet.trace());
       }
     }
   }

@@ -43,7 +43,7 @@ public final class PumpLoadFindings extends FindingWriter {
    */
   public List<Finding> all() {
     motor();
-    if (result.states().stream().anyMatch(StateResult::asked) || stationGiven()) {
+    if (result.states().stream().anyMatch(StateResult::named) || stationGiven()) {
       region();
     }
     return findings;

@@ -63,9 +63,9 @@ public final class StateEvaluation {
       Materials materials,
       Optional<PumpGroup> group,
       double margin) {
-    private static Evaluated failed(String name, boolean asked, Materials inside, String why) {
+    private static Evaluated failed(String name, boolean named, Materials inside, String why) {
       return new Evaluated(
-          new StateResult(name, asked, Severity.FAIL, List.of(why), Optional.empty()),
+          new StateResult(name, named, Severity.FAIL, List.of(why), Optional.empty()),
           Optional.empty(),
           inside,
           Optional.empty(),
@@ -99,10 +99,10 @@ public final class StateEvaluation {
   /**
    * A state in which the pumps, where there are some, set the flow rate.
    *
-   * @param asked whether the design asks for it
+   * @param named whether the design asks for it
    * @param line the line as designed, which a state of its pumps alone shares
    */
-  static Evaluated of(StateVariant variant, boolean asked, Materials asDesigned, LineModel line) {
+  static Evaluated of(StateVariant variant, boolean named, Materials asDesigned, LineModel line) {
     Design design = variant.design();
     boolean sameLine =
         design == asDesigned.design() && variant.sandFraction().isEmpty() && !variant.flush();
@@ -116,7 +116,7 @@ public final class StateEvaluation {
     }
     double flow = designFlow(design);
     if (!inside.flows(flow)) {
-      return Evaluated.failed(variant.name(), asked, inside, TOO_MUCH_SAND);
+      return Evaluated.failed(variant.name(), named, inside, TOO_MUCH_SAND);
     }
     LineModel model = sameLine ? line : new LineModel(design, inside);
     Optional<PumpEvaluation> pumps = Optional.empty();
@@ -135,27 +135,27 @@ public final class StateEvaluation {
       if (result.governing().isEmpty()) {
         return Evaluated.failed(
             variant.name(),
-            asked,
+            named,
             inside,
             "no stable flow: "
                 + result.absence().orElse("they meet only where the flow is not stable"));
       }
       flow = Measure.FLOW.si(result.governing().get().flow());
       if (!inside.flows(flow)) {
-        return Evaluated.failed(variant.name(), asked, inside, TOO_MUCH_SAND);
+        return Evaluated.failed(variant.name(), named, inside, TOO_MUCH_SAND);
       }
       pumps = Optional.of(evaluation);
     }
-    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(asked, pumps);
+    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(named, pumps);
   }
 
   /**
    * Evaluates it.
    *
-   * @param asked whether the design asked for it
+   * @param named whether the design named for it
    * @param driving the pumps, when they set the flow
    */
-  Evaluated evaluated(boolean asked, Optional<PumpEvaluation> driving) {
+  Evaluated evaluated(boolean named, Optional<PumpEvaluation> driving) {
     List<RunPoint> runs = model.runs(flowM3ps, sandFraction);
     RunPoint worst = RunPoint.worst(runs);
     reasons.sand(worst);
@@ -205,7 +205,7 @@ public final class StateEvaluation {
             pumps);
     return new Evaluated(
         new StateResult(
-            variant.name(), asked, reasons.severity(), reasons.texts(), Optional.of(point)),
+            variant.name(), named, reasons.severity(), reasons.texts(), Optional.of(point)),
         Optional.of(model),
         materials,
         group,

@@ -46,20 +46,20 @@ public final class StateWorking {
    * @param design the design
    * @param states the states as the assessment shows them
    */
-  public static void tell(Trace trace, Design design, List<StateResult> states) {
+  public static void steps(Trace trace, Design design, List<StateResult> states) {
     Sheet sheet = Sheet.of(StateWorking.class, trace);
     List<StateResult> gravestFirst = new ArrayList<>(states);
     gravestFirst.sort(Comparator.comparing(StateResult::severity).reversed());
     for (StateResult state : gravestFirst) {
-      state.point().ifPresent(point -> tell(sheet, design, state, point));
+      state.point().ifPresent(point -> steps(sheet, design, state, point));
     }
   }
 
-  private static void tell(Sheet sheet, Design design, StateResult state, Point point) {
+  private static void steps(Sheet sheet, Design design, StateResult state, Point point) {
     sheet.begin("line in service", state.name());
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
     double flow = point.flowM3ps();
-    if (state.asked()) {
+    if (state.named()) {
       sheet.step(
           point.driven() ? "driven" : "held",
           flow,

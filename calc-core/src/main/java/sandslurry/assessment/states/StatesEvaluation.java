@@ -102,7 +102,7 @@ public final class StatesEvaluation {
       all.add(StateEvaluation.of(variant, true, materials, model));
     }
     if (design.pump().isPresent()) {
-      unasked(variants, model, materials.sandFraction(designFlow) > 0);
+      unnamed(variants, model, materials.sandFraction(designFlow) > 0);
     }
     if (design.service().states().isPresent() && design.pump().isPresent()) {
       all.add(start(variants, model));
@@ -116,7 +116,7 @@ public final class StatesEvaluation {
   }
 
   /** Every pump wears, and at times no sand comes: the flow rate is then the least, or the most. */
-  private void unasked(StateVariants variants, LineModel model, boolean sand) {
+  private void unnamed(StateVariants variants, LineModel model, boolean sand) {
     if (variants.worn().isEmpty()) {
       StateVariant variant =
           StateVariant.named(variants.word() + " worn, as is common", design).withWear(COMMON_WEAR);
@@ -134,9 +134,9 @@ public final class StatesEvaluation {
   }
 
   /** Whether the line itself, with its pump as new, carries its sand at every flow rate judged. */
-  boolean carriesUnasked() {
+  boolean carriesUnnamed() {
     return all.stream()
-        .filter(e -> !e.result().asked() && !worn.filter(w -> w == e).isPresent())
+        .filter(e -> !e.result().named() && !worn.filter(w -> w == e).isPresent())
         .allMatch(e -> e.margin() >= 1);
   }
 

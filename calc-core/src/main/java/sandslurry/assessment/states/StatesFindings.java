@@ -46,12 +46,12 @@ public final class StatesFindings extends FindingWriter {
    */
   public List<Finding> all() {
     evaluation.all().stream()
-        .filter(e -> e.result().asked())
+        .filter(e -> e.result().named())
         .max(
             Comparator.comparing((Evaluated e) -> e.result().severity())
                 .thenComparingDouble(e -> -e.margin()))
         .ifPresent(this::governing);
-    if (evaluation.carriesUnasked()) {
+    if (evaluation.carriesUnnamed()) {
       evaluation.worn().ifPresent(this::worn);
     }
     return findings;
@@ -59,13 +59,13 @@ public final class StatesFindings extends FindingWriter {
 
   private void governing(Evaluated governing) {
     StateResult worst = governing.result();
-    List<StateResult> asked = result.states().stream().filter(StateResult::asked).toList();
+    List<StateResult> named = result.states().stream().filter(StateResult::named).toList();
     boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
     Found found =
         good
             ? found("all-states", worst.severity(), Topic.STATES, "states")
             : found("worst-state", worst.severity(), Topic.STATES, worst.name());
-    found.with("count", String.valueOf(asked.size())).with("state", worst.name());
+    found.with("count", String.valueOf(named.size())).with("state", worst.name());
     List<String> reasons = worst.reasons();
     if (!good) {
       found.with("reason", reasons.isEmpty() ? worst.name() : reasons.get(0));
@@ -75,7 +75,7 @@ public final class StatesFindings extends FindingWriter {
     }
     worst.point().ifPresent(point -> where(found, point));
     String others =
-        asked.stream()
+        named.stream()
             .filter(s -> s.severity().compareTo(Severity.PASS) > 0 && s != worst)
             .map(s -> s.name() + " (" + s.severity() + ")")
             .collect(Collectors.joining("; "));

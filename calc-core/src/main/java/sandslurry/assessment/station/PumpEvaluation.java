@@ -391,8 +391,8 @@ public final class PumpEvaluation {
   private PumpResult.Duty duty(
       double flow, double head, DutyPoints.Meeting meeting, double efficiency, double drive) {
     // A line that runs down to its outlet by itself asks nothing of the pump.
-    double asked = Math.max(head, 0);
-    MotorPower power = MotorPower.of(mixtureDensity, flow, asked, efficiency, drive);
+    double needed = Math.max(head, 0);
+    MotorPower power = MotorPower.of(mixtureDensity, flow, needed, efficiency, drive);
     OptionalDouble energy = power.energyPerSandJpKg(sandFraction * flow * sandDensity);
     return new PumpResult.Duty(
         Measure.FLOW.of(flow),

@@ -32,7 +32,7 @@ public final class PumpWorking {
    * @param line the physics of its line
    * @param materials its liquid, sand and mixture
    */
-  public static void tell(
+  public static void steps(
       Trace trace, Design design, PumpResult result, LineModel line, Materials materials) {
     Sheet sheet = Sheet.of(PumpWorking.class, trace);
     double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
@@ -101,7 +101,7 @@ public final class PumpWorking {
       for (PumpResult.Viscous viscous : result.viscous()) {
         viscous
             .which()
-            .tell(
+            .steps(
                 sheet.trace(),
                 first.rheology(),
                 viscous.correction().best().speedPs(),

@@ -16,13 +16,13 @@ import sandslurry.transport.friction.ClearLiquid.Regime;
  * The line in one state.
  *
  * @param name what the state is
- * @param asked whether the design asked for it, beside the flows of every line
+ * @param named whether the design named for it, beside the flows of every line
  * @param severity how it stands
  * @param reasons what is amiss, gravest first; empty when nothing is
  * @param point where it runs; empty when it does not
  */
 public record StateResult(
-    String name, boolean asked, Severity severity, List<String> reasons, Optional<Point> point) {
+    String name, boolean named, Severity severity, List<String> reasons, Optional<Point> point) {
   /** Copies the list. */
   public StateResult {
     reasons = List.copyOf(reasons);
@@ -35,7 +35,7 @@ public record StateResult(
    * @param sandFraction volume fraction of sand
    * @param densityKgM3 density of the mixture [kg/m3]
    * @param temperatureK temperature of the liquid [K]
-   * @param headM head asked of the pumps, in metres of mixture [m]
+   * @param headM head named of the pumps, in metres of mixture [m]
    * @param run the run that stands worst
    * @param regime how the carrier flows in it
    * @param velocityMps its velocity in the largest bore [m/s]

@@ -198,14 +198,14 @@ final class FlushEvaluation {
   }
 
   /** The flow at which supply and line meet; at least the last of a curve that ends before. */
-  private OptionalDouble flow(FlushSupply supply, DoubleUnaryOperator asked) {
+  private OptionalDouble flow(FlushSupply supply, DoubleUnaryOperator needed) {
     if (!open()) {
       return OptionalDouble.empty();
     }
     if (supply instanceof SourceFlush source) {
       double level = Measure.LENGTH.si(source.level());
       if (source.curve().isEmpty()) {
-        return meet(flow -> level, asked, 0, water.mostTriedM3ps());
+        return meet(flow -> level, needed, 0, water.mostTriedM3ps());
       }
       MonotoneCurve curve =
           new MonotoneCurve(
@@ -214,21 +214,21 @@ final class FlushEvaluation {
                   .map(FlushPoint::head)
                   .mapToDouble(Measure.LENGTH::si)
                   .toArray());
-      return meet(flow -> level + curve.at(flow), asked, curve.from(), curve.to());
+      return meet(flow -> level + curve.at(flow), needed, curve.from(), curve.to());
     }
-    return pump().match(spec -> curve(spec, asked), spec -> strokes(spec, asked));
+    return pump().match(spec -> curve(spec, needed), spec -> strokes(spec, needed));
   }
 
-  private OptionalDouble curve(RotodynamicSpec spec, DoubleUnaryOperator asked) {
+  private OptionalDouble curve(RotodynamicSpec spec, DoubleUnaryOperator needed) {
     PumpGroup group = spec.running();
     return meet(
         flow -> sourceLevelM() + group.headM(flow) - line.suctionLossM(flow),
-        asked,
+        needed,
         group.leastFlowM3ps(),
         group.greatestFlowM3ps());
   }
 
-  private OptionalDouble strokes(PistonSpec spec, DoubleUnaryOperator asked) {
+  private OptionalDouble strokes(PistonSpec spec, DoubleUnaryOperator needed) {
     PistonPump pump =
         new PistonPump(
             Measure.VOLUME.si(spec.displacement()),
@@ -236,17 +236,17 @@ final class FlushEvaluation {
             Measure.PRESSURE.si(spec.pressureLimit()));
     double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()));
     double rise =
-        water.pressurePa(asked.applyAsDouble(flow) + line.suctionLossM(flow) - sourceLevelM());
+        water.pressurePa(needed.applyAsDouble(flow) + line.suctionLossM(flow) - sourceLevelM());
     return pump.allows(rise) ? OptionalDouble.of(flow) : OptionalDouble.empty();
   }
 
   private static OptionalDouble meet(
-      DoubleUnaryOperator supply, DoubleUnaryOperator asked, double from, double greatest) {
+      DoubleUnaryOperator supply, DoubleUnaryOperator needed, double from, double greatest) {
     double least = Math.max(from, LEAST_SHARE * greatest);
-    if (supply.applyAsDouble(greatest) >= asked.applyAsDouble(greatest)) {
+    if (supply.applyAsDouble(greatest) >= needed.applyAsDouble(greatest)) {
       return OptionalDouble.of(greatest);
     }
-    return DutyPoints.find(supply, asked, least, greatest).points().stream()
+    return DutyPoints.find(supply, needed, least, greatest).points().stream()
         .filter(p -> p.meeting() == Meeting.STABLE || p.meeting() == Meeting.JUMP)
         .mapToDouble(DutyPoint::flowM3ps)
         .max();

@@ -22,7 +22,7 @@ public final class PulsationWorking {
    * @param design the design
    * @param pulsation pulsation behind the piston pump
    */
-  public static void tell(Trace trace, Design design, PulsationResult pulsation) {
+  public static void steps(Trace trace, Design design, PulsationResult pulsation) {
     Sheet sheet = Sheet.of(PulsationWorking.class, trace);
     sheet.begin("pulsation", "");
     PistonSpec spec = design.pump().flatMap(PumpSpec::piston).orElseThrow();

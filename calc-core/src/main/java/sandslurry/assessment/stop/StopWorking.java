@@ -32,7 +32,7 @@ public final class StopWorking {
    * @param materials its liquid, sand and mixture
    * @param stop the stopped line
    */
-  public static void tell(Trace trace, Design design, Materials materials, StopResult stop) {
+  public static void steps(Trace trace, Design design, Materials materials, StopResult stop) {
     Sheet sheet = Sheet.of(StopWorking.class, trace);
     double fraction = stop.sandFraction();
     for (StoppedRun run : stop.runs()) {

@@ -24,7 +24,7 @@ public final class SurgeWorking {
    * @param design the design
    * @param surges surge in each run
    */
-  public static void tell(Trace trace, Design design, List<SurgeResult> surges) {
+  public static void steps(Trace trace, Design design, List<SurgeResult> surges) {
     Sheet sheet = Sheet.of(SurgeWorking.class, trace);
     double column =
         design.route().stream()
@@ -36,11 +36,11 @@ public final class SurgeWorking {
         Comparator.comparingDouble((SurgeResult s) -> -Math.rint(s.workingPa() + s.judgedPa())));
     for (SurgeResult surge : greatestFirst) {
       sheet.begin("surge", surge.run());
-      tell(sheet, design.route().orElseThrow().run(surge.run()), column, surge);
+      steps(sheet, design.route().orElseThrow().run(surge.run()), column, surge);
     }
   }
 
-  private static void tell(Sheet sheet, RunSpec run, double column, SurgeResult surge) {
+  private static void steps(Sheet sheet, RunSpec run, double column, SurgeResult surge) {
     StandardPipe pipe = run.pipe().orElseThrow();
     double rho = surge.densityKgM3();
     sheet.step(

@@ -292,7 +292,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   }
 
   /** A unit and where a problem with its streams is told. */
-  private record Told(Ports ports, Values part, Field<?> field) {
+  private record PortsOf(Ports ports, Values part, Field<?> field) {
     boolean isIn(String problem) {
       return !ports.name().isEmpty() && problem.contains("\"" + ports.name() + "\"");
     }
@@ -301,18 +301,18 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** What is wrong with the names of streams, told at the unit that has the name. */
   private void checkStreams(Values values) {
     List<String> made = new ArrayList<>();
-    List<Told> told = new ArrayList<>();
+    List<PortsOf> all = new ArrayList<>();
     Set<String> leaving = new LinkedHashSet<>(streams(values, products, PRODUCT.stream));
     for (Values pen : values.inside(pens)) {
       PEN.made(pen).ifPresent(made::add);
       PEN.meeting(pen)
           .map(unit -> new Ports(unit.name(), unit.inlets(), unit.outlets()))
-          .ifPresent(ports -> told.add(new Told(ports, pen, PEN.flush)));
+          .ifPresent(ports -> all.add(new PortsOf(ports, pen, PEN.flush)));
     }
     made.addAll(streams(values, waters, WATER.stream));
     for (Values unit : values.inside(units)) {
       UnitFields fields = (UnitFields) unit.fields();
-      fields.ports(unit).forEach(ports -> told.add(new Told(ports, unit, fields.name)));
+      fields.ports(unit).forEach(ports -> all.add(new PortsOf(ports, unit, fields.name)));
       leaving.addAll(fields.leaving(unit));
     }
     Set<String> feeds = new LinkedHashSet<>();
@@ -322,10 +322,10 @@ public final class PlantFields extends Fields<PlantSpec> {
         .forEach(
             feed -> values.problem(pens, "the stream \"" + feed + "\" is fed by more than one"));
     for (String problem :
-        Network.problems(told.stream().map(Told::ports).toList(), feeds, leaving)) {
+        Network.problems(all.stream().map(PortsOf::ports).toList(), feeds, leaving)) {
       // A blank name has been told where it stands.
       if (!problem.contains("has no name") && !problem.contains("\"\"")) {
-        told.stream()
+        all.stream()
             .filter(one -> one.isIn(problem))
             .findFirst()
             .ifPresentOrElse(

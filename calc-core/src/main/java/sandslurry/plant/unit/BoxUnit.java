@@ -188,12 +188,12 @@ public record BoxUnit(
     }
 
     @Override
-    public void tell(Trace trace) {
+    public void steps(Trace trace) {
       Sheet sheet = Sheet.of(BoxUnit.class, trace);
-      settled.ifPresent(found -> tell(sheet, found.feed(), found.box(), found.result()));
+      settled.ifPresent(found -> steps(sheet, found.feed(), found.box(), found.result()));
     }
 
-    private void tell(Sheet sheet, UnitFeed fed, DilutionBox box, BoxResult result) {
+    private void steps(Sheet sheet, UnitFeed fed, DilutionBox box, BoxResult result) {
       BoxSand likely = result.sand(Outlook.LIKELY);
       sheet.begin("box " + unit.name(), "");
       double rinse = result.rinseM3ps();

@@ -80,7 +80,7 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
     }
 
     @Override
-    public void tell(Trace trace) {
+    public void steps(Trace trace) {
       trace.begin(
           unit.kind().equals("screen") ? "screen " + unit.name() : "fibre separator " + unit.name(),
           "");

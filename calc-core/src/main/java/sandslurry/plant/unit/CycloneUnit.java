@@ -161,7 +161,7 @@ public record CycloneUnit(
     }
 
     @Override
-    public void tell(Trace trace) {
+    public void steps(Trace trace) {
       trace.begin("hydrocyclone " + unit.name(), "");
       unit.model().performance(unit.cyclone().geometry(), own.feed(), trace);
     }

@@ -203,7 +203,7 @@ public record LaneUnitResult(
   }
 
   @Override
-  public void tell(Trace trace) {
+  public void steps(Trace trace) {
     Sheet sheet = Sheet.of(LaneUnitResult.class, trace);
     sheet.begin("lane " + unit.name(), "");
     ChannelFlow flow = judged();

@@ -95,7 +95,7 @@ record PitUnitResult(
   }
 
   @Override
-  public void tell(Trace trace) {
+  public void steps(Trace trace) {
     Sheet sheet = Sheet.of(PitUnitResult.class, trace);
     double fed = feed().sandKgps();
     if (!(fed > 0) || unit.isPool()) {
@@ -104,7 +104,7 @@ record PitUnitResult(
     sheet.begin("pit " + unit.name(), "");
     mixing.ifPresent(
         found ->
-            found.tell(
+            found.steps(
                 unit.mixer().orElseThrow().impeller(), stirred.orElseThrow(), sheet.trace()));
     sheet.step("rate", overflowRateMps(), feed().volumeM3ps(), unit.areaM2());
     double settled = sheet.step("settled", settledKgps());

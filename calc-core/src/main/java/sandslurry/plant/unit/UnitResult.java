@@ -44,7 +44,7 @@ public interface UnitResult {
    *
    * @param trace what keeps the steps
    */
-  default void tell(Trace trace) {}
+  default void steps(Trace trace) {}
 
   /**
    * The result where the unit is a lane.

@@ -96,7 +96,7 @@ public enum RepresentativeViscosity {
    * @param wallShearRatePs shear rate at the wall of the line [1/s]
    * @return the viscosity [Pa.s]
    */
-  public double tell(Trace trace, Rheology rheology, double speedPs, double wallShearRatePs) {
+  public double steps(Trace trace, Rheology rheology, double speedPs, double wallShearRatePs) {
     double viscosity = viscosityPaS(rheology, speedPs, wallShearRatePs);
     boolean plastic = this == PLASTIC;
     double low = plastic ? LOW_SHEAR_PS : 0;

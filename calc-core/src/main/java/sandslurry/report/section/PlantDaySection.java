@@ -196,22 +196,24 @@ public final class PlantDaySection extends SectionWriter {
 
     Block answer() {
       List<Outage> changed = out.stream().filter(one -> !change(one).isEmpty()).toList();
-      List<String> told = new ArrayList<>();
+      List<String> lines = new ArrayList<>();
       changed.stream()
           .filter(one -> one.part() != Part.SCREW)
           .sorted(Comparator.comparingDouble(Outage::recovery))
           .limit(MOST_TOLD)
-          .forEach(one -> told.add(told(one)));
-      changed.stream().filter(one -> one.part() == Part.SCREW).forEach(one -> told.add(told(one)));
+          .forEach(one -> lines.add(sentence(one)));
+      changed.stream()
+          .filter(one -> one.part() == Part.SCREW)
+          .forEach(one -> lines.add(sentence(one)));
       return new Block.Paragraph(
           "One unit out for a week: "
-              + (told.isEmpty()
+              + (lines.isEmpty()
                   ? "none changes the recovery or the liquor much"
-                  : String.join("; ", told))
+                  : String.join("; ", lines))
               + ".");
     }
 
-    private String told(Outage one) {
+    private String sentence(Outage one) {
       return name(one) + " -> " + change(one);
     }
 

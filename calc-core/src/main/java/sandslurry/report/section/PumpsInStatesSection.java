@@ -25,11 +25,11 @@ final class PumpsInStatesSection extends SectionWriter {
   static List<Block> of(Design design, ServiceResult result) {
     PumpsInStatesSection section = new PumpsInStatesSection(design.units());
     List<PumpInState> pumps = result.pumps();
-    boolean told =
+    boolean shown =
         design.service().suction().isPresent()
-            || result.states().stream().anyMatch(StateResult::asked)
+            || result.states().stream().anyMatch(StateResult::named)
             || pumps.stream().anyMatch(at -> at.point().pumps().size() > 1);
-    if (told && !pumps.isEmpty()) {
+    if (shown && !pumps.isEmpty()) {
       section.pumps(pumps);
     }
     return section.blocks();

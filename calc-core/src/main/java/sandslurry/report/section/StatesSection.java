@@ -62,7 +62,7 @@ final class StatesSection extends SectionWriter {
   }
 
   private void states() {
-    if (result.states().stream().noneMatch(StateResult::asked)) {
+    if (result.states().stream().noneMatch(StateResult::named)) {
       return;
     }
     heading(1, "States");

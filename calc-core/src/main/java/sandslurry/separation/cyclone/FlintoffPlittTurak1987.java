@@ -69,7 +69,7 @@ final class FlintoffPlittTurak1987 implements HydrocycloneModel {
         39.7 * in.cutOfGeometryAndFlow() * thickness / Math.sqrt(in.densityDifference / 1.6);
     double pressure = 1.88 * Math.pow(in.flow, 1.8) * in.pressureOfGeometryAndSand();
     trace.step(THICKNESS, thickness, feed.liquid().viscosityPaS());
-    in.tell(CUT, PRESSURE, cut / thickness, pressure);
+    in.steps(CUT, PRESSURE, cut / thickness, pressure);
     trace.step(
         CUT_THICK, cut / InUnit.micrometres(1), thickness, cut / thickness / InUnit.micrometres(1));
     return in.performance(cut, pressure, feed, in.excesses(feed));

@@ -98,7 +98,7 @@ final class Plitt1976 implements HydrocycloneModel {
     Scaled in = new Scaled(geometry, feed, trace);
     double cut = 50.5 * in.cutOfGeometryAndFlow() / Math.sqrt(in.densityDifference);
     double pressure = 1.88 * Math.pow(in.flow, 1.78) * in.pressureOfGeometryAndSand();
-    in.tell(CUT, PRESSURE, cut, pressure);
+    in.steps(CUT, PRESSURE, cut, pressure);
     List<Bound.Excess> excesses = new ArrayList<>(in.excesses(feed));
     WATER_VISCOSITY.check(feed.liquid().viscosityPaS()).ifPresent(excesses::add);
     return in.performance(cut, pressure, feed, excesses);
@@ -153,7 +153,7 @@ final class Plitt1976 implements HydrocycloneModel {
     }
 
     /** Keeps the steps of the cut size [um] and the pressure [kPa]. */
-    void tell(Equation cutSize, Equation pressureDrop, double cut, double pressure) {
+    void steps(Equation cutSize, Equation pressureDrop, double cut, double pressure) {
       trace.step(
           cutSize,
           cut / InUnit.micrometres(1),

@@ -90,7 +90,7 @@ public record PitMixing(
    * @param feed the feed that was judged
    * @param trace what keeps the steps
    */
-  public void tell(Impeller impeller, UnitFeed feed, Trace trace) {
+  public void steps(Impeller impeller, UnitFeed feed, Trace trace) {
     int coarsest = 0;
     for (int k = 1; k < speedsRps.size(); k++) {
       coarsest = speedsRps.get(k).value() > speedsRps.get(coarsest).value() ? k : coarsest;

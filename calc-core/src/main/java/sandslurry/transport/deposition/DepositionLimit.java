@@ -207,7 +207,7 @@ final class DepositionLimit {
    *
    * @param result how the limit is called
    */
-  void tell(double fraction, Equation result, Trace trace) {
+  void steps(double fraction, Equation result, Trace trace) {
     Search best = search(fraction);
     Slurry uniform = best.uniform;
     double c = uniform.volumeFraction();

@@ -282,7 +282,7 @@ public record DepositionRule(
 
     boolean flat = upwardAngleRad == 0;
     if (trace.records()) {
-      level.tell(load.highestFraction(), level(DepositionLimit.LIMIT, flat), trace);
+      level.steps(load.highestFraction(), level(DepositionLimit.LIMIT, flat), trace);
       trace.step(level(USUAL, flat), usual, slurry.volumeFraction());
       trace.step(level(SLUG, flat), slug, high.valueMps());
     }
@@ -300,7 +300,7 @@ public record DepositionRule(
 
     Optional<Entry> counted = largestCounted(load, bore);
     double disagreement = counted.map(e -> slope.inclined(e.valueMps(), riser)).orElse(0.0);
-    counted.ifPresent(entry -> tell(entry, load, bore, disagreement, required, trace));
+    counted.ifPresent(entry -> steps(entry, load, bore, disagreement, required, trace));
     return new DepositionJudgement(
         outcome(velocityMps, limit, required, disagreement),
         velocityMps,
@@ -379,7 +379,7 @@ public record DepositionRule(
     return flat ? equation : equation.as(equation.symbol() + "0");
   }
 
-  private static void tell(
+  private static void steps(
       Entry counted,
       SandLoad load,
       Bore bore,

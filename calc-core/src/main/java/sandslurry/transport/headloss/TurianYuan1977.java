@@ -230,10 +230,10 @@ final class TurianYuan1977 implements HeadLossModel {
         .check(BORE, bore.diameterM())
         .check(SIZE, slurry.d50M())
         .check(BUOYANCY, slurry.densityRatio() - 1)
-        .value(tell(slurry, bore, velocityMps, at, regime, clear, trace));
+        .value(steps(slurry, bore, velocityMps, at, regime, clear, trace));
   }
 
-  private static double tell(
+  private static double steps(
       Slurry slurry,
       Bore bore,
       double velocityMps,

@@ -107,10 +107,10 @@ final class WaspTwoPart1977 implements HeadLossModel {
     return Estimate.checks()
         .check(ClearLiquid.TURBULENT, clear.reynolds())
         .check(DurandCondolios1952.BORE, bore.diameterM())
-        .value(tell(slurry, shear, flow.gradient(shear), bore, trace));
+        .value(steps(slurry, shear, flow.gradient(shear), bore, trace));
   }
 
-  private static double tell(
+  private static double steps(
       Slurry slurry, double shearMps, double gradient, Bore bore, Trace trace) {
     trace.step(FOUND, gradient, slurry.volumeFraction(), slurry.d50M(), slurry.d85M());
     trace.step(SHEAR, shearMps, bore.diameterM(), gradient);

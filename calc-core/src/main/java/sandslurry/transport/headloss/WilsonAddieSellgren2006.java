@@ -180,10 +180,10 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
         .check(SIZE, slurry.d50M())
         .check(RELATIVE_SIZE, slurry.d50M() / bore.diameterM())
         .check(CONCENTRATION, concentration)
-        .value(tell(slurry, bore, clear, velocityMps, trace));
+        .value(steps(slurry, bore, clear, velocityMps, trace));
   }
 
-  private double tell(
+  private double steps(
       Slurry slurry, Bore bore, ClearLiquid clear, double velocityMps, Trace trace) {
     double gradient = curve(slurry, bore).gradient(clear, velocityMps);
     if (trace.records()) {

@@ -58,7 +58,7 @@ class ObservedFindingsTest {
     assertThat(result.second())
         .filteredOn(s -> s.kind() == Second.AFTER_FLUSH)
         .singleElement()
-        .matches(s -> s.tellsApart(result.open().get(0)));
+        .matches(s -> s.distinguishes(result.open().get(0)));
     assertThat(ids(assessed))
         .contains("observed.more", "observed.bed", "observed.thicker", "observed.undecided")
         .contains("observed.pump-as-new", "observed.fills")

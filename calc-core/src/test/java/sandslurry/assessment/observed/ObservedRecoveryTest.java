@@ -246,7 +246,7 @@ class ObservedRecoveryTest {
       }
       for (SecondReading second : found.second()) {
         for (List<Cause> pair : found.open()) {
-          if (!pair.contains(cause) || !second.tellsApart(pair)) {
+          if (!pair.contains(cause) || !second.distinguishes(pair)) {
             continue;
           }
           Cause other = pair.get(0) == cause ? pair.get(1) : pair.get(0);

@@ -272,10 +272,10 @@ final class PlantDayFindings extends PlantFindingWriter {
 
   /** What units say in the course of a day and do not say at rest. */
   private void notes(Day day) {
-    List<UnitNote> told = new ArrayList<>();
-    result.modes().forEach(mode -> mode.balance().ifPresent(b -> told.addAll(b.notes())));
+    List<UnitNote> notes = new ArrayList<>();
+    result.modes().forEach(mode -> mode.balance().ifPresent(b -> notes.addAll(b.notes())));
     for (UnitNote note : day.notes()) {
-      if (told.stream().noneMatch(note::like)) {
+      if (notes.stream().noneMatch(note::like)) {
         noted(note).why("in-the-day").add();
       }
     }

@@ -106,14 +106,14 @@ public final class PlantFindings extends PlantFindingWriter {
    * What units say of their feeds in a steady balance, each once with the first mode that it is in.
    */
   private void notes() {
-    List<UnitNote> told = new ArrayList<>();
+    List<UnitNote> notes = new ArrayList<>();
     for (ModeResult mode : result.modes()) {
       mode.balance()
           .ifPresent(
               balance -> {
                 for (UnitNote note : balance.notes()) {
-                  if (told.stream().noneMatch(note::like)) {
-                    told.add(note);
+                  if (notes.stream().noneMatch(note::like)) {
+                    notes.add(note);
                     noted(note).with("mode", mode.mode().name()).why("in-the-mode").add();
                   }
                 }
