@@ -4,7 +4,6 @@ import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -58,7 +57,7 @@ final class Autosave {
 
   private void keep() {
     DesignDocument document = model.document();
-    Optional<Path> file = model.file();
+    Optional<FormFile> file = model.seen();
     boolean modified = model.isModified();
     writer.execute(
         () -> {

@@ -6,6 +6,7 @@ import java.nio.charset.MalformedInputException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import sandslurry.design.document.DesignDocument;
@@ -18,6 +19,21 @@ final class BadInputException extends Exception {
 
   BadInputException(String message) {
     super(ShownText.lines(message));
+  }
+
+  /** A file by its name, which may have letters that no file of this process can have. */
+  static Path path(String name) throws BadInputException {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw new BadInputException(
+          "\""
+              + ShownText.message(name)
+              + "\" is no name of a file here: "
+              + e.getReason()
+              + ". In a language setting of UTF-8, such as LC_ALL=C.UTF-8, a name may have any"
+              + " letter.");
+    }
   }
 
   /** Loads a design file, with every way of failing said in words. */

@@ -366,16 +366,20 @@ final class FormCommands {
       leave(
           () -> {
             model.restore(left);
-            files.run(
-                () -> {
-                  left.forget();
-                  return left;
-                },
-                forgotten -> {});
+            forget(left);
           });
     } else if ("Discard them".equals(answer)) {
-      left.forget();
+      forget(left);
     }
+  }
+
+  private void forget(Recovery.Left left) {
+    files.run(
+        () -> {
+          left.forget();
+          return left;
+        },
+        forgotten -> {});
   }
 
   private void print() {

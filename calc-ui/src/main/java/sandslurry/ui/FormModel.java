@@ -231,7 +231,7 @@ final class FormModel {
 
   /** Starts from a design that was left behind before it was saved. */
   void restore(Recovery.Left left) {
-    start(left.document(), DesignDocument.empty(), left.file().map(FormFile::seen));
+    start(left.document(), DesignDocument.empty(), left.file());
   }
 
   private void start(DesignDocument document, DesignDocument asSaved, Optional<FormFile> from) {

@@ -128,7 +128,8 @@ final class JudgeCommand implements Callable<Integer> {
       throw new BadInputException("--report and --drawing take one design file at a time.");
     }
     for (String file : files) {
-      OutputFile.check(file.equals("-") ? null : Path.of(file), out, report, drawing);
+      OutputFile.check(
+          file.equals("-") ? null : BadInputException.path(file), out, report, drawing);
     }
     List<Judged> judged = new ArrayList<>();
     List<String> problems = new ArrayList<>();
@@ -167,7 +168,7 @@ final class JudgeCommand implements Callable<Integer> {
     DesignDocument document =
         file.equals("-")
             ? BadInputException.read(System.in)
-            : BadInputException.load(Path.of(file));
+            : BadInputException.load(BadInputException.path(file));
     if (units != null) {
       document = document.with("/units", units == Units.US ? "US" : "metric");
     }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.IntSupplier;
 import picocli.CommandLine;
@@ -102,6 +103,15 @@ public final class Main implements Callable<Integer> {
     line.setOut(out).setErr(err);
     line.setUsageHelpWidth(100);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(
+        Path.class,
+        name -> {
+          try {
+            return BadInputException.path(name);
+          } catch (BadInputException e) {
+            throw new CommandLine.TypeConversionException(e.getMessage());
+          }
+        });
     line.setParameterExceptionHandler(
         (e, given) -> {
           err.println(ShownText.message(oneLine(e.getMessage()) + " Try --help."));

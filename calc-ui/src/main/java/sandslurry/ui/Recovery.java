@@ -48,14 +48,14 @@ final class Recovery {
    * A design that was left behind.
    *
    * @param kept where it is kept
-   * @param file the file that it was saved to before, if any
+   * @param file the file that it was saved to before, if any, as its window last saw it
    * @param document the design
    * @param when when it was last changed
    */
-  record Left(Path kept, Optional<Path> file, DesignDocument document, Instant when) {
+  record Left(Path kept, Optional<FormFile> file, DesignDocument document, Instant when) {
     /** What a person calls it. */
     String name() {
-      return file.map(f -> f.getFileName().toString())
+      return file.map(f -> f.path().getFileName().toString())
           .orElse(document.text("/title").isBlank() ? "A new design" : document.text("/title"));
     }
 
@@ -66,7 +66,7 @@ final class Recovery {
   }
 
   /** Keeps a design in place of the one kept before. */
-  synchronized void keep(DesignDocument document, Optional<Path> file) throws IOException {
+  synchronized void keep(DesignDocument document, Optional<FormFile> file) throws IOException {
     if (held == null) {
       Files.createDirectories(folder);
       held =
@@ -76,7 +76,9 @@ final class Recovery {
     }
     DesignDocument kept = DesignDocument.empty().withPart("/design", document.toString());
     if (file.isPresent()) {
-      kept = kept.with("/file", file.get().toAbsolutePath().toString());
+      kept =
+          kept.with("/file", file.get().path().toAbsolutePath().toString())
+              .with("/print", file.get().print());
     }
     kept.save(folder.resolve(id + DESIGN));
   }
@@ -119,8 +121,10 @@ final class Recovery {
   private static Optional<Left> read(Path kept) {
     try {
       DesignDocument all = DesignDocument.load(kept);
-      Optional<Path> file =
-          all.has("/file") ? Optional.of(Path.of(all.text("/file"))) : Optional.empty();
+      Optional<FormFile> file =
+          all.has("/file")
+              ? Optional.of(new FormFile(Path.of(all.text("/file")), all.text("/print")))
+              : Optional.empty();
       return Optional.of(
           new Left(
               kept,

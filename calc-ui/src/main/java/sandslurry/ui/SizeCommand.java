@@ -1,7 +1,6 @@
 package sandslurry.ui;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -266,7 +265,7 @@ final class SizeCommand implements Callable<Integer> {
       document =
           file.equals("-")
               ? BadInputException.read(System.in)
-              : BadInputException.load(Path.of(file));
+              : BadInputException.load(BadInputException.path(file));
     }
     if (unit != null) {
       if (pen != null) {

@@ -98,13 +98,16 @@ class FormFileTest {
     List<Recovery.Left> left = Recovery.left(kept);
     assertThat(left).hasSize(1);
     assertThat(left.get(0).document()).isEqualTo(typed);
-    assertThat(left.get(0).file()).contains(file);
+    assertThat(left.get(0).file().map(FormFile::path)).contains(file);
     assertThat(left.get(0).name()).isEqualTo("a.json");
     FormModel model = new FormModel(Designs.NEVER);
     model.restore(left.get(0));
     assertThat(model.document()).isEqualTo(typed);
     assertThat(model.isModified()).isTrue();
     assertThat(model.file()).contains(file);
+    assertThat(model.seen().orElseThrow().isChanged()).as("there was no file").isFalse();
+    line().with("/title", "by another program, before the restart").save(file);
+    assertThat(model.seen().orElseThrow().isChanged()).isTrue();
     left.get(0).forget();
     assertThat(Recovery.left(kept)).isEmpty();
     assertThat(kept.toFile().list()).isEmpty();
@@ -114,7 +117,7 @@ class FormFileTest {
   public static void main(String[] args) throws Exception {
     DesignDocument typed =
         line().with("/lines/0/flow/design", "half a wo").with("/title", "x\ud800");
-    new Recovery(Path.of(args[0])).keep(typed, Optional.of(Path.of(args[1])));
+    new Recovery(Path.of(args[0])).keep(typed, Optional.of(FormFile.seen(Path.of(args[1]))));
     System.out.println("kept");
     Thread.sleep(60_000);
   }

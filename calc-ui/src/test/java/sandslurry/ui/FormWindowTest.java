@@ -2,13 +2,17 @@ package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.GraphicsEnvironment;
 import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
 import java.awt.print.Printable;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -140,6 +144,44 @@ class FormWindowTest {
         new ReportPages("Line of the test", "2026-01-01", report, Optional.empty())
             .print(page.createGraphics(), new PageFormat(), 0);
     assertThat(answer).isEqualTo(Printable.PAGE_EXISTS);
+  }
+
+  /** A pipe that nobody writes to stands for a disk or a network that does not answer. */
+  @Test
+  void theWindowAnswersWhileAFileDoesNot(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("design.json");
+    onEventThread(
+        () -> {
+          model.save(file);
+          return null;
+        });
+    byte[] before = Files.readAllBytes(file);
+    Files.delete(file);
+    try {
+      Assumptions.assumeTrue(
+          new ProcessBuilder("mkfifo", file.toString()).start().waitFor() == 0, "no pipes here");
+    } catch (IOException e) {
+      Assumptions.abort("no pipes here");
+    }
+    type("/title", "typed meanwhile");
+    onEventThread(
+        () -> {
+          window.commands().save();
+          return null;
+        });
+    assertTimeoutPreemptively(
+        Duration.ofMillis(PATIENCE_MS),
+        () -> {
+          assertThat(onEventThread(() -> window.frame().getGlassPane().isVisible())).isTrue();
+          // The file as the window knows it, then what it saves, then a last look at it.
+          Files.write(file, before);
+          assertThat(Files.readString(file)).contains("typed meanwhile");
+          Files.write(file, before);
+          while (onEventThread(() -> model.isModified())) {
+            Thread.sleep(20);
+          }
+          assertThat(onEventThread(() -> window.frame().getGlassPane().isVisible())).isFalse();
+        });
   }
 
   @Test
