@@ -35,6 +35,14 @@ final class StepSolver {
   private static final int NOBODY = -1;
   private static final double LEAST_LAG = 0.1;
   private static final double MOST_LAG = 32;
+
+  /**
+   * Changes that fall by less from pass to pass, and over two passes by less than its square, are
+   * unsteady. One that grows once is not: what a unit divides otherwise shows a pass later in those
+   * behind it.
+   */
+  private static final double UNSTEADY = 0.8;
+
   private static final int MOST_ACCELERATED = 100;
 
   private final Network network;
@@ -174,6 +182,7 @@ final class StepSolver {
   Passed solve(double[] start, double lag, double settled, int most) {
     double[] state = start;
     double before = Double.POSITIVE_INFINITY;
+    double twoBefore = Double.POSITIVE_INFINITY;
     double r = lag;
     Trap trap = null;
     double change = before;
@@ -203,11 +212,12 @@ final class StepSolver {
       state = next;
       if (trap == null && (change <= settled || pass == most - 1)) {
         r = 0;
-      } else if (change > 0.8 * before) {
+      } else if (change > UNSTEADY * Math.max(before, UNSTEADY * twoBefore)) {
         r = Math.min(MOST_LAG, Math.max(1, 2 * r));
       } else {
         r = r < LEAST_LAG ? 0 : r / 2;
       }
+      twoBefore = before;
       before = change;
     }
     Division last = divided(state);
