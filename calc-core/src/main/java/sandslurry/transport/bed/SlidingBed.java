@@ -119,40 +119,65 @@ public record SlidingBed(
   }
 
   /**
+   * A bed of which each measure is worked out once.
+   *
+   * @param segment its section
+   * @param halfRad β [rad]
+   * @param areaM2 A [m2]
+   * @param arcM D β [m]
+   * @param surfaceM S [m]
+   */
+  private record Section(
+      CircularSegment segment, double halfRad, double areaM2, double arcM, double surfaceM) {
+    static Section of(Bore bore, double areaShare) {
+      CircularSegment bed = CircularSegment.ofAreaShare(bore.diameterM(), areaShare);
+      return new Section(
+          bed, bed.halfAngleRad(), bed.areaM2(), bed.wettedPerimeterM(), bed.surfaceWidthM());
+    }
+  }
+
+  /**
    * The gradient that moves the bed by the balance of forces.
    *
    * @param yieldStressPa stress at which the liquid under the bed yields, not negative [Pa]
    * @return G, 0 where the bed slides down by itself [Pa/m]
    */
   double balancePaPm(double yieldStressPa) {
+    return balancePaPm(yieldStressPa, Section.of(bore, areaShare));
+  }
+
+  private double balancePaPm(double yieldStressPa, Section bed) {
     if (!(yieldStressPa >= 0 && Double.isFinite(yieldStressPa))) {
       throw new IllegalArgumentException(
           "a yield stress must be >= 0 but was " + yieldStressPa + " Pa");
     }
-    // A grain as wide as the bore fills it; the quotient may pass 1 by rounding.
-    double layer =
-        Math.min(
-            1,
-            new CircularSegment(bore.diameterM(), Math.min(1, grainM / bore.diameterM())).areaM2()
-                / bore.areaM2());
+    double layer = layerShare();
     double weight =
         areaShare >= layer
-            ? weightPaPm(CircularSegment.ofAreaShare(bore.diameterM(), areaShare))
-            : areaShare / layer * weightPaPm(CircularSegment.ofAreaShare(bore.diameterM(), layer));
-    return Math.max(0, weight + yieldPaPm(yieldStressPa));
+            ? weightPaPm(bed)
+            : areaShare / layer * weightPaPm(Section.of(bore, layer));
+    return Math.max(0, weight + yieldPaPm(yieldStressPa, bed));
+  }
+
+  /** Area of a bed one grain thick over that of the section. */
+  private double layerShare() {
+    // A grain as wide as the bore fills it; the quotient may pass 1 by rounding.
+    return Math.min(
+        1,
+        new CircularSegment(bore.diameterM(), Math.min(1, grainM / bore.diameterM())).areaM2()
+            / bore.areaM2());
   }
 
   /** What the weight of the sand asks, by friction and along the slope. */
-  private double weightPaPm(CircularSegment bed) {
+  private double weightPaPm(Section bed) {
     double submerged = Physics.GRAVITY * (sandDensityKgM3 - liquidDensityKgM3) * VOLUME_FRACTION;
-    double normal = submerged * bore.areaM2() * bearing(bed);
+    double normal = submerged * bore.areaM2() * bearing(bed.halfRad());
     double along = submerged * bed.areaM2() * Math.sin(angleRad);
     return (FRICTION * normal * Math.cos(angleRad) + along) / driven(bed);
   }
 
   /** Normal force on the wall over the weight of a full pipe of bed: 2 when it is full. */
-  private double bearing(CircularSegment bed) {
-    double half = bed.halfAngleRad();
+  private static double bearing(double half) {
     // The difference cancels for a thin bed, of which it is β³/3.
     double difference =
         half < 1e-3 ? half * half * half / 3 : Math.sin(half) - half * Math.cos(half);
@@ -160,21 +185,20 @@ public record SlidingBed(
   }
 
   /** What the liquid between bed and wall asks; that of the liquid alone for a vanishing bed. */
-  private double yieldPaPm(double yieldStressPa) {
-    CircularSegment bed = CircularSegment.ofAreaShare(bore.diameterM(), areaShare);
-    return bed.depthShare() < 1e-9
+  private double yieldPaPm(double yieldStressPa, Section bed) {
+    return bed.segment().depthShare() < 1e-9
         ? 4 * yieldStressPa / bore.diameterM()
-        : yieldStressPa * bed.wettedPerimeterM() / driven(bed);
+        : yieldStressPa * bed.arcM() / driven(bed);
   }
 
   /** Area on which the gradient acts, with that of the stress on the surface. */
-  private double driven(CircularSegment bed) {
-    return bed.areaM2() + bed.surfaceWidthM() * hydraulicDiameterM(bed) / 4;
+  private double driven(Section bed) {
+    return bed.areaM2() + bed.surfaceM() * hydraulicDiameterM(bed) / 4;
   }
 
-  private double hydraulicDiameterM(CircularSegment bed) {
+  private double hydraulicDiameterM(Section bed) {
     double open = bore.areaM2() - bed.areaM2();
-    double perimeter = Math.PI * bore.diameterM() - bed.wettedPerimeterM() + bed.surfaceWidthM();
+    double perimeter = Math.PI * bore.diameterM() - bed.arcM() + bed.surfaceM();
     return open > 0 && perimeter > 0 ? 4 * open / perimeter : 0;
   }
 
@@ -186,7 +210,12 @@ public record SlidingBed(
    * @return pressure gradient [Pa/m]
    */
   double neededPaPm(double yieldStressPa) {
-    return Math.max(balancePaPm(yieldStressPa), SURE_PAPM * Math.max(1, grainM / RULE_GRAIN_M));
+    return neededPaPm(yieldStressPa, Section.of(bore, areaShare));
+  }
+
+  private double neededPaPm(double yieldStressPa, Section bed) {
+    return Math.max(
+        balancePaPm(yieldStressPa, bed), SURE_PAPM * Math.max(1, grainM / RULE_GRAIN_M));
   }
 
   /**
@@ -197,8 +226,10 @@ public record SlidingBed(
    * @return pressure gradient [Pa/m]
    */
   double availablePaPm(Rheology rheology, double velocityMps) {
-    CircularSegment bed =
-        CircularSegment.ofAreaShare(bore.diameterM(), Math.min(areaShare, MOST_SHARE));
+    return availablePaPm(rheology, velocityMps, Section.of(bore, Math.min(areaShare, MOST_SHARE)));
+  }
+
+  private double availablePaPm(Rheology rheology, double velocityMps, Section bed) {
     double share = bed.areaM2() / bore.areaM2();
     double hydraulic = hydraulicDiameterM(bed);
     double over = velocityMps * (1 - SPEED_SHARE * share) / (1 - share);
@@ -216,10 +247,12 @@ public record SlidingBed(
     double worst = 0;
     for (int i = 0; i <= DEPTHS; i++) {
       SlidingBed bed = ofShare(areaShare * i / DEPTHS);
+      Section section = Section.of(bore, bed.areaShare());
       worst =
           Math.max(
               worst,
-              bed.neededPaPm(rheology.yieldStressPa()) / bed.availablePaPm(rheology, velocityMps));
+              bed.neededPaPm(rheology.yieldStressPa(), section)
+                  / bed.availablePaPm(rheology, velocityMps, section));
     }
     return worst;
   }
@@ -235,6 +268,6 @@ public record SlidingBed(
         * Physics.GRAVITY
         * (sandDensityKgM3 - liquidDensityKgM3)
         * VOLUME_FRACTION
-        * bearing(CircularSegment.ofAreaShare(bore.diameterM(), areaShare));
+        * bearing(CircularSegment.ofAreaShare(bore.diameterM(), areaShare).halfAngleRad());
   }
 }
