@@ -1,9 +1,11 @@
 package sandslurry.pump.rotodynamic;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
 
@@ -12,11 +14,12 @@ import sandslurry.numeric.UnsolvedException;
  * metres of mixture.
  *
  * <p>The system curve of a settling slurry falls before it rises, so it can meet a flat pump curve
- * more than once. The range of flow is scanned in 200 to 400 intervals for changes of sign;
- * wherever the distance between the curves has a local minimum without one, that minimum is
- * searched out, so that two crossings inside one interval and a mere touch are found too. The flows
- * between the ends of the range are multiples of a power of two, so that pumps of other wear or
- * speed ask the same system for its head at the same flows.
+ * more than once. The range of flow is scanned for changes of sign, in 200 to 400 intervals where
+ * the curves are near each other and in a quarter of them where both change far less than they lie
+ * apart; wherever the distance between the curves has a local minimum without a change of sign,
+ * that minimum is searched out, so that two crossings inside one interval and a mere touch are
+ * found too. The flows between the ends of the range are multiples of a power of two, so that pumps
+ * of other wear or speed ask the same system for its head at the same flows.
  *
  * @param points the duty points, ascending by flow; empty when the curves do not meet
  * @param absence why there is none; empty when there is one
@@ -27,6 +30,13 @@ import sandslurry.numeric.UnsolvedException;
 public record DutyPoints(
     List<DutyPoint> points, Optional<Absence> absence, double closestFlowM3ps, double closestGapM) {
   private static final int MOST_INTERVALS = 400;
+
+  /** Fine intervals in a coarse one. */
+  private static final int COARSE = 4;
+
+  /** Curves are near where they lie apart less than this many changes of a coarse interval. */
+  private static final double NEAR = 4;
+
   private static final int NARROWINGS = 80;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final double RELATIVE = 1e-9;
@@ -188,13 +198,48 @@ public record DutyPoints(
       double even = (greatest - least) / MOST_INTERVALS;
       this.step = Math.scalb(1, Math.getExponent(even) + 1);
       double below = Math.floor(least / step);
-      this.last = (int) (Math.ceil(greatest / step) - below);
-      this.flows = new double[last + 1];
-      this.gaps = new double[last + 1];
-      for (int i = 0; i <= last; i++) {
-        flows[i] = i == 0 ? least : i == last ? greatest : step * (below + i);
-        gaps[i] = gap(flows[i]);
+      int finest = (int) (Math.ceil(greatest / step) - below);
+      double[] fineFlows = new double[finest + 1];
+      for (int i = 0; i <= finest; i++) {
+        fineFlows[i] = i == 0 ? least : i == finest ? greatest : step * (below + i);
       }
+      double[] fineGaps = scanned(fineFlows);
+      this.flows = taken(fineFlows, fineGaps);
+      this.gaps = taken(fineGaps, fineGaps);
+      this.last = flows.length - 1;
+    }
+
+    /** The gaps at the flows of a coarse scan, and between them where they are small; else NaN. */
+    private double[] scanned(double[] at) {
+      int most = at.length - 1;
+      double[] here = new double[at.length];
+      Arrays.fill(here, Double.NaN);
+      for (int i = 0; i < most; i += COARSE) {
+        here[i] = gap(at[i]);
+      }
+      here[most] = gap(at[most]);
+      double before = 0;
+      for (int from = 0; from < most; from += COARSE) {
+        int to = Math.min(from + COARSE, most);
+        int beyond = Math.min(to + COARSE, most);
+        double change = Math.abs(here[to] - here[from]);
+        double changes = Math.max(change, Math.max(before, Math.abs(here[beyond] - here[to])));
+        before = change;
+        if (Math.min(Math.abs(here[from]), Math.abs(here[to])) <= NEAR * changes) {
+          for (int i = from + 1; i < to; i++) {
+            here[i] = gap(at[i]);
+          }
+        }
+      }
+      return here;
+    }
+
+    /** Those values at which there is a gap. */
+    private static double[] taken(double[] values, double[] gaps) {
+      return IntStream.range(0, values.length)
+          .filter(i -> !Double.isNaN(gaps[i]))
+          .mapToDouble(i -> values[i])
+          .toArray();
     }
 
     DutyPoints run() {
