@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.plant.Stream;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** Findings on a line that carries a stream of the plant. */
@@ -48,9 +47,7 @@ final class CarriedFindings extends FindingWriter {
         .flatMap(state -> state.runs().stream())
         .filter(run -> run.deposition().isPresent())
         .mapToDouble(
-            run ->
-                Measure.SPEED.si(run.leastVelocity())
-                    / run.deposition().orElseThrow().velocityToPassMps())
+            run -> run.leastVelocityMps() / run.deposition().orElseThrow().velocityToPassMps())
         .min()
         .orElse(Double.MAX_VALUE);
   }
@@ -171,8 +168,8 @@ final class CarriedFindings extends FindingWriter {
 
   /** The line runs part of the time: as long as it takes to move what the plant sends. */
   private void takes(List<CarriedStream> modes) {
-    double design = Measure.FLOW.si(flow.design());
-    double most = Measure.FLOW.si(flow.maximum());
+    double design = flow.designM3ps();
+    double most = flow.maximumM3ps();
     double seconds = 0;
     double volume = 0;
     for (CarriedStream mode : modes) {

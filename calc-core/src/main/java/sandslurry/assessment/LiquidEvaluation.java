@@ -38,7 +38,6 @@ import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Trace;
 import sandslurry.separation.lane.LaneResult;
-import sandslurry.units.Measure;
 
 /** Everything of a design but its plant, in one liquid. */
 final class LiquidEvaluation {
@@ -120,13 +119,12 @@ final class LiquidEvaluation {
     LineModel model = new LineModel(design, materials);
     LineWarmths warmths = LineWarmths.of(design, materials, model);
     Optional<PumpEvaluation> pumps = Optional.empty();
-    boolean flows = materials.flows(Measure.FLOW.si(design.flow().orElseThrow().design()));
+    boolean flows = materials.flows(design.flow().orElseThrow().designM3ps());
     if (design.pump().isPresent() && flows) {
       pumps = Optional.of(new PumpEvaluation(design, materials, model));
       pump = pumps.map(PumpEvaluation::result);
     }
-    Optional<Double> dutyFlow =
-        pump.flatMap(PumpResult::governing).map(duty -> Measure.FLOW.si(duty.flow()));
+    Optional<Double> dutyFlow = pump.flatMap(PumpResult::governing).map(duty -> duty.flowM3ps());
     LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
     OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
     LineResult result = evaluation.result(window);
@@ -234,9 +232,9 @@ final class LiquidEvaluation {
   /** The concentration in which grains fall: that of the line, or of the lane, or none. */
   private double crowd() {
     if (design.flow().isPresent()) {
-      double flow = Measure.FLOW.si(design.flow().get().design());
+      double flow = design.flow().get().designM3ps();
       return materials.flows(flow) ? materials.sandFraction(flow) : 0;
     }
-    return design.lane().flatMap(LaneSpec::sandFraction).map(Measure.FRACTION::si).orElse(0.0);
+    return design.lane().flatMap(LaneSpec::sandFraction).orElse(0.0);
   }
 }

@@ -184,7 +184,7 @@ final class SafetyCautions {
     if (design.feed().screw().isPresent()) {
       cautions.add(SCREW);
     }
-    if (operation.flatMap(OperationSpec::batchVolume).isPresent()) {
+    if (operation.flatMap(OperationSpec::batchVolumeM3).isPresent()) {
       cautions.add(AUTOMATIC);
     }
     design

@@ -11,7 +11,6 @@ import sandslurry.design.Design;
 import sandslurry.design.LineSpec;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.plant.profile.Fall;
-import sandslurry.units.Measure;
 
 /** What the lines of a design say of the levels of the plant whose streams they carry. */
 final class StreamLines {
@@ -43,29 +42,29 @@ final class StreamLines {
   /** At the lowest level of the source that the line is judged at. */
   private static double staticM(LineSpec line) {
     RouteSpec route = line.route();
-    double rise = route.runs().stream().mapToDouble(run -> Measure.LENGTH.si(run.rise())).sum();
+    double rise = route.runs().stream().mapToDouble(run -> run.riseM()).sum();
     double level =
         Stream.concat(
-                Stream.of(route.sourceLevel()),
-                line.service().states().flatMap(s -> s.lowSourceLevel()).stream())
-            .mapToDouble(Measure.LENGTH::si)
+                Stream.of(route.sourceLevelM()),
+                line.service().states().flatMap(s -> s.lowSourceLevelM()).stream())
+            .mapToDouble(Double::doubleValue)
             .min()
             .orElseThrow();
-    return rise + Measure.LENGTH.si(route.outletHead()) - level;
+    return rise + route.outletHeadM() - level;
   }
 
   /** A line that runs full by gravity needs its friction at the greatest flow rate. */
   private static Optional<Fall.Need> need(LineSpec line, Assessment judged) {
     RouteSpec route = line.route();
     double fixed =
-        route.runs().stream().mapToDouble(run -> Measure.LENGTH.si(run.rise())).sum()
-            + Measure.LENGTH.si(route.outletHead())
-            - Measure.LENGTH.si(route.sourceLevel());
+        route.runs().stream().mapToDouble(run -> run.riseM()).sum()
+            + route.outletHeadM()
+            - route.sourceLevelM();
     OptionalDouble most =
         judged.line().stream()
             .flatMap(result -> result.states().stream())
-            .map(LineState::systemHead)
-            .mapToDouble(Measure.LENGTH::si)
+            .map(LineState::systemHeadM)
+            .mapToDouble(Double::doubleValue)
             .max();
     return most.isPresent() && line.pump().isEmpty()
         ? Optional.of(new Fall.Need(Math.max(0, most.getAsDouble() - fixed), 0, 0))

@@ -2,8 +2,6 @@ package sandslurry.design;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import sandslurry.design.criteria.Criteria;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.design.line.FlowSpec;
@@ -141,8 +139,7 @@ public record Design(
    * @param sandFraction volume fraction of the sand that the liquid brings, never more
    * @return the design
    */
-  public Design carrying(
-      Sand otherSand, CarrierSpec otherCarrier, Quantity<Dimensionless> sandFraction) {
+  public Design carrying(Sand otherSand, CarrierSpec otherCarrier, double sandFraction) {
     return new Design(
         title,
         units,

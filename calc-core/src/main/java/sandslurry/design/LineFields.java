@@ -2,8 +2,6 @@ package sandslurry.design;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import sandslurry.design.line.FlowFields;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteFields;
@@ -28,7 +26,6 @@ import sandslurry.fact.Fields;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** The fields of a line and of all that belongs to it. */
@@ -115,18 +112,17 @@ public final class LineFields extends Fields<LineSpec> {
   /** Holds the dilution of a line against the liquid that it thins. */
   void checkDilution(Values line, CarrierSpec liquid) {
     for (Values group : line.inside(dilution)) {
-      Optional<Quantity<Dimensionless>> own = liquid.solids();
+      Optional<Double> own = liquid.solids();
       if (own.isEmpty()) {
         group.problem(
             DILUTION.solids,
             "needs a carrier whose own solids are known: manure by its solids, or a rheology with"
                 + " \"totalSolids\"");
-      } else if (group.good(DILUTION.solids)
-          && Measure.FRACTION.si(group.get(DILUTION.solids)) > Measure.FRACTION.si(own.get())) {
+      } else if (group.good(DILUTION.solids) && group.get(DILUTION.solids) > own.get()) {
         group.problem(
             DILUTION.solids,
             "must be thinner than the carrier, which has "
-                + UnitSystem.METRIC.show(Kind.PERCENT, Measure.FRACTION.si(own.get()))
+                + UnitSystem.METRIC.show(Kind.PERCENT, own.get())
                 + " solids");
       }
     }

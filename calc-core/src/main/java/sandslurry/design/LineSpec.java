@@ -1,8 +1,6 @@
 package sandslurry.design;
 
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.material.DilutionSpec;
@@ -54,7 +52,7 @@ public record LineSpec(
    * @param sandFraction volume fraction of the sand
    * @return the line
    */
-  LineSpec carrying(Quantity<Dimensionless> sandFraction) {
+  LineSpec carrying(double sandFraction) {
     return new LineSpec(
         name,
         new MixtureSpec.ByVolume(sandFraction),

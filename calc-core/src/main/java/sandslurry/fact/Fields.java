@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import javax.measure.Quantity;
 import sandslurry.fact.Field.Absence;
 
 /**
@@ -72,22 +71,6 @@ public abstract non-sealed class Fields<S> extends Part<S> {
   }
 
   /**
-   * Declares a quantity that must be given.
-   *
-   * @param field its name in files
-   * @param limits what may be typed
-   * @param label its label, in the words of the trade
-   * @param meaning its meaning in one sentence
-   * @param examples texts that would be right, one in metric units first
-   * @param <Q> the quantity
-   * @return the field
-   */
-  protected final <Q extends Quantity<Q>> Field<Quantity<Q>> needed(
-      String field, Limits<Q> limits, String label, String meaning, String... examples) {
-    return needed(field, limits.quantity(), label, meaning, examples);
-  }
-
-  /**
    * Declares a field that has a default.
    *
    * @param field its name in files
@@ -111,28 +94,6 @@ public abstract non-sealed class Fields<S> extends Part<S> {
   }
 
   /**
-   * Declares a quantity that has a default.
-   *
-   * @param field its name in files
-   * @param limits what may be typed
-   * @param standard the text that counts when it is left out
-   * @param label its label, in the words of the trade
-   * @param meaning its meaning in one sentence
-   * @param examples texts that would be right, one in metric units first
-   * @param <Q> the quantity
-   * @return the field
-   */
-  protected final <Q extends Quantity<Q>> Field<Quantity<Q>> standard(
-      String field,
-      Limits<Q> limits,
-      String standard,
-      String label,
-      String meaning,
-      String... examples) {
-    return standard(field, limits.quantity(), standard, label, meaning, examples);
-  }
-
-  /**
    * Declares a field that may be left out.
    *
    * @param field its name in files
@@ -152,28 +113,6 @@ public abstract non-sealed class Fields<S> extends Part<S> {
       String meaning,
       String... examples) {
     return add(new Field<>(field, label, meaning, content, Absence.LEFT_OUT, absent, examples));
-  }
-
-  /**
-   * Declares a quantity that may be left out.
-   *
-   * @param field its name in files
-   * @param limits what may be typed
-   * @param absent what it means to leave it out, in a few words
-   * @param label its label, in the words of the trade
-   * @param meaning its meaning in one sentence
-   * @param examples texts that would be right, one in metric units first
-   * @param <Q> the quantity
-   * @return the field
-   */
-  protected final <Q extends Quantity<Q>> Field<Optional<Quantity<Q>>> optional(
-      String field,
-      Limits<Q> limits,
-      String absent,
-      String label,
-      String meaning,
-      String... examples) {
-    return optional(field, limits.quantity(), absent, label, meaning, examples);
   }
 
   /**

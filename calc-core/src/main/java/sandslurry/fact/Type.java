@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import sandslurry.units.Measure;
 import sandslurry.units.ShownText;
@@ -19,6 +20,7 @@ public final class Type<S> extends Content<S> {
   private final Function<String, S> parse;
   private final String wanted;
   private final Function<String, String> range;
+  private final UnaryOperator<String> written;
   private final Map<String, String> choices;
   private final boolean number;
 
@@ -26,39 +28,65 @@ public final class Type<S> extends Content<S> {
       Function<String, S> parse,
       String wanted,
       Function<String, String> range,
+      UnaryOperator<String> written,
       Map<String, String> choices,
       boolean number) {
     this.parse = parse;
     this.wanted = wanted;
     this.range = range;
+    this.written = written;
     this.choices = choices;
     this.number = number;
   }
 
-  /** A quantity with its unit, within limits. */
-  static <Q extends Quantity<Q>> Type<Quantity<Q>> of(Limits<Q> limits) {
-    return of(limits, "");
+  /**
+   * A quantity with its unit, which is read in SI.
+   *
+   * @param measure what kind of quantity
+   * @param low the least that may be typed, with its unit
+   * @param high the greatest that may be typed, with its unit
+   * @param <Q> the quantity
+   * @return the type
+   */
+  public static <Q extends Quantity<Q>> Type<Double> quantity(
+      Measure<Q> measure, String low, String high) {
+    return quantity(measure, low, high, "");
   }
 
-  /** The same with what to do about a quantity beyond them. */
-  static <Q extends Quantity<Q>> Type<Quantity<Q>> of(Limits<Q> limits, String advice) {
-    Measure<Q> measure = limits.measure();
+  /**
+   * The same with what to do about a quantity beyond the limits.
+   *
+   * @param measure what kind of quantity
+   * @param low the least that may be typed, with its unit
+   * @param high the greatest that may be typed, with its unit
+   * @param advice what to do
+   * @param <Q> the quantity
+   * @return the type
+   */
+  public static <Q extends Quantity<Q>> Type<Double> quantity(
+      Measure<Q> measure, String low, String high, String advice) {
+    Quantity<Q> least = measure.parse(low);
+    double lowSi = measure.si(least);
+    double highSi = measure.si(measure.parse(high));
+    Function<Quantity<Q>, String> range =
+        unit -> measure.writeLike(lowSi, unit) + " to " + measure.writeLike(highSi, unit);
     return new Type<>(
         text -> {
           Quantity<Q> quantity;
           try {
             quantity = measure.parse(text);
           } catch (UnitTextException e) {
-            throw new UnitTextException(
-                e.getMessage() + "; allowed are " + limits.in(limits.like()));
+            throw new UnitTextException(e.getMessage() + "; allowed are " + range.apply(least));
           }
-          if (!limits.allow(quantity)) {
-            throw new UnitTextException("must be " + limits.in(quantity) + advice);
+          double si = measure.si(quantity);
+          if (!(si >= lowSi && si <= highSi)) {
+            throw new UnitTextException("must be " + range.apply(quantity) + advice);
           }
-          return quantity;
+          return si;
         },
-        limits.wanted(),
-        like -> limits.in(like.isEmpty() ? limits.like() : measure.parse(like)),
+        "a " + measure.name() + " is needed, " + range.apply(least),
+        like -> range.apply(like.isEmpty() ? least : measure.parse(like)),
+        text -> measure.write(measure.parse(text)),
         Map.of(),
         measure.units().get(0).symbol().isEmpty());
   }
@@ -83,6 +111,7 @@ public final class Type<S> extends Content<S> {
         },
         allowed + " is needed",
         like -> allowed,
+        UnaryOperator.identity(),
         Map.of(),
         true);
   }
@@ -112,6 +141,7 @@ public final class Type<S> extends Content<S> {
                 .getValue(),
         "one of " + all,
         like -> "",
+        UnaryOperator.identity(),
         choices,
         false);
   }
@@ -143,7 +173,8 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public static Type<String> text(String wanted) {
-    return new Type<>(ShownText::escaped, wanted, like -> "", Map.of(), false);
+    return new Type<>(
+        ShownText::escaped, wanted, like -> "", UnaryOperator.identity(), Map.of(), false);
   }
 
   /**
@@ -162,6 +193,7 @@ public final class Type<S> extends Content<S> {
         },
         wanted,
         like -> "",
+        UnaryOperator.identity(),
         Map.of(),
         false);
   }
@@ -174,7 +206,7 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public <T> Type<T> map(Function<S, T> other) {
-    return new Type<>(parse.andThen(other), wanted, range, choices, number);
+    return new Type<>(parse.andThen(other), wanted, range, written, choices, number);
   }
 
   /**
@@ -184,7 +216,7 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public Type<S> wanted(String words) {
-    return new Type<>(parse, words, range, choices, number);
+    return new Type<>(parse, words, range, written, choices, number);
   }
 
   /**
@@ -228,8 +260,13 @@ public final class Type<S> extends Content<S> {
     return Optional.of(parse.apply(text));
   }
 
+  /**
+   * What is said when it is missing.
+   *
+   * @return the sentence; empty when there is nothing to say
+   */
   @Override
-  String wanted() {
+  public String wanted() {
     return wanted;
   }
 
@@ -241,6 +278,11 @@ public final class Type<S> extends Content<S> {
    */
   public String range(String like) {
     return range.apply(like);
+  }
+
+  /** A text that is right, as a program would write it. */
+  String written(String text) {
+    return written.apply(text);
   }
 
   /**

@@ -106,6 +106,17 @@ public final class Values {
   }
 
   /**
+   * What stands in a field, as it was typed but well spelt.
+   *
+   * @param field the field, which holds one text that is right
+   * @return the text of it, or of its default
+   */
+  public String written(Field<?> field) {
+    String typed = tree.at(field.name()).text().orElse(field.standard());
+    return ((Type<?>) field.content()).written(typed);
+  }
+
+  /**
    * The value of a field that may be wrong.
    *
    * @param field a field of this group

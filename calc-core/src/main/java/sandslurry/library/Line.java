@@ -208,7 +208,7 @@ public final class Line {
     LineState state = at(velocity);
     List<ModelValue> models = state.runs().get(0).headLossModels();
     return new HeadLoss(
-        state.systemHead(),
+        Measure.LENGTH.of(state.systemHeadM()),
         models.stream()
             .map(one -> ByAuthor.of(one.model(), one.estimate(), Measure.FRACTION))
             .toList());

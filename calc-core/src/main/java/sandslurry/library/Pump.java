@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
@@ -87,31 +88,34 @@ public final class Pump {
             .design();
     Materials materials = Materials.of(design);
     LineModel model = new LineModel(design, materials);
-    return new DutyPoints(new PumpEvaluation(design, materials, model).result());
+    PumpResult result = new PumpEvaluation(design, materials, model).result();
+    return new DutyPoints(
+        result.duties().stream().map(Duty::of).toList(), result.governing().map(Duty::of));
   }
 
   /**
    * The duty points of a pump on a line.
    *
-   * @param result all that was found of the pump
+   * @param all all of them, by flow rate
+   * @param stable the one at which it runs, the stable one of the greatest flow rate; nothing where
+   *     none is stable
    */
-  public record DutyPoints(PumpResult result) {
-    /**
-     * All of them, by flow rate.
-     *
-     * @return the duty points
-     */
-    public List<PumpResult.Duty> all() {
-      return result.duties();
-    }
+  public record DutyPoints(List<Duty> all, Optional<Duty> stable) {}
 
-    /**
-     * The one at which it runs.
-     *
-     * @return the stable duty point of the greatest flow rate; nothing where none is stable
-     */
-    public Optional<PumpResult.Duty> stable() {
-      return result.governing();
+  /**
+   * Where the pump meets its line.
+   *
+   * @param flow flow rate of slurry
+   * @param head head of slurry
+   * @param shaftPower power at the shaft
+   */
+  public record Duty(
+      Quantity<VolumetricFlowRate> flow, Quantity<Length> head, Quantity<Power> shaftPower) {
+    private static Duty of(PumpResult.Duty found) {
+      return new Duty(
+          Measure.FLOW.of(found.flowM3ps()),
+          Measure.LENGTH.of(found.headM()),
+          Measure.POWER.of(found.shaftW()));
     }
   }
 }

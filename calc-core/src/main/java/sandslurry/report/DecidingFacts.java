@@ -31,7 +31,6 @@ import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** What decides a line, its pump and its lane, the closest first. */
@@ -145,7 +144,7 @@ final class DecidingFacts {
   }
 
   private void workingPressure(LineResult line) {
-    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double share = design.criteria().pressureShare();
     double warmest = Materials.warmestK(design, assessment.carrier());
     List<RunSpec> runs = design.route().orElseThrow().runs();
     Deciding closest = null;
@@ -155,10 +154,7 @@ final class DecidingFacts {
         if (rating.isEmpty()) {
           continue;
         }
-        double most =
-            Math.max(
-                Measure.PRESSURE.si(state.runs().get(i).startPressure()),
-                Measure.PRESSURE.si(state.runs().get(i).endPressure()));
+        double most = Math.max(state.runs().get(i).startPa(), state.runs().get(i).endPa());
         double allowed = share * rating.getAsDouble();
         Deciding one =
             Deciding.atMost(
@@ -179,15 +175,15 @@ final class DecidingFacts {
 
   private void duty(PumpResult.Duty duty) {
     FlowSpec flow = design.flow().orElseThrow();
-    double there = Measure.FLOW.si(duty.flow());
-    double least = Measure.FLOW.si(flow.minimum());
-    double most = Measure.FLOW.si(flow.maximum());
+    double there = duty.flowM3ps();
+    double least = flow.minimumM3ps();
+    double most = flow.maximumM3ps();
     String actual =
         show(Kind.FLOW, there)
             + " at "
-            + units.show(Kind.HEAD, duty.head())
+            + units.show(Kind.HEAD, duty.headM())
             + ", "
-            + units.show(Kind.POWER, duty.shaftPower())
+            + units.show(Kind.POWER, duty.shaftW())
             + " at the shaft";
     String range = units.number(Kind.FLOW, least) + " to " + show(Kind.FLOW, most);
     facts.add(
@@ -282,7 +278,7 @@ final class DecidingFacts {
   }
 
   private static double allowed(MotorSpec motor) {
-    return Measure.POWER.si(motor.rating()) * Measure.FRACTION.si(motor.serviceFactor());
+    return motor.ratingW() * motor.serviceFactor();
   }
 
   private void restart(StopResult stop) {
@@ -347,7 +343,7 @@ final class DecidingFacts {
         .lane()
         .ifPresent(
             lane -> {
-              double wanted = Measure.FRACTION.si(design.criteria().sandCapture());
+              double wanted = design.criteria().sandCapture();
               LaneCycle cycle = lane.cycle();
               double average = cycle.likely().meanRecovery();
               double last = cycle.likely().lastRecovery();

@@ -15,7 +15,6 @@ import sandslurry.separation.capture.CaptureRelations;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.NonNewtonianModels;
-import sandslurry.units.Measure;
 
 /** The correlations that decide an assessment and whose coefficients are from memory. */
 final class FromMemory {
@@ -81,7 +80,7 @@ final class FromMemory {
   /** How near a run is to what it needs: the nearest is the one that the line is judged by. */
   private static double nearness(RunState run) {
     DepositionJudgement judged = run.deposition().orElseThrow();
-    return judged.velocityToPassMps() / Measure.SPEED.si(run.leastVelocity());
+    return judged.velocityToPassMps() / run.leastVelocityMps();
   }
 
   private void add(String what, Correlation model) {

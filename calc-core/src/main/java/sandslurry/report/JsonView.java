@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Value;
 import sandslurry.report.figure.ReportFigure;
 import sandslurry.report.section.ReportFigures;
-import sandslurry.units.Kind;
 
 /**
  * What came of a design as JSON, for other programs: every number in SI with its unit. The schema
@@ -109,7 +108,7 @@ public final class JsonView {
                         state -> {
                           ObjectNode mark = judged.addObject();
                           mark.put("at", state.flowCase().words());
-                          mark.put("value", Kind.FLOW.measure().si(state.flow()));
+                          mark.put("value", state.flowM3ps());
                         }));
     return node;
   }

@@ -9,7 +9,6 @@ import sandslurry.design.LineSpec;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** Several lines side by side, a row each, the worst first. */
@@ -51,8 +50,8 @@ final class LinesTable {
 
   private static String flowRates(LineSpec line, UnitSystem units) {
     FlowSpec flow = line.flow();
-    double least = Measure.FLOW.si(flow.minimum());
-    double most = Measure.FLOW.si(flow.maximum());
+    double least = flow.minimumM3ps();
+    double most = flow.maximumM3ps();
     String range = least == most ? "" : units.number(Kind.FLOW, least) + " to ";
     return range + units.show(Kind.FLOW, most);
   }

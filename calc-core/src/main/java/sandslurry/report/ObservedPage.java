@@ -18,7 +18,6 @@ import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** What a reading on site says: some lines for the answer, tables for the report. */
@@ -117,8 +116,7 @@ final class ObservedPage {
   private List<String> cause(ObservedResult result, Explained explained) {
     Optional<Bracket> values = explained.values();
     boolean explains = result.possible().contains(explained);
-    double bore =
-        Measure.LENGTH.si(assessment.design().route().orElseThrow().runs().get(0).meanBore());
+    double bore = assessment.design().route().orElseThrow().runs().get(0).meanBoreM();
     return switch (explained.cause()) {
       case BED ->
           List.of(

@@ -18,7 +18,6 @@ import sandslurry.fact.finding.Finding;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Block.Window.Stretch;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** The operating window of a line as a block. */
@@ -74,8 +73,8 @@ final class OperatingBlock {
   private static List<Block.Window.Mark> marks(LineResult line, UnitSystem units) {
     List<Block.Window.Mark> marks = new ArrayList<>();
     for (LineState state : line.states()) {
-      double flow = number(units, Measure.FLOW.si(state.flow()));
-      String text = units.number(Kind.FLOW, Measure.FLOW.si(state.flow()));
+      double flow = number(units, state.flowM3ps());
+      String text = units.number(Kind.FLOW, state.flowM3ps());
       String word = state.flowCase() == FlowCase.DUTY ? "duty" : state.flowCase().words();
       Optional<Block.Window.Mark> same =
           marks.stream().filter(m -> m.text().equals(text)).findFirst();

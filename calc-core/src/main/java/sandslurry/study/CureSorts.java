@@ -101,7 +101,7 @@ final class CureSorts {
 
   /** From the lowest that carries the sand; to twice the present flow rate, beyond is no cure. */
   private Stream<TriedCure> moreFlow() {
-    double minimum = Measure.FLOW.si(flow().minimum());
+    double minimum = flow().minimumM3ps();
     OptionalDouble least = before.line().orElseThrow().window().carriesFromM3ps();
     if (least.isEmpty() || !(least.getAsDouble() > minimum)) {
       return Stream.empty();
@@ -114,10 +114,10 @@ final class CureSorts {
               String typed = units.showAtLeast(Kind.FLOW, wanted);
               List<Edit> edits = new ArrayList<>();
               edits.add(new Edit("/lines/0/flow/minimum", typed));
-              if (wanted > Measure.FLOW.si(flow().design())) {
+              if (wanted > flow().designM3ps()) {
                 edits.add(new Edit("/lines/0/flow/design", typed));
               }
-              if (wanted > Measure.FLOW.si(flow().maximum())) {
+              if (wanted > flow().maximumM3ps()) {
                 edits.add(new Edit("/lines/0/flow/maximum", typed));
               }
               return change("raise the minimum flow rate to " + typed, edits);
@@ -125,16 +125,16 @@ final class CureSorts {
   }
 
   private Stream<TriedCure> lessFlow() {
-    double most = Measure.FLOW.si(flow().maximum());
+    double most = flow().maximumM3ps();
     return DoubleStream.of(LESS)
         .map(share -> share * most)
-        .filter(wanted -> wanted >= Measure.FLOW.si(flow().minimum()))
+        .filter(wanted -> wanted >= flow().minimumM3ps())
         .mapToObj(
             wanted -> {
               String typed = units.showAtMost(Kind.FLOW, wanted);
               List<Edit> edits = new ArrayList<>();
               edits.add(new Edit("/lines/0/flow/maximum", typed));
-              if (wanted < Measure.FLOW.si(flow().design())) {
+              if (wanted < flow().designM3ps()) {
                 edits.add(new Edit("/lines/0/flow/design", typed));
               }
               return change("keep the flow rate at or below " + typed, edits);
@@ -147,7 +147,7 @@ final class CureSorts {
   }
 
   private Stream<TriedCure> speeds(RotodynamicSpec pump, double[] ratios) {
-    double now = Measure.FREQUENCY.si(pump.first().speed());
+    double now = pump.first().speedPs();
     return DoubleStream.of(ratios)
         .mapToObj(
             ratio -> {
@@ -189,7 +189,7 @@ final class CureSorts {
   /** Standard pipes of the system that the line is of, or of all others: nearest bore first. */
   private Stream<StandardPipe> near(boolean ofThisSystem) {
     RunSpec first = runs().get(concerned().get(0));
-    double bore = Measure.LENGTH.si(first.meanBore());
+    double bore = first.meanBoreM();
     List<StandardPipe> near = new ArrayList<>();
     PipeCatalogue.all().stream()
         .filter(pipe -> first.pipe().map(p -> !p.equals(pipe)).orElse(true))
@@ -230,7 +230,7 @@ final class CureSorts {
       return Stream.empty();
     }
     RotodynamicSpec pump = rotodynamic.get();
-    double now = Measure.LENGTH.si(runs().get(concerned().get(0)).meanBore());
+    double now = runs().get(concerned().get(0)).meanBoreM();
     boolean narrower = finding.topic() == Topic.PLUGGING;
     return near(true)
         .filter(pipe -> pipe.meanBoreM() < now == narrower)
@@ -254,7 +254,7 @@ final class CureSorts {
     if (changed.isEmpty()) {
       return Stream.empty();
     }
-    double now = Measure.LENGTH.si(runs().get(changed.get(0)).meanBore());
+    double now = runs().get(changed.get(0)).meanBoreM();
     return DoubleStream.of(BORES)
         .mapToObj(
             ratio -> {
@@ -275,7 +275,7 @@ final class CureSorts {
     if (manure.isEmpty()) {
       return Stream.empty();
     }
-    double solids = Measure.FRACTION.si(manure.get().totalSolids());
+    double solids = manure.get().totalSolids();
     return IntStream.rangeClosed(1, (int) Math.ceil(solids / THINNER_BY) - 1)
         .mapToObj(
             i -> {
@@ -298,7 +298,7 @@ final class CureSorts {
       return Stream.empty();
     }
     double now = Measure.FRACTION.si(Measure.FRACTION.parse(document.text(field)));
-    double most = flow().extremes().highestSand().map(Measure.FRACTION::si).orElse(0.0);
+    double most = flow().extremes().highestSand().orElse(0.0);
     return DoubleStream.of(LESS_SAND)
         .mapToObj(
             share -> {

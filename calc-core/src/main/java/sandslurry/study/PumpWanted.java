@@ -13,7 +13,6 @@ import sandslurry.material.sand.Gradation;
 import sandslurry.pipe.Bore;
 import sandslurry.pump.derating.SolidsDeratings;
 import sandslurry.pump.suction.SuctionHead;
-import sandslurry.units.Measure;
 
 /**
  * The duty to ask a supplier of pumps for, at the design flow rate.
@@ -49,19 +48,18 @@ public record PumpWanted(
     }
     double head = sized.headM().getAsDouble();
     Design design = sized.assessment().design();
-    double density = Measure.DENSITY.si(state.get().mixtureDensity());
-    double altitude =
-        design.service().suction().map(SuctionSpec::altitude).map(Measure.LENGTH::si).orElse(0.0);
+    double density = state.get().mixtureDensityKgM3();
+    double altitude = design.service().suction().map(SuctionSpec::altitudeM).orElse(0.0);
     return Optional.of(
         new PumpWanted(
-            Measure.FLOW.si(state.get().flow()),
+            state.get().flowM3ps(),
             head,
             waterHeadM(head, headRatio(sized, state.get())),
             SuctionHead.atSiteM(
                     altitude,
                     sized.assessment().carrier().temperatureK(),
                     density,
-                    Measure.LENGTH.si(design.route().orElseThrow().sourceLevel()),
+                    design.route().orElseThrow().sourceLevelM(),
                     0)
                 .value(),
             sized.hydraulicW().getAsDouble(),
@@ -78,19 +76,19 @@ public record PumpWanted(
 
   /** By the derating that governs for a pump of which no more is known. */
   private static double headRatio(SizedPipe sized, LineState state) {
-    double fraction = Measure.FRACTION.si(state.sandFraction());
+    double fraction = state.sandFraction();
     if (!(fraction > 0)) {
       return 1;
     }
     Assessment assessment = sized.assessment();
     Gradation coarse = coarse(assessment.design());
     Bore bore = new Bore(sized.pipe().meanBoreM(), 0);
-    double velocity = bore.velocityMps(Measure.FLOW.si(state.flow()));
+    double velocity = bore.velocityMps(state.flowM3ps());
     Liquid liquid = assessment.carrier().liquidAt(8 * velocity / bore.diameterM());
     Slurry slurry =
         new Slurry(
             liquid,
-            Measure.DENSITY.si(assessment.design().sand().density()),
+            assessment.design().sand().densityKgM3(),
             assessment.design().sand().shape(),
             coarse.d50M(),
             coarse.d85M(),

@@ -16,7 +16,6 @@ import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pipe.catalogue.StandardPipe;
-import sandslurry.units.Measure;
 
 /**
  * A line laid in one standard pipe, with the whole evaluation that it rests on.
@@ -53,11 +52,11 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
    * @return true when its duty point lies below it
    */
   public boolean pumpFallsShort() {
-    double minimum = Measure.FLOW.si(assessment.design().flow().orElseThrow().minimum());
+    double minimum = assessment.design().flow().orElseThrow().minimumM3ps();
     return assessment
         .pump()
         .flatMap(PumpResult::governing)
-        .map(duty -> Measure.FLOW.si(duty.flow()) < minimum)
+        .map(duty -> duty.flowM3ps() < minimum)
         .orElse(false);
   }
 
@@ -105,7 +104,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
   public OptionalDouble leastVelocityMps() {
     return state(FlowCase.MINIMUM).stream()
         .flatMap(state -> state.runs().stream())
-        .mapToDouble(run -> Measure.SPEED.si(run.leastVelocity()))
+        .mapToDouble(run -> run.leastVelocityMps())
         .min();
   }
 
@@ -115,9 +114,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
    * @return head in metres of slurry; empty without a flow [m]
    */
   public OptionalDouble headM() {
-    return state(FlowCase.DESIGN).stream()
-        .mapToDouble(state -> Measure.LENGTH.si(state.systemHead()))
-        .findFirst();
+    return state(FlowCase.DESIGN).stream().mapToDouble(state -> state.systemHeadM()).findFirst();
   }
 
   /**
@@ -130,10 +127,10 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
     return state(FlowCase.DESIGN).stream()
         .mapToDouble(
             state ->
-                Math.max(0, Measure.LENGTH.si(state.systemHead()))
+                Math.max(0, state.systemHeadM())
                     * Physics.GRAVITY
-                    * Measure.DENSITY.si(state.mixtureDensity())
-                    * Measure.FLOW.si(state.flow()))
+                    * state.mixtureDensityKgM3()
+                    * state.flowM3ps())
         .findFirst();
   }
 
@@ -144,8 +141,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
    */
   public OptionalDouble energyPerSandJpKg() {
     OptionalDouble power = hydraulicW();
-    double sand =
-        state(FlowCase.DESIGN).map(state -> Measure.MASS_FLOW.si(state.sandRate())).orElse(0.0);
+    double sand = state(FlowCase.DESIGN).map(state -> state.sandRateKgps()).orElse(0.0);
     return power.isPresent() && sand > 0
         ? OptionalDouble.of(power.getAsDouble() / sand)
         : OptionalDouble.empty();
@@ -174,8 +170,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
   }
 
   private static double pressurePa(RunState run) {
-    return Math.max(
-        Measure.PRESSURE.si(run.startPressure()), Measure.PRESSURE.si(run.endPressure()));
+    return Math.max(run.startPa(), run.endPa());
   }
 
   /**
@@ -198,7 +193,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
    */
   public OptionalDouble runningS(double dailyM3) {
     return state(FlowCase.DESIGN).stream()
-        .mapToDouble(state -> dailyM3 / Measure.FLOW.si(state.flow()))
+        .mapToDouble(state -> dailyM3 / state.flowM3ps())
         .findFirst();
   }
 }

@@ -12,7 +12,6 @@ import sandslurry.design.document.Reading;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.pipe.catalogue.StandardPipe;
-import sandslurry.units.Measure;
 
 /**
  * Which standard pipe a line needs. Every pipe of the systems chosen is put into the design and the
@@ -95,7 +94,7 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
   }
 
   private static double nearness(SizedPipe pipe) {
-    double minimum = Measure.FLOW.si(pipe.assessment().design().flow().orElseThrow().minimum());
+    double minimum = pipe.assessment().design().flow().orElseThrow().minimumM3ps();
     return pipe.window().carriesFromM3ps().isPresent()
         ? -Math.abs(Math.log(minimum / pipe.window().carriesFromM3ps().getAsDouble()))
         : Double.NEGATIVE_INFINITY;

@@ -73,7 +73,7 @@ class AssessmentProperties {
   }
 
   private static double flow(Assessment assessment, FlowCase flowCase) {
-    return Measure.FLOW.si(assessment.line().orElseThrow().at(flowCase).orElseThrow().flow());
+    return assessment.line().orElseThrow().at(flowCase).orElseThrow().flowM3ps();
   }
 
   private static double si(DesignDocument document, String field) {
@@ -147,8 +147,8 @@ class AssessmentProperties {
       for (RunState run : state.runs()) {
         assertThat(run.deposition()).isEmpty();
         assertThat(run.severity()).isEqualTo(Severity.PASS);
-        double liquid = Measure.FRACTION.si(run.liquidGradient());
-        assertThat(Measure.FRACTION.si(run.slurryGradient())).isEqualTo(liquid);
+        double liquid = run.liquidGradient();
+        assertThat(run.slurryGradient()).isEqualTo(liquid);
         assertThat(run.headLossModels())
             .allSatisfy(model -> assertThat(model.estimate().value()).isEqualTo(liquid));
       }
@@ -170,7 +170,7 @@ class AssessmentProperties {
     PumpResult result = assessment.pump().get();
     Materials materials = Materials.of(design);
     LineModel line = new LineModel(design, materials);
-    double fraction = materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
+    double fraction = materials.sandFraction(design.flow().orElseThrow().designM3ps());
     for (PumpResult.Duty duty : result.duties()) {
       if (duty.meeting() == Meeting.JUMP) {
         // No head is shared there: the finding says that the flow hunts.
@@ -180,8 +180,8 @@ class AssessmentProperties {
           new PumpEvaluation(design, materials, line)
               .derated(design.pump().get().rotodynamic().orElseThrow())
               .orElseThrow();
-      double flow = Measure.FLOW.si(duty.flow());
-      double head = Measure.LENGTH.si(duty.head());
+      double flow = duty.flowM3ps();
+      double head = duty.headM();
       assertThat(pumps.headM(flow)).isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
       assertThat(line.systemHeadM(flow, fraction))
           .isCloseTo(head, within(1e-9 * Math.max(1, Math.abs(head))));
@@ -218,7 +218,7 @@ class AssessmentProperties {
                 .filter(e -> KNOW_THE_CONCENTRATION.contains(e.model().id()))
                 .filter(e -> e.role() == Role.GOVERNING || e.role() == Role.FLOOR)
                 .filter(e -> !steep && e.estimate().inRange())
-                .anyMatch(e -> Measure.SPEED.si(run.leastVelocity()) < e.valueMps());
+                .anyMatch(e -> run.leastVelocityMps() < e.valueMps());
         boolean turbulent = run.regime() == Regime.TURBULENT;
         boolean heldByYield =
             run.regime() == Regime.LAMINAR
@@ -318,8 +318,8 @@ class AssessmentProperties {
                 .with(RUN + "/length", factor * si(document, RUN + "/length") + " m")
                 .with(RUN + "/rise", factor * si(document, RUN + "/rise") + " m"));
     RunState run = first(once, FlowCase.DESIGN);
-    double friction = Measure.PRESSURE.si(run.friction());
-    double longer = Measure.PRESSURE.si(first(more, FlowCase.DESIGN).friction());
+    double friction = run.frictionPa();
+    double longer = first(more, FlowCase.DESIGN).frictionPa();
     assertThat(friction).isPositive();
     assertThat(longer).isGreaterThan(factor * friction * (1 - 1e-9));
     // Where eddies do not lift the sand, more of it reaches the floor of a longer pipe.
@@ -336,11 +336,9 @@ class AssessmentProperties {
     RunState wide = first(assess(document.with(RUN + "/bore", "150 mm")), FlowCase.DESIGN);
     RunState narrow =
         first(assess(document.with(RUN + "/bore", 150 * factor + " mm")), FlowCase.DESIGN);
-    double before = Measure.SPEED.si(wide.velocity());
-    assertThat(Measure.SPEED.si(narrow.velocity()))
-        .isCloseTo(before / (factor * factor), within(1e-9 * before));
-    assertThat(Measure.FRACTION.si(narrow.liquidGradient()))
-        .isGreaterThan(Measure.FRACTION.si(wide.liquidGradient()));
+    double before = wide.velocityMps();
+    assertThat(narrow.velocityMps()).isCloseTo(before / (factor * factor), within(1e-9 * before));
+    assertThat(narrow.liquidGradient()).isGreaterThan(wide.liquidGradient());
   }
 
   @Property(tries = 50, maxDiscardRatio = 50)

@@ -40,7 +40,6 @@ import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.bed.SandCarriage.Support;
 import sandslurry.transport.friction.ClearLiquid.Regime;
-import sandslurry.units.Measure;
 
 /** What must hold of a line whose carrier is not water. */
 class CarrierAssessmentProperties {
@@ -71,18 +70,11 @@ class CarrierAssessmentProperties {
   }
 
   private static CarrierSpec rheology(Rheology law, double solids) {
-    return new RheologySpec(
-        Measure.TEMPERATURE.of(10, "degC"),
-        Measure.DENSITY.of(1020),
-        law,
-        solids > 0 ? Optional.of(Measure.FRACTION.of(solids)) : Optional.empty());
+    return new RheologySpec(283.15, 1020, law, solids > 0 ? Optional.of(solids) : Optional.empty());
   }
 
   private static CarrierSpec newtonian(double viscosityPaS) {
-    return new MeasuredSpec(
-        Measure.TEMPERATURE.of(10, "degC"),
-        Measure.DENSITY.of(1020),
-        Measure.VISCOSITY.of(viscosityPaS));
+    return new MeasuredSpec(283.15, 1020, viscosityPaS);
   }
 
   /** A line of one run in metric units. */
@@ -124,16 +116,16 @@ class CarrierAssessmentProperties {
     List<Double> numbers = new ArrayList<>();
     LineResult line = assessment.line().orElseThrow();
     for (LineState state : line.states()) {
-      numbers.add(Measure.LENGTH.si(state.systemHead()));
+      numbers.add(state.systemHeadM());
       for (RunState run : state.runs()) {
-        numbers.add(Measure.FRACTION.si(run.reynolds()));
-        numbers.add(Measure.SHEAR_RATE.si(run.wallShearRate()));
-        numbers.add(Measure.FRACTION.si(run.liquidGradient()));
-        numbers.add(Measure.FRACTION.si(run.slurryGradient()));
+        numbers.add(run.reynolds());
+        numbers.add(run.wallShearRatePs());
+        numbers.add(run.liquidGradient());
+        numbers.add(run.slurryGradient());
         run.headLossModels().forEach(m -> numbers.add(m.estimate().value()));
-        numbers.add(Measure.PRESSURE.si(run.friction()));
-        numbers.add(Measure.PRESSURE.si(run.fittings()));
-        numbers.add(Measure.PRESSURE.si(run.startPressure()));
+        numbers.add(run.frictionPa());
+        numbers.add(run.fittingsPa());
+        numbers.add(run.startPa());
         run.deposition()
             .ifPresent(
                 d -> {
@@ -152,7 +144,7 @@ class CarrierAssessmentProperties {
       }
     }
     for (LineResult.SystemPoint point : line.systemCurve()) {
-      numbers.add(Measure.LENGTH.si(point.head()));
+      numbers.add(point.headM());
     }
     line.window().intervals().forEach(interval -> numbers.add(interval.low().flowM3ps()));
     assessment
@@ -162,8 +154,8 @@ class CarrierAssessmentProperties {
                 p.duties()
                     .forEach(
                         duty -> {
-                          numbers.add(Measure.FLOW.si(duty.flow()));
-                          numbers.add(Measure.LENGTH.si(duty.head()));
+                          numbers.add(duty.flowM3ps());
+                          numbers.add(duty.headM());
                         }));
     assessment
         .lane()
@@ -239,12 +231,10 @@ class CarrierAssessmentProperties {
         with(
             plausible(seed),
             rheology(new HerschelBulkley(yield, k, n), 0),
-            new MixtureSpec.ByVolume(Measure.FRACTION.of(0)),
+            new MixtureSpec.ByVolume(0),
             Optional.empty());
     LineModel model = new LineModel(design, Materials.of(design));
-    double area =
-        new Bore(Measure.LENGTH.si(design.route().orElseThrow().runs().get(0).meanBore()), 0)
-            .areaM2();
+    double area = new Bore(design.route().orElseThrow().runs().get(0).meanBoreM(), 0).areaM2();
     double before = 0;
     for (double velocity = 0.01; velocity < 12; velocity *= 1.04) {
       double pressure = model.runs(velocity * area, 0).get(0).frictionPa();
@@ -284,7 +274,7 @@ class CarrierAssessmentProperties {
   }
 
   private static double friction(Assessment assessment) {
-    return Measure.PRESSURE.si(run(assessment).friction());
+    return run(assessment).frictionPa();
   }
 
   private static RunState run(Assessment assessment) {
@@ -345,7 +335,7 @@ class CarrierAssessmentProperties {
                 && carried.support() == Support.CARRIED_BY_YIELD_STRESS
                 && carried.yieldStressPa() >= carried.neededYieldStressPa()
                 && carried.floorShare() <= carried.toleratedShare()
-                && Measure.SPEED.si(run.velocity()) < carried.laminarBelowMps() * (1 + 1e-9)
+                && run.velocityMps() < carried.laminarBelowMps() * (1 + 1e-9)
                 && carried.bedSlides();
         if (!may) {
           assertThat(run.severity()).isGreaterThan(Severity.PASS);
@@ -412,12 +402,12 @@ class CarrierAssessmentProperties {
         new sandslurry.design.line.RouteSpec.RunSpec(
             run.name(),
             run.pipe(),
-            run.largestBore(),
-            Measure.LENGTH.of(0.02),
-            run.rating(),
-            run.roughness(),
-            run.length(),
-            run.rise(),
+            run.largestBoreM(),
+            0.02,
+            run.ratingPa(),
+            run.roughnessM(),
+            run.lengthM(),
+            run.riseM(),
             run.fittings());
     RunPoint uneven = model.run(wide, 0.01, 0.05);
     assertThat(uneven.regime()).isEqualTo(Regime.LAMINAR);
@@ -534,8 +524,8 @@ class CarrierAssessmentProperties {
         sandslurry.material.liquid.Carriers.manure(added / 100, 283.15).densityKgM3();
     double before = Double.MAX_VALUE;
     for (DilutionCurve.Point point : curve.points()) {
-      double share = Measure.FRACTION.si(point.sandFraction());
-      double dry = Measure.FRACTION.si(point.totalSolids());
+      double share = point.sandFraction();
+      double dry = point.totalSolids();
       double volume = 1 + point.ratio();
       assertThat(share * volume).isCloseTo(sand / 100, within(1e-12));
       // Dry solids of one volume of undiluted mixture and of what was added, over all liquid.
@@ -553,8 +543,7 @@ class CarrierAssessmentProperties {
       }
     }
     assertThat(curve.points().get(0).ratio()).isZero();
-    assertThat(Measure.FRACTION.si(curve.points().get(0).totalSolids()))
-        .isCloseTo(solids / 100, within(1e-15));
+    assertThat(curve.points().get(0).totalSolids()).isCloseTo(solids / 100, within(1e-15));
     assertThat(curve.points().get(curve.points().size() - 1).ratio()).isEqualTo(6);
   }
 
@@ -567,11 +556,9 @@ class CarrierAssessmentProperties {
     RunState run = run(assessment);
     assertThat(first.severity()).isEqualTo(run.severity());
     assertThat(first.regime()).isEqualTo(run.regime());
-    assertThat(Measure.FRACTION.si(first.floorShare()))
-        .isEqualTo(run.carriage().orElseThrow().floorShare());
-    double gradient = Measure.PRESSURE_GRADIENT.si(run.pressureGradient());
-    assertThat(Measure.PRESSURE_GRADIENT.si(first.pressureGradient()))
-        .isCloseTo(gradient, within(1e-12 * gradient));
+    assertThat(first.floorShare()).isEqualTo(run.carriage().orElseThrow().floorShare());
+    double gradient = run.pressureGradientPaPm();
+    assertThat(first.pressureGradientPaPm()).isCloseTo(gradient, within(1e-12 * gradient));
   }
 
   @Example
@@ -580,8 +567,7 @@ class CarrierAssessmentProperties {
     RunState run = run(assessment);
     assertThat(run.carriage()).isEmpty();
     assertThat(run.severity()).isEqualTo(Severity.PASS);
-    assertThat(Measure.FRACTION.si(run.slurryGradient()))
-        .isEqualTo(Measure.FRACTION.si(run.liquidGradient()));
+    assertThat(run.slurryGradient()).isEqualTo(run.liquidGradient());
   }
 
   @Property(tries = 100, maxDiscardRatio = 50)

@@ -78,8 +78,8 @@ class FalsePassProperties {
     Materials materials = Materials.of(design);
     LineModel model = new LineModel(design, materials);
     for (LineState state : assessment.line().orElseThrow().states()) {
-      double fraction = Measure.FRACTION.si(state.sandFraction());
-      for (RunPoint run : model.runs(Measure.FLOW.si(state.flow()), fraction)) {
+      double fraction = state.sandFraction();
+      for (RunPoint run : model.runs(state.flowM3ps(), fraction)) {
         if (plugging.get(run.run().name()) != Severity.PASS || run.slurry().volumeFraction() == 0) {
           continue;
         }
@@ -197,8 +197,8 @@ class FalsePassProperties {
         same(
             one.deposition().orElseThrow().velocityToPassMps(),
             other.deposition().orElseThrow().velocityToPassMps());
-        same(Measure.SPEED.si(one.leastVelocity()), Measure.SPEED.si(other.leastVelocity()));
-        same(Measure.PRESSURE.si(one.friction()), Measure.PRESSURE.si(other.friction()));
+        same(one.leastVelocityMps(), other.leastVelocityMps());
+        same(one.frictionPa(), other.frictionPa());
       }
     }
   }

@@ -22,7 +22,6 @@ import sandslurry.fact.step.Step;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
-import sandslurry.units.Measure;
 
 /** Rotodynamic pumps in thick liquor, by every correction, and unlike pumps side by side. */
 class PumpStationTest {
@@ -86,7 +85,7 @@ class PumpStationTest {
     double sheared = 0.8 / Math.sqrt(4 * Math.PI * 1160 / 60);
     assertThat(believed.viscosityPaS()).isBetween(sheared, 1.02 * sheared);
     PumpPoint pump = pump(inLiquor, DUTY, 0);
-    double inWaterWithSand = 0.66 * Measure.FRACTION.si(result.efficiencyRatio());
+    double inWaterWithSand = 0.66 * result.efficiencyRatio();
     assertThat(pump.efficiency())
         .isLessThanOrEqualTo(
             believed.correction().efficiencyRatio() * inWaterWithSand * (1 + 1e-9));
@@ -141,8 +140,7 @@ class PumpStationTest {
               row ->
                   assertThat(row.flowM3ps().getAsDouble())
                       .isCloseTo(
-                          Measure.FLOW.si(
-                              each.pump().orElseThrow().governing().orElseThrow().flow()),
+                          each.pump().orElseThrow().governing().orElseThrow().flowM3ps(),
                           within(1e-9)));
     }
   }
@@ -273,7 +271,7 @@ class PumpStationTest {
     Point after = point(own, DUTY);
     double shafts = after.pumps().get(0).shaftW() / 0.88 + after.pumps().get(1).shaftW() / 0.44;
     assertThat(after.inputW().getAsDouble()).isCloseTo(shafts, within(1e-6 * shafts));
-    assertThat(Measure.POWER.si(own.pump().orElseThrow().governing().orElseThrow().inputPower()))
+    assertThat(own.pump().orElseThrow().governing().orElseThrow().inputW())
         .isCloseTo(shafts, within(1e-3 * shafts));
     assertThat(own.findings())
         .anyMatch(

@@ -323,15 +323,7 @@ class StopByHandTest {
     Assessment assessed = assess(still);
     PulsationResult none = assessed.service().pulsation().orElseThrow();
     double start =
-        sandslurry.units.Measure.PRESSURE.si(
-            assessed
-                .line()
-                .orElseThrow()
-                .at(FlowCase.DUTY)
-                .orElseThrow()
-                .runs()
-                .get(0)
-                .startPressure());
+        assessed.line().orElseThrow().at(FlowCase.DUTY).orElseThrow().runs().get(0).startPa();
     assertThat(none.peakPa()).isCloseTo(start, within(1e-6 * start));
     assertThat(none.peak().flowRatio()).isEqualTo(1);
     peakByHand(line(bingham(30, 1), 0, 15, 2, pump(15, "\"pulsationPassed\": \"60 %\"")), 15, 0.6);

@@ -27,7 +27,6 @@ import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** A line that stops, is flushed, pulses, surges and is fed by a screw. */
 class StopTest {
@@ -184,7 +183,7 @@ class StopTest {
                 .with("/lines/0/flow/design", flow * 1000 + " L/s")
                 .with("/lines/0/flow/maximum", flow * 1000 + " L/s"));
     LineState state = water.line().orElseThrow().states().get(0);
-    double head = Measure.LENGTH.si(state.systemHead());
+    double head = state.systemHeadM();
     // The head of the line is told from the level of its pit, 2 m above its start.
     assertThat(head + 2).isCloseTo(20, within(1e-4));
   }

@@ -336,7 +336,6 @@ class ThickLiquorProperties {
   }
 
   private static double friction(Assessment assessment) {
-    return sandslurry.units.Measure.PRESSURE.si(
-        assessment.line().orElseThrow().states().get(0).runs().get(0).friction());
+    return assessment.line().orElseThrow().states().get(0).runs().get(0).frictionPa();
   }
 }

@@ -20,7 +20,6 @@ import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.PowerLaw;
 import sandslurry.material.liquid.RheogramFit;
-import sandslurry.units.Measure;
 
 /**
  * Reading of a carrier that is not water: what is understood, and what is refused with a reason.
@@ -88,8 +87,7 @@ class CarrierReadingTest {
                     + "\"law\": \"Herschel-Bulkley\", \"yieldStress\": \"3 Pa\","
                     + " \"consistency\": \"1.5\", \"index\": \"0.4\", \"totalSolids\": \"7 %\"");
     assertThat(full.rheology()).isEqualTo(new HerschelBulkley(3, 1.5, 0.4));
-    assertThat(Measure.FRACTION.si(full.totalSolids().orElseThrow()))
-        .isCloseTo(0.07, within(1e-12));
+    assertThat(full.totalSolids().orElseThrow()).isCloseTo(0.07, within(1e-12));
   }
 
   @ParameterizedTest
@@ -189,18 +187,15 @@ class CarrierReadingTest {
   @Test
   void aLaboratoryValueLosesItsSand() {
     assertThat(
-            Measure.FRACTION.si(
-                ((ManureSpec) carrier(laboratory("\"totalSolids\": \"18 %\", \"sand\": \"9 %\"")))
-                    .totalSolids()))
+            ((ManureSpec) carrier(laboratory("\"totalSolids\": \"18 %\", \"sand\": \"9 %\"")))
+                .totalSolids())
         .isCloseTo(0.09 / 0.91, within(1e-12));
     // 10.2 % volatile over 0.85 is 12 % of manure solids, so that 6 % of the sample is sand.
     assertThat(
-            Measure.FRACTION.si(
-                ((ManureSpec)
-                        carrier(
-                            laboratory(
-                                "\"totalSolids\": \"18 %\", \"volatileSolids\": \"10.2 %\"")))
-                    .totalSolids()))
+            ((ManureSpec)
+                    carrier(
+                        laboratory("\"totalSolids\": \"18 %\", \"volatileSolids\": \"10.2 %\"")))
+                .totalSolids())
         .isCloseTo(0.12 / 0.94, within(1e-12));
   }
 
@@ -239,8 +234,8 @@ class CarrierReadingTest {
     String manure = "\"kind\": \"manure\", \"temperature\": \"8 degC\", \"totalSolids\": \"8 %\"";
     Reading reading = line(manure, ", \"dilution\": {}").read();
     DilutionSpec spec = reading.design().orElseThrow().dilution().orElseThrow();
-    assertThat(Measure.FRACTION.si(spec.totalSolids())).isZero();
-    assertThat(Measure.FRACTION.si(spec.mostRatio())).isEqualTo(10);
+    assertThat(spec.totalSolids()).isZero();
+    assertThat(spec.mostRatio()).isEqualTo(10);
     assertThat(problems("\"kind\": \"water\", \"temperature\": \"8 degC\"", ", \"dilution\": {}"))
         .singleElement()
         .asString()

@@ -19,7 +19,6 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.pipe.fittings.FittingKind;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 class DesignReadingTest {
@@ -463,35 +462,35 @@ class DesignReadingTest {
             .orElseThrow();
     assertThat(design.title()).isEqualTo("Untitled design");
     assertThat(design.units()).isEqualTo(UnitSystem.METRIC);
-    assertThat(Measure.DENSITY.write(design.sand().density())).isEqualTo("2650 kg/m3");
+    assertThat(design.sand().densityKgM3()).isEqualTo(2650);
     assertThat(design.sand().shape()).isEqualTo(GrainShape.NATURAL);
     FlowSpec flow = design.flow().orElseThrow();
-    assertThat(flow.minimum()).isEqualTo(flow.design()).isEqualTo(flow.maximum());
+    assertThat(flow.minimumM3ps()).isEqualTo(flow.designM3ps()).isEqualTo(flow.maximumM3ps());
     RouteSpec route = design.route().orElseThrow();
-    assertThat(Measure.LENGTH.si(route.sourceLevel())).isZero();
-    assertThat(Measure.LENGTH.si(route.outletHead())).isZero();
+    assertThat(route.sourceLevelM()).isZero();
+    assertThat(route.outletHeadM()).isZero();
     RouteSpec.RunSpec run = route.runs().get(0);
     assertThat(run.fittings())
         .containsExactlyEntriesOf(Map.of(FittingKind.LONG_RADIUS_ELBOW_90, 3));
-    assertThat(Measure.LENGTH.si(run.roughness()))
+    assertThat(run.roughnessM())
         .isEqualTo(run.pipe().orElseThrow().system().material().newRoughnessM());
     PumpSpec.RotodynamicSpec pump = (PumpSpec.RotodynamicSpec) design.pump().orElseThrow();
-    assertThat(pump.first().speed()).isEqualTo(pump.first().curveSpeed());
-    assertThat(Measure.FRACTION.si(pump.driveEfficiency())).isEqualTo(0.9);
+    assertThat(pump.first().speedPs()).isEqualTo(pump.first().curveSpeedPs());
+    assertThat(pump.driveEfficiency()).isEqualTo(0.9);
     Criteria criteria = design.criteria();
-    assertThat(Measure.FRACTION.si(criteria.marginFraction())).isEqualTo(0.25);
-    assertThat(Measure.SPEED.si(criteria.marginVelocity())).isEqualTo(0.3);
-    assertThat(criteria.wearVelocity()).isEmpty();
-    assertThat(Measure.FRACTION.si(criteria.pressureShare())).isEqualTo(0.72);
-    assertThat(Measure.FRACTION.si(criteria.sandCapture())).isEqualTo(0.75);
+    assertThat(criteria.marginFraction()).isEqualTo(0.25);
+    assertThat(criteria.marginVelocityMps()).isEqualTo(0.3);
+    assertThat(criteria.wearVelocityMps()).isEmpty();
+    assertThat(criteria.pressureShare()).isEqualTo(0.72);
+    assertThat(criteria.sandCapture()).isEqualTo(0.75);
     assertThat(criteria.gradedSearch()).isTrue();
     assertThat(criteria.roles()).isEmpty();
 
     LaneSpec lane = Documents.lane().read().design().orElseThrow().lane().orElseThrow();
-    assertThat(Measure.FRACTION.si(lane.manning())).isEqualTo(0.015);
-    assertThat(Measure.TIME.si(lane.runningTime())).isEqualTo(86400);
-    assertThat(Measure.FRACTION.si(lane.coatingFactor())).isEqualTo(1);
-    assertThat(lane.depth()).isEmpty();
+    assertThat(lane.manning()).isEqualTo(0.015);
+    assertThat(lane.runningTimeS()).isEqualTo(86400);
+    assertThat(lane.coatingFactor()).isEqualTo(1);
+    assertThat(lane.depthM()).isEmpty();
   }
 
   @Test

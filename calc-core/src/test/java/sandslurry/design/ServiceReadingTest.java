@@ -8,7 +8,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.Problem;
 import sandslurry.design.station.PumpSpec;
-import sandslurry.units.Measure;
+import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
 
 /** Reading of several pumps, states, suction, a day, a screw and a gravity pipe. */
 class ServiceReadingTest {
@@ -136,9 +137,10 @@ class ServiceReadingTest {
             .insert("/lines/0/pump/others", 0, bare);
     PumpSpec.RunningPump as = second(two);
     assertThat(as.impellerOfFirst()).isTrue();
-    assertThat(Measure.LENGTH.write(as.impeller().orElseThrow())).isEqualTo("12 in");
-    assertThat(Measure.FRACTION.si(as.driveEfficiency())).isEqualTo(0.88);
-    assertThat(Measure.POWER.write(as.motor().orElseThrow().rating())).isEqualTo("25 hp");
+    assertThat(as.impellerM()).contains(12 * 0.0254);
+    assertThat(as.driveEfficiency()).isEqualTo(0.88);
+    assertThat(UnitSystem.US.show(Kind.POWER, as.motor().orElseThrow().ratingW()))
+        .isEqualTo("25.0 hp");
     assertThat(as.wornHead()).isEmpty();
     DesignDocument given =
         two.with("/lines/0/pump/others/0/impeller", "10 in")
@@ -148,10 +150,10 @@ class ServiceReadingTest {
             .with("/lines/0/pump/others/0/serviceFactor", "1.15");
     PumpSpec.RunningPump own = second(given);
     assertThat(own.impellerOfFirst()).isFalse();
-    assertThat(Measure.LENGTH.write(own.impeller().orElseThrow())).isEqualTo("10 in");
-    assertThat(Measure.FRACTION.si(own.wornHead().orElseThrow())).isEqualTo(0.15);
-    assertThat(Measure.FRACTION.si(own.driveEfficiency())).isEqualTo(0.8);
-    assertThat(Measure.FRACTION.si(own.motor().orElseThrow().serviceFactor())).isEqualTo(1.15);
+    assertThat(own.impellerM()).contains(10 * 0.0254);
+    assertThat(own.wornHead().orElseThrow()).isEqualTo(0.15);
+    assertThat(own.driveEfficiency()).isEqualTo(0.8);
+    assertThat(own.motor().orElseThrow().serviceFactor()).isEqualTo(1.15);
   }
 
   private static PumpSpec.RunningPump second(DesignDocument document) {

@@ -20,7 +20,6 @@ import sandslurry.report.block.Block;
 import sandslurry.report.section.SizingSection;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** The worked sizings of the guide are what the program gives, and the one by hand is right. */
@@ -114,8 +113,8 @@ class SizingGuideTest {
             .findFirst()
             .orElseThrow();
     double area = Math.PI / 4 * Math.pow(four.pipe().largestBoreM(), 2);
-    double least = Measure.FLOW.si(four.assessment().design().flow().orElseThrow().minimum());
-    double designed = Measure.FLOW.si(four.assessment().design().flow().orElseThrow().design());
+    double least = four.assessment().design().flow().orElseThrow().minimumM3ps();
+    double designed = four.assessment().design().flow().orElseThrow().designM3ps();
     assertThat(area).isCloseTo(0.008213, within(5e-6));
     assertThat(four.leastVelocityMps().getAsDouble()).isCloseTo(least / area, within(1e-6));
     assertThat(mixture / designed / 3600).isCloseTo(2.61, within(0.005));

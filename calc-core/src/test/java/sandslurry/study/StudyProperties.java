@@ -25,7 +25,6 @@ import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.transport.friction.ClearLiquid.Regime;
-import sandslurry.units.Measure;
 
 /** Sizing finds what trying pipe by pipe finds; a cure does what it says. */
 class StudyProperties {
@@ -103,7 +102,7 @@ class StudyProperties {
               .filteredOn(run -> run.regime() == Regime.TURBULENT)
               .allSatisfy(
                   run ->
-                      assertThat(Measure.SPEED.si(run.leastVelocity()))
+                      assertThat(run.leastVelocityMps())
                           .isGreaterThanOrEqualTo(run.deposition().orElseThrow().limitMps()));
         }
       }
@@ -120,8 +119,7 @@ class StudyProperties {
               Finding reason = pipe.gravest().orElseThrow();
               assertThat(reason.severity()).isEqualTo(Severity.FAIL);
               if (reason.topic() == Topic.PLUGGING && pipe.window().carriesFromM3ps().isPresent()) {
-                double minimum =
-                    Measure.FLOW.si(pipe.assessment().design().flow().orElseThrow().minimum());
+                double minimum = pipe.assessment().design().flow().orElseThrow().minimumM3ps();
                 assertThat(pipe.window().carriesFromM3ps().getAsDouble()).isGreaterThan(minimum);
               }
             });

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
-import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.DilutionCurve;
 import sandslurry.assessment.line.GradePoint;
@@ -43,8 +42,8 @@ final class Charts {
     return text + " [" + kind.symbol(units) + "]";
   }
 
-  private <Q extends Quantity<Q>> double number(Kind<Q> kind, Quantity<Q> quantity) {
-    return kind.number(units, kind.measure().si(quantity));
+  private double number(Kind<?> kind, double si) {
+    return kind.number(units, si);
   }
 
   /** Head asked by the line and given by the pump, against flow. */
@@ -58,10 +57,10 @@ final class Charts {
     List<Point> overBed = new ArrayList<>();
     List<Point> liquid = new ArrayList<>();
     for (LineResult.SystemPoint point : line.systemCurve()) {
-      double flow = number(Kind.FLOW, point.flow());
-      Point mixture = new Point(flow, number(Kind.HEAD, point.head()));
+      double flow = number(Kind.FLOW, point.flowM3ps());
+      Point mixture = new Point(flow, number(Kind.HEAD, point.headM()));
       (point.overBed() ? overBed : moving).add(mixture);
-      liquid.add(new Point(flow, number(Kind.HEAD, point.liquidHead())));
+      liquid.add(new Point(flow, number(Kind.HEAD, point.liquidHeadM())));
     }
     series.add(new Series("line with sand", Style.SOLID, moving));
     series.add(new Series("line over a bed, not for design", Style.DOTTED, overBed));
@@ -93,10 +92,7 @@ final class Charts {
         .filter(StateResult::named)
         .filter(state -> wanted.test(state.severity()))
         .flatMap(state -> state.point().stream())
-        .map(
-            p ->
-                new Point(
-                    Kind.FLOW.number(units, p.flowM3ps()), Kind.HEAD.number(units, p.headM())))
+        .map(p -> new Point(number(Kind.FLOW, p.flowM3ps()), Kind.HEAD.number(units, p.headM())))
         .toList();
   }
 
@@ -114,7 +110,7 @@ final class Charts {
                 state.severity().name(),
                 colour(state.severity()),
                 state.name() + ", " + point.run(),
-                Kind.PERCENT.number(units, point.velocityMps() / point.toPassMps().getAsDouble())));
+                number(Kind.PERCENT, point.velocityMps() / point.toPassMps().getAsDouble())));
       }
     }
     return bars.isEmpty()
@@ -125,7 +121,7 @@ final class Charts {
                 "State",
                 axis("Actual velocity over required velocity", Kind.PERCENT),
                 bars,
-                List.of(new Level("required", Kind.PERCENT.number(units, 1)))));
+                List.of(new Level("required", number(Kind.PERCENT, 1)))));
   }
 
   private void addPump(List<Series> series, Optional<PumpResult> pump) {
@@ -135,7 +131,7 @@ final class Charts {
             Style.DASH_DOT,
             pump.stream()
                 .flatMap(p -> p.curve().stream())
-                .map(p -> new Point(number(Kind.FLOW, p.flow()), number(Kind.HEAD, p.head())))
+                .map(p -> new Point(number(Kind.FLOW, p.flowM3ps()), number(Kind.HEAD, p.headM())))
                 .toList()));
     series.add(
         new Series(
@@ -143,13 +139,13 @@ final class Charts {
             Style.POINTS,
             pump.stream()
                 .flatMap(p -> p.duties().stream())
-                .map(d -> new Point(number(Kind.FLOW, d.flow()), number(Kind.HEAD, d.head())))
+                .map(d -> new Point(number(Kind.FLOW, d.flowM3ps()), number(Kind.HEAD, d.headM())))
                 .toList()));
   }
 
   private List<Point> judged(LineResult line) {
     return line.states().stream()
-        .map(s -> new Point(number(Kind.FLOW, s.flow()), number(Kind.HEAD, s.systemHead())))
+        .map(s -> new Point(number(Kind.FLOW, s.flowM3ps()), number(Kind.HEAD, s.systemHeadM())))
         .toList();
   }
 
@@ -164,9 +160,9 @@ final class Charts {
       List<Point> pipe = new ArrayList<>();
       List<Point> grade = new ArrayList<>();
       for (GradePoint point : GradePoint.of(design.route().orElseThrow(), state)) {
-        double station = number(Kind.LENGTH, point.station());
-        pipe.add(new Point(station, number(Kind.LENGTH, point.elevation())));
-        grade.add(new Point(station, number(Kind.LENGTH, point.gradeLine())));
+        double station = number(Kind.LENGTH, point.stationM());
+        pipe.add(new Point(station, number(Kind.LENGTH, point.elevationM())));
+        grade.add(new Point(station, number(Kind.LENGTH, point.gradeLineM())));
       }
       if (series.isEmpty()) {
         series.add(new Series("pipe", Style.SOLID, pipe));
@@ -236,7 +232,7 @@ final class Charts {
   }
 
   private double velocity(double velocityMps) {
-    return Kind.VELOCITY.number(units, velocityMps);
+    return number(Kind.VELOCITY, velocityMps);
   }
 
   /** The velocity in the line and the one that it needs, against dilution. */
@@ -248,10 +244,10 @@ final class Charts {
     List<Point> needed = new ArrayList<>();
     List<Point> passes = new ArrayList<>();
     for (DilutionCurve.Point point : assessment.dilution().get().points()) {
-      Point there = new Point(1 + point.ratio(), number(Kind.VELOCITY, point.velocity()));
+      Point there = new Point(1 + point.ratio(), number(Kind.VELOCITY, point.velocityMps()));
       velocity.add(there);
       point
-          .turbulentVelocity()
+          .turbulentVelocityMps()
           .ifPresent(v -> needed.add(new Point(1 + point.ratio(), number(Kind.VELOCITY, v))));
       if (point.severity() == Severity.PASS) {
         passes.add(there);

@@ -129,15 +129,15 @@ class ChainReferenceTest {
             "\"massFraction\": \"30 %\"",
             "379.49685534591197 m3/h",
             bore(0.25));
-    ours(Measure.DENSITY.si(state.mixtureDensity())).isCloseTo(1229.6983758700697, within(1e-6));
-    ours(Measure.FRACTION.si(state.sandFraction())).isCloseTo(0.1392111368909513, within(1e-12));
-    double sand = Measure.MASS_FLOW.entry("t/h").fromSi(Measure.MASS_FLOW.si(state.sandRate()));
+    ours(state.mixtureDensityKgM3()).isCloseTo(1229.6983758700697, within(1e-6));
+    ours(state.sandFraction()).isCloseTo(0.1392111368909513, within(1e-12));
+    double sand = Measure.MASS_FLOW.entry("t/h").fromSi(state.sandRateKgps());
     ours(sand).isCloseTo(140, within(1e-6));
     ours(sand / Proportions.massFraction(0.1392111368909513, 1000, 2650))
         .isCloseTo(466.6667, within(1e-3));
     LineState ore =
         line(grains(0.2, 4500), WATER_LIKE, "\"volumeFraction\": \"25 %\"", "500 L/s", bore(0.3));
-    ours(Measure.DENSITY.si(ore.mixtureDensity())).isCloseTo(1875, within(1e-6));
+    ours(ore.mixtureDensityKgM3()).isCloseTo(1875, within(1e-6));
   }
 
   /**
@@ -177,8 +177,7 @@ class ChainReferenceTest {
             "\"volumeFraction\": \"0 %\"",
             litres + " L/s",
             bore(bore));
-    ours(Measure.PRESSURE_GRADIENT.si(state.runs().get(0).pressureGradient()))
-        .isCloseTo(gradient, withinPercentage(percent));
+    ours(state.runs().get(0).pressureGradientPaPm()).isCloseTo(gradient, withinPercentage(percent));
   }
 
   /**
@@ -213,8 +212,8 @@ class ChainReferenceTest {
             .orElseThrow()
             .governing()
             .orElseThrow();
-    ours(Measure.FLOW.si(duty.flow())).isCloseTo(0.027771022, withinPercentage(0.5));
-    ours(Measure.LENGTH.si(duty.head())).isCloseTo(16.114489, withinPercentage(0.5));
+    ours(duty.flowM3ps()).isCloseTo(0.027771022, withinPercentage(0.5));
+    ours(duty.headM()).isCloseTo(16.114489, withinPercentage(0.5));
   }
 
   private static SuctionPoint suction(String altitude, String temperature, String level) {
@@ -302,15 +301,14 @@ class ChainReferenceTest {
   }
 
   private static double gradient(String carrier) {
-    return Measure.PRESSURE_GRADIENT.si(
-        line(
-                grains(0.3, 2650),
-                carrier + ", \"temperature\": \"20 degC\"",
-                "\"volumeFraction\": \"0 %\"",
-                "12.2 L/s",
-                "\"bore\": \"4 in\", \"roughness\": \"0.05 mm\"")
-            .runs()
-            .get(0)
-            .pressureGradient());
+    return line(
+            grains(0.3, 2650),
+            carrier + ", \"temperature\": \"20 degC\"",
+            "\"volumeFraction\": \"0 %\"",
+            "12.2 L/s",
+            "\"bore\": \"4 in\", \"roughness\": \"0.05 mm\"")
+        .runs()
+        .get(0)
+        .pressureGradientPaPm();
   }
 }

@@ -13,7 +13,6 @@ import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.pump.drive.DailyDuty;
-import sandslurry.units.Measure;
 
 /** A day of pumping. */
 public final class DayEvaluation {
@@ -30,7 +29,7 @@ public final class DayEvaluation {
    */
   public static List<Day> days(Design design, Materials materials, List<StateResult> all) {
     Optional<OperationSpec> operation = design.service().operation();
-    if (operation.isEmpty() || operation.get().dailyVolume().isEmpty()) {
+    if (operation.isEmpty() || operation.get().dailyVolumeM3().isEmpty()) {
       return List.of();
     }
     List<Day> days = new ArrayList<>();
@@ -50,8 +49,8 @@ public final class DayEvaluation {
 
   private static Day day(Materials materials, StateResult state, OperationSpec operation) {
     Point point = state.point().orElseThrow();
-    double daily = Measure.VOLUME.si(operation.dailyVolume().orElseThrow());
-    Optional<Double> batch = operation.batchVolume().map(Measure.VOLUME::si);
+    double daily = operation.dailyVolumeM3().orElseThrow();
+    Optional<Double> batch = operation.batchVolumeM3();
     DailyDuty duty = new DailyDuty(daily, batch.orElse(daily), point.flowM3ps());
     double sandPerVolume = point.sandFraction() * materials.sandDensityKgM3();
     double input = point.inputW().orElse(0);

@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.MotorStarts;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on a day of pumping. */
 public final class DayFindings extends FindingWriter {
@@ -95,7 +94,7 @@ public final class DayFindings extends FindingWriter {
         typed.isPresent()
             ? OptionalDouble.of(typed.getAsInt() / InUnit.ofHours(1))
             : motor.isPresent()
-                ? MotorStarts.mostPs(Measure.POWER.si(motor.get().rating()))
+                ? MotorStarts.mostPs(motor.get().ratingW())
                 : OptionalDouble.empty();
     boolean many = limit.isPresent() && starts > limit.getAsDouble();
     Found found =
@@ -113,8 +112,7 @@ public final class DayFindings extends FindingWriter {
           .why(typed.isPresent() ? "starts-given" : "starts-motor");
     }
     if (many) {
-      double batch =
-          Measure.VOLUME.si(design.service().operation().orElseThrow().batchVolume().orElseThrow());
+      double batch = design.service().operation().orElseThrow().batchVolumeM3().orElseThrow();
       found.with("batch", Kind.VOLUME, batch * starts / limit.getAsDouble()).cure("starts");
     }
     found.add();

@@ -7,7 +7,6 @@ import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
-import sandslurry.units.Measure;
 
 /** The working behind a day of pumping. */
 public final class DayWorking {
@@ -40,10 +39,9 @@ public final class DayWorking {
 
   private static void steps(Sheet sheet, OperationSpec operation, Point point, Day day) {
     double flow = point.flowM3ps();
-    sheet.step(
-        "running", day.runningS(), Measure.VOLUME.si(operation.dailyVolume().orElseThrow()), flow);
+    sheet.step("running", day.runningS(), operation.dailyVolumeM3().orElseThrow(), flow);
     if (day.startsPs().isPresent()) {
-      double batch = Measure.VOLUME.si(operation.batchVolume().orElseThrow());
+      double batch = operation.batchVolumeM3().orElseThrow();
       sheet.step("starts", day.startsPs().getAsDouble(), flow, batch);
     }
     if (point.inputW().isPresent()) {

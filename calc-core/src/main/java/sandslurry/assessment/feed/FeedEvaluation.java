@@ -15,7 +15,6 @@ import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.design.station.ServiceSpec.ScrewSpec;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.pump.drive.ScrewConveyor;
-import sandslurry.units.Measure;
 
 /** What feeds the pit: screw conveyor and gravity pipe. */
 public final class FeedEvaluation {
@@ -30,28 +29,20 @@ public final class FeedEvaluation {
    */
   public static Screw screw(Design design, ScrewSpec spec) {
     ScrewConveyor screw =
-        new ScrewConveyor(
-            Measure.LENGTH.si(spec.diameter()),
-            Measure.LENGTH.si(spec.shaft()),
-            Measure.LENGTH.si(spec.pitch()),
-            Math.atan(Measure.FRACTION.si(spec.slope())));
-    double turns = Measure.FREQUENCY.si(spec.speed());
-    Optional<PenFeed> pens = spec.scrapeTime().map(time -> pens(design, Measure.TIME.si(time)));
-    double load =
-        spec.load().map(l -> Measure.FLOW.si(l)).orElseGet(() -> pens.orElseThrow().loadM3ps());
+        new ScrewConveyor(spec.diameterM(), spec.shaftM(), spec.pitchM(), Math.atan(spec.slope()));
+    double turns = spec.speedPs();
+    Optional<PenFeed> pens = spec.scrapeTimeS().map(time -> pens(design, time));
+    double load = spec.loadM3ps().map(l -> l).orElseGet(() -> pens.orElseThrow().loadM3ps());
     double bulk =
-        spec.bulkDensity()
-            .map(d -> Measure.DENSITY.si(d))
-            .orElseGet(() -> pens.orElseThrow().densityKgM3());
+        spec.bulkDensityKgM3().map(d -> d).orElseGet(() -> pens.orElseThrow().densityKgM3());
     Estimate loading = screw.loading(load, turns);
     return new Screw(
         loading,
         screw.capacityM3ps(turns, ScrewConveyor.ABRASIVE_LOADING).value(),
-        screw.powerW(
-            load * bulk, Measure.LENGTH.si(spec.length()), ScrewConveyor.ABRASIVE_RESISTANCE),
+        screw.powerW(load * bulk, spec.lengthM(), ScrewConveyor.ABRASIVE_RESISTANCE),
         load,
         bulk,
-        spec.load().isPresent(),
+        spec.loadM3ps().isPresent(),
         pens);
   }
 
@@ -73,8 +64,8 @@ public final class FeedEvaluation {
    */
   public static GravityRun gravityRun(Design design, Materials materials, GravityRunSpec spec) {
     Sand sand = sand(design, materials, spec);
-    double full = Measure.FLOW.si(spec.flow());
-    double least = spec.leastFlow().map(Measure.FLOW::si).orElse(GravityRun.LEAST_SHARE * full);
+    double full = spec.flowM3ps();
+    double least = spec.leastFlowM3ps().orElse(GravityRun.LEAST_SHARE * full);
     return GravityEvaluation.run(
         design,
         spec.gravity(),
@@ -89,13 +80,13 @@ public final class FeedEvaluation {
   /** What the pipe carries; sand of which nothing is known comes at any concentration. */
   private static Sand sand(Design design, Materials materials, GravityRunSpec spec) {
     if (spec.sandFraction().isPresent()) {
-      double typed = Measure.FRACTION.si(spec.sandFraction().get());
+      double typed = spec.sandFraction().get();
       return new Sand(materials.diluted(materials.carrier(), typed, typed), true);
     }
     if (design.mixture().isPresent()) {
       return new Sand(materials, true);
     }
-    Optional<Double> lane = design.lane().flatMap(LaneSpec::sandFraction).map(Measure.FRACTION::si);
+    Optional<Double> lane = design.lane().flatMap(LaneSpec::sandFraction);
     double usual = lane.orElse(Materials.BED_FRACTION);
     double highest = lane.map(share -> Materials.PEAK * share).orElse(Materials.BED_FRACTION);
     return new Sand(materials.diluted(materials.carrier(), usual, highest), lane.isPresent());

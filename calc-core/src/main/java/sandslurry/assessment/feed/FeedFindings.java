@@ -13,7 +13,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.ScrewConveyor;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** Findings on what feeds the pit: screw conveyor and gravity pipe. */
@@ -78,7 +77,7 @@ public final class FeedFindings extends FindingWriter {
       found.with("excesses", units -> excesses(screw, units)).why("outside");
     }
     if (much) {
-      double speed = Measure.FREQUENCY.si(design.feed().screw().orElseThrow().speed());
+      double speed = design.feed().screw().orElseThrow().speedPs();
       found
           .with("speed", Kind.FREQUENCY, speed * loading / ScrewConveyor.ABRASIVE_LOADING)
           .cure("faster");

@@ -21,7 +21,6 @@ import sandslurry.separation.channel.ShieldsSoulsby1997;
 import sandslurry.separation.channel.TrapezoidalChannel;
 import sandslurry.transport.deposition.SandLoad.SewerLimit;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** The working behind what feeds the pit: screw conveyor and gravity pipe. */
@@ -43,23 +42,23 @@ public final class FeedWorking {
     screw
         .pens()
         .ifPresent(pens -> sheet.step("pens", pens.loadM3ps(), pens.batchM3(), pens.scrapeS()));
-    double slope = Math.atan(Measure.FRACTION.si(spec.slope()));
-    double diameter = Measure.LENGTH.si(spec.diameter());
+    double slope = Math.atan(spec.slope());
+    double diameter = spec.diameterM();
     sheet.step(
         ScrewConveyor.LOAD,
         screw.loading().value(),
         screw.loadM3ps(),
         diameter,
-        Measure.LENGTH.si(spec.shaft()),
-        Measure.LENGTH.si(spec.pitch()),
-        Measure.FREQUENCY.si(spec.speed()),
+        spec.shaftM(),
+        spec.pitchM(),
+        spec.speedPs(),
         slope);
     sheet.step(
         ScrewConveyor.POWER,
         screw.powerW(),
         screw.loadM3ps() * screw.densityKgM3(),
         ScrewConveyor.ABRASIVE_RESISTANCE,
-        Measure.LENGTH.si(spec.length()),
+        spec.lengthM(),
         slope,
         diameter);
   }

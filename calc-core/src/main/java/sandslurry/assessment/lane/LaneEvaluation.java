@@ -49,11 +49,9 @@ public final class LaneEvaluation {
   /** The lane as designed. */
   LaneReach reach() {
     return reach(
-        Measure.LENGTH.si(spec.length()),
-        spec.depth().isPresent()
-            ? OptionalDouble.of(Measure.LENGTH.si(spec.depth().get()))
-            : OptionalDouble.empty(),
-        Measure.LENGTH.si(spec.sandStorageDepth()));
+        spec.lengthM(),
+        spec.depthM().isPresent() ? OptionalDouble.of(spec.depthM().get()) : OptionalDouble.empty(),
+        spec.sandStorageDepthM());
   }
 
   LaneReach reach(double lengthM, OptionalDouble waterLevelM, double storageDepthM) {
@@ -68,7 +66,7 @@ public final class LaneEvaluation {
 
   /** Share of the day that the lane runs. */
   double runningShare() {
-    return Measure.TIME.si(spec.runningTime()) / Measure.TIME.si(Measure.TIME.of(1, "d"));
+    return spec.runningTimeS() / Measure.TIME.si(Measure.TIME.of(1, "d"));
   }
 
   /** How the fibre settles in the liquor. */
@@ -83,10 +81,7 @@ public final class LaneEvaluation {
   }
 
   OpenChannel channel() {
-    return new OpenChannel(
-        Measure.LENGTH.si(spec.width()),
-        Measure.FRACTION.si(spec.slope()),
-        Measure.FRACTION.si(spec.manning()));
+    return new OpenChannel(spec.widthM(), spec.slope(), spec.manning());
   }
 
   /**
@@ -97,8 +92,8 @@ public final class LaneEvaluation {
    */
   public double sandFraction() {
     return spec.sandFraction().isPresent()
-        ? Measure.FRACTION.si(spec.sandFraction().get())
-        : materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design()));
+        ? spec.sandFraction().get()
+        : materials.sandFraction(design.flow().orElseThrow().designM3ps());
   }
 
   /**
@@ -112,18 +107,15 @@ public final class LaneEvaluation {
 
   /** The shear rate at which the carrier's viscosity is read: mean velocity over depth. */
   double shearRatePs() {
-    double flow = Measure.FLOW.si(spec.flow());
-    double depth =
-        spec.depth().isPresent()
-            ? Measure.LENGTH.si(spec.depth().get())
-            : channel().normalDepthM(flow);
-    double velocity = flow / (Measure.LENGTH.si(spec.width()) * depth);
+    double flow = spec.flowM3ps();
+    double depth = spec.depthM().isPresent() ? spec.depthM().get() : channel().normalDepthM(flow);
+    double velocity = flow / (spec.widthM() * depth);
     return 3 * velocity / depth;
   }
 
   /** What enters while the lane runs. */
   UnitFeed feed() {
-    double flow = Measure.FLOW.si(spec.flow());
+    double flow = spec.flowM3ps();
     double fraction = sandFraction();
     Vehicle vehicle = materials.vehicle(shearRatePs(), fraction);
     ManureSolids solids = ManureSolids.FRESH;
@@ -141,6 +133,6 @@ public final class LaneEvaluation {
         design.sand().shape(),
         classes.stream().map(SizeClass::range).toList(),
         classes.stream().map(c -> sandKgps * c.massFraction()).toList(),
-        Measure.FRACTION.si(spec.coatingFactor()));
+        spec.coatingFactor());
   }
 }

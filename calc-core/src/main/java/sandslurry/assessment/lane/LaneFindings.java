@@ -80,7 +80,7 @@ public final class LaneFindings extends FindingWriter {
   }
 
   private void capture() {
-    double wanted = Measure.FRACTION.si(design.criteria().sandCapture());
+    double wanted = design.criteria().sandCapture();
     LaneCycle cycle = result.cycle();
     double average = cycle.likely().meanRecovery();
     double last = cycle.likely().lastRecovery();

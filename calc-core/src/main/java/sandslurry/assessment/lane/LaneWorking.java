@@ -20,7 +20,6 @@ import sandslurry.separation.lane.SettlingLane;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** The working behind the settling lane. */
@@ -43,14 +42,14 @@ public final class LaneWorking {
     UnitFeed feed = evaluation.feed();
     sheet.begin("settling lane", "");
     flow(sheet, spec, feed, result);
-    double length = Measure.LENGTH.si(spec.length());
-    double width = Measure.LENGTH.si(spec.width());
+    double length = spec.lengthM();
+    double width = spec.widthM();
     sheet.step(
         "stored",
         result.storageKg(),
         length,
         width,
-        Measure.LENGTH.si(spec.sandStorageDepth()),
+        spec.sandStorageDepthM(),
         SettlingLane.USUAL_POROSITY,
         feed.sandDensityKgM3());
     sheet.step(
@@ -86,11 +85,10 @@ public final class LaneWorking {
   private static void flow(Sheet sheet, LaneSpec spec, UnitFeed feed, LaneResult result) {
     ChannelFlow flow = result.flow();
     double q = feed.mixtureM3ps();
-    double width = Measure.LENGTH.si(spec.width());
-    double length = Measure.LENGTH.si(spec.length());
-    double n = Measure.FRACTION.si(spec.manning());
-    double depth =
-        sheet.step("depth", flow.depthM(), q, width, Measure.FRACTION.si(spec.slope()), n);
+    double width = spec.widthM();
+    double length = spec.lengthM();
+    double n = spec.manning();
+    double depth = sheet.step("depth", flow.depthM(), q, width, spec.slope(), n);
     double velocity = sheet.step("velocity", flow.velocityMps(), q, width, depth);
     double radius = sheet.step("radius", flow.hydraulicRadiusM(), width, depth);
     double slope = sheet.step("slope", flow.frictionSlope(), n, velocity, radius);

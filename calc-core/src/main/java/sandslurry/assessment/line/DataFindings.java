@@ -78,10 +78,10 @@ public final class DataFindings {
   private static Optional<Finding> weaker(Design design) {
     Criteria criteria = design.criteria();
     List<Function<UnitSystem, String>> weaker = new ArrayList<>();
-    double share = Measure.FRACTION.si(criteria.marginFraction());
-    double least = Measure.SPEED.si(criteria.marginVelocity());
-    double pressure = Measure.FRACTION.si(criteria.pressureShare());
-    double floor = Measure.FRACTION.si(criteria.floorShare());
+    double share = criteria.marginFraction();
+    double least = criteria.marginVelocityMps();
+    double pressure = criteria.pressureShare();
+    double floor = criteria.floorShare();
     if (share < USUAL.marginFraction()) {
       weaker.add(units -> "margin on velocity " + units.show(Kind.PERCENT, share));
     }
@@ -146,7 +146,7 @@ public final class DataFindings {
     List<Double> rates =
         line.states().stream()
             .flatMap(s -> s.runs().stream())
-            .map(r -> Measure.SHEAR_RATE.si(r.wallShearRate()))
+            .map(r -> r.wallShearRatePs())
             .sorted()
             .toList();
     double least = rates.get(0);

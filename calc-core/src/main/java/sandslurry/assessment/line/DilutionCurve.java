@@ -2,13 +2,9 @@ package sandslurry.assessment.line;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Speed;
 import sandslurry.fact.finding.Severity;
 import sandslurry.transport.bed.SandCarriage.Support;
 import sandslurry.transport.friction.ClearLiquid.Regime;
-import sandslurry.units.PressureGradient;
 
 /**
  * The same line at the same flows with more and more liquid added to its mixture. Between thick
@@ -39,28 +35,28 @@ public record DilutionCurve(List<Point> points) {
    * @param sandFraction volume of sand over volume of mixture
    * @param flowCase the flow that stands worst
    * @param run the run that stands worst
-   * @param velocity velocity there
-   * @param turbulentVelocity least velocity from which turbulence carries the sand with margin;
+   * @param velocityMps velocity there
+   * @param turbulentVelocityMps least velocity from which turbulence carries the sand with margin;
    *     empty when none does
    * @param regime how the carrier flows there
    * @param support what carries the sand there; empty without sand
    * @param floorShare share of the coarse sand that reaches the floor without turbulence
-   * @param pressureGradient friction per length there
+   * @param pressureGradientPaPm friction per length there
    * @param severity how the line stands
    */
   // More than ten components: a row of the table of dilutions, which shows each.
   public record Point(
       double ratio,
-      Quantity<Dimensionless> totalSolids,
-      Quantity<Dimensionless> sandFraction,
+      double totalSolids,
+      double sandFraction,
       FlowCase flowCase,
       String run,
-      Quantity<Speed> velocity,
-      Optional<Quantity<Speed>> turbulentVelocity,
+      double velocityMps,
+      Optional<Double> turbulentVelocityMps,
       Regime regime,
       Optional<Support> support,
-      Quantity<Dimensionless> floorShare,
-      Quantity<PressureGradient> pressureGradient,
+      double floorShare,
+      double pressureGradientPaPm,
       Severity severity) {
     /**
      * What becomes of the sand, in words.

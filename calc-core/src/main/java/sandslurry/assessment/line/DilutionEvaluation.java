@@ -12,7 +12,6 @@ import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.DilutedRheology;
 import sandslurry.transport.bed.SandCarriage;
-import sandslurry.units.Measure;
 
 /** Evaluates the line of a design at rising dilution. */
 public final class DilutionEvaluation {
@@ -40,7 +39,7 @@ public final class DilutionEvaluation {
    * @return points from no dilution to the greatest ratio, dense where little is added
    */
   public DilutionCurve curve() {
-    double most = Measure.FRACTION.si(spec.mostRatio());
+    double most = spec.mostRatio();
     List<DilutionCurve.Point> points = new ArrayList<>();
     for (int i = 0; i <= POINTS; i++) {
       // Dense where little is added: there the liquid changes most.
@@ -55,12 +54,12 @@ public final class DilutionEvaluation {
    * sand are conserved.
    */
   DilutionCurve.Point point(double ratio) {
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     double sand = materials.sandFraction(designFlow);
     Carrier undiluted = materials.carrier();
     double carrierMass = (1 - sand) * undiluted.densityKgM3();
     double solids = undiluted.totalSolids().orElseThrow();
-    double addedSolids = Measure.FRACTION.si(spec.totalSolids());
+    double addedSolids = spec.totalSolids();
     double addedMass = ratio * Carriers.manure(addedSolids, undiluted.temperatureK()).densityKgM3();
     double mixed = (solids * carrierMass + addedSolids * addedMass) / (carrierMass + addedMass);
     double density = (carrierMass + addedMass) / (1 - sand + ratio);
@@ -89,19 +88,18 @@ public final class DilutionEvaluation {
     OptionalDouble flow = model.leastSafeFlowM3ps(run.run());
     return new DilutionCurve.Point(
         ratio,
-        Measure.FRACTION.of(solids),
-        Measure.FRACTION.of(run.sandFraction()),
+        solids,
+        run.sandFraction(),
         at,
         run.run().name(),
-        Measure.SPEED.of(run.leastVelocityMps()),
+        run.leastVelocityMps(),
         flow.isPresent()
-            ? Optional.of(Measure.SPEED.of(run.largest().velocityMps(flow.getAsDouble())))
+            ? Optional.of(run.largest().velocityMps(flow.getAsDouble()))
             : Optional.empty(),
         run.regime(),
         run.carriage().map(SandCarriage::support),
-        Measure.FRACTION.of(run.carriage().map(SandCarriage::floorShare).orElse(0.0)),
-        Measure.PRESSURE_GRADIENT.of(
-            run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY),
+        run.carriage().map(SandCarriage::floorShare).orElse(0.0),
+        run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
         run.severity());
   }
 

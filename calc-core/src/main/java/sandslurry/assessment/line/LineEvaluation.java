@@ -3,13 +3,10 @@ package sandslurry.assessment.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.material.Proportions;
-import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** Evaluates the line of a design at every flow at which it is judged. */
 public final class LineEvaluation {
@@ -44,14 +41,14 @@ public final class LineEvaluation {
     this.design = design;
     this.materials = materials;
     this.model = model;
-    add(FlowCase.MINIMUM, flow(design.flow().orElseThrow().minimum()));
-    add(FlowCase.DESIGN, flow(design.flow().orElseThrow().design()));
-    add(FlowCase.MAXIMUM, flow(design.flow().orElseThrow().maximum()));
+    add(FlowCase.MINIMUM, flow(design.flow().orElseThrow().minimumM3ps()));
+    add(FlowCase.DESIGN, flow(design.flow().orElseThrow().designM3ps()));
+    add(FlowCase.MAXIMUM, flow(design.flow().orElseThrow().maximumM3ps()));
     dutyFlow.ifPresent(flow -> add(FlowCase.DUTY, flow));
   }
 
-  private static double flow(Quantity<VolumetricFlowRate> flow) {
-    return Measure.FLOW.si(flow);
+  private static double flow(double flow) {
+    return flow;
   }
 
   private void add(FlowCase flowCase, double flowM3ps) {
@@ -101,7 +98,7 @@ public final class LineEvaluation {
    * @return flow rates, system curve, operating window and volume
    */
   public LineResult result(OperatingWindow window) {
-    return new LineResult(shown(), systemCurve(), window, Measure.VOLUME.of(model.volumeM3()));
+    return new LineResult(shown(), systemCurve(), window, model.volumeM3());
   }
 
   private LineState shown(State state) {
@@ -113,45 +110,41 @@ public final class LineEvaluation {
     }
     return new LineState(
         state.flowCase(),
-        Measure.FLOW.of(state.flowM3ps()),
-        Measure.FRACTION.of(state.sandFraction()),
-        Measure.FRACTION.of(
-            Proportions.massFraction(
-                state.sandFraction(),
-                materials.carrier().densityKgM3(),
-                materials.sandDensityKgM3())),
-        Measure.MASS_FLOW.of(state.sandFraction() * state.flowM3ps() * materials.sandDensityKgM3()),
-        Measure.DENSITY.of(density),
-        Measure.LENGTH.of(model.systemHeadM(state.runs())),
+        state.flowM3ps(),
+        state.sandFraction(),
+        Proportions.massFraction(
+            state.sandFraction(), materials.carrier().densityKgM3(), materials.sandDensityKgM3()),
+        state.sandFraction() * state.flowM3ps() * materials.sandDensityKgM3(),
+        density,
+        model.systemHeadM(state.runs()),
         runs);
   }
 
   private static RunState shown(LineModel model, RunPoint run, LineModel.Pressures pressures) {
     return new RunState(
-        Measure.SPEED.of(run.velocityMps()),
-        Measure.SPEED.of(run.leastVelocityMps()),
-        Measure.FRACTION.of(run.reynolds()),
+        run.velocityMps(),
+        run.leastVelocityMps(),
+        run.reynolds(),
         run.regime(),
-        Measure.SHEAR_RATE.of(run.wallShearRatePs()),
+        run.wallShearRatePs(),
         run.deposition(),
         run.deposition().isPresent() ? model.rule().compare(run.load(), run.largest()) : List.of(),
         run.carriage(),
-        Measure.FRACTION.of(run.liquidGradient()),
-        Measure.FRACTION.of(run.slurryGradient()),
+        run.liquidGradient(),
+        run.slurryGradient(),
         run.headLosses(),
-        Measure.PRESSURE_GRADIENT.of(
-            run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY),
-        Measure.PRESSURE.of(run.frictionPa()),
-        Measure.PRESSURE.of(run.fittingsPa()),
-        Measure.PRESSURE.of(pressures.startPa()),
-        Measure.PRESSURE.of(pressures.endPa()),
+        run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
+        run.frictionPa(),
+        run.fittingsPa(),
+        pressures.startPa(),
+        pressures.endPa(),
         run.overBed(),
         run.severity());
   }
 
   /** The system curve at the design concentration, past the greatest flow that is judged. */
   private List<LineResult.SystemPoint> systemCurve() {
-    double designFlow = flow(design.flow().orElseThrow().design());
+    double designFlow = flow(design.flow().orElseThrow().designM3ps());
     if (!materials.flows(designFlow)) {
       return List.of();
     }
@@ -164,10 +157,7 @@ public final class LineEvaluation {
       List<RunPoint> runs = model.runs(flow, fraction);
       points.add(
           new LineResult.SystemPoint(
-              Measure.FLOW.of(flow),
-              Measure.LENGTH.of(model.systemHeadM(runs)),
-              Measure.LENGTH.of(model.liquidHeadM(flow)),
-              model.overBed(runs)));
+              flow, model.systemHeadM(runs), model.liquidHeadM(flow), model.overBed(runs)));
     }
     return points;
   }

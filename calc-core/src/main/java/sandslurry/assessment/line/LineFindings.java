@@ -4,8 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.measure.Quantity;
-import javax.measure.quantity.Speed;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
@@ -20,7 +18,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on the line: plugging, wear, pressure. */
 public final class LineFindings extends FindingWriter {
@@ -96,14 +93,14 @@ public final class LineFindings extends FindingWriter {
 
   /** A line that passes at its design flow may plug at the flow at which it really runs. */
   private void oneFlow() {
-    double least = Measure.FLOW.si(design.flow().orElseThrow().minimum());
+    double least = design.flow().orElseThrow().minimumM3ps();
     if (!design.flow().orElseThrow().extremes().minimumGiven()) {
       found("minimum-missing", Severity.CAUTION, Topic.DATA, "flow")
           .with("least", Kind.FLOW, least)
           .why("design-judged")
           .cure("give-minimum-rate")
           .add();
-    } else if (least == Measure.FLOW.si(design.flow().orElseThrow().design())) {
+    } else if (least == design.flow().orElseThrow().designM3ps()) {
       found("minimum-is-design", Severity.NOTE, Topic.DATA, "flow")
           .with("least", Kind.FLOW, least)
           .why("one-flow")
@@ -178,7 +175,7 @@ public final class LineFindings extends FindingWriter {
   }
 
   private void tooThick() {
-    double least = Measure.FLOW.si(design.flow().orElseThrow().minimum());
+    double least = design.flow().orElseThrow().minimumM3ps();
     if (materials.flows(least)) {
       return;
     }
@@ -201,9 +198,9 @@ public final class LineFindings extends FindingWriter {
     if (point.deposition().isEmpty()) {
       return;
     }
-    double ratio = state.flowM3ps() / Measure.FLOW.si(design.flow().orElseThrow().design());
-    Optional<Quantity<Speed>> limit = design.criteria().wearVelocity();
-    boolean over = limit.isPresent() && point.velocityMps() > Measure.SPEED.si(limit.get());
+    double ratio = state.flowM3ps() / design.flow().orElseThrow().designM3ps();
+    Optional<Double> limit = design.criteria().wearVelocityMps();
+    boolean over = limit.isPresent() && point.velocityMps() > limit.get();
     if (!over && ratio < NOTED_WEAR) {
       return;
     }
@@ -216,7 +213,7 @@ public final class LineFindings extends FindingWriter {
         .with("case", state.flowCase().words())
         .with("velocity", Kind.VELOCITY, point.velocityMps());
     if (over) {
-      double most = Measure.SPEED.si(limit.get());
+      double most = limit.get();
       found
           .with("wearLimit", Kind.VELOCITY, most)
           .with("wearFlow", Kind.FLOW, most * point.mean().areaM2())
@@ -250,8 +247,8 @@ public final class LineFindings extends FindingWriter {
     FlowCase leastCase = FlowCase.DESIGN;
     for (LineState state : result.judged()) {
       RunState shown = state.runs().get(index);
-      double start = Measure.PRESSURE.si(shown.startPressure());
-      double end = Measure.PRESSURE.si(shown.endPressure());
+      double start = shown.startPa();
+      double end = shown.endPa();
       if (Math.max(start, end) > greatest) {
         greatest = Math.max(start, end);
         greatestCase = state.flowCase();
@@ -275,7 +272,7 @@ public final class LineFindings extends FindingWriter {
           .add();
       return;
     }
-    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double share = design.criteria().pressureShare();
     double allowed = share * rating.getAsDouble();
     boolean much = greatest > allowed;
     Found found =

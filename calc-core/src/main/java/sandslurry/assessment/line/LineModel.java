@@ -19,7 +19,6 @@ import sandslurry.pipe.Bore;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.friction.ClearLiquid;
-import sandslurry.units.Measure;
 
 /** The physics of a whole line as a function of flow, in plain SI. */
 public final class LineModel {
@@ -67,8 +66,8 @@ public final class LineModel {
    */
   public LineModel(Design design, Materials materials) {
     this.route = design.route().orElseThrow();
-    this.outletHeadM = Measure.LENGTH.si(route.outletHead());
-    this.sourceLevelM = Measure.LENGTH.si(route.sourceLevel());
+    this.outletHeadM = route.outletHeadM();
+    this.sourceLevelM = route.sourceLevelM();
     this.pipes = route.runs().stream().map(PipeRun::of).toList();
     this.suction = design.service().suction().map(suction -> PipeRun.of(suction.run()));
     this.suctionLines =
@@ -80,10 +79,7 @@ public final class LineModel {
             .orElse(1);
     this.line =
         new FilledRun.Line(
-            materials,
-            rule(design.criteria()),
-            new PipeLiquids(),
-            Measure.FRACTION.si(design.criteria().floorShare()));
+            materials, rule(design.criteria()), new PipeLiquids(), design.criteria().floorShare());
     this.filled = new HashMap<>();
     this.leastSafe = new HashMap<>();
   }
@@ -108,8 +104,8 @@ public final class LineModel {
    */
   public static DepositionRule rule(Criteria criteria) {
     return new DepositionRule(
-        Measure.FRACTION.si(criteria.marginFraction()),
-        Measure.SPEED.si(criteria.marginVelocity()),
+        criteria.marginFraction(),
+        criteria.marginVelocityMps(),
         criteria.gradedSearch(),
         criteria.roles());
   }

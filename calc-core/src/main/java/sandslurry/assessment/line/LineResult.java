@@ -2,11 +2,6 @@ package sandslurry.assessment.line;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Volume;
-import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /**
  * What was found of the line.
@@ -14,13 +9,13 @@ import si.uom.quantity.VolumetricFlowRate;
  * @param states the line at each flow that it is judged at
  * @param systemCurve head asked against flow, at the design concentration
  * @param window the flow rates at which the line works
- * @param lineVolume volume of the line in its mean bores
+ * @param lineVolumeM3 volume of the line in its mean bores
  */
 public record LineResult(
     List<LineState> states,
     List<SystemPoint> systemCurve,
     OperatingWindow window,
-    Quantity<Volume> lineVolume) {
+    double lineVolumeM3) {
   /** Copies the lists. */
   public LineResult {
     states = List.copyOf(states);
@@ -30,16 +25,12 @@ public record LineResult(
   /**
    * One point of the system curve.
    *
-   * @param flow flow of mixture
-   * @param head head asked, in metres of mixture
-   * @param liquidHead head that the carrier alone would ask, in metres of carrier
+   * @param flowM3ps flow of mixture
+   * @param headM head asked, in metres of mixture
+   * @param liquidHeadM head that the carrier alone would ask, in metres of carrier
    * @param overBed true when sand lies in some run at this flow
    */
-  public record SystemPoint(
-      Quantity<VolumetricFlowRate> flow,
-      Quantity<Length> head,
-      Quantity<Length> liquidHead,
-      boolean overBed) {}
+  public record SystemPoint(double flowM3ps, double headM, double liquidHeadM, boolean overBed) {}
 
   /** Flow rates closer than this, as a share, are the same to a flow meter (common practice). */
   public static final double SAME_FLOW = 0.05;
@@ -52,10 +43,8 @@ public record LineResult(
    */
   public List<LineState> judged() {
     double most =
-        at(FlowCase.DUTY)
-            .map(duty -> mostM3ps(Measure.FLOW.si(duty.flow())))
-            .orElse(Double.POSITIVE_INFINITY);
-    return states.stream().filter(state -> Measure.FLOW.si(state.flow()) <= most).toList();
+        at(FlowCase.DUTY).map(duty -> mostM3ps(duty.flowM3ps())).orElse(Double.POSITIVE_INFINITY);
+    return states.stream().filter(state -> state.flowM3ps() <= most).toList();
   }
 
   /** The highest flow rate that is judged where a pump gives one. */

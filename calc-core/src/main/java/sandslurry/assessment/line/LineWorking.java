@@ -23,7 +23,6 @@ import sandslurry.pipe.fittings.FittingLoss;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** The working behind the line: every number of every run at every flow rate judged. */
 public final class LineWorking {
@@ -171,7 +170,7 @@ public final class LineWorking {
         run.slurryGradient(),
         run.angleRad(),
         rho,
-        Measure.LENGTH.si(run.run().length()));
+        run.run().lengthM());
     fittings(sheet, run);
   }
 
@@ -233,8 +232,8 @@ public final class LineWorking {
         "head",
         model.systemHeadM(runs),
         rise,
-        Measure.LENGTH.si(model.route().outletHead()),
-        Measure.LENGTH.si(model.route().sourceLevel()),
+        model.route().outletHeadM(),
+        model.route().sourceLevelM(),
         losses,
         model.systemHeadM(runs) - model.deliveryHeadM(runs),
         last.velocityMps());

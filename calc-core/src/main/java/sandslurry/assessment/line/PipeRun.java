@@ -5,7 +5,6 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.fittings.FittingKind;
 import sandslurry.pipe.fittings.FittingLoss;
-import sandslurry.units.Measure;
 
 /**
  * The pipe of one run in plain SI.
@@ -21,13 +20,13 @@ record PipeRun(
     RunSpec spec, Bore mean, Bore largest, double lengthM, double riseM, double angleRad) {
 
   static PipeRun of(RunSpec spec) {
-    double roughness = Measure.LENGTH.si(spec.roughness());
-    double length = Measure.LENGTH.si(spec.length());
-    double rise = Measure.LENGTH.si(spec.rise());
+    double roughness = spec.roughnessM();
+    double length = spec.lengthM();
+    double rise = spec.riseM();
     return new PipeRun(
         spec,
-        new Bore(Measure.LENGTH.si(spec.meanBore()), roughness),
-        new Bore(Measure.LENGTH.si(spec.largestBore()), roughness),
+        new Bore(spec.meanBoreM(), roughness),
+        new Bore(spec.largestBoreM(), roughness),
         length,
         rise,
         Math.asin(rise / length));

@@ -13,7 +13,6 @@ import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Carrier.Scatter;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.RheogramFit;
-import sandslurry.units.Measure;
 
 /** The liquid that a design describes. */
 public final class DesignCarrier {
@@ -26,16 +25,16 @@ public final class DesignCarrier {
    * @return the carrier
    */
   static Carrier of(CarrierSpec spec) {
-    double temperatureK = Measure.TEMPERATURE.si(spec.temperature());
+    double temperatureK = spec.temperatureK();
     return spec.match(
         new CarrierSpec.Cases<>(
             water -> Carriers.water(temperatureK),
-            manure -> Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK),
+            manure -> Carriers.manure(manure.totalSolids(), temperatureK),
             rheology ->
                 Carriers.measured(
                     "liquid with a known rheology",
                     temperatureK,
-                    Measure.DENSITY.si(rheology.density()),
+                    rheology.densityKgM3(),
                     rheology.rheology(),
                     solids(rheology.totalSolids()),
                     Optional.empty(),
@@ -48,8 +47,8 @@ public final class DesignCarrier {
                 Carriers.measured(
                     "liquid with measured density and viscosity",
                     temperatureK,
-                    Measure.DENSITY.si(measured.density()),
-                    Measure.VISCOSITY.si(measured.viscosity()))));
+                    measured.densityKgM3(),
+                    measured.viscosityPaS())));
   }
 
   /**
@@ -68,7 +67,7 @@ public final class DesignCarrier {
 
   private static Carrier manureAt(ManureSpec manure, Carrier carrier, double temperatureK) {
     Scatter here = of(manure).scatter();
-    Carrier there = Carriers.manure(Measure.FRACTION.si(manure.totalSolids()), temperatureK);
+    Carrier there = Carriers.manure(manure.totalSolids(), temperatureK);
     return carrier.rheology().equals(here.thinner())
         ? there.of(there.scatter().thinner())
         : carrier.rheology().equals(here.thicker()) ? there.of(there.scatter().thicker()) : there;
@@ -98,8 +97,8 @@ public final class DesignCarrier {
                         + " law, which is taken."));
     return Carriers.measured(
         "liquid fitted to " + fit.readings().size() + " viscometer readings",
-        Measure.TEMPERATURE.si(readings.temperature()),
-        Measure.DENSITY.si(readings.density()),
+        readings.temperatureK(),
+        readings.densityKgM3(),
         law.rheology().orElseThrow(),
         solids(readings.totalSolids()),
         Optional.of(fit.shearRates()),
@@ -158,10 +157,7 @@ public final class DesignCarrier {
         .orElse(fit.best());
   }
 
-  private static OptionalDouble solids(
-      Optional<javax.measure.Quantity<javax.measure.quantity.Dimensionless>> solids) {
-    return solids.isPresent()
-        ? OptionalDouble.of(Measure.FRACTION.si(solids.get()))
-        : OptionalDouble.empty();
+  private static OptionalDouble solids(Optional<Double> solids) {
+    return solids.isPresent() ? OptionalDouble.of(solids.get()) : OptionalDouble.empty();
   }
 }

@@ -15,7 +15,6 @@ import sandslurry.material.sand.Gradation;
 import sandslurry.material.sand.Grain;
 import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.deposition.SandLoad;
-import sandslurry.units.Measure;
 
 /**
  * The liquid and the sand of a design in plain SI, and the slurry that they make at a flow.
@@ -56,7 +55,7 @@ public record Materials(
         coarse,
         SandLoad.Sizes.of(coarse),
         gradation.fractionPassing(Gradation.FINES_BOUNDARY_M),
-        Measure.DENSITY.si(design.sand().density()),
+        design.sand().densityKgM3(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         design);
@@ -83,9 +82,8 @@ public record Materials(
 
   private static List<Double> temperatureRangeK(Design design) {
     return design.flow().stream()
-        .flatMap(rates -> Stream.of(rates.extremes().coldest(), rates.extremes().warmest()))
+        .flatMap(rates -> Stream.of(rates.extremes().coldestK(), rates.extremes().warmestK()))
         .flatMap(Optional::stream)
-        .map(Measure.TEMPERATURE::si)
         .toList();
   }
 
@@ -189,13 +187,12 @@ public record Materials(
         .mixture()
         .orElseThrow()
         .match(
-            volume -> Measure.FRACTION.si(volume.fraction()),
+            volume -> volume.fraction(),
             mass ->
-                Proportions.volumeFraction(
-                    Measure.FRACTION.si(mass.fraction()), carrier.densityKgM3(), sandDensityKgM3),
+                Proportions.volumeFraction(mass.fraction(), carrier.densityKgM3(), sandDensityKgM3),
             byRate ->
                 Proportions.volumeFractionInMixtureFlow(
-                    Measure.MASS_FLOW.si(byRate.rate()), flowM3ps, sandDensityKgM3),
+                    byRate.rateKgps(), flowM3ps, sandDensityKgM3),
             stream -> {
               throw new IllegalStateException(
                   "a stream must have been looked up in the plant before");
@@ -214,11 +211,7 @@ public record Materials(
       return Math.max(usualFraction, fixedHighest.getAsDouble());
     }
     double highest =
-        design
-            .flow()
-            .flatMap(rates -> rates.extremes().highestSand())
-            .map(Measure.FRACTION::si)
-            .orElse(PEAK * usualFraction);
+        design.flow().flatMap(rates -> rates.extremes().highestSand()).orElse(PEAK * usualFraction);
     return Math.max(usualFraction, Math.min(highest, THICKEST));
   }
 

@@ -33,7 +33,6 @@ import sandslurry.material.Proportions;
 import sandslurry.pump.piston.PistonPump;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.transport.bed.OpenSection;
-import sandslurry.units.Measure;
 
 /** Solves each cause of a reading on site for its unknown. */
 public final class ObservedEvaluation {
@@ -77,15 +76,13 @@ public final class ObservedEvaluation {
    */
   public static Optional<ObservedResult> result(Design design, Materials materials) {
     ObservedSpec spec = design.service().observed().orElseThrow();
-    double pressure = Measure.PRESSURE.si(spec.pressure());
+    double pressure = spec.pressurePa();
     SiteReading reading =
         new SiteReading(
-            Measure.FLOW.si(spec.flow()),
+            spec.flowM3ps(),
             pressure,
-            spec.flowUncertainty().map(Measure.FRACTION::si).orElse(FLOW_UNCERTAINTY),
-            spec.pressureUncertainty()
-                .map(Measure.PRESSURE::si)
-                .orElse(PRESSURE_UNCERTAINTY * Math.abs(pressure)));
+            spec.flowUncertainty().orElse(FLOW_UNCERTAINTY),
+            spec.pressureUncertaintyPa().orElse(PRESSURE_UNCERTAINTY * Math.abs(pressure)));
     double least = reading.flowM3ps() * (1 - reading.flowUncertainty());
     return materials.flows(least)
         ? Optional.of(new ObservedEvaluation(design, materials, reading).result())
@@ -175,8 +172,8 @@ public final class ObservedEvaluation {
         double clean = SMOOTHEST_M;
         double most = ROUGHEST_M;
         for (RunSpec run : runs()) {
-          clean = Math.max(clean, Measure.LENGTH.si(run.roughness()));
-          most = Math.min(most, ROUGHEST_SHARE * Measure.LENGTH.si(run.meanBore()));
+          clean = Math.max(clean, run.roughnessM());
+          most = Math.min(most, ROUGHEST_SHARE * run.meanBoreM());
         }
         yield clean < most
             ? Optional.of(new Hypothesis(law, clean, clean, most, false))
@@ -204,8 +201,8 @@ public final class ObservedEvaluation {
         .service()
         .observed()
         .orElseThrow()
-        .runningSinceCleaning()
-        .map(time -> OptionalDouble.of(Measure.TIME.si(time)))
+        .runningSinceCleaningS()
+        .map(time -> OptionalDouble.of(time))
         .orElseGet(OptionalDouble::empty);
   }
 
@@ -220,10 +217,8 @@ public final class ObservedEvaluation {
     double flow = reading.flowM3ps();
     double swept =
         new PistonPump(
-                Measure.VOLUME.si(piston.displacement()),
-                Measure.FRACTION.si(piston.volumetricEfficiency()),
-                Measure.PRESSURE.si(piston.pressureLimit()))
-            .flowM3ps(Measure.FREQUENCY.si(piston.strokeRate()));
+                piston.displacementM3(), piston.volumetricEfficiency(), piston.pressureLimitPa())
+            .flowM3ps(piston.strokeRatePs());
     double by = Math.hypot(reading.flowUncertainty() * flow / swept, PUMP);
     double wear = 1 - flow / swept;
     return new PumpCheck(new Bracket(wear - by, wear, wear + by), Optional.empty());
@@ -313,9 +308,7 @@ public final class ObservedEvaluation {
   private double bedM3(double depth) {
     double volume = 0;
     for (RunSpec run : flatRuns()) {
-      volume +=
-          line.open(run, depth).map(OpenSection::bedAreaM2).orElse(0.0)
-              * Measure.LENGTH.si(run.length());
+      volume += line.open(run, depth).map(OpenSection::bedAreaM2).orElse(0.0) * run.lengthM();
     }
     return volume;
   }

@@ -22,7 +22,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on a pressure and a flow rate read on site. */
 public final class ObservedFindings extends FindingWriter {
@@ -89,7 +88,7 @@ public final class ObservedFindings extends FindingWriter {
 
   /** Depth in the first run. */
   private double depthM(double share) {
-    return share * Measure.LENGTH.si(design.route().orElseThrow().runs().get(0).meanBore());
+    return share * design.route().orElseThrow().runs().get(0).meanBoreM();
   }
 
   private void cause(Explained explained) {

@@ -15,7 +15,6 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.bed.OpenSection;
-import sandslurry.units.Measure;
 
 /**
  * The pressure that the line of a design takes when something in it differs from the design. A bed
@@ -107,13 +106,11 @@ final class ObservedLine {
 
   /** What a bed leaves open of a run; nothing where there is none. */
   Optional<OpenSection> open(RunSpec run, double bedDepth) {
-    double slope = Measure.LENGTH.si(run.rise()) / Measure.LENGTH.si(run.length());
+    double slope = run.riseM() / run.lengthM();
     return bedDepth > 0 && Math.abs(slope) <= Math.sin(RunPoint.SLIDES_RAD)
         ? Optional.of(
             new OpenSection(
-                new Bore(Measure.LENGTH.si(run.meanBore()), Measure.LENGTH.si(run.roughness())),
-                bedDepth,
-                materials.coarse().d85M()))
+                new Bore(run.meanBoreM(), run.roughnessM()), bedDepth, materials.coarse().d85M()))
         : Optional.empty();
   }
 
@@ -132,12 +129,12 @@ final class ObservedLine {
     return new RunSpec(
         run.name(),
         run.pipe(),
-        run.largestBore(),
-        run.meanBore(),
-        run.rating(),
-        Measure.LENGTH.of(roughnessM),
-        run.length(),
-        run.rise(),
+        run.largestBoreM(),
+        run.meanBoreM(),
+        run.ratingPa(),
+        roughnessM,
+        run.lengthM(),
+        run.riseM(),
         run.fittings());
   }
 
@@ -167,7 +164,7 @@ final class ObservedLine {
   /** What of the pressure is no friction [Pa]. */
   double staticPa(Condition condition, double flowM3ps) {
     LineModel model = model(condition);
-    double level = isRise ? 0 : Measure.LENGTH.si(model.route().sourceLevel());
+    double level = isRise ? 0 : model.route().sourceLevelM();
     return weight(condition, flowM3ps) * (model.staticHeadM() + level);
   }
 
@@ -179,7 +176,7 @@ final class ObservedLine {
     }
     return read
         + runs(Condition.CLEAN, flowM3ps).get(0).velocityHeadM()
-        - Measure.LENGTH.si(design.route().orElseThrow().sourceLevel())
+        - design.route().orElseThrow().sourceLevelM()
         + suctionM(Condition.CLEAN, flowM3ps);
   }
 
@@ -193,7 +190,7 @@ final class ObservedLine {
 
   /** The pressure that would be read with the valve closed and a head of the pumps. */
   double closedPa(double headM, double flowM3ps) {
-    double level = isRise ? 0 : Measure.LENGTH.si(design.route().orElseThrow().sourceLevel());
+    double level = isRise ? 0 : design.route().orElseThrow().sourceLevelM();
     return weight(Condition.CLEAN, flowM3ps) * (headM + level);
   }
 

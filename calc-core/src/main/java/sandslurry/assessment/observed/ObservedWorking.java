@@ -6,7 +6,6 @@ import sandslurry.design.Design;
 import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Proportions;
-import sandslurry.units.Measure;
 
 /** The working behind a reading on site. */
 public final class ObservedWorking {
@@ -38,7 +37,7 @@ public final class ObservedWorking {
         "sand",
         filling.sandKg(),
         Proportions.PACKED_VOLUME_FRACTION,
-        Measure.DENSITY.si(design.sand().density()),
+        design.sand().densityKgM3(),
         filling.bedM3());
   }
 }

@@ -13,7 +13,6 @@ import sandslurry.material.sand.SievePoint;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
-import sandslurry.units.Measure;
 
 /**
  * The stream of the plant that a line carries, as it is at one time of the day.
@@ -75,11 +74,11 @@ public record CarriedStream(String name, String when, double lastsS, Optional<St
                 ? new Sand(
                     "sand of the stream \"" + name + "\", " + when,
                     gradation(flows, mineral),
-                    design.sand().density(),
+                    design.sand().densityKgM3(),
                     design.sand().shape())
                 : design.sand(),
             carrier(design, flows),
-            Measure.FRACTION.of(mineralShare())));
+            mineralShare()));
   }
 
   /**
@@ -102,9 +101,7 @@ public record CarriedStream(String name, String when, double lastsS, Optional<St
 
   private static CarrierSpec carrier(Design design, Stream flows) {
     double solids = solids(flows);
-    return solids > 0
-        ? new ManureSpec(design.carrier().temperature(), Measure.FRACTION.of(solids))
-        : design.carrier();
+    return solids > 0 ? new ManureSpec(design.carrier().temperatureK(), solids) : design.carrier();
   }
 
   /** All mineral grains of the stream, its mineral fines among them. */

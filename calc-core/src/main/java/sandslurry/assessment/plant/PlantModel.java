@@ -37,7 +37,6 @@ import sandslurry.plant.unit.UnitResult;
 import sandslurry.separation.OrganicMatter;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.cyclone.HydrocycloneModel;
-import sandslurry.units.Measure;
 
 /** The plant of a design as networks of kernels, one for each mode. */
 public final class PlantModel {
@@ -291,12 +290,10 @@ public final class PlantModel {
    */
   public PlantModel(Design design) {
     this.spec = design.plant().orElseThrow();
-    double temperature = Measure.TEMPERATURE.si(design.carrier().temperature());
+    double temperature = design.carrier().temperatureK();
     this.constituents =
         Constituents.of(
-            design.sand().gradation(),
-            Water.densityKgM3(temperature),
-            Measure.DENSITY.si(design.sand().density()));
+            design.sand().gradation(), Water.densityKgM3(temperature), design.sand().densityKgM3());
     this.liquor = new LiquorModel(temperature, design.sand().shape(), spec.coatingFactor());
     this.recycles = findRecycles();
     this.seasonsK =
@@ -310,8 +307,8 @@ public final class PlantModel {
         .states()
         .ifPresent(
             states -> {
-              states.coldest().ifPresent(t -> seasons.add(Measure.TEMPERATURE.si(t)));
-              states.warmest().ifPresent(t -> seasons.add(Measure.TEMPERATURE.si(t)));
+              states.coldestK().ifPresent(t -> seasons.add(t));
+              states.warmestK().ifPresent(t -> seasons.add(t));
             });
     return seasons;
   }

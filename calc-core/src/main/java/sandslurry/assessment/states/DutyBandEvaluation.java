@@ -19,7 +19,6 @@ import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.pump.derating.SolidsDerating;
-import sandslurry.units.Measure;
 
 /**
  * The duty by every derating for sand and every viscosity of the liquid that makes a difference,
@@ -40,8 +39,7 @@ final class DutyBandEvaluation {
 
   List<DutyRow> rows() {
     PumpInLiquid liquid = new PumpEvaluation(design, materials, model).liquid();
-    boolean sandThere =
-        materials.sandFraction(Measure.FLOW.si(design.flow().orElseThrow().design())) > 0;
+    boolean sandThere = materials.sandFraction(design.flow().orElseThrow().designM3ps()) > 0;
     List<RunningPump> pumps = spec.pumps();
     boolean thick =
         pumps.stream()
@@ -79,7 +77,7 @@ final class DutyBandEvaluation {
     OptionalDouble flow =
         result
             .governing()
-            .map(duty -> OptionalDouble.of(Measure.FLOW.si(duty.flow())))
+            .map(duty -> OptionalDouble.of(duty.flowM3ps()))
             .orElseGet(OptionalDouble::empty);
     Optional<RunPoint> worst =
         flow.isPresent() && materials.flows(flow.getAsDouble())
@@ -90,7 +88,7 @@ final class DutyBandEvaluation {
     return new DutyRow(
         choice.solids().map(SolidsDerating::name),
         choice.viscosity().or(() -> seen.map(PumpInLiquid.Seen::which)),
-        Measure.FRACTION.si(result.headRatio()),
+        result.headRatio(),
         seen.map(s -> s.correction().flowRatio()).orElse(1.0),
         seen.map(s -> s.correction().efficiencyRatio()).orElse(1.0),
         flow,

@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** What the states ask of motors, and how far from their best flow the pumps work. */
 public final class PumpLoadFindings extends FindingWriter {
@@ -53,7 +52,9 @@ public final class PumpLoadFindings extends FindingWriter {
     return design
         .pump()
         .flatMap(PumpSpec::rotodynamic)
-        .map(spec -> spec.station().minimumFlow().isPresent() || !spec.station().others().isEmpty())
+        .map(
+            spec ->
+                spec.station().minimumFlowM3ps().isPresent() || !spec.station().others().isEmpty())
         .orElse(false);
   }
 
@@ -63,16 +64,14 @@ public final class PumpLoadFindings extends FindingWriter {
             .filter(f -> f.pump().motor().isPresent())
             .max(
                 Comparator.comparingDouble(
-                    f ->
-                        f.pump().shaftW()
-                            / Measure.POWER.si(f.pump().motor().orElseThrow().rating())));
+                    f -> f.pump().shaftW() / f.pump().motor().orElseThrow().ratingW()));
     if (most.isEmpty()) {
       return;
     }
     PumpPoint pump = most.get().pump();
     MotorSpec motor = pump.motor().orElseThrow();
-    double rating = Measure.POWER.si(motor.rating());
-    double factor = Measure.FRACTION.si(motor.serviceFactor());
+    double rating = motor.ratingW();
+    double factor = motor.serviceFactor();
     Found found;
     if (pump.shaftW() <= rating) {
       found = found("motor-covers", Severity.PASS, Topic.PUMP, "motor");

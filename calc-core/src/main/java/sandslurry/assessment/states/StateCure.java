@@ -14,7 +14,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** What would mend a state of the line. */
 public final class StateCure {
@@ -58,9 +57,7 @@ public final class StateCure {
       if (ratio.isEmpty()) {
         return text(found, "no-speed-gives-it");
       }
-      double speed =
-          Measure.FREQUENCY.si(
-              design.pump().flatMap(PumpSpec::rotodynamic).orElseThrow().first().speed());
+      double speed = design.pump().flatMap(PumpSpec::rotodynamic).orElseThrow().first().speedPs();
       found
           .with("speed", Kind.FREQUENCY, ratio.getAsDouble() * speed)
           .with("now", Kind.FREQUENCY, speed);
@@ -68,7 +65,7 @@ public final class StateCure {
     }
     Optional<PistonSpec> piston = design.pump().flatMap(PumpSpec::piston);
     if (piston.isPresent() && point.get().driven()) {
-      double rate = Measure.FREQUENCY.si(piston.get().strokeRate()) * most / point.get().flowM3ps();
+      double rate = piston.get().strokeRatePs() * most / point.get().flowM3ps();
       return text(found.with("strokes", Kind.FREQUENCY, rate), "strokes-give-it");
     }
     return text(found, "line-needs");

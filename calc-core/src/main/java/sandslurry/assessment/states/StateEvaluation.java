@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.measure.Quantity;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
@@ -31,8 +30,6 @@ import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.pump.rotodynamic.PumpCurve;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.pump.rotodynamic.WearIndex;
-import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** Evaluates the line in one of its states. */
 public final class StateEvaluation {
@@ -140,7 +137,7 @@ public final class StateEvaluation {
             "no stable flow: "
                 + result.absence().orElse("they meet only where the flow is not stable"));
       }
-      flow = Measure.FLOW.si(result.governing().get().flow());
+      flow = result.governing().get().flowM3ps();
       if (!inside.flows(flow)) {
         return Evaluated.failed(variant.name(), named, inside, TOO_MUCH_SAND);
       }
@@ -169,7 +166,7 @@ public final class StateEvaluation {
     }
     List<PumpPoint> pumps = new ArrayList<>();
     Optional<PumpGroup> group = Optional.empty();
-    double drive = design.pump().map(p -> Measure.FRACTION.si(p.driveEfficiency())).orElse(1.0);
+    double drive = design.pump().map(p -> p.driveEfficiency()).orElse(1.0);
     if (driving.isPresent()) {
       PumpEvaluation evaluation = driving.get();
       pumps.addAll(pumps(evaluation));
@@ -215,7 +212,7 @@ public final class StateEvaluation {
   /** The greatest pressure in the line. */
   private double pressure(List<RunPoint> runs) {
     List<LineModel.Pressures> pressures = model.pressures(runs);
-    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double share = design.criteria().pressureShare();
     double greatest = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < runs.size(); i++) {
       RunSpec run = runs.get(i).run();
@@ -227,7 +224,7 @@ public final class StateEvaluation {
   }
 
   private static double designFlow(Design design) {
-    return Measure.FLOW.si(design.flow().orElseThrow().design());
+    return design.flow().orElseThrow().designM3ps();
   }
 
   /** Each pump at the flow rate of the state. */
@@ -297,20 +294,18 @@ public final class StateEvaluation {
 
   private static OperatingRegion region(RotodynamicSpec spec, PumpCurve curve, BestPoint best) {
     return OperatingRegion.common(curve.bestEfficiencyFlowM3ps(), best.specificSpeed())
-        .within(flow(spec.station().minimumFlow()), flow(spec.station().maximumFlow()));
+        .within(flow(spec.station().minimumFlowM3ps()), flow(spec.station().maximumFlowM3ps()));
   }
 
-  private static OptionalDouble flow(Optional<Quantity<VolumetricFlowRate>> given) {
-    return given.isPresent()
-        ? OptionalDouble.of(Measure.FLOW.si(given.get()))
-        : OptionalDouble.empty();
+  private static OptionalDouble flow(Optional<Double> given) {
+    return given.isPresent() ? OptionalDouble.of(given.get()) : OptionalDouble.empty();
   }
 
   private PumpPoint piston(PistonSpec spec) {
     double head = model.systemHeadM(flowM3ps, sandFraction);
     double efficiency =
-        Measure.FRACTION.si(spec.mechanicalEfficiency())
-            * Measure.FRACTION.si(spec.volumetricEfficiency())
+        spec.mechanicalEfficiency()
+            * spec.volumetricEfficiency()
             * (1 - variant.pumps().worn().orElse(0));
     double shaft = density * Physics.GRAVITY * flowM3ps * Math.max(head, 0) / efficiency;
     return new PumpPoint(

@@ -18,7 +18,6 @@ import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** What is amiss in a state of the line. */
@@ -154,8 +153,8 @@ final class StateReasons {
   }
 
   private void motor(PumpPoint pump, MotorSpec motor) {
-    double rating = Measure.POWER.si(motor.rating());
-    double most = rating * Measure.FRACTION.si(motor.serviceFactor());
+    double rating = motor.ratingW();
+    double most = rating * motor.serviceFactor();
     if (pump.shaftW() > rating) {
       boolean over = pump.shaftW() > most;
       add(over ? Severity.FAIL : Severity.CAUTION, over ? "motor-over" : "motor-in-factor")

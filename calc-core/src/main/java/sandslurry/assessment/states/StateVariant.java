@@ -3,10 +3,6 @@ package sandslurry.assessment.states;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
 import sandslurry.assessment.station.PumpEvaluation.Change;
 import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.design.Design;
@@ -14,7 +10,6 @@ import sandslurry.design.line.RouteSpec;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.CarrierSpec.ManureSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
-import sandslurry.units.Measure;
 
 /**
  * A state in which the line is to be evaluated.
@@ -44,29 +39,28 @@ record StateVariant(
   }
 
   /** A state of manure with other solids; no other liquid tells its solids. */
-  StateVariant withSolids(Quantity<Dimensionless> solids) {
+  StateVariant withSolids(double solids) {
     return design
         .carrier()
         .manure()
-        .map(manure -> with(new ManureSpec(manure.temperature(), solids)))
+        .map(manure -> with(new ManureSpec(manure.temperatureK(), solids)))
         .orElse(this);
   }
 
   /** A state of another temperature; a liquid with numbers of its own keeps them. */
-  StateVariant withTemperature(Quantity<Temperature> temperature) {
+  StateVariant withTemperature(double temperature) {
     CarrierSpec there = design.carrier().at(temperature);
     return there == design.carrier() ? this : with(there);
   }
 
-  StateVariant withSand(Quantity<Dimensionless> fraction) {
-    return new StateVariant(
-        name, design, OptionalDouble.of(Measure.FRACTION.si(fraction)), pumps, flush);
+  StateVariant withSand(double fraction) {
+    return new StateVariant(name, design, OptionalDouble.of(fraction), pumps, flush);
   }
 
-  StateVariant withLevel(Quantity<Length> level) {
+  StateVariant withLevel(double level) {
     RouteSpec route = design.route().orElseThrow();
     return of(
-        design.with(design.carrier(), new RouteSpec(level, route.outletHead(), route.runs())));
+        design.with(design.carrier(), new RouteSpec(level, route.outletHeadM(), route.runs())));
   }
 
   private StateVariant with(Change other) {

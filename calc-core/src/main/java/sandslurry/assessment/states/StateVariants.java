@@ -14,7 +14,6 @@ import sandslurry.design.station.PumpSpec.OtherPumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.design.station.ServiceSpec.StatesSpec;
-import sandslurry.units.Measure;
 
 /** The states beside its flows in which the line of a design is to be evaluated. */
 public final class StateVariants {
@@ -35,7 +34,7 @@ public final class StateVariants {
     this.design = design;
     this.spec = design.service().states().orElse(StatesSpec.NONE);
     this.sandThere = sandThere;
-    double share = spec.wornHead().map(Measure.FRACTION::si).orElse(0.0);
+    double share = spec.wornHead().orElse(0.0);
     this.worn = share > 0 || oneWears(design) ? OptionalDouble.of(share) : OptionalDouble.empty();
     list();
   }
@@ -80,16 +79,16 @@ public final class StateVariants {
   private void list() {
     spec.thickest().ifPresent(s -> add(named("thickest liquor").withSolids(s)));
     spec.thinnest().ifPresent(s -> add(named("thinnest liquor").withSolids(s)));
-    spec.coldest().ifPresent(t -> add(named("coldest").withTemperature(t)));
-    spec.warmest().ifPresent(t -> add(named("warmest").withTemperature(t)));
+    spec.coldestK().ifPresent(t -> add(named("coldest").withTemperature(t)));
+    spec.warmestK().ifPresent(t -> add(named("warmest").withTemperature(t)));
     spec.thickestCarrier().ifPresent(c -> add(named("thickest liquor").with(c)));
     spec.thinnestCarrier().ifPresent(c -> add(named("thinnest liquor").with(c)));
     spec.coldestCarrier().ifPresent(c -> add(named("coldest").with(c)));
     spec.warmestCarrier().ifPresent(c -> add(named("warmest").with(c)));
     spec.thickestSand().ifPresent(s -> add(named("most sand").withSand(s)));
     spec.thinnestSand().ifPresent(s -> add(named("least sand").withSand(s)));
-    spec.lowSourceLevel().ifPresent(l -> add(named("pit at its lowest").withLevel(l)));
-    spec.highSourceLevel().ifPresent(l -> add(named("pit at its highest").withLevel(l)));
+    spec.lowSourceLevelM().ifPresent(l -> add(named("pit at its lowest").withLevel(l)));
+    spec.highSourceLevelM().ifPresent(l -> add(named("pit at its highest").withLevel(l)));
     if (worn.isPresent()) {
       add(named(word() + " worn").withWear(worn.getAsDouble()));
     }
@@ -111,7 +110,7 @@ public final class StateVariants {
     return design.pump().flatMap(PumpSpec::rotodynamic).stream()
         .flatMap(spec -> spec.pumps().stream())
         .flatMap(p -> p.wornHead().stream())
-        .anyMatch(share -> Measure.FRACTION.si(share) > 0);
+        .anyMatch(share -> share > 0);
   }
 
   String word() {
@@ -133,12 +132,12 @@ public final class StateVariants {
       given.add("thickest liquor");
     }
     // Two liquids with numbers of their own cannot be one: the thickest goes before the coldest.
-    if (spec.coldest().isPresent()
+    if (spec.coldestK().isPresent()
         || spec.coldestCarrier().isPresent() && spec.thickestCarrier().isEmpty()) {
       given.add("coldest");
     }
     spec.thickestSand().ifPresent(s -> given.add("most sand"));
-    spec.lowSourceLevel().ifPresent(l -> given.add("pit at its lowest"));
+    spec.lowSourceLevelM().ifPresent(l -> given.add("pit at its lowest"));
     worn.ifPresent(share -> given.add("worn"));
     if (given.size() < 2) {
       return Optional.empty();
@@ -150,9 +149,9 @@ public final class StateVariants {
     Optional<CarrierSpec> liquid = spec.thickestCarrier().or(spec::coldestCarrier);
     worst = liquid.map(worst::with).orElse(worst);
     worst = spec.thickest().map(worst::withSolids).orElse(worst);
-    worst = spec.coldest().map(worst::withTemperature).orElse(worst);
+    worst = spec.coldestK().map(worst::withTemperature).orElse(worst);
     worst = spec.thickestSand().map(worst::withSand).orElse(worst);
-    worst = spec.lowSourceLevel().map(worst::withLevel).orElse(worst);
+    worst = spec.lowSourceLevelM().map(worst::withLevel).orElse(worst);
     worst = worn.isPresent() ? worst.withWear(worn.getAsDouble()) : worst;
     return Optional.of(derated ? worst.believing(PumpInLiquid.Choice.SEVEREST) : worst);
   }

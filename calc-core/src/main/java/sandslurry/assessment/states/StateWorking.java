@@ -16,7 +16,6 @@ import sandslurry.material.liquid.Water;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.pump.suction.StandardAtmosphere;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** The working behind the line in each of its states, with its pumps and their suction. */
 public final class StateWorking {
@@ -57,7 +56,7 @@ public final class StateWorking {
 
   private static void steps(Sheet sheet, Design design, StateResult state, Point point) {
     sheet.begin("line in service", state.name());
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     double flow = point.flowM3ps();
     if (state.named()) {
       sheet.step(
@@ -70,7 +69,7 @@ public final class StateWorking {
           "velocity",
           point.velocityMps(),
           flow,
-          Measure.LENGTH.si(design.route().orElseThrow().run(point.run()).largestBore()));
+          design.route().orElseThrow().run(point.run()).largestBoreM());
     }
     sheet.step(WEAR, Math.pow(flow / designFlow, WearIndex.LOW_POWER), flow, designFlow);
     sheet.step(MORE_WEAR, Math.pow(flow / designFlow, WearIndex.HIGH_POWER), flow, designFlow);
@@ -100,7 +99,7 @@ public final class StateWorking {
 
   private static void suction(
       Sheet sheet, Design design, Point point, PumpPoint pump, SuctionPoint suction) {
-    double altitude = Measure.LENGTH.si(design.service().suction().orElseThrow().altitude());
+    double altitude = design.service().suction().orElseThrow().altitudeM();
     double air = new StandardAtmosphere().pressurePa(altitude, sheet.trace()).value();
     double vapour =
         sheet.step("vapour", Water.vapourPressurePa(point.temperatureK()), point.temperatureK());

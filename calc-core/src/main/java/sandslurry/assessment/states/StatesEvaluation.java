@@ -21,7 +21,6 @@ import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Evaluates the line in every state that it meets. */
 public final class StatesEvaluation {
@@ -96,7 +95,7 @@ public final class StatesEvaluation {
   }
 
   private void others(LineModel model) {
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
     for (StateVariant variant : variants.all()) {
       all.add(StateEvaluation.of(variant, true, materials, model));
@@ -126,7 +125,7 @@ public final class StatesEvaluation {
     if (sand && design.pump().orElseThrow().rotodynamic().isPresent()) {
       all.add(
           StateEvaluation.of(
-              StateVariant.named("liquid without sand", design).withSand(Measure.FRACTION.of(0)),
+              StateVariant.named("liquid without sand", design).withSand(0),
               false,
               materials,
               model));
@@ -152,16 +151,12 @@ public final class StatesEvaluation {
   /** The line full and at rest: what the pump must lift and break before anything flows. */
   private Evaluated start(StateVariants variants, LineModel model) {
     OptionalDouble worn = variants.worn();
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     double fraction = materials.sandFraction(designFlow);
     double weight = materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
     double yield = 0;
     for (RunPoint run : model.runs(designFlow, fraction)) {
-      yield +=
-          4
-              * run.rheology().yieldStressPa()
-              / run.mean().diameterM()
-              * Measure.LENGTH.si(run.run().length());
+      yield += 4 * run.rheology().yieldStressPa() / run.mean().diameterM() * run.run().lengthM();
     }
     double needed = model.staticHeadM() + yield / weight;
     double available =
@@ -178,7 +173,7 @@ public final class StatesEvaluation {
                         .derated(spec)
                         .map(group -> group.headM(group.leastFlowM3ps()))
                         .orElse(0.0),
-                spec -> Measure.PRESSURE.si(spec.pressureLimit()) / weight);
+                spec -> spec.pressureLimitPa() / weight);
     boolean fails = !(available > needed);
     String numbers =
         "needs "

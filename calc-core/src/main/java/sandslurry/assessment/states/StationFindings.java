@@ -24,7 +24,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.suction.SuctionEnergy;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on the rotodynamic pumps of a station, one by one. */
 public final class StationFindings extends FindingWriter {
@@ -194,9 +193,9 @@ public final class StationFindings extends FindingWriter {
             .filter(RunningPump::impellerOfFirst)
             .map(RunningPump::name)
             .collect(Collectors.joining(", "));
-    if (sand && spec.impeller().isPresent() && !borrowed.isEmpty()) {
+    if (sand && spec.impellerM().isPresent() && !borrowed.isEmpty()) {
       found("impeller-not-given", Severity.NOTE, Topic.PUMP, borrowed)
-          .with("impeller", Kind.BORE, Measure.LENGTH.si(spec.impeller().get()))
+          .with("impeller", Kind.BORE, spec.impellerM().get())
           .why("impeller-not-given")
           .add();
     }

@@ -13,7 +13,6 @@ import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on the suction side: NPSH and the sand in its line. */
 public final class SuctionFindings extends FindingWriter {
@@ -64,7 +63,7 @@ public final class SuctionFindings extends FindingWriter {
     }
     SuctionPoint point = suction(sand);
     double pass = point.toPassMps().orElse(point.velocityMps());
-    double bore = Measure.LENGTH.si(design.service().suction().orElseThrow().run().largestBore());
+    double bore = design.service().suction().orElseThrow().run().largestBoreM();
     sand(point, pass)
         .with("state", sand.state().name())
         .with("velocity", Kind.VELOCITY, point.velocityMps())

@@ -27,7 +27,6 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.numeric.Interruption;
-import sandslurry.units.Measure;
 
 /**
  * Finds the operating window of a line. Of what pipe and pump bear, the flow rate at which the
@@ -81,7 +80,7 @@ public final class WindowEvaluation {
     this.npshGiven =
         design.pump().flatMap(PumpSpec::rotodynamic).stream()
             .flatMap(spec -> spec.pumps().stream())
-            .filter(p -> p.curve().points().stream().filter(c -> c.npsh().isPresent()).count() > 1)
+            .filter(p -> p.curve().points().stream().filter(c -> c.npshM().isPresent()).count() > 1)
             .map(RunningPump::name)
             .collect(Collectors.toSet());
   }
@@ -92,7 +91,7 @@ public final class WindowEvaluation {
    * @return the flow rates at which the line works, with what sets their ends
    */
   public OperatingWindow window() {
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     List<Interval> carrying = CarryingFlows.of(warmths.all(), designFlow);
     Optional<End> most = most();
     List<Interval> intervals = new ArrayList<>();
@@ -153,8 +152,8 @@ public final class WindowEvaluation {
     boolean piston = design.pump().orElseThrow().piston().isPresent();
     Optional<PumpResult.Duty> duty = result.orElseThrow().governing();
     if (duty.isPresent()) {
-      double flow = Measure.FLOW.si(duty.get().flow());
-      double head = Measure.LENGTH.si(duty.get().head());
+      double flow = duty.get().flowM3ps();
+      double head = duty.get().headM();
       return Optional.of(
           new Check(piston ? Cause.STROKES : Cause.PUMP_HEAD, "pump", head, head)
               .at(flow, temperature));
@@ -187,7 +186,7 @@ public final class WindowEvaluation {
   }
 
   private void pressures(List<RunPoint> runs, List<Check> checks) {
-    double share = Measure.FRACTION.si(design.criteria().pressureShare());
+    double share = design.criteria().pressureShare();
     List<LineModel.Pressures> pressures = model.pressures(runs);
     for (int i = 0; i < runs.size(); i++) {
       RunSpec run = runs.get(i).run();
@@ -206,8 +205,7 @@ public final class WindowEvaluation {
   private void wear(List<RunPoint> runs, List<Check> checks) {
     design
         .criteria()
-        .wearVelocity()
-        .map(Measure.SPEED::si)
+        .wearVelocityMps()
         .ifPresent(
             limit ->
                 runs.stream()
@@ -231,7 +229,7 @@ public final class WindowEvaluation {
                         Cause.PRESSURE_LIMIT,
                         point.name(),
                         point.headM() * density * Physics.GRAVITY,
-                        Measure.PRESSURE.si(piston.pressureLimit()))));
+                        piston.pressureLimitPa())));
     point
         .region()
         .ifPresent(
@@ -264,6 +262,6 @@ public final class WindowEvaluation {
   }
 
   static double bearsW(MotorSpec motor) {
-    return Measure.POWER.si(motor.rating()) * Measure.FRACTION.si(motor.serviceFactor());
+    return motor.ratingW() * motor.serviceFactor();
   }
 }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.measure.Quantity;
-import javax.measure.quantity.Pressure;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.materials.ModelValue;
@@ -21,7 +19,6 @@ import sandslurry.pump.piston.PistonPump;
 import sandslurry.pump.rotodynamic.DutyPoints;
 import sandslurry.pump.rotodynamic.PumpCurve;
 import sandslurry.pump.rotodynamic.PumpGroup;
-import sandslurry.units.Measure;
 
 /**
  * Evaluates the pump of a design on its line. Pump and line meet at the design concentration: with
@@ -84,7 +81,7 @@ public final class PumpEvaluation {
     this.change = change;
     this.line = line;
     this.spec = design.pump().orElseThrow();
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     this.sandFraction = materials.sandFraction(designFlow);
     this.mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
     this.sandDensity = materials.sandDensityKgM3();
@@ -234,8 +231,7 @@ public final class PumpEvaluation {
     for (int i = 0; i <= CURVE_POINTS; i++) {
       double from = curve.leastFlowM3ps();
       double flow = Math.min(from + (greatest - from) * i / CURVE_POINTS, greatest);
-      shown.add(
-          new PumpResult.CurvePoint(Measure.FLOW.of(flow), Measure.LENGTH.of(curve.headM(flow))));
+      shown.add(new PumpResult.CurvePoint(flow, curve.headM(flow)));
     }
     return new PumpResult(
         duties,
@@ -243,8 +239,8 @@ public final class PumpEvaluation {
         shown,
         deratings(pump),
         Optional.of(derating.model()),
-        Measure.FRACTION.of(derating.headRatio().value()),
-        Measure.FRACTION.of(derating.efficiencyRatio().value()),
+        derating.headRatio().value(),
+        derating.efficiencyRatio().value(),
         viscous(pump),
         blockedPressure(pump));
   }
@@ -264,10 +260,10 @@ public final class PumpEvaluation {
       if (part.flowM3ps() > 0 && part.efficiency() > 0) {
         double share = part.flowM3ps() * Math.max(part.headM(), 0) / part.efficiency();
         shaft += share;
-        drawn += share / Measure.FRACTION.si(pumps.get(i).driveEfficiency());
+        drawn += share / pumps.get(i).driveEfficiency();
       }
     }
-    return drawn > 0 ? shaft / drawn : Measure.FRACTION.si(pumps.get(0).driveEfficiency());
+    return drawn > 0 ? shaft / drawn : pumps.get(0).driveEfficiency();
   }
 
   /** Where no pump has head left, no power is given, and that of the best pump stands for all. */
@@ -308,8 +304,8 @@ public final class PumpEvaluation {
         List.of(),
         deratings(pump),
         Optional.of(derating.model()),
-        Measure.FRACTION.of(Math.max(0, derating.headRatio().value())),
-        Measure.FRACTION.of(Math.max(0, derating.efficiencyRatio().value())),
+        Math.max(0, derating.headRatio().value()),
+        Math.max(0, derating.efficiencyRatio().value()),
         viscous(pump),
         blockedPressure(pump));
   }
@@ -338,22 +334,18 @@ public final class PumpEvaluation {
         .toList();
   }
 
-  private Quantity<Pressure> blockedPressure(RotodynamicSpec pump) {
+  private double blockedPressure(RotodynamicSpec pump) {
     PumpGroup clear = pump.clear(pumps(pump));
-    return Measure.PRESSURE.of(
-        line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity));
+    return line.blockedPressurePa(clear.headM(clear.leastFlowM3ps()), mixtureDensity);
   }
 
   private static PistonPump piston(PistonSpec spec) {
     return new PistonPump(
-        Measure.VOLUME.si(spec.displacement()),
-        Measure.FRACTION.si(spec.volumetricEfficiency()),
-        Measure.PRESSURE.si(spec.pressureLimit()));
+        spec.displacementM3(), spec.volumetricEfficiency(), spec.pressureLimitPa());
   }
 
   private double strokes(PistonSpec spec) {
-    return piston(spec).flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()))
-        * (1 - change.worn().orElse(0));
+    return piston(spec).flowM3ps(spec.strokeRatePs()) * (1 - change.worn().orElse(0));
   }
 
   private PumpResult pistonResult(PistonSpec spec) {
@@ -361,17 +353,10 @@ public final class PumpEvaluation {
     double flow = strokes(spec);
     double head = line.systemHeadM(flow, sandFraction);
     double efficiency =
-        Measure.FRACTION.si(spec.mechanicalEfficiency())
-            * Measure.FRACTION.si(spec.volumetricEfficiency())
-            * (1 - change.worn().orElse(0));
+        spec.mechanicalEfficiency() * spec.volumetricEfficiency() * (1 - change.worn().orElse(0));
     PumpResult.Duty duty =
-        duty(
-            flow,
-            head,
-            DutyPoints.Meeting.STABLE,
-            efficiency,
-            Measure.FRACTION.si(spec.driveEfficiency()));
-    boolean within = pump.allows(Math.max(0, Measure.PRESSURE.si(duty.pressure())));
+        duty(flow, head, DutyPoints.Meeting.STABLE, efficiency, spec.driveEfficiency());
+    boolean within = pump.allows(Math.max(0, duty.pressurePa()));
     return new PumpResult(
         within ? List.of(duty) : List.of(),
         within
@@ -382,10 +367,10 @@ public final class PumpEvaluation {
         List.of(),
         List.of(),
         Optional.empty(),
-        Measure.FRACTION.of(1),
-        Measure.FRACTION.of(1),
+        1,
+        1,
         List.of(),
-        spec.pressureLimit());
+        spec.pressureLimitPa());
   }
 
   private PumpResult.Duty duty(
@@ -395,16 +380,14 @@ public final class PumpEvaluation {
     MotorPower power = MotorPower.of(mixtureDensity, flow, needed, efficiency, drive);
     OptionalDouble energy = power.energyPerSandJpKg(sandFraction * flow * sandDensity);
     return new PumpResult.Duty(
-        Measure.FLOW.of(flow),
-        Measure.LENGTH.of(head),
-        Measure.PRESSURE.of(head * mixtureDensity * Physics.GRAVITY),
+        flow,
+        head,
+        head * mixtureDensity * Physics.GRAVITY,
         meeting,
         line.overBed(line.runs(flow, sandFraction)),
-        Measure.FRACTION.of(efficiency),
-        Measure.POWER.of(power.shaftW()),
-        Measure.POWER.of(power.inputW()),
-        energy.isPresent()
-            ? Optional.of(Measure.SPECIFIC_ENERGY.of(energy.getAsDouble()))
-            : Optional.empty());
+        efficiency,
+        power.shaftW(),
+        power.inputW(),
+        energy.isPresent() ? Optional.of(energy.getAsDouble()) : Optional.empty());
   }
 }

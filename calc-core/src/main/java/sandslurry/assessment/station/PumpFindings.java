@@ -25,7 +25,6 @@ import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.pump.rotodynamic.PumpGroup.Arrangement;
 import sandslurry.pump.rotodynamic.ViscousCorrection;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** Findings on the pump on its line. */
@@ -87,7 +86,7 @@ public final class PumpFindings extends FindingWriter {
   }
 
   private double designFlow() {
-    return Measure.FLOW.si(design.flow().orElseThrow().design());
+    return design.flow().orElseThrow().designM3ps();
   }
 
   private Found needing(Found found) {
@@ -105,7 +104,7 @@ public final class PumpFindings extends FindingWriter {
 
   /** The line runs where pump and line meet; the flow rates typed are wishes. */
   private void duty(PumpResult.Duty duty) {
-    double flow = Measure.FLOW.si(duty.flow());
+    double flow = duty.flowM3ps();
     double apart = Math.abs(flow / designFlow() - 1);
     boolean flows = materials.flows(flow);
     RunPoint worst =
@@ -118,7 +117,7 @@ public final class PumpFindings extends FindingWriter {
             : differs ? found("duty-differs", Severity.CAUTION) : found("duty", Severity.PASS);
     needing(found)
         .with("duty", Kind.FLOW, flow)
-        .with("head", Kind.HEAD, Measure.LENGTH.si(duty.head()))
+        .with("head", Kind.HEAD, duty.headM())
         .with("difference", Kind.PERCENT, apart)
         .why("duty");
     if (settles && worst.limitMps().isPresent()) {
@@ -153,8 +152,7 @@ public final class PumpFindings extends FindingWriter {
                         : "more-head"),
             piston ->
                 found
-                    .with(
-                        "pressureLimit", Kind.PRESSURE, Measure.PRESSURE.si(piston.pressureLimit()))
+                    .with("pressureLimit", Kind.PRESSURE, piston.pressureLimitPa())
                     .cure("more-pressure"))
         .add();
   }
@@ -166,8 +164,8 @@ public final class PumpFindings extends FindingWriter {
         result.duties().stream().filter(d -> d.meeting() != Meeting.STABLE).findFirst();
     if (stable.size() > 1) {
       found("several-duties", Severity.CAUTION)
-          .with("lower", Kind.FLOW, Measure.FLOW.si(stable.get(0).flow()))
-          .with("upper", Kind.FLOW, Measure.FLOW.si(stable.get(stable.size() - 1).flow()))
+          .with("lower", Kind.FLOW, stable.get(0).flowM3ps())
+          .with("upper", Kind.FLOW, stable.get(stable.size() - 1).flowM3ps())
           .why("several-duties")
           .cure("steeper")
           .add();
@@ -178,7 +176,7 @@ public final class PumpFindings extends FindingWriter {
           overBed ? found("unstable-over-bed", Severity.NOTE) : found("unstable", Severity.CAUTION);
       found
           .with("meeting", unstable.get().meeting().words())
-          .with("unstable", Kind.FLOW, Measure.FLOW.si(unstable.get().flow()))
+          .with("unstable", Kind.FLOW, unstable.get().flowM3ps())
           .why("unstable");
       if (!overBed) {
         found.cure("steeper-or-piston");
@@ -188,7 +186,7 @@ public final class PumpFindings extends FindingWriter {
   }
 
   private void blocked() {
-    double pressure = Measure.PRESSURE.si(result.shutOffPressure());
+    double pressure = result.shutOffPa();
     boolean piston = design.pump().orElseThrow().piston().isPresent();
     for (RunSpec run : design.route().orElseThrow().runs()) {
       OptionalDouble rating = run.ratingPa(materials.warmestK());
@@ -272,7 +270,7 @@ public final class PumpFindings extends FindingWriter {
       return;
     }
     double edge = OperatingRegion.PREFERRED_LOW * bestFlow(spec.get());
-    boolean low = result.governing().map(duty -> Measure.FLOW.si(duty.flow()) < edge).orElse(true);
+    boolean low = result.governing().map(duty -> duty.flowM3ps() < edge).orElse(true);
     Found found =
         found("yield-stress", low ? Severity.CAUTION : Severity.NOTE)
             .with("yield", Kind.STRESS, stress)

@@ -18,7 +18,6 @@ import sandslurry.pump.derating.SolidsDeratings.Derating;
 import sandslurry.pump.rotodynamic.BestPoint;
 import sandslurry.pump.rotodynamic.PumpCurve;
 import sandslurry.pump.rotodynamic.ViscousCorrection;
-import sandslurry.units.Measure;
 
 /**
  * What liquor and sand take from a rotodynamic pump. The liquid with its fines is corrected for
@@ -82,8 +81,8 @@ public final class PumpInLiquid {
   }
 
   static OptionalDouble impeller(RunningPump pump) {
-    return pump.impeller().isPresent()
-        ? OptionalDouble.of(Measure.LENGTH.si(pump.impeller().get()))
+    return pump.impellerM().isPresent()
+        ? OptionalDouble.of(pump.impellerM().get())
         : OptionalDouble.empty();
   }
 
@@ -94,7 +93,7 @@ public final class PumpInLiquid {
    * @return the point; empty for a curve that is best at no flow or has no head there
    */
   public static Optional<BestPoint> best(RunningPump pump) {
-    return best(pump.clear(), Measure.FREQUENCY.si(pump.curve().speed()));
+    return best(pump.clear(), pump.curve().speedPs());
   }
 
   static Optional<BestPoint> best(PumpCurve clear, double speedPs) {
@@ -170,7 +169,7 @@ public final class PumpInLiquid {
    * @return the models; without those that need an impeller diameter when one is missing
    */
   public List<SolidsDerating> deratings(List<RunningPump> pumps) {
-    boolean known = pumps.stream().allMatch(p -> p.impeller().isPresent());
+    boolean known = pumps.stream().allMatch(p -> p.impellerM().isPresent());
     return SolidsDeratings.FAMILY.all().stream()
         .filter(model -> known || !model.needsImpellerDiameter())
         .toList();
@@ -204,7 +203,7 @@ public final class PumpInLiquid {
       curve = curve.viscous(correction);
     }
     if (worn.isPresent()) {
-      curve = curve.worn(pump.wornHead().map(Measure.FRACTION::si).orElse(worn.getAsDouble()));
+      curve = curve.worn(pump.wornHead().orElse(worn.getAsDouble()));
     }
     return Optional.of(curve.derated(head, efficiency));
   }

@@ -2,18 +2,11 @@ package sandslurry.assessment.station;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Power;
-import javax.measure.quantity.Pressure;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.pump.derating.SolidsDerating;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.ViscousCorrection;
-import sandslurry.units.SpecificEnergy;
-import si.uom.quantity.VolumetricFlowRate;
 
 /**
  * What was found of the pump on its line.
@@ -27,7 +20,7 @@ import si.uom.quantity.VolumetricFlowRate;
  * @param headRatio head with solids over head without, as used
  * @param efficiencyRatio efficiency with solids over efficiency without, as used
  * @param viscous what the liquid takes by every representative viscosity; empty for a piston pump
- * @param shutOffPressure gauge pressure at the line start when the line is blocked
+ * @param shutOffPa gauge pressure at the line start when the line is blocked
  */
 public record PumpResult(
     List<Duty> duties,
@@ -35,10 +28,10 @@ public record PumpResult(
     List<CurvePoint> curve,
     List<ModelValue> deratings,
     Optional<SolidsDerating> deratedBy,
-    Quantity<Dimensionless> headRatio,
-    Quantity<Dimensionless> efficiencyRatio,
+    double headRatio,
+    double efficiencyRatio,
     List<Viscous> viscous,
-    Quantity<Pressure> shutOffPressure) {
+    double shutOffPa) {
   /** Copies the lists. */
   public PumpResult {
     duties = List.copyOf(duties);
@@ -85,29 +78,29 @@ public record PumpResult(
    * @param flow flow of mixture
    * @param head head in metres of mixture
    */
-  public record CurvePoint(Quantity<VolumetricFlowRate> flow, Quantity<Length> head) {}
+  public record CurvePoint(double flowM3ps, double headM) {}
 
   /**
    * One duty point.
    *
-   * @param flow flow of mixture
-   * @param head head in metres of mixture
-   * @param pressure pressure rise of the pump
+   * @param flowM3ps flow of mixture
+   * @param headM head in metres of mixture
+   * @param pressurePa pressure rise of the pump
    * @param meeting how the curves meet
    * @param overBed true when sand lies in some run at this flow
    * @param efficiency pump efficiency with solids
-   * @param shaftPower power at the pump shaft
-   * @param inputPower power drawn by the drive
-   * @param sandEnergy energy drawn per mass of sand moved; empty without sand
+   * @param shaftW power at the pump shaft
+   * @param inputW power drawn by the drive
+   * @param sandEnergyJpKg energy drawn per mass of sand moved; empty without sand
    */
   public record Duty(
-      Quantity<VolumetricFlowRate> flow,
-      Quantity<Length> head,
-      Quantity<Pressure> pressure,
+      double flowM3ps,
+      double headM,
+      double pressurePa,
       Meeting meeting,
       boolean overBed,
-      Quantity<Dimensionless> efficiency,
-      Quantity<Power> shaftPower,
-      Quantity<Power> inputPower,
-      Optional<Quantity<SpecificEnergy>> sandEnergy) {}
+      double efficiency,
+      double shaftW,
+      double inputW,
+      Optional<Double> sandEnergyJpKg) {}
 }

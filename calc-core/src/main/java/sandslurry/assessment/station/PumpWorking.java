@@ -13,7 +13,6 @@ import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.pump.derating.HydraulicInstituteViscous;
 import sandslurry.pump.derating.SolidsDeratings;
-import sandslurry.units.Measure;
 
 /** The working behind the pump. */
 public final class PumpWorking {
@@ -35,7 +34,7 @@ public final class PumpWorking {
   public static void steps(
       Trace trace, Design design, PumpResult result, LineModel line, Materials materials) {
     Sheet sheet = Sheet.of(PumpWorking.class, trace);
-    double designFlow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     double fraction = materials.sandFraction(designFlow);
     sheet.begin("pump", "");
     design
@@ -53,10 +52,10 @@ public final class PumpWorking {
 
   private static void duty(
       Sheet sheet, Design design, Materials materials, double fraction, PumpResult.Duty duty) {
-    double flow = Measure.FLOW.si(duty.flow());
-    double head = Measure.LENGTH.si(duty.head());
-    double shaft = Measure.POWER.si(duty.shaftPower());
-    double input = Measure.POWER.si(duty.inputPower());
+    double flow = duty.flowM3ps();
+    double head = duty.headM();
+    double shaft = duty.shaftW();
+    double input = duty.inputW();
     sheet.step("duty", flow, head);
     sheet.step(
         SHAFT_POWER,
@@ -64,39 +63,31 @@ public final class PumpWorking {
         materials.mixtureDensityKgM3(fraction),
         flow,
         Math.max(head, 0),
-        Measure.FRACTION.si(duty.efficiency()));
-    double drive =
-        shaft > 0
-            ? shaft / input
-            : Measure.FRACTION.si(design.pump().orElseThrow().driveEfficiency());
+        duty.efficiency());
+    double drive = shaft > 0 ? shaft / input : design.pump().orElseThrow().driveEfficiency();
     sheet.step("input-power", input, shaft, drive);
-    duty.sandEnergy()
+    duty.sandEnergyJpKg()
         .ifPresent(
             energy ->
                 sheet.step(
-                    "sand-energy",
-                    Measure.SPECIFIC_ENERGY.si(energy),
-                    input,
-                    fraction,
-                    flow,
-                    materials.sandDensityKgM3()));
+                    "sand-energy", energy, input, fraction, flow, materials.sandDensityKgM3()));
   }
 
   private static void rotodynamic(
       Sheet sheet, RotodynamicSpec pump, PumpResult result, RunPoint first) {
-    double curveSpeed = Measure.FREQUENCY.si(pump.first().curveSpeed());
-    double speed = Measure.FREQUENCY.si(pump.first().speed());
+    double curveSpeed = pump.first().curveSpeedPs();
+    double speed = pump.first().speedPs();
     sheet.step("speed", speed / curveSpeed, speed, curveSpeed);
     OptionalDouble impeller = PumpInLiquid.impeller(pump.pumps().get(0));
     SolidsDeratings.governing(first.slurry(), impeller, sheet.trace());
     double cave = result.deratings().get(0).estimate().value();
-    double ratio = Measure.FRACTION.si(result.headRatio());
+    double ratio = result.headRatio();
     if (impeller.isPresent()) {
       sheet.step("least-ratio", ratio, cave, result.deratings().get(1).estimate().value());
     } else {
       sheet.step("cave-ratio", ratio, cave);
     }
-    sheet.step("efficiency-ratio", Measure.FRACTION.si(result.efficiencyRatio()), ratio);
+    sheet.step("efficiency-ratio", result.efficiencyRatio(), ratio);
     if (result.viscous().stream().anyMatch(v -> !v.correction().none())) {
       for (PumpResult.Viscous viscous : result.viscous()) {
         viscous
@@ -117,9 +108,9 @@ public final class PumpWorking {
   }
 
   private static void piston(Sheet sheet, PistonSpec pump) {
-    double displacement = Measure.VOLUME.si(pump.displacement());
-    double rate = Measure.FREQUENCY.si(pump.strokeRate());
-    double efficiency = Measure.FRACTION.si(pump.volumetricEfficiency());
+    double displacement = pump.displacementM3();
+    double rate = pump.strokeRatePs();
+    double efficiency = pump.volumetricEfficiency();
     sheet.step("piston-flow", displacement * rate * efficiency, efficiency, displacement, rate);
   }
 }

@@ -54,8 +54,7 @@ public final class SuctionEvaluation {
     public static Need of(RunningPump pump, Optional<ViscousCorrection> viscous) {
       DoubleFunction<OptionalDouble> required = required(pump.curve());
       // An impeller turned down keeps its eye, so the inlet is that of the whole impeller.
-      Optional<BestPoint> whole =
-          PumpInLiquid.best(pump.curve().clear(), Measure.FREQUENCY.si(pump.curve().speed()));
+      Optional<BestPoint> whole = PumpInLiquid.best(pump.curve().clear(), pump.curve().speedPs());
       OptionalDouble atBest =
           whole.isPresent() ? required.apply(whole.get().flowM3ps()) : OptionalDouble.empty();
       double ratio =
@@ -74,8 +73,8 @@ public final class SuctionEvaluation {
     public static Need of(PistonSpec pump) {
       return new Need(
           flow ->
-              pump.npsh().isPresent()
-                  ? OptionalDouble.of(Measure.LENGTH.si(pump.npsh().get()))
+              pump.npshM().isPresent()
+                  ? OptionalDouble.of(pump.npshM().get())
                   : OptionalDouble.empty(),
           1,
           Optional.empty(),
@@ -106,12 +105,10 @@ public final class SuctionEvaluation {
     private static DoubleFunction<OptionalDouble> required(CurveSpec curve) {
       List<RequiredSuctionHead.Point> points =
           curve.points().stream()
-              .filter(point -> point.npsh().isPresent())
+              .filter(point -> point.npshM().isPresent())
               .map(
                   point ->
-                      new RequiredSuctionHead.Point(
-                          Measure.FLOW.si(point.flow()),
-                          Measure.LENGTH.si(point.npsh().orElseThrow())))
+                      new RequiredSuctionHead.Point(point.flowM3ps(), point.npshM().orElseThrow()))
               .toList();
       if (points.size() < 2) {
         return flow -> OptionalDouble.empty();
@@ -136,8 +133,7 @@ public final class SuctionEvaluation {
    * @return absolute pressure [Pa]
    */
   public static double airPa(Design design) {
-    double altitude =
-        design.service().suction().map(s -> Measure.LENGTH.si(s.altitude())).orElse(0.0);
+    double altitude = design.service().suction().map(s -> s.altitudeM()).orElse(0.0);
     return new StandardAtmosphere().pressurePa(altitude).value();
   }
 
@@ -163,19 +159,18 @@ public final class SuctionEvaluation {
       return Optional.empty();
     }
     RunPoint run = model.suction(flowM3ps, sandFraction).orElseThrow();
-    double flood = Measure.LENGTH.si(design.route().orElseThrow().sourceLevel());
+    double flood = design.route().orElseThrow().sourceLevelM();
     double acceleration = acceleration(design, run);
     double available =
         SuctionHead.atSiteM(
-                Measure.LENGTH.si(design.service().suction().get().altitude()),
+                design.service().suction().get().altitudeM(),
                 materials.carrier().temperatureK(),
                 materials.mixtureDensityKgM3(sandFraction),
                 flood,
                 Math.max(run.lossM(), 0) + acceleration)
             .value();
     Optional<Inlet> inlet =
-        need.inlet(
-            Measure.LENGTH.si(run.run().meanBore()), materials.mixtureDensityKgM3(sandFraction));
+        need.inlet(run.run().meanBoreM(), materials.mixtureDensityKgM3(sandFraction));
     return Optional.of(
         new SuctionPoint(
             flood,
@@ -210,11 +205,9 @@ public final class SuctionEvaluation {
                 piston
                     .pulsation()
                     .get()
-                    .drive(piston.strokeRate())
+                    .drive(piston.strokeRatePs())
                     .accelerationHeadM(
-                        Measure.LENGTH.si(run.run().length()),
-                        run.velocityMps(),
-                        Measure.FREQUENCY.si(piston.strokeRate())))
+                        run.run().lengthM(), run.velocityMps(), piston.strokeRatePs()))
         .orElse(0.0);
   }
 }

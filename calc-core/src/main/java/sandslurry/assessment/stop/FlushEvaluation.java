@@ -27,7 +27,6 @@ import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.transport.bed.OpenSection;
 import sandslurry.transport.friction.ClearLiquid;
-import sandslurry.units.Measure;
 
 /**
  * What the supply of a flush gives against what stands in the line.
@@ -70,7 +69,7 @@ final class FlushEvaluation {
     double lift = standing.model().staticHeadM() + sourceLevelM();
     double start = standing.pressurePa(lift) + standing.yieldPa();
     if (supply instanceof GivenFlush given) {
-      double flow = Measure.FLOW.si(given.flow());
+      double flow = given.flowM3ps();
       OptionalDouble as = OptionalDouble.of(flow);
       double friction = water.pressurePa(cleanHeadM(flow) - line.staticHeadM() - sourceLevelM());
       return new FlushFlow(
@@ -90,7 +89,7 @@ final class FlushEvaluation {
   }
 
   private double sourceLevelM() {
-    return Measure.LENGTH.si(line.route().sourceLevel());
+    return line.route().sourceLevelM();
   }
 
   /**
@@ -121,10 +120,7 @@ final class FlushEvaluation {
     List<RunPoint> full = standing.model().runs(flow, standing.fraction());
     double ratio =
         standing.materials().mixtureDensityKgM3(standing.fraction()) / water.densityKgM3();
-    double head =
-        ratio
-            * (Measure.LENGTH.si(line.route().outletHead())
-                + full.get(full.size() - 1).velocityHeadM());
+    double head = ratio * (line.route().outletHeadM() + full.get(full.size() - 1).velocityHeadM());
     for (int i = 0; i < full.size(); i++) {
       RunPoint run = i < behind ? clean.get(i) : full.get(i);
       head += (run.riseM() + run.lossM()) * (i < behind ? 1 : ratio);
@@ -135,19 +131,14 @@ final class FlushEvaluation {
   /** Head of the supply while nothing flows, in metres of water above the start of the line. */
   private double shutOffHeadM(FlushSupply supply) {
     if (supply instanceof SourceFlush source) {
-      return Measure.LENGTH.si(source.level())
-          + source.curve().stream()
-              .mapToDouble(point -> Measure.LENGTH.si(point.head()))
-              .max()
-              .orElse(0);
+      return source.levelM()
+          + source.curve().stream().mapToDouble(point -> point.headM()).max().orElse(0);
     }
     return sourceLevelM()
         + pump()
             .match(
                 spec -> spec.running().headM(spec.running().leastFlowM3ps()),
-                spec ->
-                    Measure.PRESSURE.si(spec.pressureLimit())
-                        / (water.densityKgM3() * Physics.GRAVITY));
+                spec -> spec.pressureLimitPa() / (water.densityKgM3() * Physics.GRAVITY));
   }
 
   private PumpSpec pump() {
@@ -167,12 +158,12 @@ final class FlushEvaluation {
       double gradient = ClearLiquid.of(liquid, way, velocity).gradient();
       double kinetic = velocity * velocity / (2 * Physics.GRAVITY);
       head +=
-          Measure.LENGTH.si(run.rise())
-              + gradient * Measure.LENGTH.si(run.length())
+          run.riseM()
+              + gradient * run.lengthM()
               + clean.get(i).fittingCoefficient() * kinetic
               + (i == clean.size() - 1 ? kinetic : 0);
     }
-    return head + Measure.LENGTH.si(line.route().outletHead());
+    return head + line.route().outletHeadM();
   }
 
   private boolean open() {
@@ -203,16 +194,19 @@ final class FlushEvaluation {
       return OptionalDouble.empty();
     }
     if (supply instanceof SourceFlush source) {
-      double level = Measure.LENGTH.si(source.level());
+      double level = source.levelM();
       if (source.curve().isEmpty()) {
         return meet(flow -> level, needed, 0, water.mostTriedM3ps());
       }
       MonotoneCurve curve =
           new MonotoneCurve(
-              source.curve().stream().map(FlushPoint::flow).mapToDouble(Measure.FLOW::si).toArray(),
               source.curve().stream()
-                  .map(FlushPoint::head)
-                  .mapToDouble(Measure.LENGTH::si)
+                  .map(FlushPoint::flowM3ps)
+                  .mapToDouble(Double::doubleValue)
+                  .toArray(),
+              source.curve().stream()
+                  .map(FlushPoint::headM)
+                  .mapToDouble(Double::doubleValue)
                   .toArray());
       return meet(flow -> level + curve.at(flow), needed, curve.from(), curve.to());
     }
@@ -230,11 +224,8 @@ final class FlushEvaluation {
 
   private OptionalDouble strokes(PistonSpec spec, DoubleUnaryOperator needed) {
     PistonPump pump =
-        new PistonPump(
-            Measure.VOLUME.si(spec.displacement()),
-            Measure.FRACTION.si(spec.volumetricEfficiency()),
-            Measure.PRESSURE.si(spec.pressureLimit()));
-    double flow = pump.flowM3ps(Measure.FREQUENCY.si(spec.strokeRate()));
+        new PistonPump(spec.displacementM3(), spec.volumetricEfficiency(), spec.pressureLimitPa());
+    double flow = pump.flowM3ps(spec.strokeRatePs());
     double rise =
         water.pressurePa(needed.applyAsDouble(flow) + line.suctionLossM(flow) - sourceLevelM());
     return pump.allows(rise) ? OptionalDouble.of(flow) : OptionalDouble.empty();

@@ -10,7 +10,6 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
-import sandslurry.units.Measure;
 
 /**
  * The line of a design full of the water that flushes it.
@@ -68,8 +67,7 @@ public record FlushWater(Materials materials, LineModel model, boolean sand) {
     }
     OptionalDouble clearing = model.leastSafeFlowM3ps(run);
     return clearing.isPresent()
-        ? OptionalDouble.of(
-            new Bore(Measure.LENGTH.si(run.largestBore()), 0).velocityMps(clearing.getAsDouble()))
+        ? OptionalDouble.of(new Bore(run.largestBoreM(), 0).velocityMps(clearing.getAsDouble()))
         : clearing;
   }
 
@@ -107,7 +105,7 @@ public record FlushWater(Materials materials, LineModel model, boolean sand) {
   /** The greatest flow that is tried [m3/s]. */
   double mostTriedM3ps() {
     return model.route().runs().stream()
-        .mapToDouble(run -> Measure.LENGTH.si(run.meanBore()))
+        .mapToDouble(run -> run.meanBoreM())
         .map(bore -> MOST_TRIED_MPS * Math.PI / 4 * bore * bore)
         .min()
         .orElseThrow();

@@ -34,7 +34,6 @@ import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.ShearSettling;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.friction.ClearLiquid.Regime;
-import sandslurry.units.Measure;
 
 /** The pulsing of a piston pump in its line, behind an air vessel if there is one. */
 public final class PulsationEvaluation {
@@ -78,15 +77,11 @@ public final class PulsationEvaluation {
     }
     PistonSpec spec = piston.get();
     PulsationSpec pulsation = spec.pulsation().get();
-    StrokeDrive drive = pulsation.drive(spec.strokeRate());
-    double rate = Measure.FREQUENCY.si(spec.strokeRate());
+    StrokeDrive drive = pulsation.drive(spec.strokeRatePs());
+    double rate = spec.strokeRatePs();
     State state = duty.get();
-    Optional<Vessel> vessel =
-        pulsation.vesselGas().map(gas -> vessel(Measure.VOLUME.si(gas), state, drive, rate));
-    double passed =
-        vessel
-            .map(PulsationEvaluation::passed)
-            .orElseGet(() -> Measure.FRACTION.si(pulsation.passed()));
+    Optional<Vessel> vessel = pulsation.vesselGasM3().map(gas -> vessel(gas, state, drive, rate));
+    double passed = vessel.map(PulsationEvaluation::passed).orElseGet(() -> pulsation.passed());
     FlowRipple ripple = drive.ripple().damped(passed);
     double density = materials.mixtureDensityKgM3(state.sandFraction());
     RunPoint first = state.runs().get(0);
@@ -96,9 +91,7 @@ public final class PulsationEvaluation {
     double acceleration = 0;
     for (RunPoint run : state.runs()) {
       acceleration +=
-          passed
-              * drive.accelerationHeadM(
-                  Measure.LENGTH.si(run.run().length()), run.velocityMps(), rate);
+          passed * drive.accelerationHeadM(run.run().lengthM(), run.velocityMps(), rate);
     }
     acceleration = Math.min(acceleration, wave);
     Peak worst = peak(state, drive, passed, rate, wave);
@@ -176,7 +169,7 @@ public final class PulsationEvaluation {
             Arrays.stream(ratio).max().orElseThrow());
     double column = 0;
     for (RunPoint run : state.runs()) {
-      column += Measure.LENGTH.si(run.run().length()) * run.velocityMps() / Physics.GRAVITY;
+      column += run.run().lengthM() * run.velocityMps() / Physics.GRAVITY;
     }
     double step = 1 / (rate * CYCLE_STEPS);
     Peak worst = new Peak(1, startPressurePa(state), 0, startPressurePa(state));
@@ -231,7 +224,7 @@ public final class PulsationEvaluation {
     double density = materials.mixtureDensityKgM3(state.sandFraction());
     double inertance = 0;
     for (RunPoint run : state.runs()) {
-      inertance += density * Measure.LENGTH.si(run.run().length()) / run.mean().areaM2();
+      inertance += density * run.run().lengthM() / run.mean().areaM2();
     }
     // A line that runs by itself may start below the air: then the gas is at the pressure of that.
     double absolute = Math.max(startPressurePa(state), 0) + SuctionEvaluation.airPa(design);

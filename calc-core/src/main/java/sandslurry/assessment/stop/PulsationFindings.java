@@ -13,7 +13,6 @@ import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.piston.ReliefWindow;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on the pulsation behind a piston pump: pauses, air vessel and relief. */
 public final class PulsationFindings extends FindingWriter {
@@ -110,8 +109,7 @@ public final class PulsationFindings extends FindingWriter {
   }
 
   private void relief() {
-    double limit =
-        Measure.PRESSURE.si(design.pump().flatMap(PumpSpec::piston).orElseThrow().pressureLimit());
+    double limit = design.pump().flatMap(PumpSpec::piston).orElseThrow().pressureLimitPa();
     boolean opens = pulsation.peakPa() > limit;
     boolean rated = pulsation.weakestPa().isPresent();
     boolean fits = pulsation.relief().map(window -> window.holds(limit)).orElse(false);

@@ -9,7 +9,6 @@ import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.pump.piston.FlowRipple;
-import sandslurry.units.Measure;
 
 /** The working behind the pulsing of a piston pump. */
 public final class PulsationWorking {
@@ -27,10 +26,10 @@ public final class PulsationWorking {
     sheet.begin("pulsation", "");
     PistonSpec spec = design.pump().flatMap(PumpSpec::piston).orElseThrow();
     int cylinders = spec.pulsation().orElseThrow().cylinders();
-    double rate = Measure.FREQUENCY.si(spec.strokeRate());
+    double rate = spec.strokeRatePs();
     double passed = pulsation.passed();
     pulsation.vessel().ifPresent(vessel -> vessel(sheet, vessel, passed));
-    FlowRipple pump = spec.pulsation().orElseThrow().drive(spec.strokeRate()).ripple();
+    FlowRipple pump = spec.pulsation().orElseThrow().drive(spec.strokeRatePs()).ripple();
     double least = sheet.step("pump-least", pump.leastRatio(), cylinders);
     sheet.step("least", pulsation.ripple().leastRatio(), passed, least);
     double most = sheet.step("pump-greatest", pump.greatestRatio(), cylinders);

@@ -33,7 +33,6 @@ import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.bed.SlidingBed;
 import sandslurry.transport.bed.StoppedLine;
 import sandslurry.transport.bed.StoppedLine.Restart;
-import sandslurry.units.Measure;
 
 /**
  * The line of a design stopped full of what it carries, at the concentration of its design flow.
@@ -67,7 +66,7 @@ public final class StopEvaluation {
     this.materials = materials;
     this.model = model;
     this.operation = design.service().operation().orElse(OperationSpec.NONE);
-    double flow = Measure.FLOW.si(design.flow().orElseThrow().design());
+    double flow = design.flow().orElseThrow().designM3ps();
     double fraction = materials.sandFraction(flow);
     Vehicle vehicle = materials.vehicle(1, fraction);
     double density = vehicle.liquid().densityKgM3();
@@ -95,7 +94,7 @@ public final class StopEvaluation {
     }
     List<Double> running =
         runs.stream().map(run -> run.carriage().map(SandCarriage::lyingShare).orElse(0.0)).toList();
-    double thixotropy = operation.thixotropy().map(Measure.FRACTION::si).orElse(THIXOTROPY);
+    double thixotropy = operation.thixotropy().orElse(THIXOTROPY);
     return new Lying(running, atRest, thixotropy, thixotropy * rheology.yieldStressPa());
   }
 
@@ -137,8 +136,8 @@ public final class StopEvaluation {
             flushNeed(),
             operation.flush().map(supply -> new FlushEvaluation(mixture, water).result(supply)),
             operation
-                .flushVolume()
-                .map(v -> OptionalDouble.of(Measure.VOLUME.si(v)))
+                .flushVolumeM3()
+                .map(v -> OptionalDouble.of(v))
                 .orElseGet(OptionalDouble::empty)));
   }
 
@@ -241,13 +240,13 @@ public final class StopEvaluation {
 
   /** Static pressure at the start. Sand that lies does not help to push down a slope. */
   private double restingPa() {
-    double sandLift = Measure.LENGTH.si(model.route().outletHead());
+    double sandLift = model.route().outletHeadM();
     for (int i = 0; i < mixture.runs().size(); i++) {
-      double rise = Measure.LENGTH.si(mixture.runs().get(i).rise());
+      double rise = mixture.runs().get(i).riseM();
       sandLift += rise > 0 ? rise : rise * (1 - mixture.lying().share(i));
     }
     double clear = materials.mixtureDensityKgM3(0);
-    double lift = model.staticHeadM() + Measure.LENGTH.si(model.route().sourceLevel());
+    double lift = model.staticHeadM() + model.route().sourceLevelM();
     return Physics.GRAVITY
         * (clear * lift + (materials.mixtureDensityKgM3(mixture.fraction()) - clear) * sandLift);
   }
@@ -256,7 +255,7 @@ public final class StopEvaluation {
   private double availablePa() {
     return design
         .pump()
-        .map(pump -> pump.match(this::shutOffPa, one -> Measure.PRESSURE.si(one.pressureLimit())))
+        .map(pump -> pump.match(this::shutOffPa, one -> one.pressureLimitPa()))
         .orElseGet(() -> abovePa(0));
   }
 
@@ -267,7 +266,7 @@ public final class StopEvaluation {
 
   /** Pressure of a head above that of the source. */
   private double abovePa(double headM) {
-    return mixture.pressurePa(headM + Measure.LENGTH.si(model.route().sourceLevel()));
+    return mixture.pressurePa(headM + model.route().sourceLevelM());
   }
 
   /** Neighbouring runs that fall and then climb lay their sand on one heap between them. */
@@ -304,7 +303,7 @@ public final class StopEvaluation {
     for (int i = from; i < to; i++) {
       parts.add(
           new PackedPlug.Part(
-              Measure.LENGTH.si(mixture.runs().get(i).meanBore()),
+              mixture.runs().get(i).meanBoreM(),
               mixture.stopped(i).plugLengthM(),
               mixture.angleRad(i)));
     }

@@ -16,7 +16,6 @@ import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** Findings on the line stopped full of sand: its bed, plugs and restart. */
 public final class StopFindings extends FindingWriter {
@@ -169,10 +168,10 @@ public final class StopFindings extends FindingWriter {
 
   private void slides(StoppedRun run, double slope) {
     RunSpec spec = design.route().orElseThrow().run(run.run());
-    double bore = Measure.LENGTH.si(spec.meanBore());
+    double bore = spec.meanBoreM();
     Found found =
         found(
-                Measure.LENGTH.si(spec.rise()) > 0 ? "slides-back" : "slides-down",
+                spec.riseM() > 0 ? "slides-back" : "slides-down",
                 run.plugM() > SHORT_PLUG_BORES * bore ? Severity.CAUTION : Severity.NOTE,
                 run.run())
             .with("slope", Kind.PERCENT, slope)

@@ -16,7 +16,6 @@ import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.pipe.CircularSegment;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** The working behind the line stopped full of sand: its bed, plugs, restart and flush. */
 public final class StopWorking {
@@ -101,16 +100,13 @@ public final class StopWorking {
 
   private static double yieldPa(Design design, StopResult stop, StoppedRun run) {
     RunSpec spec = design.route().orElseThrow().run(run.run());
-    return 4
-        * stop.lying().restedYieldPa()
-        / Measure.LENGTH.si(spec.meanBore())
-        * Measure.LENGTH.si(spec.length());
+    return 4 * stop.lying().restedYieldPa() / spec.meanBoreM() * spec.lengthM();
   }
 
   private static void run(Sheet sheet, Design design, StopResult stop, StoppedRun run) {
     RunSpec spec = design.route().orElseThrow().run(run.run());
-    double d = Measure.LENGTH.si(spec.meanBore());
-    double length = Measure.LENGTH.si(spec.length());
+    double d = spec.meanBoreM();
+    double length = spec.lengthM();
     double share = sheet.step("share", run.bedShare(), stop.sandFraction());
     double half =
         sheet.step("half-angle", CircularSegment.ofAreaShare(d, share).halfAngleRad(), share);
@@ -179,7 +175,7 @@ public final class StopWorking {
             sheet.equations().of("over-bed").about("in " + over.run()),
             over.velocityMps(),
             supply.bedM3ps().orElseThrow(),
-            Measure.LENGTH.si(spec.meanBore()),
+            spec.meanBoreM(),
             stop.runs().get(i).bedShare());
       }
     }

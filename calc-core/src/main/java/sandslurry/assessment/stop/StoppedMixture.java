@@ -13,7 +13,6 @@ import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.bed.OpenSection;
 import sandslurry.transport.bed.StoppedLine;
-import sandslurry.units.Measure;
 
 /**
  * What stands in the line of a design that has stopped full.
@@ -44,7 +43,7 @@ record StoppedMixture(
   }
 
   StoppedLine stopped(int run, double sandFraction) {
-    return new StoppedLine(bore(run), Measure.LENGTH.si(runs().get(run).length()), sandFraction);
+    return new StoppedLine(bore(run), runs().get(run).lengthM(), sandFraction);
   }
 
   /** What the bed leaves open of a run. */
@@ -54,13 +53,13 @@ record StoppedMixture(
 
   private Bore bore(int run) {
     RunSpec spec = runs().get(run);
-    return new Bore(Measure.LENGTH.si(spec.meanBore()), Measure.LENGTH.si(spec.roughness()));
+    return new Bore(spec.meanBoreM(), spec.roughnessM());
   }
 
   /** Slope of a run in the direction of flow, upward positive [rad]. */
   double angleRad(int run) {
     RunSpec spec = runs().get(run);
-    return Math.asin(Measure.LENGTH.si(spec.rise()) / Measure.LENGTH.si(spec.length()));
+    return Math.asin(spec.riseM() / spec.lengthM());
   }
 
   /** Whether the sand of a run may slide to its foot. */

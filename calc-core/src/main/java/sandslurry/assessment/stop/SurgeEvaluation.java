@@ -18,7 +18,6 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.material.liquid.Water;
 import sandslurry.pipe.surge.Joukowsky1898;
-import sandslurry.units.Measure;
 
 /** The surge when the flow through a line stops. */
 public final class SurgeEvaluation {
@@ -88,16 +87,14 @@ public final class SurgeEvaluation {
     RunSpec run = model.route().runs().get(index);
     double velocity = fastest.velocityMps();
     double density = fastest.densityKgM3();
-    double column =
-        model.route().runs().stream().mapToDouble(r -> Measure.LENGTH.si(r.length())).sum();
+    double column = model.route().runs().stream().mapToDouble(r -> r.lengthM()).sum();
     double surge = JOUKOWSKY.surgePa(run.pipe().orElseThrow(), density, velocity);
     double wave = JOUKOWSKY.waveSpeedMps(run.pipe().orElseThrow(), density);
     Optional<SlowStop> slow =
         design
             .service()
             .operation()
-            .flatMap(OperationSpec::stopTime)
-            .map(Measure.TIME::si)
+            .flatMap(OperationSpec::stopTimeS)
             .map(
                 time ->
                     new SlowStop(
@@ -148,12 +145,9 @@ public final class SurgeEvaluation {
     for (int joint = index; joint <= index + 1 && joint < runs.size(); joint++) {
       double elevation = 0;
       for (int i = 0; i < joint; i++) {
-        elevation += Measure.LENGTH.si(runs.get(i).rise());
+        elevation += runs.get(i).riseM();
       }
-      boolean high =
-          joint > 0
-              && Measure.LENGTH.si(runs.get(joint - 1).rise()) > 0
-              && Measure.LENGTH.si(runs.get(joint).rise()) < 0;
+      boolean high = joint > 0 && runs.get(joint - 1).riseM() > 0 && runs.get(joint).riseM() < 0;
       for (State state : base) {
         RunPoint run = state.runs().get(joint);
         double steady =

@@ -10,7 +10,6 @@ import sandslurry.fact.step.Trace;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
-import sandslurry.units.Measure;
 
 /** The working behind the surge in each run. */
 public final class SurgeWorking {
@@ -29,7 +28,7 @@ public final class SurgeWorking {
     double column =
         design.route().stream()
             .flatMap(route -> route.runs().stream())
-            .mapToDouble(run -> Measure.LENGTH.si(run.length()))
+            .mapToDouble(run -> run.lengthM())
             .sum();
     List<SurgeResult> greatestFirst = new ArrayList<>(surges);
     greatestFirst.sort(

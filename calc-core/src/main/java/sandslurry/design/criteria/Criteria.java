@@ -2,33 +2,30 @@ package sandslurry.design.criteria;
 
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Speed;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
 
 /**
  * The margins by which a design is judged; every one can be changed.
  *
  * @param marginFraction margin of velocity over the governing deposition velocity, as a share of it
- * @param marginVelocity the same as a velocity; the larger of the two counts
+ * @param marginVelocityMps the same as a velocity; the larger of the two counts
  * @param roles roles of deposition correlations that differ from the default, by their id
  * @param gradedSearch whether the size of the sand that asks the highest velocity governs;
  *     otherwise d50 does
- * @param wearVelocity velocity above which wear is a caution, where one is set
+ * @param wearVelocityMps velocity above which wear is a caution, where one is set
  * @param pressureShare share of the pressure rating that the working pressure may use
  * @param sandCapture share of the sand that the lane must catch for a pass
  * @param floorShare share of the coarse sand that may reach the floor of a line in laminar flow
  */
 public record Criteria(
-    Quantity<Dimensionless> marginFraction,
-    Quantity<Speed> marginVelocity,
+    double marginFraction,
+    double marginVelocityMps,
     Map<String, Role> roles,
     boolean gradedSearch,
-    Optional<Quantity<Speed>> wearVelocity,
-    Quantity<Dimensionless> pressureShare,
-    Quantity<Dimensionless> sandCapture,
-    Quantity<Dimensionless> floorShare) {
+    Optional<Double> wearVelocityMps,
+    double pressureShare,
+    double sandCapture,
+    double floorShare) {
   /** Copies the map. */
   public Criteria {
     roles = Map.copyOf(roles);

@@ -6,13 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Speed;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.transport.deposition.DepositionRule;
@@ -23,13 +19,12 @@ import sandslurry.units.Measure;
 
 /** The fields of what a design is judged by. */
 public final class CriteriaFields extends Fields<Criteria> {
-  private static final Limits<Dimensionless> MARGIN = Limits.of(Measure.FRACTION, "0 %", "200 %");
-  private static final Limits<Dimensionless> PRESSURE =
-      Limits.of(Measure.FRACTION, "10 %", "100 %");
-  private static final Limits<Speed> MARGIN_SPEED = Limits.of(Measure.SPEED, "0 m/s", "3 m/s");
-  private static final Limits<Speed> WEAR_SPEED = Limits.of(Measure.SPEED, "0.5 m/s", "10 m/s");
+  private static final Type<Double> MARGIN = Type.quantity(Measure.FRACTION, "0 %", "200 %");
+  private static final Type<Double> PRESSURE = Type.quantity(Measure.FRACTION, "10 %", "100 %");
+  private static final Type<Double> MARGIN_SPEED = Type.quantity(Measure.SPEED, "0 m/s", "3 m/s");
+  private static final Type<Double> WEAR_SPEED = Type.quantity(Measure.SPEED, "0.5 m/s", "10 m/s");
 
-  private final Field<Quantity<Dimensionless>> share =
+  private final Field<Double> share =
       standard(
           "velocityMarginShare",
           MARGIN,
@@ -37,7 +32,7 @@ public final class CriteriaFields extends Fields<Criteria> {
           "Margin on velocity",
           "margin over the deposition velocity, as a share of it",
           "30 %");
-  private final Field<Quantity<Speed>> velocity =
+  private final Field<Double> velocity =
       standard(
           "velocityMargin",
           MARGIN_SPEED,
@@ -46,7 +41,7 @@ public final class CriteriaFields extends Fields<Criteria> {
           "least margin over the deposition velocity; the larger of the two counts",
           "0.3 m/s",
           "1 ft/s");
-  private final Field<Optional<Quantity<Speed>>> wear =
+  private final Field<Optional<Double>> wear =
       optional(
           "wearVelocity",
           WEAR_SPEED,
@@ -55,7 +50,7 @@ public final class CriteriaFields extends Fields<Criteria> {
           "velocity above which wear is a caution",
           "3 m/s",
           "10 ft/s");
-  private final Field<Quantity<Dimensionless>> pressure =
+  private final Field<Double> pressure =
       standard(
           "pressureShare",
           PRESSURE,
@@ -63,7 +58,7 @@ public final class CriteriaFields extends Fields<Criteria> {
           "Use of pressure rating",
           "share of the pressure rating that the working pressure may use",
           "72 %");
-  private final Field<Quantity<Dimensionless>> capture =
+  private final Field<Double> capture =
       standard(
           "sandCapture",
           CommonLimits.SHARE,
@@ -71,7 +66,7 @@ public final class CriteriaFields extends Fields<Criteria> {
           "Sand capture, lane",
           "share of the sand that the lane must capture",
           "75 %");
-  private final Field<Quantity<Dimensionless>> floor =
+  private final Field<Double> floor =
       standard(
           "floorShare",
           CommonLimits.SHARE,

@@ -2,31 +2,26 @@ package sandslurry.design.lane;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Time;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The fields of a settling lane that stands alone. */
 public final class LaneFields extends Fields<LaneSpec> {
-  private static final Limits<Length> LENGTH = Limits.of(Measure.LENGTH, "1 m", "500 m");
-  private static final Limits<Length> WIDTH = Limits.of(Measure.LENGTH, "0.2 m", "50 m");
-  private static final Limits<Length> DEPTH = Limits.of(Measure.LENGTH, "5 mm", "5 m");
+  private static final Type<Double> LENGTH = Type.quantity(Measure.LENGTH, "1 m", "500 m");
+  private static final Type<Double> WIDTH = Type.quantity(Measure.LENGTH, "0.2 m", "50 m");
+  private static final Type<Double> DEPTH = Type.quantity(Measure.LENGTH, "5 mm", "5 m");
 
-  private final Field<Quantity<Length>> length =
+  private final Field<Double> length =
       needed("length", LENGTH, "Length", "length in the direction of flow", "30 m", "100 ft");
-  private final Field<Quantity<Length>> width =
+  private final Field<Double> width =
       needed("width", WIDTH, "Clear width", "width between the walls", "3 m", "10 ft");
-  private final Field<Quantity<Dimensionless>> slope =
+  private final Field<Double> slope =
       standard("slope", CommonLimits.SLOPE, "0 %", "Slope", "fall over length", "0.25 %");
-  private final Field<Quantity<Dimensionless>> manning =
+  private final Field<Double> manning =
       standard(
           "manning",
           CommonLimits.MANNING,
@@ -34,7 +29,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           "Manning's n",
           "Manning's roughness n of the channel",
           "0.015");
-  private final Field<Quantity<VolumetricFlowRate>> flow =
+  private final Field<Double> flow =
       needed(
           "flow",
           CommonLimits.FLOW,
@@ -42,7 +37,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           "flow rate of mixture while the lane runs",
           "30 L/s",
           "470 gal/min");
-  private final Field<Optional<Quantity<Length>>> depth =
+  private final Field<Optional<Double>> depth =
       optional(
           "depth",
           DEPTH,
@@ -52,7 +47,7 @@ public final class LaneFields extends Fields<LaneSpec> {
               + " depth of its slope by Manning",
           "150 mm",
           "6 in");
-  private final Field<Optional<Quantity<Dimensionless>>> sand =
+  private final Field<Optional<Double>> sand =
       optional(
           "sandVolumeFraction",
           CommonLimits.VOLUME_FRACTION,
@@ -61,7 +56,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           "volume of sand over volume of mixture that enters; without it that of the only line"
               + " at its design flow rate",
           "2 %");
-  private final Field<Quantity<Length>> storage =
+  private final Field<Double> storage =
       needed(
           "sandStorageDepth",
           DEPTH,
@@ -69,7 +64,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           "depth of sand before the lane is emptied",
           "300 mm",
           "12 in");
-  private final Field<Quantity<Time>> running =
+  private final Field<Double> running =
       standard(
           "runningTime",
           CommonLimits.RUNNING_TIME,
@@ -77,7 +72,7 @@ public final class LaneFields extends Fields<LaneSpec> {
           "Running time a day",
           "time that the lane runs each day",
           "8 h");
-  private final Field<Quantity<Dimensionless>> coating =
+  private final Field<Double> coating =
       standard(
           "coatingFactor",
           CommonLimits.COATING,
@@ -96,7 +91,7 @@ public final class LaneFields extends Fields<LaneSpec> {
     rule(
         depth,
         List.of(slope),
-        values -> values.has(depth) || Measure.FRACTION.si(values.get(slope)) > 0,
+        values -> values.has(depth) || values.get(slope) > 0,
         values -> "is missing: a lane without slope has no normal depth, so give one");
   }
 

@@ -2,20 +2,15 @@ package sandslurry.design.line;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Temperature;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
-import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The fields of the flow rates of a line. */
 public final class FlowFields extends Fields<FlowSpec> {
-  private final Field<Optional<Quantity<VolumetricFlowRate>>> minimum =
+  private final Field<Optional<Double>> minimum =
       optional(
           "minimum",
           CommonLimits.FLOW,
@@ -24,7 +19,7 @@ public final class FlowFields extends Fields<FlowSpec> {
           "least flow rate of mixture that really occurs; it decides whether sand settles",
           "26 L/s",
           "420 gal/min");
-  private final Field<Quantity<VolumetricFlowRate>> design =
+  private final Field<Double> design =
       needed(
           "design",
           CommonLimits.FLOW,
@@ -32,7 +27,7 @@ public final class FlowFields extends Fields<FlowSpec> {
           "flow rate of mixture that the line is designed for",
           "30 L/s",
           "470 gal/min");
-  private final Field<Optional<Quantity<VolumetricFlowRate>>> maximum =
+  private final Field<Optional<Double>> maximum =
       optional(
           "maximum",
           CommonLimits.FLOW,
@@ -42,7 +37,7 @@ public final class FlowFields extends Fields<FlowSpec> {
           "33 L/s",
           "520 gal/min");
 
-  private final Field<Optional<Quantity<Dimensionless>>> highestSand =
+  private final Field<Optional<Double>> highestSand =
       optional(
           "highestSandFraction",
           CommonLimits.VOLUME_FRACTION,
@@ -51,7 +46,7 @@ public final class FlowFields extends Fields<FlowSpec> {
           "highest volume of sand over volume of mixture that comes through, as when stirring"
               + " starts",
           "3 %");
-  private final Field<Optional<Quantity<Temperature>>> coldest =
+  private final Field<Optional<Double>> coldest =
       optional(
           "coldest",
           CommonLimits.TEMPERATURE,
@@ -60,7 +55,7 @@ public final class FlowFields extends Fields<FlowSpec> {
           "coldest temperature of the liquid in the line",
           "2 degC",
           "36 degF");
-  private final Field<Optional<Quantity<Temperature>>> warmest =
+  private final Field<Optional<Double>> warmest =
       optional(
           "warmest",
           CommonLimits.TEMPERATURE,
@@ -86,31 +81,30 @@ public final class FlowFields extends Fields<FlowSpec> {
         values ->
             !values.get(coldest).isPresent()
                 || !values.get(warmest).isPresent()
-                || Measure.TEMPERATURE.si(values.get(coldest).get())
-                    <= Measure.TEMPERATURE.si(values.get(warmest).get()),
+                || values.get(coldest).get() <= values.get(warmest).get(),
         values -> "must not be above the warmest temperature");
     rule(
         minimum,
         List.of(design),
-        values -> Measure.FLOW.si(least(values)) <= Measure.FLOW.si(values.get(design)),
+        values -> least(values) <= values.get(design),
         values -> "must not be above the design flow of " + written(values));
     rule(
         maximum,
         List.of(design),
-        values -> Measure.FLOW.si(most(values)) >= Measure.FLOW.si(values.get(design)),
+        values -> most(values) >= values.get(design),
         values -> "must not be below the design flow of " + written(values));
   }
 
-  private Quantity<VolumetricFlowRate> least(Values values) {
+  private double least(Values values) {
     return values.get(minimum).orElse(values.get(design));
   }
 
-  private Quantity<VolumetricFlowRate> most(Values values) {
+  private double most(Values values) {
     return values.get(maximum).orElse(values.get(design));
   }
 
   private String written(Values values) {
-    return Measure.FLOW.write(values.get(design));
+    return values.written(design);
   }
 
   @Override

@@ -4,21 +4,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
 
 /** The fields of the route of the line: levels, and its runs in the order of flow. */
 public final class RouteFields extends Fields<RouteSpec> {
-  private static final Limits<Length> OUTLET = Limits.of(Measure.LENGTH, "0 m", "50 m");
+  private static final Type<Double> OUTLET = Type.quantity(Measure.LENGTH, "0 m", "50 m");
   private static final RouteRun RUN = new RouteRun();
 
-  private final Field<Quantity<Length>> level =
+  private final Field<Double> level =
       standard(
           "sourceLevel",
           CommonLimits.LEVEL,
@@ -27,7 +25,7 @@ public final class RouteFields extends Fields<RouteSpec> {
           "level of the liquid in the pit above the start of the line, negative below it",
           "1 m",
           "3 ft");
-  private final Field<Quantity<Length>> outlet =
+  private final Field<Double> outlet =
       standard(
           "outletHead",
           OUTLET,

@@ -6,22 +6,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Pressure;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.pipe.fittings.FittingKind;
-import sandslurry.units.Measure;
 
 /**
  * The way of the mixture from the pump, or the start of a gravity line, to the outlet.
  *
- * @param sourceLevel level of the liquid in the pit above the start of the line; negative below it
- * @param outletHead depth of the outlet below the surface that it feeds; 0 for a free outlet
+ * @param sourceLevelM level of the liquid in the pit above the start of the line; negative below it
+ * @param outletHeadM depth of the outlet below the surface that it feeds; 0 for a free outlet
  * @param runs pipe runs in the order of flow
  */
-public record RouteSpec(
-    Quantity<Length> sourceLevel, Quantity<Length> outletHead, List<RunSpec> runs) {
+public record RouteSpec(double sourceLevelM, double outletHeadM, List<RunSpec> runs) {
   /** Copies the list. */
   public RouteSpec {
     runs = List.copyOf(runs);
@@ -43,23 +38,23 @@ public record RouteSpec(
    *
    * @param name what it is called in the report
    * @param pipe the standard pipe, absent when the bore was given
-   * @param largestBore the largest bore that the pipe may have: it gives the lowest velocity
-   * @param meanBore the bore to expect: it gives the friction
-   * @param rating pressure rating of a pipe given by its bore, absent when none is known
-   * @param roughness roughness of the wall
-   * @param length length along the pipe
-   * @param rise height of its end above its start; negative when it falls
+   * @param largestBoreM the largest bore that the pipe may have: it gives the lowest velocity
+   * @param meanBoreM the bore to expect: it gives the friction
+   * @param ratingPa pressure rating of a pipe given by its bore, absent when none is known
+   * @param roughnessM roughness of the wall
+   * @param lengthM length along the pipe
+   * @param riseM height of its end above its start; negative when it falls
    * @param fittings fittings by kind and count
    */
   public record RunSpec(
       String name,
       Optional<StandardPipe> pipe,
-      Quantity<Length> largestBore,
-      Quantity<Length> meanBore,
-      Optional<Quantity<Pressure>> rating,
-      Quantity<Length> roughness,
-      Quantity<Length> length,
-      Quantity<Length> rise,
+      double largestBoreM,
+      double meanBoreM,
+      Optional<Double> ratingPa,
+      double roughnessM,
+      double lengthM,
+      double riseM,
       Map<FittingKind, Integer> fittings) {
     /** Copies the map, in a fixed order. */
     public RunSpec {
@@ -67,36 +62,34 @@ public record RouteSpec(
     }
 
     /**
-     * The pressure rating of the pipe when it is as warm as its liquid.
+     * The pressure ratingPa of the pipe when it is as warm as its liquid.
      *
      * @param temperatureK temperature of the liquid [K]
-     * @return the rating given, or that of the standard pipe; empty when there is none [Pa]
+     * @return the ratingPa given, or that of the standard pipe; empty when there is none [Pa]
      */
     public OptionalDouble ratingPa(double temperatureK) {
       if (pipe.isPresent()) {
         return pipe.get().ratingPa(temperatureK);
       }
-      return rating.isPresent()
-          ? OptionalDouble.of(Measure.PRESSURE.si(rating.get()))
-          : OptionalDouble.empty();
+      return ratingPa.isPresent() ? OptionalDouble.of(ratingPa.get()) : OptionalDouble.empty();
     }
 
     /**
      * The same run in another standard pipe.
      *
      * @param other the pipe
-     * @return the run with its bores; the roughness stays
+     * @return the run with its bores; the roughnessM stays
      */
     public RunSpec inPipe(StandardPipe other) {
       return new RunSpec(
           name,
           Optional.of(other),
-          Measure.LENGTH.of(other.largestBoreM()),
-          Measure.LENGTH.of(other.meanBoreM()),
+          other.largestBoreM(),
+          other.meanBoreM(),
           Optional.empty(),
-          roughness,
-          length,
-          rise,
+          roughnessM,
+          lengthM,
+          riseM,
           fittings);
     }
 
@@ -104,12 +97,12 @@ public record RouteSpec(
      * The same run with another bore.
      *
      * @param boreM the bore [m]
-     * @return the run; the roughness stays
+     * @return the run; the roughnessM stays
      */
     public RunSpec inBore(double boreM) {
-      Quantity<Length> bore = Measure.LENGTH.of(boreM);
+      double bore = boreM;
       return new RunSpec(
-          name, Optional.empty(), bore, bore, rating, roughness, length, rise, fittings);
+          name, Optional.empty(), bore, bore, ratingPa, roughnessM, lengthM, riseM, fittings);
     }
   }
 }

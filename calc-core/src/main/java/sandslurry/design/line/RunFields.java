@@ -5,13 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Pressure;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.pipe.catalogue.PipeCatalogue;
@@ -25,9 +21,9 @@ import sandslurry.units.Measure;
  * @param <S> what is made of them
  */
 public abstract class RunFields<S> extends Fields<S> {
-  private static final Limits<Length> ROUGHNESS = Limits.of(Measure.LENGTH, "0 mm", "5 mm");
-  private static final Limits<Length> LENGTH = Limits.of(Measure.LENGTH, "0.1 m", "20 km");
-  private static final Limits<Length> RISE = Limits.of(Measure.LENGTH, "-200 m", "200 m");
+  private static final Type<Double> ROUGHNESS = Type.quantity(Measure.LENGTH, "0 mm", "5 mm");
+  private static final Type<Double> LENGTH = Type.quantity(Measure.LENGTH, "0.1 m", "20 km");
+  private static final Type<Double> RISE = Type.quantity(Measure.LENGTH, "-200 m", "200 m");
 
   private static final PipeFields PIPE = new PipeFields();
   private static final FittingFields FITTING = new FittingFields();
@@ -36,7 +32,7 @@ public abstract class RunFields<S> extends Fields<S> {
       optional("name", Type.text(), "run 1, run 2 ...", "Name", "what the run is called");
   private final Field<Optional<StandardPipe>> pipe =
       optional("pipe", PIPE, "a bore is given", "Pipe", "a pipe from a standard");
-  private final Field<Optional<Quantity<Length>>> bore =
+  private final Field<Optional<Double>> bore =
       optional(
           "bore",
           CommonLimits.BORE,
@@ -45,7 +41,7 @@ public abstract class RunFields<S> extends Fields<S> {
           "inside diameter of a pipe of your own",
           "150 mm",
           "6 in");
-  private final Field<Optional<Quantity<Pressure>>> rating =
+  private final Field<Optional<Double>> rating =
       optional(
           "rating",
           CommonLimits.RATING,
@@ -54,7 +50,7 @@ public abstract class RunFields<S> extends Fields<S> {
           "pressure rating of a pipe given by its bore",
           "1000 kPa",
           "160 psi");
-  private final Field<Optional<Quantity<Length>>> roughness =
+  private final Field<Optional<Double>> roughness =
       optional(
           "roughness",
           ROUGHNESS,
@@ -63,9 +59,9 @@ public abstract class RunFields<S> extends Fields<S> {
           "roughness of the wall, at most a tenth of the bore; needed with a bore",
           "0.1 mm",
           "0.004 in");
-  private final Field<Quantity<Length>> length =
+  private final Field<Double> length =
       needed("length", LENGTH, "Length", "length along the pipe", "90 m", "300 ft");
-  private final Field<Quantity<Length>> rise =
+  private final Field<Double> rise =
       standard(
           "rise",
           RISE,
@@ -99,21 +95,16 @@ public abstract class RunFields<S> extends Fields<S> {
     rule(
         rise,
         List.of(length),
-        values ->
-            Math.abs(Measure.LENGTH.si(values.get(rise))) <= Measure.LENGTH.si(values.get(length)),
-        values ->
-            "cannot exceed the length of the run, " + Measure.LENGTH.write(values.get(length)));
+        values -> Math.abs(values.get(rise)) <= values.get(length),
+        values -> "cannot exceed the length of the run, " + values.written(length));
     rule(
         roughness,
         List.of(bore),
         values ->
             values.get(bore).isEmpty()
                 || values.get(roughness).isEmpty()
-                || Measure.LENGTH.si(values.get(roughness).get())
-                    <= 0.1 * Measure.LENGTH.si(values.get(bore).get()),
-        values ->
-            "cannot exceed a tenth of the bore, "
-                + Measure.LENGTH.write(values.get(bore).orElseThrow()));
+                || values.get(roughness).get() <= 0.1 * values.get(bore).get(),
+        values -> "cannot exceed a tenth of the bore, " + values.written(bore));
   }
 
   /**
@@ -135,17 +126,14 @@ public abstract class RunFields<S> extends Fields<S> {
         values.get(rating),
         values
             .get(roughness)
-            .orElseGet(
-                () ->
-                    Measure.LENGTH.of(
-                        standardPipe.orElseThrow().system().material().newRoughnessM())),
+            .orElseGet(() -> standardPipe.orElseThrow().system().material().newRoughnessM()),
         values.get(length),
         values.get(rise),
         counts);
   }
 
-  private Quantity<Length> bore(Values values, Optional<Double> standardM) {
-    return standardM.map(Measure.LENGTH::of).or(() -> values.get(bore)).orElseThrow();
+  private double bore(Values values, Optional<Double> standardM) {
+    return standardM.or(() -> values.get(bore)).orElseThrow();
   }
 
   /** A pipe of a standard. */

@@ -3,15 +3,10 @@ package sandslurry.design.material;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Pressure;
-import javax.measure.quantity.Temperature;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Kinds;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.material.liquid.Bingham;
@@ -25,17 +20,14 @@ import sandslurry.material.liquid.SandFreeSolids;
 import sandslurry.material.liquid.ViscometerReading;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.ShearRate;
 import sandslurry.units.UnitSystem;
-import si.uom.quantity.Density;
-import si.uom.quantity.DynamicViscosity;
 
 /** The fields of the liquid that carries the sand: water, manure, or one that was measured. */
 public class CarrierFields extends Fields<CarrierSpec> {
-  private static final Limits<Density> DENSITY =
-      Limits.of(Measure.DENSITY, "900 kg/m3", "1300 kg/m3");
-  private static final Limits<DynamicViscosity> VISCOSITY =
-      Limits.of(Measure.VISCOSITY, "0.3 cP", "5000 cP");
+  private static final Type<Double> DENSITY =
+      Type.quantity(Measure.DENSITY, "900 kg/m3", "1300 kg/m3");
+  private static final Type<Double> VISCOSITY =
+      Type.quantity(Measure.VISCOSITY, "0.3 cP", "5000 cP");
 
   /** The liquid of a design or of a state, by any kind of description. */
   public static final Kinds<CarrierSpec> KINDS =
@@ -50,7 +42,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
               new RheologyFields(),
               new ReadingsFields()));
 
-  final Field<Quantity<Temperature>> temperature =
+  final Field<Double> temperature =
       needed(
           "temperature",
           CommonLimits.TEMPERATURE,
@@ -87,15 +79,19 @@ public class CarrierFields extends Fields<CarrierSpec> {
 
   /** Manure liquor by its solids. */
   private static final class ManureFields extends CarrierFields {
-    private final Field<Optional<Quantity<Dimensionless>>> solids =
+    private static final Type<Double> TABLED =
+        Type.quantity(
+            Measure.FRACTION, "0 %", CommonLimits.MOST_SOLIDS, ": " + Carriers.MEASURE_INSTEAD);
+
+    private final Field<Optional<Double>> solids =
         optional(
             "totalSolids",
-            CommonLimits.TOTAL_SOLIDS.quantity(Carriers.MEASURE_INSTEAD),
+            TABLED,
             "from the laboratory",
             "Total solids, no sand",
             "sand-free total solids, by mass of the liquor without sand",
             "3 %");
-    private final Field<Optional<Quantity<Dimensionless>>> laboratory =
+    private final Field<Optional<Double>> laboratory =
         optional(
             "laboratory",
             new LaboratoryFields(),
@@ -118,18 +114,18 @@ public class CarrierFields extends Fields<CarrierSpec> {
   }
 
   /** Sand-free solids from a laboratory value that counts the sand. */
-  private static final class LaboratoryFields extends Fields<Quantity<Dimensionless>> {
+  private static final class LaboratoryFields extends Fields<Double> {
     private final Field<Double> total =
         needed(
             "totalSolids",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "Total solids with sand",
             "total solids as reported, sand included",
             "14 %");
     private final Field<Optional<Double>> sand =
         optional(
             "sand",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "from the volatile solids",
             "Sand in the sample",
             "sand by mass of the sample",
@@ -137,7 +133,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
     private final Field<Optional<Double>> organic =
         optional(
             "volatileSolids",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "from the sand",
             "Volatile solids",
             "volatile solids by mass of the same sample",
@@ -149,7 +145,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
     }
 
     @Override
-    protected Optional<Quantity<Dimensionless>> make(Values values) {
+    protected Optional<Double> make(Values values) {
       double all = values.get(total);
       Optional<Double> ofSand = values.get(sand);
       double free;
@@ -168,27 +164,28 @@ public class CarrierFields extends Fields<CarrierSpec> {
                     + ", the volatile share of dry manure times the total solids");
         return Optional.empty();
       }
-      if (free > CommonLimits.TOTAL_SOLIDS.high()) {
+      double most = CommonLimits.TOTAL_SOLIDS.parse(CommonLimits.MOST_SOLIDS);
+      if (free > most) {
         values.problem(
             total,
             "leaves "
                 + UnitSystem.METRIC.show(Kind.PERCENT, free)
                 + " solids without sand; "
-                + UnitSystem.METRIC.show(Kind.PERCENT, CommonLimits.TOTAL_SOLIDS.high())
+                + UnitSystem.METRIC.show(Kind.PERCENT, most)
                 + " is the most: "
                 + Carriers.MEASURE_INSTEAD);
         return Optional.empty();
       }
-      return Optional.of(Measure.FRACTION.of(free));
+      return Optional.of(free);
     }
   }
 
   /** What every measured liquid has. */
   private abstract static class DenseFields extends CarrierFields {
     /** A liquor that was measured may be thicker than those of the table. */
-    private static final Limits<Dimensionless> SOLIDS = Limits.of(Measure.FRACTION, "0 %", "30 %");
+    private static final Type<Double> SOLIDS = Type.quantity(Measure.FRACTION, "0 %", "30 %");
 
-    final Field<Quantity<Density>> density =
+    final Field<Double> density =
         needed(
             "density",
             DENSITY,
@@ -201,7 +198,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
       super(name, title);
     }
 
-    final Field<Optional<Quantity<Dimensionless>>> solids() {
+    final Field<Optional<Double>> solids() {
       return optional(
           "totalSolids",
           SOLIDS,
@@ -214,7 +211,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
 
   /** A liquid whose viscosity does not depend on the shear rate. */
   private static final class MeasuredFields extends DenseFields {
-    private final Field<Quantity<DynamicViscosity>> viscosity =
+    private final Field<Double> viscosity =
         needed(
             "viscosity",
             VISCOSITY,
@@ -237,28 +234,22 @@ public class CarrierFields extends Fields<CarrierSpec> {
 
   /** A measured law of rheology. */
   private static final class RheologyFields extends DenseFields {
-    private final Field<Optional<Quantity<Dimensionless>>> solids = solids();
+    private final Field<Optional<Double>> solids = solids();
     private final Field<Law> law =
         needed("law", Law.TYPE, "Law", "the law of rheology that was measured");
     private final Field<Double> viscosity =
-        needed(
-            "viscosity",
-            VISCOSITY.si(),
-            "Dynamic viscosity",
-            "dynamic viscosity",
-            "4 mPa.s",
-            "4 cP");
+        needed("viscosity", VISCOSITY, "Dynamic viscosity", "dynamic viscosity", "4 mPa.s", "4 cP");
     private final Field<Double> yield =
         needed(
             "yieldStress",
-            Limits.of(Measure.PRESSURE, "0.001 Pa", "500 Pa").si(),
+            Type.quantity(Measure.PRESSURE, "0.001 Pa", "500 Pa"),
             "Yield stress",
             "yield stress",
             "2 Pa");
     private final Field<Double> plastic =
         needed(
             "plasticViscosity",
-            VISCOSITY.si(),
+            VISCOSITY,
             "Plastic viscosity",
             "plastic viscosity",
             "30 mPa.s",
@@ -266,14 +257,14 @@ public class CarrierFields extends Fields<CarrierSpec> {
     private final Field<Double> consistency =
         needed(
             "consistency",
-            Limits.of(Measure.FRACTION, "0.0003", "500").si(),
+            Type.quantity(Measure.FRACTION, "0.0003", "500"),
             "Consistency [Pa.s^n]",
             "consistency K in Pa.s^n, a bare number",
             "0.5");
     private final Field<Double> index =
         needed(
             "index",
-            Limits.of(Measure.FRACTION, "0.1", "1.5").si(),
+            Type.quantity(Measure.FRACTION, "0.1", "1.5"),
             "Flow index n",
             "flow index n",
             "0.5");
@@ -305,7 +296,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
 
   /** Readings of a viscometer, to which a law is fitted. */
   private static final class ReadingsFields extends DenseFields {
-    private final Field<Optional<Quantity<Dimensionless>>> solids = solids();
+    private final Field<Optional<Double>> solids = solids();
     private final Field<List<ViscometerReading>> readings =
         list(
             "readings",
@@ -358,17 +349,17 @@ public class CarrierFields extends Fields<CarrierSpec> {
 
   /** One reading of a viscometer. */
   private static final class ReadingFields extends Fields<ViscometerReading> {
-    private final Field<Quantity<ShearRate>> rate =
+    private final Field<Double> rate =
         needed(
             "shearRate",
-            Limits.of(Measure.SHEAR_RATE, "0.001 1/s", "100000 1/s"),
+            Type.quantity(Measure.SHEAR_RATE, "0.001 1/s", "100000 1/s"),
             "Shear rate",
             "shear rate at the wall",
             "100 1/s");
-    private final Field<Quantity<Pressure>> stress =
+    private final Field<Double> stress =
         needed(
             "shearStress",
-            Limits.of(Measure.PRESSURE, "0.0001 Pa", "5000 Pa"),
+            Type.quantity(Measure.PRESSURE, "0.0001 Pa", "5000 Pa"),
             "Shear stress",
             "shear stress at that shear rate",
             "4.2 Pa");
@@ -379,9 +370,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
 
     @Override
     protected Optional<ViscometerReading> make(Values values) {
-      return Optional.of(
-          new ViscometerReading(
-              Measure.SHEAR_RATE.si(values.get(rate)), Measure.PRESSURE.si(values.get(stress))));
+      return Optional.of(new ViscometerReading(values.get(rate), values.get(stress)));
     }
   }
 }

@@ -3,14 +3,9 @@ package sandslurry.design.material;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Temperature;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.material.liquid.ViscometerReading;
-import si.uom.quantity.Density;
-import si.uom.quantity.DynamicViscosity;
 
 /** What carries the sand, free of sand. */
 public sealed interface CarrierSpec {
@@ -19,7 +14,7 @@ public sealed interface CarrierSpec {
    *
    * @return the temperature
    */
-  Quantity<Temperature> temperature();
+  double temperatureK();
 
   /**
    * What follows for each kind of liquid.
@@ -52,7 +47,7 @@ public sealed interface CarrierSpec {
    *
    * @return the mass fraction; empty when it is not given
    */
-  default Optional<Quantity<Dimensionless>> solids() {
+  default Optional<Double> solids() {
     return match(
         new Cases<>(
             water -> Optional.empty(),
@@ -68,7 +63,7 @@ public sealed interface CarrierSpec {
    * @param other the temperature
    * @return the liquid
    */
-  default CarrierSpec at(Quantity<Temperature> other) {
+  default CarrierSpec at(double other) {
     return match(
         new Cases<>(
             water -> new WaterSpec(other),
@@ -108,9 +103,9 @@ public sealed interface CarrierSpec {
   /**
    * Water.
    *
-   * @param temperature its temperature
+   * @param temperatureK its temperature
    */
-  record WaterSpec(Quantity<Temperature> temperature) implements CarrierSpec {
+  record WaterSpec(double temperatureK) implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.water().apply(this);
@@ -125,11 +120,10 @@ public sealed interface CarrierSpec {
   /**
    * Manure liquor described by its solids.
    *
-   * @param temperature its temperature
+   * @param temperatureK its temperature
    * @param totalSolids dry solids without sand over mass without sand
    */
-  record ManureSpec(Quantity<Temperature> temperature, Quantity<Dimensionless> totalSolids)
-      implements CarrierSpec {
+  record ManureSpec(double temperatureK, double totalSolids) implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.manure().apply(this);
@@ -144,17 +138,14 @@ public sealed interface CarrierSpec {
   /**
    * A liquid whose rheology is known by its parameters.
    *
-   * @param temperature its temperature
-   * @param density its density
+   * @param temperatureK its temperature
+   * @param densityKgM3 its density
    * @param rheology its law
    * @param totalSolids dry solids without sand over mass without sand, if known: needed to follow a
    *     dilution
    */
   record RheologySpec(
-      Quantity<Temperature> temperature,
-      Quantity<Density> density,
-      Rheology rheology,
-      Optional<Quantity<Dimensionless>> totalSolids)
+      double temperatureK, double densityKgM3, Rheology rheology, Optional<Double> totalSolids)
       implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -165,20 +156,20 @@ public sealed interface CarrierSpec {
   /**
    * A liquid whose rheology is fitted to readings of a viscometer.
    *
-   * @param temperature its temperature in the line, at which it was also measured
-   * @param density its density
+   * @param temperatureK its temperature in the line, at which it was also measured
+   * @param densityKgM3 its density
    * @param readings the readings
    * @param weighting what the readings are equally good in
    * @param law the model asked for; absent means the one that the readings speak for most
    * @param totalSolids dry solids without sand over mass without sand, if known
    */
   record ReadingsSpec(
-      Quantity<Temperature> temperature,
-      Quantity<Density> density,
+      double temperatureK,
+      double densityKgM3,
       List<ViscometerReading> readings,
       RheogramFit.Weighting weighting,
       Optional<String> law,
-      Optional<Quantity<Dimensionless>> totalSolids)
+      Optional<Double> totalSolids)
       implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -199,14 +190,11 @@ public sealed interface CarrierSpec {
   /**
    * A liquid whose density and viscosity were measured.
    *
-   * @param temperature its temperature
-   * @param density its density
-   * @param viscosity its dynamic viscosity
+   * @param temperatureK its temperature
+   * @param densityKgM3 its density
+   * @param viscosityPaS its dynamic viscosity
    */
-  record MeasuredSpec(
-      Quantity<Temperature> temperature,
-      Quantity<Density> density,
-      Quantity<DynamicViscosity> viscosity)
+  record MeasuredSpec(double temperatureK, double densityKgM3, double viscosityPaS)
       implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {

@@ -1,21 +1,19 @@
 package sandslurry.design.material;
 
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
 
 /** The fields of what the mixture might be diluted with. */
 public final class DilutionFields extends Fields<DilutionSpec> {
-  private static final Limits<Dimensionless> RATIO = Limits.of(Measure.FRACTION, "0.5", "50");
+  private static final Type<Double> RATIO = Type.quantity(Measure.FRACTION, "0.5", "50");
 
   /** Total solids of the liquid that is added, by mass. */
-  public final Field<Quantity<Dimensionless>> solids =
+  public final Field<Double> solids =
       standard(
           "totalSolids",
           CommonLimits.TOTAL_SOLIDS,
@@ -24,7 +22,7 @@ public final class DilutionFields extends Fields<DilutionSpec> {
           "total solids of the liquid added, by mass",
           "0.5 %");
 
-  private final Field<Quantity<Dimensionless>> most =
+  private final Field<Double> most =
       standard(
           "mostRatio",
           RATIO,

@@ -1,13 +1,9 @@
 package sandslurry.design.material;
 
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-
 /**
  * A liquid with which the mixture of a line might be diluted.
  *
  * @param totalSolids dry solids of that liquid over its mass; 0 for water
  * @param mostRatio the greatest volume of it to be looked at, over the volume of undiluted mixture
  */
-public record DilutionSpec(
-    Quantity<Dimensionless> totalSolids, Quantity<Dimensionless> mostRatio) {}
+public record DilutionSpec(double totalSolids, double mostRatio) {}

@@ -2,25 +2,20 @@ package sandslurry.design.material;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
-import si.uom.quantity.MassFlowRate;
 
 /** The fields of how much sand the liquid brings. */
 public final class MixtureFields extends Fields<MixtureSpec> {
-  private static final Limits<Dimensionless> MASS = Limits.of(Measure.FRACTION, "0 %", "64 %");
-  private static final Limits<MassFlowRate> RATE =
-      Limits.of(Measure.MASS_FLOW, "0 kg/s", "500 kg/s");
+  private static final Type<Double> MASS = Type.quantity(Measure.FRACTION, "0 %", "64 %");
+  private static final Type<Double> RATE = Type.quantity(Measure.MASS_FLOW, "0 kg/s", "500 kg/s");
   private static final String ONE = "one of the four is given";
 
-  private final Field<Optional<Quantity<Dimensionless>>> volume =
+  private final Field<Optional<Double>> volume =
       optional(
           "volumeFraction",
           CommonLimits.VOLUME_FRACTION,
@@ -28,7 +23,7 @@ public final class MixtureFields extends Fields<MixtureSpec> {
           "Sand by volume",
           "volume of grains over volume of mixture",
           "3 %");
-  private final Field<Optional<Quantity<Dimensionless>>> mass =
+  private final Field<Optional<Double>> mass =
       optional(
           "massFraction",
           MASS,
@@ -36,7 +31,7 @@ public final class MixtureFields extends Fields<MixtureSpec> {
           "Sand by mass",
           "mass of dry sand over mass of mixture",
           "8 %");
-  private final Field<Optional<Quantity<MassFlowRate>>> rate =
+  private final Field<Optional<Double>> rate =
       optional(
           "sandRate",
           RATE,

@@ -2,9 +2,6 @@ package sandslurry.design.material;
 
 import java.util.Optional;
 import java.util.function.Function;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import si.uom.quantity.MassFlowRate;
 
 /** How much sand the carrier brings, in one of four ways. */
 public sealed interface MixtureSpec {
@@ -47,7 +44,7 @@ public sealed interface MixtureSpec {
    *
    * @param fraction volume of grains over volume of mixture
    */
-  record ByVolume(Quantity<Dimensionless> fraction) implements MixtureSpec {
+  record ByVolume(double fraction) implements MixtureSpec {
     @Override
     public <R> R match(
         Function<ByVolume, R> byVolume,
@@ -63,7 +60,7 @@ public sealed interface MixtureSpec {
    *
    * @param fraction mass of dry sand over mass of mixture
    */
-  record ByMass(Quantity<Dimensionless> fraction) implements MixtureSpec {
+  record ByMass(double fraction) implements MixtureSpec {
     @Override
     public <R> R match(
         Function<ByVolume, R> byVolume,
@@ -77,9 +74,9 @@ public sealed interface MixtureSpec {
   /**
    * By the rate at which sand is fed, whatever the flow: less flow then means a thicker mixture.
    *
-   * @param rate mass of dry sand per time
+   * @param rateKgps mass of dry sand per time
    */
-  record ByRate(Quantity<MassFlowRate> rate) implements MixtureSpec {
+  record ByRate(double rateKgps) implements MixtureSpec {
     @Override
     public <R> R match(
         Function<ByVolume, R> byVolume,

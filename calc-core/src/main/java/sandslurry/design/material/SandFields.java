@@ -2,13 +2,9 @@ package sandslurry.design.material;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Seen;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
@@ -19,13 +15,12 @@ import sandslurry.material.sand.StandardSand;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
-import si.uom.quantity.Density;
 
 /** The fields of the sand: its gradation, density and shape. */
 public final class SandFields extends Fields<Sand> {
-  private static final Limits<Length> GRAIN = Limits.of(Measure.LENGTH, "0.001 mm", "25 mm");
-  private static final Limits<Density> DENSITY =
-      Limits.of(Measure.DENSITY, "1500 kg/m3", "5000 kg/m3");
+  private static final Type<Double> GRAIN = Type.quantity(Measure.LENGTH, "0.001 mm", "25 mm");
+  private static final Type<Double> DENSITY =
+      Type.quantity(Measure.DENSITY, "1500 kg/m3", "5000 kg/m3");
 
   /** The gradations that have a name. */
   public static final Type<StandardSand> STANDARD_SAND =
@@ -47,7 +42,7 @@ public final class SandFields extends Fields<Sand> {
           "",
           "Sieve analysis",
           "sieves from fine to coarse or from coarse to fine, log-linear between them");
-  private final Field<Optional<Quantity<Length>>> d50 =
+  private final Field<Optional<Double>> d50 =
       optional(
           "d50",
           GRAIN,
@@ -55,7 +50,7 @@ public final class SandFields extends Fields<Sand> {
           "d50, half is finer",
           "size that half of the sand passes",
           "0.4 mm");
-  private final Field<Optional<Quantity<Length>>> d85 =
+  private final Field<Optional<Double>> d85 =
       optional(
           "d85",
           GRAIN,
@@ -63,7 +58,7 @@ public final class SandFields extends Fields<Sand> {
           "d85, 85 % is finer",
           "size that 85 % of the sand passes; the gradation is log-normal through d50 and d85",
           "0.9 mm");
-  private final Field<Quantity<Density>> density =
+  private final Field<Double> density =
       standard(
           "density",
           DENSITY,
@@ -100,9 +95,8 @@ public final class SandFields extends Fields<Sand> {
         values ->
             values.get(d50).isEmpty()
                 || values.get(d85).isEmpty()
-                || Measure.LENGTH.si(values.get(d85).get())
-                    >= Measure.LENGTH.si(values.get(d50).get()),
-        values -> "must not be below d50, which is " + Measure.LENGTH.write(values.get(d50).get()));
+                || values.get(d85).get() >= values.get(d50).get(),
+        values -> "must not be below d50, which is " + values.written(d50));
   }
 
   private static boolean isList(Seen seen) {
@@ -126,10 +120,7 @@ public final class SandFields extends Fields<Sand> {
       gradation = values.get(named).orElseThrow().middle();
       source = values.get(named).orElseThrow().label();
     } else {
-      gradation =
-          Gradation.ofD50D85(
-              Measure.LENGTH.si(values.get(d50).orElseThrow()),
-              Measure.LENGTH.si(values.get(d85).orElseThrow()));
+      gradation = Gradation.ofD50D85(values.get(d50).orElseThrow(), values.get(d85).orElseThrow());
       source = "log-normal through the d50 and d85 given";
     }
     // What is finer than the boundary belongs to the liquid; of a sand, most must be left.
@@ -149,9 +140,9 @@ public final class SandFields extends Fields<Sand> {
 
   /** One sieve of an analysis. */
   private static final class SieveFields extends Fields<SievePoint> {
-    private final Field<Quantity<Length>> size =
+    private final Field<Double> size =
         needed("size", GRAIN, "Sieve opening", "opening of the sieve", "0.6 mm", "600 um");
-    private final Field<Quantity<Dimensionless>> passing =
+    private final Field<Double> passing =
         needed(
             "passing", CommonLimits.SHARE, "Passing by mass", "share by mass that passes", "55 %");
 
@@ -161,9 +152,7 @@ public final class SandFields extends Fields<Sand> {
 
     @Override
     protected Optional<SievePoint> make(Values values) {
-      return Optional.of(
-          new SievePoint(
-              Measure.LENGTH.si(values.get(size)), Measure.FRACTION.si(values.get(passing))));
+      return Optional.of(new SievePoint(values.get(size), values.get(passing)));
     }
   }
 
@@ -172,7 +161,7 @@ public final class SandFields extends Fields<Sand> {
     private final Field<Double> corey =
         standard(
             "corey",
-            Limits.of(Measure.FRACTION, "0.2", "1").si(),
+            Type.quantity(Measure.FRACTION, "0.2", "1"),
             "0.7",
             "Shape, Corey factor",
             "Corey shape factor",
@@ -180,7 +169,7 @@ public final class SandFields extends Fields<Sand> {
     private final Field<Double> roundness =
         standard(
             "roundness",
-            Limits.of(Measure.FRACTION, "0", "6").si(),
+            Type.quantity(Measure.FRACTION, "0", "6"),
             "3.5",
             "Shape, roundness",
             "roundness of Powers",
@@ -188,7 +177,7 @@ public final class SandFields extends Fields<Sand> {
     private final Field<Double> sphericity =
         standard(
             "sphericity",
-            Limits.of(Measure.FRACTION, "0.3", "1").si(),
+            Type.quantity(Measure.FRACTION, "0.3", "1"),
             "0.8",
             "Shape, sphericity",
             "sphericity",

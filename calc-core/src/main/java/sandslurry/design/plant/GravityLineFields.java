@@ -6,7 +6,6 @@ import sandslurry.design.station.ConduitFields;
 import sandslurry.design.station.GravitySpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
@@ -26,7 +25,7 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
   private final Field<Optional<Double>> width =
       optional(
           "width",
-          Limits.of(Measure.LENGTH, "50 mm", "10 m").si(),
+          Type.quantity(Measure.LENGTH, "50 mm", "10 m"),
           "a pipe",
           "Width of channel",
           "width of the floor of an open channel",
@@ -35,7 +34,7 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
   private final Field<Double> side =
       standard(
           "sideSlope",
-          Limits.of(Measure.FRACTION, "0", "5").si(),
+          Type.quantity(Measure.FRACTION, "0", "5"),
           "0",
           "Side slope, run to rise",
           "run over rise of the walls of the channel, 0 for upright ones",
@@ -43,7 +42,7 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
   private final Field<Optional<Double>> wall =
       optional(
           "wallHeight",
-          Limits.of(Measure.LENGTH, "50 mm", "5 m").si(),
+          Type.quantity(Measure.LENGTH, "50 mm", "5 m"),
           "needed with a channel",
           "Height of walls",
           "height of the walls of the channel",
@@ -52,7 +51,7 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
   private final Field<Optional<Double>> length =
       optional(
           "length",
-          CommonLimits.SIDE.si(),
+          CommonLimits.SIDE,
           "its fall is not compared with the levels",
           "Length of gravity pipe",
           "length from unit to unit; its fall is held against their levels",
@@ -61,7 +60,7 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
   private final Field<Double> freeboard =
       standard(
           "freeboard",
-          Limits.of(Measure.LENGTH, "0 mm", "5 m").si(),
+          Type.quantity(Measure.LENGTH, "0 mm", "5 m"),
           "50 mm",
           "Freeboard at its end",
           "how far it ends above the highest water that it flows into (default: common practice, no"

@@ -4,15 +4,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Time;
-import javax.measure.quantity.Volume;
 import sandslurry.design.plant.PlantSpec.FlushSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
@@ -26,17 +22,14 @@ import sandslurry.plant.unit.SplitterUnit;
 import sandslurry.separation.channel.OpenChannel;
 import sandslurry.units.InUnit;
 import sandslurry.units.Measure;
-import si.uom.quantity.MassFlowRate;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The fields of a pen, and of how it is scraped or flushed. */
 final class PenFields extends Fields<PenSpec> {
-  private static final Limits<Dimensionless> HEADS = Limits.of(Measure.FRACTION, "0", "100000");
-  private static final Limits<MassFlowRate> MILK =
-      Limits.of(Measure.MASS_FLOW, "0 kg/d", "100 kg/d");
-  private static final Limits<MassFlowRate> STALL_SAND =
-      Limits.of(Measure.MASS_FLOW, "0 kg/d", "200 kg/d");
-  private static final Limits<Time> INTERVAL = Limits.of(Measure.TIME, "0.1 h", "72 h");
+  private static final Type<Double> HEADS = Type.quantity(Measure.FRACTION, "0", "100000");
+  private static final Type<Double> MILK = Type.quantity(Measure.MASS_FLOW, "0 kg/d", "100 kg/d");
+  private static final Type<Double> STALL_SAND =
+      Type.quantity(Measure.MASS_FLOW, "0 kg/d", "200 kg/d");
+  private static final Type<Double> INTERVAL = Type.quantity(Measure.TIME, "0.1 h", "72 h");
 
   /** How long a scraping lasts unless it is given: common practice, no source. */
   private static final double SCRAPING_S = 1800;
@@ -53,30 +46,26 @@ final class PenFields extends Fields<PenSpec> {
           "name of the stream that the pen makes, manure and flush water together",
           "manure north");
   private final Field<Double> cows =
-      standard("cows", HEADS.si(), "0", "Lactating cows", "lactating cows", "300");
+      standard("cows", HEADS, "0", "Lactating cows", "lactating cows", "300");
   private final Field<Double> milk =
-      standard(
-          "milk", MILK.si(), "36 kg/d", "Milk of a cow", "milk of a cow", "36 kg/d", "80 lb/d");
-  private final Field<Double> dry =
-      standard("dryCows", HEADS.si(), "0", "Dry cows", "dry cows", "40");
-  private final Field<Double> heifers =
-      standard("heifers", HEADS.si(), "0", "Heifers", "heifers", "60");
-  private final Field<Double> calves =
-      standard("calves", HEADS.si(), "0", "Calves", "calves", "20");
+      standard("milk", MILK, "36 kg/d", "Milk of a cow", "milk of a cow", "36 kg/d", "80 lb/d");
+  private final Field<Double> dry = standard("dryCows", HEADS, "0", "Dry cows", "dry cows", "40");
+  private final Field<Double> heifers = standard("heifers", HEADS, "0", "Heifers", "heifers", "60");
+  private final Field<Double> calves = standard("calves", HEADS, "0", "Calves", "calves", "20");
   private final Field<Range> factor =
       standard(
           "manureFactor",
-          new Span<>(Limits.of(Measure.FRACTION, "0.3", "3").si(), Range::new),
+          new Span<>(Type.quantity(Measure.FRACTION, "0.3", "3"), Range::new),
           "1",
           "Manure over equation",
           "manure over that of the equation",
           "1");
   private final Field<Double> stalls =
-      standard("stalls", HEADS.si(), "0", "Sand-bedded stalls", "stalls bedded with sand", "300");
+      standard("stalls", HEADS, "0", "Sand-bedded stalls", "stalls bedded with sand", "300");
   private final Field<Range> sand =
       standard(
           "sandPerStall",
-          new Span<>(STALL_SAND.si(), Range::new),
+          new Span<>(STALL_SAND, Range::new),
           "0 kg/d",
           "Dry sand a stall",
           "bedding sand use of a stall, dry",
@@ -85,7 +74,7 @@ final class PenFields extends Fields<PenSpec> {
   private final Field<Range> water =
       standard(
           "water",
-          new Span<>(CommonLimits.WATER.si(), Range::new),
+          new Span<>(CommonLimits.WATER, Range::new),
           "0 m3/d",
           "Water of the pen",
           "wash, drinking and rain water of the whole pen",
@@ -94,7 +83,7 @@ final class PenFields extends Fields<PenSpec> {
   private final Field<Double> interval =
       standard(
           "scrapeInterval",
-          INTERVAL.si(),
+          INTERVAL,
           "8 h",
           "Scraping interval",
           "time between two scrapings or flushes",
@@ -102,7 +91,7 @@ final class PenFields extends Fields<PenSpec> {
   private final Field<Optional<Double>> first =
       optional(
           "firstScraping",
-          CommonLimits.CLOCK.si(),
+          CommonLimits.CLOCK,
           "fed evenly all day",
           "First one at",
           "time of the day at which one of them starts; the interval then divides 24 h",
@@ -110,7 +99,7 @@ final class PenFields extends Fields<PenSpec> {
   private final Field<Optional<Double>> lasts =
       optional(
           "scrapeDuration",
-          CommonLimits.RUNNING_TIME.si(),
+          CommonLimits.RUNNING_TIME,
           "30 min, or the flush",
           "Each comes within",
           "how long the manure of one scraping or flush takes to come",
@@ -215,10 +204,9 @@ final class PenFields extends Fields<PenSpec> {
 
   /** How a pen is flushed. */
   private static final class FlushFields extends Fields<FlushFields.Water> {
-    private static final Limits<Volume> VOLUME = Limits.of(Measure.VOLUME, "0.1 m3", "1000 m3");
-    private static final Limits<VolumetricFlowRate> RATE =
-        Limits.of(Measure.FLOW, "0.001 m3/s", "10 m3/s");
-    private static final Limits<Dimensionless> SLOPE = Limits.of(Measure.FRACTION, "0.1 %", "10 %");
+    private static final Type<Double> VOLUME = Type.quantity(Measure.VOLUME, "0.1 m3", "1000 m3");
+    private static final Type<Double> RATE = Type.quantity(Measure.FLOW, "0.001 m3/s", "10 m3/s");
+    private static final Type<Double> SLOPE = Type.quantity(Measure.FRACTION, "0.1 %", "10 %");
 
     /** A flush, without the name of its pen. */
     private record Water(String in, OpenChannel alley, double length, double volume, double rate) {
@@ -237,7 +225,7 @@ final class PenFields extends Fields<PenSpec> {
     private final Field<Double> volume =
         needed(
             "volume",
-            VOLUME.si(),
+            VOLUME,
             "Water of one flush",
             "volume of water of one flush",
             "40 m3",
@@ -245,28 +233,22 @@ final class PenFields extends Fields<PenSpec> {
     private final Field<Double> rate =
         needed(
             "rate",
-            RATE.si(),
+            RATE,
             "Rate of the flush",
             "rate at which it is let out",
             "0.4 m3/s",
             "6500 gpm");
     private final Field<Double> length =
         needed(
-            "length",
-            CommonLimits.SIDE.si(),
-            "Alley length",
-            "length of the alley",
-            "90 m",
-            "300 ft");
+            "length", CommonLimits.SIDE, "Alley length", "length of the alley", "90 m", "300 ft");
     private final Field<Double> width =
-        needed(
-            "width", CommonLimits.SIDE.si(), "Alley width", "width of the alley", "3.6 m", "12 ft");
+        needed("width", CommonLimits.SIDE, "Alley width", "width of the alley", "3.6 m", "12 ft");
     private final Field<Double> slope =
-        needed("slope", SLOPE.si(), "Alley slope", "slope of the alley", "3 %");
+        needed("slope", SLOPE, "Alley slope", "slope of the alley", "3 %");
     private final Field<Double> manning =
         standard(
             "manning",
-            CommonLimits.MANNING.si(),
+            CommonLimits.MANNING,
             String.valueOf(Flush.ALLEY_MANNING),
             "Alley, Manning's n",
             "Manning's roughness n of the alley",

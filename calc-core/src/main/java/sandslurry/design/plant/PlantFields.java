@@ -24,7 +24,6 @@ import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Kinds;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
@@ -66,7 +65,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Double> dissolved =
       standard(
           "dissolvedShare",
-          CommonLimits.SHARE.si(),
+          CommonLimits.SHARE,
           "20 %",
           "Dissolved, of solids",
           "dissolved solids over the dry matter of manure",
@@ -74,7 +73,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Double> fibre =
       standard(
           "fibreShare",
-          CommonLimits.SHARE.si(),
+          CommonLimits.SHARE,
           "54 %",
           "Fibre, of solids",
           "fibre over the dry matter of manure; the rest are organic fines",
@@ -82,7 +81,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Double> coating =
       standard(
           "coatingFactor",
-          CommonLimits.COATING.si(),
+          CommonLimits.COATING,
           "1",
           "Coated grains, factor",
           "settling velocity of coated grains over that of clean ones",
@@ -111,7 +110,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Double> porosity =
       standard(
           "porosity",
-          CommonLimits.MOST_SHARE.si(),
+          CommonLimits.MOST_SHARE,
           "40 %",
           "Porosity of sand",
           "pores over bulk volume of settled and heaped sand",
@@ -119,7 +118,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Double> rebedded =
       standard(
           "rebeddedShare",
-          CommonLimits.SHARE.si(),
+          CommonLimits.SHARE,
           "95 %",
           "Recovered sand reused as bedding",
           "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
@@ -128,7 +127,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Range> reaching =
       standard(
           "sandReachingPlant",
-          new Span<>(CommonLimits.POSITIVE_SHARE.si(), Range::new),
+          new Span<>(CommonLimits.POSITIVE_SHARE, Range::new),
           "100 %",
           "Sand reaching plant",
           "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys and"
@@ -137,7 +136,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Optional<Range>> settleable =
       optional(
           "organicSettleableShare",
-          new Span<>(CommonLimits.SHARE.si(), Range::new),
+          new Span<>(CommonLimits.SHARE, Range::new),
           "default: 55 %, 35 to 75",
           "Fibre that settles",
           "share of the fibre that settles",
@@ -145,7 +144,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Range> settling =
       standard(
           "organicSettlingVelocity",
-          new Span<>(Limits.of(Measure.SPEED, "0.001 mm/s", "50 mm/s").si(), Range::new),
+          new Span<>(Type.quantity(Measure.SPEED, "0.001 mm/s", "50 mm/s"), Range::new),
           "3 mm/s",
           "Its settling velocity",
           "settling velocity of that fibre in a liquor as thin as water; the liquor slows it, but"
@@ -195,7 +194,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   private final Field<Double> yard =
       standard(
           "yardLevel",
-          CommonLimits.SITE_LEVEL.si(),
+          CommonLimits.SITE_LEVEL,
           "0 m",
           "Level of the yard",
           "level of the yard above the datum of the plant; the height of a platform is measured from"
@@ -224,7 +223,7 @@ public final class PlantFields extends Fields<PlantSpec> {
       String field, String label, String meaning, String... examples) {
     return optional(
         field,
-        CommonLimits.TEMPERATURE.si(),
+        CommonLimits.TEMPERATURE,
         "default: as the states of the line, else the temperature of the liquid",
         label,
         meaning,
@@ -425,7 +424,7 @@ public final class PlantFields extends Fields<PlantSpec> {
     private final Field<Double> flow =
         needed(
             "flow",
-            CommonLimits.WATER.si(),
+            CommonLimits.WATER,
             "Flow rate",
             "flow rate, unless a mode says otherwise",
             "1 m3/h",
@@ -433,7 +432,7 @@ public final class PlantFields extends Fields<PlantSpec> {
     private final Field<Optional<Double>> most =
         optional(
             "most",
-            CommonLimits.WATER.si(),
+            CommonLimits.WATER,
             "none is looked for",
             "Could be at most",
             "the most that could be had; more water is looked for as a cure in the first that has"
@@ -485,7 +484,7 @@ public final class PlantFields extends Fields<PlantSpec> {
     private final Field<Range> power =
         needed(
             "power",
-            new Span<>(Limits.of(Measure.POWER, "0 kW", "2000 kW").si(), Range::new),
+            new Span<>(Type.quantity(Measure.POWER, "0 kW", "2000 kW"), Range::new),
             "Electric power",
             "electric power that it draws",
             "3 kW",
@@ -519,10 +518,9 @@ public final class PlantFields extends Fields<PlantSpec> {
             "name of the mode",
             "recycle dilutes");
     private final Field<Double> from =
-        needed(
-            "from", CommonLimits.CLOCK.si(), "From", "time of the day at which it starts", "0 h");
+        needed("from", CommonLimits.CLOCK, "From", "time of the day at which it starts", "0 h");
     private final Field<Double> to =
-        needed("to", CommonLimits.CLOCK.si(), "To", "time of the day at which it ends", "20 h");
+        needed("to", CommonLimits.CLOCK, "To", "time of the day at which it ends", "20 h");
     private final Field<List<Map.Entry<String, Double>>> flows =
         list(
             "flows",
@@ -557,7 +555,7 @@ public final class PlantFields extends Fields<PlantSpec> {
         needed(
             "stream", Type.name("a pump or fresh water"), "Stream", "name of the stream", "wash");
     private final Field<Double> flow =
-        needed("flow", CommonLimits.WATER.si(), "Flow rate", "flow rate in this mode", "0 m3/h");
+        needed("flow", CommonLimits.WATER, "Flow rate", "flow rate in this mode", "0 m3/h");
 
     ModeFlowFields() {
       super("flow", "flow rate");

@@ -5,7 +5,6 @@ import java.util.Optional;
 import sandslurry.design.plant.PlantSpec.Prices;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
@@ -15,7 +14,7 @@ import sandslurry.units.Measure;
 /** The fields of the user's prices. */
 final class PriceFields extends Fields<Prices> {
   private static final Type<Double> PER_VOLUME =
-      Limits.of(Measure.VOLUME, "0.001 m3", "10000 m3").si();
+      Type.quantity(Measure.VOLUME, "0.001 m3", "10000 m3");
 
   private final Field<String> currency =
       standard(
@@ -29,7 +28,7 @@ final class PriceFields extends Fields<Prices> {
           "sand",
           "Price of sand delivered",
           "12",
-          Limits.of(Measure.MASS, "1 kg", "1000000 kg").si(),
+          Type.quantity(Measure.MASS, "1 kg", "1000000 kg"),
           "1 t",
           "1 ton");
   private final Field<Optional<Range>> hauling =
@@ -39,7 +38,7 @@ final class PriceFields extends Fields<Prices> {
           "electricity",
           "Price of electricity",
           "0.15",
-          Limits.of(Measure.ENERGY, "0.001 kWh", "10000 kWh").si(),
+          Type.quantity(Measure.ENERGY, "0.001 kWh", "10000 kWh"),
           "1 kWh");
   private final Field<Optional<Range>> water =
       price("water", "Price of water", "1.2", PER_VOLUME, "1 m3", "1000 gal");
@@ -79,7 +78,7 @@ final class PriceFields extends Fields<Prices> {
       this.price =
           needed(
               "price",
-              new Span<>(Limits.of(Measure.FRACTION, "0", "1000000").si(), Range::new),
+              new Span<>(Type.quantity(Measure.FRACTION, "0", "1000000"), Range::new),
               "Price",
               "price of that amount",
               price);

@@ -4,16 +4,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
 import sandslurry.design.material.SandFields;
 import sandslurry.design.plant.PlantSpec.Targets;
 import sandslurry.design.plant.PlantSpec.WantedGradation;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Seen;
+import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.material.sand.StandardSand;
 import sandslurry.plant.unit.UnitFields;
@@ -24,14 +22,14 @@ import sandslurry.units.UnitSystem;
 
 /** The fields of what a plant is judged by. */
 final class TargetFields extends Fields<Targets> {
-  private static final Limits<Dimensionless> LIQUOR = Limits.of(Measure.FRACTION, "0.1 %", "50 %");
+  private static final Type<Double> LIQUOR = Type.quantity(Measure.FRACTION, "0.1 %", "50 %");
   private static final String GRADATION = "gradation";
   private static final SieveFields SIEVE = new SieveFields();
 
   private final Field<Double> capture =
       standard(
           "sandCapture",
-          CommonLimits.SHARE.si(),
+          CommonLimits.SHARE,
           "85 %",
           "Sand recovery, least",
           "least share of the flushed sand that is recovered",
@@ -39,7 +37,7 @@ final class TargetFields extends Fields<Targets> {
   private final Field<Double> organic =
       standard(
           "bedOrganicMatter",
-          CommonLimits.SHARE.si(),
+          CommonLimits.SHARE,
           "3 %",
           "Organic matter in sand",
           "most organic matter in the dry matter of recovered sand",
@@ -47,7 +45,7 @@ final class TargetFields extends Fields<Targets> {
   private final Field<Double> moisture =
       standard(
           "bedMoisture",
-          CommonLimits.SHARE.si(),
+          CommonLimits.SHARE,
           "20 %",
           "Moisture of sand, most",
           "most water in recovered sand, by mass",
@@ -55,7 +53,7 @@ final class TargetFields extends Fields<Targets> {
   private final Field<Optional<Double>> liquor =
       optional(
           "liquorSolids",
-          LIQUOR.si(),
+          LIQUOR,
           "not judged",
           "Solids of liquor, most",
           "most total solids of the liquor",
@@ -63,7 +61,7 @@ final class TargetFields extends Fields<Targets> {
   private final Field<Optional<Double>> storage =
       optional(
           "storage",
-          CommonLimits.WAIT.si().map(InUnit::days),
+          CommonLimits.WAIT.map(InUnit::days),
           "not judged",
           "Time of storage, least",
           "least time of storage",
@@ -129,26 +127,21 @@ final class TargetFields extends Fields<Targets> {
 
   /** A sieve of the gradation wanted. */
   private static final class SieveFields extends Fields<StandardSand.Limit> {
-    private static final Limits<Length> SIEVE = Limits.of(Measure.LENGTH, "0.075 mm", "100 mm");
+    private static final Type<Double> SIEVE = Type.quantity(Measure.LENGTH, "0.075 mm", "100 mm");
 
     private final Field<Double> size =
-        needed("size", SIEVE.si(), "Sieve opening", "opening of the sieve", "0.3 mm");
+        needed("size", SIEVE, "Sieve opening", "opening of the sieve", "0.3 mm");
     private final Field<Double> least =
         standard(
             "least",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "0 %",
             "Least passing",
             "least share that may pass it",
             "5 %");
     private final Field<Double> most =
         standard(
-            "most",
-            CommonLimits.SHARE.si(),
-            "100 %",
-            "Most passing",
-            "most that may pass it",
-            "30 %");
+            "most", CommonLimits.SHARE, "100 %", "Most passing", "most that may pass it", "30 %");
 
     SieveFields() {
       super("sieve", "sieve");

@@ -12,14 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
 import sandslurry.design.plant.YearSpec.EmptyingSpec;
 import sandslurry.design.plant.YearSpec.MonthSpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.account.StorageYear.Emptying;
@@ -31,9 +28,8 @@ import sandslurry.units.Measure;
 
 /** The fields of the year of a plant: its weather, and when storages are emptied. */
 final class YearFields extends Fields<YearSpec> {
-  private static final Limits<Length> RAIN = Limits.of(Measure.LENGTH, "0 mm", "2000 mm");
-  private static final Limits<Temperature> AIR =
-      Limits.of(Measure.TEMPERATURE, "-40 degC", "45 degC");
+  private static final Type<Double> RAIN = Type.quantity(Measure.LENGTH, "0 mm", "2000 mm");
+  private static final Type<Double> AIR = Type.quantity(Measure.TEMPERATURE, "-40 degC", "45 degC");
   private static final Type<Month> MONTH =
       Type.choice(Arrays.asList(Month.values()), YearFields::word, YearFields::word);
   private static final OwnFields OWN = new OwnFields();
@@ -57,7 +53,7 @@ final class YearFields extends Fields<YearSpec> {
   private final Field<Double> pan =
       standard(
           "panCoefficient",
-          Limits.of(Measure.FRACTION, "30 %", "120 %").si(),
+          Type.quantity(Measure.FRACTION, "30 %", "120 %"),
           "70 %",
           "Pan coefficient",
           "evaporation of the storage over that of a class A pan, for a record of a pan (default:"
@@ -66,7 +62,7 @@ final class YearFields extends Fields<YearSpec> {
   private final Field<Double> least =
       standard(
           "leastLiquor",
-          CommonLimits.TEMPERATURE.si(),
+          CommonLimits.TEMPERATURE,
           "1 degC",
           "Liquor no colder than",
           "the liquor is as warm as the air of its month, but no colder than this (default: own"
@@ -205,19 +201,18 @@ final class YearFields extends Fields<YearSpec> {
     private final Field<Optional<Double>> temperature =
         optional(
             "temperature",
-            AIR.si(),
+            AIR,
             RECORDED,
             "Temperature",
             "mean temperature of the air, or of the liquor where that is known",
             "-6 degC",
             "21 degF");
     private final Field<Optional<Double>> rain =
-        optional(
-            "rain", RAIN.si(), RECORDED, "Rain", "rain, and snow by its water", "80 mm", "3.1 in");
+        optional("rain", RAIN, RECORDED, "Rain", "rain, and snow by its water", "80 mm", "3.1 in");
     private final Field<Optional<Double>> evaporation =
         optional(
             "evaporation",
-            RAIN.si(),
+            RAIN,
             RECORDED,
             "Evaporation",
             "evaporation of the storage itself, not of a pan",
@@ -248,7 +243,7 @@ final class YearFields extends Fields<YearSpec> {
     private final Field<Optional<Double>> volume =
         optional(
             "volume",
-            CommonLimits.CONTENTS.si(),
+            CommonLimits.CONTENTS,
             "by its share",
             "Volume taken",
             "volume taken, or all there is",
@@ -257,7 +252,7 @@ final class YearFields extends Fields<YearSpec> {
     private final Field<Optional<Double>> share =
         optional(
             "share",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "by its volume",
             "Share taken",
             "share taken of the liquid that is held",

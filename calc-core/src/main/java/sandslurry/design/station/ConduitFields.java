@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
+import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
 
@@ -19,7 +19,7 @@ public abstract class ConduitFields<S> extends Fields<S> {
   protected final Field<Optional<Double>> bore =
       optional(
           "bore",
-          CommonLimits.BORE.si(),
+          CommonLimits.BORE,
           "an open channel, where there may be one",
           "Bore of gravity pipe",
           "inside diameter",
@@ -30,7 +30,7 @@ public abstract class ConduitFields<S> extends Fields<S> {
   protected final Field<Optional<Double>> slope =
       optional(
           "slope",
-          Limits.of(Measure.FRACTION, "0.01 %", "30 %").si(),
+          Type.quantity(Measure.FRACTION, "0.01 %", "30 %"),
           "what the levels of its two units leave over its length",
           "Slope of gravity pipe",
           "fall over length",
@@ -39,7 +39,7 @@ public abstract class ConduitFields<S> extends Fields<S> {
   private final Field<Double> manning =
       standard(
           "manning",
-          CommonLimits.MANNING.si(),
+          CommonLimits.MANNING,
           "0.013",
           "Manning's n of pipe",
           "Manning's roughness n of pipe or channel",

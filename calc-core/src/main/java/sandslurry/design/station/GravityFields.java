@@ -2,18 +2,14 @@ package sandslurry.design.station;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Values;
-import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The fields of a pipe or channel by gravity with a flow rate of its own. */
 public final class GravityFields extends ConduitFields<GravityRunSpec> {
-  private final Field<Quantity<VolumetricFlowRate>> flow =
+  private final Field<Double> flow =
       needed(
           "flow",
           CommonLimits.FLOW,
@@ -21,7 +17,7 @@ public final class GravityFields extends ConduitFields<GravityRunSpec> {
           "flow rate that it must carry",
           "30 L/s",
           "480 gal/min");
-  private final Field<Optional<Quantity<VolumetricFlowRate>>> least =
+  private final Field<Optional<Double>> least =
       optional(
           "leastFlow",
           CommonLimits.FLOW,
@@ -30,7 +26,7 @@ public final class GravityFields extends ConduitFields<GravityRunSpec> {
           "least flow rate that still brings sand, averaged over an hour; by it the sand is judged",
           "10 L/s",
           "160 gal/min");
-  private final Field<Optional<Quantity<Dimensionless>>> sand =
+  private final Field<Optional<Double>> sand =
       optional(
           "sandFraction",
           CommonLimits.VOLUME_FRACTION,
@@ -47,10 +43,8 @@ public final class GravityFields extends ConduitFields<GravityRunSpec> {
     rule(
         least,
         List.of(flow),
-        values ->
-            values.get(least).isEmpty()
-                || Measure.FLOW.si(values.get(least).get()) <= Measure.FLOW.si(values.get(flow)),
-        values -> "must not be above the flow rate of " + Measure.FLOW.write(values.get(flow)));
+        values -> values.get(least).isEmpty() || values.get(least).get() <= values.get(flow),
+        values -> "must not be above the flow rate of " + values.written(flow));
   }
 
   @Override

@@ -2,23 +2,17 @@ package sandslurry.design.station;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Pressure;
-import javax.measure.quantity.Time;
 import sandslurry.design.station.ServiceSpec.ObservedSpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The fields of a pressure and a flow rate read on site. */
 public final class ObservedFields extends Fields<ObservedSpec> {
-  private final Field<Quantity<VolumetricFlowRate>> flow =
+  private final Field<Double> flow =
       needed(
           "flow",
           CommonLimits.FLOW,
@@ -26,18 +20,18 @@ public final class ObservedFields extends Fields<ObservedSpec> {
           "flow rate of mixture read on site",
           "24 L/s",
           "380 gal/min");
-  private final Field<Optional<Quantity<Dimensionless>>> flowUncertainty =
+  private final Field<Optional<Double>> flowUncertainty =
       optional(
           "flowUncertainty",
-          Limits.of(Measure.FRACTION, "0 %", "50 %"),
+          Type.quantity(Measure.FRACTION, "0 %", "50 %"),
           "default: 5 % (common practice, no source)",
           "Uncertainty of it",
           "share within which the flow rate read is right, nineteen times out of twenty",
           "5 %");
-  private final Field<Quantity<Pressure>> pressure =
+  private final Field<Double> pressure =
       needed(
           "pressure",
-          Limits.of(Measure.PRESSURE, "-100 kPa", "50 MPa"),
+          Type.quantity(Measure.PRESSURE, "-100 kPa", "50 MPa"),
           "Pressure read",
           "gauge pressure read while that flow rate ran",
           "140 kPa",
@@ -56,19 +50,19 @@ public final class ObservedFields extends Fields<ObservedSpec> {
           "It was read",
           "where the pressure was read: at the start of the line, behind any pump, or as the rise"
               + " from before the pump to behind it at the same height");
-  private final Field<Optional<Quantity<Pressure>>> uncertainty =
+  private final Field<Optional<Double>> uncertainty =
       optional(
           "pressureUncertainty",
-          Limits.of(Measure.PRESSURE, "0 kPa", "5 MPa"),
+          Type.quantity(Measure.PRESSURE, "0 kPa", "5 MPa"),
           "default: 3 % of it (common practice, no source)",
           "Uncertainty of it",
           "pressure within which the pressure read is right, nineteen times out of twenty",
           "5 kPa",
           "1 psi");
-  private final Field<Optional<Quantity<Time>>> since =
+  private final Field<Optional<Double>> since =
       optional(
           "runningTimeSinceCleaning",
-          Limits.of(Measure.TIME, "1 min", "100000 h"),
+          Type.quantity(Measure.TIME, "1 min", "100000 h"),
           "not known",
           "Running since cleaning",
           "hours that the line has run since it was last known to be clean",

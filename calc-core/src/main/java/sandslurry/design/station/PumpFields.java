@@ -6,14 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Frequency;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Power;
-import javax.measure.quantity.Pressure;
-import javax.measure.quantity.Time;
-import javax.measure.quantity.Volume;
 import sandslurry.design.station.PumpSpec.CurvePoint;
 import sandslurry.design.station.PumpSpec.CurveSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
@@ -25,7 +17,6 @@ import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
 import sandslurry.fact.Kinds;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.pump.piston.HydraulicDrive;
@@ -33,7 +24,6 @@ import sandslurry.pump.rotodynamic.PumpGroup.Arrangement;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
-import si.uom.quantity.VolumetricFlowRate;
 
 /**
  * The fields that every pump has.
@@ -41,20 +31,18 @@ import si.uom.quantity.VolumetricFlowRate;
  * @param <S> what is made of them
  */
 public abstract class PumpFields<S> extends Fields<S> {
-  private static final Limits<Frequency> SPEED = Limits.of(Measure.FREQUENCY, "50 rpm", "6000 rpm");
-  private static final Limits<Length> IMPELLER = Limits.of(Measure.LENGTH, "50 mm", "2000 mm");
-  private static final Limits<Dimensionless> EFFICIENCY =
-      Limits.of(Measure.FRACTION, "20 %", "100 %");
-  private static final Limits<VolumetricFlowRate> ALLOWED_FLOW =
-      Limits.of(Measure.FLOW, "0.01 L/s", "2000 L/s");
-  private static final Limits<Length> NPSH = Limits.of(Measure.LENGTH, "0.1 m", "30 m");
-  private static final Limits<Power> MOTOR = Limits.of(Measure.POWER, "0.1 kW", "2000 kW");
-  private static final Limits<Dimensionless> SERVICE_FACTOR =
-      Limits.of(Measure.FRACTION, "1", "1.5");
+  private static final Type<Double> SPEED = Type.quantity(Measure.FREQUENCY, "50 rpm", "6000 rpm");
+  private static final Type<Double> IMPELLER = Type.quantity(Measure.LENGTH, "50 mm", "2000 mm");
+  private static final Type<Double> EFFICIENCY = Type.quantity(Measure.FRACTION, "20 %", "100 %");
+  private static final Type<Double> ALLOWED_FLOW =
+      Type.quantity(Measure.FLOW, "0.01 L/s", "2000 L/s");
+  private static final Type<Double> NPSH = Type.quantity(Measure.LENGTH, "0.1 m", "30 m");
+  private static final Type<Double> MOTOR = Type.quantity(Measure.POWER, "0.1 kW", "2000 kW");
+  private static final Type<Double> SERVICE_FACTOR = Type.quantity(Measure.FRACTION, "1", "1.5");
   private static final int MOST_PUMPS = 6;
   private static final int FEWEST_POINTS = 3;
 
-  private final Field<Optional<Quantity<Power>>> rating =
+  private final Field<Optional<Double>> rating =
       optional(
           "motorRating",
           MOTOR,
@@ -63,7 +51,7 @@ public abstract class PumpFields<S> extends Fields<S> {
           "power that the motor of each pump gives at its shaft all day",
           "18.5 kW",
           "25 hp");
-  private final Field<Quantity<Dimensionless>> factor =
+  private final Field<Double> factor =
       standard(
           "serviceFactor",
           SERVICE_FACTOR,
@@ -94,7 +82,7 @@ public abstract class PumpFields<S> extends Fields<S> {
     return values.get(rating).map(power -> new MotorSpec(power, values.get(factor)));
   }
 
-  final Field<Quantity<Dimensionless>> drive() {
+  final Field<Double> drive() {
     return standard(
         "driveEfficiency",
         EFFICIENCY,
@@ -119,18 +107,18 @@ public abstract class PumpFields<S> extends Fields<S> {
 
   /** One point of a curve for clear water. */
   private static final class PointFields extends Fields<CurvePoint> {
-    private final Field<Quantity<VolumetricFlowRate>> flow =
+    private final Field<Double> flow =
         needed("flow", CommonLimits.CURVE_FLOW, "Flow rate", "flow rate of clear water", "300 gpm");
-    private final Field<Quantity<Length>> head =
+    private final Field<Double> head =
         needed("head", CommonLimits.CURVE_HEAD, "Head", "head of clear water", "87 ft");
-    private final Field<Quantity<Dimensionless>> efficiency =
+    private final Field<Double> efficiency =
         needed(
             "efficiency",
-            Limits.of(Measure.FRACTION, "0 %", "95 %"),
+            Type.quantity(Measure.FRACTION, "0 %", "95 %"),
             "Efficiency",
             "hydraulic power over shaft power; above 0 % wherever the pump delivers flow",
             "48 %");
-    private final Field<Optional<Quantity<Length>>> npsh =
+    private final Field<Optional<Double>> npsh =
         optional(
             "npsh",
             NPSH,
@@ -144,9 +132,7 @@ public abstract class PumpFields<S> extends Fields<S> {
       rule(
           efficiency,
           List.of(flow),
-          values ->
-              !(Measure.FLOW.si(values.get(flow)) > 0)
-                  || Measure.FRACTION.si(values.get(efficiency)) > 0,
+          values -> !(values.get(flow) > 0) || values.get(efficiency) > 0,
           values -> "must be above 0 % wherever the pump delivers flow");
     }
 
@@ -166,14 +152,14 @@ public abstract class PumpFields<S> extends Fields<S> {
   private abstract static class CurvedFields<S> extends PumpFields<S> {
     private static final PointFields POINT = new PointFields();
 
-    private final Field<Quantity<Frequency>> curveSpeed =
+    private final Field<Double> curveSpeed =
         needed(
             "curveSpeed",
             SPEED,
             "Speed of the curve",
             "speed at which the curve was measured",
             "1750 rpm");
-    private final Field<Optional<Quantity<Frequency>>> speed =
+    private final Field<Optional<Double>> speed =
         optional(
             "speed",
             SPEED,
@@ -181,7 +167,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "Driven speed",
             "speed at which the pump is driven",
             "1600 rpm");
-    final Field<Optional<Quantity<Length>>> impeller =
+    final Field<Optional<Double>> impeller =
         optional(
             "impeller",
             IMPELLER,
@@ -210,17 +196,15 @@ public abstract class PumpFields<S> extends Fields<S> {
         values.problem(curve, "needs three points or more but has " + points.size());
       }
       for (int i = 1; i < points.size(); i++) {
-        Optional<Quantity<VolumetricFlowRate>> before = points.get(i - 1).maybe(POINT.flow);
-        Optional<Quantity<VolumetricFlowRate>> flow = points.get(i).maybe(POINT.flow);
-        if (before.isPresent()
-            && flow.isPresent()
-            && !(Measure.FLOW.si(flow.get()) > Measure.FLOW.si(before.get()))) {
+        Optional<Double> before = points.get(i - 1).maybe(POINT.flow);
+        Optional<Double> flow = points.get(i).maybe(POINT.flow);
+        if (before.isPresent() && flow.isPresent() && !(flow.get() > before.get())) {
           points
               .get(i)
               .problem(
                   POINT.flow,
                   "must be above the flow of the point before it, "
-                      + Measure.FLOW.write(before.get()));
+                      + points.get(i - 1).written(POINT.flow));
         }
       }
       if (points.stream().filter(point -> point.has(POINT.npsh)).count() == 1) {
@@ -229,7 +213,7 @@ public abstract class PumpFields<S> extends Fields<S> {
     }
 
     final CurveSpec curve(Values values) {
-      Quantity<Frequency> measured = values.get(curveSpeed);
+      double measured = values.get(curveSpeed);
       return new CurveSpec(values.get(curve), measured, values.get(speed).orElse(measured));
     }
   }
@@ -245,7 +229,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "no",
             "This pump",
             "whether the pump takes the place of the first when that is out, instead of running");
-    private final Field<Optional<Quantity<Dimensionless>>> worn =
+    private final Field<Optional<Double>> worn =
         optional(
             "wornHead",
             CommonLimits.WORN,
@@ -253,7 +237,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "Head lost by wear",
             "share of head that it has lost when worn",
             "15 %");
-    private final Field<Optional<Quantity<Dimensionless>>> drive =
+    private final Field<Optional<Double>> drive =
         optional(
             "driveEfficiency",
             EFFICIENCY,
@@ -284,15 +268,15 @@ public abstract class PumpFields<S> extends Fields<S> {
   private static final class RotodynamicFields extends CurvedFields<PumpSpec> {
     private static final OtherFields OTHER = new OtherFields();
 
-    private final Field<Quantity<Dimensionless>> trim =
+    private final Field<Double> trim =
         standard(
             "trim",
-            Limits.of(Measure.FRACTION, "75 %", "100 %"),
+            Type.quantity(Measure.FRACTION, "75 %", "100 %"),
             "100 %",
             "Trim of the diameter",
             "diameter of the impeller over that of the curve",
             "95 %");
-    private final Field<Optional<Quantity<VolumetricFlowRate>>> minimum =
+    private final Field<Optional<Double>> minimum =
         optional(
             "minimumFlow",
             ALLOWED_FLOW,
@@ -301,7 +285,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "least flow rate through one pump, by the maker",
             "5 L/s",
             "80 gal/min");
-    private final Field<Optional<Quantity<VolumetricFlowRate>>> maximum =
+    private final Field<Optional<Double>> maximum =
         optional(
             "maximumFlow",
             ALLOWED_FLOW,
@@ -331,7 +315,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "parallel",
             "Several pumps work",
             "how several pumps stand together");
-    private final Field<Quantity<Dimensionless>> drive = drive();
+    private final Field<Double> drive = drive();
     private final Field<List<OtherPumpSpec>> others =
         list(
             "others",
@@ -348,8 +332,7 @@ public abstract class PumpFields<S> extends Fields<S> {
           values ->
               values.get(minimum).isEmpty()
                   || values.get(maximum).isEmpty()
-                  || Measure.FLOW.si(values.get(maximum).get())
-                      > Measure.FLOW.si(values.get(minimum).get()),
+                  || values.get(maximum).get() > values.get(minimum).get(),
           values -> "must be above \"minimumFlow\"");
       rule(
           others,
@@ -399,29 +382,29 @@ public abstract class PumpFields<S> extends Fields<S> {
 
   /** A piston pump. */
   private static final class PistonFields extends PumpFields<PumpSpec> {
-    private final Field<Quantity<Volume>> displacement =
+    private final Field<Double> displacement =
         needed(
             "displacement",
-            Limits.of(Measure.VOLUME, "0.01 L", "1000 L"),
+            Type.quantity(Measure.VOLUME, "0.01 L", "1000 L"),
             "Swept volume per stroke",
             "volume swept in one stroke cycle",
             "20 L",
             "5 gal");
-    private final Field<Quantity<Frequency>> strokes =
+    private final Field<Double> strokes =
         needed(
             "strokeRate",
-            Limits.of(Measure.FREQUENCY, "0.5 1/min", "300 1/min"),
+            Type.quantity(Measure.FREQUENCY, "0.5 1/min", "300 1/min"),
             "Stroke rate",
             "stroke cycles per time",
             "60 1/min");
-    private final Field<Quantity<Dimensionless>> volumetric =
+    private final Field<Double> volumetric =
         needed(
             "volumetricEfficiency",
             EFFICIENCY,
             "Volumetric efficiency",
             "flow rate delivered over flow rate swept",
             "85 %");
-    private final Field<Quantity<Dimensionless>> mechanical =
+    private final Field<Double> mechanical =
         standard(
             "mechanicalEfficiency",
             EFFICIENCY,
@@ -429,7 +412,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "Mechanical efficiency",
             "hydraulic power over shaft power",
             "85 %");
-    private final Field<Quantity<Pressure>> limit =
+    private final Field<Double> limit =
         needed(
             "pressureLimit",
             CommonLimits.RATING,
@@ -437,7 +420,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "pressure at which its relief opens",
             "700 kPa",
             "100 psi");
-    private final Field<Optional<Quantity<Length>>> npsh =
+    private final Field<Optional<Double>> npsh =
         optional(
             "npsh",
             NPSH,
@@ -446,7 +429,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             "NPSH required, by the maker",
             "3 m",
             "10 ft");
-    private final Field<Quantity<Dimensionless>> drive = drive();
+    private final Field<Double> drive = drive();
     private final Field<Optional<Integer>> cylinders =
         optional(
             "cylinders",
@@ -465,10 +448,10 @@ public abstract class PumpFields<S> extends Fields<S> {
             "single",
             "A piston pushes",
             "whether one side or both sides of a piston pump");
-    private final Field<Quantity<Dimensionless>> rod =
+    private final Field<Double> rod =
         standard(
             "rodShare",
-            Limits.of(Measure.FRACTION, "0 %", "80 %"),
+            Type.quantity(Measure.FRACTION, "0 %", "80 %"),
             "0 %",
             "Rod over piston area",
             "cross-section of the rod over that of the piston, of a double-acting pump",
@@ -484,41 +467,41 @@ public abstract class PumpFields<S> extends Fields<S> {
             "Pistons are driven by",
             "what moves the pistons: a crank, or hydraulic cylinders at constant speed, one or two"
                 + " that act singly by turns");
-    private final Field<Quantity<Dimensionless>> crank =
+    private final Field<Double> crank =
         standard(
             "rodToCrank",
-            Limits.of(Measure.FRACTION, "2", "100"),
+            Type.quantity(Measure.FRACTION, "2", "100"),
             "6",
             "Rod length over crank",
             "length of the connecting rod over the crank radius",
             "6");
-    private final Field<Quantity<Time>> dwell =
+    private final Field<Double> dwell =
         standard(
             "dwell",
-            Limits.of(Measure.TIME, "0 s", "60 s"),
+            Type.quantity(Measure.TIME, "0 s", "60 s"),
             "0 s",
             "Dwell at stroke end",
             "time at each end of a stroke in which nothing flows, of hydraulic cylinders",
             "0.3 s");
-    private final Field<Quantity<Time>> changeover =
+    private final Field<Double> changeover =
         standard(
             "changeover",
-            Limits.of(Measure.TIME, "0.01 s", "60 s"),
+            Type.quantity(Measure.TIME, "0.01 s", "60 s"),
             "0.1 s",
             "Changeover time",
             "time in which the flow of hydraulic cylinders starts or stops at a stroke's end"
                 + " (default: common practice, no source)",
             "0.2 s");
-    private final Field<Optional<Quantity<Volume>>> gas =
+    private final Field<Optional<Double>> gas =
         optional(
             "vesselGas",
-            Limits.of(Measure.VOLUME, "0.1 L", "20000 L"),
+            Type.quantity(Measure.VOLUME, "0.1 L", "20000 L"),
             "no vessel",
             "Gas in an air vessel",
             "gas in an air vessel at the pressure of the line",
             "200 L",
             "50 gal");
-    private final Field<Quantity<Dimensionless>> passed =
+    private final Field<Double> passed =
         standard(
             "pulsationPassed",
             CommonLimits.SHARE,
@@ -563,8 +546,8 @@ public abstract class PumpFields<S> extends Fields<S> {
               values.get(cylinders).isEmpty()
                   || !values.get(hydraulic)
                   || HydraulicDrive.fits(
-                      Measure.TIME.si(values.get(dwell)) * strokes(values),
-                      Measure.TIME.si(values.get(changeover)) * strokes(values)),
+                      values.get(dwell) * strokes(values),
+                      values.get(changeover) * strokes(values)),
           values ->
               "and twice the changeover leave no time for the strokes: together they may take half"
                   + " a cycle, "
@@ -572,7 +555,7 @@ public abstract class PumpFields<S> extends Fields<S> {
     }
 
     private double strokes(Values values) {
-      return Measure.FREQUENCY.si(values.get(strokes));
+      return values.get(strokes);
     }
 
     @Override

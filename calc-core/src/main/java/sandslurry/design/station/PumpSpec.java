@@ -4,21 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Frequency;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Power;
-import javax.measure.quantity.Pressure;
-import javax.measure.quantity.Time;
-import javax.measure.quantity.Volume;
 import sandslurry.pump.piston.CrankDrive;
 import sandslurry.pump.piston.HydraulicDrive;
 import sandslurry.pump.piston.StrokeDrive;
 import sandslurry.pump.rotodynamic.PumpCurve;
 import sandslurry.pump.rotodynamic.PumpGroup;
-import sandslurry.units.Measure;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The pump, or the pumps, that drive the line. */
 public sealed interface PumpSpec {
@@ -55,7 +45,7 @@ public sealed interface PumpSpec {
    *
    * @return shaft power over power drawn
    */
-  Quantity<Dimensionless> driveEfficiency();
+  double driveEfficiency();
 
   /**
    * The motor of each pump.
@@ -67,20 +57,19 @@ public sealed interface PumpSpec {
   /**
    * The motor of a pump.
    *
-   * @param rating power that it gives at its shaft all day
+   * @param ratingW power that it gives at its shaft all day
    * @param serviceFactor what it bears for a time, over its rating
    */
-  record MotorSpec(Quantity<Power> rating, Quantity<Dimensionless> serviceFactor) {}
+  record MotorSpec(double ratingW, double serviceFactor) {}
 
   /**
    * A curve for clear water.
    *
    * @param points points in ascending flow
-   * @param curveSpeed speed at which it was measured
-   * @param speed speed at which the pump is driven
+   * @param curveSpeedPs speed at which it was measured
+   * @param speedPs speed at which the pump is driven
    */
-  record CurveSpec(
-      List<CurvePoint> points, Quantity<Frequency> curveSpeed, Quantity<Frequency> speed) {
+  record CurveSpec(List<CurvePoint> points, double curveSpeedPs, double speedPs) {
     /** Copies the points. */
     public CurveSpec {
       points = List.copyOf(points);
@@ -92,22 +81,18 @@ public sealed interface PumpSpec {
      * @return the ratio
      */
     public double speedRatio() {
-      return Measure.FREQUENCY.si(speed) / Measure.FREQUENCY.si(curveSpeed);
+      return speedPs / curveSpeedPs;
     }
 
     /**
-     * The curve at the speed driven.
+     * The curve at the speedPs driven.
      *
      * @return the curve for clear water
      */
     public PumpCurve clear() {
       List<PumpCurve.Point> at = new ArrayList<>();
       for (CurvePoint point : points) {
-        at.add(
-            new PumpCurve.Point(
-                Measure.FLOW.si(point.flow()),
-                Measure.LENGTH.si(point.head()),
-                Measure.FRACTION.si(point.efficiency())));
+        at.add(new PumpCurve.Point(point.flowM3ps(), point.headM(), point.efficiency()));
       }
       return PumpCurve.through(at).atSpeed(speedRatio());
     }
@@ -119,7 +104,7 @@ public sealed interface PumpSpec {
    * @param name what it is called in the report
    * @param curve its curve
    * @param standby true for a spare that takes the place of the first pump
-   * @param impeller diameter of its impeller, when given
+   * @param impellerM diameter of its impeller, when given
    * @param wornHead share of head that it has lost when worn, when given
    * @param driveEfficiency efficiency of its motor and drive, when given
    * @param motor its motor, when given
@@ -128,9 +113,9 @@ public sealed interface PumpSpec {
       String name,
       CurveSpec curve,
       boolean standby,
-      Optional<Quantity<Length>> impeller,
-      Optional<Quantity<Dimensionless>> wornHead,
-      Optional<Quantity<Dimensionless>> driveEfficiency,
+      Optional<Double> impellerM,
+      Optional<Double> wornHead,
+      Optional<Double> driveEfficiency,
       Optional<MotorSpec> motor) {}
 
   /**
@@ -139,7 +124,7 @@ public sealed interface PumpSpec {
    * @param name what it is called in the report
    * @param curve its curve as given
    * @param clear its curve for clear water, trimmed, at the speed driven
-   * @param impeller diameter of its impeller, when known
+   * @param impellerM diameter of its impeller, when known
    * @param impellerOfFirst true when that is the diameter of the first pump, for want of its own
    * @param wornHead share of head that it has lost when worn, when that is its own
    * @param driveEfficiency efficiency of its motor and drive
@@ -149,10 +134,10 @@ public sealed interface PumpSpec {
       String name,
       CurveSpec curve,
       PumpCurve clear,
-      Optional<Quantity<Length>> impeller,
+      Optional<Double> impellerM,
       boolean impellerOfFirst,
-      Optional<Quantity<Dimensionless>> wornHead,
-      Quantity<Dimensionless> driveEfficiency,
+      Optional<Double> wornHead,
+      double driveEfficiency,
       Optional<MotorSpec> motor) {}
 
   /**
@@ -161,16 +146,16 @@ public sealed interface PumpSpec {
    * @param count pumps like the first that run together
    * @param arrangement how they and the others work together
    * @param trim diameter of the impeller of the first pumps over that of their curve
-   * @param minimumFlow least flow that the maker allows through one pump, when known
-   * @param maximumFlow greatest flow that the maker allows through one pump, when known
+   * @param minimumFlowM3ps least flow that the maker allows through one pump, when known
+   * @param maximumFlowM3ps greatest flow that the maker allows through one pump, when known
    * @param others the other pumps
    */
   record StationSpec(
       int count,
       PumpGroup.Arrangement arrangement,
-      Quantity<Dimensionless> trim,
-      Optional<Quantity<VolumetricFlowRate>> minimumFlow,
-      Optional<Quantity<VolumetricFlowRate>> maximumFlow,
+      double trim,
+      Optional<Double> minimumFlowM3ps,
+      Optional<Double> maximumFlowM3ps,
       List<OtherPumpSpec> others) {
     /** Copies the list. */
     public StationSpec {
@@ -182,15 +167,15 @@ public sealed interface PumpSpec {
    * Rotodynamic pumps by their curves for clear water.
    *
    * @param first the curve of the first pump
-   * @param impeller impeller diameter, when known
+   * @param impellerM impeller diameter, when known
    * @param driveEfficiency efficiency of motor and drive
    * @param motor motor of each pump, when known
    * @param station how many pumps there are
    */
   record RotodynamicSpec(
       CurveSpec first,
-      Optional<Quantity<Length>> impeller,
-      Quantity<Dimensionless> driveEfficiency,
+      Optional<Double> impellerM,
+      double driveEfficiency,
       Optional<MotorSpec> motor,
       StationSpec station)
       implements PumpSpec {
@@ -205,7 +190,7 @@ public sealed interface PumpSpec {
      * @return the curve
      */
     PumpCurve clearCurve() {
-      return first.clear().trimmed(Measure.FRACTION.si(station.trim()));
+      return first.clear().trimmed(station.trim());
     }
 
     /**
@@ -221,7 +206,7 @@ public sealed interface PumpSpec {
                 "pump " + (i + 1),
                 first,
                 clearCurve(),
-                impeller,
+                impellerM,
                 false,
                 Optional.empty(),
                 driveEfficiency,
@@ -248,8 +233,8 @@ public sealed interface PumpSpec {
           other.name(),
           other.curve(),
           other.curve().clear(),
-          other.impeller().isPresent() ? other.impeller() : impeller,
-          other.impeller().isEmpty(),
+          other.impellerM().isPresent() ? other.impellerM() : impellerM,
+          other.impellerM().isEmpty(),
           other.wornHead(),
           other.driveEfficiency().orElse(driveEfficiency),
           other.motor().isPresent() ? other.motor() : motor);
@@ -305,40 +290,36 @@ public sealed interface PumpSpec {
   /**
    * One point of a pump curve.
    *
-   * @param flow flow of clear water
-   * @param head head of clear water
+   * @param flowM3ps flow of clear water
+   * @param headM head of clear water
    * @param efficiency hydraulic power over shaft power
-   * @param npsh net positive suction head required, when known
+   * @param npshM net positive suction head required, when known
    */
-  record CurvePoint(
-      Quantity<VolumetricFlowRate> flow,
-      Quantity<Length> head,
-      Quantity<Dimensionless> efficiency,
-      Optional<Quantity<Length>> npsh) {}
+  record CurvePoint(double flowM3ps, double headM, double efficiency, Optional<Double> npshM) {}
 
   /**
    * A piston pump.
    *
-   * @param displacement volume swept in one stroke cycle
-   * @param strokeRate cycles per time
+   * @param displacementM3 volume swept in one stroke cycle
+   * @param strokeRatePs cycles per time
    * @param volumetricEfficiency flow delivered over flow swept
    * @param mechanicalEfficiency hydraulic power over shaft power
-   * @param pressureLimit pressure at which its relief opens
+   * @param pressureLimitPa pressure at which its relief opens
    * @param driveEfficiency efficiency of motor and drive
    * @param motor its motor, when known
    * @param pulsation its cylinders, when known
-   * @param npsh net positive suction head required, when known
+   * @param npshM net positive suction head required, when known
    */
   record PistonSpec(
-      Quantity<Volume> displacement,
-      Quantity<Frequency> strokeRate,
-      Quantity<Dimensionless> volumetricEfficiency,
-      Quantity<Dimensionless> mechanicalEfficiency,
-      Quantity<Pressure> pressureLimit,
-      Quantity<Dimensionless> driveEfficiency,
+      double displacementM3,
+      double strokeRatePs,
+      double volumetricEfficiency,
+      double mechanicalEfficiency,
+      double pressureLimitPa,
+      double driveEfficiency,
       Optional<MotorSpec> motor,
       Optional<PulsationSpec> pulsation,
-      Optional<Quantity<Length>> npsh)
+      Optional<Double> npshM)
       implements PumpSpec {
     @Override
     public <R> R match(Function<RotodynamicSpec, R> rotodynamic, Function<PistonSpec, R> piston) {
@@ -354,17 +335,17 @@ public sealed interface PumpSpec {
    * @param rodShare cross-section of the rod over that of the piston, 0 for single acting
    * @param rodToCrank length of the connecting rod over the crank radius
    * @param passed share of the swing of flow that an air vessel lets into the line; 1 without one
-   * @param vesselGas gas in an air vessel at the pressure of the line, when the share is to be
+   * @param vesselGasM3 gas in an air vessel at the pressure of the line, when the share is to be
    *     worked out from it
    * @param rams hydraulic cylinders that drive the pistons; absent for a crank
    */
   record PulsationSpec(
       int cylinders,
       boolean doubleActing,
-      Quantity<Dimensionless> rodShare,
-      Quantity<Dimensionless> rodToCrank,
-      Quantity<Dimensionless> passed,
-      Optional<Quantity<Volume>> vesselGas,
+      double rodShare,
+      double rodToCrank,
+      double passed,
+      Optional<Double> vesselGasM3,
       Optional<RamSpec> rams) {
     /**
      * The drive.
@@ -372,25 +353,25 @@ public sealed interface PumpSpec {
      * @param strokeRate cycles per time
      * @return how it moves the pistons
      */
-    public StrokeDrive drive(Quantity<Frequency> strokeRate) {
-      double rod = doubleActing ? Measure.FRACTION.si(rodShare) : 0;
+    public StrokeDrive drive(double strokeRate) {
+      double rod = doubleActing ? rodShare : 0;
       if (rams.isPresent()) {
         return new HydraulicDrive(
             cylinders,
             doubleActing,
             rod,
-            Measure.TIME.si(rams.get().dwell()) * Measure.FREQUENCY.si(strokeRate),
-            Measure.TIME.si(rams.get().changeover()) * Measure.FREQUENCY.si(strokeRate));
+            rams.get().dwellS() * strokeRate,
+            rams.get().changeoverS() * strokeRate);
       }
-      return new CrankDrive(cylinders, doubleActing, rod, Measure.FRACTION.si(rodToCrank));
+      return new CrankDrive(cylinders, doubleActing, rod, rodToCrank);
     }
   }
 
   /**
    * Hydraulic cylinders that push the pistons at constant speed.
    *
-   * @param dwell time at each end of a stroke in which nothing is pushed
-   * @param changeover time in which the flow starts or stops there
+   * @param dwellS time at each end of a stroke in which nothing is pushed
+   * @param changeoverS time in which the flow starts or stops there
    */
-  record RamSpec(Quantity<Time> dwell, Quantity<Time> changeover) {}
+  record RamSpec(double dwellS, double changeoverS) {}
 }

@@ -4,13 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Frequency;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
-import javax.measure.quantity.Time;
-import javax.measure.quantity.Volume;
 import sandslurry.design.line.RunFields;
 import sandslurry.design.material.CarrierFields;
 import sandslurry.design.material.CarrierSpec;
@@ -26,13 +19,10 @@ import sandslurry.design.station.ServiceSpec.SuctionSpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Seen;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.units.Measure;
-import si.uom.quantity.Density;
-import si.uom.quantity.VolumetricFlowRate;
 
 /** The fields of what a line meets in service. */
 public final class ServiceFields {
@@ -42,10 +32,10 @@ public final class ServiceFields {
 
   /** The suction side of the pump. */
   public static final class SuctionFields extends RunFields<SuctionSpec> {
-    private final Field<Quantity<Length>> altitude =
+    private final Field<Double> altitude =
         standard(
             "altitude",
-            Limits.of(Measure.LENGTH, "-400 m", "5000 m"),
+            Type.quantity(Measure.LENGTH, "-400 m", "5000 m"),
             "0 m",
             "Altitude",
             "altitude of the site above sea level",
@@ -65,7 +55,7 @@ public final class ServiceFields {
 
   /** The states beside those of the flow. */
   public static final class StatesFields extends Fields<StatesSpec> {
-    private final Field<Optional<Quantity<Dimensionless>>> worn =
+    private final Field<Optional<Double>> worn =
         optional(
             "wornHead",
             CommonLimits.WORN,
@@ -73,7 +63,7 @@ public final class ServiceFields {
             "Head lost by wear",
             "share of head that a worn pump has lost, of a piston pump the share of flow",
             "10 %");
-    private final Field<Optional<Quantity<Temperature>>> coldest =
+    private final Field<Optional<Double>> coldest =
         optional(
             "coldest",
             CommonLimits.TEMPERATURE,
@@ -82,7 +72,7 @@ public final class ServiceFields {
             "lowest temperature of the liquid",
             "4 degC",
             "39 degF");
-    private final Field<Optional<Quantity<Temperature>>> warmest =
+    private final Field<Optional<Double>> warmest =
         optional(
             "warmest",
             CommonLimits.TEMPERATURE,
@@ -91,7 +81,7 @@ public final class ServiceFields {
             "highest temperature of the liquid",
             "25 degC",
             "77 degF");
-    private final Field<Optional<Quantity<Dimensionless>>> thinnest =
+    private final Field<Optional<Double>> thinnest =
         optional(
             "thinnest",
             CommonLimits.TOTAL_SOLIDS,
@@ -99,7 +89,7 @@ public final class ServiceFields {
             "Thinnest, solids",
             "least sand-free total solids",
             "1 %");
-    private final Field<Optional<Quantity<Dimensionless>>> thickest =
+    private final Field<Optional<Double>> thickest =
         optional(
             "thickest",
             CommonLimits.TOTAL_SOLIDS,
@@ -107,7 +97,7 @@ public final class ServiceFields {
             "Thickest, solids",
             "most sand-free total solids",
             "4 %");
-    private final Field<Optional<Quantity<Length>>> low =
+    private final Field<Optional<Double>> low =
         optional(
             "lowSourceLevel",
             CommonLimits.LEVEL,
@@ -116,7 +106,7 @@ public final class ServiceFields {
             "lowest level in the pit, as that of the route",
             "0.5 m",
             "2 ft");
-    private final Field<Optional<Quantity<Length>>> high =
+    private final Field<Optional<Double>> high =
         optional(
             "highSourceLevel",
             CommonLimits.LEVEL,
@@ -125,7 +115,7 @@ public final class ServiceFields {
             "highest level in the pit, as that of the route",
             "3 m",
             "10 ft");
-    private final Field<Optional<Quantity<Dimensionless>>> leastSand =
+    private final Field<Optional<Double>> leastSand =
         optional(
             "thinnestSand",
             CommonLimits.VOLUME_FRACTION,
@@ -133,7 +123,7 @@ public final class ServiceFields {
             "Least sand, by volume",
             "least sand in the mixture, by volume",
             "1 %");
-    private final Field<Optional<Quantity<Dimensionless>>> mostSand =
+    private final Field<Optional<Double>> mostSand =
         optional(
             "thickestSand",
             CommonLimits.VOLUME_FRACTION,
@@ -157,10 +147,10 @@ public final class ServiceFields {
     public StatesFields() {
       super("states", "states beside the design");
       shownWhen(worn, seen -> seen.beside("pump"));
-      ordered(coldest, warmest, Measure.TEMPERATURE);
-      ordered(thinnest, thickest, Measure.FRACTION);
-      ordered(leastSand, mostSand, Measure.FRACTION);
-      ordered(low, high, Measure.LENGTH);
+      ordered(coldest, warmest);
+      ordered(thinnest, thickest);
+      ordered(leastSand, mostSand);
+      ordered(low, high);
       instead(thinnest, thinnestCarrier);
       instead(thickest, thickestCarrier);
       instead(coldest, coldestCarrier);
@@ -207,22 +197,15 @@ public final class ServiceFields {
           "says what \"" + number.name() + "\" says too: give one of them");
     }
 
-    private <Q extends Quantity<Q>> void ordered(
-        Field<Optional<Quantity<Q>>> lower,
-        Field<Optional<Quantity<Q>>> upper,
-        Measure<Q> measure) {
+    private void ordered(Field<Optional<Double>> lower, Field<Optional<Double>> upper) {
       rule(
           upper,
           List.of(lower),
           values ->
               values.get(lower).isEmpty()
                   || values.get(upper).isEmpty()
-                  || measure.si(values.get(upper).get()) >= measure.si(values.get(lower).get()),
-          values ->
-              "must not be below "
-                  + lower.name()
-                  + ", "
-                  + measure.write(values.get(lower).orElseThrow()));
+                  || values.get(upper).get() >= values.get(lower).get(),
+          values -> "must not be below " + lower.name() + ", " + values.written(lower));
     }
 
     @Override
@@ -248,10 +231,11 @@ public final class ServiceFields {
 
   /** A day of pumping, and the flush. */
   public static final class OperationFields extends Fields<OperationSpec> {
-    private static final Limits<Volume> VOLUME = Limits.of(Measure.VOLUME, "0.01 m3", "100000 m3");
+    private static final Type<Double> VOLUME =
+        Type.quantity(Measure.VOLUME, "0.01 m3", "100000 m3");
     private static final FlushPointFields POINT = new FlushPointFields();
 
-    private final Field<Optional<Quantity<Volume>>> daily =
+    private final Field<Optional<Double>> daily =
         optional(
             "dailyVolume",
             VOLUME,
@@ -260,7 +244,7 @@ public final class ServiceFields {
             "volume of mixture moved in a day",
             "400 m3",
             "14000 ft3");
-    private final Field<Optional<Quantity<Volume>>> batch =
+    private final Field<Optional<Double>> batch =
         optional(
             "batchVolume",
             VOLUME,
@@ -277,16 +261,16 @@ public final class ServiceFields {
             "Most starts in an hour",
             "most starts in an hour that motor and starter bear",
             "4");
-    private final Field<Optional<Quantity<Time>>> stop =
+    private final Field<Optional<Double>> stop =
         optional(
             "stopTime",
-            Limits.of(Measure.TIME, "0 s", "3600 s"),
+            Type.quantity(Measure.TIME, "0 s", "3600 s"),
             "a sudden stop",
             "Time to come to rest",
             "time in which the flow comes to rest evenly, as by a slow valve; the water hammer is"
                 + " judged by it",
             "5 s");
-    private final Field<Optional<Quantity<VolumetricFlowRate>>> flow =
+    private final Field<Optional<Double>> flow =
         optional(
             "flushFlow",
             CommonLimits.FLOW,
@@ -302,7 +286,7 @@ public final class ServiceFields {
             "no",
             "Flush by the pump",
             "whether the pump of the line, on water, supplies the flush");
-    private final Field<Optional<Quantity<Length>>> level =
+    private final Field<Optional<Double>> level =
         optional(
             "flushLevel",
             CommonLimits.LEVEL,
@@ -318,7 +302,7 @@ public final class ServiceFields {
             "",
             "Curve of a flush pump of its own",
             "curve of a flush pump behind that level, two points or more, the flow rate rising");
-    private final Field<Optional<Quantity<Volume>>> volume =
+    private final Field<Optional<Double>> volume =
         optional(
             "flushVolume",
             VOLUME,
@@ -327,10 +311,10 @@ public final class ServiceFields {
             "volume of water that the supply of the flush holds",
             "10 m3",
             "350 ft3");
-    private final Field<Optional<Quantity<Dimensionless>>> thixotropy =
+    private final Field<Optional<Double>> thixotropy =
         optional(
             "thixotropy",
-            Limits.of(Measure.FRACTION, "1", "20"),
+            Type.quantity(Measure.FRACTION, "1", "20"),
             "2 (common practice, no source)",
             "Yield stress, rested over flowing",
             "yield stress of the liquid after a rest over that while it flows; it decides restart"
@@ -371,7 +355,7 @@ public final class ServiceFields {
       }
       List<FlushPoint> read = values.maybe(curve).orElse(List.of());
       for (int i = 1; i < read.size(); i++) {
-        if (!(Measure.FLOW.si(read.get(i).flow()) > Measure.FLOW.si(read.get(i - 1).flow()))) {
+        if (!(read.get(i).flowM3ps() > read.get(i - 1).flowM3ps())) {
           points.get(i).problem(POINT.flow, "must be above the flow of the point before it");
         }
       }
@@ -383,9 +367,7 @@ public final class ServiceFields {
       if (values.get(byPump)) {
         supply = Optional.of(new PumpFlush());
       } else if (hasSource(values.seen())) {
-        supply =
-            Optional.of(
-                new SourceFlush(values.get(level).orElse(Measure.LENGTH.of(0)), values.get(curve)));
+        supply = Optional.of(new SourceFlush(values.get(level).orElse(0.0), values.get(curve)));
       }
       return Optional.of(
           new OperationSpec(
@@ -401,9 +383,9 @@ public final class ServiceFields {
 
   /** A point of the curve of a flush pump. */
   private static final class FlushPointFields extends Fields<FlushPoint> {
-    private final Field<Quantity<VolumetricFlowRate>> flow =
+    private final Field<Double> flow =
         needed("flow", CommonLimits.CURVE_FLOW, "Flow rate", "flow rate of water", "60 L/s");
-    private final Field<Quantity<Length>> head =
+    private final Field<Double> head =
         needed("head", CommonLimits.CURVE_HEAD, "Head", "head in metres of water", "18 m");
 
     FlushPointFields() {
@@ -418,22 +400,22 @@ public final class ServiceFields {
 
   /** A screw conveyor. */
   public static final class ScrewFields extends Fields<ScrewSpec> {
-    private static final Limits<Density> BULK =
-        Limits.of(Measure.DENSITY, "500 kg/m3", "3000 kg/m3");
-    private static final Limits<Length> SCREW = Limits.of(Measure.LENGTH, "50 mm", "3 m");
+    private static final Type<Double> BULK =
+        Type.quantity(Measure.DENSITY, "500 kg/m3", "3000 kg/m3");
+    private static final Type<Double> SCREW = Type.quantity(Measure.LENGTH, "50 mm", "3 m");
 
-    private final Field<Quantity<Length>> diameter =
+    private final Field<Double> diameter =
         needed("diameter", SCREW, "Diameter of screw", "diameter of the screw", "400 mm", "16 in");
-    private final Field<Quantity<Length>> shaft =
+    private final Field<Double> shaft =
         standard(
             "shaft",
-            Limits.of(Measure.LENGTH, "0 mm", "2 m"),
+            Type.quantity(Measure.LENGTH, "0 mm", "2 m"),
             "0 mm",
             "Diameter of shaft",
             "diameter of its shaft, thinner than the screw",
             "80 mm",
             "3 in");
-    private final Field<Optional<Quantity<Length>>> pitch =
+    private final Field<Optional<Double>> pitch =
         optional(
             "pitch",
             SCREW,
@@ -442,30 +424,30 @@ public final class ServiceFields {
             "pitch of the flights",
             "400 mm",
             "16 in");
-    private final Field<Quantity<Frequency>> speed =
+    private final Field<Double> speed =
         needed(
             "speed",
-            Limits.of(Measure.FREQUENCY, "0.5 1/min", "400 1/min"),
+            Type.quantity(Measure.FREQUENCY, "0.5 1/min", "400 1/min"),
             "Speed of screw",
             "speed of turning",
             "40 rpm");
-    private final Field<Quantity<Dimensionless>> slope =
+    private final Field<Double> slope =
         standard(
             "slope",
-            Limits.of(Measure.FRACTION, "0 %", "99 %"),
+            Type.quantity(Measure.FRACTION, "0 %", "99 %"),
             "0 %",
             "Slope of screw",
             "rise over horizontal length",
             "10 %");
-    private final Field<Quantity<Length>> length =
+    private final Field<Double> length =
         needed(
             "length",
-            Limits.of(Measure.LENGTH, "0.5 m", "200 m"),
+            Type.quantity(Measure.LENGTH, "0.5 m", "200 m"),
             "Length of screw",
             "length along the screw",
             "18 m",
             "60 ft");
-    private final Field<Optional<Quantity<VolumetricFlowRate>>> load =
+    private final Field<Optional<Double>> load =
         optional(
             "load",
             CommonLimits.FLOW,
@@ -474,7 +456,7 @@ public final class ServiceFields {
             "volume that it must carry per time; it may be left out with a scraping time",
             "3 L/s",
             "50 gal/min");
-    private final Field<Optional<Quantity<Density>>> bulk =
+    private final Field<Optional<Double>> bulk =
         optional(
             "bulkDensity",
             BULK,
@@ -483,10 +465,10 @@ public final class ServiceFields {
             "mass of the material over its volume; it may be left out with a scraping time",
             "1200 kg/m3",
             "75 lb/ft3");
-    private final Field<Optional<Quantity<Time>>> scrape =
+    private final Field<Optional<Double>> scrape =
         optional(
             "scrapeTime",
-            Limits.of(Measure.TIME, "1 min", "1440 min"),
+            Type.quantity(Measure.TIME, "1 min", "1440 min"),
             "the load is as typed",
             "Pens scraped to it in",
             "time in which all pens of the plant are scraped to it once; a load that was typed is"
@@ -505,9 +487,8 @@ public final class ServiceFields {
       rule(
           shaft,
           List.of(diameter),
-          values -> Measure.LENGTH.si(values.get(shaft)) < Measure.LENGTH.si(values.get(diameter)),
-          values ->
-              "must be thinner than the screw, " + Measure.LENGTH.write(values.get(diameter)));
+          values -> values.get(shaft) < values.get(diameter),
+          values -> "must be thinner than the screw, " + values.written(diameter));
     }
 
     @Override

@@ -3,18 +3,8 @@ package sandslurry.design.station;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Frequency;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Pressure;
-import javax.measure.quantity.Temperature;
-import javax.measure.quantity.Time;
-import javax.measure.quantity.Volume;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.material.CarrierSpec;
-import si.uom.quantity.Density;
-import si.uom.quantity.VolumetricFlowRate;
 
 /**
  * What a line meets in service beside its design state; every part is optional.
@@ -37,12 +27,12 @@ public record ServiceSpec(
    * The states beside those of the flow.
    *
    * @param wornHead share of head that a worn pump has lost, of a piston pump the share of flow
-   * @param coldest lowest temperature of the liquid
-   * @param warmest highest temperature of the liquid
+   * @param coldestK lowest temperature of the liquid
+   * @param warmestK highest temperature of the liquid
    * @param thinnest least solids of the liquid, without sand
    * @param thickest most solids of the liquid, without sand
-   * @param lowSourceLevel lowest level in the pit, as the level of the route
-   * @param highSourceLevel highest level in the pit
+   * @param lowSourceLevelM lowest level in the pit, as the level of the route
+   * @param highSourceLevelM highest level in the pit
    * @param flushWater whether the pump flushes the line with water
    * @param thinnestSand least sand in the mixture, by volume
    * @param thickestSand most sand in the mixture, by volume
@@ -53,16 +43,16 @@ public record ServiceSpec(
    */
   // More than ten components: each state is typed, or left out, by itself.
   public record StatesSpec(
-      Optional<Quantity<Dimensionless>> wornHead,
-      Optional<Quantity<Temperature>> coldest,
-      Optional<Quantity<Temperature>> warmest,
-      Optional<Quantity<Dimensionless>> thinnest,
-      Optional<Quantity<Dimensionless>> thickest,
-      Optional<Quantity<Length>> lowSourceLevel,
-      Optional<Quantity<Length>> highSourceLevel,
+      Optional<Double> wornHead,
+      Optional<Double> coldestK,
+      Optional<Double> warmestK,
+      Optional<Double> thinnest,
+      Optional<Double> thickest,
+      Optional<Double> lowSourceLevelM,
+      Optional<Double> highSourceLevelM,
       boolean flushWater,
-      Optional<Quantity<Dimensionless>> thinnestSand,
-      Optional<Quantity<Dimensionless>> thickestSand,
+      Optional<Double> thinnestSand,
+      Optional<Double> thickestSand,
       Optional<CarrierSpec> thinnestCarrier,
       Optional<CarrierSpec> thickestCarrier,
       Optional<CarrierSpec> coldestCarrier,
@@ -89,30 +79,30 @@ public record ServiceSpec(
   /**
    * The suction side; each of several pumps in parallel has its own.
    *
-   * @param altitude altitude of the site above sea level
+   * @param altitudeM altitude of the site above sea level
    * @param run the pipe from the pit to the pump
    */
-  public record SuctionSpec(Quantity<Length> altitude, RouteSpec.RunSpec run) {}
+  public record SuctionSpec(double altitudeM, RouteSpec.RunSpec run) {}
 
   /**
    * A day of pumping, how it stops, and the flush.
    *
-   * @param dailyVolume volume of mixture moved in a day
-   * @param batchVolume volume of the pit between the levels of start and stop
+   * @param dailyVolumeM3 volume of mixture moved in a day
+   * @param batchVolumeM3 volume of the pit between the levels of start and stop
    * @param mostStartsPerHour most starts in an hour that motor and starter bear, when known
-   * @param stopTime time in which the flow is brought to rest evenly, when known
+   * @param stopTimeS time in which the flow is brought to rest evenly, when known
    * @param flush what supplies the flush
-   * @param flushVolume volume of water that it holds
+   * @param flushVolumeM3 volume of water that it holds
    * @param thixotropy yield stress of the liquid after a rest over that while it flows, when known
    */
   public record OperationSpec(
-      Optional<Quantity<Volume>> dailyVolume,
-      Optional<Quantity<Volume>> batchVolume,
+      Optional<Double> dailyVolumeM3,
+      Optional<Double> batchVolumeM3,
       OptionalInt mostStartsPerHour,
-      Optional<Quantity<Time>> stopTime,
+      Optional<Double> stopTimeS,
       Optional<FlushSupply> flush,
-      Optional<Quantity<Volume>> flushVolume,
-      Optional<Quantity<Dimensionless>> thixotropy) {
+      Optional<Double> flushVolumeM3,
+      Optional<Double> thixotropy) {
     /** Nothing given. */
     public static final OperationSpec NONE =
         new OperationSpec(
@@ -131,9 +121,9 @@ public record ServiceSpec(
   /**
    * A flow that is taken as given against the line.
    *
-   * @param flow the flow
+   * @param flowM3ps the flow
    */
-  public record GivenFlush(Quantity<VolumetricFlowRate> flow) implements FlushSupply {}
+  public record GivenFlush(double flowM3ps) implements FlushSupply {}
 
   /** The pump of the line, on water. */
   record PumpFlush() implements FlushSupply {}
@@ -141,10 +131,10 @@ public record ServiceSpec(
   /**
    * A tank, or a pump of its own with its curve, or both.
    *
-   * @param level level of the water above the start of the line
+   * @param levelM level of the water above the start of the line
    * @param curve head of the pump against flow, ascending by flow; empty for a tank alone
    */
-  public record SourceFlush(Quantity<Length> level, List<FlushPoint> curve) implements FlushSupply {
+  public record SourceFlush(double levelM, List<FlushPoint> curve) implements FlushSupply {
     /** Copies the list. */
     public SourceFlush {
       curve = List.copyOf(curve);
@@ -154,64 +144,65 @@ public record ServiceSpec(
   /**
    * A point of the curve of a flush pump.
    *
-   * @param flow its flow
-   * @param head its head, in metres of water
+   * @param flowM3ps its flow
+   * @param headM its head, in metres of water
    */
-  public record FlushPoint(Quantity<VolumetricFlowRate> flow, Quantity<Length> head) {}
+  public record FlushPoint(double flowM3ps, double headM) {}
 
   /**
    * A screw conveyor.
    *
-   * @param diameter diameter of the screw
-   * @param shaft diameter of its shaft
-   * @param pitch pitch of the flights
-   * @param speed speed of turning
+   * @param diameterM diameter of the screw
+   * @param shaftM diameter of its shaft
+   * @param pitchM pitch of the flights
+   * @param speedPs speed of turning
    * @param slope rise over horizontal length
-   * @param length length along the screw
-   * @param load volume of material that it must carry per time; absent when it is that of the pens
-   * @param bulkDensity mass of the material over its volume; absent when it is that of the pens
-   * @param scrapeTime time in which the pens are scraped to it once, for the load of the pens
+   * @param lengthM length along the screw
+   * @param loadM3ps volume of material that it must carry per time; absent when it is that of the
+   *     pens
+   * @param bulkDensityKgM3 mass of the material over its volume; absent when it is that of the pens
+   * @param scrapeTimeS time in which the pens are scraped to it once, for the load of the pens
    */
   public record ScrewSpec(
-      Quantity<Length> diameter,
-      Quantity<Length> shaft,
-      Quantity<Length> pitch,
-      Quantity<Frequency> speed,
-      Quantity<Dimensionless> slope,
-      Quantity<Length> length,
-      Optional<Quantity<VolumetricFlowRate>> load,
-      Optional<Quantity<Density>> bulkDensity,
-      Optional<Quantity<Time>> scrapeTime) {}
+      double diameterM,
+      double shaftM,
+      double pitchM,
+      double speedPs,
+      double slope,
+      double lengthM,
+      Optional<Double> loadM3ps,
+      Optional<Double> bulkDensityKgM3,
+      Optional<Double> scrapeTimeS) {}
 
   /**
    * A gravity pipe.
    *
    * @param gravity pipe or channel
-   * @param flow the flow that it must carry
-   * @param leastFlow the least flow that still brings sand, when given
+   * @param flowM3ps the flow that it must carry
+   * @param leastFlowM3ps the least flow that still brings sand, when given
    * @param sandFraction highest volume fraction of sand in it, when given
    */
   public record GravityRunSpec(
       GravitySpec gravity,
-      Quantity<VolumetricFlowRate> flow,
-      Optional<Quantity<VolumetricFlowRate>> leastFlow,
-      Optional<Quantity<Dimensionless>> sandFraction) {}
+      double flowM3ps,
+      Optional<Double> leastFlowM3ps,
+      Optional<Double> sandFraction) {}
 
   /**
    * A pressure and a flow rate read on site at the same time.
    *
-   * @param flow flow rate of mixture
+   * @param flowM3ps flow rate of mixture
    * @param flowUncertainty its uncertainty as a share of it, when given
-   * @param pressure gauge pressure at the start of the line, or the rise of the pump
+   * @param pressurePa gauge pressure at the start of the line, or the rise of the pump
    * @param isRise whether the pressure is the rise from before the pump to behind it
-   * @param pressureUncertainty uncertainty of the pressure, when given
-   * @param runningSinceCleaning time that the line has run since it was clean, when given
+   * @param pressureUncertaintyPa uncertainty of the pressure, when given
+   * @param runningSinceCleaningS time that the line has run since it was clean, when given
    */
   public record ObservedSpec(
-      Quantity<VolumetricFlowRate> flow,
-      Optional<Quantity<Dimensionless>> flowUncertainty,
-      Quantity<Pressure> pressure,
+      double flowM3ps,
+      Optional<Double> flowUncertainty,
+      double pressurePa,
       boolean isRise,
-      Optional<Quantity<Pressure>> pressureUncertainty,
-      Optional<Quantity<Time>> runningSinceCleaning) {}
+      Optional<Double> pressureUncertaintyPa,
+      Optional<Double> runningSinceCleaningS) {}
 }

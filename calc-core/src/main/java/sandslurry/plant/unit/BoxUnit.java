@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import sandslurry.correlation.Bound;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Span;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
@@ -268,7 +267,7 @@ public record BoxUnit(
     private final Field<Double> length =
         needed(
             "length",
-            CommonLimits.SIDE.si(),
+            CommonLimits.SIDE,
             "Length of surface",
             "length of the water surface",
             "3 m",
@@ -276,7 +275,7 @@ public record BoxUnit(
     private final Field<Double> width =
         needed(
             "width",
-            CommonLimits.SIDE.si(),
+            CommonLimits.SIDE,
             "Width of surface",
             "width of the water surface",
             "1.2 m",
@@ -284,7 +283,7 @@ public record BoxUnit(
     private final Field<Double> depth =
         standard(
             "waterDepth",
-            CommonLimits.DEPTH.si(),
+            CommonLimits.DEPTH,
             "1 m",
             "Water depth over screw",
             "depth of water above the screw",
@@ -293,7 +292,7 @@ public record BoxUnit(
     private final Field<Double> effective =
         standard(
             "effectiveShare",
-            CommonLimits.POSITIVE_SHARE.si(),
+            CommonLimits.POSITIVE_SHARE,
             "100 %",
             "Effective surface",
             "share of the surface that works",
@@ -301,7 +300,7 @@ public record BoxUnit(
     private final Field<Double> moisture =
         standard(
             "sandMoisture",
-            CommonLimits.MOST_SHARE.si(),
+            CommonLimits.MOST_SHARE,
             "18 %",
             "Moisture of raked sand",
             "water in the raked sand, by mass",
@@ -309,7 +308,7 @@ public record BoxUnit(
     private final Field<Double> rinse =
         standard(
             "rinsePoreVolumes",
-            Limits.of(Measure.FRACTION, "0", "20").si(),
+            Type.quantity(Measure.FRACTION, "0", "20"),
             "0",
             "Rinse, pore volumes",
             "rinse water in pore volumes of the sand, as far as the rinse stream brings it",
@@ -325,7 +324,7 @@ public record BoxUnit(
     private final Field<Optional<Range>> rinsed =
         optional(
             "rinseEfficiency",
-            new Span<>(CommonLimits.MOST_SHARE.si(), Range::new),
+            new Span<>(CommonLimits.MOST_SHARE, Range::new),
             "default: 60 %, 35 to 86",
             "Rinse efficiency",
             "share of the pore liquor that one pore volume of rinse displaces",
@@ -333,7 +332,7 @@ public record BoxUnit(
     private final Field<Optional<Double>> screw =
         optional(
             "screwCapacity",
-            CommonLimits.WATER.si(),
+            CommonLimits.WATER,
             "not checked",
             "Screw capacity, bulk",
             "bulk volume of sand that the screw can lift per time",
@@ -342,7 +341,7 @@ public record BoxUnit(
     private final Field<Double> porosity =
         standard(
             "porosity",
-            CommonLimits.MOST_SHARE.si(),
+            CommonLimits.MOST_SHARE,
             "45 %",
             "Porosity of raked sand",
             "pores over bulk volume of the raked sand",

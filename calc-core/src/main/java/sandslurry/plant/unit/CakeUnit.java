@@ -113,7 +113,7 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
       this.fibre =
           standard(
               "fibreCapture",
-              CommonLimits.SHARE.si(),
+              CommonLimits.SHARE,
               fibre,
               "Fibre captured",
               "share of the fibre that is captured",
@@ -121,7 +121,7 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
       this.fines =
           standard(
               "finesCapture",
-              CommonLimits.SHARE.si(),
+              CommonLimits.SHARE,
               fines,
               "Fines captured",
               "share of the fines that is captured",
@@ -129,7 +129,7 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
       this.dry =
           standard(
               "cakeSolids",
-              CommonLimits.POSITIVE_SHARE.si(),
+              CommonLimits.POSITIVE_SHARE,
               dry,
               "Solids of the cake",
               "dry matter of the cake, by mass",

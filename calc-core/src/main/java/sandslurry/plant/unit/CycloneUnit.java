@@ -8,7 +8,6 @@ import sandslurry.correlation.Bound;
 import sandslurry.correlation.Correlation;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.fact.step.Trace;
@@ -199,7 +198,7 @@ public record CycloneUnit(
     private final Field<Optional<Double>> vortex =
         optional(
             "freeVortex",
-            CommonLimits.DEPTH.si(),
+            CommonLimits.DEPTH,
             "default: 4.6 body",
             "Free vortex height",
             "height from the vortex finder to the apex",
@@ -232,7 +231,7 @@ public record CycloneUnit(
     private final Field<Double> pump =
         standard(
             "pumpEfficiency",
-            Limits.of(Measure.FRACTION, "10 %", "100 %").si(),
+            Type.quantity(Measure.FRACTION, "10 %", "100 %"),
             "50 %",
             "Feed pump efficiency",
             "efficiency of the feed pump with its motor",

@@ -22,13 +22,7 @@ public final class DrawFields extends Fields<Map.Entry<String, Double>> {
           "name of the stream that is pumped",
           "recycle");
   private final Field<Double> flow =
-      needed(
-          "flow",
-          CommonLimits.WATER.si(),
-          "Flow rate",
-          "flow rate of the pump",
-          "8 m3/h",
-          "35 gpm");
+      needed("flow", CommonLimits.WATER, "Flow rate", "flow rate of the pump", "8 m3/h", "35 gpm");
 
   DrawFields() {
     super("pump", "pump");

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.Stream;
@@ -179,7 +178,7 @@ public record LaneUnit(
     private final Field<Optional<Double>> filled =
         optional(
             "filled",
-            CommonLimits.MOST_SHARE.si(),
+            CommonLimits.MOST_SHARE,
             "clean to clean-out",
             "Judged when filled to",
             "how full of sand the balance takes it to be; without it the capture is the average"
@@ -196,7 +195,7 @@ public record LaneUnit(
     private final Field<Double> drain =
         standard(
             "drainTime",
-            CommonLimits.WAIT.si(),
+            CommonLimits.WAIT,
             "3 d",
             "Time to drain",
             "time to drain before it is dug",
@@ -204,7 +203,7 @@ public record LaneUnit(
     private final Field<Optional<Double>> path =
         optional(
             "drainPath",
-            CommonLimits.SIDE.si(),
+            CommonLimits.SIDE,
             "default: all reaches",
             "Longest drain path",
             "longest way of the water in the sand to a drain",
@@ -213,7 +212,7 @@ public record LaneUnit(
     private final Field<Double> dig =
         standard(
             "digTime",
-            CommonLimits.WAIT.si(),
+            CommonLimits.WAIT,
             "0.5 d",
             "Time to dig out",
             "time to dig it out",
@@ -221,7 +220,7 @@ public record LaneUnit(
     private final Field<Double> stack =
         standard(
             "stackTime",
-            CommonLimits.WAIT.si(),
+            CommonLimits.WAIT,
             "14 d",
             "Time in the stack",
             "time that the sand lies in a stack",
@@ -229,7 +228,7 @@ public record LaneUnit(
     private final Field<Double> height =
         standard(
             "stackHeight",
-            Limits.of(Measure.LENGTH, "0.3 m", "10 m").si(),
+            Type.quantity(Measure.LENGTH, "0.3 m", "10 m"),
             "1.5 m",
             "Height of the stack",
             "height of the stack",
@@ -269,15 +268,15 @@ public record LaneUnit(
   /** A reach of a lane. */
   private static final class ReachFields extends Fields<LaneReach> {
     private final Field<Double> length =
-        needed("length", CommonLimits.SIDE.si(), "Length", "length of the reach", "30 m", "100 ft");
+        needed("length", CommonLimits.SIDE, "Length", "length of the reach", "30 m", "100 ft");
     private final Field<Double> width =
-        needed("width", CommonLimits.SIDE.si(), "Width", "width of the reach", "2 m", "6 ft");
+        needed("width", CommonLimits.SIDE, "Width", "width of the reach", "2 m", "6 ft");
     private final Field<Double> slope =
-        standard("slope", CommonLimits.SLOPE.si(), "0 %", "Slope", "fall over length", "0.2 %");
+        standard("slope", CommonLimits.SLOPE, "0 %", "Slope", "fall over length", "0.2 %");
     private final Field<Double> manning =
         standard(
             "manning",
-            CommonLimits.MANNING.si(),
+            CommonLimits.MANNING,
             "0.015",
             "Manning's n",
             "Manning's roughness n of the channel",
@@ -285,7 +284,7 @@ public record LaneUnit(
     private final Field<Optional<Double>> level =
         optional(
             "waterLevel",
-            CommonLimits.DEPTH.si(),
+            CommonLimits.DEPTH,
             "default: normal depth",
             "Weir level over floor",
             "level above the floor that a weir holds; without one the flow is uniform, which needs"
@@ -295,7 +294,7 @@ public record LaneUnit(
     private final Field<Double> storage =
         needed(
             "sandStorageDepth",
-            CommonLimits.DEPTH.si(),
+            CommonLimits.DEPTH,
             "Depth kept for sand",
             "depth of sand before the lane is cleaned",
             "300 mm",
@@ -303,7 +302,7 @@ public record LaneUnit(
     private final Field<Double> effective =
         standard(
             "effectiveShare",
-            CommonLimits.POSITIVE_SHARE.si(),
+            CommonLimits.POSITIVE_SHARE,
             "100 %",
             "Effective floor",
             "share of the floor that works",

@@ -12,7 +12,6 @@ import java.util.function.ToDoubleFunction;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.Range;
@@ -287,7 +286,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     private final Field<Double> capacity =
         needed(
             "capacity",
-            CommonLimits.PIT.si(),
+            CommonLimits.PIT,
             "Volume to the brim",
             "volume to the brim",
             "60 m3",
@@ -295,7 +294,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     private final Field<Optional<Double>> weir =
         optional(
             "weirVolume",
-            CommonLimits.PIT.si(),
+            CommonLimits.PIT,
             "needed with an overflow",
             "Volume to the weir",
             "volume up to the overflow, below the capacity",
@@ -304,7 +303,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     private final Field<Optional<Double>> start =
         optional(
             "startVolume",
-            CommonLimits.CONTENTS.si(),
+            CommonLimits.CONTENTS,
             "default: to the weir",
             "Volume at the start",
             "volume when the schedule starts",
@@ -313,7 +312,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     private final Field<Double> depth =
         standard(
             "depth",
-            CommonLimits.DEPTH.si(),
+            CommonLimits.DEPTH,
             "3 m",
             "Depth to the brim",
             "depth to the brim; the plan area is the capacity over it",
@@ -368,7 +367,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
         String field, String standard, String label, String what, String... examples) {
       return optional(
           field,
-          CommonLimits.DEPTH.si(),
+          CommonLimits.DEPTH,
           "default: " + standard,
           label,
           "level above the floor at which " + what,
@@ -470,7 +469,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
 
     /** A mixer of a pit. */
     private static final class MixerFields extends Fields<Mixer> {
-      private static final Type<Double> NUMBER = Limits.of(Measure.FRACTION, "0.05", "50").si();
+      private static final Type<Double> NUMBER = Type.quantity(Measure.FRACTION, "0.05", "50");
 
       private final Field<Impeller.Kind> impeller =
           standard(
@@ -483,7 +482,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
       private final Field<Double> diameter =
           needed(
               "diameter",
-              CommonLimits.DEPTH.si(),
+              CommonLimits.DEPTH,
               "Impeller diameter",
               "diameter of the impeller",
               "0.5 m",
@@ -491,7 +490,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
       private final Field<Double> speed =
           needed(
               "speed",
-              Limits.of(Measure.FREQUENCY, "0 rpm", "3000 rpm").si(),
+              Type.quantity(Measure.FREQUENCY, "0 rpm", "3000 rpm"),
               "Mixer speed",
               "speed of turning",
               "200 rpm");

@@ -108,7 +108,7 @@ public record SplitterUnit(Splitter splitter, String kind) implements PlantUnit 
     private final Field<String> stream =
         needed("stream", Type.name("the stream out"), "Stream", "name of the stream out", "bleed");
     private final Field<Double> share =
-        needed("share", CommonLimits.SHARE.si(), "Share", "share of the feed", "90 %");
+        needed("share", CommonLimits.SHARE, "Share", "share of the feed", "90 %");
 
     OutletFields() {
       super("outlet", "outlet");

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Seen;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
@@ -125,7 +124,7 @@ public record StorageUnit(
 
   /** The fields of a storage, and of the pool from which liquor is pumped back. */
   static final class StorageFields extends UnitFields {
-    private static final Type<Double> WATER_DEPTH = Limits.of(Measure.LENGTH, "0 m", "5 m").si();
+    private static final Type<Double> WATER_DEPTH = Type.quantity(Measure.LENGTH, "0 m", "5 m");
     private static final String SETTLING =
         "a storage that gives liquor back needs the share of these that settles in it";
     private static final String YEAR = "/plant/year";
@@ -134,35 +133,24 @@ public record StorageUnit(
     private final Field<Double> length =
         needed(
             "floorLength",
-            CommonLimits.SIDE.si(),
+            CommonLimits.SIDE,
             "Floor length",
             "length of the floor",
             "60 m",
             "200 ft");
     private final Field<Double> width =
         needed(
-            "floorWidth",
-            CommonLimits.SIDE.si(),
-            "Floor width",
-            "width of the floor",
-            "40 m",
-            "130 ft");
+            "floorWidth", CommonLimits.SIDE, "Floor width", "width of the floor", "40 m", "130 ft");
     private final Field<Double> side =
         standard(
             "sideSlope",
-            Limits.of(Measure.FRACTION, "0", "5").si(),
+            Type.quantity(Measure.FRACTION, "0", "5"),
             "0",
             "Side slope, run to rise",
             "run over rise of the sides, 0 for walls",
             "2");
     private final Field<Double> depth =
-        needed(
-            "depth",
-            CommonLimits.DEPTH.si(),
-            "Depth to the top",
-            "depth to the top",
-            "4 m",
-            "13 ft");
+        needed("depth", CommonLimits.DEPTH, "Depth to the top", "depth to the top", "4 m", "13 ft");
     private final Field<List<Map.Entry<String, Double>>> pumps =
         list(
             "pumps",
@@ -173,7 +161,7 @@ public record StorageUnit(
     private final Field<Double> sand =
         standard(
             "sandSettling",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "100 %",
             "Sand that settles",
             "share of the sand that settles in it",
@@ -181,7 +169,7 @@ public record StorageUnit(
     private final Field<Optional<Double>> fibre =
         optional(
             "fibreSettling",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "needed with pumps",
             "Fibre that settles",
             "share of the fibre that settles in it",
@@ -189,7 +177,7 @@ public record StorageUnit(
     private final Field<Optional<Double>> fines =
         optional(
             "finesSettling",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "needed with pumps",
             "Fines that settle",
             "share of the fines that settles in it",
@@ -197,7 +185,7 @@ public record StorageUnit(
     private final Field<Optional<Double>> pool =
         optional(
             "poolVolume",
-            CommonLimits.PIT.si(),
+            CommonLimits.PIT,
             "default: half",
             "Volume while pumped",
             "volume that it holds while it gives liquor back",
@@ -224,7 +212,7 @@ public record StorageUnit(
     private final Field<Double> settled =
         standard(
             "settledSand",
-            CommonLimits.CONTENTS.si(),
+            CommonLimits.CONTENTS,
             "0 m3",
             "Settled sand, in bulk",
             "sand on the floor now, in bulk",
@@ -240,7 +228,7 @@ public record StorageUnit(
     private final Field<Double> runoffArea =
         standard(
             "runoffArea",
-            Limits.of(Measure.AREA, "0 m2", "1000000 m2").si(),
+            Type.quantity(Measure.AREA, "0 m2", "1000000 m2"),
             "0 m2",
             "Area that drains into it",
             "area beside the storage whose rain runs into it",
@@ -249,7 +237,7 @@ public record StorageUnit(
     private final Field<Double> runoffShare =
         standard(
             "runoffShare",
-            CommonLimits.SHARE.si(),
+            CommonLimits.SHARE,
             "100 %",
             "Share of its rain that runs off",
             "share of the rain on that area that runs into the storage",
@@ -382,14 +370,14 @@ public record StorageUnit(
 
     /** A month of the year of a storage. */
     private static final class MonthFields extends Fields<StorageAccount.Month> {
-      private static final Type<Double> RAIN = Limits.of(Measure.LENGTH, "0 mm", "2000 mm").si();
+      private static final Type<Double> RAIN = Type.quantity(Measure.LENGTH, "0 mm", "2000 mm");
 
       private final Field<String> name =
           needed("name", Type.name("the month"), "Name", "name of the month", "year");
       private final Field<Double> days =
           needed(
               "length",
-              Limits.of(Measure.TIME, "1 d", "366 d").si().map(InUnit::days),
+              Type.quantity(Measure.TIME, "1 d", "366 d").map(InUnit::days),
               "Length",
               "its length",
               "30 d");

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Fields;
-import sandslurry.fact.Limits;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.plant.profile.Levels;
@@ -19,14 +18,14 @@ import sandslurry.units.Measure;
 /** The fields that every unit of a plant has; here those that separate or split. */
 public abstract class UnitFields extends Fields<List<PlantUnit>> {
   /** A small opening or diameter. */
-  static final Type<Double> SMALL = Limits.of(Measure.LENGTH, "0.5 mm", "1000 mm").si();
+  static final Type<Double> SMALL = Type.quantity(Measure.LENGTH, "0.5 mm", "1000 mm");
 
   /** The shear rate at which the viscosity of the liquor counts. */
-  static final Type<Double> SHEAR = Limits.of(Measure.SHEAR_RATE, "0.1 1/s", "1000 1/s").si();
+  static final Type<Double> SHEAR = Type.quantity(Measure.SHEAR_RATE, "0.1 1/s", "1000 1/s");
 
   /** The share of the day that something runs. */
   public static final Type<Double> RUNNING_SHARE =
-      CommonLimits.RUNNING_TIME.si().map(seconds -> seconds / InUnit.ofDays(1));
+      CommonLimits.RUNNING_TIME.map(seconds -> seconds / InUnit.ofDays(1));
 
   /** What the unit is called. */
   public final Field<String> name =
@@ -91,7 +90,7 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
   final Field<Optional<Double>> siteLevel(
       String field, String standard, String label, String meaning, String... examples) {
     return optional(
-        field, CommonLimits.SITE_LEVEL.si(), "default: " + standard, label, meaning, examples);
+        field, CommonLimits.SITE_LEVEL, "default: " + standard, label, meaning, examples);
   }
 
   /**

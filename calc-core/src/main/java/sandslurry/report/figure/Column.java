@@ -14,29 +14,20 @@ import sandslurry.units.UnitSystem;
  * What is shown of each of several things, declared once: the column of a table and, where it has
  * an id, a figure for other programs.
  *
+ * @param id its id as a figure, which never changes; empty for a column alone
+ * @param label its heading, without the unit
+ * @param kind what the numbers are; empty for a column of words
+ * @param value the number of one thing in SI, if it has one
+ * @param text what it says of one thing without a number
  * @param <T> the things
  */
-public final class Column<T> {
+public record Column<T>(
+    String id,
+    String label,
+    Optional<Kind<?>> kind,
+    Function<T, OptionalDouble> value,
+    Function<T, String> text) {
   private static final String NONE = "-";
-
-  private final String id;
-  private final String label;
-  private final Optional<Kind<?>> kind;
-  private final Function<T, OptionalDouble> value;
-  private final Function<T, String> text;
-
-  private Column(
-      String id,
-      String label,
-      Optional<Kind<?>> kind,
-      Function<T, OptionalDouble> value,
-      Function<T, String> text) {
-    this.id = id;
-    this.label = label;
-    this.kind = kind;
-    this.value = value;
-    this.text = text;
-  }
 
   /**
    * A column of words.
@@ -60,7 +51,21 @@ public final class Column<T> {
    * @param <T> the things
    */
   public static <T> Column<T> of(String label, Kind<?> kind, ToDoubleFunction<T> si) {
-    return maybe(label, kind, thing -> OptionalDouble.of(si.applyAsDouble(thing)));
+    return of(label, kind, si, "");
+  }
+
+  /**
+   * A column of numbers, which is a figure for other programs too.
+   *
+   * @param label its heading, without the unit
+   * @param kind what the numbers are
+   * @param si the number of one thing in SI
+   * @param id its id, which never changes
+   * @return the column
+   * @param <T> the things
+   */
+  public static <T> Column<T> of(String label, Kind<?> kind, ToDoubleFunction<T> si, String id) {
+    return maybe(label, kind, thing -> OptionalDouble.of(si.applyAsDouble(thing)), id);
   }
 
   /**
@@ -73,17 +78,22 @@ public final class Column<T> {
    * @param <T> the things
    */
   public static <T> Column<T> maybe(String label, Kind<?> kind, Function<T, OptionalDouble> si) {
-    return new Column<>("", label, Optional.of(kind), si, thing -> NONE);
+    return maybe(label, kind, si, "");
   }
 
   /**
-   * This as a figure for other programs too.
+   * A column of numbers that not everything has, which is a figure for other programs too.
    *
-   * @param stable its id, which never changes
+   * @param label its heading, without the unit
+   * @param kind what the numbers are
+   * @param si the number of one thing in SI, if it has one
+   * @param id its id, which never changes
    * @return the column
+   * @param <T> the things
    */
-  public Column<T> as(String stable) {
-    return new Column<>(stable, label, kind, value, text);
+  public static <T> Column<T> maybe(
+      String label, Kind<?> kind, Function<T, OptionalDouble> si, String id) {
+    return new Column<>(id, label, Optional.of(kind), si, thing -> NONE);
   }
 
   private String cell(T thing, UnitSystem units) {

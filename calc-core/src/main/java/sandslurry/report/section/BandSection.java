@@ -58,7 +58,10 @@ final class BandSection extends SectionWriter {
           bandRow(
               head("duty point", Kind.FLOW),
               all,
-              a -> a.pump().flatMap(PumpResult::governing).map(d -> number(Kind.FLOW, d.flow()))));
+              a ->
+                  a.pump()
+                      .flatMap(PumpResult::governing)
+                      .map(d -> number(Kind.FLOW, d.flowM3ps()))));
     }
     if (assessment.lane().isPresent()) {
       rows.add(
@@ -87,7 +90,7 @@ final class BandSection extends SectionWriter {
           bandRow(
               head("friction, " + of, Kind.PRESSURE),
               all,
-              a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.friction()))));
+              a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.frictionPa()))));
       rows.add(
           bandRow(
               "sand, " + of,
@@ -104,7 +107,7 @@ final class BandSection extends SectionWriter {
         bandRow(
             head("total dynamic head, " + at.words(), Kind.HEAD),
             all,
-            a -> a.line().flatMap(l -> l.at(at)).map(s -> number(Kind.HEAD, s.systemHead()))));
+            a -> a.line().flatMap(l -> l.at(at)).map(s -> number(Kind.HEAD, s.systemHeadM()))));
     return rows;
   }
 

@@ -58,8 +58,8 @@ final class LaneSection extends SectionWriter {
     rows.add(
         row(
             "length by width",
-            show(Kind.LENGTH, spec.length()) + " by " + show(Kind.LENGTH, spec.width())));
-    rows.add(row("flow", show(Kind.FLOW, spec.flow())));
+            show(Kind.LENGTH, spec.lengthM()) + " by " + show(Kind.LENGTH, spec.widthM())));
+    rows.add(row("flow", show(Kind.FLOW, spec.flowM3ps())));
     rows.add(row("depth of water, clean", units.show(Kind.DEPTH, lane.flow().depthM())));
     rows.add(row("mean velocity, clean", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
     rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));

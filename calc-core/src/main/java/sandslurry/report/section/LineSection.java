@@ -8,10 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.DilutionCurve;
 import sandslurry.assessment.line.GradePoint;
@@ -31,7 +29,6 @@ import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** The line: velocities against deposition, head loss, pressures, system curve, dilution. */
 final class LineSection extends SectionWriter {
@@ -42,10 +39,10 @@ final class LineSection extends SectionWriter {
       List.of(
           Column.text("run", RunSpec::name),
           Column.text("pipe", run -> run.pipe().map(p -> p.words()).orElse("given bore")),
-          Column.of("mean bore", Kind.BORE, run -> Measure.LENGTH.si(run.meanBore())),
-          Column.of("largest", Kind.BORE, run -> Measure.LENGTH.si(run.largestBore())),
-          Column.of("length", Kind.LENGTH, run -> Measure.LENGTH.si(run.length())),
-          Column.of("rise", Kind.LENGTH, run -> Measure.LENGTH.si(run.rise())),
+          Column.of("mean bore", Kind.BORE, run -> run.meanBoreM()),
+          Column.of("largest", Kind.BORE, run -> run.largestBoreM()),
+          Column.of("length", Kind.LENGTH, run -> run.lengthM()),
+          Column.of("rise", Kind.LENGTH, run -> run.riseM()),
           Column.text("fittings", LineSection::fittings));
 
   private final Assessment assessment;
@@ -141,7 +138,7 @@ final class LineSection extends SectionWriter {
                 Comparator.comparing((LineState s) -> s.runs().get(index).severity())
                     .thenComparing(
                         s ->
-                            -Measure.SPEED.si(s.runs().get(index).leastVelocity())
+                            -s.runs().get(index).leastVelocityMps()
                                 / s.runs()
                                     .get(index)
                                     .deposition()
@@ -224,7 +221,7 @@ final class LineSection extends SectionWriter {
             List.of(
                 Column.text("run", RunAt::name),
                 Column.text("flow rate", RunAt::at),
-                RunAt.of("liquid alone", Kind.NUMBER, RunState::liquidGradient)));
+                Column.of("liquid alone", Kind.NUMBER, one -> one.run().liquidGradient())));
     List<ModelValue> models = line.states().get(0).runs().get(0).headLossModels();
     for (int i = 0; i < models.size(); i++) {
       int model = i;
@@ -232,8 +229,8 @@ final class LineSection extends SectionWriter {
           Column.text(
               models.get(i).model().name(), one -> starred(one.run().headLossModels().get(model))));
     }
-    columns.add(RunAt.of("friction", Kind.PRESSURE, RunState::friction));
-    columns.add(RunAt.of("fittings", Kind.PRESSURE, RunState::fittings));
+    columns.add(Column.of("friction", Kind.PRESSURE, one -> one.run().frictionPa()));
+    columns.add(Column.of("fittings", Kind.PRESSURE, one -> one.run().fittingsPa()));
     columns.add(
         Column.text("remark", one -> one.run().overBed() ? "over a bed: not for design" : ""));
     tableOf(RunAt.all(line, runs), columns);
@@ -273,11 +270,11 @@ final class LineSection extends SectionWriter {
               new ArrayList<>(
                   List.of(
                       point.place(),
-                      number(Kind.LENGTH, point.station()),
-                      number(Kind.LENGTH, point.elevation()))));
+                      number(Kind.LENGTH, point.stationM()),
+                      number(Kind.LENGTH, point.elevationM()))));
         }
-        rows.get(i).add(number(Kind.PRESSURE, point.pressure()));
-        rows.get(i).add(number(Kind.LENGTH, point.gradeLine()));
+        rows.get(i).add(number(Kind.PRESSURE, point.pressurePa()));
+        rows.get(i).add(number(Kind.LENGTH, point.gradeLineM()));
       }
     }
     table(head, rows);
@@ -291,12 +288,14 @@ final class LineSection extends SectionWriter {
             Column.text("added", point -> String.format(Locale.ROOT, "%.2f", point.ratio())),
             Column.text("solids [%]", point -> number(Kind.PERCENT, point.totalSolids())),
             Column.text("sand [%]", point -> number(Kind.PERCENT, point.sandFraction())),
-            Column.of("velocity", Kind.VELOCITY, point -> Measure.SPEED.si(point.velocity())),
+            Column.of("velocity", Kind.VELOCITY, point -> point.velocityMps()),
             Column.maybe(
                 "required",
                 Kind.VELOCITY,
                 point ->
-                    point.turbulentVelocity().stream().mapToDouble(Measure.SPEED::si).findFirst()),
+                    point.turbulentVelocityMps().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .findFirst()),
             Column.text("flow", point -> point.regime().words()),
             Column.text(
                 "sand on the floor [%]",
@@ -304,10 +303,7 @@ final class LineSection extends SectionWriter {
                     point.regime() == Regime.TURBULENT
                         ? "-"
                         : number(Kind.PERCENT, point.floorShare())),
-            Column.of(
-                "friction",
-                Kind.PRESSURE_GRADIENT,
-                point -> Measure.PRESSURE_GRADIENT.si(point.pressureGradient())),
+            Column.of("friction", Kind.PRESSURE_GRADIENT, point -> point.pressureGradientPaPm()),
             Column.text("sand", DilutionCurve.Point::fate),
             Column.text("verdict", point -> point.severity().name())));
     paragraph(
@@ -352,11 +348,13 @@ final class LineSection extends SectionWriter {
         List.of(
             Column.text("run", RunAt::name),
             Column.text("flow rate", RunAt::at),
-            of("actual velocity", Kind.VELOCITY, RunState::leastVelocity).as("velocity"),
-            judged("deposition velocity", DepositionJudgement::limitMps).as("deposition-velocity"),
-            judged("required velocity", DepositionJudgement::velocityToPassMps)
-                .as("required-velocity"),
-            of("Reynolds number", Kind.NUMBER, RunState::reynolds).as("reynolds-number"),
+            Column.of(
+                "actual velocity", Kind.VELOCITY, one -> one.run().leastVelocityMps(), "velocity"),
+            judged("deposition velocity", DepositionJudgement::limitMps, "deposition-velocity"),
+            judged(
+                "required velocity", DepositionJudgement::velocityToPassMps, "required-velocity"),
+            Column.of(
+                "Reynolds number", Kind.NUMBER, one -> one.run().reynolds(), "reynolds-number"),
             Column.text("flow regime", one -> one.run().regime().words()),
             Column.text(
                 "sand",
@@ -366,11 +364,20 @@ final class LineSection extends SectionWriter {
     /** Losses and pressures. */
     static final List<Column<RunAt>> PRESSURES =
         List.of(
-            of("friction loss of the run", Kind.PRESSURE, RunState::friction).as("friction"),
-            of("loss in the fittings", Kind.PRESSURE, RunState::fittings).as("fittings"),
-            of("pressure at the start", Kind.PRESSURE, RunState::startPressure)
-                .as("pressure-start"),
-            of("pressure at the end", Kind.PRESSURE, RunState::endPressure).as("pressure-end"));
+            Column.of(
+                "friction loss of the run",
+                Kind.PRESSURE,
+                one -> one.run().frictionPa(),
+                "friction"),
+            Column.of(
+                "loss in the fittings", Kind.PRESSURE, one -> one.run().fittingsPa(), "fittings"),
+            Column.of(
+                "pressure at the start",
+                Kind.PRESSURE,
+                one -> one.run().startPa(),
+                "pressure-start"),
+            Column.of(
+                "pressure at the end", Kind.PRESSURE, one -> one.run().endPa(), "pressure-end"));
 
     static List<RunAt> all(LineResult line, List<RunSpec> runs) {
       List<RunAt> all = new ArrayList<>();
@@ -382,14 +389,9 @@ final class LineSection extends SectionWriter {
       return all;
     }
 
-    private static <Q extends Quantity<Q>> Column<RunAt> of(
-        String label, Kind<Q> kind, Function<RunState, Quantity<Q>> quantity) {
-      return Column.of(label, kind, one -> kind.measure().si(quantity.apply(one.run())));
-    }
-
     /** The deposition velocity judges turbulent flow only. */
     private static Column<RunAt> judged(
-        String label, ToDoubleFunction<DepositionJudgement> velocity) {
+        String label, ToDoubleFunction<DepositionJudgement> velocity, String id) {
       return Column.maybe(
           label,
           Kind.VELOCITY,
@@ -399,7 +401,8 @@ final class LineSection extends SectionWriter {
             return judged.isPresent()
                 ? OptionalDouble.of(velocity.applyAsDouble(judged.get()))
                 : OptionalDouble.empty();
-          });
+          },
+          id);
     }
   }
 }

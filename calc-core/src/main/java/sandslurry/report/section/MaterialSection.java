@@ -5,9 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.materials.SettlingResult;
@@ -24,17 +22,16 @@ final class MaterialSection extends SectionWriter {
   static final List<Column<LineState>> FLOWS =
       List.of(
           Column.text("flow rate", state -> state.flowCase().words()),
-          of("value", Kind.FLOW, LineState::flow).as("flow-rate"),
-          of("sand by volume", Kind.PERCENT, LineState::sandFraction).as("sand-by-volume"),
-          of("sand by mass", Kind.PERCENT, LineState::massFraction).as("sand-by-mass"),
-          of("sand moved", Kind.MASS_FLOW, LineState::sandRate).as("sand-rate"),
-          of("density of the slurry", Kind.DENSITY, LineState::mixtureDensity).as("slurry-density"),
-          of("total dynamic head", Kind.HEAD, LineState::systemHead).as("total-dynamic-head"));
-
-  private static <Q extends Quantity<Q>> Column<LineState> of(
-      String label, Kind<Q> kind, Function<LineState, Quantity<Q>> quantity) {
-    return Column.of(label, kind, state -> kind.measure().si(quantity.apply(state)));
-  }
+          Column.of("value", Kind.FLOW, LineState::flowM3ps, "flow-rate"),
+          Column.of("sand by volume", Kind.PERCENT, LineState::sandFraction, "sand-by-volume"),
+          Column.of("sand by mass", Kind.PERCENT, LineState::massFraction, "sand-by-mass"),
+          Column.of("sand moved", Kind.MASS_FLOW, LineState::sandRateKgps, "sand-rate"),
+          Column.of(
+              "density of the slurry",
+              Kind.DENSITY,
+              LineState::mixtureDensityKgM3,
+              "slurry-density"),
+          Column.of("total dynamic head", Kind.HEAD, LineState::systemHeadM, "total-dynamic-head"));
 
   private final Assessment assessment;
   private final Design design;
@@ -64,7 +61,7 @@ final class MaterialSection extends SectionWriter {
         row(
             "finer than " + units.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
             units.show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
-    rows.add(row("density of the mineral", show(Kind.DENSITY, design.sand().density())));
+    rows.add(row("density of the mineral", show(Kind.DENSITY, design.sand().densityKgM3())));
     rows.add(row("liquid", assessment.carrier().description()));
     rows.add(row("temperature", units.show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
     rows.add(

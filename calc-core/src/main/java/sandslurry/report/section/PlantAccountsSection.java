@@ -26,34 +26,27 @@ final class PlantAccountsSection extends SectionWriter {
   static final List<Column<MonthResult>> MONTHS =
       List.of(
           Column.text("month", one -> one.month().name()),
-          Column.<MonthResult>of("air", Kind.TEMPERATURE, one -> one.month().airK())
-              .as("air-temperature"),
-          Column.<MonthResult>of("liquor", Kind.TEMPERATURE, one -> one.month().liquorK())
-              .as("liquor-temperature"),
-          Column.<MonthResult>of("rain", Kind.DEPTH, one -> one.month().rainM()).as("rain"),
-          Column.<MonthResult>of("evaporation", Kind.DEPTH, one -> one.month().evaporationM())
-              .as("evaporation"),
-          Column.<MonthResult>maybe("sand recovered", Kind.PERCENT, MonthResult::capture)
-              .as("month-recovery"),
-          Column.<MonthResult>maybe("solids of the liquor", Kind.PERCENT, MonthResult::liquor)
-              .as("month-liquor-solids"));
+          Column.of("air", Kind.TEMPERATURE, one -> one.month().airK(), "air-temperature"),
+          Column.of("liquor", Kind.TEMPERATURE, one -> one.month().liquorK(), "liquor-temperature"),
+          Column.of("rain", Kind.DEPTH, one -> one.month().rainM(), "rain"),
+          Column.of("evaporation", Kind.DEPTH, one -> one.month().evaporationM(), "evaporation"),
+          Column.maybe("sand recovered", Kind.PERCENT, MonthResult::capture, "month-recovery"),
+          Column.maybe(
+              "solids of the liquor", Kind.PERCENT, MonthResult::liquor, "month-liquor-solids"));
 
   /** The course of a storage. */
   static final List<Column<Course>> COURSE =
       List.of(
           Column.text("month", Course::name),
-          Column.<Course>of("inflow", Kind.VOLUME, one -> one.water().inflowM3())
-              .as("month-inflow"),
-          Column.<Course>of("rain", Kind.VOLUME, one -> one.water().rainM3()).as("month-rain"),
-          Column.<Course>of("runoff", Kind.VOLUME, one -> one.water().runoffM3())
-              .as("month-runoff"),
-          Column.<Course>of("evaporation", Kind.VOLUME, one -> one.water().evaporationM3())
-              .as("month-evaporation"),
-          Column.<Course>of("withdrawn", Kind.VOLUME, one -> one.water().withdrawnM3())
-              .as("month-withdrawn"),
-          Column.<Course>of("most held", Kind.VOLUME, Course::mostM3).as("month-most-held"),
-          Column.<Course>of("held at its end", Kind.VOLUME, Course::endM3).as("month-end-held"),
-          Column.<Course>of("freeboard", Kind.HEAD, Course::freeboardM).as("month-freeboard"));
+          Column.of("inflow", Kind.VOLUME, one -> one.water().inflowM3(), "month-inflow"),
+          Column.of("rain", Kind.VOLUME, one -> one.water().rainM3(), "month-rain"),
+          Column.of("runoff", Kind.VOLUME, one -> one.water().runoffM3(), "month-runoff"),
+          Column.of(
+              "evaporation", Kind.VOLUME, one -> one.water().evaporationM3(), "month-evaporation"),
+          Column.of("withdrawn", Kind.VOLUME, one -> one.water().withdrawnM3(), "month-withdrawn"),
+          Column.of("most held", Kind.VOLUME, Course::mostM3, "month-most-held"),
+          Column.of("held at its end", Kind.VOLUME, Course::endM3, "month-end-held"),
+          Column.of("freeboard", Kind.HEAD, Course::freeboardM, "month-freeboard"));
 
   private final Accounts accounts;
   private final List<String> sources;

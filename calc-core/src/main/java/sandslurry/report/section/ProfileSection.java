@@ -20,15 +20,14 @@ final class ProfileSection extends SectionWriter {
       List.of(
           Column.text("stream", Fall::stream),
           Column.text("way", fall -> fall.from() + " to " + fall.to()),
-          Column.<Fall>of("outlet", Kind.LENGTH, Fall::upstreamM).as("outlet-level"),
-          Column.<Fall>of("highest water downstream", Kind.LENGTH, Fall::downstreamM)
-              .as("downstream-level"),
-          Column.<Fall>of("fall available", Kind.LENGTH, Fall::availableM).as("fall-available"),
+          Column.of("outlet", Kind.LENGTH, Fall::upstreamM, "outlet-level"),
+          Column.of("highest water downstream", Kind.LENGTH, Fall::downstreamM, "downstream-level"),
+          Column.of("fall available", Kind.LENGTH, Fall::availableM, "fall-available"),
           Column.maybe("along the way", Kind.LENGTH, fall -> part(fall, Fall.Need::alongM)),
           Column.maybe("at the ends", Kind.LENGTH, fall -> part(fall, Fall.Need::endsM)),
           Column.maybe("freeboard", Kind.LENGTH, fall -> part(fall, Fall.Need::freeboardM)),
-          Column.<Fall>maybe("fall needed", Kind.LENGTH, fall -> part(fall, Fall.Need::totalM))
-              .as("fall-needed"),
+          Column.maybe(
+              "fall needed", Kind.LENGTH, fall -> part(fall, Fall.Need::totalM), "fall-needed"),
           Column.text("", ProfileSection::word));
 
   private ProfileSection(UnitSystem units) {

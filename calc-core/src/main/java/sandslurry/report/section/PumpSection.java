@@ -1,45 +1,34 @@
 package sandslurry.report.section;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import javax.measure.Quantity;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.PumpResult.Duty;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /** The pump on its line. */
 final class PumpSection extends SectionWriter {
   /** What is shown of each duty point. */
   static final List<Column<Duty>> DUTIES =
       List.of(
-          of("flow rate", Kind.FLOW, Duty::flow).as("duty-flow-rate"),
-          of("head", Kind.HEAD, Duty::head).as("duty-head"),
-          of("pressure", Kind.PRESSURE, Duty::pressure).as("duty-pressure"),
-          of("efficiency", Kind.PERCENT, Duty::efficiency).as("efficiency"),
-          of("shaft power", Kind.POWER, Duty::shaftPower).as("shaft-power"),
-          of("motor input power", Kind.POWER, Duty::inputPower).as("input-power"),
-          Column.<Duty>maybe(
-                  "energy per sand",
-                  Kind.SPECIFIC_ENERGY,
-                  duty ->
-                      duty.sandEnergy().stream()
-                          .mapToDouble(Measure.SPECIFIC_ENERGY::si)
-                          .findFirst())
-              .as("energy-per-sand"),
+          Column.of("flow rate", Kind.FLOW, Duty::flowM3ps, "duty-flow-rate"),
+          Column.of("head", Kind.HEAD, Duty::headM, "duty-head"),
+          Column.of("pressure", Kind.PRESSURE, Duty::pressurePa, "duty-pressure"),
+          Column.of("efficiency", Kind.PERCENT, Duty::efficiency, "efficiency"),
+          Column.of("shaft power", Kind.POWER, Duty::shaftW, "shaft-power"),
+          Column.of("motor input power", Kind.POWER, Duty::inputW, "input-power"),
+          Column.maybe(
+              "energy per sand",
+              Kind.SPECIFIC_ENERGY,
+              duty -> duty.sandEnergyJpKg().stream().mapToDouble(Double::doubleValue).findFirst(),
+              "energy-per-sand"),
           Column.text(
               "duty", duty -> duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
 
   private final Assessment assessment;
-
-  private static <Q extends Quantity<Q>> Column<Duty> of(
-      String label, Kind<Q> kind, Function<Duty, Quantity<Q>> quantity) {
-    return Column.of(label, kind, duty -> kind.measure().si(quantity.apply(duty)));
-  }
 
   private PumpSection(Assessment assessment) {
     super(assessment.design().units());
@@ -82,9 +71,7 @@ final class PumpSection extends SectionWriter {
       viscous(pump);
     }
     paragraph(
-        "Pressure at the start of a blocked line: "
-            + show(Kind.PRESSURE, pump.shutOffPressure())
-            + ".");
+        "Pressure at the start of a blocked line: " + show(Kind.PRESSURE, pump.shutOffPa()) + ".");
   }
 
   private void viscous(PumpResult pump) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import javax.measure.Quantity;
 import sandslurry.correlation.Bound;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
@@ -47,12 +46,8 @@ abstract class SectionWriter {
     add(new Block.Table(head, rows));
   }
 
-  final <Q extends Quantity<Q>> String show(Kind<Q> kind, Quantity<Q> quantity) {
-    return units.show(kind, quantity);
-  }
-
-  final <Q extends Quantity<Q>> String number(Kind<Q> kind, Quantity<Q> quantity) {
-    return units.number(kind, kind.measure().si(quantity));
+  final String show(Kind<?> kind, double si) {
+    return units.show(kind, si);
   }
 
   final String number(Kind<?> kind, double si) {

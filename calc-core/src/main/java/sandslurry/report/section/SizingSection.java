@@ -15,7 +15,6 @@ import sandslurry.study.SizedPipe;
 import sandslurry.study.Sizing;
 import sandslurry.study.UnitSizing;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /** What a sizing found, as blocks. */
@@ -194,16 +193,16 @@ public final class SizingSection {
 
   private static OptionalDouble designFlow(SizedPipe fit) {
     return fit.assessment().design().flow().stream()
-        .mapToDouble(flow -> Measure.FLOW.si(flow.design()))
+        .mapToDouble(flow -> flow.designM3ps())
         .findFirst();
   }
 
   private static OptionalDouble running(SizedPipe fit) {
     OptionalDouble volume =
         fit.assessment().design().service().operation().stream()
-            .map(OperationSpec::dailyVolume)
+            .map(OperationSpec::dailyVolumeM3)
             .flatMap(daily -> daily.stream())
-            .mapToDouble(Measure.VOLUME::si)
+            .mapToDouble(Double::doubleValue)
             .findFirst();
     return volume.isPresent() ? fit.runningS(volume.getAsDouble()) : volume;
   }
@@ -246,7 +245,7 @@ public final class SizingSection {
   private static String brief(SizedPipe pipe, UnitSystem units) {
     OptionalDouble runsFrom =
         pipe.assessment().design().flow().stream()
-            .mapToDouble(flow -> Measure.FLOW.si(flow.minimum()))
+            .mapToDouble(flow -> flow.minimumM3ps())
             .findFirst();
     OptionalDouble carriesFrom = pipe.window().carriesFromM3ps();
     if (carriesFrom.orElse(0) > runsFrom.orElse(0)) {

@@ -21,32 +21,34 @@ final class StatesSection extends SectionWriter {
   /** Velocities of the closest run. */
   static final List<Column<StateResult>> RUN =
       List.of(
-          at("velocity", Kind.VELOCITY, Point::velocityMps).as("velocity"),
-          maybe("deposition velocity", Kind.VELOCITY, Point::limitMps).as("deposition-velocity"),
-          maybe("required velocity", Kind.VELOCITY, Point::toPassMps).as("required-velocity"));
+          at("velocity", Kind.VELOCITY, Point::velocityMps, "velocity"),
+          maybe("deposition velocity", Kind.VELOCITY, Point::limitMps, "deposition-velocity"),
+          maybe("required velocity", Kind.VELOCITY, Point::toPassMps, "required-velocity"));
 
   /** What all pumps do. */
   static final List<Column<StateResult>> PUMPS =
       List.of(
-          maybe("shaft power", Kind.POWER, Point::shaftW).as("shaft-power"),
-          maybe("motor input power", Kind.POWER, Point::inputW).as("input-power"));
+          maybe("shaft power", Kind.POWER, Point::shaftW, "shaft-power"),
+          maybe("motor input power", Kind.POWER, Point::inputW, "input-power"));
 
   /** What the whole line does. */
   static final List<Column<StateResult>> LINE =
       List.of(
-          at("flow rate", Kind.FLOW, Point::flowM3ps).as("flow-rate"),
-          at("head", Kind.HEAD, Point::headM).as("head"),
-          at("greatest pressure", Kind.PRESSURE, Point::pressurePa).as("greatest-pressure"));
+          at("flow rate", Kind.FLOW, Point::flowM3ps, "flow-rate"),
+          at("head", Kind.HEAD, Point::headM, "head"),
+          at("greatest pressure", Kind.PRESSURE, Point::pressurePa, "greatest-pressure"));
 
   private final ServiceResult result;
 
-  private static Column<StateResult> at(String label, Kind<?> kind, ToDoubleFunction<Point> si) {
-    return maybe(label, kind, point -> OptionalDouble.of(si.applyAsDouble(point)));
+  private static Column<StateResult> at(
+      String label, Kind<?> kind, ToDoubleFunction<Point> si, String id) {
+    return maybe(label, kind, point -> OptionalDouble.of(si.applyAsDouble(point)), id);
   }
 
   private static Column<StateResult> maybe(
-      String label, Kind<?> kind, Function<Point, OptionalDouble> si) {
-    return Column.maybe(label, kind, state -> state.point().map(si).orElse(OptionalDouble.empty()));
+      String label, Kind<?> kind, Function<Point, OptionalDouble> si, String id) {
+    return Column.maybe(
+        label, kind, state -> state.point().map(si).orElse(OptionalDouble.empty()), id);
   }
 
   private StatesSection(UnitSystem units, ServiceResult result) {

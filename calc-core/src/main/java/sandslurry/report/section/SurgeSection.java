@@ -15,11 +15,10 @@ final class SurgeSection extends SectionWriter {
       List.of(
           Column.text("run", SurgeResult::run),
           Column.of("velocity", Kind.VELOCITY, SurgeResult::velocityMps),
-          Column.of("wave speed", Kind.VELOCITY, SurgeResult::waveMps).as("wave-speed"),
-          Column.of("rise, sudden stop", Kind.PRESSURE, SurgeResult::surgePa)
-              .as("sudden-stop-rise"),
+          Column.of("wave speed", Kind.VELOCITY, SurgeResult::waveMps, "wave-speed"),
+          Column.of("rise, sudden stop", Kind.PRESSURE, SurgeResult::surgePa, "sudden-stop-rise"),
           Column.maybe("rise, stop as given", Kind.PRESSURE, SurgeSection::slowPa),
-          Column.of("rise judged", Kind.PRESSURE, SurgeResult::judgedPa).as("water-hammer-rise"),
+          Column.of("rise judged", Kind.PRESSURE, SurgeResult::judgedPa, "water-hammer-rise"),
           Column.of("working pressure", Kind.PRESSURE, SurgeResult::workingPa),
           Column.of("maximum", Kind.PRESSURE, s -> s.workingPa() + s.judgedPa()),
           Column.maybe("pressure rating", Kind.PRESSURE, SurgeResult::ratingPa),

@@ -21,7 +21,6 @@ import sandslurry.report.Answer;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.TextView;
-import sandslurry.units.Measure;
 
 /** A reading on the example of a line that slows down, and on changes of it. */
 class ObservedFindingsTest {
@@ -69,7 +68,7 @@ class ObservedFindingsTest {
   @Test
   void theReadingOfTheDutyIsThatOfTheCleanLineAndOfTheNewPump() {
     Assessment bare = assess(example.without("/lines/0/observed"));
-    double flow = Measure.FLOW.si(bare.pump().orElseThrow().governing().orElseThrow().flow());
+    double flow = bare.pump().orElseThrow().governing().orElseThrow().flowM3ps();
     DesignDocument read =
         example
             .with("/lines/0/observed/flow", flow + " m3/s")
@@ -84,19 +83,18 @@ class ObservedFindingsTest {
     // The pressure at the start of the line is that of the working of the line.
     assertThat(result.line().calculatedPa())
         .isCloseTo(
-            Measure.PRESSURE.si(
-                assess(
-                        example
-                            .with("/lines/0/flow/minimum", flow + " m3/s")
-                            .with("/lines/0/flow/design", flow + " m3/s")
-                            .with("/lines/0/flow/maximum", flow + " m3/s"))
-                    .line()
-                    .orElseThrow()
-                    .states()
-                    .get(0)
-                    .runs()
-                    .get(0)
-                    .startPressure()),
+            assess(
+                    example
+                        .with("/lines/0/flow/minimum", flow + " m3/s")
+                        .with("/lines/0/flow/design", flow + " m3/s")
+                        .with("/lines/0/flow/maximum", flow + " m3/s"))
+                .line()
+                .orElseThrow()
+                .states()
+                .get(0)
+                .runs()
+                .get(0)
+                .startPa(),
             within(1.0));
     assertThat(ids(assess(read))).contains("observed.as-clean", "observed.pump-as-new");
   }

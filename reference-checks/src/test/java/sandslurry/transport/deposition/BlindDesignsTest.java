@@ -25,7 +25,6 @@ import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /**
@@ -107,7 +106,7 @@ class BlindDesignsTest {
   }
 
   private static double speed(RunState run) {
-    return Measure.SPEED.si(run.leastVelocity());
+    return run.leastVelocityMps();
   }
 
   /** Laminar flow is judged as it was. */

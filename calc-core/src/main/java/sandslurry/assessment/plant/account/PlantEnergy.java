@@ -20,7 +20,6 @@ import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.Measure;
 
 /**
  * The energy of a plant: machines given, feed pumps of cyclones, mixers, and the pumps of the lines
@@ -84,8 +83,8 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
             duty ->
                 new EnergyUse(
                     "pumps of " + line.of() + ", as long as " + needs,
-                    Range.of(Measure.POWER.si(duty.inputPower())),
-                    Math.min(1, volumeM3ps / Measure.FLOW.si(duty.flow()))));
+                    Range.of(duty.inputW()),
+                    Math.min(1, volumeM3ps / duty.flowM3ps())));
   }
 
   /** The mean over the day of what follows from the feed of a unit. */
