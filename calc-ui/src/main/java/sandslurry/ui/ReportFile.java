@@ -25,6 +25,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -48,6 +50,9 @@ import sandslurry.units.UnitSystem;
  * the same date gives the same bytes.
  */
 final class ReportFile {
+  /** It tells of each font of its list that a machine lacks, to people who wait for a report. */
+  private static final Logger PAGES = Logger.getLogger("org.apache.pdfbox");
+
   private static final String DRAWING = "application/x-drawing";
 
   /** Points of a drawing's unit: charts are drawn for a screen and go smaller on paper. */
@@ -136,6 +141,7 @@ final class ReportFile {
   /** A PDF on the paper of the country: letter for US units, A4 for metric ones. */
   byte[] pdf() throws IOException {
     XRLog.setLoggingEnabled(false);
+    PAGES.setLevel(Level.SEVERE);
     Map<String, ReportDrawings.Drawing> placed = new HashMap<>();
     String body = new HtmlBody(new Placed(placed)).write(blocks);
     PdfRendererBuilder builder = new PdfRendererBuilder();
