@@ -11,6 +11,7 @@ import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
+import sandslurry.settling.StaticSuspension;
 
 /**
  * What flows into a unit that separates sand: a liquor, the fibre in it and sand by size class.
@@ -27,7 +28,9 @@ import sandslurry.settling.SettlingVelocities;
  * @param sandKgps mass flow of each class, 0 or more [kg/s]
  * @param settlingFactor what coatings of organic matter leave of the settling velocity of a clean
  *     grain, 1 for clean sand
+ * @param yieldStressPa yield stress of the liquor, which holds fine grains; 0 for none [Pa]
  */
+// More than ten components: one feed is asked by every kernel for most of them.
 public record UnitFeed(
     double liquidM3ps,
     Liquid liquid,
@@ -38,7 +41,8 @@ public record UnitFeed(
     GrainShape shape,
     List<GrainRange> sizes,
     List<Double> sandKgps,
-    double settlingFactor) {
+    double settlingFactor,
+    double yieldStressPa) {
   /** Checks every bound and copies the lists. */
   public UnitFeed {
     sizes = List.copyOf(sizes);
@@ -49,6 +53,7 @@ public record UnitFeed(
     Numbers.share("the share of dry matter in the liquor", finesFraction + dissolvedFraction);
     Numbers.notNegative("the flow of fibre", fibreKgps, "kg/s");
     Numbers.positive("the settling factor", settlingFactor, "");
+    Numbers.notNegative("the yield stress", yieldStressPa, "Pa");
     if (!(sandDensityKgM3 > liquid.densityKgM3() && Double.isFinite(sandDensityKgM3))) {
       throw new IllegalArgumentException(
           "sand must be denser than its carrier but is "
@@ -133,6 +138,19 @@ public record UnitFeed(
    * @return the feed
    */
   public UnitFeed withSand(List<Double> kgps) {
+    return with(kgps, yieldStressPa);
+  }
+
+  /**
+   * The same feed where it is stirred: its yield stress holds nothing.
+   *
+   * @return the feed
+   */
+  public UnitFeed stirred() {
+    return with(sandKgps, 0);
+  }
+
+  private UnitFeed with(List<Double> kgps, double yieldPa) {
     return new UnitFeed(
         liquidM3ps,
         liquid,
@@ -143,7 +161,45 @@ public record UnitFeed(
         shape,
         sizes,
         kgps,
-        settlingFactor);
+        settlingFactor,
+        yieldPa);
+  }
+
+  /**
+   * What the yield stress of the liquor leaves of the fall of a grain.
+   *
+   * @param sizeM grain size [m]
+   * @return the share by {@link StaticSuspension#fallingShare}, 1 without a yield stress
+   */
+  public double fallingShare(double sizeM) {
+    return StaticSuspension.fallingShare(
+        new Grain(sizeM, sandDensityKgM3, shape), yieldStressPa, liquid.densityKgM3());
+  }
+
+  /**
+   * How much of the sand the yield stress of the liquor holds.
+   *
+   * @return mean of 1 less {@link #fallingShare} over the sand, 0 without sand
+   */
+  public double heldShare() {
+    double held = 0;
+    for (int i = 0; i < sizes.size(); i++) {
+      held += sandKgps.get(i) * (1 - fallingShare(sizes.get(i).meanM()));
+    }
+    double all = sandTotalKgps();
+    return all > 0 ? held / all : 0;
+  }
+
+  /**
+   * Settling velocity of a coated grain that falls alone, as far as the liquor lets it.
+   *
+   * @param sizeM grain size [m]
+   * @return the velocity [m/s], and what lay outside the published range
+   */
+  public Estimate coatedVelocityMps(double sizeM) {
+    Estimate clean =
+        SettlingVelocities.DEFAULT.velocityMps(new Grain(sizeM, sandDensityKgM3, shape), liquid);
+    return new Estimate(clean.value() * settlingFactor * fallingShare(sizeM), clean.excesses());
   }
 
   /**
@@ -153,14 +209,12 @@ public record UnitFeed(
    * @return the velocity [m/s], and what lay outside the published ranges
    */
   public Estimate hinderedVelocityMps(double sizeM) {
-    Grain grain = new Grain(sizeM, sandDensityKgM3, shape);
-    Estimate alone = SettlingVelocities.DEFAULT.velocityMps(grain, liquid);
-    double coated = alone.value() * settlingFactor;
-    double reynolds = coated * sizeM / liquid.kinematicViscosityM2ps();
+    Estimate coated = coatedVelocityMps(sizeM);
+    double reynolds = coated.value() * sizeM / liquid.kinematicViscosityM2ps();
     Estimate factor = HinderedSettlings.DEFAULT.factor(reynolds, volumeFraction());
-    List<Bound.Excess> excesses = new ArrayList<>(alone.excesses());
+    List<Bound.Excess> excesses = new ArrayList<>(coated.excesses());
     excesses.addAll(factor.excesses());
-    return new Estimate(coated * factor.value(), excesses);
+    return new Estimate(coated.value() * factor.value(), excesses);
   }
 
   /**

@@ -65,7 +65,8 @@ class SeparationUnitsProperties {
                     GrainShape.NATURAL,
                     SIZES.stream().map(size -> new GrainRange(size, size)).toList(),
                     loads.stream().map(load -> load * q).toList(),
-                    k));
+                    k,
+                    0));
   }
 
   private static void allFinite(double... values) {

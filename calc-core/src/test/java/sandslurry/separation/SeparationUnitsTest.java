@@ -45,7 +45,8 @@ class SeparationUnitsTest {
         GrainShape.NATURAL,
         SIZES.stream().map(size -> new GrainRange(size, size)).toList(),
         List.of(sand[0], sand[1], sand[2], sand[3]),
-        1);
+        1,
+        0);
   }
 
   private static DilutionBox box(double area) {
@@ -163,7 +164,8 @@ class SeparationUnitsTest {
             GrainShape.NATURAL,
             List.of(new GrainRange(1e-4, 1e-4)),
             List.of(0.0),
-            1);
+            1,
+            0);
     CakeSeparator.CakeResult result =
         new CakeSeparator(OptionalDouble.empty(), 0.5, 0, 0.26).evaluate(feed);
     assertThat(result.cakeKgps()).isEqualTo(2 + 2 * 0.74 / 0.24, within(1e-9));

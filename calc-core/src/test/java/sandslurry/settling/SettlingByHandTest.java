@@ -44,6 +44,27 @@ class SettlingByHandTest {
         .isCloseTo(share, within(1e-4));
   }
 
+  /**
+   * By hand: the constant 0.04 leaves 39/40, 0.0894 (the root of 0.04 times 0.2) half, 0.2 1/40.
+   */
+  @Test
+  void aYieldStressLeavesOfTheFallWhatTheExperimentsSay() {
+    Grain grain = new Grain(1e-3, 2650, GrainShape.NATURAL);
+    double weight = 9.80665 * 1650 * 1e-3;
+    assertThat(StaticSuspension.fallingShare(grain, 0, 1000)).isEqualTo(1);
+    assertThat(StaticSuspension.fallingShare(grain, 0.04 * weight, 1000))
+        .isEqualTo(0.975, within(1e-9));
+    assertThat(StaticSuspension.fallingShare(grain, 0.0894427191 * weight, 1000))
+        .isEqualTo(0.5, within(1e-9));
+    assertThat(StaticSuspension.fallingShare(grain, 0.2 * weight, 1000))
+        .isEqualTo(0.025, within(1e-9));
+    // A hundredth of the size needs a hundredth of the stress.
+    assertThat(
+            StaticSuspension.fallingShare(
+                new Grain(1e-5, 2650, GrainShape.NATURAL), 0.4e-3 * weight, 1000))
+        .isEqualTo(0.975, within(1e-9));
+  }
+
   @Test
   void aLiquidAsDenseAsTheGrainOrOfNoDensityHoldsNothing() {
     Grain grain = quartz(1e-3);

@@ -52,7 +52,8 @@ class CaptureReferenceTest {
         GrainShape.NATURAL,
         List.of(new GrainRange(size, size)),
         List.of(0.0),
-        settlingFactor);
+        settlingFactor,
+        0);
   }
 
   @ParameterizedTest(name = "{0} mm")

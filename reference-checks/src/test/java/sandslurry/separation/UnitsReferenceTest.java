@@ -46,7 +46,8 @@ class UnitsReferenceTest {
         GrainShape.NATURAL,
         sizes.stream().map(size -> new GrainRange(size, size)).toList(),
         sizes.stream().map(size -> sandKgps / sizes.size()).toList(),
-        settlingFactor);
+        settlingFactor,
+        0);
   }
 
   @ParameterizedTest(name = "{0}")
@@ -230,7 +231,8 @@ class UnitsReferenceTest {
             GrainShape.NATURAL,
             classes.stream().map(SizeClass::range).toList(),
             classes.stream().map(size -> 30 * flow * size.massFraction()).toList(),
-            0.8);
+            0.8,
+            0);
     LaneReach lane =
         new LaneReach(
             new OpenChannel(width, 0, 0.018),

@@ -133,6 +133,7 @@ public final class LaneEvaluation {
         design.sand().shape(),
         classes.stream().map(SizeClass::range).toList(),
         classes.stream().map(c -> sandKgps * c.massFraction()).toList(),
-        spec.coatingFactor());
+        spec.coatingFactor(),
+        materials.carrier().yieldStressPa());
   }
 }

@@ -114,8 +114,16 @@ public final class LaneWorking {
     double nu = feed.liquid().kinematicViscosityM2ps();
     double alone =
         SettlingVelocities.DEFAULT.velocityMps(grain, feed.liquid(), sheet.trace()).value();
+    double falling =
+        sheet.step(
+            "falling",
+            feed.fallingShare(d),
+            feed.yieldStressPa(),
+            d,
+            feed.sandDensityKgM3(),
+            feed.liquid().densityKgM3());
     double coated =
-        sheet.step("coated", grains.settlingVelocityMps(), feed.settlingFactor(), alone);
+        sheet.step("coated", grains.settlingVelocityMps(), feed.settlingFactor(), falling, alone);
     double reynolds = sheet.step("grain-reynolds", coated * d / nu, coated, d, nu);
     double exponent =
         HinderedSettlings.DEFAULT.exponent(reynolds, feed.volumeFraction(), sheet.trace()).value();

@@ -129,6 +129,18 @@ public record Carrier(
   }
 
   /**
+   * The yield stress that can hold sand: that of the rheology, else that which manure of these
+   * solids has though its table, a power law, does not give it.
+   *
+   * @return yield stress, 0 where there is none [Pa]
+   */
+  public double yieldStressPa() {
+    return scatter.source() == Source.SOLIDS
+        ? Carriers.yieldStressPa(totalSolids.orElse(0))
+        : rheology.yieldStressPa();
+  }
+
+  /**
    * A carrier of the same description with another rheology: one end of the scatter.
    *
    * @param other the rheology

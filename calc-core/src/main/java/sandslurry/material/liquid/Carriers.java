@@ -38,13 +38,13 @@ public final class Carriers {
    */
   static final double TYPED_SCATTER = 1.1;
 
-  /** Yield stress that a thick manure may have at {@link #YIELD_SOLIDS} [Pa]. */
-  private static final double YIELD_PA = 30;
+  /** Yield stress of manure of {@link #YIELD_SOLIDS}, in the middle of the farms [Pa]. */
+  private static final double YIELD_PA = 10;
 
   /** Solids of that manure. */
   private static final double YIELD_SOLIDS = 0.12;
 
-  /** How steeply it rises with the solids: 1 Pa at 6 to 7 %, 5 to 30 Pa at 10 to 13 %. */
+  /** How steeply it rises with the solids. */
   private static final double YIELD_POWER = 5.5;
 
   /** Density of dry manure solids [kg/m3]; from memory, unverified. */
@@ -150,7 +150,8 @@ public final class Carriers {
         OptionalDouble.of(totalSolids),
         shearRates,
         totalSolids > 0
-            ? Scatter.of(Source.SOLIDS, rheology, FARM_SCATTER, hiddenYieldPa(totalSolids))
+            ? Scatter.of(
+                Source.SOLIDS, rheology, FARM_SCATTER, FARM_SCATTER * yieldStressPa(totalSolids))
             : Scatter.none(rheology),
         notes,
         excesses);
@@ -190,14 +191,14 @@ public final class Carriers {
   }
 
   /**
-   * Yield stress that manure of these solids may have and that the table, a power law, does not
-   * tell: about none below 4 %, of the order of 1 Pa at 6 to 8 %, 5 to 30 Pa at 10 to 13 % (from
-   * memory, unverified), as one power of the solids.
+   * Yield stress of manure of these solids, which the table, a power law, does not give: about none
+   * below 4 %, of the order of 1 Pa at 6 to 8 %, 5 to 30 Pa at 10 to 13 % (from memory,
+   * unverified), as one power of the solids. Farms differ by {@link #FARM_SCATTER} either way.
    *
    * @param totalSolids dry matter without sand over mass without sand, not negative
-   * @return 30 Pa (solids / 12 %)^5.5 [Pa]
+   * @return 10 Pa (solids / 12 %)^5.5 [Pa]
    */
-  static double hiddenYieldPa(double totalSolids) {
+  public static double yieldStressPa(double totalSolids) {
     return YIELD_PA * Math.pow(totalSolids / YIELD_SOLIDS, YIELD_POWER);
   }
 

@@ -245,6 +245,7 @@ public record BoxUnit(
 
     @Override
     public void judge(UnitFindings found) {
+      settled.ifPresent(any -> found.held(unit.name(), any.feed()));
       if (unit.box().rinsePoreVolumes() > 0 && !clean) {
         found
             .found("not-rinsed", Severity.CAUTION, unit.name())

@@ -247,6 +247,7 @@ public record LaneUnitResult(
 
   @Override
   public void judge(UnitFindings findings) {
+    findings.held(unit.name(), feed);
     turn()
         .ifPresent(
             turn -> {

@@ -21,13 +21,15 @@ import sandslurry.separation.UnitFeed;
  * <p>Viscosity is that of manure of the stream's manure total solids, fibre included, at a shear
  * rate ({@link Carriers#manure}), times the thickening by mineral fines ({@link Thomas1965}).
  * Liquor from which fibre was taken is thinner than manure of equal solids, so for it the viscosity
- * is too high, which is cautious for settling. Density is that of the liquor without fibre.
+ * is too high, which is cautious for settling. Its yield stress ({@link Carriers#yieldStressPa})
+ * holds fine grains. Density is that of the liquor without fibre.
  *
  * @param temperatureK temperature [K]
  * @param shape shape of the grains
  * @param settlingFactor what coatings leave of the settling velocity, 0 (excluded) to 1
- * @param thickness what manure adds to the viscosity of water, over what the table of manure adds:
- *     1 for the table, {@link Carriers#FARM_SCATTER} and its inverse between farms
+ * @param thickness what manure adds to the viscosity of water, over what the table of manure adds,
+ *     and its yield stress over the usual one: {@link Carriers#FARM_SCATTER} and its inverse
+ *     between farms
  */
 public record LiquorModel(
     double temperatureK, GrainShape shape, double settlingFactor, double thickness) {
@@ -75,7 +77,8 @@ public record LiquorModel(
     double tabled = Carriers.manureRheology(solids, temperatureK).apparentViscosityPaS(shearRatePs);
     double viscosity = water + thickness * Math.max(0, tabled - water);
     double thickening = THICKENING.relativeViscosity(stream.mineralFinesVolumeShare()).value();
-    return feed(stream, runningShare, viscosity * thickening);
+    return feed(
+        stream, runningShare, viscosity * thickening, thickness * Carriers.yieldStressPa(solids));
   }
 
   /**
@@ -87,7 +90,7 @@ public record LiquorModel(
    * @return the feed; empty when there is no liquor
    */
   public Optional<UnitFeed> screening(Stream stream, double runningShare) {
-    return feed(stream, runningShare, Water.viscosityPaS(temperatureK));
+    return feed(stream, runningShare, Water.viscosityPaS(temperatureK), 0);
   }
 
   /**
@@ -101,7 +104,8 @@ public record LiquorModel(
     return organic.in(feed.liquid().viscosityPaS() / Water.viscosityPaS(temperatureK));
   }
 
-  private Optional<UnitFeed> feed(Stream stream, double runningShare, double viscosityPaS) {
+  private Optional<UnitFeed> feed(
+      Stream stream, double runningShare, double viscosityPaS, double yieldStressPa) {
     if (!(runningShare > 0 && runningShare <= 1)) {
       throw new IllegalArgumentException(
           "the share of the day lies in 0 (excluded) to 1 but was " + runningShare);
@@ -134,7 +138,8 @@ public record LiquorModel(
             shape,
             constituents.sandClasses().stream().map(SizeClass::range).toList(),
             sand,
-            settlingFactor);
+            settlingFactor,
+            yieldStressPa);
     // So little liquor that it does not show in the volume of the sand is none.
     return feed.volumeFraction() < 1 ? Optional.of(feed) : Optional.empty();
   }

@@ -90,7 +90,8 @@ public final class SettlingFloor implements PitFloor {
     if (feed.isEmpty() || !(feed.get().sandTotalKgps() > 0)) {
       return falling;
     }
-    UnitFeed seen = feed.get();
+    // A pit fills, is pumped and is stirred: no grain is trusted to the yield stress of its liquor.
+    UnitFeed seen = feed.get().stirred();
     double load = seen.sandTotalKgps() / seen.liquidKgps();
     for (int k = 0; k < classes; k++) {
       double size = seen.sizes().get(k).meanM();

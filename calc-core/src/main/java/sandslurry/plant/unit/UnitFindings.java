@@ -8,10 +8,15 @@ import sandslurry.correlation.Bound;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Figure;
+import sandslurry.separation.UnitFeed;
+import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What is found of the units of a plant. */
 public final class UnitFindings extends PlantTopicWriter {
+  /** Less sand held than this is not spoken of (own choice, no source). */
+  private static final double HELD = 0.1;
+
   private final Function<String, Optional<Figure>> fills;
 
   /**
@@ -28,6 +33,18 @@ public final class UnitFindings extends PlantTopicWriter {
   /** Time in which settled sand takes a quarter of a pit; empty when none settles. */
   Optional<Figure> fills(String pit) {
     return fills.apply(pit);
+  }
+
+  /** Finds that the liquor of a unit is so thick that it holds its sand. */
+  void held(String unit, UnitFeed feed) {
+    if (feed.heldShare() > HELD) {
+      found("sand-held", Severity.CAUTION, unit)
+          .with("share", Kind.PERCENT, feed.heldShare())
+          .with("yield", Kind.STRESS, feed.yieldStressPa())
+          .why("sand-held")
+          .cure("thin-feed")
+          .add();
+    }
   }
 
   /**

@@ -18,7 +18,6 @@ import sandslurry.separation.capture.CaughtSize;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.ScourModels;
-import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.SettlingVelocityModel;
 import sandslurry.settling.Stokes1851;
 
@@ -92,7 +91,7 @@ public record SettlingLane(LaneReach reach, double porosity) {
     return new LaneClass(
         size,
         share,
-        SettlingVelocities.DEFAULT.velocityMps(grain, liquid).value() * feed.settlingFactor(),
+        feed.coatedVelocityMps(size.meanM()).value(),
         hindered.value(),
         flow.depthM() / hindered.value(),
         flow.depthM() / STOKES.velocityMps(grain, liquid).value(),

@@ -29,7 +29,8 @@ class CycloneBalanceTest {
         GrainShape.NATURAL,
         sizes.stream().map(size -> new GrainRange(size, size)).toList(),
         sandKgps,
-        1);
+        1,
+        0);
   }
 
   private static CycloneResult of(Double... sandKgps) {

@@ -38,7 +38,8 @@ class SettlingLaneProperties {
         GrainShape.NATURAL,
         DoubleStream.of(sizes).mapToObj(size -> new GrainRange(size, size)).toList(),
         DoubleStream.of(sizes).mapToObj(size -> flow * fraction * 2650 / sizes.length).toList(),
-        1);
+        1,
+        0);
   }
 
   private static CaptureBand capture(LaneReach lane, UnitFeed feed) {
@@ -89,7 +90,8 @@ class SettlingLaneProperties {
             GrainShape.NATURAL,
             List.of(new GrainRange(1e-4, 2e-4), new GrainRange(2e-4, 1e-3)),
             List.of(flow * 13.25, flow * 13.25),
-            1);
+            1,
+            0);
     for (KeptClass kept : KeptClass.of(List.of(lane(3, 40, depth)), List.of(0.0), feed)) {
       assertThat(kept.cautious()).isBetween(0.0, kept.likely() + 1e-9);
       assertThat(kept.likely()).isLessThanOrEqualTo(kept.hopeful() + 1e-9);

@@ -56,7 +56,8 @@ class SettlingLaneTest {
         GrainShape.NATURAL,
         sizes,
         shares.stream().map(share -> share * sand).toList(),
-        factor);
+        factor,
+        0);
   }
 
   private static LaneReach reach(double level) {
