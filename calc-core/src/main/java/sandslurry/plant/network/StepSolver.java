@@ -37,11 +37,10 @@ final class StepSolver {
   private static final double MOST_LAG = 32;
 
   /**
-   * Changes that fall by less from pass to pass, and over two passes by less than its square, are
-   * unsteady. One that grows once is not: what a unit divides otherwise shows a pass later in those
-   * behind it.
+   * A change that grows in the second pass is not yet unsteady: what a unit divides otherwise shows
+   * a pass later in those behind it.
    */
-  private static final double UNSTEADY = 0.8;
+  private static final int EARLIEST_LAG = 2;
 
   private static final int MOST_ACCELERATED = 100;
 
@@ -182,7 +181,6 @@ final class StepSolver {
   Passed solve(double[] start, double lag, double settled, int most) {
     double[] state = start;
     double before = Double.POSITIVE_INFINITY;
-    double twoBefore = Double.POSITIVE_INFINITY;
     double r = lag;
     Trap trap = null;
     double change = before;
@@ -212,12 +210,11 @@ final class StepSolver {
       state = next;
       if (trap == null && (change <= settled || pass == most - 1)) {
         r = 0;
-      } else if (change > UNSTEADY * Math.max(before, UNSTEADY * twoBefore)) {
+      } else if (change > 0.8 * before && pass > EARLIEST_LAG) {
         r = Math.min(MOST_LAG, Math.max(1, 2 * r));
       } else {
         r = r < LEAST_LAG ? 0 : r / 2;
       }
-      twoBefore = before;
       before = change;
     }
     Division last = divided(state);
