@@ -59,7 +59,7 @@ final class PlantNumbers {
         accounts.capture(),
         "at least " + units.show(Kind.PERCENT, targets.sandCapture()));
     row(
-        "total solids of the recycled liquor",
+        "total solids of the liquor",
         Kind.PERCENT,
         accounts.liquor(),
         most(Kind.PERCENT, targets.liquorSolids()));

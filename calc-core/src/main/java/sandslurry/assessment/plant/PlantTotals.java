@@ -147,7 +147,7 @@ public final class PlantTotals {
     water -= lost.waterKgps();
     double notCaught = Math.max(0, solids);
     double net = Math.max(0, water);
-    Stream leaves = sum(streams, surplus);
+    Stream leaves = leaving(streams, surplus);
     return new LiquorLimit(
         notCaught,
         net,
@@ -155,6 +155,16 @@ public final class PlantTotals {
         leaves.totalSolids(),
         leaves.dissolvedShare(),
         capture(streams));
+  }
+
+  /** The liquor that leaves; of a loop without a way out, what spills, or what goes round. */
+  private Stream leaving(Map<String, Stream> streams, List<String> surplus) {
+    Stream leaves = sum(streams, surplus);
+    if (leaves.waterKgps() > 0) {
+      return leaves;
+    }
+    Stream spills = sum(streams, spilled());
+    return spills.waterKgps() > 0 ? spills : sum(streams, List.copyOf(model.recycles()));
   }
 
   /**

@@ -107,7 +107,13 @@ final class PlantAccountFindings extends PlantFindingWriter {
                     .with("water", Kind.FLOW, water)
                     .with("stream", accounts.waterFor().orElseThrow())
                     .cure("more-water"));
-    accounts.extraArea().ifPresent(area -> found.with("area", Kind.PERCENT, area).cure("area"));
+    accounts
+        .extraArea()
+        .ifPresent(
+            area ->
+                found
+                    .with("area", Kind.PERCENT, area)
+                    .cure(accounts.extraWater().isPresent() ? "area-instead" : "area"));
     if (accounts.extraWater().isEmpty() && accounts.extraArea().isEmpty()) {
       double best = result.main().liquor().map(LiquorLimit::sandCapture).orElse(0.0);
       found.with("best", Kind.PERCENT, Math.min(best, target)).cure("want-less");
