@@ -2,10 +2,10 @@ package sandslurry.fact;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import sandslurry.units.Measure;
 import sandslurry.units.ShownText;
@@ -20,7 +20,7 @@ public final class Type<S> extends Content<S> {
   private final Function<String, S> parse;
   private final String wanted;
   private final Function<String, String> range;
-  private final UnaryOperator<String> written;
+  private final Optional<Measure<?>> measure;
   private final Map<String, String> choices;
   private final boolean number;
 
@@ -28,13 +28,13 @@ public final class Type<S> extends Content<S> {
       Function<String, S> parse,
       String wanted,
       Function<String, String> range,
-      UnaryOperator<String> written,
+      Optional<Measure<?>> measure,
       Map<String, String> choices,
       boolean number) {
     this.parse = parse;
     this.wanted = wanted;
     this.range = range;
-    this.written = written;
+    this.measure = measure;
     this.choices = choices;
     this.number = number;
   }
@@ -86,7 +86,7 @@ public final class Type<S> extends Content<S> {
         },
         "a " + measure.name() + " is needed, " + range.apply(least),
         like -> range.apply(like.isEmpty() ? least : measure.parse(like)),
-        text -> measure.write(measure.parse(text)),
+        Optional.of(measure),
         Map.of(),
         measure.units().get(0).symbol().isEmpty());
   }
@@ -111,7 +111,7 @@ public final class Type<S> extends Content<S> {
         },
         allowed + " is needed",
         like -> allowed,
-        UnaryOperator.identity(),
+        Optional.empty(),
         Map.of(),
         true);
   }
@@ -141,7 +141,7 @@ public final class Type<S> extends Content<S> {
                 .getValue(),
         "one of " + all,
         like -> "",
-        UnaryOperator.identity(),
+        Optional.empty(),
         choices,
         false);
   }
@@ -173,8 +173,7 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public static Type<String> text(String wanted) {
-    return new Type<>(
-        ShownText::escaped, wanted, like -> "", UnaryOperator.identity(), Map.of(), false);
+    return new Type<>(ShownText::escaped, wanted, like -> "", Optional.empty(), Map.of(), false);
   }
 
   /**
@@ -193,7 +192,7 @@ public final class Type<S> extends Content<S> {
         },
         wanted,
         like -> "",
-        UnaryOperator.identity(),
+        Optional.empty(),
         Map.of(),
         false);
   }
@@ -206,7 +205,7 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public <T> Type<T> map(Function<S, T> other) {
-    return new Type<>(parse.andThen(other), wanted, range, written, choices, number);
+    return new Type<>(parse.andThen(other), wanted, range, measure, choices, number);
   }
 
   /**
@@ -216,7 +215,7 @@ public final class Type<S> extends Content<S> {
    * @return the type
    */
   public Type<S> wanted(String words) {
-    return new Type<>(parse, words, range, written, choices, number);
+    return new Type<>(parse, words, range, measure, choices, number);
   }
 
   /**
@@ -282,7 +281,34 @@ public final class Type<S> extends Content<S> {
 
   /** A text that is right, as a program would write it. */
   String written(String text) {
-    return written.apply(text);
+    return measure.map(quantity -> rewritten(quantity, text)).orElse(text);
+  }
+
+  private static <Q extends Quantity<Q>> String rewritten(Measure<Q> measure, String text) {
+    return measure.write(measure.parse(text));
+  }
+
+  /**
+   * A quantity in SI.
+   *
+   * @param text the text of it
+   * @return the number and unit; empty for anything that is no quantity, a pure number or wrong,
+   *     and where it was typed so
+   */
+  public Optional<String> understood(String text) {
+    try {
+      return measure.flatMap(quantity -> inSi(quantity.parse(text)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<String> inSi(Quantity<?> quantity) {
+    Quantity<?> si = quantity.toSystemUnit();
+    String unit = si.getUnit().toString();
+    return si.getUnit().equals(quantity.getUnit()) || unit.equals("one")
+        ? Optional.empty()
+        : Optional.of(String.format(Locale.ROOT, "%.4g %s", si.getValue().doubleValue(), unit));
   }
 
   /**

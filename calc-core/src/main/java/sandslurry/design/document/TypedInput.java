@@ -2,9 +2,7 @@ package sandslurry.design.document;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import javax.measure.Quantity;
 import sandslurry.design.DesignFields;
 import sandslurry.fact.Content;
 import sandslurry.fact.Field;
@@ -76,7 +74,7 @@ public record TypedInput(
     @Override
     public Void text(Type<?> type) {
       String text = value.text().orElse("");
-      walk.inputs().add(new TypedInput(part, label, text, understood(type, text), false));
+      walk.inputs().add(new TypedInput(part, label, text, type.understood(text), false));
       return null;
     }
 
@@ -133,7 +131,7 @@ public record TypedInput(
       walk.inputs()
           .add(
               new TypedInput(
-                  part, field.label(), field.standard(), understood(type, field.standard()), true));
+                  part, field.label(), field.standard(), type.understood(field.standard()), true));
       return null;
     }
 
@@ -163,24 +161,6 @@ public record TypedInput(
     @Override
     public Void list(Listed<?> list) {
       return null;
-    }
-  }
-
-  /** A quantity in SI; nothing where it was typed so. */
-  private static Optional<String> understood(Type<?> type, String text) {
-    try {
-      if (type.parse(text) instanceof Quantity<?> quantity) {
-        Quantity<?> si = quantity.toSystemUnit();
-        String unit = si.getUnit().toString();
-        double number = si.getValue().doubleValue();
-        boolean same = si.getUnit().equals(quantity.getUnit()) || unit.equals("one");
-        return same
-            ? Optional.empty()
-            : Optional.of(String.format(Locale.ROOT, "%.4g %s", number, unit));
-      }
-      return Optional.empty();
-    } catch (IllegalArgumentException e) {
-      return Optional.empty();
     }
   }
 }
