@@ -77,8 +77,9 @@ final class PlantView {
     tables.setText(
         new TextView(JudgeCommand.REPORT_WIDTH)
             .write(
-                PlantSection.of(
-                    plant.get(), all.design().plant().orElseThrow(), all.design().units())));
+                new PlantSection(
+                        plant.get(), all.design().plant().orElseThrow(), all.design().units())
+                    .blocks()));
     tables.setCaretPosition(0);
     cards.show(panel, PLANT);
   }

@@ -19,20 +19,15 @@ final class BandSection extends SectionWriter {
   private final Assessment assessment;
   private final Design design;
 
-  private BandSection(Assessment assessment) {
+  BandSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
     this.design = assessment.design();
-  }
-
-  static List<Block> of(Assessment assessment) {
-    BandSection section = new BandSection(assessment);
     // A table by solids is off by a factor; of numbers and readings the findings tell what matters.
     assessment
         .band()
         .filter(band -> band.scatter().source() == Carrier.Source.SOLIDS)
-        .ifPresent(section::band);
-    return section.blocks();
+        .ifPresent(this::band);
   }
 
   /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */

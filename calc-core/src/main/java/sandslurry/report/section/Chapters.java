@@ -21,7 +21,7 @@ public final class Chapters {
    * @return the inputs as typed, and the defaults that count
    */
   public static List<Block> inputs(DesignDocument document, Assessment assessment) {
-    return InputsSection.of(document, assessment.design().units());
+    return new InputsSection(document, assessment.design().units()).blocks();
   }
 
   /**
@@ -31,9 +31,9 @@ public final class Chapters {
    * @return materials, line, pump, service, lane, plant and band
    */
   public static List<Block> tables(Assessment assessment) {
-    List<Block> blocks = new ArrayList<>(MaterialSection.of(assessment));
+    List<Block> blocks = new ArrayList<>(new MaterialSection(assessment).blocks());
     blocks.addAll(LineSection.of(assessment));
-    blocks.addAll(PumpSection.of(assessment));
+    blocks.addAll(new PumpSection(assessment).blocks());
     blocks.addAll(service(assessment));
     blocks.addAll(LaneSection.of(assessment));
     assessment
@@ -41,12 +41,13 @@ public final class Chapters {
         .ifPresent(
             plant ->
                 blocks.addAll(
-                    PlantSection.of(
-                        plant,
-                        assessment.design().plant().orElseThrow(),
-                        assessment.design().units())));
+                    new PlantSection(
+                            plant,
+                            assessment.design().plant().orElseThrow(),
+                            assessment.design().units())
+                        .blocks()));
     blocks.addAll(LaneSection.ofPlant(assessment));
-    blocks.addAll(BandSection.of(assessment));
+    blocks.addAll(new BandSection(assessment).blocks());
     return blocks;
   }
 
@@ -60,13 +61,14 @@ public final class Chapters {
     Design design = assessment.design();
     UnitSystem units = design.units();
     ServiceResult result = assessment.service();
-    List<Block> blocks = new ArrayList<>(StatesSection.of(units, result));
-    blocks.addAll(PumpsInStatesSection.of(design, result));
-    result.pulsation().ifPresent(p -> blocks.addAll(PulsationSection.of(units, p)));
-    blocks.addAll(SurgeSection.of(units, result.surges()));
+    List<Block> blocks = new ArrayList<>(new StatesSection(units, result).blocks());
+    blocks.addAll(new PumpsInStatesSection(design, result).blocks());
+    result.pulsation().ifPresent(p -> blocks.addAll(new PulsationSection(units, p).blocks()));
+    blocks.addAll(new SurgeSection(units, result.surges()).blocks());
     result
         .stop()
-        .ifPresent(s -> blocks.addAll(StopSection.of(units, s, design.pump().isPresent())));
+        .ifPresent(
+            s -> blocks.addAll(new StopSection(units, s, design.pump().isPresent()).blocks()));
     blocks.addAll(FeedSection.of(units, result));
     return blocks;
   }
@@ -78,7 +80,7 @@ public final class Chapters {
    * @return a card for each part with its worst, and a table of what is met
    */
   public static List<Block> findings(Assessment assessment) {
-    return FindingsSection.of(assessment);
+    return new FindingsSection(assessment).blocks();
   }
 
   /**
@@ -88,7 +90,7 @@ public final class Chapters {
    * @return the cautions in full
    */
   public static List<Block> safety(Assessment assessment) {
-    return SafetySection.of(assessment);
+    return new SafetySection(assessment).blocks();
   }
 
   /**
@@ -98,6 +100,6 @@ public final class Chapters {
    * @return every step with its equation, values and source
    */
   public static List<Block> working(Assessment assessment) {
-    return WorkingSection.of(assessment);
+    return new WorkingSection(assessment).blocks();
   }
 }

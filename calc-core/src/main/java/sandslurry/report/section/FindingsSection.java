@@ -17,16 +17,11 @@ import sandslurry.report.block.Block;
 final class FindingsSection extends SectionWriter {
   private final Assessment assessment;
 
-  private FindingsSection(Assessment assessment) {
+  FindingsSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
-  }
-
-  static List<Block> of(Assessment assessment) {
-    FindingsSection section = new FindingsSection(assessment);
-    section.cards();
-    section.met();
-    return section.blocks();
+    cards();
+    met();
   }
 
   private void cards() {

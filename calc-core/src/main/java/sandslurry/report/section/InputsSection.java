@@ -7,22 +7,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.TypedInput;
-import sandslurry.report.block.Block;
 import sandslurry.units.UnitSystem;
 
 /** The inputs as they were typed and understood, and what was assumed where nothing was typed. */
 final class InputsSection extends SectionWriter {
-  private InputsSection(UnitSystem units) {
+  InputsSection(DesignDocument document, UnitSystem units) {
     super(units);
-  }
-
-  static List<Block> of(DesignDocument document, UnitSystem units) {
-    InputsSection section = new InputsSection(units);
-    section.inputs(document);
-    return section.blocks();
-  }
-
-  private void inputs(DesignDocument document) {
     heading(1, "Inputs and assumptions");
     Map<String, List<TypedInput>> parts = new LinkedHashMap<>();
     for (TypedInput input : document.inputs()) {

@@ -36,18 +36,13 @@ final class MaterialSection extends SectionWriter {
   private final Assessment assessment;
   private final Design design;
 
-  private MaterialSection(Assessment assessment) {
+  MaterialSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
     this.design = assessment.design();
-  }
-
-  static List<Block> of(Assessment assessment) {
-    MaterialSection section = new MaterialSection(assessment);
-    section.inputs();
-    assessment.fit().ifPresent(section::fit);
-    section.settling();
-    return section.blocks();
+    inputs();
+    assessment.fit().ifPresent(this::fit);
+    settling();
   }
 
   private void inputs() {

@@ -15,7 +15,6 @@ import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.account.StorageYear;
 import sandslurry.plant.account.StorageYear.Course;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -51,19 +50,10 @@ final class PlantAccountsSection extends SectionWriter {
   private final Accounts accounts;
   private final List<String> sources;
 
-  private PlantAccountsSection(Accounts accounts, List<String> sources, UnitSystem units) {
+  PlantAccountsSection(Accounts accounts, List<String> sources, UnitSystem units) {
     super(units);
     this.accounts = accounts;
     this.sources = sources;
-  }
-
-  static List<Block> of(Accounts accounts, List<String> sources, UnitSystem units) {
-    PlantAccountsSection section = new PlantAccountsSection(accounts, sources, units);
-    section.accounts();
-    return section.blocks();
-  }
-
-  private void accounts() {
     heading(2, "Accounts");
     Basis basis = accounts.basis();
     paragraph(

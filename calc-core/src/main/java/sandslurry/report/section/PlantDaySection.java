@@ -28,21 +28,16 @@ public final class PlantDaySection extends SectionWriter {
   private final PlantResult result;
   private final PlantSpec spec;
 
-  private PlantDaySection(PlantResult result, PlantSpec spec, UnitSystem units) {
+  PlantDaySection(PlantResult result, PlantSpec spec, UnitSystem units) {
     super(units);
     this.result = result;
     this.spec = spec;
-  }
-
-  static List<Block> of(PlantResult result, PlantSpec spec, UnitSystem units) {
-    PlantDaySection section = new PlantDaySection(result, spec, units);
-    section.days();
+    days();
     if (result.outages().size() > 1) {
       Outages outages = new Outages(result.outages(), units);
       outages.table();
-      outages.blocks().forEach(section::add);
+      outages.blocks().forEach(this::add);
     }
-    return section.blocks();
   }
 
   /**

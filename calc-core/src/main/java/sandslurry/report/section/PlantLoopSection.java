@@ -10,7 +10,6 @@ import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.plant.unit.Liquor;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -20,16 +19,11 @@ import sandslurry.units.UnitSystem;
 final class PlantLoopSection extends SectionWriter {
   private final PlantResult result;
 
-  private PlantLoopSection(PlantResult result, UnitSystem units) {
+  PlantLoopSection(PlantResult result, UnitSystem units) {
     super(units);
     this.result = result;
-  }
-
-  static List<Block> of(PlantResult result, UnitSystem units) {
-    PlantLoopSection section = new PlantLoopSection(result, units);
-    section.loop();
-    section.sizing();
-    return section.blocks();
+    loop();
+    sizing();
   }
 
   private static Column<ModeResult> liquor(

@@ -30,35 +30,32 @@ public final class PlantSection extends SectionWriter {
   private final PlantResult result;
   private final PlantSpec spec;
 
-  private PlantSection(PlantResult result, PlantSpec spec, UnitSystem units) {
-    super(units);
-    this.result = result;
-    this.spec = spec;
-  }
-
   /**
    * Writes the section.
    *
    * @param result what came of the plant
    * @param spec the plant
    * @param units the units of the report
-   * @return the section as data
    */
-  public static List<Block> of(PlantResult result, PlantSpec spec, UnitSystem units) {
-    PlantSection section = new PlantSection(result, spec, units);
-    section.heading(1, "Plant");
-    section.loads();
-    section.modes();
-    PlantLoopSection.of(result, units).forEach(section::add);
-    section.units();
-    result.profile().ifPresent(p -> ProfileSection.of(p, units).forEach(section::add));
-    FeedSection.gravity(units, result.gravity()).forEach(section::add);
-    PlantDaySection.of(result, spec, units).forEach(section::add);
+  public PlantSection(PlantResult result, PlantSpec spec, UnitSystem units) {
+    super(units);
+    this.result = result;
+    this.spec = spec;
+    heading(1, "Plant");
+    loads();
+    modes();
+    new PlantLoopSection(result, units).blocks().forEach(this::add);
+    units();
+    result.profile().ifPresent(p -> new ProfileSection(p, units).blocks().forEach(this::add));
+    FeedSection.gravity(units, result.gravity()).forEach(this::add);
+    new PlantDaySection(result, spec, units).blocks().forEach(this::add);
     result
         .accounts()
         .ifPresent(
-            a -> PlantAccountsSection.of(a, spec.year().sources(), units).forEach(section::add));
-    return section.blocks();
+            a ->
+                new PlantAccountsSection(a, spec.year().sources(), units)
+                    .blocks()
+                    .forEach(this::add));
   }
 
   private String number(Kind<?> kind, Range range) {

@@ -8,7 +8,6 @@ import sandslurry.plant.profile.Fall;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.plant.profile.Levels;
 import sandslurry.plant.profile.Lift;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -30,24 +29,19 @@ final class ProfileSection extends SectionWriter {
               "fall needed", Kind.LENGTH, fall -> part(fall, Fall.Need::totalM), "fall-needed"),
           Column.text("", ProfileSection::word));
 
-  private ProfileSection(UnitSystem units) {
+  ProfileSection(HydraulicProfile profile, UnitSystem units) {
     super(units);
-  }
-
-  static List<Block> of(HydraulicProfile profile, UnitSystem units) {
-    ProfileSection section = new ProfileSection(units);
-    section.heading(2, "Hydraulic profile");
-    section.levels(profile);
+    heading(2, "Hydraulic profile");
+    levels(profile);
     if (!profile.falls().isEmpty()) {
-      section.tableOf(profile.falls(), FALLS);
-      section.paragraph(
+      tableOf(profile.falls(), FALLS);
+      paragraph(
           "What runs by gravity, at the worst: from the outlet of a unit to the highest water of the"
               + " next, at the greatest flow rate. A pipe that runs part full needs its slope times"
               + " its length, its depth and the head of its entrance, and a freeboard above the"
               + " water that it flows into.");
     }
-    section.lifts(profile.lifts());
-    return section.blocks();
+    lifts(profile.lifts());
   }
 
   private static OptionalDouble part(Fall fall, ToDoubleFunction<Fall.Need> part) {

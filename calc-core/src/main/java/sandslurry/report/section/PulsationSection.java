@@ -3,24 +3,14 @@ package sandslurry.report.section;
 import java.util.List;
 import sandslurry.assessment.stop.PulsationResult;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What the report says of the pulsing of a piston pump. */
 final class PulsationSection extends SectionWriter {
-  private PulsationSection(UnitSystem units) {
+  PulsationSection(UnitSystem units, PulsationResult pulsation) {
     super(units);
-  }
-
-  static List<Block> of(UnitSystem units, PulsationResult pulsation) {
-    PulsationSection section = new PulsationSection(units);
-    section.pulsation(pulsation);
-    return section.blocks();
-  }
-
-  private void pulsation(PulsationResult pulsation) {
     heading(1, "Pulsation of the piston pump");
     pulsation
         .vessel()

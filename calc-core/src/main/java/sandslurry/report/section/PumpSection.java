@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.PumpResult.Duty;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 
@@ -30,15 +29,10 @@ final class PumpSection extends SectionWriter {
 
   private final Assessment assessment;
 
-  private PumpSection(Assessment assessment) {
+  PumpSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
-  }
-
-  static List<Block> of(Assessment assessment) {
-    PumpSection section = new PumpSection(assessment);
-    assessment.pump().ifPresent(section::pump);
-    return section.blocks();
+    assessment.pump().ifPresent(this::pump);
   }
 
   private void pump(PumpResult pump) {

@@ -11,28 +11,21 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What the report says of each pump in each state, and of its suction. */
 final class PumpsInStatesSection extends SectionWriter {
-  private PumpsInStatesSection(UnitSystem units) {
-    super(units);
-  }
-
-  static List<Block> of(Design design, ServiceResult result) {
-    PumpsInStatesSection section = new PumpsInStatesSection(design.units());
+  PumpsInStatesSection(Design design, ServiceResult result) {
+    super(design.units());
     List<PumpInState> pumps = result.pumps();
     boolean shown =
         design.service().suction().isPresent()
             || result.states().stream().anyMatch(StateResult::named)
             || pumps.stream().anyMatch(at -> at.point().pumps().size() > 1);
     if (shown && !pumps.isEmpty()) {
-      section.pumps(pumps);
+      pumps(pumps);
     }
-    return section.blocks();
   }
 
   private void pumps(List<PumpInState> pumps) {

@@ -9,18 +9,9 @@ import sandslurry.report.block.Block;
 final class SafetySection extends SectionWriter {
   private final Assessment assessment;
 
-  private SafetySection(Assessment assessment) {
+  SafetySection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
-  }
-
-  static List<Block> of(Assessment assessment) {
-    SafetySection section = new SafetySection(assessment);
-    section.safety();
-    return section.blocks();
-  }
-
-  private void safety() {
     for (SafetyCaution caution : assessment.cautions()) {
       add(
           new Block.Marked(

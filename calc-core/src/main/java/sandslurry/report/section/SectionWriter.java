@@ -21,7 +21,7 @@ abstract class SectionWriter {
     this.units = units;
   }
 
-  final List<Block> blocks() {
+  public final List<Block> blocks() {
     return List.copyOf(blocks);
   }
 

@@ -51,16 +51,11 @@ final class StatesSection extends SectionWriter {
         label, kind, state -> state.point().map(si).orElse(OptionalDouble.empty()), id);
   }
 
-  private StatesSection(UnitSystem units, ServiceResult result) {
+  StatesSection(UnitSystem units, ServiceResult result) {
     super(units);
     this.result = result;
-  }
-
-  static List<Block> of(UnitSystem units, ServiceResult result) {
-    StatesSection section = new StatesSection(units, result);
-    section.states();
-    section.dutyBand();
-    return section.blocks();
+    states();
+    dutyBand();
   }
 
   private void states() {

@@ -8,24 +8,14 @@ import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.StopResult.FlushFlow;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What the report says of the line stopped full of sand, its restart and its flush. */
 final class StopSection extends SectionWriter {
-  private StopSection(UnitSystem units) {
+  StopSection(UnitSystem units, StopResult stop, boolean driven) {
     super(units);
-  }
-
-  static List<Block> of(UnitSystem units, StopResult stop, boolean driven) {
-    StopSection section = new StopSection(units);
-    section.stop(stop, driven);
-    return section.blocks();
-  }
-
-  private void stop(StopResult stop, boolean driven) {
     heading(1, "Stop and restart");
     tableOf(
         stop.runs(),

@@ -3,7 +3,6 @@ package sandslurry.report.section;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.stop.SurgeResult;
-import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -25,21 +24,8 @@ final class SurgeSection extends SectionWriter {
           Column.of("minimum", Kind.PRESSURE, s -> s.lowest().minimumPa()),
           Column.text("", s -> s.lowest().parts() ? "column separates" : ""));
 
-  private SurgeSection(UnitSystem units) {
+  SurgeSection(UnitSystem units, List<SurgeResult> surges) {
     super(units);
-  }
-
-  static List<Block> of(UnitSystem units, List<SurgeResult> surges) {
-    SurgeSection section = new SurgeSection(units);
-    section.surges(surges);
-    return section.blocks();
-  }
-
-  private static OptionalDouble slowPa(SurgeResult surge) {
-    return surge.slow().stream().mapToDouble(slow -> slow.surgePa()).findFirst();
-  }
-
-  private void surges(List<SurgeResult> surges) {
     if (surges.isEmpty()) {
       return;
     }
@@ -51,5 +37,9 @@ final class SurgeSection extends SectionWriter {
             + " Column separation and pockets of air can exceed it. A stop in a given time is taken"
             + " as even (Michaud). The minimum is at an end of the run. At its vapour pressure"
             + " the liquid boils and its column separates. This is no surge analysis.");
+  }
+
+  private static OptionalDouble slowPa(SurgeResult surge) {
+    return surge.slow().stream().mapToDouble(slow -> slow.surgePa()).findFirst();
   }
 }

@@ -23,18 +23,9 @@ final class WorkingSection extends SectionWriter {
   private final Assessment assessment;
   private final Map<String, Integer> sources = new LinkedHashMap<>();
 
-  private WorkingSection(Assessment assessment) {
+  WorkingSection(Assessment assessment) {
     super(assessment.design().units());
     this.assessment = assessment;
-  }
-
-  static List<Block> of(Assessment assessment) {
-    WorkingSection section = new WorkingSection(assessment);
-    section.working();
-    return section.blocks();
-  }
-
-  private void working() {
     heading(1, "Working");
     paragraph(
         "Equations and the values put in are in SI, because the equations are; results follow in"
