@@ -45,6 +45,6 @@ public record CycloneResult(
    * @return true when it holds more sand than the lower limit
    */
   public boolean ropes() {
-    return underflowSand > 0 && underflowSand > ropingLimit();
+    return underflowSand > ropingLimit();
   }
 }
