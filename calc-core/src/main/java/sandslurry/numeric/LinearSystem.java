@@ -1,6 +1,9 @@
 package sandslurry.numeric;
 
-/** As many linear equations as unknowns, by LU decomposition with partial pivoting. */
+/**
+ * As many linear equations as unknowns, by LU decomposition with partial pivoting. Units are joined
+ * to few others, so that most entries are nothing and are passed over.
+ */
 public final class LinearSystem {
   private final double[][] lu;
   private final int[] rows;
@@ -18,7 +21,6 @@ public final class LinearSystem {
       double[] top = lu[k];
       for (int i = k + 1; i < n; i++) {
         double[] row = lu[i];
-        // Units are joined to few others: most entries are nothing.
         if (row[k] != 0) {
           double factor = row[k] / top[k];
           row[k] = factor;
@@ -50,20 +52,23 @@ public final class LinearSystem {
     int n = rows.length;
     double[] x = new double[n];
     for (int i = 0; i < n; i++) {
-      double sum = b[rows[i]];
-      for (int j = 0; j < i; j++) {
-        sum -= lu[i][j] * x[j];
-      }
-      x[i] = sum;
+      x[i] = less(b[rows[i]], lu[i], x, 0, i);
     }
     for (int i = n - 1; i >= 0; i--) {
-      double sum = x[i];
-      for (int j = i + 1; j < n; j++) {
-        sum -= lu[i][j] * x[j];
-      }
-      x[i] = sum / lu[i][i];
+      x[i] = less(x[i], lu[i], x, i + 1, n) / lu[i][i];
     }
     return x;
+  }
+
+  /** A number less the sum of the entries of a row times the unknowns. */
+  private static double less(double number, double[] row, double[] x, int from, int to) {
+    double left = number;
+    for (int j = from; j < to; j++) {
+      if (row[j] != 0) {
+        left -= row[j] * x[j];
+      }
+    }
+    return left;
   }
 
   /**
@@ -80,10 +85,7 @@ public final class LinearSystem {
     double[] x = system.solved(b);
     double[] left = new double[x.length];
     for (int i = 0; i < x.length; i++) {
-      left[i] = b[i];
-      for (int j = 0; j < x.length; j++) {
-        left[i] -= a[i][j] * x[j];
-      }
+      left[i] = less(b[i], a[i], x, 0, x.length);
     }
     double[] correction = system.solved(left);
     for (int i = 0; i < x.length; i++) {

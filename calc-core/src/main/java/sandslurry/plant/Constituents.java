@@ -1,8 +1,10 @@
 package sandslurry.plant;
 
 import java.util.List;
+import java.util.Objects;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.SizeClass;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -16,19 +18,8 @@ import sandslurry.units.UnitSystem;
  * below {@link Gradation#FINES_BOUNDARY_M}, which came with the sand and thicken the liquor; sand
  * is what is coarser. Volumes add up: dissolved solids, fibre and organic fines with the density of
  * dry manure solids, mineral fines and sand with that of the mineral.
- *
- * @param waterDensityKgM3 density of water [kg/m3]
- * @param manureSolidsDensityKgM3 density of dry manure solids [kg/m3]
- * @param sandDensityKgM3 density of the mineral [kg/m3]
- * @param sandClasses the classes of the sand in ascending order; mass fractions that sum to 1
- * @param mineralFinesShare mass of mineral fines over mass of all bedding sand as it is delivered
  */
-public record Constituents(
-    double waterDensityKgM3,
-    double manureSolidsDensityKgM3,
-    double sandDensityKgM3,
-    List<SizeClass> sandClasses,
-    double mineralFinesShare) {
+public final class Constituents {
   /** Index of water. */
   public static final int WATER = 0;
 
@@ -47,9 +38,34 @@ public record Constituents(
   /** Index of the finest class of the sand. */
   public static final int SAND = 5;
 
-  /** Checks every bound and copies the list. */
-  public Constituents {
-    sandClasses = List.copyOf(sandClasses);
+  private final double waterDensityKgM3;
+  private final double manureSolidsDensityKgM3;
+  private final double sandDensityKgM3;
+  private final List<SizeClass> sandClasses;
+  private final List<GrainRange> grains;
+  private final double mineralFinesShare;
+
+  /**
+   * Checks every bound and copies the list.
+   *
+   * @param waterDensityKgM3 density of water [kg/m3]
+   * @param manureSolidsDensityKgM3 density of dry manure solids [kg/m3]
+   * @param sandDensityKgM3 density of the mineral [kg/m3]
+   * @param sandClasses the classes of the sand in ascending order; mass fractions that sum to 1
+   * @param mineralFinesShare mass of mineral fines over mass of all bedding sand as it is delivered
+   */
+  public Constituents(
+      double waterDensityKgM3,
+      double manureSolidsDensityKgM3,
+      double sandDensityKgM3,
+      List<SizeClass> sandClasses,
+      double mineralFinesShare) {
+    this.waterDensityKgM3 = waterDensityKgM3;
+    this.manureSolidsDensityKgM3 = manureSolidsDensityKgM3;
+    this.sandDensityKgM3 = sandDensityKgM3;
+    this.sandClasses = List.copyOf(sandClasses);
+    this.grains = sandClasses.stream().map(SizeClass::range).toList();
+    this.mineralFinesShare = mineralFinesShare;
     if (!(waterDensityKgM3 > 0)
         || !(manureSolidsDensityKgM3 > 0)
         || !(sandDensityKgM3 > waterDensityKgM3)
@@ -72,6 +88,77 @@ public record Constituents(
     if (!(Math.abs(sum - 1) < 1e-6)) {
       throw new IllegalArgumentException("mass fractions must sum to 1 but sum to " + sum);
     }
+  }
+
+  /**
+   * Density of water.
+   *
+   * @return density [kg/m3]
+   */
+  public double waterDensityKgM3() {
+    return waterDensityKgM3;
+  }
+
+  /**
+   * Density of dry manure solids.
+   *
+   * @return density [kg/m3]
+   */
+  public double manureSolidsDensityKgM3() {
+    return manureSolidsDensityKgM3;
+  }
+
+  /**
+   * Density of the mineral.
+   *
+   * @return density [kg/m3]
+   */
+  public double sandDensityKgM3() {
+    return sandDensityKgM3;
+  }
+
+  /**
+   * The classes of the sand.
+   *
+   * @return in ascending order; mass fractions that sum to 1
+   */
+  public List<SizeClass> sandClasses() {
+    return sandClasses;
+  }
+
+  /**
+   * The sizes of each class of the sand, which every unit asks for in every step.
+   *
+   * @return in ascending order
+   */
+  public List<GrainRange> grains() {
+    return grains;
+  }
+
+  /**
+   * Mineral fines of the bedding sand.
+   *
+   * @return mass over that of all bedding sand as it is delivered
+   */
+  public double mineralFinesShare() {
+    return mineralFinesShare;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Constituents same
+            && waterDensityKgM3 == same.waterDensityKgM3
+            && manureSolidsDensityKgM3 == same.manureSolidsDensityKgM3
+            && sandDensityKgM3 == same.sandDensityKgM3
+            && sandClasses.equals(same.sandClasses)
+            && mineralFinesShare == same.mineralFinesShare;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        waterDensityKgM3, manureSolidsDensityKgM3, sandDensityKgM3, sandClasses, mineralFinesShare);
   }
 
   /**

@@ -104,7 +104,11 @@ public final class Stream {
    * @return every flow multiplied
    */
   public Stream times(double factor) {
-    return new Stream(constituents, Arrays.stream(kgps).map(flow -> flow * factor).toArray());
+    double[] flows = kgps.clone();
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] *= factor;
+    }
+    return new Stream(constituents, flows);
   }
 
   /**

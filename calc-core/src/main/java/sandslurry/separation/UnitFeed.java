@@ -209,12 +209,37 @@ public record UnitFeed(
    * @return the velocity [m/s], and what lay outside the published ranges
    */
   public Estimate hinderedVelocityMps(double sizeM) {
+    return hinderedVelocityMps(sizeM, volumeFraction());
+  }
+
+  /**
+   * The same for the size that stands for each class.
+   *
+   * @return the velocities [m/s], and what lay outside the published ranges
+   */
+  public List<Estimate> hinderedVelocitiesMps() {
+    double crowd = volumeFraction();
+    List<Estimate> velocities = new ArrayList<>(sizes.size());
+    for (GrainRange size : sizes) {
+      velocities.add(hinderedVelocityMps(size.meanM(), crowd));
+    }
+    return velocities;
+  }
+
+  private Estimate hinderedVelocityMps(double sizeM, double volumeFraction) {
     Estimate coated = coatedVelocityMps(sizeM);
     double reynolds = coated.value() * sizeM / liquid.kinematicViscosityM2ps();
-    Estimate factor = HinderedSettlings.DEFAULT.factor(reynolds, volumeFraction());
-    List<Bound.Excess> excesses = new ArrayList<>(coated.excesses());
-    excesses.addAll(factor.excesses());
-    return new Estimate(coated.value() * factor.value(), excesses);
+    Estimate factor = HinderedSettlings.DEFAULT.factor(reynolds, volumeFraction);
+    return new Estimate(coated.value() * factor.value(), both(coated, factor));
+  }
+
+  private static List<Bound.Excess> both(Estimate one, Estimate other) {
+    if (one.inRange() || other.inRange()) {
+      return one.inRange() ? other.excesses() : one.excesses();
+    }
+    List<Bound.Excess> excesses = new ArrayList<>(one.excesses());
+    excesses.addAll(other.excesses());
+    return excesses;
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import sandslurry.design.Design;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
@@ -667,7 +668,7 @@ public final class PlantModel {
         one.cleanness()::of,
         one.changes().areaFactor(),
         one.liquors().cyclones(),
-        stream -> freshM3ps(stream, mode, one),
+        freshM3ps(mode, one),
         (stream, given) -> {
           double here = mode.flowsM3ps().getOrDefault(stream, given);
           return recycles.contains(stream) ? here * one.changes().recycleFactor() * left : here;
@@ -675,11 +676,10 @@ public final class PlantModel {
         paced);
   }
 
-  private double freshM3ps(String stream, ModeSpec mode, Case one) {
-    return spec.waters().stream()
-        .filter(water -> water.stream().equals(stream))
-        .mapToDouble(water -> waterM3ps(water, mode, one))
-        .sum();
+  private ToDoubleFunction<String> freshM3ps(ModeSpec mode, Case one) {
+    Map<String, Double> fresh = new HashMap<>();
+    spec.waters().forEach(w -> fresh.merge(w.stream(), waterM3ps(w, mode, one), Double::sum));
+    return stream -> fresh.getOrDefault(stream, 0.0);
   }
 
   /**

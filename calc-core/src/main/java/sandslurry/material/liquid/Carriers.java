@@ -29,6 +29,8 @@ public final class Carriers {
   /** Temperature at which the manures were measured [K]. */
   public static final double MEASURED_K = 308.15;
 
+  private static final double MEASURED_WATER_PAS = Water.viscosityPaS(MEASURED_K);
+
   /** Factor in K between farms, either way, at equal total solids; from memory, unverified. */
   public static final double FARM_SCATTER = 3;
 
@@ -127,7 +129,7 @@ public final class Carriers {
     if (totalSolids > 0) {
       Row high = upperRow(totalSolids);
       shearRates = Optional.of(measuredShearRates(lowerRow(high), high));
-      double thinning = water.viscosityPaS() / Water.viscosityPaS(MEASURED_K);
+      double thinning = water.viscosityPaS() / MEASURED_WATER_PAS;
       notes.addAll(rheologyNotes(totalSolids, temperatureK, thinning));
     }
     notes.add(
@@ -167,6 +169,17 @@ public final class Carriers {
    * @throws IllegalArgumentException if total solids lie outside 0 to 13 % or water is not liquid
    */
   public static Rheology manureRheology(double totalSolids, double temperatureK) {
+    return manureRheologyIn(Water.viscosityPaS(temperatureK), totalSolids);
+  }
+
+  /**
+   * The same where the viscosity of water at the temperature is known.
+   *
+   * @param waterViscosityPaS viscosity of water [Pa.s]
+   * @param totalSolids sand-free total solids by mass, 0 to {@link #HIGHEST_TOTAL_SOLIDS}
+   * @return the rheology
+   */
+  public static Rheology manureRheologyIn(double waterViscosityPaS, double totalSolids) {
     if (!(totalSolids >= 0 && totalSolids <= HIGHEST_TOTAL_SOLIDS)) {
       throw new IllegalArgumentException(
           "sand-free total solids must lie in 0 % to "
@@ -176,11 +189,10 @@ public final class Carriers {
               + ": "
               + MEASURE_INSTEAD);
     }
-    double waterViscosity = Water.viscosityPaS(temperatureK);
     if (!(totalSolids > 0)) {
-      return new Newtonian(waterViscosity);
+      return new Newtonian(waterViscosityPaS);
     }
-    double thinning = waterViscosity / Water.viscosityPaS(MEASURED_K);
+    double thinning = waterViscosityPaS / MEASURED_WATER_PAS;
     Row high = upperRow(totalSolids);
     Row low = lowerRow(high);
     double t = (totalSolids - low.totalSolids()) / (high.totalSolids() - low.totalSolids());
@@ -214,7 +226,7 @@ public final class Carriers {
   /** The row before another; before the first stands water. */
   private static Row lowerRow(Row high) {
     int i = TABLE.indexOf(high);
-    return i > 0 ? TABLE.get(i - 1) : new Row(0, Water.viscosityPaS(MEASURED_K), 1, 0, 0);
+    return i > 0 ? TABLE.get(i - 1) : new Row(0, MEASURED_WATER_PAS, 1, 0, 0);
   }
 
   /**

@@ -53,13 +53,13 @@ final class StepSolver {
   private final double[] outside;
   private final double stepS;
   private final Map<String, Double> factors;
+  private final double[][] pumpsM3ps;
   private double[] duties;
 
   /**
    * How the units divide what passes through them.
    *
    * @param of by unit, outlet and constituent; a pit has what it keeps after its outlets
-   * @param pumpsM3ps flows of the pumps of pits while they run, by unit
    * @param volumesM3ps volume through each unit by the flows of pumps and weirs
    * @param duties share of the time in which units see their flow
    * @param dutyChange how far these are from those that the units were asked with
@@ -67,7 +67,6 @@ final class StepSolver {
    */
   record Division(
       double[][][] of,
-      double[][] pumpsM3ps,
       double[] volumesM3ps,
       double[] duties,
       double dutyChange,
@@ -133,6 +132,10 @@ final class StepSolver {
         }
       }
     }
+    this.pumpsM3ps = new double[units.size()][];
+    for (int u = 0; u < units.size(); u++) {
+      pumpsM3ps[u] = units.get(u) instanceof Pit pit ? pumps(pit) : new double[0];
+    }
     this.duties = new double[units.size()];
     Arrays.fill(duties, 1);
   }
@@ -187,11 +190,12 @@ final class StepSolver {
     FixedPoint history = new FixedPoint();
     for (int pass = 1; pass <= most; pass++) {
       Division division = divided(state);
-      trap = trap(division, state);
+      boolean[][] reached = reached(division);
+      trap = trap(division, state, reached);
       if (trap != null && r == 0) {
         r = 1;
       }
-      double[] next = closed(division, state, r);
+      double[] next = closed(division, state, r, reached);
       change = Math.max(change(state, next) * (1 + r), division.dutyChange());
       if (r == 0) {
         change = Math.max(change, gap(division, next));
@@ -218,7 +222,7 @@ final class StepSolver {
       before = change;
     }
     Division last = divided(state);
-    return new Passed(state, last, change, false, trap(last, state));
+    return new Passed(state, last, change, false, trap(last, state, reached(last)));
   }
 
   /** The greatest change of a flow, over the total flow through the same unit. */
@@ -279,7 +283,7 @@ final class StepSolver {
         }
         int p = 0;
         for (String pump : pit.draws().keySet()) {
-          double full = division.pumpsM3ps()[u][p++];
+          double full = pumpsM3ps[u][p++];
           double taken = streams.get(pump).volumeM3ps();
           if (full > 0) {
             running.put(pump, Math.min(1, taken / full));
@@ -334,7 +338,6 @@ final class StepSolver {
   private Division divided(double[] state) {
     int n = units.size();
     double[][][] shares = new double[n][][];
-    double[][] pumps = new double[n][];
     List<List<UnitNote>> notes = new ArrayList<>();
     double[] arriving = arriving(state);
     for (int u = 0; u < n; u++) {
@@ -342,11 +345,10 @@ final class StepSolver {
       if (units.get(u) instanceof Pit pit) {
         double[] settles = pit.kept(through, stream(arriving, u));
         shares[u] = new double[][] {settles};
-        pumps[u] = pumps(pit);
         notes.add(List.of());
       } else {
         Split split = units.get(u).split(through, duties[u]);
-        if (split.shares().length != units.get(u).outlets().size()) {
+        if (split.shares().length != takers[u].length) {
           throw new IllegalStateException(
               units.get(u).name()
                   + " has "
@@ -354,7 +356,6 @@ final class StepSolver {
                   + " outlets but divides among others");
         }
         shares[u] = split.shares();
-        pumps[u] = new double[0];
         notes.add(split.notes());
       }
     }
@@ -371,7 +372,7 @@ final class StepSolver {
         shares[u] = pitShares(pit, shares[u][0], volumes[u], state, u);
       }
     }
-    return new Division(shares, pumps, volumes, asked, dutyChange, notes);
+    return new Division(shares, volumes, asked, dutyChange, notes);
   }
 
   private Hydraulics hydraulics(double[] state, double[][][] shares) {
@@ -408,12 +409,12 @@ final class StepSolver {
         afloat,
         rest ? 0 : Math.min(pit.levels().stopM3(), pit.weirVolumeM3()) / stepS,
         rest ? 0 : pit.brimM3() / stepS,
-        pumps(pit));
+        pumpsM3ps[unit]);
   }
 
   private double[][] pitShares(
       Pit pit, double[] settles, double volumeM3ps, double[] state, int unit) {
-    double[] out = new double[pit.outlets().size()];
+    double[] out = new double[takers[unit].length];
     Hydraulics.PitOutlets at = pitOutlets(pit, settles, state, unit);
     at.at(volumeM3ps, out, new double[out.length]);
     return pit.shares(settles, out, at.afloat() * volumeM3ps, Double.isInfinite(stepS));
@@ -433,11 +434,12 @@ final class StepSolver {
   }
 
   /** What passes when the shares are held, constituent by constituent. */
-  private double[] closed(Division division, double[] state, double lag) {
+  private double[] closed(
+      Division division, double[] state, double lag, boolean[][] reachedByFeeds) {
     Interruption.check();
     double[] result = new double[state.length];
     for (int i = 0; i < count; i++) {
-      boolean[] reached = reached(division, i, lag > 0 ? state : null);
+      boolean[] reached = lag > 0 ? reached(division, i, state) : reachedByFeeds[i];
       int[] rows = new int[reached.length];
       int n = 0;
       for (int u = 0; u < reached.length; u++) {
@@ -481,6 +483,15 @@ final class StepSolver {
     }
   }
 
+  /** The units that each constituent reaches from the feeds and from what pits held. */
+  private boolean[][] reached(Division division) {
+    boolean[][] reached = new boolean[count][];
+    for (int i = 0; i < count; i++) {
+      reached[i] = reached(division, i, null);
+    }
+    return reached;
+  }
+
   private boolean[] reached(Division division, int constituent, double[] held) {
     boolean[] reached = new boolean[units.size()];
     int[] next = new int[reached.length];
@@ -506,9 +517,9 @@ final class StepSolver {
   }
 
   /** The first constituent that these shares let pile up; null when there is none. */
-  private Trap trap(Division division, double[] state) {
+  private Trap trap(Division division, double[] state, boolean[][] reachedByFeeds) {
     for (int i = 0; i < count; i++) {
-      boolean[] reached = reached(division, i, null);
+      boolean[] reached = reachedByFeeds[i];
       boolean[] free = new boolean[reached.length];
       boolean grew = true;
       while (grew) {

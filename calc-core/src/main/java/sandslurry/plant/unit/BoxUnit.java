@@ -53,7 +53,8 @@ public record BoxUnit(
 
   @Override
   public Optional<Divided> divide(Conditions c, Stream stream, double share) {
-    return settled(c, stream, share).map(settled -> divided(settled.result().sand(c.outlook())));
+    return rinsed(c, stream, share)
+        .map(in -> divided(in.box().sand(in.feed(), c.organic(in.feed()), c.outlook())));
   }
 
   private Divided divided(BoxSand sand) {
@@ -66,11 +67,22 @@ public record BoxUnit(
   /** What the box, as it is rinsed, does with its feed without the water of the rinse. */
   private record Settled(UnitFeed feed, DilutionBox box, BoxResult result) {}
 
-  /**
-   * What the box does with all that flows in. The rinse is taken out of the mixture of all streams:
-   * only clean water that comes for the rinse cleans, water in the slurry does not.
-   */
   private Optional<Settled> settled(Conditions c, Stream stream, double share) {
+    return rinsed(c, stream, share)
+        .map(
+            in ->
+                new Settled(
+                    in.feed(), in.box(), in.box().evaluate(in.feed(), c.organic(in.feed()))));
+  }
+
+  /** The box, as it is rinsed, and its feed without the water of the rinse. */
+  private record Rinsed(UnitFeed feed, DilutionBox box) {}
+
+  /**
+   * How the box is rinsed when all this flows in. The rinse is taken out of the mixture of all
+   * streams: only clean water that comes for the rinse cleans, water in the slurry does not.
+   */
+  private Optional<Rinsed> rinsed(Conditions c, Stream stream, double share) {
     Optional<UnitFeed> mixed = c.settling(stream, share, shearRatePs);
     if (mixed.isEmpty()) {
       return Optional.empty();
@@ -81,7 +93,7 @@ public record BoxUnit(
     double[] flows = stream.toArray();
     flows[Constituents.WATER] = Math.max(0, flows[Constituents.WATER] - rinsing);
     return c.settling(Stream.of(stream.constituents(), flows), share, shearRatePs)
-        .map(feed -> new Settled(feed, rinsed, rinsed.evaluate(feed, c.organic(feed))));
+        .map(feed -> new Rinsed(feed, rinsed));
   }
 
   private DilutionBox box(Conditions c) {

@@ -1,6 +1,5 @@
 package sandslurry.plant.unit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.material.Thomas1965;
@@ -8,7 +7,6 @@ import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Water;
 import sandslurry.material.sand.GrainShape;
-import sandslurry.material.sand.SizeClass;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.separation.OrganicMatter;
@@ -74,7 +72,7 @@ public record LiquorModel(
       return Optional.empty();
     }
     double water = Water.viscosityPaS(temperatureK);
-    double tabled = Carriers.manureRheology(solids, temperatureK).apparentViscosityPaS(shearRatePs);
+    double tabled = Carriers.manureRheologyIn(water, solids).apparentViscosityPaS(shearRatePs);
     double viscosity = water + thickness * Math.max(0, tabled - water);
     double thickening = THICKENING.relativeViscosity(stream.mineralFinesVolumeShare()).value();
     return feed(
@@ -123,9 +121,9 @@ public record LiquorModel(
     if (!(stream.waterKgps() > 0) || mud) {
       return Optional.empty();
     }
-    List<Double> sand = new ArrayList<>();
-    for (int k = 0; k < constituents.sandClasses().size(); k++) {
-      sand.add(stream.sandKgps(k) / runningShare);
+    Double[] sand = new Double[constituents.grains().size()];
+    for (int k = 0; k < sand.length; k++) {
+      sand[k] = stream.sandKgps(k) / runningShare;
     }
     UnitFeed feed =
         new UnitFeed(
@@ -136,8 +134,8 @@ public record LiquorModel(
             stream.kgps(Constituents.FIBRE) / runningShare,
             constituents.sandDensityKgM3(),
             shape,
-            constituents.sandClasses().stream().map(SizeClass::range).toList(),
-            sand,
+            constituents.grains(),
+            List.of(sand),
             settlingFactor,
             yieldStressPa);
     // So little liquor that it does not show in the volume of the sand is none.

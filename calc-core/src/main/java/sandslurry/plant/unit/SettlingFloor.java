@@ -1,6 +1,8 @@
 package sandslurry.plant.unit;
 
+import java.util.List;
 import java.util.Optional;
+import sandslurry.correlation.Estimate;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.PitFloor;
@@ -93,6 +95,7 @@ public final class SettlingFloor implements PitFloor {
     // A pit fills, is pumped and is stirred: no grain is trusted to the yield stress of its liquor.
     UnitFeed seen = feed.get().stirred();
     double load = seen.sandTotalKgps() / seen.liquidKgps();
+    List<Estimate> falls = seen.hinderedVelocitiesMps();
     for (int k = 0; k < classes; k++) {
       double size = seen.sizes().get(k).meanM();
       double down = 1;
@@ -103,7 +106,7 @@ public final class SettlingFloor implements PitFloor {
                 .value();
         down = PitMixing.heldDown(mixer.get().speedRps(), just);
       }
-      falling[k] = down > 0 ? down * areaM2 * seen.hinderedVelocityMps(size).value() : 0;
+      falling[k] = down > 0 ? down * areaM2 * falls.get(k).value() : 0;
     }
     return falling;
   }

@@ -132,34 +132,55 @@ public record DilutionBox(
    */
   public BoxResult evaluate(UnitFeed feed, OrganicMatter organic) {
     double rinse = rinseM3ps(feed);
-    BasinFlow flow = new BasinFlow((feed.mixtureM3ps() + rinse) / (areaM2 * effectiveShare), 0);
+    BasinFlow flow = flow(feed, rinse);
+    List<Estimate> velocities = feed.hinderedVelocitiesMps();
     Set<Bound.Excess> excesses = new LinkedHashSet<>();
-    List<Double> velocities = new ArrayList<>();
-    List<List<Double>> captures = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-    for (double size : feed.sizesM()) {
-      Estimate velocity = feed.hinderedVelocityMps(size);
-      excesses.addAll(velocity.excesses());
-      velocities.add(velocity.value());
-      for (Outlook outlook : Outlook.values()) {
-        captures
-            .get(outlook.ordinal())
-            .add(relation(outlook).fraction(flow, velocity.value()).value());
-      }
-    }
+    velocities.forEach(velocity -> excesses.addAll(velocity.excesses()));
     List<BoxSand> sands = new ArrayList<>();
     for (Outlook outlook : Outlook.values()) {
-      double fibre =
-          organic.settleableShare()
-              * relation(outlook).fraction(flow, organic.settlingVelocityMps()).value();
-      sands.add(sand(feed, rinse, captures.get(outlook.ordinal()), fibre));
+      sands.add(sand(feed, rinse, flow, velocities, organic, outlook));
     }
     return new BoxResult(
         flow.overflowVelocityMps(),
         areaM2 * waterDepthM / (feed.mixtureM3ps() + rinse),
         rinse,
-        velocities,
+        velocities.stream().map(Estimate::value).toList(),
         sands,
         List.copyOf(excesses));
+  }
+
+  /**
+   * What leaves with the sand at one edge of the band, all that a balance asks for.
+   *
+   * @param feed the feed with its dilution liquor already in it, without the rinse water
+   * @param organic how the fibre settles
+   * @param outlook the edge
+   * @return the sand
+   */
+  public BoxSand sand(UnitFeed feed, OrganicMatter organic, Outlook outlook) {
+    double rinse = rinseM3ps(feed);
+    return sand(feed, rinse, flow(feed, rinse), feed.hinderedVelocitiesMps(), organic, outlook);
+  }
+
+  private BasinFlow flow(UnitFeed feed, double rinseM3ps) {
+    return new BasinFlow((feed.mixtureM3ps() + rinseM3ps) / (areaM2 * effectiveShare), 0);
+  }
+
+  private BoxSand sand(
+      UnitFeed feed,
+      double rinse,
+      BasinFlow flow,
+      List<Estimate> velocities,
+      OrganicMatter organic,
+      Outlook outlook) {
+    CaptureRelation relation = relation(outlook);
+    List<Double> caught = new ArrayList<>(velocities.size());
+    for (Estimate velocity : velocities) {
+      caught.add(relation.fraction(flow, velocity.value()).value());
+    }
+    double fibre =
+        organic.settleableShare() * relation.fraction(flow, organic.settlingVelocityMps()).value();
+    return sand(feed, rinse, caught, fibre);
   }
 
   private static CaptureRelation relation(Outlook outlook) {
