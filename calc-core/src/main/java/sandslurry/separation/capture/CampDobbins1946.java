@@ -79,9 +79,7 @@ public final class CampDobbins1946 implements CaptureRelation {
   /** K/T of a basin: large where turbulence is weak. */
   static double weightOverFall(BasinFlow flow) {
     double mixing = 2 * DIFFUSIVITY * flow.shearVelocityMps();
-    return mixing > 0
-        ? Math.min(flow.overflowVelocityMps() / mixing, Double.MAX_VALUE)
-        : Double.MAX_VALUE;
+    return Math.min(flow.overflowVelocityMps() / mixing, Double.MAX_VALUE);
   }
 
   /**

@@ -6,12 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.correlation.Estimate;
+import sandslurry.fact.step.Followed;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Bingham;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.PowerLaw;
 import sandslurry.material.liquid.Rheology;
+import sandslurry.pump.derating.SolidsDeratings.Derating;
 import sandslurry.pump.rotodynamic.BestPoint;
 import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.pump.rotodynamic.OperatingRegion.Place;
@@ -148,6 +155,39 @@ class ViscousPumpTest {
       double wall = RepresentativeViscosity.PIPE_WALL.viscosityPaS(liquid, SPEED, 80);
       assertThat(List.of(plastic, impeller, wall)).isSorted();
     }
+  }
+
+  /**
+   * Bingham, 4 Pa and 0.02 Pa.s. Plastic: (34 - 6) Pa over 1400 1/s. Impeller: 4 pi 1450/60 =
+   * 303.687 1/s, so (4 + 6.07375)/303.687. Wall: (4 + 1.6)/80.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "PLASTIC, 34, 1500, 0.02",
+    "IMPELLER, 10.07375, 303.687, 0.0331715",
+    "PIPE_WALL, 5.6, 80, 0.07"
+  })
+  void eachViscosityHasStepsThatCanBeFollowed(
+      RepresentativeViscosity which, double stressPa, double shearPs, double viscosityPaS) {
+    Trace trace = Trace.recording();
+    assertThat(which.steps(trace, new Bingham(4, 0.02), SPEED, 80))
+        .isCloseTo(viscosityPaS, within(1e-7));
+    Followed.all(trace.steps());
+    assertThat(trace.steps().get(0).value()).isCloseTo(stressPa, within(1e-4));
+    assertThat(trace.steps().get(0).inputs().get(0)).isCloseTo(shearPs, within(1e-3));
+    assertThat(trace.steps()).hasSize(which == RepresentativeViscosity.PLASTIC ? 3 : 2);
+    assertThat(which.words()).isNotBlank();
+    assertThat(trace.steps().get(0).equation().meaning()).endsWith(which.words());
+  }
+
+  @Test
+  void ofASpreadThatWhichTakesTheMostHeadIsTheMostSevere() {
+    List<Derating> each =
+        Stream.of(0.9, 0.7, 0.8)
+            .map(ratio -> Estimate.checks().value(ratio))
+            .map(ratio -> new Derating(SolidsDeratings.FAMILY.all().get(0), ratio, ratio))
+            .toList();
+    assertThat(new DeratingSpread(each).mostSevere().headRatio().value()).isEqualTo(0.7);
   }
 
   @Test
