@@ -86,7 +86,8 @@ class DesignReadingTest {
           /lines/0/route/runs/0/rise         | -301 ft    | cannot exceed the length of the run, 300 ft
           /lines/0/route/runs/0/roughness    | -0.1 mm    | must be 0 mm to 5 mm
           /lines/0/route/runs/0/pipe/system  | ASTM X1    | must be one of: ASME B36.10M
-          /lines/0/route/runs/0/pipe/size    | 4.5 in     | is not in ASTM D1785; sizes:
+          /lines/0/route/runs/0/pipe/size    | 4.5 in     | is no size of ASTM D1785 known here; those are: 3 in
+          /lines/0/route/runs/0/pipe/class   | SDR 26     | is no class of this size of ASTM D1785 known here; those are: Sch 40
           /lines/0/route/runs/0/fittings/0/kind  | tap    | must be one of: standard elbow 90
           /lines/0/route/runs/0/fittings/0/kind  | pipe exit | must be one of: standard elbow 90
           /lines/0/route/runs/0/fittings/0/count | 0      | must be a whole number from 1 to 1000
@@ -423,7 +424,7 @@ class DesignReadingTest {
             "/lines/0/mixture/volumeFraction",
             "/lines/0/flow/minimum",
             "/lines/0/route/runs/0/length",
-            "/lines/0/route/runs/0/pipe/size",
+            "/lines/0/route/runs/0/pipe/class",
             "/lines/0/route/runs/0/fittings/0/count",
             "/lines/0/pump/curveSpeed",
             "/lines/0/pump/curve/1/head",

@@ -49,6 +49,7 @@ final class HostileDesigns {
     designs.encodings();
     designs.numbers();
     designs.shapes();
+    designs.lines();
     designs.sizes();
     designs.texts();
     designs.physics();
@@ -88,7 +89,8 @@ final class HostileDesigns {
     add("a comma too many", "{\"formatVersion\": 1,}", "line 1, column");
     add("two designs in one file", LINE + "" + LINE, "line \\d+, column \\d+");
     add("single quotes", "{'formatVersion': 1}", "line 1, column");
-    add("a comment", "{\"formatVersion\": 1 /* first */}", "line 1, column");
+    add("a comment", "{\"formatVersion\": 1 /* first */}", "line 1, column .*comment\\?$");
+    add("a group that is not closed", "{", "line 1, column 2: .* column: 1\\)$");
     add("a key twice", "{\"formatVersion\": 1, \"title\": \"a\", \"title\": \"b\"}", "title");
     raw("a key twice deep inside", "\"length\":", "\"length\": \"1 ft\", \"length\":", "length");
     add("lists without end", "[".repeat(100_000), "nesting depth|deep");
@@ -98,8 +100,9 @@ final class HostileDesigns {
         "{\"formatVersion\": 1, \"plant\": " + "{\"a\":".repeat(40) + "1" + "}".repeat(41),
         "nesting depth|deep");
     add("a control character in a text", "{\"title\": \"a\u0007b\"}", "line 1, column");
-    add("not a number, bare", "{\"formatVersion\": NaN}", "line 1, column");
-    add("infinity, bare", "{\"formatVersion\": -Infinity}", "line 1, column");
+    add("not a number, bare", "{\"formatVersion\": NaN}", "line 1, column \\d+: .*'NaN'$");
+    add("infinity, bare", "{\"formatVersion\": Infinity}", "line 1, column \\d+: .*'Infinity'$");
+    add("a number with a plus", "{\"formatVersion\": +2}", "line 1, column .* plus signs$");
     add("a number with a leading nought", "{\"formatVersion\": 01}", "line 1, column");
     add("a word of 100,000 letters", "{\"title\": " + "x".repeat(100_000) + "}", "line 1, column");
   }
@@ -176,17 +179,21 @@ final class HostileDesigns {
   private void shapes() {
     add("an empty group", "{}", "^/formatVersion");
     add("only a version", "{\"formatVersion\": 1}", "^/sand");
-    for (String part : new String[] {"sand", "carrier", "mixture", "flow", "route", "pump"}) {
-      String json = LINE.json("/" + part);
-      for (String other : new String[] {"null", "[]", "\"x\"", "7", "false"}) {
+    for (String part : new String[] {"sand", "carrier", "lines", "titleBlock", "criteria"}) {
+      for (String other : new String[] {"null", "\"x\"", "7", "false"}) {
         add(
             part + " is " + other,
-            LINE.without("/" + part)
-                .toString()
-                .replaceFirst("\\{", "{\"" + part + "\":" + other + ","),
-            "^/" + part + "\\b");
+            placed("/" + part, other),
+            "^/" + part + "( = .*)?: (is null|must be a)");
       }
-      add(part + " twice inside itself", LINE.withPart("/" + part + "/" + part, json), "/" + part);
+    }
+    for (String part : new String[] {"sand", "carrier"}) {
+      String inside = "/" + part + "/" + part;
+      add(part + " is a list", placed("/" + part, "[]"), "^/" + part + ": must be a group");
+      add(
+          part + " twice inside itself",
+          LINE.withPart(inside, LINE.json("/" + part)),
+          "^" + inside + ": is not a field");
     }
     add(
         "runs as a group",
@@ -207,6 +214,58 @@ final class HostileDesigns {
     add("a field without a name", LINE.with("/lines/0/flow/", "1"), "^/lines/0/flow/");
     add("a field named by a number", LINE.with("/sand/99999999999999", "1"), "^/sand/9999");
     add("a field that programs know", LINE.with("/__proto__", "1").with("/@class", "x"), "@class");
+  }
+
+  /** The parts of a line, in their place of version 2 and where version 1 had them. */
+  private void lines() {
+    for (String part : new String[] {"mixture", "flow", "route", "pump", "suction", "states"}) {
+      String place = "/lines/0/" + part;
+      for (String other : new String[] {"null", "[]", "\"x\"", "7", "false"}) {
+        add(
+            part + " of a line is " + other,
+            placed(place, other),
+            "^" + place + "( = .*)?: (is null|must be a group)");
+      }
+      add(
+          part + " where version 1 had it",
+          LINE.toString().replaceFirst("\\{", "{\"" + part + "\": {},"),
+          "^/" + part + ": .* its place is " + place + "$");
+    }
+    String line = LINE.json("/lines/0");
+    add(
+        "a design of version 1 that says 2",
+        LINE.without("/lines").toString().replaceFirst("\\{", line.replaceFirst("}\\s*$", ",")),
+        "^/route: .* its place is /lines/0/route$");
+    for (String other : new String[] {"{}", "{\"0\": {}}", "[null]", "[7]", "[[]]", "[{}]", "[]"}) {
+      add("lines that are " + other, placed("/lines", other), "^/lines");
+    }
+    add("a second line that is null", lines(line + ", null"), "^/lines/1: is null");
+    add(
+        "two lines of one name",
+        lines(named(line, "A") + ", " + named(line, "A")),
+        "^/lines/1/name");
+    add("a line of 10,000 letters", LINE.with("/lines/0/name", "n".repeat(10_000)), "10000.*400");
+    add("a line over two lines", LINE.with("/lines/0/name", "A\nB, C"), JUDGED);
+    add("41 lines", lines(list(41, i -> named(line, "l" + i))), "^/lines: has 41.*40");
+    add("10,000 lines", lines(list(10_000, i -> "{}")), "^/lines: has 10000.*40");
+    add("40 empty lines", lines(list(40, i -> "{}")), "^/lines/31/route: is missing");
+    add(
+        "a class that this size has not",
+        LINE.with("/lines/0/route/runs/0/pipe/class", "SDR 26"),
+        "^/lines/0/route/runs/0/pipe/class .*: Sch 40, Sch 80$");
+  }
+
+  private static String lines(String lines) {
+    return placed("/lines", "[" + lines + "]");
+  }
+
+  private static String named(String line, String name) {
+    return line.replaceFirst("\\{", "{\"name\": \"" + name + "\",");
+  }
+
+  /** The line with any JSON in a place. */
+  private static String placed(String place, String json) {
+    return LINE.without(place).with(place, "here").toString().replace("\"here\"", json);
   }
 
   private static String list(int size, IntFunction<String> entry) {

@@ -30,7 +30,9 @@ class HostileFilesTest {
   private static final Pattern NO_NUMBER =
       Pattern.compile("(?<![\\w\"])(NaN|-?Infinity|null)(?![\\w\"])");
   private static final Pattern INSIDE =
-      Pattern.compile("Exception|\\tat |java\\.|sandslurry\\.|com\\.fasterxml|Unexpected error");
+      Pattern.compile(
+          "Exception|\\tat |java\\.|sandslurry\\.|com\\.fasterxml|Unexpected error|JsonReadFeature"
+              + "|ALLOW_|Source: ");
 
   /** What a terminal would obey, or that turns the direction of writing. */
   private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cntrl}\\p{Cf}&&[^\\r\\n]]");

@@ -63,7 +63,8 @@ public final class DesignDocument {
   /** Where a message of the JSON library tells of itself instead of the file. */
   private static final Pattern LIBRARY_WORDS =
       Pattern.compile(
-          "\\[Source: [^;\\]]*; |, from `[^`]*`| \\(bound as [^)]*\\)|: not allowed as per .*$");
+          "\\[Source: [^;\\]]*; |, from `[^`]*`| \\(bound as [^)]*\\)|: not allowed as per .*$"
+              + "|: enable `[^`]*` to allow| \\(not recognized as one [^)]*\\)|\\](?=\\)$)");
 
   /** Half of a pair of characters, which no encoding can hold; JSON can, as an escape. */
   private static final Pattern HALF = Pattern.compile("\\p{Cs}");

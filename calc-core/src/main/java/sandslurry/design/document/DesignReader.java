@@ -24,9 +24,7 @@ final class DesignReader {
                 problems.add(new Problem(field, value, message));
               }
             });
-    if (old) {
-      problems.replaceAll(VersionOne::inFile);
-    }
+    problems.replaceAll(old ? VersionOne::inFile : VersionOne::moved);
     return new Reading(
         problems.isEmpty() ? design : Optional.empty(), DocumentLimits.first(problems));
   }

@@ -85,8 +85,24 @@ final class VersionOne {
     if (field.equals("/" + LINES)) {
       return new Problem("/route", problem.value(), problem.message());
     }
-    boolean unknown = problem.message().equals(Fields.unknown(names(DesignFields.DESIGN)));
-    return unknown ? new Problem(field, problem.value(), Fields.unknown(known())) : problem;
+    return isUnknown(problem)
+        ? new Problem(field, problem.value(), Fields.unknown(known()))
+        : problem;
+  }
+
+  /** A problem of a file that says version 2 and has a part of a line where version 1 had it. */
+  static Problem moved(Problem problem) {
+    String name = problem.field().substring(Math.min(1, problem.field().length()));
+    return PARTS.contains(name) && isUnknown(problem)
+        ? new Problem(
+            problem.field(),
+            problem.value(),
+            "is a part of a line: in version 2 its place is " + LINE + problem.field())
+        : problem;
+  }
+
+  private static boolean isUnknown(Problem problem) {
+    return problem.message().equals(Fields.unknown(names(DesignFields.DESIGN)));
   }
 
   private static List<String> known() {

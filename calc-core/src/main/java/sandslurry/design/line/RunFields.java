@@ -177,17 +177,21 @@ public abstract class RunFields<S> extends Fields<S> {
       String standard = values.get(system);
       Optional<StandardPipe> found =
           PipeCatalogue.find(standard, values.get(size), values.get(wall));
-      if (found.isEmpty()) {
+      List<String> classes = PipeCatalogue.classes(standard, values.get(size));
+      if (classes.isEmpty()) {
         values.problem(
             size,
-            "with class \""
-                + Type.brief(values.get(wall))
-                + "\" is not in "
+            "is no size of "
                 + standard
-                + "; sizes: "
-                + String.join(", ", PipeCatalogue.sizes(standard))
-                + "; classes: "
-                + String.join(", ", PipeCatalogue.classes(standard)));
+                + " known here; those are: "
+                + String.join(", ", PipeCatalogue.sizes(standard)));
+      } else if (found.isEmpty()) {
+        values.problem(
+            wall,
+            "is no class of this size of "
+                + standard
+                + " known here; those are: "
+                + String.join(", ", classes));
       }
       return found;
     }

@@ -17,7 +17,6 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import sandslurry.units.Measure;
 
 /**
@@ -79,6 +78,22 @@ public final class PipeCatalogue {
   }
 
   /**
+   * The schedules or dimension ratios of one size of a standard.
+   *
+   * @param system name of the standard
+   * @param size nominal size, spelt as for {@link #find}
+   * @return its classes as written in files; empty when the standard has no such size here
+   */
+  public static List<String> classes(String system, String size) {
+    PipeSystem known = system(system);
+    return ALL.stream()
+        .filter(pipe -> pipe.system() == known)
+        .filter(pipe -> isSize(pipe, size))
+        .map(StandardPipe::wallClass)
+        .toList();
+  }
+
+  /**
    * Looks for a pipe.
    *
    * @param system name of the standard: "ASTM D1785", "D1785", "PVC, ASTM D1785"
@@ -128,12 +143,8 @@ public final class PipeCatalogue {
 
   private static String refusal(String system, String size, String wallClass) {
     String standard = system(system).standard();
-    List<StandardPipe> ofSize =
-        ALL.stream()
-            .filter(pipe -> pipe.system().standard().equals(standard))
-            .filter(pipe -> isSize(pipe, size))
-            .toList();
-    if (ofSize.isEmpty()) {
+    List<String> classes = classes(system, size);
+    if (classes.isEmpty()) {
       return standard
           + " has no size \""
           + size
@@ -144,9 +155,9 @@ public final class PipeCatalogue {
         + " has no class \""
         + wallClass
         + "\" of size "
-        + ofSize.get(0).size()
+        + size
         + " here; its classes are "
-        + ofSize.stream().map(StandardPipe::wallClass).collect(Collectors.joining(", "));
+        + String.join(", ", classes);
   }
 
   private static PipeSystem system(String name) {

@@ -156,6 +156,20 @@ class VersionOneTest {
   }
 
   @Test
+  void aPartOfALineAtTheTopOfVersionTwoIsToldItsPlace() throws Exception {
+    List<Problem> told = problems(old().replace("\"formatVersion\":1", "\"formatVersion\":2"));
+    assertThat(told)
+        .extracting(Problem::field)
+        .containsExactlyInAnyOrder("/lines", "/mixture", "/flow", "/route", "/pump");
+    assertThat(told)
+        .filteredOn(problem -> !problem.field().equals("/lines"))
+        .allSatisfy(
+            problem ->
+                assertThat(problem.message())
+                    .endsWith("in version 2 its place is /lines/0" + problem.field()));
+  }
+
+  @Test
   void anotherVersionIsRefused() throws Exception {
     for (String version : List.of("0", "3", "99", "\"two\"", "1.5", "true", "[1]", "{}")) {
       for (String text : List.of(old(), Documents.line().toString())) {
