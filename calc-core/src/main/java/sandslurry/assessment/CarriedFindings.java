@@ -76,6 +76,7 @@ final class CarriedFindings extends FindingWriter {
       }
     }
     modes.forEach(this::unknown);
+    tooThick(modes);
     if (modes.stream().allMatch(mode -> mode.stream().isPresent())) {
       takes(modes);
     }
@@ -155,15 +156,27 @@ final class CarriedFindings extends FindingWriter {
           .why("stream-unknown")
           .cure("mend-plant")
           .add();
-    } else if (mode.flowM3ps() > 0 && !mode.known()) {
-      found("stream-too-thick", Severity.FAIL, Topic.PLUGGING, ELEMENT)
-          .with("when", mode.when())
-          .with("solids", Kind.PERCENT, CarriedStream.solids(mode.stream().orElseThrow()))
-          .with("most", Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
-          .why("stream-too-thick")
-          .cure("dilute-or-measure")
-          .add();
     }
+  }
+
+  /** Said of the thickest time alone: the others call for the same. */
+  private void tooThick(List<CarriedStream> modes) {
+    modes.stream()
+        .filter(mode -> mode.stream().isPresent() && mode.flowM3ps() > 0 && !mode.known())
+        .max(Comparator.comparingDouble(CarriedFindings::solids))
+        .ifPresent(
+            mode ->
+                found("stream-too-thick", Severity.FAIL, Topic.PLUGGING, ELEMENT)
+                    .with("when", mode.when())
+                    .with("solids", Kind.PERCENT, solids(mode))
+                    .with("most", Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
+                    .why("stream-too-thick")
+                    .cure("dilute-or-measure")
+                    .add());
+  }
+
+  private static double solids(CarriedStream mode) {
+    return CarriedStream.solids(mode.stream().orElseThrow());
   }
 
   /** The line runs part of the time: as long as it takes to move what the plant sends. */
