@@ -17,7 +17,9 @@ import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.fact.step.Step;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Carrier.Scatter;
@@ -169,22 +171,15 @@ public record Assessment(
      * @return the sentence
      */
     public String words() {
+      String clause =
+          switch (scatter.source()) {
+            case SOLIDS -> "scatter-solids";
+            case FITTED -> "scatter-fitted";
+            default -> "scatter-typed";
+          };
       String factor = String.format(Locale.ROOT, "%.2g", scatter.factor());
-      return switch (scatter.source()) {
-        case SOLIDS ->
-            "Liquors of the same solids differ between farms by a factor of about "
-                + factor
-                + " either way in thickness, and thick ones have a yield stress that solids do not"
-                + " tell (from memory, unverified).";
-        case FITTED ->
-            "The readings leave room for a liquor thinner or thicker by a factor of "
-                + factor
-                + ", and for a yield stress of twice its error (two standard errors of the fit).";
-        default ->
-            "Typed numbers of a rheology are taken to be known to a factor of "
-                + factor
-                + " (common practice, no source).";
-      };
+      return Messages.of(Assessment.class)
+          .says(clause, Map.of("factor", new Value.Name(factor)), thinner.design().units());
     }
   }
 

@@ -101,6 +101,7 @@ public final class LineFields extends Fields<LineSpec> {
 
   LineFields() {
     super("line", "line");
+    begins("{\"mixture\": {}, \"flow\": {}, \"route\": {\"runs\": [{}]}}");
     onlyWhen(suction, seen -> seen.has(pump), "belongs to a pump, and there is none");
     rule(
         states,

@@ -27,6 +27,7 @@ public abstract non-sealed class Fields<S> extends Part<S> {
   private final Map<Field<?>, Predicate<Seen>> applies = new HashMap<>();
   private final Map<Field<?>, Field<?>> decides = new HashMap<>();
   private final Map<Field<?>, Predicate<Seen>> belongs = new HashMap<>();
+  private String fresh = "{}";
 
   /**
    * Makes a group without fields.
@@ -134,6 +135,24 @@ public abstract non-sealed class Fields<S> extends Part<S> {
   private <T> Field<T> add(Field<T> field) {
     all.add(field);
     return field;
+  }
+
+  /**
+   * Declares what a new one has, for a person to fill in.
+   *
+   * @param json the group as it stands in a file
+   */
+  protected final void begins(String json) {
+    fresh = json;
+  }
+
+  /**
+   * What a new one has, for a person to fill in.
+   *
+   * @return the group as it stands in a file
+   */
+  public final String fresh() {
+    return fresh;
   }
 
   /**

@@ -23,16 +23,6 @@ import sandslurry.fact.Type;
 
 /** Adds the rows of fields to a section: label, tip, default and condition are those declared. */
 final class FieldRows {
-  /** What a list, or a group of a kind that is chosen anew, starts with. */
-  private static final Map<String, String> FRESH =
-      Map.of(
-          "lane", "{\"reaches\": [{}]}",
-          "splitter", "{\"outlets\": [{}, {}]}",
-          "pit", "{\"pumps\": [{}]}",
-          "storage", "{\"months\": [{\"name\": \"year\", \"length\": \"365 d\"}]}",
-          "rotodynamic", "{\"curve\": [{}, {}, {}]}",
-          "other", "{\"curve\": [{}, {}, {}]}");
-
   /** A table of more columns is too narrow to be read: its entries are edited one at a time. */
   private static final int MOST_COLUMNS = 4;
 
@@ -223,13 +213,11 @@ final class FieldRows {
     if (name.equals(document.text(place + "/" + kinds.kind().name()))) {
       return document;
     }
-    DesignDocument changed = document.withPart(place, FRESH.getOrDefault(name, "{}"));
-    for (Fields<?> fields : kinds.all()) {
-      if (fields.name().equals(name)) {
-        for (Field<?> field : fields.all()) {
-          changed = changed.withThoseOf(document, document.places(place + "/" + field.name()));
-        }
-      }
+    Fields<?> chosenKind =
+        kinds.all().stream().filter(fields -> fields.name().equals(name)).findFirst().orElseThrow();
+    DesignDocument changed = document.withPart(place, chosenKind.fresh());
+    for (Field<?> field : chosenKind.all()) {
+      changed = changed.withThoseOf(document, document.places(place + "/" + field.name()));
     }
     return changed.with(place + "/" + kinds.kind().name(), name);
   }
@@ -329,7 +317,7 @@ final class FieldRows {
       return;
     }
     String word = entry instanceof Fields<?> one ? one.title() : "unit";
-    String fresh = entry instanceof Fields<?> one ? FRESH.getOrDefault(one.name(), "{}") : "{}";
+    String fresh = entry instanceof Fields<?> one ? one.fresh() : "{}";
     section.list(
         new ListEditor(
             model,

@@ -33,9 +33,6 @@ import sandslurry.fact.Kinds;
 /** All inputs, in the order of the way that the material takes. */
 final class InputsPanel implements Row {
   private static final String LINES = "/lines";
-  private static final String NEW_LINE =
-      "{\"mixture\": {}, \"flow\": {}, \"route\": {\"runs\": [{}]}}";
-
   private final FormModel model;
   private final List<InputSection> sections;
   private final Map<InputSection, Predicate<DesignDocument>> shown = new HashMap<>();
@@ -233,7 +230,8 @@ final class InputsPanel implements Row {
         new ListEditor(
             model,
             () -> LINES,
-            new ListEditor.Kind("The line that is edited", "line", NEW_LINE, 1, (d, at) -> ""),
+            new ListEditor.Kind(
+                "The line that is edited", "line", DesignFields.LINE.fresh(), 1, (d, at) -> ""),
             pointer -> {
               this.line = pointer;
               InputSection fields = new InputSection(model, "line", pointer);
@@ -257,7 +255,7 @@ final class InputsPanel implements Row {
             "The design has a transfer line",
             "part route",
             document -> document.has(LINES + "/0"),
-            document -> document.withPart(LINES + "/0", NEW_LINE),
+            document -> document.withPart(LINES + "/0", DesignFields.LINE.fresh()),
             () -> List.of(LINES + "/0"));
     // One of several is removed in their list.
     section.showWhen(document -> document.size(LINES) < 2, box);
@@ -285,7 +283,7 @@ final class InputsPanel implements Row {
             "plant",
             () -> "/plant",
             "The design has a plant, from the pens to the storage",
-            "{\"pens\": [{}], \"units\": [{}]}");
+            fields.fresh());
     List<String> lists = List.of("pens", "waters", "units", "products", "machines", "modes");
     List<String> apart = new ArrayList<>(lists);
     apart.addAll(List.of("targets", "prices"));

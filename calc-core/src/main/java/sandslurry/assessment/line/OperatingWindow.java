@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.transport.deposition.DepositionJudgement;
+import sandslurry.units.Kind;
 
 /**
  * The flow rates at which a line works: sand is carried with its margin in every run, at every
@@ -29,35 +30,46 @@ public record OperatingWindow(
   /** What sets an end of an interval. */
   public enum Cause {
     /** Lower end: nothing does, there is no lowest flow rate. */
-    NONE,
+    NONE("window-any", Kind.NUMBER),
     /** Lower end: sand settles in turbulent flow, or its margin is lost. */
-    SETTLES,
+    SETTLES("window-settles", Kind.VELOCITY),
     /**
      * Lower end: the liquid flows too slowly to hold the sand by its yield stress to the outlet.
      */
-    SINKS,
+    SINKS("window-sinks", Kind.STRESS),
     /** Upper end: the yield stress holds the sand no longer, and turbulence does not yet. */
-    SHEARED,
+    SHEARED("window-sheared", Kind.STRESS),
     /** Upper end: the working pressure exceeds what may be used of the rating of a run. */
-    PRESSURE,
+    PRESSURE("window-pressure", Kind.PRESSURE),
     /** Upper end: the velocity exceeds the limit set for wear. */
-    WEAR,
+    WEAR("window-wear", Kind.VELOCITY),
     /** Upper end: the pumps give no more head than the line asks for. */
-    PUMP_HEAD,
+    PUMP_HEAD("window-pump-head", Kind.HEAD),
     /** Upper end: the points of the pump curve end. */
-    CURVE_END,
+    CURVE_END("window-curve-end", Kind.FLOW),
     /** Upper end: a pump leaves its allowable operating region. */
-    REGION,
+    REGION("window-region", Kind.FLOW),
     /** Upper end: a motor is at its service factor. */
-    MOTOR,
+    MOTOR("window-motor", Kind.POWER),
     /** Upper end: less NPSH is available than a pump requires with its margin. */
-    NPSH,
+    NPSH("window-npsh", Kind.HEAD),
     /** Upper end: the NPSH that a pump requires is not given for higher flow rates. */
-    NPSH_UNKNOWN,
+    NPSH_UNKNOWN("window-npsh-unknown", Kind.HEAD),
     /** Upper end: the stroke rate of a piston pump. */
-    STROKES,
+    STROKES("window-strokes", Kind.FLOW),
     /** Upper end: the pressure limit of a piston pump. */
-    PRESSURE_LIMIT
+    PRESSURE_LIMIT("window-pressure-limit", Kind.PRESSURE);
+
+    /** Key of the clause that says it. */
+    final String clause;
+
+    /** What its limit is. */
+    final Kind<?> kind;
+
+    Cause(String clause, Kind<?> kind) {
+      this.clause = clause;
+      this.kind = kind;
+    }
   }
 
   /**

@@ -1,8 +1,13 @@
 package sandslurry.assessment.line;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import sandslurry.assessment.line.OperatingWindow.Cause;
 import sandslurry.assessment.line.OperatingWindow.End;
 import sandslurry.assessment.line.OperatingWindow.Interval;
+import sandslurry.fact.finding.Messages;
+import sandslurry.fact.finding.Value;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -18,10 +23,6 @@ public final class WindowWords {
    */
   public WindowWords(UnitSystem units) {
     this.units = units;
-  }
-
-  private String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
   }
 
   /**
@@ -47,32 +48,28 @@ public final class WindowWords {
    * @return a clause without a stop; empty where there is no lowest
    */
   public String below(End low) {
-    return switch (low.cause()) {
-      case NONE -> "";
-      case SINKS -> "the yield stress does not hold the sand to the outlet of " + low.element();
-      default -> "sand settles in " + low.element() + " or its margin is lost" + required(low);
-    };
+    if (low.cause() == Cause.NONE) {
+      return "";
+    }
+    boolean rises = low.judged().map(DepositionJudgement::lifting).orElse(false);
+    boolean unjudged = low.cause() == Cause.SETTLES && low.judged().isEmpty();
+    return says(rises ? "window-rises" : unjudged ? "window-lost" : low.cause().clause, low);
   }
 
-  private String required(End low) {
-    return low.judged()
-        .map(
-            judged ->
-                " ("
-                    + show(Kind.VELOCITY, low.limit())
-                    + " required"
-                    + (judged.lifting() ? "" : limiting(judged))
-                    + ", "
-                    + show(Kind.TEMPERATURE, low.temperatureK())
-                    + ")")
-        .orElse("");
-  }
-
-  private String limiting(DepositionJudgement judged) {
-    return ", "
-        + judged.limiting().model().name()
-        + ", grains of "
-        + show(Kind.GRAIN, judged.limiting().sizeM());
+  private String says(String clause, End end) {
+    Map<String, Value> values = new HashMap<>();
+    values.put("element", new Value.Name(end.element()));
+    values.put("limit", new Value.Number(end.cause().kind, end.limit()));
+    values.put("temperature", new Value.Number(Kind.TEMPERATURE, end.temperatureK()));
+    end.judged()
+        .filter(judged -> !judged.lifting())
+        .map(DepositionJudgement::limiting)
+        .ifPresent(
+            limiting -> {
+              values.put("model", new Value.Name(limiting.model().name()));
+              values.put("grain", new Value.Number(Kind.GRAIN, limiting.sizeM()));
+            });
+    return Messages.of(WindowWords.class).says(clause, values, units);
   }
 
   /**
@@ -82,29 +79,6 @@ public final class WindowWords {
    * @return a clause without a stop
    */
   public String above(End high) {
-    return switch (high.cause()) {
-      case SHEARED -> "the yield stress no longer holds the sand in " + high.element();
-      case PRESSURE ->
-          "working pressure of "
-              + high.element()
-              + " above "
-              + show(Kind.PRESSURE, high.limit())
-              + " allowed";
-      case WEAR -> "wear, faster than " + show(Kind.VELOCITY, high.limit());
-      case PUMP_HEAD -> "the pump gives no more: its duty point";
-      case CURVE_END -> "the pump curve ends";
-      case REGION -> high.element() + " leaves its allowable operating region";
-      case MOTOR ->
-          "motor of "
-              + high.element()
-              + ", "
-              + show(Kind.POWER, high.limit())
-              + " with its service factor";
-      case NPSH -> "NPSH available to " + high.element() + " is less than required with its margin";
-      case NPSH_UNKNOWN -> "the NPSH that " + high.element() + " requires is not given";
-      case STROKES -> "the pump gives no more at its stroke rate";
-      case PRESSURE_LIMIT -> "pressure limit of the pump, " + show(Kind.PRESSURE, high.limit());
-      default -> "";
-    };
+    return says(high.cause().clause, high);
   }
 }

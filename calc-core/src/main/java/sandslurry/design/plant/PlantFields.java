@@ -214,6 +214,7 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** Declares the fields. */
   public PlantFields() {
     super("plant", "plant from the pens to the storage");
+    begins("{\"pens\": [{}], \"units\": [{}]}");
     for (Field<?> field : List.of(coldest, warmest)) {
       onlyWhen(field, seen -> !seen.has(year), "the months of the year say this");
     }
@@ -255,9 +256,11 @@ public final class PlantFields extends Fields<PlantSpec> {
     checkGravity(values);
     Set<String> storages = new HashSet<>();
     for (Values unit : values.inside(units)) {
-      if (unit.fields() instanceof UnitFields fields && fields.name().equals("storage")) {
-        unit.maybe(fields.name).ifPresent(storages::add);
-      }
+      ((UnitFields) unit.fields())
+          .ports(unit).stream()
+              .filter(ports -> ports.outlets().isEmpty())
+              .map(Ports::name)
+              .forEach(storages::add);
     }
     values.inside(year).forEach(one -> YEAR.checkStorages(one, storages));
   }

@@ -187,6 +187,7 @@ public abstract class PumpFields<S> extends Fields<S> {
 
     private CurvedFields(String name, String title) {
       super(name, title);
+      begins("{\"curve\": [{}, {}, {}]}");
     }
 
     @Override

@@ -20,10 +20,10 @@ import sandslurry.units.UnitSystem;
  *
  * <p>A key without a dot is a finding and what it says; with {@code .means} after it, what it means
  * and when it comes. {@code why.} and {@code do.} begin the clauses of reasons and cures, which the
- * findings of a subject share. {@code {name}} holds the place of a value, {@code {name:up}} rounded
- * up, {@code {name:down}} rounded down, {@code {name:number}} without its unit, {@code
- * {name:duration}} a time in the unit that suits its size, {@code {name:low}} the low end of a
- * range.
+ * findings of a subject share, {@code says.} what stands elsewhere. {@code {name}} holds the place
+ * of a value, {@code {name:up}} rounded up, {@code {name:down}} rounded down, {@code {name:number}}
+ * without its unit, {@code {name:duration}} a time in the unit that suits its size, {@code
+ * {name:low}} the low end of a range.
  */
 public final class Messages {
   private static final String FILE = "findings.properties";
@@ -73,6 +73,18 @@ public final class Messages {
    */
   public Found found(UnitSystem units, String key, Severity severity, Topic topic, String element) {
     return new Found(this, units, key, severity, topic, element, finding -> {});
+  }
+
+  /**
+   * A clause that stands elsewhere than in a finding.
+   *
+   * @param clause its key in this file, without {@code says.}
+   * @param values the numbers and names that it holds, by name
+   * @param units the units to show them in
+   * @return the clause
+   */
+  public String says(String clause, Map<String, Value> values, UnitSystem units) {
+    return text("says." + clause, values, units);
   }
 
   String id(String key) {

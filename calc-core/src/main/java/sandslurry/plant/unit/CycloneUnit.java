@@ -50,11 +50,6 @@ public record CycloneUnit(
   }
 
   @Override
-  public boolean fedByPump() {
-    return true;
-  }
-
-  @Override
   public String kind() {
     return "cyclone";
   }
@@ -105,11 +100,6 @@ public record CycloneUnit(
   @Override
   public Optional<Correlation> decidedBy() {
     return Optional.of(model);
-  }
-
-  @Override
-  public boolean isFedByPump() {
-    return true;
   }
 
   @Override

@@ -238,6 +238,7 @@ public record LaneUnit(
 
     LaneUnitFields() {
       super("lane", "settling lane");
+      begins("{\"reaches\": [{}]}");
     }
 
     @Override

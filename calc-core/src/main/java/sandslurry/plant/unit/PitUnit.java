@@ -347,6 +347,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
 
     PitFields() {
       super("pit", "pit or tank");
+      begins("{\"pumps\": [{}]}");
       rule(
           restart,
           List.of(stop, alarm, capacity, depth, weir),

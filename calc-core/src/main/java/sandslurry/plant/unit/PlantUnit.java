@@ -90,15 +90,6 @@ public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, Stor
   }
 
   /**
-   * Whether what flows in is pumped through it.
-   *
-   * @return true of a hydrocyclone
-   */
-  default boolean fedByPump() {
-    return false;
-  }
-
-  /**
    * The kind, as in files.
    *
    * @return for example "box"
@@ -199,12 +190,12 @@ public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, Stor
   }
 
   /**
-   * Whether its energy is that of the pump of its feed, which a line to it may tell better.
+   * Lanes of which one runs at a time.
    *
-   * @return false for a unit whose energy is its own
+   * @return how many there are; none where it is no lane
    */
-  default boolean isFedByPump() {
-    return false;
+  default int lanes() {
+    return 0;
   }
 
   /**

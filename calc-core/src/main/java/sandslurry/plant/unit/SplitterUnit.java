@@ -77,6 +77,7 @@ public record SplitterUnit(Splitter splitter, String kind) implements PlantUnit 
 
     SplitterFields() {
       super("splitter", "splitter");
+      begins("{\"outlets\": [{}, {}]}");
     }
 
     @Override

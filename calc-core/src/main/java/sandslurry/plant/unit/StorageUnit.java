@@ -245,6 +245,7 @@ public record StorageUnit(
 
     StorageFields() {
       super("storage", "storage");
+      begins("{\"months\": [{\"name\": \"year\", \"length\": \"365 d\"}]}");
       for (Field<?> field : List.of(fibre, fines)) {
         neededWhen(field, this::givesBack, SETTLING);
         shownWhen(field, this::givesBack);

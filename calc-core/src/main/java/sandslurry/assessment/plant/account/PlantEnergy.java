@@ -43,7 +43,8 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
     Conditions expected = model.expected();
     for (PlantUnit unit : spec.units()) {
       // What comes through a line is driven by the pumps of that line.
-      if (!unit.isFedByPump() || unit.inlets().stream().noneMatch(pumped::contains)) {
+      if (unit.role() != PlantUnit.Role.SPINS
+          || unit.inlets().stream().noneMatch(pumped::contains)) {
         unit.energy(expected, ofFeed -> mean(modes, unit, ofFeed)).ifPresent(uses::add);
       }
       for (String stream : unit.pumps().keySet()) {

@@ -135,7 +135,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
         .why("fibre-unknown");
     if (bed.organicMatter().high() > organic) {
       found.cure("cleaner-sand");
-      if (spec.units().stream().anyMatch(unit -> unit.kind().equals("lane"))) {
+      if (spec.units().stream().anyMatch(unit -> unit.lanes() > 0)) {
         found.cure("faster-lane");
       }
     }

@@ -48,7 +48,8 @@ public final class ProfileEvaluation {
           boolean pumped =
               from.pumped().contains(stream)
                   || from.byGravity().contains(stream)
-                      && (to.fedByPump() || line.map(StreamLine::pumped).orElse(false));
+                      && (to.role() == PlantUnit.Role.SPINS
+                          || line.map(StreamLine::pumped).orElse(false));
           if (pumped) {
             lifts.add(
                 new Lift(
