@@ -43,6 +43,9 @@ public record UnitFeed(
     List<Double> sandKgps,
     double settlingFactor,
     double yieldStressPa) {
+  /** Less sand held than this is not spoken of (own choice, no source). */
+  public static final double MUCH_HELD = 0.1;
+
   /** Checks every bound and copies the lists. */
   public UnitFeed {
     sizes = List.copyOf(sizes);

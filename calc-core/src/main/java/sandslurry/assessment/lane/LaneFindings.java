@@ -12,6 +12,7 @@ import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
+import sandslurry.separation.UnitFeed;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.lane.LaneCycle;
 import sandslurry.separation.lane.LaneFilling;
@@ -98,6 +99,10 @@ public final class LaneFindings extends FindingWriter {
         .with("last", Kind.PERCENT, last)
         .with("wanted", Kind.PERCENT, wanted)
         .why("capture");
+    double held = evaluation.feed().heldShare();
+    if (held > UnitFeed.MUCH_HELD) {
+      found.with("held", Kind.PERCENT, held).why("held");
+    }
     if (!cycle.keeps(wanted) || average < wanted) {
       captureCure(found, wanted);
     }
@@ -106,6 +111,10 @@ public final class LaneFindings extends FindingWriter {
 
   /** The first change of the lane that keeps the share wanted over the whole cycle. */
   private void captureCure(Found found, double wanted) {
+    if (evaluation.feed().heldShare() > 1 - wanted) {
+      found.cure("dilute-held");
+      return;
+    }
     LaneReach lane = evaluation.reach();
     for (double part = 0.9; part > 0.15; part -= 0.1) {
       double storage = part * lane.storageDepthM();

@@ -14,9 +14,6 @@ import sandslurry.units.UnitSystem;
 
 /** What is found of the units of a plant. */
 public final class UnitFindings extends PlantTopicWriter {
-  /** Less sand held than this is not spoken of (own choice, no source). */
-  private static final double HELD = 0.1;
-
   private final Function<String, Optional<Figure>> fills;
 
   /**
@@ -37,7 +34,7 @@ public final class UnitFindings extends PlantTopicWriter {
 
   /** Finds that the liquor of a unit is so thick that it holds its sand. */
   void held(String unit, UnitFeed feed) {
-    if (feed.heldShare() > HELD) {
+    if (feed.heldShare() > UnitFeed.MUCH_HELD) {
       found("sand-held", Severity.CAUTION, unit)
           .with("share", Kind.PERCENT, feed.heldShare())
           .with("yield", Kind.STRESS, feed.yieldStressPa())
