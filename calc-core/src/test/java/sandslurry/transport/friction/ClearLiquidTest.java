@@ -36,6 +36,6 @@ class ClearLiquidTest {
   void refusesWhatIsNotAVelocity(double velocity) {
     assertThatThrownBy(() -> ClearLiquid.of(LIQUID, BORE, velocity))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining(String.valueOf(velocity));
+        .hasMessageContaining("velocity must be > 0 but was " + velocity);
   }
 }
