@@ -143,4 +143,23 @@ class SettlingByHandTest {
     assertThatThrownBy(() -> HaiderLevenspiel1989.dragLaw(sphericity))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  /**
+   * Haider and Levenspiel give spheres to Re 2.6e5 and other shapes to 25 000. Quartz of 30 mm
+   * falls by √(4 g · 1.65 d/(3 C_D)), as a sphere of C_D 0.45 at 1.2 m/s and Re 36 000; of 100 mm,
+   * as sand of C_D near 1.4, at 1.2 m/s and Re 120 000.
+   */
+  @Test
+  void aSphereIsInItsRangeAtAReynoldsNumberThatIsTooHighForSand() {
+    SettlingVelocityModel model = new HaiderLevenspiel1989();
+    Liquid water = new Liquid(1000, 1e-3);
+    assertThat(model.velocityMps(new Grain(0.03, 2650, GrainShape.SPHERE), water).excesses())
+        .isEmpty();
+    assertThat(model.velocityMps(new Grain(0.1, 2650, GrainShape.NATURAL), water).excesses())
+        .extracting(e -> e.bound().what())
+        .containsExactly("Reynolds number");
+    assertThat(model.velocityMps(new Grain(0.3, 2650, GrainShape.SPHERE), water).excesses())
+        .extracting(e -> e.bound().what())
+        .containsExactly("Reynolds number of a sphere");
+  }
 }
