@@ -5,15 +5,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Evaluation;
 import sandslurry.assessment.feed.FeedEvaluation;
+import sandslurry.assessment.line.FlowCase;
+import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.Design;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.design.plant.PlantSpec;
 import sandslurry.fact.finding.Severity;
+import sandslurry.material.liquid.Carrier;
+import sandslurry.material.liquid.Carriers;
+import sandslurry.material.sand.Grain;
+import sandslurry.material.sand.GrainShape;
 import sandslurry.material.sand.StandardSand;
+import sandslurry.plant.Range;
 import sandslurry.separation.box.SandStack;
 import sandslurry.separation.channel.PartFullPipe;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.settling.ShearSettling;
 import sandslurry.units.Measure;
 
 /**
@@ -86,5 +98,78 @@ class TradeFactsTest {
       assertThat(run.window().orElseThrow().holdsM3ps()).isBetween(wanted, 15 * wanted);
       assertThat(run.window().orElseThrow().carriesFromM3ps()).isLessThan(wanted);
     }
+  }
+
+  private static Design shipped(String file) throws Exception {
+    return DesignDocument.load(Path.of("..", "docs", "examples", file))
+        .read()
+        .design()
+        .orElseThrow();
+  }
+
+  /**
+   * Common practice, no source: 6 to 8 in of sand lie in a stall, and it is topped up every week or
+   * two. The bed of a stall of 4 ft by 5.5 ft, at the bulk density that we give a heap, holds two
+   * weeks and more of the most that our scenarios use a stall, and no half year of the least.
+   */
+  @Test
+  void sixToEightInchesOfSandLastAStallFromOneToppingUpToTheNext() throws Exception {
+    double area = si(Measure.LENGTH, 4, "ft") * si(Measure.LENGTH, 5.5, "ft");
+    for (String file : List.of("closed-loop-dairy.json", "pen-to-storage.json")) {
+      Design design = shipped(file);
+      double bulk = design.sand().densityKgM3() * (1 - design.plant().orElseThrow().porosity());
+      assertThat(bulk).isBetween(1400.0, 1800.0);
+      for (PlantSpec.PenSpec pen : design.plant().orElseThrow().pens()) {
+        Range used = pen.pen().sandKgps();
+        if (!(pen.pen().stalls() > 0)) {
+          continue;
+        }
+        double most = area * si(Measure.LENGTH, 8, "in") * bulk / used.low();
+        double least = area * si(Measure.LENGTH, 6, "in") * bulk / used.high();
+        assertThat(least).as(pen.pen().name()).isGreaterThan(si(Measure.TIME, 14, "d"));
+        assertThat(most).as(pen.pen().name()).isLessThan(si(Measure.TIME, 180, "d"));
+      }
+    }
+  }
+
+  /**
+   * Common practice, no source: wash water runs a few times a day for about an hour. In three such
+   * hours our wash line carries the sand that some hundred stalls lose in a day, 22 kg each, and
+   * each hour moves many volumes of the line, so that it ends clean.
+   */
+  @Test
+  void threeHoursOfWashCarryTheSandOfSomeHundredStalls() throws Exception {
+    Design design = shipped("parlor-line.json");
+    LineResult line = Evaluation.assess(design).line().orElseThrow();
+    LineState state = line.at(FlowCase.DESIGN).orElseThrow();
+    double hour = si(Measure.TIME, 1, "h");
+    assertThat(3 * hour * state.sandRateKgps() / 22).isBetween(200.0, 2000.0);
+    assertThat(hour * state.flowM3ps() / line.lineVolumeM3()).isGreaterThan(20);
+  }
+
+  /**
+   * Common practice, no source: a pit is mixed a few times a day only. In the eight hours between,
+   * all sand that a lane lets through falls to the floor of 3 m of thin liquor, so that a pump that
+   * runs without the mixer leaves it there; in thick manure half of it hangs.
+   */
+  @Test
+  void betweenTwoMixingsThinLiquorLosesItsSandAndThickManureKeepsIt() {
+    double hours = si(Measure.TIME, 8, "h");
+    assertThat(fallTimeS(0.1e-3, 0.02)).isLessThan(hours);
+    assertThat(fallTimeS(0.3e-3, 0.02)).isLessThan(hours / 10);
+    assertThat(fallTimeS(0.1e-3, 0.09)).isGreaterThan(hours);
+  }
+
+  /** Time in which a grain falls 3 m in liquor at rest [s]. */
+  private static double fallTimeS(double grainM, double solids) {
+    Carrier liquor = Carriers.manure(solids, si(Measure.TEMPERATURE, 15, "degC"));
+    double falls =
+        ShearSettling.atRest(
+                new Grain(grainM, 2650, GrainShape.NATURAL),
+                liquor.rheology(),
+                liquor.densityKgM3(),
+                SettlingVelocities.DEFAULT)
+            .value();
+    return 3 / falls;
   }
 }
