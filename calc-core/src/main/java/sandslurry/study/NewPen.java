@@ -1,5 +1,7 @@
 package sandslurry.study;
 
+import java.util.ArrayList;
+import java.util.List;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.plant.pen.ManureProductions;
@@ -31,22 +33,37 @@ public record NewPen(
     double totalSolids,
     double temperatureK) {
   private static final double SAND_DENSITY_KG_M3 = 2650;
+  private static final int MOST_COWS = 100_000;
+  private static final double MOST_KGPS = InUnit.ofKilogramsPerDay(1000);
+  private static final double MOST_LENGTH_M = 20_000;
 
-  /** Checks that the numbers can be those of a pen. */
+  /** Checks that the numbers can be those of a pen, and tells all that cannot. */
   public NewPen {
-    if (!(cows > 0)
-        || !(milkKgps >= 0)
-        || !(sandKgps > 0)
-        || !(intervalS > 0)
-        || !(lengthM > 0)
-        || !(Math.abs(riseM) <= lengthM)
-        || !(totalSolids > 0 && totalSolids <= Carriers.HIGHEST_TOTAL_SOLIDS)
-        || !(temperatureK > 0)) {
-      throw new IllegalArgumentException(
-          "a pen needs cows, sand, an interval and a length above 0, a rise of at most the length,"
-              + " and liquor of at most "
-              + UnitSystem.METRIC.show(Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
-              + " solids");
+    List<String> wrong = new ArrayList<>();
+    need(wrong, cows > 0 && cows <= MOST_COWS, "cows above 0 and at most " + MOST_COWS);
+    need(wrong, milkKgps >= 0 && milkKgps <= MOST_KGPS, "milk of 0 to 1000 kg/d a cow");
+    need(wrong, sandKgps > 0 && sandKgps <= MOST_KGPS, "sand above 0 and at most 1000 kg/d a cow");
+    need(
+        wrong,
+        intervalS > 0 && intervalS <= InUnit.ofDays(7),
+        "an interval above 0 and at most 7 d");
+    need(wrong, lengthM > 0 && lengthM <= MOST_LENGTH_M, "a length above 0 and at most 20 km");
+    need(wrong, Math.abs(riseM) <= lengthM, "a rise of at most the length");
+    need(
+        wrong,
+        totalSolids > 0 && totalSolids <= Carriers.HIGHEST_TOTAL_SOLIDS,
+        "liquor of at most "
+            + UnitSystem.METRIC.show(Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
+            + " solids");
+    need(wrong, temperatureK > 0 && Double.isFinite(temperatureK), "a temperature");
+    if (!wrong.isEmpty()) {
+      throw new IllegalArgumentException("a pen needs " + String.join(", ", wrong));
+    }
+  }
+
+  private static void need(List<String> wrong, boolean met, String what) {
+    if (!met) {
+      wrong.add(what);
     }
   }
 

@@ -137,7 +137,8 @@ final class JudgeCommand implements Callable<Integer> {
       try {
         judged.add(judge(file));
       } catch (BadInputException e) {
-        problems.add(files.size() > 1 ? file + ":\n" + e.getMessage() : e.getMessage());
+        boolean named = files.size() == 1 || e.getMessage().startsWith(ShownText.lines(file));
+        problems.add(named ? e.getMessage() : file + ":\n" + e.getMessage());
       }
     }
     if (judged.isEmpty()) {

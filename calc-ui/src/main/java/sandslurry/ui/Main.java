@@ -8,6 +8,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.concurrent.Callable;
 import java.util.function.IntSupplier;
 import picocli.CommandLine;
@@ -110,6 +112,16 @@ public final class Main implements Callable<Integer> {
             return BadInputException.path(name);
           } catch (BadInputException e) {
             throw new CommandLine.TypeConversionException(e.getMessage());
+          }
+        });
+    line.registerConverter(
+        LocalDate.class,
+        text -> {
+          try {
+            return LocalDate.parse(text);
+          } catch (DateTimeParseException e) {
+            throw new CommandLine.TypeConversionException(
+                "\"" + text + "\" is no date: write one such as 2026-05-31.");
           }
         });
     line.setParameterExceptionHandler(

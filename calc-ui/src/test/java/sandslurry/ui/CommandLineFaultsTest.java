@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -100,6 +101,10 @@ class CommandLineFaultsTest {
     refused(run("juge", "x.json"), "--help");
     refused(run("judge", "x.json", "--units", "furlongs\u001b[2J\nPASS"), "--units");
     refused(run("judge", folder.resolve("no\u202ene.json").toString()), "no such file");
+    refused(run("judge", "x.json", "--date", "2026-13-40"), "is no date");
+    String[] pen = {"size", "--cows", "1e308", "--sand", "9 t/d", "--interval", "8 h"};
+    String[] more = {"--length", "1e300 m"};
+    refused(run(Stream.of(pen, more).flatMap(Stream::of).toArray(String[]::new)), "a pen needs");
   }
 
   private static Process start(Path directory, List<String> options, String... args)
