@@ -1,0 +1,159 @@
+package sandslurry.transport.deposition;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.material.Slurry;
+import sandslurry.material.liquid.Liquid;
+import sandslurry.material.sand.Gradation;
+import sandslurry.material.sand.GrainShape;
+import sandslurry.pipe.Bore;
+import sandslurry.pipe.CircularSegment;
+import sandslurry.transport.deposition.DepositionJudgement.Outcome;
+import sandslurry.transport.deposition.DepositionVelocities.Role;
+
+/** Deposition with values worked by hand, and verdicts at their very limits. */
+class DepositionByHandTest {
+  private static final Liquid WATER = new Liquid(1000, 1e-3);
+  private static final Bore PIPE = new Bore(0.15, 5e-5);
+
+  private static SandLoad sand(double sizeM, double fraction) {
+    return SandLoad.even(new Slurry(WATER, 2650, GrainShape.NATURAL, sizeM, sizeM, fraction));
+  }
+
+  /**
+   * 0.05 % of sand of 0.46 mm in a pipe of 0.3 m half full, friction factor 0.02: A = 0.0353429 m2,
+   * depth 0.15 m, R = 0.075 m. May: Vt = 0.125 √(g 1.65 d) (0.15/d)^0.47 = 0.163703, and C = 0.0303
+   * (D²/A) (d/D)^0.6 (V²/(g 1.65 D))^1.5 (1 - Vt/V)⁴ is 5e-4 at 1.71601. Macke with w = 0.0653799
+   * (Ferguson and Church): V = (30.4 · 1.65 w^1.5 A C/0.02³)^0.2. Ab Ghani with Dgr = 11.6348 and a
+   * bed friction factor of 1.13 · 0.02^0.98 C^0.02 Dgr^0.01 = 0.0215142. Worked out apart from this
+   * program; coefficients as in the correlations, from memory, unverified.
+   */
+  @Test
+  void aGravityPipeHalfFullHasTheThreeVelocitiesOfSewers() {
+    SandLoad.SewerLimit limit = sand(0.46e-3, 5e-4).sewerLimit(new CircularSegment(0.3, 0.5), 0.02);
+    assertThat(limit.mayMps()).isCloseTo(1.716015, within(1e-6));
+    assertThat(limit.mackeMps()).isCloseTo(1.131205, within(1e-6));
+    assertThat(limit.abGhaniMps()).isCloseTo(1.438619, within(1e-6));
+    assertThat(limit.governingMps()).isEqualTo(limit.mayMps());
+    assertThat(limit.leastMps()).isEqualTo(limit.mackeMps());
+    assertThat(new SandLoad.SewerLimit(1, 2, 3).governingMps()).isEqualTo(3);
+    assertThat(new SandLoad.SewerLimit(1, 2, 3).leastMps()).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0.02", "5e-4, 0", "5e-4, NaN"})
+  void aGravityPipeWithoutSandOrFrictionHasNoLimit(double fraction, double friction) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> sand(0.46e-3, fraction).sewerLimit(new CircularSegment(0.3, 0.5), friction))
+        .withMessageContaining("limit of deposition");
+  }
+
+  /**
+   * The share min(1, R/0.5) min(1, R/0.02) of the sand retained: all at one half, 0.2 at a tenth,
+   * 0.04 at 2 %, 0.01 at 1 %, 0.0009 at 0.3 %.
+   */
+  @Test
+  void aTailCountsTwiceAndFadesOut() {
+    Gradation gradation = Gradation.ofD50D85(4e-4, 8e-4);
+    SandLoad.Sizes sizes = SandLoad.Sizes.of(gradation);
+    assertThat(sizes.sizeM(0)).isCloseTo(4e-4, within(1e-12));
+    assertThat(sizes.share(0)).isEqualTo(1);
+    for (double retained : new double[] {0.10, 0.02, 0.01, 0.003}) {
+      double size = gradation.sizePassingM(1 - retained);
+      int at =
+          IntStream.range(0, sizes.count())
+              .filter(i -> Math.abs(sizes.sizeM(i) / size - 1) < 1e-12)
+              .findFirst()
+              .orElseThrow();
+      assertThat(sizes.share(at))
+          .as("%s", retained)
+          .isCloseTo(
+              retained == 0.10 ? 0.2 : retained == 0.02 ? 0.04 : retained == 0.01 ? 0.01 : 0.0009,
+              within(1e-12));
+    }
+    for (int i = 1; i < sizes.count(); i++) {
+      assertThat(sizes.sizeM(i)).isGreaterThanOrEqualTo(sizes.sizeM(i - 1));
+      assertThat(sizes.share(i)).isLessThanOrEqualTo(sizes.share(i - 1));
+    }
+    assertThat(sizes.coarsestM()).isEqualTo(gradation.sizePassingM(0.99));
+  }
+
+  /** What is required is enough, and what is at the limit is not below it. */
+  @ParameterizedTest
+  @CsvSource({
+    "1.999, 2, 2.5, 3, BELOW_LIMIT",
+    "2,     2, 2.5, 3, WITHIN_MARGIN",
+    "2.499, 2, 2.5, 3, WITHIN_MARGIN",
+    "2.5,   2, 2.5, 3, MODELS_DISAGREE",
+    "2.5,   2, 2.5, 0, CLEAR",
+    "3,     2, 2.5, 3, CLEAR"
+  })
+  void aVelocityIsJudgedAtItsVeryLimits(
+      double velocity, double limit, double required, double counted, Outcome outcome) {
+    assertThat(DepositionRule.outcome(velocity, limit, required, counted)).isEqualTo(outcome);
+  }
+
+  @Test
+  void aJudgementAtAnotherVelocityIsThatOfTheRule() {
+    SandLoad load = sand(5e-4, 0.01);
+    DepositionJudgement one = DepositionRule.DEFAULT.judge(load, PIPE, 1, 0);
+    assertThat(one.at(1)).isSameAs(one);
+    // V D/nu = 1.2 · 0.15/1e-6.
+    assertThat(one.at(1.2).carrierReynolds()).isCloseTo(180_000, within(1e-6));
+    double pass = one.requiredMps();
+    assertThat(one.at(pass).outcome()).isEqualTo(Outcome.CLEAR);
+    assertThat(one.at(pass)).isEqualTo(DepositionRule.DEFAULT.judge(load, PIPE, pass, 0));
+    DepositionJudgement rest = DepositionRule.DEFAULT.judge(load, PIPE, 0, 0);
+    assertThat(rest.outcome()).isEqualTo(Outcome.BELOW_LIMIT);
+    assertThatIllegalStateException().isThrownBy(() -> rest.at(1));
+    assertThat(one.at(one.slugMps()).slugSettles()).isFalse();
+    assertThat(one.at(one.slugMps() * 0.999).slugSettles()).isTrue();
+    assertThat(one.lifting()).isFalse();
+  }
+
+  /** With its power of the friction factor the velocity found has the value asked for. */
+  @ParameterizedTest
+  @CsvSource({"0.13, 1.5", "0.6, 0.2", "0.2058, 0.9", "0.6, 1e-4"})
+  void theVelocityThatAgreesWithItsFriction(double power, double value) {
+    Slurry slurry = sand(5e-4, 0.01).slurry();
+    double velocity = VelocityScale.atFrictionMps(slurry, PIPE, power, value);
+    assertThat(velocity * Math.pow(VelocityScale.friction(slurry, PIPE, velocity), power))
+        .isCloseTo(value, within(1e-11 * value));
+  }
+
+  @Test
+  void marginsWithoutEndAndLoadsWithoutOrderAreRefused() {
+    double none = Double.POSITIVE_INFINITY;
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new DepositionRule(none, 0, true, Map.of()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new DepositionRule(0, -0.1, true, Map.of()));
+    SandLoad load = sand(5e-4, 0.01);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new SandLoad(load.slurry(), 1, load.sizes()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> DepositionRule.DEFAULT.judge(load, PIPE, none, 0));
+  }
+
+  /** A part of the limit made a floor still is a part of it; one merely shown is not. */
+  @Test
+  void aPartPlaysTheRoleThatItIsGiven() {
+    DepositionRule rule =
+        new DepositionRule(
+            0.25, 0.3, true, Map.of("may-1996", Role.FLOOR, "macke-1982", Role.SHOWN));
+    assertThat(rule.governs(DepositionLimit.MAY)).isTrue();
+    assertThat(rule.governs(DepositionLimit.MACKE)).isFalse();
+    assertThat(rule.floors()).containsExactly(DepositionLimit.MAY);
+    assertThat(rule.demoted()).containsExactly(DepositionLimit.MACKE);
+    assertThat(DepositionRule.DEFAULT.floors()).isEmpty();
+  }
+}
