@@ -346,8 +346,14 @@ final class FormCommands {
     leave(frame::dispose);
   }
 
-  /** Offers a design that an earlier window could not save before it was ended. */
-  void offer(Recovery.Left left) {
+  /**
+   * Offers a design that an earlier window could not save before it was ended.
+   *
+   * @param left the design
+   * @param recovery what keeps the designs of this window: one that is restored is kept there
+   *     before the earlier one is forgotten
+   */
+  void offer(Recovery.Left left, Recovery recovery) {
     String when =
         DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.ROOT)
             .withZone(ZoneId.systemDefault())
@@ -366,20 +372,21 @@ final class FormCommands {
       leave(
           () -> {
             model.restore(left);
-            forget(left);
+            files.run(
+                () -> {
+                  recovery.adopt(left);
+                  return left;
+                },
+                kept -> {});
           });
     } else if ("Discard them".equals(answer)) {
-      forget(left);
+      files.run(
+          () -> {
+            left.forget();
+            return left;
+          },
+          forgotten -> {});
     }
-  }
-
-  private void forget(Recovery.Left left) {
-    files.run(
-        () -> {
-          left.forget();
-          return left;
-        },
-        forgotten -> {});
   }
 
   private void print() {

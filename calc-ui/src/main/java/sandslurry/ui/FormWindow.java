@@ -114,10 +114,11 @@ final class FormWindow {
                   }
                 });
             Thread.setDefaultUncaughtExceptionHandler((thread, e) -> window.commands.broke(e));
-            new Autosave(model, new Recovery(Recovery.usualFolder())).watch(window.frame);
+            Recovery recovery = new Recovery(Recovery.usualFolder());
+            new Autosave(model, recovery).watch(window.frame);
             start.accept(model);
             window.frame.setVisible(true);
-            left.forEach(window.commands::offer);
+            left.forEach(one -> window.commands.offer(one, recovery));
           });
       closed.await();
     } catch (InterruptedException e) {

@@ -83,6 +83,17 @@ final class Recovery {
     kept.save(folder.resolve(id + DESIGN));
   }
 
+  /** Keeps a design that was left behind, and only then forgets the earlier copy of it. */
+  void adopt(Left left) throws BadInputException {
+    try {
+      keep(left.document(), left.file());
+    } catch (IOException e) {
+      throw new BadInputException(
+          "The restored design cannot be kept: " + BadInputException.reason(e) + ". Save it.");
+    }
+    left.forget();
+  }
+
   /** Everything is saved or not wanted any more. */
   synchronized void clear() {
     delete(folder.resolve(id + DESIGN));

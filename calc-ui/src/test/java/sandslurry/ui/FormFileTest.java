@@ -108,8 +108,11 @@ class FormFileTest {
     assertThat(model.seen().orElseThrow().isChanged()).as("there was no file").isFalse();
     line().with("/title", "by another program, before the restart").save(file);
     assertThat(model.seen().orElseThrow().isChanged()).isTrue();
-    left.get(0).forget();
-    assertThat(Recovery.left(kept)).isEmpty();
+    Recovery now = new Recovery(kept);
+    now.adopt(left.get(0));
+    assertThat(Recovery.left(kept)).as("held by this very machine").isEmpty();
+    assertThat(kept.toFile().list()).as("the design and its lock").hasSize(2);
+    now.clear();
     assertThat(kept.toFile().list()).isEmpty();
   }
 

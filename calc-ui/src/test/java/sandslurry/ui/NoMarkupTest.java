@@ -31,6 +31,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
 
 /** No text of a design is drawn as markup, so that a file cannot make the form call a server. */
 class NoMarkupTest {
@@ -89,10 +90,11 @@ class NoMarkupTest {
   }
 
   /** Designs whose every text is replaced, one text at a time and all at once. */
-  private List<DesignDocument> designs() {
+  private List<DesignDocument> designs() throws DesignTextException {
     List<DesignDocument> designs = new ArrayList<>();
     designs.add(named(Designs.everything()));
     designs.add(named(Designs.example("closed-loop-dairy.json")));
+    designs.add(streams(named(Designs.example("lines-of-a-plant.json"))));
     designs.add(renamed(Designs.everything(), text -> hostile()));
     designs.add(Designs.everything().with("/" + hostile().replace("/", "~1"), "1"));
     designs.add(Designs.everything().with("/x'>" + image().replace("/", "~1"), "1"));
@@ -106,7 +108,7 @@ class NoMarkupTest {
     DesignDocument named = document.with("/title", hostile()).with("/notes", hostile());
     for (String list :
         new String[] {
-          "/lines/0/route/runs", "/plant/pens", "/plant/machines", "/lines/0/pump/others"
+          "/lines", "/lines/0/route/runs", "/plant/pens", "/plant/machines", "/lines/0/pump/others"
         }) {
       for (int i = 0; i < document.size(list); i++) {
         named = named.with(list + "/" + i + "/name", hostile() + i);
@@ -116,6 +118,14 @@ class NoMarkupTest {
       named = named.with("/plant/units/" + i + "/name", hostile() + "u" + i);
     }
     return named;
+  }
+
+  /** A stream under a hostile name wherever it is named. */
+  private DesignDocument streams(DesignDocument document) throws DesignTextException {
+    DesignDocument renamed =
+        DesignDocument.parse(document.toString().replace("screened", hostile() + "s"));
+    assertThat(renamed.read().problems()).isEmpty();
+    return renamed.with("/titleBlock/project", hostile()).with("/titleBlock/client", hostile());
   }
 
   private static DesignDocument renamed(DesignDocument document, UnaryOperator<String> change) {
