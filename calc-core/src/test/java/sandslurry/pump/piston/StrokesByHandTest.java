@@ -73,4 +73,68 @@ class StrokesByHandTest {
     assertThatThrownBy(() -> vessel.passedShare(0, 1)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> vessel.ownFrequencyPs(0)).isInstanceOf(IllegalArgumentException.class);
   }
+
+  /**
+   * One cylinder, π sin θ: above the mean from θ1 = asin(1/π) = 0.323946 to π − θ1; (2π cos θ1 − π
+   * + 2 θ1)/2π = 0.551106 of the volume of a turn.
+   */
+  @Test
+  void theSurplusOfOneCylinder() {
+    assertThat(new CrankDrive(1, false, 0, Double.POSITIVE_INFINITY).surplusShare())
+        .isCloseTo(0.551106, within(1e-5));
+  }
+
+  /** 1 - 0.5 · 0.4 and 1 + 0.5 · 0.5; a vessel that passes all or nothing. */
+  @Test
+  void aVesselHalvesTheRipple() {
+    FlowRipple ripple = new FlowRipple(0.6, 1.5);
+    assertThat(ripple.damped(0.5).leastRatio()).isCloseTo(0.8, within(1e-12));
+    assertThat(ripple.damped(0.5).greatestRatio()).isCloseTo(1.25, within(1e-12));
+    assertThat(ripple.damped(1)).isEqualTo(ripple);
+    assertThat(ripple.damped(0)).isEqualTo(new FlowRipple(1, 1));
+    assertThatThrownBy(() -> ripple.damped(1.001)).hasMessageContaining("1.001");
+    assertThatThrownBy(() -> ripple.damped(-0.001)).hasMessageContaining("-0.001");
+    assertThat(ripple.leastVelocityMps(1.5)).isCloseTo(0.9, within(1e-12));
+    assertThat(ripple.greatestVelocityMps(0)).isZero();
+    assertThatThrownBy(() -> ripple.leastVelocityMps(-1)).hasMessageContaining("-1.0 m/s");
+  }
+
+  /**
+   * One cylinder that pushes with both sides, the rod 30 % of the piston, dwell 0.05 and ramps of
+   * 0.1 of a cycle: mean (0.5 - 0.05 - 0.1) · 1.7 = 0.595 of the forward stroke.
+   */
+  @Test
+  void theReturnOfAHydraulicCylinderGivesLessByItsRod() {
+    HydraulicDrive drive = new HydraulicDrive(1, true, 0.3, 0.05, 0.1);
+    assertThat(drive.relativeFlow(2 * Math.PI * 0.2)).isCloseTo(1 / 0.595, within(1e-9));
+    assertThat(drive.relativeFlow(2 * Math.PI * 0.7)).isCloseTo(0.7 / 0.595, within(1e-9));
+    assertThat(drive.relativeFlow(2 * Math.PI * 1.2)).isCloseTo(1 / 0.595, within(1e-9));
+    assertThat(drive.relativeFlow(2 * Math.PI * -0.3)).isCloseTo(0.7 / 0.595, within(1e-9));
+    assertThat(drive.pulsesPerCycle()).isEqualTo(2);
+    // 20 m; to 2/0.595 m/s within a tenth of a cycle of 4 s.
+    assertThat(drive.accelerationHeadM(20, 2, 0.25))
+        .isCloseTo(20 / 9.80665 * (2 / 0.595) / 0.4, within(1e-9));
+    assertThatThrownBy(() -> drive.accelerationHeadM(-1, 1, 1)).hasMessageContaining("-1.0 m");
+  }
+
+  /** A line without length, flow or strokes takes no head. */
+  @ParameterizedTest
+  @CsvSource({"0, 1, 1", "10, 0, 1", "10, 1, 0"})
+  void nothingThatMovesTakesNoHead(double length, double velocity, double rate) {
+    assertThat(new CrankDrive(3, false, 0, 5).accelerationHeadM(length, velocity, rate)).isZero();
+  }
+
+  /** 1.1 · 5 bar to 11/1.1 bar; 10 bar of work need 1.21 · 10 bar. */
+  @Test
+  void aReliefHoldsWithinItsWindow() {
+    ReliefWindow window = new ReliefWindow(5.5e5, 10e5);
+    assertThat(window.holds(5.5e5)).isTrue();
+    assertThat(window.holds(10e5)).isTrue();
+    assertThat(window.holds(5.49e5)).isFalse();
+    assertThat(window.holds(10.01e5)).isFalse();
+    assertThat(ReliefWindow.neededRatingPa(10e5)).isCloseTo(12.1e5, within(1e-3));
+    assertThat(ReliefWindow.neededRatingPa(-1)).isZero();
+    assertThat(ReliefWindow.of(0, 11e5).orElseThrow().leastPa()).isZero();
+    assertThatThrownBy(() -> ReliefWindow.of(1e5, 0)).hasMessageContaining("rating");
+  }
 }

@@ -77,4 +77,26 @@ class SuctionByHandTest {
     // ISO 2533: 89 874.6 Pa at 1000 m of geopotential altitude (from memory, unverified).
     assertThat(air.pressurePa(1000).value()).isCloseTo(89_874.6, withinPercentage(0.001));
   }
+
+  /** At 0.8 of the speed 0.008 m3/s stand for 0.01: 0.64 of 3 m; and 0.5 after 0.8 is 0.4. */
+  @Test
+  void theHeadRequiredFollowsTheSquareOfTheSpeed() {
+    RequiredSuctionHead curve =
+        RequiredSuctionHead.through(
+            List.of(new RequiredSuctionHead.Point(0.01, 3), new RequiredSuctionHead.Point(0, 2)));
+    assertThat(curve.requiredM(0.01)).isCloseTo(3, withinPercentage(1e-9));
+    assertThat(curve.atSpeed(0.8).requiredM(0.008)).isCloseTo(1.92, withinPercentage(1e-9));
+    assertThat(curve.atSpeed(0.8).atSpeed(0.5).requiredM(0.004))
+        .isCloseTo(0.16 * 3, withinPercentage(1e-9));
+  }
+
+  /**
+   * Sea level, 101 325 Pa (ISO 2533), water at 20 °C of 2339 Pa (IAPWS, as in any steam table): 98
+   * 986/(1100 · 9.80665) + 1.5 - 0.4 = 10.2762 m. The vapour formula is good to 0.5 %.
+   */
+  @Test
+  void theHeadOfASite() {
+    assertThat(SuctionHead.atSiteM(0, 293.15, 1100, 1.5, 0.4).value())
+        .isCloseTo(10.2762, withinPercentage(0.02));
+  }
 }
