@@ -1,10 +1,14 @@
 package sandslurry.assessment;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.units.UnitSystem;
 
 /**
@@ -17,6 +21,9 @@ final class BandFindings extends FindingWriter {
       List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.STOP, Topic.LANE);
 
   private static final String ELEMENT = "carrier";
+
+  /** The topics that a finding names, the first of which is its own. */
+  private static final String NAMED = "topics";
 
   private final List<Finding> base;
 
@@ -31,24 +38,43 @@ final class BandFindings extends FindingWriter {
     this.base = base;
   }
 
+  /** The verdicts on a topic by three liquors. */
+  private record Verdicts(Severity thinner, Severity here, Severity thicker) {}
+
+  private static String words(List<Topic> topics) {
+    List<String> words = topics.stream().map(Topic::word).toList();
+    String last = words.get(words.size() - 1);
+    return words.size() == 1
+        ? last
+        : String.join(", ", words.subList(0, words.size() - 1))
+            + (last.contains(" and ") ? ", " : " and ")
+            + last;
+  }
+
   /** Findings on what a thinner or a thicker carrier makes worse. */
   List<Finding> of(Assessment.Band band) {
+    Map<Verdicts, List<Topic>> worse = new LinkedHashMap<>();
     for (Topic topic : TOPICS) {
-      Severity here = worst(base, topic);
-      Severity thinner = worst(band.thinner().findings(), topic);
-      Severity thicker = worst(band.thicker().findings(), topic);
-      if (thinner.or(thicker).compareTo(here) > 0) {
-        found("other-liquor", Severity.CAUTION.or(here), topic, ELEMENT)
-            .with("topic", topic.word())
-            .with("scatter", units -> band.words())
-            .with("thinner", thinner.toString())
-            .with("here", here.toString())
-            .with("thicker", thicker.toString())
-            .why("other-liquor")
-            .cure("viscometer")
-            .add();
+      Verdicts verdicts =
+          new Verdicts(
+              worst(band.thinner().findings(), topic),
+              worst(base, topic),
+              worst(band.thicker().findings(), topic));
+      if (verdicts.thinner().or(verdicts.thicker()).compareTo(verdicts.here()) > 0) {
+        worse.computeIfAbsent(verdicts, v -> new ArrayList<>()).add(topic);
       }
     }
+    worse.forEach(
+        (verdicts, topics) ->
+            found("other-liquor", Severity.CAUTION.or(verdicts.here()), topics.get(0), ELEMENT)
+                .with(NAMED, words(topics))
+                .with("scatter", units -> band.words())
+                .with("thinner", verdicts.thinner().toString())
+                .with("here", verdicts.here().toString())
+                .with("thicker", verdicts.thicker().toString())
+                .why("other-liquor")
+                .cure("viscometer")
+                .add());
     return findings;
   }
 
@@ -74,10 +100,16 @@ final class BandFindings extends FindingWriter {
     return findings;
   }
 
+  /** Whether a finding on what another liquor does names a topic beside its own. */
+  private static boolean names(Finding finding, Topic topic) {
+    return finding.values().get(NAMED) instanceof Value.Name named
+        && named.text().contains(topic.word());
+  }
+
   /** The gravest of the findings on a topic. */
   static Severity worst(List<Finding> findings, Topic topic) {
     return findings.stream()
-        .filter(f -> f.topic() == topic)
+        .filter(f -> f.topic() == topic || names(f, topic))
         .map(Finding::severity)
         .reduce(Severity.PASS, Severity::or);
   }

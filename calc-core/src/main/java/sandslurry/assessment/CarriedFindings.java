@@ -1,9 +1,12 @@
 package sandslurry.assessment;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.CarriedStream;
 import sandslurry.design.Design;
@@ -100,21 +103,35 @@ final class CarriedFindings extends FindingWriter {
 
   private static String others(
       CarriedStream shown, Map<CarriedStream, Assessment> judged, UnitSystem units) {
-    return judged.entrySet().stream()
-        .filter(entry -> entry.getKey() != shown)
+    Map<Severity, List<Stream>> by = new TreeMap<>(Comparator.reverseOrder());
+    judged.forEach(
+        (time, there) -> {
+          if (time != shown) {
+            by.computeIfAbsent(there.verdict(), v -> new ArrayList<>())
+                .add(time.stream().orElseThrow());
+          }
+        });
+    return by.entrySet().stream()
         .map(
-            entry -> {
-              Stream stream = entry.getKey().stream().orElseThrow();
-              return entry.getValue().verdict()
-                  + " "
-                  + entry.getKey().when()
-                  + " ("
-                  + units.show(Kind.PERCENT, stream.sandVolumeShare())
-                  + ", "
-                  + units.show(Kind.PERCENT, stream.totalSolids())
-                  + ")";
-            })
+            entry ->
+                entry.getValue().size()
+                    + (entry.getValue().size() == 1 ? " is " : " are ")
+                    + entry.getKey()
+                    + " ("
+                    + span(entry.getValue(), Stream::sandVolumeShare, units)
+                    + " sand, "
+                    + span(entry.getValue(), Stream::totalSolids, units)
+                    + " solids)")
         .collect(Collectors.joining("; "));
+  }
+
+  private static String span(
+      List<Stream> streams, ToDoubleFunction<Stream> share, UnitSystem units) {
+    double least = streams.stream().mapToDouble(share).min().orElseThrow();
+    double most = streams.stream().mapToDouble(share).max().orElseThrow();
+    String high = units.show(Kind.PERCENT, most);
+    String low = units.number(Kind.PERCENT, least);
+    return high.startsWith(low + " ") ? high : low + " to " + high;
   }
 
   /** No part of the line may look better than it is because another time is shown. */

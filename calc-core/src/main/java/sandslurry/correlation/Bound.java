@@ -83,18 +83,19 @@ public record Bound(String what, Kind<?> kind, double low, double high, boolean 
    */
   public record Excess(Bound bound, double value) {
     /**
-     * The transgression as a sentence without a stop.
+     * The transgression in a few words.
      *
      * @param system the units to write in
-     * @return for example "grain size is 7.00 mm, published for 0.150 mm to 6.00 mm"
+     * @return for example "grain size 7.00 mm (published 0.150 mm to 6.00 mm)"
      */
     public String describe(UnitSystem system) {
       String used = Double.isFinite(value) ? system.show(bound.kind(), value) : "not defined";
       return bound.what()
-          + " is "
+          + " "
           + used
-          + (bound.published() ? "; the range is " : "; the range used here (not published) is ")
-          + bound.describe(system).substring(bound.what().length() + 1);
+          + (bound.published() ? " (published " : " (own limits ")
+          + bound.describe(system).substring(bound.what().length() + 1)
+          + ")";
     }
   }
 }

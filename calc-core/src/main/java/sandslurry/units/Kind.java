@@ -131,9 +131,13 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Days. */
   public static final Kind<Time> DAYS = new Kind<>("days", Measure.TIME, "d", "d", 3);
 
-  /** Rotational speed, strokes. */
+  /** Rotational speed. */
   public static final Kind<Frequency> FREQUENCY =
-      new Kind<>("frequency", Measure.FREQUENCY, "1/min", "1/min", 4);
+      new Kind<>("frequency", Measure.FREQUENCY, "rpm", "rpm", 4);
+
+  /** Strokes and swings. */
+  public static final Kind<Frequency> STROKES =
+      new Kind<>("strokes", Measure.FREQUENCY, "1/min", "1/min", 4);
 
   /** Energy. */
   public static final Kind<Energy> ENERGY = new Kind<>("energy", Measure.ENERGY, "kWh", "kWh", 3);

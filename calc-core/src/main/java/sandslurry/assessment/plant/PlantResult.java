@@ -448,6 +448,7 @@ public record PlantResult(
    * @param bed the quality of the recovered sand; empty when there is none
    * @param sieves the sands on the sieves of the gradation wanted; empty when none is wanted
    * @param capture sand recovered over sand flushed, with its range
+   * @param lowestBy the case at the low end of that range, in words; empty when it has no width
    * @param liquor total solids of what reaches the storages, with its range
    * @param groups the figures of all accounts, by heading
    * @param storages the account of each storage, by name
@@ -472,6 +473,7 @@ public record PlantResult(
       Optional<Bed> bed,
       List<SieveCheck> sieves,
       Range capture,
+      Optional<String> lowestBy,
       Range liquor,
       Map<String, List<Figure>> groups,
       Map<String, StorageAccount> storages,

@@ -66,7 +66,7 @@ public final class StateCure {
     Optional<PistonSpec> piston = design.pump().flatMap(PumpSpec::piston);
     if (piston.isPresent() && point.get().driven()) {
       double rate = piston.get().strokeRatePs() * most / point.get().flowM3ps();
-      return text(found.with("strokes", Kind.FREQUENCY, rate), "strokes-give-it");
+      return text(found.with("strokes", Kind.STROKES, rate), "strokes-give-it");
     }
     return text(found, "line-needs");
   }

@@ -67,6 +67,7 @@ public final class PlantAccounts {
   private final PlantYear year;
   private final Spread<PlantMeanDay> days;
   private final Optional<Spread<State>> rest;
+  private final Optional<String> lowestBy;
   private final OptionalDouble extraWater;
   private final OptionalDouble extraArea;
 
@@ -86,17 +87,24 @@ public final class PlantAccounts {
     this.day = PlantDay.of(model, totals, modes, days);
     this.year = new PlantYear(model, totals, day, modes);
     PlantCirculation circulation = new PlantCirculation(model, totals, day);
-    List<Both> cases = new ArrayList<>();
+    Map<String, Both> settled = new LinkedHashMap<>();
     List<String> unsettled = new ArrayList<>();
     cases()
         .forEach(
             (name, one) ->
-                both(one, circulation).ifPresentOrElse(cases::add, () -> unsettled.add(name)));
+                both(one, circulation)
+                    .ifPresentOrElse(both -> settled.put(name, both), () -> unsettled.add(name)));
+    List<Both> cases = List.copyOf(settled.values());
     this.basis = day.basis().without(unsettled);
     this.days =
         new Spread<>(
             new PlantMeanDay(model, totals, Case.BASE, day.streams(), year.flows()),
             cases.stream().map(Both::mean).toList());
+    this.lowestBy =
+        settled.entrySet().stream()
+            .filter(one -> one.getValue().mean().capture() < this.days.base().capture())
+            .min(Comparator.comparingDouble(one -> one.getValue().mean().capture()))
+            .map(Map.Entry::getKey);
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
     List<State> rests = cases.stream().map(Both::circulating).flatMap(Optional::stream).toList();
@@ -196,6 +204,7 @@ public final class PlantAccounts {
         bed(),
         rest.map(states -> gradation(states.base())).orElse(List.of()),
         days.range(PlantMeanDay::capture),
+        lowestBy,
         days.range(m -> totals.limit(m.streams()).solved()),
         groups,
         storages,
@@ -314,12 +323,11 @@ public final class PlantAccounts {
     cases.put("thinner liquor", Case.BASE.in(Liquors.thick(1 / Carriers.FARM_SCATTER)));
     List<Double> seasons = model.seasonsK();
     for (int i = 0; i < seasons.size(); i++) {
-      cases.put(
-          "season " + (i + 1) + " of " + seasons.size(), Case.BASE.in(Liquors.at(seasons.get(i))));
+      cases.put(season(i, seasons), Case.BASE.in(Liquors.at(seasons.get(i))));
     }
     if (spec.has(Role.SPINS)) {
       for (HydrocycloneModel by : HydrocycloneModels.FAMILY.all()) {
-        cases.put("cyclone by " + by.name(), Case.BASE.in(Liquors.cutting(by)));
+        cases.put("the cyclone by " + by.name(), Case.BASE.in(Liquors.cutting(by)));
       }
     }
     cases.put("conservative capture", Case.BASE.seen(Outlook.CAUTIOUS));
@@ -327,6 +335,15 @@ public final class PlantAccounts {
     cases.put("dirtier sand", Case.BASE.clean(End.LOW));
     cases.put("cleaner sand", Case.BASE.clean(End.HIGH));
     return cases;
+  }
+
+  private static String season(int place, List<Double> seasonsK) {
+    double there = seasonsK.get(place);
+    return seasonsK.stream().allMatch(other -> there <= other)
+        ? "the coldest liquor"
+        : seasonsK.stream().allMatch(other -> there >= other)
+            ? "the warmest liquor"
+            : "season " + (place + 1) + " of " + seasonsK.size();
   }
 
   private List<End> ends(Predicate<Pen> width) {

@@ -80,6 +80,12 @@ final class PlantAccountFindings extends PlantFindingWriter {
                 : found("recovery-low", Severity.FAIL, "sand recovery");
     with(found, "recovered", Kind.PERCENT, capture).with("wanted", Kind.PERCENT, target);
     with(found, "solids", Kind.PERCENT, accounts.liquor()).why("recovery");
+    if (capture.low() < target) {
+      accounts.lowestBy().ifPresent(by -> found.with("lowest", by).why("recovery-lowest"));
+    }
+    if (capture.base() >= target && capture.low() < target) {
+      found.cure("measure-lowest");
+    }
     if (capture.base() < target) {
       cure(found, accounts, target);
     }

@@ -251,23 +251,19 @@ final class PlantDayFindings extends PlantFindingWriter {
   private void peak(PlantUnit unit, UnitDay seen, SteadyBalance balance) {
     double fed = balance.feed(unit.name()).sandKgps();
     double even = fed > 0 ? Math.min(1, balance.stream(unit.outlets().get(0)).sandKgps() / fed) : 0;
-    boolean loses = seen.capture() < even - PEAK_LOSS;
-    Found found =
-        loses
-            ? found("peak-loses", Severity.CAUTION, unit.name())
-            : found("peak", Severity.NOTE, unit.name());
-    found
+    if (!(seen.capture() < even - PEAK_LOSS)) {
+      return;
+    }
+    found("peak-loses", Severity.CAUTION, unit.name())
         .with("peak", Kind.FLOW, seen.peakFeed().volumeM3ps())
         .with("at", UnitSystem.clock(seen.peakAtS()))
         .with("ratio", Kind.NUMBER, seen.peakOverMean())
         .with("atPeak", Kind.PERCENT, seen.captureAtPeak())
         .with("overDay", Kind.PERCENT, seen.capture())
         .with("even", Kind.PERCENT, even)
-        .why("peak");
-    if (loses) {
-      found.cure("buffer");
-    }
-    found.add();
+        .why("peak")
+        .cure("buffer")
+        .add();
   }
 
   /** What units say in the course of a day and do not say at rest. */

@@ -54,7 +54,10 @@ final class PlantStorageFindings extends PlantFindingWriter {
                     .with("month", account.months().get(brim.month()).name())
                     .why("runs-over")
                     .add());
-    figure(name, "years until sand takes a tenth").ifPresent(years -> sand(name, years));
+    // What comes later than anybody plans for stands in the account alone.
+    figure(name, "years until sand takes a tenth")
+        .filter(years -> years.range().low() < PlantTotals.MANY_YEARS)
+        .ifPresent(years -> sand(name, years));
   }
 
   /** Sand that settles in the storage. */
@@ -110,19 +113,13 @@ final class PlantStorageFindings extends PlantFindingWriter {
   /** When settled sand takes room that the days wanted need. */
   private void cutsIn(String name, StorageAccount account, double wantedDays) {
     OptionalDouble years = account.yearsUntilShortOf(wantedDays);
-    if (years.isEmpty()) {
+    if (years.isEmpty() || years.getAsDouble() > PlantTotals.MANY_YEARS) {
       return;
     }
     boolean soon = years.getAsDouble() < FEW_YEARS;
-    boolean never = years.getAsDouble() > PlantTotals.MANY_YEARS;
-    Found found =
-        found(
-            never ? "sand-leaves-room" : "sand-cuts-in",
-            soon ? Severity.CAUTION : Severity.NOTE,
-            name);
+    Found found = found("sand-cuts-in", soon ? Severity.CAUTION : Severity.NOTE, name);
     with(found, "volume", figure(name, "sand that settles in a year, in bulk").orElseThrow())
         .with("year", count(Math.floor(years.getAsDouble()) + 1))
-        .with("many", count(PlantTotals.MANY_YEARS))
         .with("needed", Kind.VOLUME, account.roomNeededM3(wantedDays))
         .with("room", Kind.VOLUME, account.roomM3())
         .why("room-for-days");
