@@ -1,6 +1,7 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +33,6 @@ public final class Answer {
   private static final int MOST_OTHERS = 6;
   private static final int MOST_TO_DO = 6;
   private static final int MOST_UNKNOWN = 5;
-  private static final int LONG = 170;
 
   private static final String EVIDENCE =
       "How near this is to a line of your own: no calculation of this kind was compared with lines"
@@ -41,11 +41,16 @@ public final class Answer {
   private final Assessment assessment;
   private final Optional<Cures> cures;
   private final UnitSystem units;
+
+  /** What the first sentence says: it is not said again, but what mends it comes first. */
+  private final List<Finding> said;
+
   private final List<Block> blocks = new ArrayList<>();
 
-  private Answer(Assessment assessment, Optional<Cures> cures) {
+  private Answer(Assessment assessment, Optional<Cures> cures, List<Finding> said) {
     this.assessment = assessment;
     this.cures = cures;
+    this.said = said;
     this.units = assessment.design().units();
   }
 
@@ -67,7 +72,7 @@ public final class Answer {
    * @return the page as data
    */
   public static List<Block> of(Assessment assessment, Optional<Cures> cures) {
-    Answer answer = new Answer(assessment, cures);
+    Answer answer = new Answer(assessment, cures, Headline.of(assessment).said());
     answer.all();
     return List.copyOf(answer.blocks);
   }
@@ -76,44 +81,10 @@ public final class Answer {
    * The verdict in a sentence.
    *
    * @param assessment what came of a design
-   * @return what is gravest, or for a pass what is closest
+   * @return what a plant recovers; what is gravest, or for a pass what is closest
    */
   public static String sentence(Assessment assessment) {
-    List<Deciding> facts = DecidingFacts.of(assessment);
-    if (assessment.verdict() != Severity.PASS) {
-      Finding gravest = gravest(assessment);
-      return gravest.place() + ": " + gravest.what() + gravest.firstReason(LONG);
-    }
-    String closest =
-        facts.stream()
-            .filter(f -> f.margin().isPresent() && f.word().isEmpty() && !f.isLarge())
-            .findFirst()
-            .map(
-                f ->
-                    " Closest is the "
-                        + f.what()
-                        + ": "
-                        + f.actual()
-                        + ", "
-                        + f.limit()
-                        + " ("
-                        + f.marginText()
-                        + " left).")
-            .orElse("");
-    return (closest.isEmpty()
-            ? "Every criterion is met with a large margin."
-            : "Every criterion is met with its margin.")
-        + closest;
-  }
-
-  /** The gravest finding; of equally grave ones that of the worst of several lines. */
-  private static Finding gravest(Assessment assessment) {
-    return assessment.worstFirst().entrySet().stream()
-        .limit(1)
-        .filter(worst -> worst.getValue().verdict() == assessment.verdict())
-        .map(worst -> LinesTogether.on(worst.getKey(), worst.getValue().findings().get(0)))
-        .findFirst()
-        .orElseGet(() -> assessment.findings().get(0));
+    return Headline.of(assessment).text();
   }
 
   /**
@@ -150,7 +121,7 @@ public final class Answer {
     blocks.add(new Block.Paragraph(sentence(assessment)));
     assessment.plant().ifPresent(plant -> blocks.addAll(PlantNumbers.of(assessment, plant)));
     if (assessment.lines().isEmpty()) {
-      body(1);
+      body(sentence(assessment));
     } else {
       lines();
     }
@@ -158,16 +129,19 @@ public final class Answer {
     dangers();
   }
 
-  /** What decides and what to do; the first findings stand above already. */
-  private void body(int above) {
-    OperatingBlock.of(assessment)
-        .map(window -> above > 0 ? window.saidIn(sentence(assessment)) : window)
-        .ifPresent(blocks::add);
+  /** What decides and what to do; what the sentence says is said above already. */
+  private void body(String sentence) {
+    OperatingBlock.of(assessment).map(window -> window.saidIn(sentence)).ifPresent(blocks::add);
     decides();
     observed();
-    others(above);
-    cures.ifPresent(tried -> blocks.addAll(CuresSection.of(tried)));
+    cures.filter(this::worthSaying).ifPresent(tried -> blocks.addAll(CuresSection.of(tried)));
+    others();
     toDo();
+  }
+
+  /** That nothing mends a finding is news only where the finding stands in the first sentence. */
+  private boolean worthSaying(Cures tried) {
+    return !tried.tried().isEmpty() || said.contains(tried.finding());
   }
 
   /** A row for each of several lines, the answer of the worst, and what is amiss elsewhere. */
@@ -175,17 +149,17 @@ public final class Answer {
     blocks.add(LinesTable.of(assessment));
     decides();
     Map.Entry<String, Assessment> worst = assessment.worstFirst().entrySet().iterator().next();
-    boolean above = worst.getValue().verdict() == assessment.verdict();
+    Finding first = worst.getValue().findings().get(0);
+    boolean above = said.contains(LinesTogether.on(worst.getKey(), first));
     heading(worst.getKey());
-    Answer answer = new Answer(worst.getValue(), cures);
-    answer.body(above && assessment.verdict() != Severity.PASS ? 1 : 0);
+    Answer answer = new Answer(worst.getValue(), cures, above ? List.of(first) : List.of());
+    answer.body(sentence(assessment));
     blocks.addAll(answer.blocks);
     List<Finding> elsewhere =
         assessment.findings().stream()
             .filter(f -> !f.element().equals(worst.getKey()))
             .filter(f -> !f.element().startsWith(worst.getKey() + ", "))
-            .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
-            .filter(f -> f.topic() != Topic.DATA)
+            .filter(this::isAmiss)
             .toList();
     if (!elsewhere.isEmpty()) {
       heading("Elsewhere");
@@ -213,58 +187,67 @@ public final class Answer {
 
   /** What a reading on site says. */
   private void observed() {
-    List<String> lines = ObservedPage.lines(assessment);
+    List<String> lines = ObservedPage.lines(assessment, said);
     if (!lines.isEmpty()) {
       heading("Reading on site");
       blocks.add(Block.Items.bullets(lines));
     }
   }
 
-  /**
-   * Everything that is amiss beside what stands above already: the gravest stands in the sentence.
-   */
-  private void others(int above) {
-    List<Finding> amiss =
-        assessment.findings().stream()
-            .filter(f -> f.severity().compareTo(Severity.CAUTION) >= 0)
-            .skip(above)
-            .filter(f -> f.topic() != Topic.DATA)
-            .filter(f -> f.topic() != Topic.OBSERVED || f.severity() == Severity.FAIL)
-            .toList();
-    if (amiss.isEmpty()) {
-      return;
+  /** Everything that is amiss beside what the first sentence says, with what mends it. */
+  private void others() {
+    List<Finding> amiss = assessment.findings().stream().filter(this::isAmiss).toList();
+    if (!amiss.isEmpty()) {
+      heading("Also");
+      listed(amiss);
     }
-    heading("Also");
-    listed(amiss);
   }
 
+  private boolean isAmiss(Finding finding) {
+    return finding.severity().compareTo(Severity.CAUTION) >= 0
+        && finding.topic() != Topic.DATA
+        && (finding.topic() != Topic.OBSERVED || finding.severity() == Severity.FAIL)
+        && !said.contains(finding);
+  }
+
+  /** What is amiss in the same way in several parts is said once. */
   private void listed(List<Finding> amiss) {
-    List<String> seen = new ArrayList<>();
+    Map<String, Set<String>> places = new LinkedHashMap<>();
     for (Finding finding : amiss) {
-      String text = finding.severity() + " " + finding.place() + ": " + finding.what();
-      if (seen.stream().noneMatch(text::equals)) {
-        seen.add(text);
-      }
+      boolean known = said.stream().anyMatch(f -> f.cure().equals(finding.cure()));
+      String cure = known || isTried(finding) ? "" : finding.cure();
+      places
+          .computeIfAbsent((finding.what() + " " + cure).strip(), text -> new LinkedHashSet<>())
+          .add((finding.severity() == Severity.FAIL ? "FAIL " : "") + finding.place());
     }
-    List<String> shown = new ArrayList<>(seen.subList(0, Math.min(MOST_OTHERS, seen.size())));
-    if (seen.size() > MOST_OTHERS) {
-      shown.add("and " + (seen.size() - MOST_OTHERS) + " more, in the design report");
+    List<String> shown = new ArrayList<>();
+    places.forEach((text, where) -> shown.add(String.join("; ", where) + ": " + text));
+    int more = shown.size() - MOST_OTHERS;
+    if (more > 0) {
+      shown.subList(MOST_OTHERS, shown.size()).clear();
+      shown.add("and " + more + " more, in the design report");
     }
     blocks.add(Block.Items.bullets(shown));
   }
 
+  private boolean isTried(Finding finding) {
+    return cures
+        .filter(c -> !c.tried().isEmpty())
+        .filter(c -> c.finding().equals(finding))
+        .isPresent();
+  }
+
   private void toDo() {
     Set<String> todo = new LinkedHashSet<>();
+    for (Finding finding : said) {
+      if (!finding.cure().isEmpty() && !isTried(finding)) {
+        todo.add(finding.cure());
+      }
+    }
     for (Finding finding : assessment.findings()) {
-      boolean tried =
-          cures
-              .filter(c -> !c.tried().isEmpty())
-              .filter(c -> c.finding().equals(finding))
-              .isPresent();
-      if (finding.severity().compareTo(Severity.CAUTION) >= 0
-          && finding.topic() != Topic.DATA
-          && !finding.cure().isEmpty()
-          && !tried) {
+      if (finding.topic() == Topic.OBSERVED
+          && finding.severity() == Severity.CAUTION
+          && !finding.cure().isEmpty()) {
         todo.add(finding.cure());
       }
     }
@@ -273,11 +256,11 @@ public final class Answer {
       if (finding.severity() == Severity.NOTE
           && finding.topic() == Topic.PRESSURE
           && !finding.cure().isEmpty()) {
-        todo.add(finding.cure());
+        todo.add(finding.what() + " " + finding.cure());
       }
     }
     if (!todo.isEmpty()) {
-      heading(cures.isPresent() ? "Do also" : "Do");
+      heading(cures.filter(this::worthSaying).isPresent() ? "Do also" : "Do");
       blocks.add(Block.Items.numbered(todo.stream().limit(MOST_TO_DO).toList()));
     }
   }
@@ -301,7 +284,9 @@ public final class Answer {
   private void unknown() {
     Set<String> unknown = new LinkedHashSet<>();
     for (Finding finding : assessment.findings()) {
-      if (finding.topic() == Topic.DATA && finding.severity() == Severity.CAUTION) {
+      if (finding.topic() == Topic.DATA
+          && finding.severity() == Severity.CAUTION
+          && !said.contains(finding)) {
         unknown.add((finding.what() + " " + finding.cure()).strip());
       }
     }
@@ -320,20 +305,17 @@ public final class Answer {
   }
 
   private void dangers() {
-    heading("Dangers");
     blocks.add(
         new Block.Paragraph(
-            assessment.cautions().stream()
+            "Dangers: "
+                + assessment.cautions().stream()
                     .map(SafetyCaution::title)
-                    .filter(title -> !title.equals("Review"))
+                    .filter(title -> !title.equals(SafetyCaution.REVIEW))
                     .map(
                         title ->
                             title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1))
                     .collect(Collectors.joining(" - "))
-                + ". The design report has them in full."));
-    blocks.add(
-        new Block.Paragraph(
-            "Screening only: a licensed practitioner must review the design; local codes come"
-                + " first."));
+                + ". The design report has them in full. Screening only: a licensed practitioner must"
+                + " review the design; local codes come first."));
   }
 }

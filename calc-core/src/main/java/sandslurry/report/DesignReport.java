@@ -133,11 +133,10 @@ public final class DesignReport {
             List.of("", "", "", ""),
             List.of(
                 List.of("Project", text.apply("project"), "Date", title.date()),
-                List.of("Design", assessment.design().title(), "Revision", text.apply("revision")),
-                List.of("Site", text.apply("site"), "File", title.file()),
-                List.of("Client", text.apply("client"), "Checker", text.apply("checker")),
-                List.of("Designer", text.apply("designer"), "", ""),
-                List.of("Program", title.program(), "Result", assessment.verdict().name()))));
+                List.of("Site", text.apply("site"), "Revision", text.apply("revision")),
+                List.of("Client", text.apply("client"), "File", title.file()),
+                List.of("Designer", text.apply("designer"), "Checker", text.apply("checker")),
+                List.of("Program", title.program(), "", ""))));
   }
 
   private void farm() {
@@ -147,16 +146,17 @@ public final class DesignReport {
 
   private void drawings() {
     heading(1, "Drawings");
-    assessment
-        .plant()
-        .ifPresent(
-            p ->
-                blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true)));
     ofLine(assessment, "");
     assessment
         .plant()
         .flatMap(PlantResult::profile)
         .ifPresent(p -> picture("profile", "Hydraulic profile of the plant"));
+    // It takes a page of its own: what is smaller goes before it.
+    assessment
+        .plant()
+        .ifPresent(
+            p ->
+                blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true)));
     if (blocks.get(blocks.size() - 1) instanceof Block.Heading) {
       blocks.remove(blocks.size() - 1);
     }

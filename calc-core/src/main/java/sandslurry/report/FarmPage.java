@@ -1,22 +1,16 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.StopResult.FlushNeed;
-import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** What a design means on the farm, without a term that a farmer would have to look up. */
 final class FarmPage {
-  private static final int MOST_TO_DO = 6;
-
   private final Assessment assessment;
   private final UnitSystem units;
 
@@ -37,11 +31,11 @@ final class FarmPage {
   private String verdict() {
     return switch (assessment.verdict()) {
       case FAIL ->
-          "As designed this does not work. Do not build it like this: change it first, then have it"
-              + " judged again.";
+          "As designed this does not work. Do not build it like this: change what the first page"
+              + " names, then have it judged again.";
       case CAUTION ->
           "It may work, but something is too close or not known well enough. Settle the points"
-              + " below before you build.";
+              + " of the first page before you build.";
       default ->
           "By this calculation it works, as long as it is built and run as written here: the same"
               + " pipe, the same sand, the same flow rate.";
@@ -49,13 +43,7 @@ final class FarmPage {
   }
 
   private List<String> rules() {
-    Set<String> rules = new LinkedHashSet<>();
-    for (Finding finding : assessment.findings()) {
-      if (finding.severity().compareTo(Severity.CAUTION) >= 0 && !finding.cure().isEmpty()) {
-        rules.add(finding.cure());
-      }
-    }
-    List<String> shown = new ArrayList<>(rules.stream().limit(MOST_TO_DO).toList());
+    List<String> shown = new ArrayList<>();
     ofLine(assessment, "the line", shown);
     assessment.lines().forEach((name, line) -> ofLine(line, name, shown));
     shown.add(

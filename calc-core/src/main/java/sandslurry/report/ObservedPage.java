@@ -34,13 +34,16 @@ final class ObservedPage {
 
   /**
    * The lines of the answer: the line, a bed, other causes, what would tell them apart, the pump.
+   *
+   * @param said what is said already
    */
-  static List<String> lines(Assessment assessment) {
+  static List<String> lines(Assessment assessment, List<Finding> said) {
     ObservedPage page = new ObservedPage(assessment);
     List<String> lines = new ArrayList<>();
     lines.add(
         page.sentences(
-            f -> is(f, "as-clean", "more", "less"), f -> f.what() + f.firstReason(LONG)));
+            f -> is(f, "as-clean", "more", "less") && !said.contains(f),
+            f -> f.what() + f.firstReason(LONG)));
     lines.add(page.sentences(f -> is(f, "bed", "fills", "too-little-sand"), Finding::what));
     lines.add(page.sentences(f -> is(f, "thicker", "thinner", "rough"), Finding::what));
     lines.add(page.sentences(f -> is(f, "undecided"), f -> f.what() + " " + f.cure()));

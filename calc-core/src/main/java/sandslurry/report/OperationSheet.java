@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
@@ -25,7 +26,9 @@ final class OperationSheet {
   private final PlantSpec spec;
   private final PlantResult result;
   private final UnitSystem units;
-  private final Map<List<String>, String> sheets = new LinkedHashMap<>();
+
+  /** The sheets of units that go wrong in the same way, by name. */
+  private final Map<String, Map<String, Care>> sheets = new LinkedHashMap<>();
 
   private OperationSheet(PlantSpec spec, PlantResult result, UnitSystem units) {
     this.spec = spec;
@@ -54,13 +57,32 @@ final class OperationSheet {
             "Numbers are those of this design. What to look at is common practice, no source; the"
                 + " makers' instructions come first. Look from outside: never enter a pit, tank,"
                 + " box or channel, and lock out a machine before you open it."));
-    sheet.sheets.forEach(
-        (lines, names) -> {
-          List<String> card = new ArrayList<>(lines);
-          card.add(0, "");
-          all.add(new Block.Marked(names, card));
-        });
+    sheet.sheets.values().forEach(alike -> all.add(card(alike)));
     return all;
+  }
+
+  /** One card for units that are alike: what they share is said once. */
+  private static Block card(Map<String, Care> alike) {
+    List<String> lines = new ArrayList<>(List.of(""));
+    lines.addAll(lines(alike, "Daily", Care::daily));
+    lines.addAll(lines(alike, "Monthly", Care::monthly));
+    lines.addAll(lines(alike, "It goes wrong when", Care::wrong));
+    lines.addAll(lines(alike, "Clean", Care::clean));
+    return new Block.Marked(String.join(", ", alike.keySet()), lines);
+  }
+
+  private static List<String> lines(
+      Map<String, Care> alike, String when, Function<Care, String> what) {
+    Map<String, List<String>> units = new LinkedHashMap<>();
+    alike.forEach(
+        (unit, care) ->
+            units.computeIfAbsent(what.apply(care), text -> new ArrayList<>()).add(unit));
+    List<String> lines = new ArrayList<>();
+    units.forEach(
+        (text, names) ->
+            lines.add(
+                when + (units.size() > 1 ? ", " + String.join(", ", names) : "") + ": " + text));
+    return lines;
   }
 
   private void unit(PlantUnit unit) {
@@ -73,7 +95,11 @@ final class OperationSheet {
                         .anyMatch(p -> p.use() == Use.BEDDING && p.stream().equals(stream)),
                 lasts(unit),
                 result.accounts().map(a -> new Figure("", Kind.PERCENT, a.liquor()))))
-        .ifPresent(care -> sheet(unit.name(), care));
+        .ifPresent(
+            care ->
+                sheets
+                    .computeIfAbsent(care.wrong(), wrong -> new LinkedHashMap<>())
+                    .put(unit.name(), care));
   }
 
   private Optional<Figure> lasts(PlantUnit unit) {
@@ -84,16 +110,5 @@ final class OperationSheet {
                 unit.asStorage().isPresent()
                     ? accounts.figure("Storage: " + unit.name(), "days of storage")
                     : accounts.figure(PlantTotals.PITS, unit.name()));
-  }
-
-  private void sheet(String unit, Care care) {
-    List<String> lines =
-        List.of(
-            "Daily: " + care.daily(),
-            "Monthly: " + care.monthly(),
-            "It goes wrong when: " + care.wrong(),
-            "Clean: " + care.clean());
-    // Twin units share a sheet.
-    sheets.merge(lines, unit, (one, other) -> one + ", " + other);
   }
 }

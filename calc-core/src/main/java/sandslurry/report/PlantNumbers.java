@@ -82,9 +82,6 @@ final class PlantNumbers {
         .figure(BUDGET, "in a month")
         .ifPresent(f -> row("sand to buy in a month", f.kind(), f.range(), "-"));
     accounts
-        .figure(BUDGET, "in a year")
-        .ifPresent(f -> row("sand to buy in a year", f.kind(), f.range(), "-"));
-    accounts
         .storages()
         .forEach(
             (name, account) ->
@@ -171,7 +168,11 @@ final class PlantNumbers {
         ? Optional.empty()
         : Optional.of(
             new Block.Paragraph(
-                "The sand to buy in a year replaces " + String.join(", ", parts) + "."));
+                "Sand to buy in a year: "
+                    + budget.get(1).shown(units)
+                    + ". It replaces "
+                    + String.join(", ", parts)
+                    + "."));
   }
 
   private String most(Kind<?> kind, OptionalDouble si) {

@@ -132,19 +132,20 @@ final class CureSearch {
 
   private String why() {
     String what =
-        "Each leaves a finding as grave: "
+        "Tried, each by itself: "
             + tried.stream().distinct().collect(Collectors.joining(", "))
-            + ".";
-    if (remains == null) {
+            + ". Each leaves a finding as grave.";
+    // What was found already is not said again.
+    if (remains == null
+        || before.findings().stream().anyMatch(f -> f.what().equals(remains.what()))) {
       return what;
     }
-    // What was found already is not said again.
     return what
         + " Nearest: "
         + nearest
         + ", which leaves "
-        + (before.findings().stream().anyMatch(f -> f.what().equals(remains.what()))
-            ? "that finding."
-            : remains.element() + ": " + remains.what());
+        + remains.element()
+        + ": "
+        + remains.what();
   }
 }

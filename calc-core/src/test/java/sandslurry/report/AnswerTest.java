@@ -7,12 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sandslurry.assessment.Assessment;
+import sandslurry.assessment.plant.PlantResult;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Severity;
 import sandslurry.golden.Shipped;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.TextView;
@@ -57,6 +61,35 @@ class AnswerTest {
     assertThat(shown.lines()).hasSizeGreaterThan(7);
     assertThat(new TextView(WIDTH).write(Answer.of(Shipped.assessment("parlor-line.json"))))
         .contains(shown);
+  }
+
+  /** A plant is there to recover sand: its verdict begins with that, unless it fails elsewhere. */
+  @ParameterizedTest
+  @MethodSource("files")
+  void theVerdictOfAPlantSaysWhatItRecovers(String file) {
+    Assessment assessment = Shipped.assessment(file);
+    if (assessment.plant().flatMap(PlantResult::accounts).isPresent()) {
+      assertThat(Answer.sentence(assessment)).contains("of the sand flushed", "wanted");
+      assertThat(
+              assessment.findings().get(0).id().startsWith("plant.recovery")
+                  || assessment.verdict() != Severity.FAIL)
+          .isEqualTo(Answer.sentence(assessment).startsWith("Recovers"));
+    }
+  }
+
+  /** What mends a finding is said once, beside it. */
+  @ParameterizedTest
+  @MethodSource("files")
+  void noCureIsSaidTwice(String file) {
+    Assessment assessment = Shipped.assessment(file);
+    String text = new TextView(100_000).write(Answer.of(assessment));
+    for (Finding finding : assessment.findings()) {
+      if (finding.cure().length() > 30) {
+        assertThat(text.split(Pattern.quote(finding.cure()), -1).length - 1)
+            .as(finding.cure())
+            .isLessThanOrEqualTo(1);
+      }
+    }
   }
 
   @ParameterizedTest

@@ -74,7 +74,8 @@ public record TypedInput(
     @Override
     public Void text(Type<?> type) {
       String text = value.text().orElse("");
-      walk.inputs().add(new TypedInput(part, label, text, type.understood(text), false));
+      walk.inputs()
+          .add(new TypedInput(part, label, meant(type, text), type.understood(text), false));
       return null;
     }
 
@@ -131,7 +132,11 @@ public record TypedInput(
       walk.inputs()
           .add(
               new TypedInput(
-                  part, field.label(), field.standard(), type.understood(field.standard()), true));
+                  part,
+                  field.label(),
+                  meant(type, field.standard()),
+                  type.understood(field.standard()),
+                  true));
       return null;
     }
 
@@ -162,5 +167,10 @@ public record TypedInput(
     public Void list(Listed<?> list) {
       return null;
     }
+  }
+
+  /** A choice in words; any other text as it is. */
+  private static String meant(Type<?> type, String text) {
+    return type.choices().getOrDefault(text.strip(), text);
   }
 }

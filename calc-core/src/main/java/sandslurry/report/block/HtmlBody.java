@@ -15,7 +15,7 @@ public final class HtmlBody {
   private static final int SHORT_TABLE = 12;
 
   /** A cell up to so many characters stays in one line, in a table of few columns. */
-  private static final int SHORT_CELL = 24;
+  private static final int SHORT_CELL = 25;
 
   private static final int FEW_COLUMNS = 8;
 

@@ -81,29 +81,44 @@ final class BandSection extends SectionWriter {
     for (int i = 0; i < state.runs().size(); i++) {
       int run = i;
       String of = design.route().orElseThrow().runs().get(i).name() + ", " + at.words();
+      // The head of the line says the friction of its only run.
+      if (state.runs().size() > 1) {
+        rows.add(
+            bandRow(
+                head("friction, " + of, Kind.PRESSURE),
+                all,
+                a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.frictionPa()))));
+      }
       rows.add(
           bandRow(
-              head("friction, " + of, Kind.PRESSURE),
-              all,
-              a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.frictionPa()))));
-      rows.add(
-          bandRow(
-              "sand, " + of,
+              state.runs().size() > 1
+                  ? "sand, " + of
+                  : "sand and total dynamic head [" + Kind.HEAD.symbol(units) + "], " + at.words(),
               all,
               a ->
                   runAt(a, at, run)
-                      .map(
-                          r ->
-                              r.severity()
-                                  + ", "
-                                  + r.carriage().map(c -> c.support().words()).orElse("no sand"))));
+                      .map(r -> sand(r) + (state.runs().size() > 1 ? "" : ", " + head(a, at)))));
     }
-    rows.add(
-        bandRow(
-            head("total dynamic head, " + at.words(), Kind.HEAD),
-            all,
-            a -> a.line().flatMap(l -> l.at(at)).map(s -> number(Kind.HEAD, s.systemHeadM()))));
+    if (state.runs().size() > 1) {
+      rows.add(
+          bandRow(
+              head("total dynamic head, " + at.words(), Kind.HEAD),
+              all,
+              a -> Optional.of(head(a, at))));
+    }
     return rows;
+  }
+
+  private static String sand(RunState run) {
+    return run.severity() + ", " + run.carriage().map(c -> c.support().words()).orElse("no sand");
+  }
+
+  private String head(Assessment assessment, FlowCase at) {
+    return assessment
+        .line()
+        .flatMap(l -> l.at(at))
+        .map(s -> number(Kind.HEAD, s.systemHeadM()))
+        .orElse("-");
   }
 
   private static Optional<RunState> runAt(Assessment assessment, FlowCase at, int run) {

@@ -25,9 +25,10 @@ final class FindingsSection extends SectionWriter {
   }
 
   private void cards() {
+    Map<String, List<Finding>> notes = sharedNotes();
     Map<String, List<Finding>> parts = new LinkedHashMap<>();
     for (Finding finding : assessment.findings()) {
-      if (finding.severity() != Severity.PASS) {
+      if (finding.severity() != Severity.PASS && !notes.containsKey(noteKey(finding))) {
         parts.computeIfAbsent(finding.place(), p -> new ArrayList<>()).add(finding);
       }
     }
@@ -39,9 +40,50 @@ final class FindingsSection extends SectionWriter {
     cards.forEach(
         (card, names) -> {
           List<String> lines = new ArrayList<>(card.lines());
-          lines.add(0, String.join(", ", names));
+          String part = String.join(", ", names);
+          if (lines.size() == 1) {
+            lines.set(0, part + ": " + lines.get(0));
+          } else {
+            lines.add(0, part);
+          }
           add(new Block.Marked(card.mark(), lines));
         });
+    notes.values().forEach(this::shared);
+  }
+
+  /** Notes that say the same of several parts. */
+  private Map<String, List<Finding>> sharedNotes() {
+    Map<String, List<Finding>> notes = new LinkedHashMap<>();
+    for (Finding finding : assessment.findings()) {
+      if (finding.severity() == Severity.NOTE) {
+        notes.computeIfAbsent(noteKey(finding), k -> new ArrayList<>()).add(finding);
+      }
+    }
+    notes.values().removeIf(n -> n.stream().map(Finding::place).distinct().count() < 2);
+    return notes;
+  }
+
+  private static String noteKey(Finding finding) {
+    return finding.severity() == Severity.NOTE ? finding.what() : "";
+  }
+
+  /** One card for the parts that share a note, with what is different in each. */
+  private void shared(List<Finding> notes) {
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
+    for (Finding note : notes) {
+      reasons.computeIfAbsent(note.why(), w -> new ArrayList<>()).add(note.place());
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(joined(notes, Finding::place, ", "));
+    lines.add(notes.get(0).what() + (reasons.size() == 1 ? " " + notes.get(0).why() : ""));
+    if (reasons.size() > 1) {
+      reasons.forEach((why, places) -> lines.add(String.join(", ", places) + ": " + why));
+    }
+    String cure = joined(notes, Finding::cure, " ");
+    if (!cure.isBlank()) {
+      lines.add("Do: " + cure);
+    }
+    add(new Block.Marked(Severity.NOTE.name(), lines));
   }
 
   private static Block.Marked card(List<Finding> findings) {

@@ -2,66 +2,169 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.TypedInput;
 import sandslurry.units.UnitSystem;
 
-/** The inputs as they were typed and understood, and what was assumed where nothing was typed. */
+/**
+ * The inputs as they were typed and understood, and what was assumed where nothing was typed. What
+ * belongs to a part, such as the pipe of a run, stands in its row; the entries of a list, such as
+ * the points of a curve, stand beside each other.
+ */
 final class InputsSection extends SectionWriter {
+  /** What the title block and the head of the report say. */
+  private static final Set<String> SAID_ABOVE = Set.of("Format", "Title", "Report in");
+
+  private static final String BETWEEN = " | ";
+
+  private final Map<String, List<TypedInput>> parts = new LinkedHashMap<>();
+
+  /** The entries of each place, by name: a list has several. */
+  private final Map<String, Map<String, List<TypedInput>>> places = new LinkedHashMap<>();
+
   InputsSection(DesignDocument document, UnitSystem units) {
     super(units);
-    heading(1, "Inputs and assumptions");
-    Map<String, List<TypedInput>> parts = new LinkedHashMap<>();
+    sort(document);
+    inputs();
+  }
+
+  private void sort(DesignDocument document) {
     for (TypedInput input : document.inputs()) {
-      parts.computeIfAbsent(input.part(), p -> new ArrayList<>()).add(input);
+      boolean said =
+          input.part().isEmpty() && SAID_ABOVE.contains(input.label())
+              || input.part().equals("Title block")
+              // The name of an entry is that of its part.
+              || input.label().equals("Name") && input.part().endsWith(input.text());
+      if (!said) {
+        parts.computeIfAbsent(input.part(), p -> new ArrayList<>()).add(input);
+      }
     }
-    Map<String, String> rows = new LinkedHashMap<>();
     parts.forEach(
-        (part, inputs) -> {
-          // The name of an entry is that of its part.
-          inputs.removeIf(i -> i.label().equals("Name") && part.endsWith(i.text()));
-          String assumed = texts(inputs, true);
-          String text = texts(inputs, false);
-          rows.merge(
-              place(part),
-              text
-                  + (assumed.isEmpty() ? "" : (text.isEmpty() ? "" : ". ") + "Assumed: " + assumed),
-              (one, next) -> one + " / " + next);
+        (part, inputs) ->
+            places.computeIfAbsent(place(part), p -> new LinkedHashMap<>()).put(part, inputs));
+  }
+
+  private void inputs() {
+    heading(1, "Inputs and assumptions");
+    Map<String, String> rows = new LinkedHashMap<>();
+    places.forEach(
+        (place, entries) -> {
+          String owner = owner(place);
+          String text = text(List.copyOf(entries.values()));
+          if (owner.equals(place)) {
+            rows.merge(place, text, InputsSection::then);
+          } else {
+            rows.merge(
+                owner, place.substring(owner.length() + 2) + ": " + text, InputsSection::then);
+          }
         });
     List<List<String>> table = new ArrayList<>();
-    rows.forEach((part, text) -> table.add(List.of(shortened(part), text)));
+    rows.forEach((place, text) -> table.add(List.of(title(place), text)));
     table(
         List.of(
             "part",
-            "as typed (and in SI); a range as low / expected / high; what is assumed is the default"),
+            "as typed (and in SI); a range as low / expected / high, a list with bars; what is"
+                + " assumed is the default"),
         table);
   }
 
-  /** A place without the number of its entry: entries without a name of their own are one part. */
-  private static String place(String part) {
-    return part.isEmpty() ? "Design" : part.replaceFirst(" \\d+$", "");
+  private static String then(String one, String next) {
+    return one + (one.endsWith(".") ? " " : ". ") + next;
   }
 
-  /** The end of a place, with what it belongs to. */
-  private static String shortened(String place) {
+  /** A place without the number of its entry, unless it has parts of its own. */
+  private String place(String part) {
+    return parts.keySet().stream().anyMatch(other -> other.startsWith(part + ", "))
+        ? part
+        : part.replaceFirst(" \\d+$", "");
+  }
+
+  /** The place in whose row this one stands. */
+  private String owner(String place) {
+    int end = place.lastIndexOf(", ");
+    String around = end < 0 ? "" : place.substring(0, end);
+    return !places.containsKey(around) || around.isEmpty() || isLarge(around)
+        ? place
+        : owner(around);
+  }
+
+  /** Plant and route: their parts have rows of their own. */
+  private static boolean isLarge(String place) {
+    return place.matches("Plant|(?!Transfer line, )(.*, )?Transfer line");
+  }
+
+  /** The end of a place, with what it belongs to, and which entries of a list it has. */
+  private String title(String place) {
+    if (place.isEmpty()) {
+      return "Design";
+    }
     String[] steps = place.split(", ");
-    return steps.length < 3
-        ? steps[steps.length - 1]
-        : steps[steps.length - 2] + ", " + steps[steps.length - 1];
+    String end = steps[steps.length - 1];
+    Set<String> names = places.get(place).keySet();
+    if (names.size() > 1) {
+      end +=
+          names.stream()
+              .map(name -> name.substring(name.lastIndexOf(' ')))
+              .collect(Collectors.joining(","));
+    }
+    return steps.length == 1 || steps.length == 2 && isLarge(steps[0])
+        ? end
+        : steps[steps.length - 2] + ", " + end;
   }
 
-  private static String texts(List<TypedInput> inputs, boolean assumed) {
-    return inputs.stream()
-        .filter(input -> input.assumed() == assumed)
-        .map(
-            input ->
-                input.label()
-                    + ": "
-                    + input.text()
-                    + input.si().map(si -> " (" + si + ")").orElse(""))
-        .collect(Collectors.joining("; "));
+  private static String text(List<List<TypedInput>> entries) {
+    Set<String> labels = new LinkedHashSet<>();
+    entries.forEach(entry -> entry.forEach(input -> labels.add(input.label())));
+    List<String> typed = new ArrayList<>();
+    List<String> assumed = new ArrayList<>();
+    for (String label : labels) {
+      List<Optional<TypedInput>> values =
+          entries.stream()
+              .map(e -> e.stream().filter(i -> i.label().equals(label)).findFirst())
+              .toList();
+      boolean all = values.stream().flatMap(Optional::stream).allMatch(TypedInput::assumed);
+      (all ? assumed : typed).add(label + ": " + values(values, all));
+    }
+    String first = String.join("; ", typed);
+    return assumed.isEmpty()
+        ? first
+        : first + (first.isEmpty() ? "" : ". ") + "Assumed: " + String.join("; ", assumed);
+  }
+
+  /** The values of all entries, once where they are the same. */
+  private static String values(List<Optional<TypedInput>> values, boolean assumed) {
+    List<String> texts =
+        values.stream()
+            .map(
+                one ->
+                    one.map(i -> i.text() + (i.assumed() && !assumed ? " (assumed)" : ""))
+                        .orElse("-"))
+            .toList();
+    List<String> si =
+        values.stream().map(one -> one.flatMap(TypedInput::si).orElse("")).distinct().toList();
+    if (texts.stream().distinct().count() == 1) {
+      return texts.get(0) + (si.get(0).isEmpty() ? "" : " (" + si.get(0) + ")");
+    }
+    List<String> all = values.stream().map(one -> one.flatMap(TypedInput::si).orElse("")).toList();
+    return listed(texts) + (all.contains("") ? "" : " (" + listed(all) + ")");
+  }
+
+  /** Values beside each other, their unit once where they share it. */
+  private static String listed(List<String> texts) {
+    Set<String> units =
+        texts.stream()
+            .map(text -> text.matches("-?[0-9.,e+-]+ \\S+") ? text.replaceFirst("^\\S+", "") : "")
+            .collect(Collectors.toSet());
+    String unit = units.size() == 1 ? units.iterator().next() : "";
+    return texts.stream()
+            .map(text -> text.substring(0, text.length() - unit.length()))
+            .collect(Collectors.joining(BETWEEN))
+        + unit;
   }
 }

@@ -189,7 +189,9 @@ final class LineSection extends SectionWriter {
                         : number(Kind.VELOCITY, entry.valueMps())),
             Column.of("grain", Kind.GRAIN, Entry::sizeM),
             Column.text("role", entry -> entry.role().name().toLowerCase(Locale.ROOT)),
-            Column.text("meaning of the value", entry -> entry.model().limit().words()),
+            Column.text(
+                "onset of",
+                entry -> entry.model().limit().words().replaceFirst("^onset of (a )?", "")),
             Column.text("published range", entry -> range(entry.estimate().excesses()))));
   }
 

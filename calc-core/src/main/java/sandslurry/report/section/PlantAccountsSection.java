@@ -1,7 +1,9 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import sandslurry.assessment.plant.PlantResult.Accounts;
@@ -10,7 +12,9 @@ import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.MonthResult;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.assessment.plant.PlantResult.Year;
+import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.material.sand.SizeClass;
+import sandslurry.plant.Figure;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.account.StorageYear;
@@ -21,6 +25,13 @@ import sandslurry.units.UnitSystem;
 
 /** The accounts of the plant in a report. */
 final class PlantAccountsSection extends SectionWriter {
+  /** From this share on all sand of a class is recovered. */
+  private static final double ALL = 0.9995;
+
+  private static final String STORAGE = "Storage: ";
+  private static final String NET_INFLOW = "net inflow, ";
+  private static final String MANY = ", 50 for more";
+
   /** The months of the year. */
   static final List<Column<MonthResult>> MONTHS =
       List.of(
@@ -77,14 +88,7 @@ final class PlantAccountsSection extends SectionWriter {
                 ? " Its ends are those of the steady modes, corrected to the day by schedule."
                 : ""));
     compared(basis);
-    accounts
-        .groups()
-        .forEach(
-            (heading, figures) -> {
-              List<List<String>> rows = new ArrayList<>();
-              figures.forEach(figure -> rows.add(List.of(figure.what(), figure.shown(units))));
-              table(List.of(heading, "value"), rows);
-            });
+    groups();
     if (!accounts.notCounted().isEmpty()) {
       paragraph(
           "Energy not counted, because no head is known: "
@@ -103,6 +107,76 @@ final class PlantAccountsSection extends SectionWriter {
     classes();
   }
 
+  private void groups() {
+    accounts
+        .groups()
+        .forEach(
+            (heading, figures) -> {
+              if (!heading.startsWith(STORAGE)) {
+                table(
+                    List.of(heading, "value"),
+                    figures.stream().map(f -> List.of(f.what(), f.shown(units))).toList());
+              } else if (heading.equals(STORAGE + firstStorage())) {
+                storages();
+              }
+            });
+  }
+
+  private String firstStorage() {
+    return accounts.storages().keySet().iterator().next();
+  }
+
+  /** The storages beside each other; where the year is shown, its months are there. */
+  private void storages() {
+    List<String> head = new ArrayList<>(List.of("Storage"));
+    Map<String, List<String>> rows = new LinkedHashMap<>();
+    accounts
+        .storages()
+        .keySet()
+        .forEach(
+            name -> {
+              head.add(name);
+              for (Figure figure : accounts.groups().get(STORAGE + name)) {
+                if (accounts.year().isEmpty() || !figure.what().startsWith(NET_INFLOW)) {
+                  List<String> row =
+                      rows.computeIfAbsent(
+                          figure.what().replace(MANY, ""), w -> new ArrayList<>(List.of(w)));
+                  while (row.size() < head.size() - 1) {
+                    row.add("-");
+                  }
+                  row.add(years(figure));
+                }
+              }
+            });
+    rows.values()
+        .forEach(
+            row -> {
+              while (row.size() < head.size()) {
+                row.add("-");
+              }
+            });
+    table(head, List.copyOf(rows.values()));
+  }
+
+  /** Nobody plans further than fifty years. */
+  private String years(Figure figure) {
+    if (!figure.what().endsWith(MANY) || figure.range().high() < PlantTotals.MANY_YEARS) {
+      return figure.shown(units);
+    }
+    double least = figure.range().low();
+    String many = number(Kind.NUMBER, PlantTotals.MANY_YEARS).replaceFirst("\\..*", "");
+    return figure.range().base() < PlantTotals.MANY_YEARS
+        ? number(Kind.PERCENT, figure.range().base() / 100)
+            + " ("
+            + number(Kind.PERCENT, least / 100)
+            + " to over "
+            + many
+            + ")"
+        : least < PlantTotals.MANY_YEARS
+            ? "over " + many + " (" + number(Kind.PERCENT, least / 100) + " at the least)"
+            : "over " + many;
+  }
+
   private void year(Year year) {
     heading(2, "Year");
     tableOf(year.months(), MONTHS);
@@ -111,19 +185,38 @@ final class PlantAccountsSection extends SectionWriter {
             + " liquor is as warm as the air, but no colder than the design says.");
     sources.forEach(this::paragraph);
     year.storages().forEach(this::course);
+    if (!year.storages().isEmpty()) {
+      paragraph(
+          "A storage is emptied at the end of a month, and most is held before. Sand that settles"
+              + " is counted as liquid here. The net inflow at the working level is that of the"
+              + " days of storage.");
+    }
   }
 
   private void course(String name, StorageYear year) {
-    heading(3, "Storage: " + name);
-    tableOf(year.months(), COURSE);
+    heading(3, STORAGE + name);
+    List<Column<Course>> columns = new ArrayList<>(COURSE);
+    columns.add(
+        Column.text(
+            head("net inflow at the working level", Kind.VOLUME), one -> netInflow(name, one)));
+    tableOf(year.months(), columns);
     paragraph(
-        (year.repeats()
-                ? "The year repeats itself: what comes in, is taken out."
-                : "This is the first year, from empty on; it ends with "
-                    + units.show(Kind.VOLUME, year.gainM3())
-                    + " more than it began with.")
-            + " It is emptied at the end of a month, and most is held before. Sand that settles is"
-            + " counted as liquid here.");
+        year.repeats()
+            ? "The year repeats itself: what comes in, is taken out."
+            : "This is the first year, from empty on; it ends with "
+                + units.show(Kind.VOLUME, year.gainM3())
+                + " more than it began with.");
+  }
+
+  private String netInflow(String storage, Course month) {
+    return accounts.groups().get(STORAGE + storage).stream()
+        .filter(figure -> figure.what().startsWith(NET_INFLOW + month.name() + ","))
+        .findFirst()
+        .map(
+            f ->
+                units.number(f.kind(), f.range().base(), f.range().low(), f.range().high())
+                    + units.ends(f.kind(), f.range().low(), f.range().high()))
+        .orElse("-");
   }
 
   private static double rounded(double share) {
@@ -196,9 +289,20 @@ final class PlantAccountsSection extends SectionWriter {
                     Kind.PERCENT,
                     k -> accounts.cycle().bedded().get(k).massFraction())));
     accounts.circulation().ifPresent(rest -> columns.addAll(circulating(rest)));
-    tableOf(IntStream.range(0, bought.size()).boxed().toList(), columns);
+    int all = bought.size();
+    int caught = all;
+    while (caught > 0 && sand.recoveryOfFlushed(caught - 1) > ALL) {
+      caught--;
+    }
+    int shown = Math.min(all, caught + 1);
+    tableOf(IntStream.range(0, shown).boxed().toList(), columns);
     paragraph(
-        "The sand that circulates coarsens, because fine grains are lost. Recovery is of the sand"
+        (shown < all
+                ? "Of the "
+                    + (all - shown)
+                    + " coarser classes as much is recovered as of the last shown. "
+                : "")
+            + "The sand that circulates coarsens, because fine grains are lost. Recovery is of the sand"
             + " flushed."
             + accounts
                 .circulation()

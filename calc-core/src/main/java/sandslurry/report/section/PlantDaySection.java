@@ -2,7 +2,9 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantResult;
@@ -48,7 +50,10 @@ public final class PlantDaySection extends SectionWriter {
    * @return the paragraph; empty when nothing can be out
    */
   public static List<Block> oneOut(List<Outage> outages, UnitSystem units) {
-    return outages.size() < 2 ? List.of() : List.of(new Outages(outages, units).answer());
+    // Without its only unit a plant does nothing, which nobody needs to read.
+    return outages.size() < 2 || outages.size() == 2 && outages.get(1).part() == Part.SEPARATOR
+        ? List.of()
+        : List.of(new Outages(outages, units).answer());
   }
 
   private void days() {
@@ -77,7 +82,7 @@ public final class PlantDaySection extends SectionWriter {
             Column.text("pumps run [% of the day]", this::running),
             Column.of("solids at midnight", Kind.PERCENT, pit -> pit.endContents().totalSolids())));
     tableOf(
-        result.days().days().stream().filter(d -> d.number() <= 7 || d.number() % 5 == 0).toList(),
+        result.days().days().stream().filter(d -> d.number() <= 3 || d.number() % 5 == 0).toList(),
         List.of(
             Column.text("day", day -> String.valueOf(day.number())),
             Column.of("solids in the pits at midnight", Kind.PERCENT, this::held),
@@ -178,7 +183,7 @@ public final class PlantDaySection extends SectionWriter {
     /** Solids of the liquor that differ by less are the same, over the solids. */
     private static final double SAME_LIQUOR = 0.05;
 
-    private static final int MOST_TOLD = 3;
+    private static final int MOST_TOLD = 4;
 
     private final Outage whole;
     private final List<Outage> out;
@@ -190,26 +195,24 @@ public final class PlantDaySection extends SectionWriter {
     }
 
     Block answer() {
-      List<Outage> changed = out.stream().filter(one -> !change(one).isEmpty()).toList();
-      List<String> lines = new ArrayList<>();
-      changed.stream()
-          .filter(one -> one.part() != Part.SCREW)
-          .sorted(Comparator.comparingDouble(Outage::recovery))
-          .limit(MOST_TOLD)
-          .forEach(one -> lines.add(sentence(one)));
-      changed.stream()
-          .filter(one -> one.part() == Part.SCREW)
-          .forEach(one -> lines.add(sentence(one)));
+      // Units whose outage does the same, such as twins, are named together.
+      Map<String, List<String>> alike = new LinkedHashMap<>();
+      java.util.stream.Stream.concat(
+              out.stream()
+                  .filter(one -> one.part() != Part.SCREW)
+                  .sorted(Comparator.comparingDouble(Outage::recovery)),
+              out.stream().filter(one -> one.part() == Part.SCREW))
+          .filter(one -> !change(one).isEmpty())
+          .forEach(
+              one -> alike.computeIfAbsent(change(one), c -> new ArrayList<>()).add(name(one)));
+      List<String> worst = new ArrayList<>();
+      alike.forEach((change, names) -> worst.add(String.join(" or ", names) + " -> " + change));
       return new Block.Paragraph(
           "One unit out for a week: "
-              + (lines.isEmpty()
+              + (worst.isEmpty()
                   ? "none changes the recovery or the liquor much"
-                  : String.join("; ", lines))
+                  : String.join("; ", worst.subList(0, Math.min(MOST_TOLD, worst.size()))))
               + ".");
-    }
-
-    private String sentence(Outage one) {
-      return name(one) + " -> " + change(one);
     }
 
     private String name(Outage one) {
@@ -247,13 +250,16 @@ public final class PlantDaySection extends SectionWriter {
     private void table() {
       heading(2, "One unit out for a week");
       List<List<String>> rows = new ArrayList<>();
-      rows.add(row("nothing", whole));
+      rows.add(named("nothing", row(whole)));
+      Map<List<String>, List<String>> alike = new LinkedHashMap<>();
       for (Outage one : out) {
-        rows.add(
+        List<String> row =
             one.part() == Part.SCREW
-                ? List.of(name(one), "-", "-", "-", "-", "-", "-", change(one))
-                : row(name(one), one));
+                ? List.of("-", "-", "-", "-", "-", "-", change(one))
+                : row(one);
+        alike.computeIfAbsent(row, r -> new ArrayList<>()).add(name(one));
       }
+      alike.forEach((row, names) -> rows.add(named(String.join(" or ", names), row)));
       table(
           List.of(
               "out",
@@ -273,9 +279,14 @@ public final class PlantDaySection extends SectionWriter {
               + " for. Keep spare parts for what the farm cannot do without that long.");
     }
 
-    private List<String> row(String name, Outage one) {
+    private static List<String> named(String name, List<String> row) {
+      List<String> whole = new ArrayList<>(List.of(name));
+      whole.addAll(row);
+      return whole;
+    }
+
+    private List<String> row(Outage one) {
       return List.of(
-          name,
           number(Kind.PERCENT, one.recovery()),
           number(Kind.PERCENT, one.liquor()),
           number(Kind.VOLUME, one.spilledM3()),

@@ -1,6 +1,8 @@
 package sandslurry.report.section;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.plant.PlantResult;
@@ -26,9 +28,9 @@ final class PlantLoopSection extends SectionWriter {
     sizing();
   }
 
-  private static Column<ModeResult> liquor(
+  private static Column<Map.Entry<LiquorLimit, String>> liquor(
       String label, Kind<?> kind, ToDoubleFunction<LiquorLimit> si) {
-    return Column.of(label, kind, mode -> si.applyAsDouble(mode.liquor().orElseThrow()));
+    return Column.of(label, kind, one -> si.applyAsDouble(one.getKey()));
   }
 
   private void loop() {
@@ -38,10 +40,15 @@ final class PlantLoopSection extends SectionWriter {
       return;
     }
     heading(2, "What the liquor thickens to");
+    Map<LiquorLimit, String> alike = new LinkedHashMap<>();
+    steady.forEach(
+        mode ->
+            alike.merge(
+                mode.liquor().orElseThrow(), mode.mode().name(), (one, next) -> one + ", " + next));
     tableOf(
-        steady,
+        List.copyOf(alike.entrySet()),
         List.of(
-            Column.text("mode", mode -> mode.mode().name()),
+            Column.text("mode", Map.Entry::getValue),
             liquor("solids not captured S", Kind.MASS_PER_DAY, LiquorLimit::solidsNotCaughtKgps),
             liquor("net water W", Kind.MASS_PER_DAY, LiquorLimit::netWaterKgps),
             liquor("solids of the liquor S/(S+W)", Kind.PERCENT, LiquorLimit::solved),

@@ -1,8 +1,10 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,6 +29,9 @@ import sandslurry.units.UnitSystem;
 
 /** The plant in a report: loads, streams, drawing of flows, days, accounts. */
 public final class PlantSection extends SectionWriter {
+  /** Stream, flow, sand and sand-free solids among the columns of the streams. */
+  private static final List<Integer> BRIEF = List.of(0, 2, 5, 9);
+
   private final PlantResult result;
   private final PlantSpec spec;
 
@@ -141,7 +146,32 @@ public final class PlantSection extends SectionWriter {
               mode.balance().map(balance -> streams(mode, balance)), t -> new ArrayList<>())
           .add(mode);
     }
-    alike.forEach(this::modes);
+    boolean first = true;
+    for (Map.Entry<Optional<Block.Table>, List<ModeResult>> one : alike.entrySet()) {
+      modes(first ? one.getKey() : one.getKey().map(PlantSection::briefly), one.getValue());
+      first = false;
+    }
+  }
+
+  /** Ways are the same in every mode: of a further one its flows, two streams beside each other. */
+  private static Block.Table briefly(Block.Table streams) {
+    List<List<String>> rows = new ArrayList<>();
+    int half = (streams.rows().size() + 1) / 2;
+    for (int i = 0; i < half; i++) {
+      List<String> row = new ArrayList<>(brief(streams.rows().get(i)));
+      row.addAll(
+          half + i < streams.rows().size()
+              ? brief(streams.rows().get(half + i))
+              : Collections.nCopies(BRIEF.size(), ""));
+      rows.add(row);
+    }
+    List<String> head = new ArrayList<>(brief(streams.head()));
+    head.addAll(brief(streams.head()));
+    return new Block.Table(head, rows);
+  }
+
+  private static List<String> brief(List<String> row) {
+    return BRIEF.stream().map(row::get).toList();
   }
 
   private void modes(Optional<Block.Table> streams, List<ModeResult> alike) {
@@ -217,23 +247,32 @@ public final class PlantSection extends SectionWriter {
       return;
     }
     heading(2, "The units, in mode \"" + result.main().mode().name() + "\"");
-    List<List<String>> rows = new ArrayList<>();
+    // Units that do the same, such as twins, share a row.
+    Map<String, String> alike = new LinkedHashMap<>();
     result
         .units()
         .forEach(
-            (name, figures) -> {
-              String kind = kind(name);
-              rows.add(
-                  List.of(
-                      kind.isEmpty() ? name : name + " (" + kind + ")",
-                      figures.stream()
-                          .map(figure -> figure.what() + " " + figure.shown(units))
-                          .collect(Collectors.joining("; "))));
-            });
+            (name, figures) ->
+                alike.merge(
+                    figures.stream()
+                        .map(figure -> figure.what() + " " + figure.shown(units))
+                        .collect(Collectors.joining("; ")),
+                    named(name),
+                    (one, next) -> one + ", " + next));
+    List<List<String>> rows = new ArrayList<>();
+    alike.forEach((figures, names) -> rows.add(List.of(names, figures)));
     table(List.of("unit", "figures"), rows);
     paragraph(
         "Ranges in brackets go from the conservative to the optimistic relation of the unit. A"
             + " cyclone is shown by every model; the balance takes the one chosen.");
+  }
+
+  /** The name of a unit, with its kind where the name does not say it. */
+  private String named(String name) {
+    String kind = kind(name).replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    return kind.isEmpty() || name.toLowerCase(Locale.ROOT).contains(kind)
+        ? name
+        : name + " (" + kind + ")";
   }
 
   private String kind(String name) {

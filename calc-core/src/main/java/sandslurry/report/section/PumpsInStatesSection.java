@@ -1,9 +1,12 @@
 package sandslurry.report.section;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
@@ -46,7 +49,7 @@ final class PumpsInStatesSection extends SectionWriter {
     if (!suctions.isEmpty()) {
       heading(1, "Suction");
       tableOf(
-          suctions,
+          closest(suctions),
           List.of(
               Column.text("state", at -> at.state().name()),
               Column.text("pump", at -> at.pump().name()),
@@ -63,13 +66,49 @@ final class PumpsInStatesSection extends SectionWriter {
                   at -> at.pump().suction().orElseThrow().toPassMps()),
               Column.text("sand", at -> at.pump().suction().orElseThrow().severity().name())));
       paragraph(
-          "Heads are in metres or feet of slurry. NPSH required is the maker's. The design needs"
+          "Each pump in its first state and where its NPSH and the velocity of its suction line are"
+              + " closest. Heads are in metres or feet of slurry. NPSH required is the maker's. The design needs"
               + " the greater of 1.5 times that and that plus "
               + units.show(Kind.HEAD, 1)
               + ", because of sand and gas (from memory, unverified), or more at high suction"
               + " energy."
               + suctionSpeeds(pumps));
     }
+  }
+
+  /** Each pump in its first state and in those that are closest to a limit. */
+  private static List<PumpInState> closest(List<PumpInState> suctions) {
+    Set<PumpInState> closest = new LinkedHashSet<>();
+    suctions.stream()
+        .map(at -> at.pump().name())
+        .distinct()
+        .forEach(
+            name -> {
+              List<PumpInState> its =
+                  suctions.stream().filter(at -> at.pump().name().equals(name)).toList();
+              closest.add(its.get(0));
+              closest.add(least(its, PumpsInStatesSection::head));
+              closest.add(least(its, PumpsInStatesSection::velocity));
+            });
+    return List.copyOf(closest);
+  }
+
+  private static PumpInState least(List<PumpInState> its, ToDoubleFunction<SuctionPoint> share) {
+    return its.stream()
+        .min(Comparator.comparingDouble(at -> share.applyAsDouble(at.pump().suction().get())))
+        .orElseThrow();
+  }
+
+  private static double head(SuctionPoint point) {
+    return point.requiredM().isPresent()
+        ? point.availableM() / point.margin().neededM(point.requiredM().getAsDouble())
+        : point.availableM();
+  }
+
+  private static double velocity(SuctionPoint point) {
+    return point.toPassMps().isPresent()
+        ? point.velocityMps() / point.toPassMps().getAsDouble()
+        : Double.MAX_VALUE;
   }
 
   private String suctionSpeeds(List<PumpInState> pumps) {

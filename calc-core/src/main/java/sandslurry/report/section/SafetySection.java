@@ -13,6 +13,10 @@ final class SafetySection extends SectionWriter {
     super(assessment.design().units());
     this.assessment = assessment;
     for (SafetyCaution caution : assessment.cautions()) {
+      // The statement of the review closes the report.
+      if (caution.title().equals(SafetyCaution.REVIEW)) {
+        continue;
+      }
       add(
           new Block.Marked(
               "SAFETY",

@@ -1,8 +1,10 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -96,10 +98,17 @@ final class StatesSection extends SectionWriter {
     if (result.dutyBand().isEmpty()) {
       return;
     }
-    heading(1, "Duty point by every derating for sand and viscosity");
+    heading(1, "Duty point by the deratings for sand and viscosity");
     DutyRow least = result.leastDuty().orElseThrow();
+    Optional<DutyRow> most =
+        result.dutyBand().stream()
+            .max(Comparator.comparingDouble(row -> row.flowM3ps().orElse(-1)));
+    List<DutyRow> ends =
+        result.dutyBand().stream()
+            .filter(row -> row == least || row.believed() || row == most.orElseThrow())
+            .toList();
     tableOf(
-        result.dutyBand(),
+        ends,
         List.of(
             Column.text("sand", row -> row.solids().orElse("-")),
             Column.text(
@@ -116,7 +125,9 @@ final class StatesSection extends SectionWriter {
             Column.text(
                 "", row -> (row.believed() ? "used" : "") + (row == least ? " least" : ""))));
     paragraph(
-        "The pumps as designed, with each derating in turn. Head is the ratio to clear water of the"
+        "The pumps as designed, with each of "
+            + result.dutyBand().size()
+            + " deratings in turn: the least, the one used and the greatest flow rate. Head is the ratio to clear water of the"
             + " first pump at its BEP. Velocity is that of the closest run."
             + (result.states().stream().anyMatch(s -> s.name().equals(ServiceResult.LEAST_STATE))
                 ? " The least is one of the states above."
