@@ -34,7 +34,7 @@ record ChartData(
     List<Series> rightSeries,
     double top) {
   /** End of the name of a group whose bars are hatched. */
-  static final String HATCHED = ", out of range";
+  static final String HATCHED = ", outside its range";
 
   static ChartData lines(String title, String x, String y, boolean logX, List<Series> series) {
     return new ChartData(

@@ -97,7 +97,7 @@ final class ReportDrawings {
 
   private static Drawing chart(ChartData data) {
     JFreeChart chart = ChartPainter.onPaper(data, FONT);
-    int height = data.bars().isEmpty() ? CHART_HEIGHT : 70 + 20 * data.bars().size();
+    int height = data.bars().isEmpty() ? CHART_HEIGHT : 100 + 15 * data.bars().size();
     return new Drawing(
         CHART_WIDTH, height, g -> chart.draw(g, new Rectangle2D.Double(0, 0, CHART_WIDTH, height)));
   }
