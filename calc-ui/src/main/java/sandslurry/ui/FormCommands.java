@@ -3,6 +3,7 @@ package sandslurry.ui;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -12,7 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JDialog;
@@ -27,6 +27,9 @@ import javax.swing.JToolBar;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.printing.PDFPageable;
+import sandslurry.assessment.Assessment;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.report.Glossary;
 import sandslurry.units.ShownText;
@@ -273,16 +276,8 @@ final class FormCommands {
                                   for (Path input : design) {
                                     OutputFile.check(input, path);
                                   }
-                                  String name =
-                                      model.file().map(f -> f.getFileName().toString()).orElse("");
-                                  ReportFile report =
-                                      ReportFile.of(
-                                          document,
-                                          assessment,
-                                          name,
-                                          LocalDate.now(ZoneId.systemDefault()),
-                                          false);
-                                  OutputFile.write("The report", path, report.as(path));
+                                  byte[] report = report(document, assessment, false).as(path);
+                                  OutputFile.write("The report", path, report);
                                   return path;
                                 },
                                 saved -> {})));
@@ -389,30 +384,36 @@ final class FormCommands {
     }
   }
 
+  /** Prints the pages of the design report with its working. */
   private void print() {
-    Optional<Supplier<String>> report = results.report();
-    if (report.isEmpty()) {
-      return;
-    }
-    String title = model.document().text("/title");
+    DesignDocument document = model.document();
+    String title = document.text("/title");
     PrinterJob job = PrinterJob.getPrinterJob();
     job.setJobName(title.isBlank() ? Product.NAME : title);
-    Optional<FlowDrawing> drawing = model.outcome().assessment().flatMap(FlowDrawing::of);
-    if (job.printDialog()) {
-      files.run(
-          () -> {
-            job.setPrintable(
-                new ReportPages(
-                    job.getJobName(), LocalDate.now().toString(), report.get().get(), drawing));
-            try {
-              job.print();
-            } catch (PrinterException e) {
-              throw new BadInputException("The report was not printed: " + e.getMessage());
-            }
-            return job;
-          },
-          printed -> {});
-    }
+    model
+        .outcome()
+        .assessment()
+        .filter(assessment -> job.printDialog())
+        .ifPresent(
+            assessment ->
+                files.run(
+                    () -> {
+                      try (PDDocument pages = report(document, assessment, true).document()) {
+                        job.setPageable(new PDFPageable(pages));
+                        job.print();
+                      } catch (IOException | PrinterException e) {
+                        throw new BadInputException(
+                            "The report was not printed: " + e.getMessage());
+                      }
+                      return job;
+                    },
+                    printed -> {}));
+  }
+
+  private ReportFile report(DesignDocument document, Assessment assessment, boolean working) {
+    String name = model.file().map(file -> file.getFileName().toString()).orElse("");
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    return ReportFile.of(document, assessment, name, today, working);
   }
 
   /** The glossary in a window of its own, so that it can stay beside the results. */

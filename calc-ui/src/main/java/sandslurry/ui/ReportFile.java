@@ -138,8 +138,16 @@ final class ReportFile {
         + "</body></html>\n";
   }
 
-  /** A PDF on the paper of the country: letter for US units, A4 for metric ones. */
   byte[] pdf() throws IOException {
+    try (PDDocument document = document();
+        ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+      document.save(out);
+      return out.toByteArray();
+    }
+  }
+
+  /** A PDF on the paper of the country: letter for US units, A4 for metric ones. */
+  PDDocument document() throws IOException {
     XRLog.setLoggingEnabled(false);
     PAGES.setLevel(Level.SEVERE);
     Map<String, ReportDrawings.Drawing> placed = new HashMap<>();
@@ -155,15 +163,12 @@ final class ReportFile {
     factory.registerDrawer(DRAWING, drawer(placed));
     builder.useObjectDrawerFactory(factory);
     builder.withProducer(Product.NAME);
-    try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
-        ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.layout();
       renderer.createPDFWithoutClosing();
-      try (PDDocument document = renderer.getPdfDocument()) {
-        describe(document, body);
-        document.save(out);
-      }
-      return out.toByteArray();
+      PDDocument document = renderer.getPdfDocument();
+      describe(document, body);
+      return document;
     }
   }
 

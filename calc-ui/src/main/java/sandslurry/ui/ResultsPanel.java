@@ -13,7 +13,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -222,11 +221,6 @@ final class ResultsPanel {
   /** The report as it is shown; nothing while there are no results. */
   Optional<String> reportText() {
     return model.outcome().assessment().map(ResultsPanel::text);
-  }
-
-  /** Writes the report, on whatever thread; nothing while there are no results. */
-  Optional<Supplier<String>> report() {
-    return model.outcome().assessment().map(assessment -> () -> text(assessment));
   }
 
   static String text(Assessment assessment) {

@@ -6,16 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.GraphicsEnvironment;
-import java.awt.image.BufferedImage;
-import java.awt.print.PageFormat;
-import java.awt.print.Printable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -139,11 +135,6 @@ class FormWindowTest {
 
     String report = onEventThread(() -> window.results().reportText().orElseThrow());
     assertThat(report).startsWith("Line of the test");
-    BufferedImage page = new BufferedImage(620, 800, BufferedImage.TYPE_INT_RGB);
-    int answer =
-        new ReportPages("Line of the test", "2026-01-01", report, Optional.empty())
-            .print(page.createGraphics(), new PageFormat(), 0);
-    assertThat(answer).isEqualTo(Printable.PAGE_EXISTS);
   }
 
   /** A pipe that nobody writes to stands for a disk or a network that does not answer. */

@@ -2,6 +2,9 @@ package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.awt.print.PageFormat;
+import java.awt.print.Printable;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -9,10 +12,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.printing.PDFPageable;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
@@ -34,7 +39,7 @@ class ReportFileTest {
   }
 
   private static ReportFile file(DesignDocument document, LocalDate day) {
-    Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
+    Assessment assessment = assessed(document);
     return ReportFile.of(document, assessment, "design.json", day, false);
   }
 
@@ -166,5 +171,25 @@ class ReportFileTest {
     assertThat(file(document, DAY).html())
         .contains("North yard", "&lt;b&gt;B. Example&lt;/b&gt;")
         .doesNotContain("<b>B.");
+  }
+
+  /** What goes to a printer are the pages of the file. */
+  @Test
+  void thePagesOfTheReportArePrinted() throws Exception {
+    DesignDocument document = example("parlor-line.json");
+    try (PDDocument pages = file(document, DAY).document()) {
+      PDFPageable printed = new PDFPageable(pages);
+      assertThat(printed.getNumberOfPages()).isBetween(3, most(assessed(document)));
+      BufferedImage image = new BufferedImage(620, 800, BufferedImage.TYPE_INT_RGB);
+      int last = printed.getNumberOfPages() - 1;
+      assertThat(printed.getPrintable(last).print(image.createGraphics(), new PageFormat(), last))
+          .isEqualTo(Printable.PAGE_EXISTS);
+      assertThat(IntStream.of(image.getRGB(0, 0, 620, 800, null, 0, 620)).distinct().count())
+          .isGreaterThan(2);
+    }
+  }
+
+  private static Assessment assessed(DesignDocument document) {
+    return Evaluation.assess(document.read().design().orElseThrow());
   }
 }
