@@ -50,11 +50,11 @@ public final class JsonView {
 
   private static ObjectNode one(String file, Assessment assessment) {
     ObjectNode root = NODES.objectNode();
-    root.put("formatVersion", FORMAT_VERSION);
-    root.put("file", file);
-    root.put("title", assessment.design().title());
-    root.put("verdict", assessment.verdict().name());
-    root.put("sentence", Answer.sentence(assessment));
+    root.put("formatVersion", FORMAT_VERSION)
+        .put("file", file)
+        .put("title", assessment.design().title())
+        .put("verdict", assessment.verdict().name())
+        .put("sentence", Answer.sentence(assessment));
     OperatingBlock.of(assessment).ifPresent(window -> root.set("window", window(assessment)));
     if (!assessment.lines().isEmpty()) {
       root.set("lines", lines(assessment));
@@ -63,10 +63,11 @@ public final class JsonView {
     root.set("figures", figures(ReportFigures.of(assessment)));
     ArrayNode cautions = root.putArray("cautions");
     for (SafetyCaution caution : assessment.cautions()) {
-      ObjectNode node = cautions.addObject();
-      node.put("title", caution.title());
-      node.put("text", caution.text());
-      node.put("source", caution.source());
+      cautions
+          .addObject()
+          .put("title", caution.title())
+          .put("text", caution.text())
+          .put("source", caution.source());
     }
     return root;
   }
@@ -79,9 +80,9 @@ public final class JsonView {
         .forEach(
             (name, line) -> {
               ObjectNode node = all.addObject();
-              node.put("name", name);
-              node.put("verdict", line.verdict().name());
-              node.put("sentence", Answer.sentence(line));
+              node.put("name", name)
+                  .put("verdict", line.verdict().name())
+                  .put("sentence", Answer.sentence(line));
               OperatingBlock.of(line).ifPresent(window -> node.set("window", window(line)));
             });
     return all;
@@ -106,9 +107,10 @@ public final class JsonView {
                 line.states()
                     .forEach(
                         state -> {
-                          ObjectNode mark = judged.addObject();
-                          mark.put("at", state.flowCase().words());
-                          mark.put("value", state.flowM3ps());
+                          judged
+                              .addObject()
+                              .put("at", state.flowCase().words())
+                              .put("value", state.flowM3ps());
                         }));
     return node;
   }
@@ -118,21 +120,21 @@ public final class JsonView {
       node.put("lowest", interval.low().flowM3ps());
     }
     interval.high().ifPresent(high -> node.put("highest", high.flowM3ps()));
-    node.put("below", words.below(interval.low()));
-    node.put("above", interval.high().map(words::above).orElse(""));
+    node.put("below", words.below(interval.low()))
+        .put("above", interval.high().map(words::above).orElse(""));
   }
 
   private static ArrayNode findings(List<Finding> findings) {
     ArrayNode all = NODES.arrayNode();
     for (Finding finding : findings) {
       ObjectNode node = all.addObject();
-      node.put("id", finding.id());
-      node.put("severity", finding.severity().name());
-      node.put("topic", finding.topic().word());
-      node.put("element", finding.element());
-      node.put("what", finding.what());
-      node.put("why", finding.why());
-      node.put("do", finding.cure());
+      node.put("id", finding.id())
+          .put("severity", finding.severity().name())
+          .put("topic", finding.topic().word())
+          .put("element", finding.element())
+          .put("what", finding.what())
+          .put("why", finding.why())
+          .put("do", finding.cure());
       ObjectNode values = node.putObject("values");
       finding
           .values()
@@ -152,15 +154,15 @@ public final class JsonView {
   private static ArrayNode figures(List<ReportFigure> figures) {
     ArrayNode all = NODES.arrayNode();
     for (ReportFigure figure : figures) {
-      ObjectNode node = all.addObject();
-      node.put("id", figure.id());
-      node.put("label", figure.label());
-      node.put("element", figure.element());
-      node.put("at", figure.at());
-      node.put("unit", figure.unit());
-      node.put("low", figure.low());
-      node.put("value", figure.value());
-      node.put("high", figure.high());
+      all.addObject()
+          .put("id", figure.id())
+          .put("label", figure.label())
+          .put("element", figure.element())
+          .put("at", figure.at())
+          .put("unit", figure.unit())
+          .put("low", figure.low())
+          .put("value", figure.value())
+          .put("high", figure.high());
     }
     return all;
   }

@@ -57,15 +57,15 @@ final class FindingsPage {
     StringBuilder html = new StringBuilder("<p><b>What needs attention</b></p><ul>");
     for (Problem problem : problems) {
       String link =
-          "<a href='"
-              + HtmlView.escape(problem.field())
-              + "'>"
-              + HtmlView.escape(FieldNames.words(problem.field()))
+          "<a href=\""
+              + HtmlBody.escape(problem.field())
+              + "\">"
+              + HtmlBody.escape(FieldNames.words(problem.field()))
               + "</a>";
       String value =
-          problem.value().isEmpty() ? "" : " = \"" + HtmlView.escape(problem.value()) + '"';
+          problem.value().isEmpty() ? "" : " = \"" + HtmlBody.escape(problem.value()) + '"';
       html.append("<li>")
-          .append(ProblemLine.sentence(link + value, HtmlView.escape(problem.message())))
+          .append(ProblemLine.sentence(link + value, HtmlBody.escape(problem.message())))
           .append("</li>");
     }
     return html.append("</ul>").toString();
@@ -75,17 +75,17 @@ final class FindingsPage {
     StringBuilder html = new StringBuilder();
     for (SafetyCaution caution : assessment.cautions()) {
       html.append("<p><b>")
-          .append(HtmlView.escape(caution.title()))
+          .append(HtmlBody.escape(caution.title()))
           .append("</b><br>")
-          .append(HtmlView.escape(caution.text()))
+          .append(HtmlBody.escape(caution.text()))
           .append("<br><font color='#555555'>(")
-          .append(HtmlView.escape(caution.source()))
+          .append(HtmlBody.escape(caution.source()))
           .append(")</font></p>");
     }
     return html.toString();
   }
 
   static String plain(String text) {
-    return "<p>" + HtmlView.escape(text) + "</p>";
+    return "<p>" + HtmlBody.escape(text) + "</p>";
   }
 }

@@ -32,6 +32,7 @@ import org.apache.pdfbox.printing.PDFPageable;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.report.Glossary;
+import sandslurry.report.block.HtmlBody;
 import sandslurry.units.ShownText;
 
 /** Every command of the window, in its menus and on its tool bar. */
@@ -425,9 +426,9 @@ final class FormCommands {
             (term, meaning) ->
                 terms
                     .append("<p><b>")
-                    .append(HtmlView.escape(term))
+                    .append(HtmlBody.escape(term))
                     .append("</b>: ")
-                    .append(HtmlView.escape(meaning))
+                    .append(HtmlBody.escape(meaning))
                     .append("</p>"));
     page.show(terms.toString());
     JDialog window = new JDialog(frame, "Words used in form and reports", false);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.HtmlBody;
 
 /** Pieces of a report as HTML for a page of the form. */
 final class HtmlBlocks {
@@ -22,20 +23,20 @@ final class HtmlBlocks {
     StringBuilder html = new StringBuilder();
     for (Block block : blocks) {
       if (block instanceof Block.Heading heading) {
-        html.append("<p><b>").append(HtmlView.escape(heading.text())).append("</b></p>");
+        html.append("<p><b>").append(HtmlBody.escape(heading.text())).append("</b></p>");
       } else if (block instanceof Block.Paragraph paragraph) {
         html.append(FindingsPage.plain(paragraph.text()));
       } else if (block instanceof Block.Marked marked) {
         html.append("<p><b>")
             .append(coloured(marked.mark()))
             .append("</b> ")
-            .append(HtmlView.escape(String.join(" ", marked.lines())))
+            .append(HtmlBody.escape(String.join(" ", marked.lines())))
             .append("</p>");
       } else if (block instanceof Block.Items items) {
         html.append("<ul>");
         items
             .items()
-            .forEach(text -> html.append("<li>").append(HtmlView.escape(text)).append("</li>"));
+            .forEach(text -> html.append("<li>").append(HtmlBody.escape(text)).append("</li>"));
         html.append("</ul>");
       } else {
         table(html, (Block.Table) block, governs);
@@ -51,7 +52,7 @@ final class HtmlBlocks {
         .forEach(
             h ->
                 html.append("<td bgcolor='#f2f2f2'><b>")
-                    .append(HtmlView.escape(h))
+                    .append(HtmlBody.escape(h))
                     .append("</b></td>"));
     html.append("</tr>");
     for (List<String> row : table.rows()) {
@@ -82,6 +83,6 @@ final class HtmlBlocks {
             + "</b></font>";
       }
     }
-    return HtmlView.escape(cell);
+    return HtmlBody.escape(cell);
   }
 }

@@ -42,15 +42,6 @@ final class HtmlView {
     }
   }
 
-  /** A text as it may stand in a page, between tags or between quotation marks. */
-  static String escape(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replace("\"", "&#34;")
-        .replace("'", "&#39;");
-  }
-
   static String colour(Color colour) {
     return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xFFFFFF);
   }

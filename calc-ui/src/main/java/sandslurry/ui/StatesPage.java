@@ -5,6 +5,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.HtmlBody;
 
 /** The states of the line, and what else it meets in service, as a page of HTML. */
 final class StatesPage {
@@ -38,12 +39,12 @@ final class StatesPage {
             state ->
                 "<table width='100%' cellpadding='6' cellspacing='0'><tr><td bgcolor='#ffffff'>"
                     + "Governing state: <b>"
-                    + HtmlView.escape(state.name())
+                    + HtmlBody.escape(state.name())
                     + "</b> "
                     + HtmlBlocks.coloured(state.severity().name())
                     + (state.reasons().isEmpty()
                         ? ""
-                        : "<br>" + HtmlView.escape(String.join("; ", state.reasons()) + "."))
+                        : "<br>" + HtmlBody.escape(String.join("; ", state.reasons()) + "."))
                     + "</td></tr></table>")
         .orElse("");
   }
