@@ -16,10 +16,11 @@ import sandslurry.numeric.UnsolvedException;
  * <p>The system curve of a settling slurry falls before it rises, so it can meet a flat pump curve
  * more than once. The range of flow is scanned for changes of sign, in 200 to 400 intervals where
  * the curves are near each other and in a quarter of them where both change far less than they lie
- * apart; wherever the distance between the curves has a local minimum without a change of sign,
- * that minimum is searched out, so that two crossings inside one interval and a mere touch are
- * found too. The flows between the ends of the range are multiples of a power of two, so that pumps
- * of other wear or speed ask the same system for its head at the same flows.
+ * apart; wherever the distance between the curves has a local minimum near 0 without a change of
+ * sign, that minimum is searched out, so that two crossings inside one interval and a mere touch
+ * are found too; where they do not meet at all, each minimum is. The flows between the ends of the
+ * range are multiples of a power of two, so that pumps of other wear or speed ask the same system
+ * for its head at the same flows.
  *
  * @param points the duty points, ascending by flow; empty when the curves do not meet
  * @param absence why there is none; empty when there is one
@@ -246,8 +247,8 @@ public record DutyPoints(
       for (int i = 0; i <= last; i++) {
         if (gaps[i] == 0) {
           addAtNode(i);
-        } else if (isLocalMinimum(i)) {
-          searchMinimum(flows[Math.max(i - 1, 0)], flows[Math.min(i + 1, last)], gaps[i]);
+        } else if (isLocalMinimum(i) && isNear(i)) {
+          searchMinimum(i);
         }
         if (i < last) {
           double left = gaps[i] == 0 ? flows[i] + BESIDE * step : flows[i];
@@ -255,6 +256,11 @@ public record DutyPoints(
           double atLeft = gaps[i] == 0 ? gap(left) : gaps[i];
           double atRight = gaps[i + 1] == 0 ? gap(right) : gaps[i + 1];
           addCrossing(left, atLeft, right, atRight);
+        }
+      }
+      for (int i = 0; found.isEmpty() && i <= last; i++) {
+        if (gaps[i] != 0 && isLocalMinimum(i) && !isNear(i)) {
+          searchMinimum(i);
         }
       }
       found.sort((a, b) -> Double.compare(a.flowM3ps(), b.flowM3ps()));
@@ -311,9 +317,18 @@ public record DutyPoints(
       return left && right;
     }
 
+    /** Whether the curves change enough beside a sample to meet there. */
+    private boolean isNear(int i) {
+      double before = i == 0 ? 0 : Math.abs(gaps[i] - gaps[i - 1]);
+      double after = i == last ? 0 : Math.abs(gaps[i] - gaps[i + 1]);
+      return Math.abs(gaps[i]) <= NEAR * Math.max(before, after);
+    }
+
     /** Golden-section search for the least distance; the curves may touch or cross twice there. */
-    private void searchMinimum(double low, double high, double side) {
-      double sign = Math.signum(side);
+    private void searchMinimum(int sample) {
+      double low = flows[Math.max(sample - 1, 0)];
+      double high = flows[Math.min(sample + 1, last)];
+      double sign = Math.signum(gaps[sample]);
       double tolerance = tolerance(low);
       double a = low;
       double b = high;
