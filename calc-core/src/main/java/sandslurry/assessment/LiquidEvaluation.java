@@ -127,7 +127,7 @@ final class LiquidEvaluation {
     Optional<Double> dutyFlow = pump.flatMap(PumpResult::governing).map(duty -> duty.flowM3ps());
     LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
     OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
-    LineResult result = evaluation.result(window);
+    LineResult result = whole ? evaluation.result(window) : evaluation.judgedAlone(window);
     line = Optional.of(result);
     findings.addAll(
         new LineFindings(design, materials, warmths, evaluation.judged(), result, whole).all());

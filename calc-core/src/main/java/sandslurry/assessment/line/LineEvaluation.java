@@ -88,7 +88,7 @@ public final class LineEvaluation {
    * @return velocities, pressures and head
    */
   public List<LineState> shown() {
-    return states.stream().map(this::shown).toList();
+    return states.stream().map(state -> shown(state, true)).toList();
   }
 
   /**
@@ -101,12 +101,27 @@ public final class LineEvaluation {
     return new LineResult(shown(), systemCurve(), window, model.volumeM3());
   }
 
-  private LineState shown(State state) {
+  /**
+   * The line as it is judged, without what an assessment shows for comparison alone: the system
+   * curve and the models that do not govern.
+   *
+   * @param window the flow rates at which it works
+   * @return flow rates, operating window and volume
+   */
+  public LineResult judgedAlone(OperatingWindow window) {
+    return new LineResult(
+        states.stream().map(state -> shown(state, false)).toList(),
+        List.of(),
+        window,
+        model.volumeM3());
+  }
+
+  private LineState shown(State state, boolean compared) {
     double density = materials.mixtureDensityKgM3(state.sandFraction());
     List<LineModel.Pressures> pressures = model.pressures(state.runs());
     List<RunState> runs = new ArrayList<>();
     for (int i = 0; i < state.runs().size(); i++) {
-      runs.add(shown(model, state.runs().get(i), pressures.get(i)));
+      runs.add(shown(model, state.runs().get(i), pressures.get(i), compared));
     }
     return new LineState(
         state.flowCase(),
@@ -120,7 +135,8 @@ public final class LineEvaluation {
         runs);
   }
 
-  private static RunState shown(LineModel model, RunPoint run, LineModel.Pressures pressures) {
+  private static RunState shown(
+      LineModel model, RunPoint run, LineModel.Pressures pressures, boolean compared) {
     return new RunState(
         run.velocityMps(),
         run.leastVelocityMps(),
@@ -128,11 +144,13 @@ public final class LineEvaluation {
         run.regime(),
         run.wallShearRatePs(),
         run.deposition(),
-        run.deposition().isPresent() ? model.rule().compare(run.load(), run.largest()) : List.of(),
+        compared && run.deposition().isPresent()
+            ? model.rule().compare(run.load(), run.largest())
+            : List.of(),
         run.carriage(),
         run.liquidGradient(),
         run.slurryGradient(),
-        run.headLosses(),
+        compared ? run.headLosses() : List.of(),
         run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
         run.frictionPa(),
         run.fittingsPa(),
