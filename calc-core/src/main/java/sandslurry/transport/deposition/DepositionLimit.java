@@ -1,11 +1,13 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import sandslurry.correlation.Estimate;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
+import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.units.Kind;
@@ -114,6 +116,7 @@ final class DepositionLimit {
   private final Bore bore;
   private final Sewers sewers;
   private final List<DepositionVelocityModel> floors;
+  private final Set<DepositionVelocityModel> governing;
 
   /** What a grain of this liquid is multiplied by for {@link #IN_WATER}. */
   private final double inWater;
@@ -121,29 +124,38 @@ final class DepositionLimit {
   /** The largest velocity at any concentration for each size, and whose it is. */
   private final Value[] largest;
 
+  /** The relative concentration of each size at which it occurs, once it was asked for. */
+  private final double[] crowded;
+
   DepositionLimit(DepositionRule rule, Slurry slurry, SandLoad.Sizes sizes, Bore bore) {
     this.rule = rule;
     this.slurry = slurry;
     this.sizes = sizes;
     this.bore = bore;
-    this.sewers = new Sewers(rule, slurry, bore);
+    this.governing = rule.governing();
+    this.sewers = new Sewers(governing, slurry, bore);
     this.floors = rule.floors();
     double viscosity = WATER_M2PS / slurry.liquid().kinematicViscosityM2ps();
     this.inWater = Math.cbrt((slurry.densityRatio() - 1) / (QUARTZ - 1) * viscosity * viscosity);
-    double boundMps = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore) : 0;
+    double boundMps = governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore) : 0;
     this.largest = new Value[sizes.count()];
+    this.crowded = new double[sizes.count()];
     for (int i = 0; i < largest.length; i++) {
       largest[i] = largest(sizes.sizeM(i), boundMps, Trace.NONE);
     }
   }
 
+  private boolean governs(DepositionVelocityModel part) {
+    return governing.contains(part);
+  }
+
   private Value largest(double sizeM, double boundMps, Trace trace) {
     double gillies =
-        rule.governs(GILLIES_SHOOK)
+        governs(GILLIES_SHOOK)
             ? GilliesShook.risingMps(slurry.ofUniformSize(sizeM), bore, trace)
             : 0;
     double wilson = 0;
-    if (rule.governs(WILSON)) {
+    if (governs(WILSON)) {
       double inWaterM = sizeM * inWater;
       trace.step(
           IN_WATER,
@@ -171,22 +183,18 @@ final class DepositionLimit {
   private Search search(double fraction) {
     Search best = new Search();
     Slurry middle = uniform(0, fraction);
-    best.offer(THOMAS, middle, rule.governs(THOMAS) ? THOMAS.velocityMps(middle, bore).value() : 0);
+    best.offer(THOMAS, middle, governs(THOMAS) ? THOMAS.velocityMps(middle, bore).value() : 0);
     for (int i = 0; i < largest.length; i++) {
       Slurry uniform = uniform(i, fraction);
       double oroskarTurian =
-          rule.governs(OROSKAR_TURIAN)
+          governs(OROSKAR_TURIAN)
               ? OroskarTurian1980Regression.valueMps(
                   uniform, Math.min(uniform.volumeFraction(), PEAK_FRACTION), bore, Trace.NONE)
               : Sewers.ABSENT;
       best.offer(OROSKAR_TURIAN, uniform, oroskarTurian);
       double most = largest[i].mps();
       if (most > best.mps) {
-        double factor =
-            rule.governs(CONCENTRATION)
-                ? WilsonConcentration2006.factor(
-                    slurry, uniform.d50M(), uniform.volumeFraction(), bore, Trace.NONE)
-                : 1;
+        double factor = governs(CONCENTRATION) ? factor(i, uniform.volumeFraction()) : 1;
         best.offer(factor < 1 ? CONCENTRATION : largest[i].model(), uniform, factor * most);
         if (most > best.mps
             && (!(best.mps > 0) || sewers.exceed(best.mps, oroskarTurian, uniform))) {
@@ -202,6 +210,13 @@ final class DepositionLimit {
     return best;
   }
 
+  private double factor(int index, double fraction) {
+    if (crowded[index] == 0) {
+      crowded[index] = WilsonConcentration2006.crowded(slurry, sizes.sizeM(index), bore);
+    }
+    return WilsonConcentration2006.factor(fraction, crowded[index]);
+  }
+
   /**
    * Keeps the steps of the limit at a concentration, for the size that sets it.
    *
@@ -213,15 +228,15 @@ final class DepositionLimit {
     double c = uniform.volumeFraction();
     trace.step(SIZE, uniform.d50M(), fraction);
     trace.step(COUNTED_SHARE, c, fraction, uniform.d50M());
-    double thomas = rule.governs(THOMAS) ? THOMAS.velocityMps(uniform, bore, trace).value() : 0;
-    double bound = rule.governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore, trace) : 0;
+    double thomas = governs(THOMAS) ? THOMAS.velocityMps(uniform, bore, trace).value() : 0;
+    double bound = governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore, trace) : 0;
     double most = largest(uniform.d50M(), bound, trace).mps();
     double oroskarTurian =
-        rule.governs(OROSKAR_TURIAN)
+        governs(OROSKAR_TURIAN)
             ? OroskarTurian1980Regression.valueMps(uniform, Math.min(c, PEAK_FRACTION), bore, trace)
             : Sewers.ABSENT;
     double factor =
-        rule.governs(CONCENTRATION)
+        governs(CONCENTRATION)
             ? WilsonConcentration2006.factor(slurry, uniform.d50M(), c, bore, trace)
             : 1;
     double[] dilute = sewers.values(oroskarTurian, uniform, trace);
@@ -302,7 +317,7 @@ final class DepositionLimit {
     /** The value of a relation that takes no part. */
     static final double ABSENT = -1;
 
-    private final DepositionRule rule;
+    private final Set<DepositionVelocityModel> governing;
     private final Slurry slurry;
     private final Bore bore;
     private final double mayThresholdMps;
@@ -313,60 +328,77 @@ final class DepositionLimit {
     private double seenMps = Double.NaN;
 
     private double frictionSeen;
-    private double abGhaniHas;
 
     /** The last concentration asked for, with what Ab Ghani demands at it. */
     private double diluteSeen = Double.NaN;
 
     private double abGhaniDemand;
 
-    Sewers(DepositionRule rule, Slurry slurry, Bore bore) {
-      this.rule = rule;
+    Sewers(Set<DepositionVelocityModel> governing, Slurry slurry, Bore bore) {
+      this.governing = governing;
       this.slurry = slurry;
       this.bore = bore;
       this.mayThresholdMps = May1996.thresholdMps(slurry, AbGhani1993.FINEST_M, bore);
       this.mayCapacity = May1996.capacity(slurry, AbGhani1993.FINEST_M, bore);
       this.relations =
-          (int) Stream.of(OROSKAR_TURIAN, MAY, MACKE, AB_GHANI).filter(rule::governs).count();
+          (int) Stream.of(OROSKAR_TURIAN, MAY, MACKE, AB_GHANI).filter(governing::contains).count();
     }
 
     /**
      * Whether the second largest for sand of one size is above a velocity, which is told without a
-     * root: by what each relation lets that velocity carry.
+     * root: by what each relation lets that velocity carry. One that cannot decide any more is not
+     * asked.
      */
     boolean exceed(double velocityMps, double oroskarTurianMps, Slurry uniform) {
       double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
-      see(velocityMps, dilute);
+      int needed = Math.min(2, relations);
       int above = oroskarTurianMps > velocityMps ? 1 : 0;
-      if (rule.governs(MAY)) {
-        double moving = 1 - mayThresholdMps / velocityMps;
-        double carried = moving > 0 ? mayCapacity * cube(velocityMps) * moving * cube(moving) : 0;
-        above += carried < dilute ? 1 : 0;
+      if (governing.contains(MAY) && mayExceeds(velocityMps, dilute)) {
+        above++;
       }
-      if (rule.governs(MACKE)) {
-        double carried =
-            cube(frictionSeen * velocityMps)
-                * velocityMps
-                * velocityMps
-                / Macke1982.resistance(slurry, uniform.d50Grain(), bore);
-        above += carried < dilute ? 1 : 0;
+      if (above < needed
+          && governing.contains(MACKE)
+          && mackeExceeds(velocityMps, dilute, uniform.d50Grain())) {
+        above++;
       }
-      if (rule.governs(AB_GHANI) && dilute > 0) {
-        above += abGhaniHas < abGhaniDemand ? 1 : 0;
+      if (above == needed - 1
+          && governing.contains(AB_GHANI)
+          && abGhaniExceeds(velocityMps, dilute)) {
+        above++;
       }
-      return above >= Math.min(2, relations) && above > 0;
+      return above >= needed && above > 0;
     }
 
-    private void see(double velocityMps, double dilute) {
-      if (velocityMps != seenMps) {
-        seenMps = velocityMps;
-        frictionSeen = VelocityScale.friction(slurry, bore, velocityMps);
-        abGhaniHas = velocityMps * Math.pow(frictionSeen, AbGhani1993.FRICTION_POWER);
-      }
+    private boolean mayExceeds(double velocityMps, double dilute) {
+      double moving = 1 - mayThresholdMps / velocityMps;
+      double carried = moving > 0 ? mayCapacity * cube(velocityMps) * moving * cube(moving) : 0;
+      return carried < dilute;
+    }
+
+    private boolean mackeExceeds(double velocityMps, double dilute, Grain grain) {
+      double carried =
+          cube(friction(velocityMps) * velocityMps)
+              * velocityMps
+              * velocityMps
+              / Macke1982.resistance(slurry, grain, bore);
+      return carried < dilute;
+    }
+
+    private boolean abGhaniExceeds(double velocityMps, double dilute) {
       if (dilute != diluteSeen) {
         diluteSeen = dilute;
         abGhaniDemand = AbGhani1993.demand(slurry, AbGhani1993.FINEST_M, bore, dilute);
       }
+      double has = velocityMps * Math.pow(friction(velocityMps), AbGhani1993.FRICTION_POWER);
+      return dilute > 0 && has < abGhaniDemand;
+    }
+
+    private double friction(double velocityMps) {
+      if (velocityMps != seenMps) {
+        seenMps = velocityMps;
+        frictionSeen = VelocityScale.friction(slurry, bore, velocityMps);
+      }
+      return frictionSeen;
     }
 
     private static double cube(double x) {
@@ -378,13 +410,13 @@ final class DepositionLimit {
       double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
       return new double[] {
         oroskarTurianMps,
-        rule.governs(MAY)
+        governing.contains(MAY)
             ? May1996.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore, trace)
             : ABSENT,
-        rule.governs(MACKE)
+        governing.contains(MACKE)
             ? Macke1982.valueMps(slurry, uniform.d50Grain(), dilute, bore, trace)
             : ABSENT,
-        rule.governs(AB_GHANI)
+        governing.contains(AB_GHANI)
             ? AbGhani1993.valueMps(slurry, AbGhani1993.FINEST_M, dilute, bore, trace)
             : ABSENT
       };

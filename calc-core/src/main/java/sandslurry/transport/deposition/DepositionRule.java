@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -144,6 +146,14 @@ public record DepositionRule(
           DepositionLimit.MACKE,
           DepositionLimit.AB_GHANI);
 
+  private static final Set<DepositionVelocityModel> BY_DEFAULT =
+      PARTS.stream()
+          .filter(
+              part ->
+                  DepositionVelocities.defaultRole(part) == Role.GOVERNING
+                      || DepositionVelocities.defaultRole(part) == Role.FLOOR)
+          .collect(Collectors.toUnmodifiableSet());
+
   /**
    * Checks the margins and the keys and copies the map.
    *
@@ -218,6 +228,13 @@ public record DepositionRule(
   boolean governs(DepositionVelocityModel part) {
     Role role = roleOf(part);
     return role == Role.GOVERNING || role == Role.FLOOR;
+  }
+
+  /** The parts of the limit that take part. */
+  Set<DepositionVelocityModel> governing() {
+    return roles.isEmpty()
+        ? BY_DEFAULT
+        : PARTS.stream().filter(this::governs).collect(Collectors.toSet());
   }
 
   /** What the user made a floor although it is no part of the limit, or a part of it plainly so. */

@@ -24,6 +24,8 @@ import sandslurry.units.Kind;
  * is used here, not published ones; at C = 0 it is 0.
  */
 final class OroskarTurian1980Regression implements DepositionVelocityModel {
+  private static final double EDDIES = Math.pow(OroskarTurian1980Analytic.EDDY_SHARE, 0.3);
+
   private static final Citation SOURCE =
       new Citation(
           "Oroskar and Turian",
@@ -66,7 +68,7 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
             * Math.pow(1 - c, 0.3564)
             * Math.pow(bore.diameterM() / slurry.d50M(), 0.378)
             * Math.pow(OroskarTurian1980Analytic.reynolds(slurry, bore), 0.09)
-            * Math.pow(OroskarTurian1980Analytic.EDDY_SHARE, 0.3);
+            * EDDIES;
     double value = number * OroskarTurian1980Analytic.grainScaleMps(slurry);
     return trace.step(
         V,

@@ -117,11 +117,11 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
     double relative = trace.step(CR, fraction / PACKED, fraction);
     double most = crowded(slurry, sizeM, bore);
     trace.step(CRM, most, bore.diameterM(), sizeM, slurry.densityRatio());
-    return trace.step(VR, factor(relative, most), relative, most);
+    return trace.step(VR, factor(fraction, most), relative, most);
   }
 
   /** The relative concentration at which the largest velocity occurs. */
-  private static double crowded(Slurry slurry, double sizeM, Bore bore) {
+  static double crowded(Slurry slurry, double sizeM, Bore bore) {
     return Math.min(
         HIGHEST_CRM,
         0.16
@@ -130,7 +130,9 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
             * Math.pow((slurry.densityRatio() - 1) / 1.65, -0.17));
   }
 
-  private static double factor(double relative, double most) {
+  /** The factor Vr where that concentration is known. */
+  static double factor(double fraction, double most) {
+    double relative = fraction / PACKED;
     if (relative >= most) {
       return 1;
     }
