@@ -2,6 +2,7 @@ package sandslurry.transport.deposition;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import sandslurry.correlation.Estimate;
 import sandslurry.fact.step.Equation;
@@ -98,6 +99,16 @@ final class DepositionLimit {
           "second(V_OT, V_May, V_Macke, V_AG)",
           Kind.VELOCITY,
           "the second largest, as the four differ by up to 1.7",
+          "V_OT m/s, V_May m/s, V_Macke m/s, V_AG m/s");
+
+  /** The same where the user lets no more than one of the four take part; the others print 0. */
+  private static final Equation ALONE =
+      Equation.of(
+          "V_2",
+          "deposition velocity of dilute sand: the one of four that takes part",
+          "max(V_OT, V_May, V_Macke, V_AG)",
+          Kind.VELOCITY,
+          "a choice of the user",
           "V_OT m/s, V_May m/s, V_Macke m/s, V_AG m/s");
 
   /** The limit of one size by the rule, with V_F what the user made a floor. */
@@ -239,14 +250,16 @@ final class DepositionLimit {
         governs(CONCENTRATION)
             ? WilsonConcentration2006.factor(slurry, uniform.d50M(), c, bore, trace)
             : 1;
-    double[] dilute = sewers.values(oroskarTurian, uniform, trace);
-    double second = sewers.secondLargest(oroskarTurian, uniform).mps();
-    trace.step(SECOND, second, dilute[0], dilute[1], dilute[2], dilute[3]);
+    double[] values = sewers.values(oroskarTurian, uniform, trace);
+    double[] dilute = DoubleStream.of(values).map(mps -> Math.max(0, mps)).toArray();
+    double second = Math.max(0, sewers.secondLargest(oroskarTurian, uniform).mps());
+    trace.step(
+        sewers.relations > 1 ? SECOND : ALONE, second, dilute[0], dilute[1], dilute[2], dilute[3]);
     double floor = 0;
     for (DepositionVelocityModel model : floors) {
       floor = Math.max(floor, model.velocityMps(uniform, bore, trace).value());
     }
-    trace.step(result, best.mps, thomas, oroskarTurian, most, factor, second, floor);
+    trace.step(result, best.mps, thomas, dilute[0], most, factor, second, floor);
   }
 
   /** The largest limit at any concentration, which a slug of sand needs [m/s]. */

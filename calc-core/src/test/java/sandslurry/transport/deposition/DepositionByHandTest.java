@@ -6,10 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.fact.step.Followed;
+import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
@@ -155,5 +160,88 @@ class DepositionByHandTest {
     assertThat(rule.floors()).containsExactly(DepositionLimit.MAY);
     assertThat(rule.demoted()).containsExactly(DepositionLimit.MACKE);
     assertThat(DepositionRule.DEFAULT.floors()).isEmpty();
+  }
+
+  private static Map<String, Role> shown(String... keys) {
+    return Stream.of(keys).collect(Collectors.toMap(key -> key, key -> Role.SHOWN));
+  }
+
+  /**
+   * Every step of a judgement gives what its printed equation makes of its printed inputs, among
+   * them the limit as max(V_T, V_OT, min(V_max, max(V_r V_max, V_2)), V_F), for sand that Thomas,
+   * Oroskar and Turian, the sewers, the concentration and the largest velocity set, on any slope.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "0.5, 0.01, 1, 0.15, 0, -",
+    "0.5, 1e-3, 1, 0.15, 0, -",
+    "0.5, 2e-4, 1, 0.15, 0, -",
+    "0.5, 1e-7, 1, 0.15, 0, -",
+    "3, 5e-4, 1, 0.3, 0, -",
+    "0.3, 0.2, 1, 0.15, 0, -",
+    "1, 0.08, 1, 0.25, 0, -",
+    "0.03, 0.05, 1, 0.15, 0, -",
+    "0.4, 0.02, 7, 0.15, 0, -",
+    "0.4, 0.02, 1, 0.7, 0, -",
+    "0.5, 0.01, 1, 0.15, 20, -",
+    "0.5, 0.1, 1, 0.15, 50, -",
+    "0.5, 0.1, 1, 0.15, -20, -",
+    "2, 0.05, 1, 0.15, 67.5, -",
+    "0.1, 0.1, 1, 0.15, 90, -",
+    "0.3, 0.1, 1, 0.15, 0, COUNTED",
+    "0.3, 0.1, 1, 0.15, 30, COUNTED",
+    "0.3, 0.1, 1, 0.15, 0, FLOOR",
+    "0.5, 1e-3, 1, 0.15, 0, NO SEWERS",
+    "0.5, 1e-3, 1, 0.15, 0, NO FACTOR",
+    "0.5, 1e-3, 1, 0.15, 0, NO DILUTE",
+    "0.5, 0.2, 1, 0.15, 0, NO DILUTE"
+  })
+  void everyStepOfAJudgementCanBeFollowed(
+      double millimetres,
+      double fraction,
+      double mm2ps,
+      double bore,
+      double degrees,
+      String roles) {
+    String plateau = "durand-plateau-english";
+    DepositionRule rule =
+        new DepositionRule(
+            0.25,
+            0.3,
+            true,
+            switch (roles) {
+              case "COUNTED" -> Map.of(plateau, Role.COUNTED);
+              case "FLOOR" -> Map.of(plateau, Role.FLOOR);
+              case "NO SEWERS" ->
+                  Map.of(
+                      "may-1996",
+                      Role.SHOWN,
+                      "macke-1982",
+                      Role.SHOWN,
+                      "ab-ghani-1993",
+                      Role.SHOWN);
+              default -> Map.of();
+            });
+    double size = millimetres * 1e-3;
+    Slurry slurry =
+        new Slurry(
+            new Liquid(1000, mm2ps * 1e-3), 2650, GrainShape.NATURAL, size, 2 * size, fraction);
+    SandLoad load =
+        new SandLoad(slurry, 1.5 * fraction, SandLoad.Sizes.of(Gradation.ofD50D85(size, 2 * size)));
+    Trace trace = Trace.recording();
+    DepositionJudgement judgement =
+        rule.judge(load, new Bore(bore, 5e-5), 2, Math.toRadians(degrees), trace);
+    Followed.all(trace.steps());
+    assertThat(trace.steps())
+        .extracting(Step::value)
+        .contains(judgement.limitMps(), judgement.requiredMps(), judgement.limiting().valueMps());
+    // A relation that takes no part is no velocity of -1 m/s.
+    assertThat(trace.steps()).allMatch(step -> step.inputs().stream().allMatch(x -> x > -1));
+    assertThat(judgement.largestCounted().isPresent()).isEqualTo(roles.equals("COUNTED"));
+    assertThat(trace.steps())
+        .extracting(Step::value)
+        .contains(judgement.velocityToPassMps(), judgement.widening());
+    assertThat(judgement)
+        .isEqualTo(rule.judge(load, new Bore(bore, 5e-5), 2, Math.toRadians(degrees)));
   }
 }
