@@ -12,19 +12,12 @@ import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** Says what sets the ends of an operating window. */
-public final class WindowWords {
-  private final UnitSystem units;
-
-  /**
-   * Words in some units.
-   *
-   * @param units the units
-   */
-  public WindowWords(UnitSystem units) {
-    this.units = units;
-  }
-
+/**
+ * Says what sets the ends of an operating window.
+ *
+ * @param units the units
+ */
+public record WindowWords(UnitSystem units) {
   /**
    * An interval in a few words, with its ends rounded to the safe side.
    *

@@ -23,20 +23,14 @@ import sandslurry.pump.derating.SolidsDerating;
 /**
  * The duty by every derating for sand and every viscosity of the liquid that makes a difference,
  * all else as designed.
+ *
+ * @param design design
+ * @param materials materials
+ * @param model model
+ * @param spec spec
  */
-final class DutyBandEvaluation {
-  private final Design design;
-  private final Materials materials;
-  private final LineModel model;
-  private final RotodynamicSpec spec;
-
-  DutyBandEvaluation(Design design, Materials materials, LineModel model, RotodynamicSpec spec) {
-    this.design = design;
-    this.materials = materials;
-    this.model = model;
-    this.spec = spec;
-  }
-
+record DutyBandEvaluation(
+    Design design, Materials materials, LineModel model, RotodynamicSpec spec) {
   List<DutyRow> rows() {
     PumpInLiquid liquid = new PumpEvaluation(design, materials, model).liquid();
     boolean sandThere = materials.sandFraction(design.flow().orElseThrow().designM3ps()) > 0;

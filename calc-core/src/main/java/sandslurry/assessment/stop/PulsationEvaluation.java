@@ -35,8 +35,14 @@ import sandslurry.settling.ShearSettling;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 
-/** The pulsing of a piston pump in its line, behind an air vessel if there is one. */
-public final class PulsationEvaluation {
+/**
+ * The pulsing of a piston pump in its line, behind an air vessel if there is one.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ * @param model the physics of its line
+ */
+public record PulsationEvaluation(Design design, Materials materials, LineModel model) {
   private static final int CYCLE_STEPS = 720;
 
   /** Flows above the mean at which the line is worked out; between them the pressure is a curve. */
@@ -44,23 +50,6 @@ public final class PulsationEvaluation {
 
   /** Flow over the mean flow below which the liquid is taken to lose no less. */
   private static final double LEAST_RATIO = 0.01;
-
-  private final Design design;
-  private final Materials materials;
-  private final LineModel model;
-
-  /**
-   * The line of a design that its pump may feed in strokes.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param model the physics of its line
-   */
-  public PulsationEvaluation(Design design, Materials materials, LineModel model) {
-    this.design = design;
-    this.materials = materials;
-    this.model = model;
-  }
 
   /**
    * Flow and pressure in the line behind a piston pump and its air vessel.

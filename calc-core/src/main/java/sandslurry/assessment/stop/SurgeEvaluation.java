@@ -19,26 +19,15 @@ import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.material.liquid.Water;
 import sandslurry.pipe.surge.Joukowsky1898;
 
-/** The surge when the flow through a line stops. */
-public final class SurgeEvaluation {
+/**
+ * The surge when the flow through a line stops.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ * @param model the physics of its line
+ */
+public record SurgeEvaluation(Design design, Materials materials, LineModel model) {
   private static final Joukowsky1898 JOUKOWSKY = new Joukowsky1898();
-
-  private final Design design;
-  private final Materials materials;
-  private final LineModel model;
-
-  /**
-   * The line of a design whose flow may stop.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param model the physics of its line
-   */
-  public SurgeEvaluation(Design design, Materials materials, LineModel model) {
-    this.design = design;
-    this.materials = materials;
-    this.model = model;
-  }
 
   /**
    * Surge in every run at its greatest velocity: of a sudden stop, and of a stop in the time given.
