@@ -6,21 +6,27 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.GraphicsEnvironment;
+import java.awt.Window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sandslurry.assessment.Evaluation;
+import sandslurry.design.document.DesignDocument;
 
 /**
  * The form on a display: skipped where there is none, but a failure where the environment says that
@@ -135,6 +141,57 @@ class FormWindowTest {
 
     String report = onEventThread(() -> window.results().reportText().orElseThrow());
     assertThat(report).startsWith("Line of the test");
+  }
+
+  @Test
+  void aFileOfTwoWindowsIsSavedOverOnlyWhenAPersonSaysSo(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("design.json");
+    onEventThread(
+        () -> {
+          model.save(file);
+          return null;
+        });
+    DesignDocument other = DesignDocument.load(file).with("/title", "Of the other window");
+    other.save(file);
+    type("/title", "Of this window");
+    saveAndAnswer("Cancel");
+    assertThat(DesignDocument.load(file)).isEqualTo(other);
+    assertThat(onEventThread(() -> model.isModified())).isTrue();
+
+    saveAndAnswer("Save over it");
+    long end = System.currentTimeMillis() + PATIENCE_MS;
+    while (onEventThread(() -> model.isModified()) && System.currentTimeMillis() < end) {
+      Thread.sleep(20);
+    }
+    assertThat(DesignDocument.load(file).text("/title")).isEqualTo("Of this window");
+    assertThat(DesignDocument.load(folder.resolve("design.json.bak"))).isEqualTo(other);
+  }
+
+  /** Saves by the command of the window and answers the question that comes. */
+  private void saveAndAnswer(String answer) throws Exception {
+    SwingUtilities.invokeLater(window.commands()::save);
+    long end = System.currentTimeMillis() + PATIENCE_MS;
+    while (System.currentTimeMillis() < end) {
+      if (onEventThread(() -> answered(answer))) {
+        return;
+      }
+      Thread.sleep(20);
+    }
+    fail("no question with the answer \"" + answer + "\" came");
+  }
+
+  private static boolean answered(String answer) {
+    for (Window dialog : Window.getWindows()) {
+      if (dialog instanceof JDialog asking && asking.isShowing()) {
+        for (JComponent component : PanelsTest.all(asking.getContentPane())) {
+          if (component instanceof JButton button && answer.equals(button.getText())) {
+            button.doClick();
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   /** A pipe that nobody writes to stands for a disk or a network that does not answer. */
