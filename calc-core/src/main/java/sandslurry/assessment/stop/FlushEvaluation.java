@@ -1,7 +1,10 @@
 package sandslurry.assessment.stop;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import sandslurry.assessment.line.LineModel;
@@ -12,7 +15,6 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
-import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.ServiceSpec.FlushPoint;
 import sandslurry.design.station.ServiceSpec.FlushSupply;
 import sandslurry.design.station.ServiceSpec.GivenFlush;
@@ -98,9 +100,17 @@ final class FlushEvaluation {
    */
   private OptionalDouble pushing(FlushSupply supply, double cleanM3ps) {
     double least = cleanM3ps;
+    // The search asks for the same flows at every place of the front.
+    Map<Double, double[]> heads = new HashMap<>();
+    Optional<Curve> curve = curve(supply);
     for (int i = 0; i <= standing.runs().size(); i++) {
       int behind = i;
-      OptionalDouble flow = flow(supply, q -> frontHeadM(q, behind));
+      DoubleUnaryOperator needed = q -> heads.computeIfAbsent(q, this::frontHeadsM)[behind];
+      if (curve.isPresent() && curve.get().above(needed, least)) {
+        // What the supply has left there drives more than that.
+        continue;
+      }
+      OptionalDouble flow = flow(supply, needed);
       if (flow.isEmpty()) {
         return flow;
       }
@@ -114,18 +124,28 @@ final class FlushEvaluation {
     return line.totalHeadsM(water.runs(flow)).get(0);
   }
 
-  /** The head with some runs full of water and the others of what stood in the line. */
-  private double frontHeadM(double flow, int behind) {
+  /**
+   * The heads with so many runs, from none to all, full of water and the others of what stood in
+   * the line.
+   */
+  private double[] frontHeadsM(double flow) {
     List<RunPoint> clean = water.runs(flow);
     List<RunPoint> full = standing.model().runs(flow, standing.fraction());
     double ratio =
         standing.materials().mixtureDensityKgM3(standing.fraction()) / water.densityKgM3();
-    double head = ratio * (line.route().outletHeadM() + full.get(full.size() - 1).velocityHeadM());
-    for (int i = 0; i < full.size(); i++) {
-      RunPoint run = i < behind ? clean.get(i) : full.get(i);
-      head += (run.riseM() + run.lossM()) * (i < behind ? 1 : ratio);
+    int runs = full.size();
+    double[] heads = new double[runs + 1];
+    heads[0] = ratio * (line.route().outletHeadM() + full.get(runs - 1).velocityHeadM());
+    for (RunPoint run : full) {
+      heads[0] += ratio * (run.riseM() + run.lossM());
     }
-    return head;
+    for (int i = 0; i < runs; i++) {
+      heads[i + 1] =
+          heads[i]
+              + (clean.get(i).riseM() + clean.get(i).lossM())
+              - ratio * (full.get(i).riseM() + full.get(i).lossM());
+    }
+    return heads;
   }
 
   /** Head of the supply while nothing flows, in metres of water above the start of the line. */
@@ -188,36 +208,61 @@ final class FlushEvaluation {
     return over;
   }
 
-  /** The flow at which supply and line meet; at least the last of a curve that ends before. */
+  /**
+   * A supply by its head, in metres of water above the start of the line, between two flows.
+   *
+   * @param headM the head at a flow
+   * @param leastM3ps least flow [m3/s]
+   * @param greatestM3ps greatest flow [m3/s]
+   */
+  private record Curve(DoubleUnaryOperator headM, double leastM3ps, double greatestM3ps) {
+    /** The flow at which it meets a line; the greatest where a curve ends before. */
+    OptionalDouble meets(DoubleUnaryOperator needed) {
+      if (above(needed, greatestM3ps)) {
+        return OptionalDouble.of(greatestM3ps);
+      }
+      double least = Math.max(leastM3ps, LEAST_SHARE * greatestM3ps);
+      return DutyPoints.find(headM, needed, least, greatestM3ps).points().stream()
+          .filter(p -> p.meeting() == Meeting.STABLE || p.meeting() == Meeting.JUMP)
+          .mapToDouble(DutyPoint::flowM3ps)
+          .max();
+    }
+
+    boolean above(DoubleUnaryOperator needed, double flow) {
+      return headM.applyAsDouble(flow) >= needed.applyAsDouble(flow);
+    }
+  }
+
+  /** The flow at which supply and line meet. */
   private OptionalDouble flow(FlushSupply supply, DoubleUnaryOperator needed) {
     if (!open()) {
       return OptionalDouble.empty();
     }
+    Optional<Curve> curve = curve(supply);
+    return curve.isPresent()
+        ? curve.get().meets(needed)
+        : pump().match(spec -> OptionalDouble.empty(), spec -> strokes(spec, needed));
+  }
+
+  /** The curve of a supply; a piston pump has none. */
+  private Optional<Curve> curve(FlushSupply supply) {
     if (supply instanceof SourceFlush source) {
       double level = source.levelM();
       if (source.curve().isEmpty()) {
-        return meet(flow -> level, needed, 0, water.mostTriedM3ps());
+        return Optional.of(new Curve(flow -> level, 0, water.mostTriedM3ps()));
       }
       MonotoneCurve curve =
           new MonotoneCurve(
-              source.curve().stream()
-                  .map(FlushPoint::flowM3ps)
-                  .mapToDouble(Double::doubleValue)
-                  .toArray(),
-              source.curve().stream()
-                  .map(FlushPoint::headM)
-                  .mapToDouble(Double::doubleValue)
-                  .toArray());
-      return meet(flow -> level + curve.at(flow), needed, curve.from(), curve.to());
+              source.curve().stream().mapToDouble(FlushPoint::flowM3ps).toArray(),
+              source.curve().stream().mapToDouble(FlushPoint::headM).toArray());
+      return Optional.of(new Curve(flow -> level + curve.at(flow), curve.from(), curve.to()));
     }
-    return pump().match(spec -> curve(spec, needed), spec -> strokes(spec, needed));
+    return pump().match(spec -> Optional.of(curve(spec.running())), spec -> Optional.empty());
   }
 
-  private OptionalDouble curve(RotodynamicSpec spec, DoubleUnaryOperator needed) {
-    PumpGroup group = spec.running();
-    return meet(
+  private Curve curve(PumpGroup group) {
+    return new Curve(
         flow -> sourceLevelM() + group.headM(flow) - line.suctionLossM(flow),
-        needed,
         group.leastFlowM3ps(),
         group.greatestFlowM3ps());
   }
@@ -229,17 +274,5 @@ final class FlushEvaluation {
     double rise =
         water.pressurePa(needed.applyAsDouble(flow) + line.suctionLossM(flow) - sourceLevelM());
     return pump.allows(rise) ? OptionalDouble.of(flow) : OptionalDouble.empty();
-  }
-
-  private static OptionalDouble meet(
-      DoubleUnaryOperator supply, DoubleUnaryOperator needed, double from, double greatest) {
-    double least = Math.max(from, LEAST_SHARE * greatest);
-    if (supply.applyAsDouble(greatest) >= needed.applyAsDouble(greatest)) {
-      return OptionalDouble.of(greatest);
-    }
-    return DutyPoints.find(supply, needed, least, greatest).points().stream()
-        .filter(p -> p.meeting() == Meeting.STABLE || p.meeting() == Meeting.JUMP)
-        .mapToDouble(DutyPoint::flowM3ps)
-        .max();
   }
 }
