@@ -153,9 +153,12 @@ public final class LineFields extends Fields<LineSpec> {
     return true;
   }
 
-  /** The name of a line as typed, or by its place. */
+  /** The name of a line as typed, or by its place where nothing was. */
   String named(Values line) {
-    return line.maybe(name).flatMap(typed -> typed).orElse("Line " + (line.index() + 1));
+    return line.maybe(name)
+        .flatMap(typed -> typed)
+        .filter(typed -> !typed.isBlank())
+        .orElse("Line " + (line.index() + 1));
   }
 
   @Override

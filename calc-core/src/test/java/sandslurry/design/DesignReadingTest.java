@@ -402,6 +402,20 @@ class DesignReadingTest {
     assertThat(document.text(problems(document).get(0).field())).isEqualTo("1");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"", "  "})
+  void aBlankNameIsOneThatWasLeftOut(String blank) {
+    Design design =
+        Documents.line()
+            .with("/lines/0/name", blank)
+            .with("/lines/0/route/runs/0/name", blank)
+            .read()
+            .design()
+            .orElseThrow();
+    assertThat(design.lines().get(0).name()).isEqualTo("Line 1");
+    assertThat(design.route().orElseThrow().runs().get(0).name()).isEqualTo("run 1");
+  }
+
   @Test
   void tenMistakesAreTenProblemsAtOnce() {
     DesignDocument document =

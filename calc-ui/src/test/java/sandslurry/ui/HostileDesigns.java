@@ -361,6 +361,15 @@ final class HostileDesigns {
       add("a title " + name[0], LINE.with("/title", name[1]), JUDGED);
       add("a run " + name[0], LINE.with("/lines/0/route/runs/0/name", name[1]), JUDGED);
     }
+    for (String blank : new String[] {"", " \t "}) {
+      add(
+          "blank names \"" + blank + "\" where every flow rate fails",
+          Designs.example("thick-manure-piston.json")
+              .with("/title", blank)
+              .with("/lines/0/name", blank)
+              .with("/lines/0/route/runs/0/name", blank),
+          JUDGED);
+    }
     add("a unit of the plant of markup", PLANT.with("/plant/units/0/name", names[4][1]), JUDGED);
     add("a stream of controls", PLANT.with("/plant/pens/0/stream", names[0][1]), "^/plant");
     add("a flow with controls", LINE.with("/lines/0/flow/design", "350\u202e gpm"), "\\\\u202e");

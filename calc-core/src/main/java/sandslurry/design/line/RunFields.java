@@ -119,7 +119,7 @@ public abstract class RunFields<S> extends Fields<S> {
     Map<FittingKind, Integer> counts = new EnumMap<>(FittingKind.class);
     values.get(fittings).forEach(f -> counts.merge(f.kind(), f.count(), Integer::sum));
     return new RouteSpec.RunSpec(
-        values.get(name).orElse(standard),
+        values.get(name).filter(typed -> !typed.isBlank()).orElse(standard),
         standardPipe,
         bore(values, standardPipe.map(StandardPipe::largestBoreM)),
         bore(values, standardPipe.map(StandardPipe::meanBoreM)),

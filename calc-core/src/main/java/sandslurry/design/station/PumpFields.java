@@ -255,7 +255,10 @@ public abstract class PumpFields<S> extends Fields<S> {
     protected Optional<OtherPumpSpec> make(Values values) {
       return Optional.of(
           new OtherPumpSpec(
-              values.get(name).orElse("other pump " + (values.index() + 1)),
+              values
+                  .get(name)
+                  .filter(typed -> !typed.isBlank())
+                  .orElse("other pump " + (values.index() + 1)),
               curve(values),
               values.get(standby),
               values.get(impeller),
