@@ -468,14 +468,18 @@ public final class LineModel {
   }
 
   private OptionalDouble searchedLeastSafeFlowM3ps(RunSpec run, double area) {
-    double high = LEAST_TRIED_MPS * area;
-    while (!(excessMps(run, high) >= 0)) {
-      high *= FLOW_STEP;
-      if (high > MOST_TRIED_MPS * area) {
-        return OptionalDouble.empty();
+    double low = LEAST_TRIED_MPS * area / FLOW_STEP;
+    double atLow = Double.NaN;
+    while (low * FLOW_STEP <= MOST_TRIED_MPS * area) {
+      double high = low * FLOW_STEP;
+      double atHigh = excessMps(run, high);
+      if (atHigh >= 0) {
+        return OptionalDouble.of(lowestBetweenM3ps(run, low, atLow, high, atHigh));
       }
+      low = high;
+      atLow = atHigh;
     }
-    return OptionalDouble.of(lowestBetweenM3ps(run, high / FLOW_STEP, high));
+    return OptionalDouble.empty();
   }
 
   /**
@@ -511,19 +515,21 @@ public final class LineModel {
    * Where the excess of velocity becomes 0 or more: by regula falsi with halved weights (Illinois)
    * where it is known at both ends, by halving where the flow turns turbulent in between.
    */
-  private double lowestBetweenM3ps(RunSpec run, double from, double to) {
+  private double lowestBetweenM3ps(
+      RunSpec run, double from, double atFrom, double to, double atTo) {
     double low = from;
     double high = to;
-    double atLow = excessMps(run, low);
-    double atHigh = excessMps(run, high);
+    double atLow = atFrom;
+    double atHigh = atTo;
     boolean highMoved = false;
     boolean lowMoved = false;
     while (high - low > FOUND * high) {
       double share = -atLow / (atHigh - atLow);
-      // Just past the root found by the line, so that both ends close in on it.
+      // Where the line leads to an end itself the root lies hard by: both ends close in on it.
+      double least = Math.min(0.5, 0.4 * FOUND * high / (high - low));
       double middle =
           share > 0 && share < 1
-              ? low + (high - low) * Math.min(Math.max(share, 1e-3), 1 - 1e-3)
+              ? low + (high - low) * Math.min(Math.max(share, least), 1 - least)
               : (low + high) / 2;
       double excess = excessMps(run, middle);
       if (excess >= 0) {
