@@ -145,7 +145,9 @@ public final class ShearSettling {
     Estimate exponent = crowd.exponent(densityKgM3 * alone.value() * d / viscosity, volumeFraction);
     return new Estimate(
         alone.value() * Math.pow(1 - volumeFraction, exponent.value()),
-        Stream.concat(alone.excesses().stream(), exponent.excesses().stream()).toList());
+        alone.inRange()
+            ? exponent.excesses()
+            : Stream.concat(alone.excesses().stream(), exponent.excesses().stream()).toList());
   }
 
   /** Shear rates lie far from where squares overflow, which is all that hypot would guard. */

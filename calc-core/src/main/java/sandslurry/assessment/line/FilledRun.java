@@ -1,5 +1,6 @@
 package sandslurry.assessment.line;
 
+import java.util.List;
 import java.util.function.DoubleSupplier;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
@@ -8,6 +9,8 @@ import sandslurry.material.Thomas1965;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
+import sandslurry.settling.SettlingVelocities;
+import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.deposition.SandLoad;
@@ -28,6 +31,7 @@ final class FilledRun {
   private HeadLossModel.Curve headLoss;
   private Slurry judgedSlurry;
   private DepositionJudgement judged;
+  private double[] coreFallsMps;
 
   /**
    * What a run shares with the line that it belongs to.
@@ -36,9 +40,14 @@ final class FilledRun {
    * @param rule how a velocity is judged
    * @param liquids liquids in pipes that were worked out before
    * @param toleratedShare share of the sand that may reach the floor
+   * @param sand the classes of its sand
    */
   record Line(
-      Materials materials, DepositionRule rule, PipeLiquids liquids, double toleratedShare) {}
+      Materials materials,
+      DepositionRule rule,
+      PipeLiquids liquids,
+      double toleratedShare,
+      List<LaminarTransport.Part> sand) {}
 
   FilledRun(PipeRun pipe, LineMixture mixture, Line line) {
     this.pipe = pipe;
@@ -94,6 +103,24 @@ final class FilledRun {
   /** The liquid in a bore of the run. */
   NonNewtonianFriction liquid(Bore bore) {
     return line.liquids().of(mixture.rheology(), mixture.liquidDensityKgM3(), bore);
+  }
+
+  /** The classes of the sand. */
+  List<LaminarTransport.Part> sand() {
+    return line.sand();
+  }
+
+  /** Fall of each class of the sand in the core of a plug of the mixture. */
+  double[] coreFallsMps() {
+    if (coreFallsMps == null) {
+      coreFallsMps =
+          LaminarTransport.coreFallsMps(
+              line.sand(),
+              mixture.rheology(),
+              mixture.liquidDensityKgM3(),
+              SettlingVelocities.DEFAULT);
+    }
+    return coreFallsMps;
   }
 
   /** What the correlations see: sand in a liquid that has the viscosity at the wall everywhere. */

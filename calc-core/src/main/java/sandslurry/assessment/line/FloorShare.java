@@ -3,7 +3,6 @@ package sandslurry.assessment.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleSupplier;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.bed.LaminarTransport;
@@ -13,13 +12,11 @@ import sandslurry.transport.bed.LaminarTransport;
  * worked out when it is first asked for.
  */
 final class FloorShare implements DoubleSupplier {
-  private final Materials materials;
   private final List<FilledRun> line;
   private final double flowM3ps;
   private double share = Double.NaN;
 
-  FloorShare(Materials materials, List<FilledRun> line, double flowM3ps) {
-    this.materials = materials;
+  FloorShare(List<FilledRun> line, double flowM3ps) {
     this.line = line;
     this.flowM3ps = flowM3ps;
   }
@@ -36,7 +33,8 @@ final class FloorShare implements DoubleSupplier {
       LineMixture mixture = line.get(0).mixture();
       share =
           LaminarTransport.floorShare(
-              materials.parts(),
+              line.get(0).sand(),
+              line.get(0)::coreFallsMps,
               mixture.coarseFraction(),
               mixture.rheology(),
               mixture.liquidDensityKgM3(),

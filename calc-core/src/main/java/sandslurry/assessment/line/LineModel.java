@@ -79,7 +79,11 @@ public final class LineModel {
             .orElse(1);
     this.line =
         new FilledRun.Line(
-            materials, rule(design.criteria()), new PipeLiquids(), design.criteria().floorShare());
+            materials,
+            rule(design.criteria()),
+            new PipeLiquids(),
+            design.criteria().floorShare(),
+            materials.parts());
     this.filled = new HashMap<>();
     this.leastSafe = new HashMap<>();
   }
@@ -199,7 +203,7 @@ public final class LineModel {
   }
 
   private RunPoint alone(FilledRun run, double flowM3ps) {
-    return run.at(flowM3ps, new FloorShare(line.materials(), List.of(run), flowM3ps));
+    return run.at(flowM3ps, new FloorShare(List.of(run), flowM3ps));
   }
 
   /**
@@ -211,7 +215,7 @@ public final class LineModel {
    */
   public List<RunPoint> runs(double flowM3ps, double sandFraction) {
     List<FilledRun> runs = filled(sandFraction).runs();
-    FloorShare floorShare = new FloorShare(line.materials(), runs, flowM3ps);
+    FloorShare floorShare = new FloorShare(runs, flowM3ps);
     List<RunPoint> points = new ArrayList<>(runs.size());
     for (FilledRun run : runs) {
       points.add(run.at(flowM3ps, floorShare));

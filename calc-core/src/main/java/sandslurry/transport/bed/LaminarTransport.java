@@ -2,6 +2,7 @@ package sandslurry.transport.bed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.material.sand.Grain;
@@ -188,10 +189,27 @@ public final class LaminarTransport {
   }
 
   /**
+   * Fall of each class of a sand in the plug core, which is the same at any flow rate.
+   *
+   * @param sand the classes of the sand
+   * @param rheology the liquid
+   * @param densityKgM3 its density [kg/m3]
+   * @param model a settling law for Newtonian liquids
+   * @return velocities, 0 where the yield stress surely holds the grain [m/s]
+   */
+  public static double[] coreFallsMps(
+      List<Part> sand, Rheology rheology, double densityKgM3, SettlingVelocityModel model) {
+    return sand.stream()
+        .mapToDouble(part -> coreFallMps(part.grain(), rheology, densityKgM3, model))
+        .toArray();
+  }
+
+  /**
    * Share of the sand of a line that reaches its floor, or the foot of a climbing run, before the
    * outlet.
    *
    * @param sand the classes of the sand
+   * @param coreFallsMps {@link #coreFallsMps} of these classes, asked for where there is a plug
    * @param volumeFraction volume of all sand over volume of mixture
    * @param rheology the liquid
    * @param densityKgM3 its density [kg/m3]
@@ -203,6 +221,7 @@ public final class LaminarTransport {
    */
   public static double floorShare(
       List<Part> sand,
+      Supplier<double[]> coreFallsMps,
       double volumeFraction,
       Rheology rheology,
       double densityKgM3,
@@ -226,9 +245,11 @@ public final class LaminarTransport {
     for (LaminarPipeFlow flow : flows) {
       outside = Math.max(outside, 1 - flow.plugFlowShare());
     }
+    double[] cores = outside < 1 ? coreFallsMps.get() : new double[sand.size()];
     double total = 0;
-    for (Part part : sand) {
-      double core = outside < 1 ? coreFallMps(part.grain(), rheology, densityKgM3, model) : 0;
+    for (int k = 0; k < sand.size(); k++) {
+      Part part = sand.get(k);
+      double core = cores[k];
       double afloat = 1;
       double inPlug = 1;
       double fall = 0;

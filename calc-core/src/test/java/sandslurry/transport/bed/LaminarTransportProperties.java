@@ -74,8 +74,10 @@ class LaminarTransportProperties {
   }
 
   private static double floor(Grain grain, Rheology liquid, double flow, Run... runs) {
+    List<Part> sand = List.of(new Part(grain, 1));
     return LaminarTransport.floorShare(
-        List.of(new Part(grain, 1)),
+        sand,
+        () -> LaminarTransport.coreFallsMps(sand, liquid, 1020, SettlingVelocities.DEFAULT),
         0.1,
         liquid,
         1020,
