@@ -168,7 +168,7 @@ final class CarriedFindings extends FindingWriter {
 
   private void unknown(CarriedStream mode) {
     if (mode.stream().isEmpty()) {
-      found("stream-unknown", Severity.FAIL, Topic.PLUGGING, ELEMENT)
+      found("stream-unknown", Severity.FAIL, ELEMENT)
           .with("when", mode.when())
           .why("stream-unknown")
           .cure("mend-plant")
@@ -183,7 +183,7 @@ final class CarriedFindings extends FindingWriter {
         .max(Comparator.comparingDouble(CarriedFindings::solids))
         .ifPresent(
             mode ->
-                found("stream-too-thick", Severity.FAIL, Topic.PLUGGING, ELEMENT)
+                found("stream-too-thick", Severity.FAIL, ELEMENT)
                     .with("when", mode.when())
                     .with("solids", Kind.PERCENT, solids(mode))
                     .with("most", Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
@@ -212,7 +212,7 @@ final class CarriedFindings extends FindingWriter {
             .max(Comparator.comparingDouble(CarriedStream::flowM3ps))
             .filter(mode -> mode.flowM3ps() > most);
     if (greatest.isPresent()) {
-      found("stream-too-much", Severity.FAIL, Topic.DAY, ELEMENT)
+      found("stream-too-much", Severity.FAIL, ELEMENT)
           .with("flow", Kind.FLOW, greatest.get().flowM3ps())
           .with("when", greatest.get().when())
           .with("most", Kind.FLOW, most)
@@ -221,7 +221,7 @@ final class CarriedFindings extends FindingWriter {
           .add();
       return;
     }
-    found("stream-fits", Severity.PASS, Topic.DAY, ELEMENT)
+    found("stream-fits", Severity.PASS, ELEMENT)
         .with("volume", Kind.VOLUME, volume)
         .with("hours", Kind.HOURS, seconds)
         .why("stream-fits")

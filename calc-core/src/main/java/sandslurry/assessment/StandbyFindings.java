@@ -10,7 +10,6 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.OtherPumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -42,9 +41,9 @@ final class StandbyFindings extends FindingWriter {
     }
     if (spec.spares().isEmpty() && design.service().states().isPresent()) {
       if (spec.names().size() > 1) {
-        found("no-spare-others", Severity.NOTE, Topic.PUMP, "pump").add();
+        found("no-spare-others", Severity.NOTE, "pump").add();
       } else {
-        found("no-spare", Severity.NOTE, Topic.PUMP, "pump").add();
+        found("no-spare", Severity.NOTE, "pump").add();
       }
     }
   }
@@ -53,8 +52,8 @@ final class StandbyFindings extends FindingWriter {
     boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
     Found found =
         good
-            ? found("spare-carries", worst.severity(), Topic.PUMP, spare.name())
-            : found("spare-short", worst.severity(), Topic.PUMP, spare.name());
+            ? found("spare-carries", worst.severity(), spare.name())
+            : found("spare-short", worst.severity(), spare.name());
     found.with("state", worst.name()).with("reasons", units -> String.join("; ", worst.reasons()));
     worst.point().ifPresent(point -> found.with("flow", Kind.FLOW, point.flowM3ps()));
     if (worst.reasons().isEmpty()) {

@@ -25,7 +25,7 @@ class FindingsPageTest {
   private static final Pattern LITERAL = Pattern.compile("\"([a-z][\\w-]*)\"");
 
   /** Keys that say what a file is of. */
-  private static final Set<String> OF_FILE = Set.of("subject", "part");
+  private static final Set<String> OF_FILE = Set.of("subject", "part", "topic");
 
   private static final boolean RENEW = Boolean.getBoolean("findings.renew");
 
@@ -107,7 +107,8 @@ class FindingsPageTest {
       }
       List<String> unused = new ArrayList<>();
       for (String key : subject.sentences().keySet()) {
-        String used = key.replaceFirst("^(why|do|says)\\.", "").replaceFirst("\\.means$", "");
+        String used =
+            key.replaceFirst("^(why|do|says)\\.", "").replaceFirst("\\.(means|topic)$", "");
         if (!OF_FILE.contains(key) && !literals.contains(used)) {
           unused.add(key);
         }

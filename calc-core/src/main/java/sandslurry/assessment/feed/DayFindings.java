@@ -10,7 +10,6 @@ import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -53,10 +52,10 @@ public final class DayFindings extends FindingWriter {
     boolean allFit = longest.runningS() <= most;
     Found found =
         allFit
-            ? found("day", Severity.PASS, Topic.DAY, "pump")
+            ? found("day", Severity.PASS, "pump")
             : day.runningS() <= most
-                ? found("day-worst", Severity.CAUTION, Topic.DAY, "pump")
-                : found("day-short", Severity.FAIL, Topic.DAY, "pump");
+                ? found("day-worst", Severity.CAUTION, "pump")
+                : found("day-short", Severity.FAIL, "pump");
     found
         .with("state", day.state())
         .with("time", Kind.HOURS, day.runningS())
@@ -99,10 +98,10 @@ public final class DayFindings extends FindingWriter {
     boolean many = limit.isPresent() && starts > limit.getAsDouble();
     Found found =
         limit.isEmpty()
-            ? found("starts-open", Severity.NOTE, Topic.DAY, "starts")
+            ? found("starts-open", Severity.NOTE, "starts")
             : many
-                ? found("starts-many", Severity.CAUTION, Topic.DAY, "starts")
-                : found("starts", Severity.PASS, Topic.DAY, "starts");
+                ? found("starts-many", Severity.CAUTION, "starts")
+                : found("starts", Severity.PASS, "starts");
     found.with("state", often.state()).with("starts", Kind.STARTS, starts).why("starts");
     if (limit.isEmpty()) {
       found.why("starts-unknown");

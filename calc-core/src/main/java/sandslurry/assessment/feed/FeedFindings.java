@@ -7,7 +7,6 @@ import sandslurry.assessment.service.ServiceResult.PenFeed;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -50,7 +49,7 @@ public final class FeedFindings extends FindingWriter {
   }
 
   private Found found(String key, Severity severity, Screw screw) {
-    return found(key, severity, Topic.FEED, "screw").with("load", Kind.FLOW, screw.loadM3ps());
+    return found(key, severity, "screw").with("load", Kind.FLOW, screw.loadM3ps());
   }
 
   private void screw(Screw screw) {

@@ -7,7 +7,6 @@ import sandslurry.assessment.service.ServiceResult.GravityHour.Outcome;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.GravitySand;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -48,7 +47,7 @@ public final class GravityFindings extends FindingWriter {
   public List<Finding> of(GravityRun run) {
     if (run.runsOver()) {
       double more = Math.pow(run.mostM3ps() / run.conduit().greatestFlowM3ps(), 2);
-      found("gravity-overfull", Severity.FAIL, Topic.FEED, element)
+      found("gravity-overfull", Severity.FAIL, element)
           .with("flow", Kind.FLOW, run.mostM3ps())
           .with("greatest", Kind.FLOW, run.conduit().greatestFlowM3ps())
           .with("slope", Kind.PERCENT, run.conduit().slope() * more)
@@ -56,7 +55,7 @@ public final class GravityFindings extends FindingWriter {
           .cure("gravity-capacity")
           .add();
     } else if (run.deepest() > GravityRun.DEEP) {
-      found("gravity-deep", Severity.CAUTION, Topic.FEED, element)
+      found("gravity-deep", Severity.CAUTION, element)
           .with("flow", Kind.FLOW, run.mostM3ps())
           .with("depth", Kind.PERCENT, run.deepest())
           .with("deep", Kind.PERCENT, GravityRun.DEEP)
@@ -82,8 +81,7 @@ public final class GravityFindings extends FindingWriter {
    * @param time the stream at that time
    */
   public void unknown(CarriedStream time) {
-    Found found =
-        found("gravity-unknown", Severity.FAIL, Topic.FEED, element).with("when", time.when());
+    Found found = found("gravity-unknown", Severity.FAIL, element).with("when", time.when());
     time.stream()
         .ifPresentOrElse(
             stream ->
@@ -98,12 +96,12 @@ public final class GravityFindings extends FindingWriter {
 
   /** Finds that nothing ever flows in it. */
   public void idle() {
-    found("gravity-idle", Severity.NOTE, Topic.FEED, element).add();
+    found("gravity-idle", Severity.NOTE, element).add();
   }
 
   /** Finds that neither slope nor levels are given. */
   public void noLevels() {
-    found("gravity-no-levels", Severity.FAIL, Topic.FEED, element).cure("gravity-levels").add();
+    found("gravity-no-levels", Severity.FAIL, element).cure("gravity-levels").add();
   }
 
   /**
@@ -113,7 +111,7 @@ public final class GravityFindings extends FindingWriter {
    * @param mostM3ps its greatest flow rate [m3/s]
    */
   public void noSlope(Fall fall, double mostM3ps) {
-    found("gravity-no-slope", Severity.FAIL, Topic.FEED, element)
+    found("gravity-no-slope", Severity.FAIL, element)
         .with("available", Kind.LENGTH, fall.availableM())
         .with("flow", Kind.FLOW, mostM3ps)
         .with("from", fall.from())
@@ -153,7 +151,7 @@ public final class GravityFindings extends FindingWriter {
   }
 
   private Found found(String key, GravityHour hour) {
-    return found(key, hour.severity(), Topic.FEED, element)
+    return found(key, hour.severity(), element)
         .with("reynolds", Kind.NUMBER, hour.reynolds())
         .with("when", hour.when());
   }

@@ -7,7 +7,6 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
@@ -55,7 +54,7 @@ public final class LaneFindings extends FindingWriter {
    */
   public static Finding tooThick(UnitSystem units, double sandFraction) {
     return Messages.of(LaneFindings.class)
-        .found(units, "too-thick", Severity.FAIL, Topic.LANE, ELEMENT)
+        .found(units, "too-thick", Severity.FAIL, ELEMENT)
         .with("sand", Kind.PERCENT, sandFraction)
         .with("limit", Kind.PERCENT, Materials.THICKEST)
         .why("too-thick")
@@ -77,7 +76,7 @@ public final class LaneFindings extends FindingWriter {
   }
 
   private Found found(String key, Severity severity) {
-    return found(key, severity, Topic.LANE, ELEMENT);
+    return found(key, severity, ELEMENT);
   }
 
   private void capture() {

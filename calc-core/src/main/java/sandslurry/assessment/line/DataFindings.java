@@ -10,7 +10,6 @@ import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.criteria.Criteria;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
@@ -71,7 +70,7 @@ public final class DataFindings {
   }
 
   private static Found found(UnitSystem units, String key, Severity severity, String element) {
-    return Messages.of(DataFindings.class).found(units, key, severity, Topic.DATA, element);
+    return Messages.of(DataFindings.class).found(units, key, severity, element);
   }
 
   /** A pass by criteria weaker than usual is none; each of them is named. */

@@ -11,7 +11,6 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -95,13 +94,13 @@ public final class LineFindings extends FindingWriter {
   private void oneFlow() {
     double least = design.flow().orElseThrow().minimumM3ps();
     if (!design.flow().orElseThrow().extremes().minimumGiven()) {
-      found("minimum-missing", Severity.CAUTION, Topic.DATA, "flow")
+      found("minimum-missing", Severity.CAUTION, "flow")
           .with("least", Kind.FLOW, least)
           .why("design-judged")
           .cure("give-minimum-rate")
           .add();
     } else if (least == design.flow().orElseThrow().designM3ps()) {
-      found("minimum-is-design", Severity.NOTE, Topic.DATA, "flow")
+      found("minimum-is-design", Severity.NOTE, "flow")
           .with("least", Kind.FLOW, least)
           .why("one-flow")
           .cure("give-minimum")
@@ -121,7 +120,7 @@ public final class LineFindings extends FindingWriter {
             .flatMap(PumpSpec::piston)
             .filter(piston -> piston.pulsation().isEmpty())
             .isPresent()) {
-      found("cylinders-missing", Severity.CAUTION, Topic.PLUGGING, "pump")
+      found("cylinders-missing", Severity.CAUTION, "pump")
           .why("strokes")
           .cure("give-cylinders")
           .add();
@@ -142,8 +141,8 @@ public final class LineFindings extends FindingWriter {
     }
     Found found =
         grain >= bore
-            ? found("grains-too-large", Severity.FAIL, Topic.PLUGGING, point.run().name())
-            : found("grains-lock", Severity.CAUTION, Topic.PLUGGING, point.run().name());
+            ? found("grains-too-large", Severity.FAIL, point.run().name())
+            : found("grains-lock", Severity.CAUTION, point.run().name());
     found
         .with("oversize", Kind.PERCENT, OVERSIZE_SHARE)
         .with("grain", Kind.GRAIN, grain)
@@ -165,7 +164,7 @@ public final class LineFindings extends FindingWriter {
     if (!(head < 0)) {
       return;
     }
-    found("gravity-drives-more", Severity.CAUTION, Topic.DATA, "flow")
+    found("gravity-drives-more", Severity.CAUTION, "flow")
         .with("case", most.flowCase().words())
         .with("flow", Kind.FLOW, most.flowM3ps())
         .with("excessHead", Kind.HEAD, -head)
@@ -181,7 +180,7 @@ public final class LineFindings extends FindingWriter {
     }
     boolean byRate = design.mixture().orElseThrow().isByRate();
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
-    found("too-thick", Severity.FAIL, Topic.PLUGGING, "line")
+    found("too-thick", Severity.FAIL, "line")
         .with("sand", Kind.PERCENT, materials.sandFraction(least))
         .with("thickest", Kind.PERCENT, Materials.THICKEST)
         .with("packed", Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
@@ -207,8 +206,8 @@ public final class LineFindings extends FindingWriter {
     String name = point.run().name();
     Found found =
         over
-            ? found("wear-over", Severity.CAUTION, Topic.WEAR, name)
-            : found("wear-faster", Severity.NOTE, Topic.WEAR, name);
+            ? found("wear-over", Severity.CAUTION, name)
+            : found("wear-faster", Severity.NOTE, name);
     found
         .with("case", state.flowCase().words())
         .with("velocity", Kind.VELOCITY, point.velocityMps());
@@ -265,7 +264,7 @@ public final class LineFindings extends FindingWriter {
   private void rating(RunSpec run, double greatest, FlowCase flowCase) {
     OptionalDouble rating = run.ratingPa(materials.warmestK());
     if (rating.isEmpty()) {
-      found("no-rating", Severity.NOTE, Topic.PRESSURE, run.name())
+      found("no-rating", Severity.NOTE, run.name())
           .with("greatest", Kind.PRESSURE, greatest)
           .with("case", flowCase.words())
           .why("no-rating")
@@ -277,10 +276,10 @@ public final class LineFindings extends FindingWriter {
     boolean much = greatest > allowed;
     Found found =
         greatest > rating.getAsDouble()
-            ? found("pressure-over", Severity.FAIL, Topic.PRESSURE, run.name())
+            ? found("pressure-over", Severity.FAIL, run.name())
             : much
-                ? found("pressure-high", Severity.CAUTION, Topic.PRESSURE, run.name())
-                : found("pressure-within", Severity.PASS, Topic.PRESSURE, run.name());
+                ? found("pressure-high", Severity.CAUTION, run.name())
+                : found("pressure-within", Severity.PASS, run.name());
     found
         .with("case", flowCase.words())
         .with("greatest", Kind.PRESSURE, greatest)
@@ -302,8 +301,8 @@ public final class LineFindings extends FindingWriter {
     double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
     Found found =
         least < boils
-            ? found("column-breaks", Severity.FAIL, Topic.PRESSURE, run.name())
-            : found("vacuum", Severity.CAUTION, Topic.PRESSURE, run.name());
+            ? found("column-breaks", Severity.FAIL, run.name())
+            : found("vacuum", Severity.CAUTION, run.name());
     double density = materials.mixtureDensityKgM3(states.get(0).sandFraction());
     found
         .with("case", flowCase.words())

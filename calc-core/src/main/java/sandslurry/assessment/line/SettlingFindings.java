@@ -12,7 +12,6 @@ import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -107,7 +106,7 @@ final class SettlingFindings extends FindingWriter {
     State state = worst(worst.states(), index);
     RunPoint point = state.runs().get(index);
     if (point.deposition().isEmpty()) {
-      found("no-sand", Severity.PASS, Topic.PLUGGING, point.run().name())
+      found("no-sand", Severity.PASS, point.run().name())
           .with("fines", Kind.GRAIN, Gradation.FINES_BOUNDARY_M)
           .why("no-sand")
           .add();
@@ -129,10 +128,10 @@ final class SettlingFindings extends FindingWriter {
         switch (judged.outcome()) {
           case BELOW_LIMIT ->
               judged.lifting()
-                  ? found("not-lifted", point.severity(), Topic.PLUGGING, name)
-                  : found("below-limit", point.severity(), Topic.PLUGGING, name);
-          case WITHIN_MARGIN -> found("within-margin", Severity.CAUTION, Topic.PLUGGING, name);
-          default -> found("correlations-disagree", Severity.CAUTION, Topic.PLUGGING, name);
+                  ? found("not-lifted", point.severity(), name)
+                  : found("below-limit", point.severity(), name);
+          case WITHIN_MARGIN -> found("within-margin", Severity.CAUTION, name);
+          default -> found("correlations-disagree", Severity.CAUTION, name);
         };
     turbulent(found, state, point, warmth);
     if (judged.outcome() == Outcome.MODELS_DISAGREE) {
@@ -159,8 +158,8 @@ final class SettlingFindings extends FindingWriter {
     String name = point.run().name();
     Found found =
         worse.isPresent()
-            ? found("clear-at-temperature", Severity.CAUTION, Topic.PLUGGING, name)
-            : found("clear", Severity.PASS, Topic.PLUGGING, name);
+            ? found("clear-at-temperature", Severity.CAUTION, name)
+            : found("clear", Severity.PASS, name);
     turbulent(found, state, point, warmth);
     if (around.size() >= 2) {
       overTemperatures(found, around.get(0), around.get(1), index);
@@ -250,8 +249,7 @@ final class SettlingFindings extends FindingWriter {
   private void notTurbulent(int index, State state, Optional<Warmth> warmth) {
     RunPoint point = state.runs().get(index);
     SandCarriage carriage = point.carriage().orElseThrow();
-    Found found =
-        found(withoutEddies(point, carriage), point.severity(), Topic.PLUGGING, point.run().name());
+    Found found = found(withoutEddies(point, carriage), point.severity(), point.run().name());
     at(found, state, point, warmth);
     found.why(warmth.isPresent() ? "at-temperature" : "at");
     carriage(found, carriage);

@@ -16,7 +16,6 @@ import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.design.Design;
 import sandslurry.diagnosis.Bracket;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -47,7 +46,7 @@ public final class ObservedFindings extends FindingWriter {
    */
   public List<Finding> all() {
     for (String run : result.settling()) {
-      found("settles", Severity.FAIL, Topic.OBSERVED, run)
+      found("settles", Severity.FAIL, run)
           .with("flow", Kind.FLOW, result.line().flowM3ps())
           .why("settles")
           .cure("flow")
@@ -66,9 +65,9 @@ public final class ObservedFindings extends FindingWriter {
     LineCheck check = result.line();
     Found found =
         switch (check.agreement()) {
-          case AS_CALCULATED -> found("as-clean", Severity.PASS, Topic.OBSERVED, "line");
-          case MORE -> found("more", Severity.CAUTION, Topic.OBSERVED, "line").cure("gauge");
-          case LESS -> found("less", Severity.CAUTION, Topic.OBSERVED, "line").cure("leak");
+          case AS_CALCULATED -> found("as-clean", Severity.PASS, "line");
+          case MORE -> found("more", Severity.CAUTION, "line").cure("gauge");
+          case LESS -> found("less", Severity.CAUTION, "line").cure("leak");
         };
     found
         .with("read", Kind.PRESSURE, check.pressurePa())
@@ -96,7 +95,7 @@ public final class ObservedFindings extends FindingWriter {
     switch (explained.cause()) {
       case BED -> {
         Found found =
-            found("bed", Severity.CAUTION, Topic.OBSERVED, "line")
+            found("bed", Severity.CAUTION, "line")
                 .with("depth", Kind.DEPTH, depthM(values.value()))
                 .with("low", Kind.DEPTH, depthM(values.low()))
                 .with("high", Kind.DEPTH, depthM(values.high()))
@@ -108,8 +107,8 @@ public final class ObservedFindings extends FindingWriter {
       case LIQUID -> {
         Found found =
             values.value() >= 1
-                ? found("thicker", Severity.NOTE, Topic.OBSERVED, "line")
-                : found("thinner", Severity.NOTE, Topic.OBSERVED, "line");
+                ? found("thicker", Severity.NOTE, "line")
+                : found("thinner", Severity.NOTE, "line");
         found
             .with("factor", Kind.NUMBER, values.value())
             .with("low", Kind.NUMBER, values.low())
@@ -123,7 +122,7 @@ public final class ObservedFindings extends FindingWriter {
         found.add();
       }
       case ROUGHNESS ->
-          found("rough", Severity.NOTE, Topic.OBSERVED, "line")
+          found("rough", Severity.NOTE, "line")
               .with("roughness", Kind.DEPTH, values.value())
               .with("low", Kind.DEPTH, values.low())
               .with("high", Kind.DEPTH, values.high())
@@ -145,7 +144,7 @@ public final class ObservedFindings extends FindingWriter {
   }
 
   private void littleSand(Explained bed) {
-    found("too-little-sand", Severity.NOTE, Topic.OBSERVED, "line")
+    found("too-little-sand", Severity.NOTE, "line")
         .with("low", Kind.DEPTH, depthM(bed.values().orElseThrow().low()))
         .why("too-little-sand")
         .add();
@@ -158,7 +157,7 @@ public final class ObservedFindings extends FindingWriter {
       return;
     }
     Found found =
-        found("undecided", Severity.NOTE, Topic.OBSERVED, "line")
+        found("undecided", Severity.NOTE, "line")
             .with(
                 "causes",
                 result.possible().stream()
@@ -209,11 +208,11 @@ public final class ObservedFindings extends FindingWriter {
     Found found =
         lacks
             ? piston
-                ? found("piston-worn", Severity.CAUTION, Topic.OBSERVED, "pump")
-                : found("pump-worn", Severity.CAUTION, Topic.OBSERVED, "pump")
+                ? found("piston-worn", Severity.CAUTION, "pump")
+                : found("pump-worn", Severity.CAUTION, "pump")
             : more
-                ? found("pump-more", Severity.CAUTION, Topic.OBSERVED, "pump").cure("pump-more")
-                : found("pump-as-new", Severity.PASS, Topic.OBSERVED, "pump");
+                ? found("pump-more", Severity.CAUTION, "pump").cure("pump-more")
+                : found("pump-as-new", Severity.PASS, "pump");
     found
         .with("wear", Kind.PERCENT, Math.abs(wear.value()))
         .with("low", Kind.PERCENT, Math.abs(lacks ? wear.low() : wear.high()))
@@ -235,7 +234,7 @@ public final class ObservedFindings extends FindingWriter {
 
   private void filling(Filling filling) {
     Found found =
-        found("fills", Severity.NOTE, Topic.OBSERVED, "line")
+        found("fills", Severity.NOTE, "line")
             .with("sand", Kind.MASS, filling.sandKg())
             .with("least", Kind.TIME, filling.leastS())
             .why("fills");

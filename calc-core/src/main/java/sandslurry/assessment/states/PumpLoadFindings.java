@@ -11,7 +11,6 @@ import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -74,11 +73,11 @@ public final class PumpLoadFindings extends FindingWriter {
     double factor = motor.serviceFactor();
     Found found;
     if (pump.shaftW() <= rating) {
-      found = found("motor-covers", Severity.PASS, Topic.PUMP, "motor");
+      found = found("motor-covers", Severity.PASS, "motor");
     } else if (pump.shaftW() <= rating * factor) {
-      found = found("motor-service-factor", Severity.CAUTION, Topic.PUMP, "motor").cure("motor");
+      found = found("motor-service-factor", Severity.CAUTION, "motor").cure("motor");
     } else {
-      found = found("motor-overloaded", Severity.FAIL, Topic.PUMP, "motor").cure("motor");
+      found = found("motor-overloaded", Severity.FAIL, "motor").cure("motor");
     }
     found
         .with("pump", pump.name())
@@ -134,17 +133,17 @@ public final class PumpLoadFindings extends FindingWriter {
 
   private Found region(Loaded least, Loaded most, boolean preferred) {
     if (!least.place().allowable()) {
-      return found("below-minimum-flow", Severity.CAUTION, Topic.PUMP, least.at().pump().name())
+      return found("below-minimum-flow", Severity.CAUTION, least.at().pump().name())
           .with("best", Kind.FLOW, least.flowM3ps() / least.region().preferredLow())
           .cure("smaller-pump");
     }
     if (!most.place().allowable()) {
-      return found("outside-region", Severity.CAUTION, Topic.PUMP, most.at().pump().name())
+      return found("outside-region", Severity.CAUTION, most.at().pump().name())
           .with("best", Kind.FLOW, most.flowM3ps() / most.region().preferredHigh())
           .cure("larger-pump");
     }
     return preferred
-        ? found("preferred-region", Severity.PASS, Topic.PUMP, "pump")
-        : found("allowable-region", Severity.NOTE, Topic.PUMP, "pump");
+        ? found("preferred-region", Severity.PASS, "pump")
+        : found("allowable-region", Severity.NOTE, "pump");
   }
 }

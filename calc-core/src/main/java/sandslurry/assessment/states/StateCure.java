@@ -9,7 +9,6 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
@@ -31,8 +30,7 @@ public final class StateCure {
       return "";
     }
     Found found =
-        Messages.of(StateCure.class)
-            .found(design.units(), "worst-state", Severity.NOTE, Topic.STATES, "line");
+        Messages.of(StateCure.class).found(design.units(), "worst-state", Severity.NOTE, "line");
     if (state.model().isEmpty()) {
       return text(found, design.pump().isPresent() ? "another-pump" : "keep-out-of-state");
     }

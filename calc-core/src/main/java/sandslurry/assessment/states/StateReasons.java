@@ -10,7 +10,6 @@ import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
@@ -31,9 +30,7 @@ final class StateReasons {
 
   private Found add(Severity severity, String clause) {
     Found reason =
-        Messages.of(StateReasons.class)
-            .found(units, "worst-state", severity, Topic.STATES, "line")
-            .why(clause);
+        Messages.of(StateReasons.class).found(units, "worst-state", severity, "line").why(clause);
     reasons.add(reason);
     return reason;
   }

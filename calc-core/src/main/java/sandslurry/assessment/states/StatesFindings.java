@@ -10,7 +10,6 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -63,8 +62,8 @@ public final class StatesFindings extends FindingWriter {
     boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
     Found found =
         good
-            ? found("all-states", worst.severity(), Topic.STATES, "states")
-            : found("worst-state", worst.severity(), Topic.STATES, worst.name());
+            ? found("all-states", worst.severity(), "states")
+            : found("worst-state", worst.severity(), worst.name());
     found.with("count", String.valueOf(named.size())).with("state", worst.name());
     List<String> reasons = worst.reasons();
     if (!good) {
@@ -117,7 +116,7 @@ public final class StatesFindings extends FindingWriter {
       return;
     }
     Found found =
-        found("worn-settles", Severity.CAUTION, Topic.STATES, worn.result().name())
+        found("worn-settles", Severity.CAUTION, worn.result().name())
             .with("wear", Kind.PERCENT, StatesEvaluation.COMMON_WEAR);
     if (point.isPresent()) {
       at(found, point.get()).why("worn-settles");

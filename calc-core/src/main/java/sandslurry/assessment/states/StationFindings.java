@@ -18,7 +18,6 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -80,12 +79,12 @@ public final class StationFindings extends FindingWriter {
     Found found;
     if (row.severity().compareTo(judged.severity()) > 0) {
       found =
-          found("derating-lowers", Severity.CAUTION, Topic.PUMP, DERATING)
+          found("derating-lowers", Severity.CAUTION, DERATING)
               .cure(row.toPassMps().isPresent() ? "derated-flow" : "derated-head");
     } else if (row.severity().compareTo(Severity.PASS) <= 0) {
-      found = found("derating-carries", Severity.PASS, Topic.PUMP, DERATING);
+      found = found("derating-carries", Severity.PASS, DERATING);
     } else {
-      found = found("derating-differs", Severity.NOTE, Topic.PUMP, DERATING);
+      found = found("derating-differs", Severity.NOTE, DERATING);
     }
     band(found, row);
     found.with("judgedBy", units -> by(judged)).add();
@@ -142,7 +141,7 @@ public final class StationFindings extends FindingWriter {
             .map(PumpInState::pump)
             .reduce((a, b) -> a.headM() >= b.headM() ? a : b)
             .orElseThrow();
-    found("shut-off", Severity.CAUTION, Topic.PUMP, name)
+    found("shut-off", Severity.CAUTION, name)
         .with("states", units -> quoted(states))
         .with("head", Kind.HEAD, worst.headM())
         .with("shutOff", Kind.HEAD, worst.shutOffM())
@@ -169,7 +168,7 @@ public final class StationFindings extends FindingWriter {
     }
     high.forEach(
         (name, inlet) ->
-            found("high-suction-energy", Severity.NOTE, Topic.PUMP, name)
+            found("high-suction-energy", Severity.NOTE, name)
                 .with("speed", Kind.NUMBER, inlet.specificSpeed())
                 .with("reliable", Kind.NUMBER, RELIABLE_SUCTION_SPEED)
                 .with("grade", inlet.energy().grade().words())
@@ -194,7 +193,7 @@ public final class StationFindings extends FindingWriter {
             .map(RunningPump::name)
             .collect(Collectors.joining(", "));
     if (sand && spec.impellerM().isPresent() && !borrowed.isEmpty()) {
-      found("impeller-not-given", Severity.NOTE, Topic.PUMP, borrowed)
+      found("impeller-not-given", Severity.NOTE, borrowed)
           .with("impeller", Kind.BORE, spec.impellerM().get())
           .why("impeller-not-given")
           .add();

@@ -8,7 +8,6 @@ import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -75,18 +74,15 @@ public final class SuctionFindings extends FindingWriter {
 
   private Found sand(SuctionPoint point, double passMps) {
     if (point.severity() == Severity.PASS) {
-      return found("suction-moves", point.severity(), Topic.PLUGGING, "suction");
+      return found("suction-moves", point.severity(), "suction");
     }
     if (point.velocityMps() < passMps) {
-      return found("suction-settles", point.severity(), Topic.PLUGGING, "suction")
-          .cure("narrow-suction");
+      return found("suction-settles", point.severity(), "suction").cure("narrow-suction");
     }
     if (point.toPassMps().isEmpty()) {
-      return found("suction-settles", point.severity(), Topic.PLUGGING, "suction")
-          .cure("dilute-suction");
+      return found("suction-settles", point.severity(), "suction").cure("dilute-suction");
     }
-    return found("suction-unknown", point.severity(), Topic.PLUGGING, "suction")
-        .cure("short-suction");
+    return found("suction-unknown", point.severity(), "suction").cure("short-suction");
   }
 
   private static String why(SuctionPoint point) {
@@ -114,7 +110,7 @@ public final class SuctionFindings extends FindingWriter {
   }
 
   private void notGiven(PumpInState at, Severity severity) {
-    found("npsh-not-given", severity, Topic.PUMP, at.pump().name())
+    found("npsh-not-given", severity, at.pump().name())
         .with("state", at.state().name())
         .with("flow", Kind.FLOW, at.pump().flowM3ps())
         .with("available", Kind.HEAD, suction(at).availableM())
@@ -130,11 +126,11 @@ public final class SuctionFindings extends FindingWriter {
     double needed = point.margin().neededM(required);
     Found found;
     if (point.availableM() < required) {
-      found = found("cavitates", Severity.FAIL, Topic.PUMP, pump).cure("raise-pit");
+      found = found("cavitates", Severity.FAIL, pump).cure("raise-pit");
     } else if (point.availableM() < needed) {
-      found = found("npsh-margin-short", Severity.CAUTION, Topic.PUMP, pump).cure("raise-pit");
+      found = found("npsh-margin-short", Severity.CAUTION, pump).cure("raise-pit");
     } else {
-      found = found("npsh-covers", Severity.PASS, Topic.PUMP, pump);
+      found = found("npsh-covers", Severity.PASS, pump);
     }
     found
         .with("state", scant.state().name())

@@ -16,7 +16,6 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -82,7 +81,7 @@ public final class PumpFindings extends FindingWriter {
   }
 
   private Found found(String key, Severity severity) {
-    return found(key, severity, Topic.PUMP, ELEMENT);
+    return found(key, severity, ELEMENT);
   }
 
   private double designFlow() {
@@ -191,7 +190,7 @@ public final class PumpFindings extends FindingWriter {
     for (RunSpec run : design.route().orElseThrow().runs()) {
       OptionalDouble rating = run.ratingPa(materials.warmestK());
       if (rating.isPresent() && rating.getAsDouble() < pressure) {
-        found("blocked-line", piston ? Severity.FAIL : Severity.CAUTION, Topic.PRESSURE, run.name())
+        found("blocked-line", piston ? Severity.FAIL : Severity.CAUTION, run.name())
             .with("blocked", Kind.PRESSURE, pressure)
             .with("rating", Kind.PRESSURE, rating.getAsDouble())
             .why(piston ? "blocked-piston" : "blocked")

@@ -7,7 +7,6 @@ import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.assessment.stop.StopResult.OverBed;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -36,10 +35,7 @@ public final class LineFlushFindings extends FindingWriter {
    */
   public List<Finding> all() {
     if (stop.flush().isEmpty()) {
-      found("flush-none", Severity.CAUTION, Topic.STOP, "line")
-          .why("flush-none")
-          .cure("clean-outs")
-          .add();
+      found("flush-none", Severity.CAUTION, "line").why("flush-none").cure("clean-outs").add();
       return findings;
     }
     FlushNeed need = stop.flush().get();
@@ -54,7 +50,7 @@ public final class LineFlushFindings extends FindingWriter {
   }
 
   private Found flush(String key, Severity severity) {
-    return found(key, severity, Topic.STOP, "flush");
+    return found(key, severity, "flush");
   }
 
   private Found judged(FlushNeed need, FlushFlow supply) {

@@ -7,7 +7,6 @@ import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -45,7 +44,7 @@ public final class PulsationFindings extends FindingWriter {
   }
 
   private Found pulse(String key, Severity severity, String run) {
-    return found(key, severity, Topic.PLUGGING, run);
+    return found(key, severity, run);
   }
 
   private void pulse(Pulse pulse) {
@@ -92,7 +91,7 @@ public final class PulsationFindings extends FindingWriter {
             ? "vessel-damps"
             : vessel.damps() ? "vessel-weak" : vessel.fills() ? "vessel-small" : "vessel-swings";
     Found found =
-        found(key, good ? Severity.PASS : Severity.CAUTION, Topic.PRESSURE, "air vessel")
+        found(key, good ? Severity.PASS : Severity.CAUTION, "air vessel")
             .with("gas", Kind.SMALL_VOLUME, vessel.gasM3())
             .with("gasPressure", Kind.PRESSURE, vessel.absolutePa())
             .with("own", Kind.STROKES, vessel.ownPs())
@@ -141,7 +140,7 @@ public final class PulsationFindings extends FindingWriter {
   }
 
   private Found relief(String key, Severity severity) {
-    return found(key, severity, Topic.PRESSURE, "pump");
+    return found(key, severity, "pump");
   }
 
   private void reliefCure(Found found, boolean rated) {

@@ -11,7 +11,6 @@ import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -83,10 +82,6 @@ public final class StopFindings extends FindingWriter {
     stop.plugs().stream().filter(Plug::fills).forEach(this::plug);
     restart();
     return findings;
-  }
-
-  private Found found(String key, Severity severity, String element) {
-    return found(key, severity, Topic.STOP, element);
   }
 
   private void bed() {

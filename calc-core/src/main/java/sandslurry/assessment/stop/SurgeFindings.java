@@ -3,7 +3,6 @@ package sandslurry.assessment.stop;
 import java.util.List;
 import sandslurry.assessment.stop.SurgeResult.LowWave;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -41,7 +40,7 @@ public final class SurgeFindings extends FindingWriter {
   }
 
   private Found found(String key, Severity severity, SurgeResult surge) {
-    return found(key, severity, Topic.PRESSURE, surge.run());
+    return found(key, severity, surge.run());
   }
 
   private void rise(SurgeResult surge) {

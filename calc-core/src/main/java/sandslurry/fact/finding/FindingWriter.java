@@ -26,13 +26,41 @@ public abstract class FindingWriter {
   /**
    * Begins a finding; it counts when it is added.
    *
+   * @param key its key in the message file of this subject, which says what it is about
+   * @param severity how grave it is
+   * @param element the part concerned
+   * @return the finding, to be given its values and clauses
+   */
+  public final Found found(String key, Severity severity, String element) {
+    Messages messages = Messages.of(getClass());
+    return found(key, severity, messages.topic(key), element);
+  }
+
+  /**
+   * Begins a pass, or something graver.
+   *
+   * @param pass key of the pass
+   * @param other key of the other
+   * @param passes which of them it is
+   * @param severity how grave the other is
+   * @param element the part concerned
+   * @return the finding, to be given its values and clauses
+   */
+  public final Found found(
+      String pass, String other, boolean passes, Severity severity, String element) {
+    return found(passes ? pass : other, passes ? Severity.PASS : severity, element);
+  }
+
+  /**
+   * Begins a finding that may be about one thing or another.
+   *
    * @param key its key in the message file of this subject
    * @param severity how grave it is
    * @param topic what it is about
    * @param element the part concerned
    * @return the finding, to be given its values and clauses
    */
-  protected final Found found(String key, Severity severity, Topic topic, String element) {
+  public final Found found(String key, Severity severity, Topic topic, String element) {
     return new Found(Messages.of(getClass()), units, key, severity, topic, element, findings::add);
   }
 

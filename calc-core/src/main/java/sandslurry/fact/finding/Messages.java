@@ -5,6 +5,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
@@ -19,7 +20,8 @@ import sandslurry.units.UnitSystem;
  * findings.properties} beside its classes.
  *
  * <p>A key without a dot is a finding and what it says; with {@code .means} after it, what it means
- * and when it comes. {@code why.} and {@code do.} begin the clauses of reasons and cures, which the
+ * and when it comes, and with {@code .topic} what it is about where that is not the {@code topic}
+ * of the file. {@code why.} and {@code do.} begin the clauses of reasons and cures, which the
  * findings of a subject share, {@code says.} what stands elsewhere. {@code {name}} holds the place
  * of a value, {@code {name:up}} rounded up, {@code {name:down}} rounded down, {@code {name:number}}
  * without its unit, {@code {name:duration}} a time in the unit that suits its size, {@code
@@ -67,12 +69,17 @@ public final class Messages {
    * @param units the units that the design is read in
    * @param key its key in this file
    * @param severity how grave it is
-   * @param topic what it is about
    * @param element the part concerned
    * @return the finding, to be given its values and clauses
    */
-  public Found found(UnitSystem units, String key, Severity severity, Topic topic, String element) {
-    return new Found(this, units, key, severity, topic, element, finding -> {});
+  public Found found(UnitSystem units, String key, Severity severity, String element) {
+    return new Found(this, units, key, severity, topic(key), element, finding -> {});
+  }
+
+  /** What a finding is about: its own topic, or that of the file. */
+  Topic topic(String key) {
+    String topic = sentences.getProperty(key + ".topic", sentences.getProperty("topic", ""));
+    return Topic.valueOf(topic.toUpperCase(Locale.ROOT));
   }
 
   /**

@@ -1,9 +1,7 @@
 package sandslurry.plant.unit;
 
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
-import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.units.Kind;
@@ -18,33 +16,6 @@ public abstract class PlantTopicWriter extends FindingWriter {
    */
   protected PlantTopicWriter(UnitSystem units) {
     super(units);
-  }
-
-  /**
-   * Begins a finding on a part of the plant.
-   *
-   * @param key its key in the message file of this subject
-   * @param severity how grave it is
-   * @param element the part concerned
-   * @return the finding, to be given its values and clauses
-   */
-  protected final Found found(String key, Severity severity, String element) {
-    return found(key, severity, Topic.PLANT, element);
-  }
-
-  /**
-   * Begins a pass, or something graver.
-   *
-   * @param pass key of the pass
-   * @param other key of the other
-   * @param passes which of them it is
-   * @param severity how grave the other is
-   * @param element the part concerned
-   * @return the finding, to be given its values and clauses
-   */
-  protected final Found found(
-      String pass, String other, boolean passes, Severity severity, String element) {
-    return found(passes ? pass : other, passes ? Severity.PASS : severity, element);
   }
 
   /**

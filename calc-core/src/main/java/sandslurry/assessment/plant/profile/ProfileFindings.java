@@ -2,7 +2,6 @@ package sandslurry.assessment.plant.profile;
 
 import java.util.List;
 import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
@@ -37,7 +36,7 @@ public final class ProfileFindings extends FindingWriter {
    */
   public List<Finding> all() {
     if (profile.circular()) {
-      found("circle", Severity.FAIL, Topic.PLANT, "hydraulic profile").cure("pump-circle").add();
+      found("circle", Severity.FAIL, "hydraulic profile").cure("pump-circle").add();
     }
     profile.falls().forEach(this::fall);
     profile.risesM().forEach(this::follows);
@@ -46,9 +45,7 @@ public final class ProfileFindings extends FindingWriter {
   }
 
   private Found stream(String key, Severity severity, String stream, String from, String to) {
-    return found(key, severity, Topic.PLANT, "stream \"" + stream + "\"")
-        .with("from", from)
-        .with("to", to);
+    return found(key, severity, "stream \"" + stream + "\"").with("from", from).with("to", to);
   }
 
   private void fall(Fall fall) {
@@ -99,7 +96,7 @@ public final class ProfileFindings extends FindingWriter {
   /** A unit whose own falls are enough, but not once what it feeds has risen. */
   private void follows(String unit, double riseM) {
     if (profile.falls().stream().allMatch(f -> !f.from().equals(unit) || f.enough())) {
-      Found found = found("rises", Severity.CAUTION, Topic.PLANT, unit);
+      Found found = found("rises", Severity.CAUTION, unit);
       rise(found, unit);
       found.add();
     }
