@@ -49,6 +49,7 @@ public final class NonNewtonianFriction {
   private final double scale;
   private final double laminarBelowMps;
   private final double turbulentAboveMps;
+  private Known last;
 
   /**
    * Friction at one velocity.
@@ -82,6 +83,9 @@ public final class NonNewtonianFriction {
       return wallStressPa / wallShearRatePs;
     }
   }
+
+  /** The friction at a velocity, kept since the runs of one pipe ask for it one after the other. */
+  private record Known(double velocityMps, Friction friction) {}
 
   /**
    * A liquid in a pipe.
@@ -174,6 +178,15 @@ public final class NonNewtonianFriction {
     if (!(velocityMps >= 0 && Double.isFinite(velocityMps))) {
       throw new IllegalArgumentException("velocity must be >= 0 but was " + velocityMps + " m/s");
     }
+    Known known = last;
+    if (known == null || known.velocityMps() != velocityMps) {
+      known = new Known(velocityMps, found(velocityMps));
+      last = known;
+    }
+    return known.friction();
+  }
+
+  private Friction found(double velocityMps) {
     if (velocityMps == 0) {
       double stress = rheology.yieldStressPa();
       return friction(stress, 0, Regime.LAMINAR, "start from rest");
