@@ -6,7 +6,6 @@ import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import javax.swing.Timer;
 import sandslurry.design.document.DesignDocument;
 
@@ -16,13 +15,7 @@ final class Autosave {
 
   private final FormModel model;
   private final Recovery recovery;
-  private final ExecutorService writer =
-      Executors.newSingleThreadExecutor(
-          task -> {
-            Thread thread = new Thread(task, "autosave");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ExecutorService writer = BackgroundEvaluation.worker("autosave");
   private final Timer pause = new Timer(PAUSE_MS, event -> keep());
   private DesignDocument last;
 

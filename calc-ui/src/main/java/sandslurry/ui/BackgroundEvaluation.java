@@ -18,13 +18,7 @@ import sandslurry.design.Design;
 final class BackgroundEvaluation implements Evaluator {
   private static final int PAUSE_MS = 150;
 
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          task -> {
-            Thread thread = new Thread(task, "evaluation");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ExecutorService worker = worker("evaluation");
   private final Function<Design, Assessment> evaluation;
   private int newest;
   private Timer pause;
@@ -37,6 +31,16 @@ final class BackgroundEvaluation implements Evaluator {
    */
   BackgroundEvaluation(Function<Design, Assessment> evaluation) {
     this.evaluation = evaluation;
+  }
+
+  /** One thread that does not keep the program from ending. */
+  static ExecutorService worker(String name) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          return thread;
+        });
   }
 
   @Override

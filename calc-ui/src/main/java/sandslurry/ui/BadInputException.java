@@ -9,8 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.DesignTextException;
+import sandslurry.design.document.Problem;
 import sandslurry.units.ShownText;
 
 /** An input that cannot be used; the message is all that a person needs. */
@@ -19,6 +22,16 @@ final class BadInputException extends Exception {
 
   BadInputException(String message) {
     super(ShownText.lines(message));
+  }
+
+  /** Refuses what has problems, each on a line of its own. */
+  static void check(List<Problem> problems) throws BadInputException {
+    if (!problems.isEmpty()) {
+      throw new BadInputException(
+          problems.stream()
+              .map(Problem::toString)
+              .collect(Collectors.joining(System.lineSeparator())));
+    }
   }
 
   /** A file by its name, which may have letters that no file of this process can have. */

@@ -5,9 +5,12 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -52,9 +55,24 @@ final class ChartView {
     return panel;
   }
 
-  /** Something to choose what the chart shows, above it. */
-  void addAbove(JComponent component) {
-    panel.add(component, BorderLayout.NORTH);
+  /** Puts two choices above the chart, which are taken where they change. */
+  void choose(String first, JComboBox<?> one, String second, JComboBox<?> other, Runnable taken) {
+    JPanel above = new JPanel(new MigLayout("insets 6 10 2 10", "[]6lp[]16lp[]6lp[]"));
+    above.add(Look.label(first, one));
+    above.add(one, "wmax 260lp");
+    above.add(Look.label(second, other));
+    above.add(other);
+    panel.add(above, BorderLayout.NORTH);
+    one.addActionListener(event -> taken.run());
+    other.addActionListener(event -> taken.run());
+  }
+
+  /** Fills a choice, which keeps its place in the list. */
+  static void fill(JComboBox<String> box, List<String> entries) {
+    int selected = Math.max(0, box.getSelectedIndex());
+    box.setModel(new DefaultComboBoxModel<>(entries.toArray(String[]::new)));
+    box.setSelectedIndex(Math.min(selected, entries.size() - 1));
+    box.setEnabled(!entries.isEmpty());
   }
 
   void show(Optional<ChartData> data, String whyNot) {

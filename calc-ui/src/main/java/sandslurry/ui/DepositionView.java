@@ -3,11 +3,8 @@ package sandslurry.ui;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import sandslurry.assessment.Assessment;
 
 /** The deposition correlations beside each other, for a run and a flow that can be chosen. */
@@ -21,20 +18,9 @@ final class DepositionView {
   private boolean taking;
 
   DepositionView() {
-    JPanel above = new JPanel(new MigLayout("insets 6 10 2 10", "[]6lp[]16lp[]6lp[]"));
-    JLabel runLabel = new JLabel("Run");
-    JLabel flowLabel = new JLabel("Flow");
-    runLabel.setLabelFor(run);
-    flowLabel.setLabelFor(flow);
     Look.named(run, "deposition run", "Run shown");
     Look.named(flow, "deposition flow", "Flow shown");
-    above.add(runLabel);
-    above.add(run, "wmax 260lp");
-    above.add(flowLabel);
-    above.add(flow);
-    chart.addAbove(above);
-    run.addActionListener(event -> paint());
-    flow.addActionListener(event -> paint());
+    chart.choose("Run", run, "Flow", flow, this::paint);
   }
 
   JPanel component() {
@@ -44,13 +30,13 @@ final class DepositionView {
   void show(Optional<Assessment> shown, String whyNot) {
     assessment = shown;
     taking = true;
-    fill(
+    ChartView.fill(
         run,
         shown
             .flatMap(a -> a.design().route())
             .map(route -> route.runs().stream().map(r -> r.name()).toList())
             .orElse(List.of()));
-    fill(
+    ChartView.fill(
         flow,
         shown
             .flatMap(Assessment::line)
@@ -80,12 +66,5 @@ final class DepositionView {
               : charts.deposition(run.getSelectedIndex(), flow.getSelectedIndex()),
           "No sand is carried here, so there is no deposition velocity.");
     }
-  }
-
-  private static void fill(JComboBox<String> box, List<String> entries) {
-    int selected = Math.max(0, box.getSelectedIndex());
-    box.setModel(new DefaultComboBoxModel<>(entries.toArray(String[]::new)));
-    box.setSelectedIndex(Math.min(selected, entries.size() - 1));
-    box.setEnabled(!entries.isEmpty());
   }
 }

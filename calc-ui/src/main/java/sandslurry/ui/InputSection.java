@@ -233,8 +233,7 @@ final class InputSection implements Row {
 
   /** A table with a label above it, shown only at times. */
   ListTable table(String label, ListTable table, Predicate<DesignDocument> condition) {
-    JLabel heading = new JLabel(label);
-    heading.setLabelFor(table.table());
+    JLabel heading = Look.label(label, table.table());
     panel.add(heading, "span 2, align left, gaptop 4lp");
     wide(table.component());
     rows.add(

@@ -21,7 +21,6 @@ import picocli.CommandLine.Spec;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.document.Problem;
 import sandslurry.design.document.Reading;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.Answer;
@@ -174,12 +173,7 @@ final class JudgeCommand implements Callable<Integer> {
       document = document.with("/units", units == Units.US ? "US" : "metric");
     }
     Reading reading = document.read();
-    if (reading.design().isEmpty()) {
-      throw new BadInputException(
-          reading.problems().stream()
-              .map(Problem::toString)
-              .collect(Collectors.joining(System.lineSeparator())));
-    }
+    BadInputException.check(reading.problems());
     return new Judged(file, document, Evaluation.assess(reading.design().get()));
   }
 

@@ -2,11 +2,8 @@ package sandslurry.ui;
 
 import java.util.List;
 import java.util.Optional;
-import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import sandslurry.assessment.Assessment;
 
 /** The lanes of a design: the trade that a lane is designed by, its capture, and how it fills. */
@@ -25,20 +22,9 @@ final class LaneView {
   private boolean taking;
 
   LaneView() {
-    JPanel above = new JPanel(new MigLayout("insets 6 10 2 10", "[]6lp[]16lp[]6lp[]"));
-    JLabel laneLabel = new JLabel("Lane");
-    JLabel pageLabel = new JLabel("Show");
-    laneLabel.setLabelFor(lane);
-    pageLabel.setLabelFor(page);
     Look.named(lane, "lane shown", "Lane shown");
     Look.named(page, "lane page", "What is shown of the lane");
-    above.add(laneLabel);
-    above.add(lane, "wmax 260lp");
-    above.add(pageLabel);
-    above.add(page);
-    chart.addAbove(above);
-    lane.addActionListener(event -> paint());
-    page.addActionListener(event -> paint());
+    chart.choose("Lane", lane, "Show", page, this::paint);
   }
 
   JPanel component() {
@@ -49,11 +35,8 @@ final class LaneView {
     assessment = shown;
     whyNot = why;
     taking = true;
-    int selected = Math.max(0, lane.getSelectedIndex());
     List<String> names = shown.map(a -> List.copyOf(a.lanes().keySet())).orElse(List.of());
-    lane.setModel(new DefaultComboBoxModel<>(names.toArray(String[]::new)));
-    lane.setSelectedIndex(Math.min(selected, names.size() - 1));
-    lane.setEnabled(!names.isEmpty());
+    ChartView.fill(lane, names);
     page.setEnabled(!names.isEmpty());
     taking = false;
     paint();

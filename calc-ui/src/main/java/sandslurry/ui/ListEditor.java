@@ -8,7 +8,6 @@ import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
@@ -72,14 +71,12 @@ final class ListEditor implements Row {
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setBorder(BorderFactory.createLineBorder(UIManager.getColor("Component.borderColor")));
     list.addListSelectionListener(event -> select());
-    JLabel heading = new JLabel(kind.heading());
-    heading.setLabelFor(list);
     JPanel buttons = new JPanel(new MigLayout("insets 0", "[]4lp[]4lp[]4lp[]"));
     for (JButton button : new JButton[] {add, remove, up, down}) {
       button.getAccessibleContext().setAccessibleName(button.getText() + ": " + kind.heading());
       buttons.add(button);
     }
-    panel.add(heading);
+    panel.add(Look.label(kind.heading(), list));
     panel.add(list, "wmin 0");
     panel.add(buttons, "wmin 0");
     panel.add(this.editor.panel(), "wmin 0");

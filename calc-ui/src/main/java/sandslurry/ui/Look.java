@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.awt.Rectangle;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import sandslurry.fact.finding.Severity;
@@ -18,6 +19,13 @@ final class Look {
   static final Color NEEDED = new Color(0x7A4B00);
 
   private Look() {}
+
+  /** The label of something that a person may set. */
+  static JLabel label(String text, JComponent field) {
+    JLabel label = new JLabel(text);
+    label.setLabelFor(field);
+    return label;
+  }
 
   static void install() {
     FlatLightLaf.setup();

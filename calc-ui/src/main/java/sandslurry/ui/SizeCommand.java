@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import picocli.CommandLine.ArgGroup;
@@ -18,7 +17,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.document.Problem;
 import sandslurry.design.document.Reading;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
@@ -129,12 +127,7 @@ final class SizeCommand implements Callable<Integer> {
 
     UnitSizing sized(DesignDocument document) throws BadInputException {
       Reading reading = document.read();
-      if (reading.design().isEmpty()) {
-        throw new BadInputException(
-            reading.problems().stream()
-                .map(Problem::toString)
-                .collect(Collectors.joining(System.lineSeparator())));
-      }
+      BadInputException.check(reading.problems());
       List<String> known = UnitSizing.units(document);
       if (!known.contains(name)) {
         throw new BadInputException(
@@ -282,12 +275,7 @@ final class SizeCommand implements Callable<Integer> {
         ownFlow || pen != null
             ? Sizing.withFlow(document, chosen())
             : Sizing.of(document, chosen());
-    if (!sizing.problems().isEmpty()) {
-      throw new BadInputException(
-          sizing.problems().stream()
-              .map(Problem::toString)
-              .collect(Collectors.joining(System.lineSeparator())));
-    }
+    BadInputException.check(sizing.problems());
     UnitSystem shown = system(document.text("/units"));
     out.print(view.write(SizingSection.of(sizing, shown, all ? Integer.MAX_VALUE : SHOWN)));
     sizing.nearest(document).ifPresent(n -> out.print(view.write(SizingSection.nearest(n))));

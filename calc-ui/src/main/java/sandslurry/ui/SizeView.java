@@ -14,7 +14,6 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -63,15 +62,13 @@ final class SizeView {
         new DefaultComboBoxModel<>(
             Stream.concat(Stream.of(EVERY), PipeCatalogue.systems().stream())
                 .toArray(String[]::new)));
-    JLabel label = new JLabel("Pipe standard");
-    label.setLabelFor(system);
     Look.named(system, "sizing system", "Pipe standard to choose from");
     Look.named(ownFlow, "sizing own flow", "Flow rates of each pipe's own");
     Look.named(size, "size the line", "Size the line");
     ownFlow.setToolTipText(
         "From the lowest flow rate that carries the sand in it; else those of the design");
     JPanel above = new JPanel(new MigLayout("insets 6 10 2 10", "[]6lp[]16lp[]16lp[]"));
-    above.add(label);
+    above.add(Look.label("Pipe standard", system));
     above.add(system);
     above.add(ownFlow);
     above.add(size);
@@ -83,8 +80,6 @@ final class SizeView {
   }
 
   private void addUnit(JPanel above) {
-    JLabel label = new JLabel("Unit");
-    label.setLabelFor(unit);
     Look.named(unit, "sizing unit", "Unit to size");
     Look.named(aim, "sizing aim", "What is wanted of it");
     Look.named(wanted, "sizing wanted", "How much is wanted");
@@ -100,7 +95,7 @@ final class SizeView {
           }
         });
     sizeUnit.setEnabled(false);
-    above.add(label, "newline");
+    above.add(Look.label("Unit", unit), "newline");
     above.add(unit);
     above.add(aim, "split 2");
     above.add(wanted);
