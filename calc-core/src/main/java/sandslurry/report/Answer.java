@@ -31,6 +31,8 @@ import sandslurry.units.UnitSystem;
 public final class Answer {
   private static final int MOST_FACTS = 7;
   private static final int MOST_OTHERS = 6;
+  private static final int MOST_PLACES = 3;
+  private static final String FAIL = "FAIL ";
   private static final int MOST_TO_DO = 6;
   private static final int MOST_UNKNOWN = 5;
 
@@ -216,18 +218,33 @@ public final class Answer {
     for (Finding finding : amiss) {
       boolean known = said.stream().anyMatch(f -> f.cure().equals(finding.cure()));
       String cure = known || isTried(finding) ? "" : finding.cure();
+      String text = (": " + finding.what() + " " + cure).stripTrailing();
       places
-          .computeIfAbsent((finding.what() + " " + cure).strip(), text -> new LinkedHashSet<>())
-          .add((finding.severity() == Severity.FAIL ? "FAIL " : "") + finding.place());
+          .computeIfAbsent(
+              finding.severity() == Severity.FAIL ? FAIL + text : text,
+              both -> new LinkedHashSet<>())
+          .add(finding.place());
     }
     List<String> shown = new ArrayList<>();
-    places.forEach((text, where) -> shown.add(String.join("; ", where) + ": " + text));
+    places.forEach(
+        (text, where) ->
+            shown.add(
+                text.startsWith(FAIL)
+                    ? FAIL + named(where) + text.substring(FAIL.length())
+                    : named(where) + text));
     int more = shown.size() - MOST_OTHERS;
     if (more > 0) {
       shown.subList(MOST_OTHERS, shown.size()).clear();
       shown.add("and " + more + " more, in the design report");
     }
     blocks.add(Block.Items.bullets(shown));
+  }
+
+  /** The first of the parts that share a finding. */
+  private static String named(Set<String> places) {
+    String first = places.stream().limit(MOST_PLACES).collect(Collectors.joining("; "));
+    int more = places.size() - MOST_PLACES;
+    return more > 0 ? first + " and " + more + " more" : first;
   }
 
   private boolean isTried(Finding finding) {

@@ -134,9 +134,9 @@ public final class DesignReport {
             List.of(
                 List.of("Project", text.apply("project"), "Date", title.date()),
                 List.of("Site", text.apply("site"), "Revision", text.apply("revision")),
-                List.of("Client", text.apply("client"), "File", title.file()),
-                List.of("Designer", text.apply("designer"), "Checker", text.apply("checker")),
-                List.of("Program", title.program(), "", ""))));
+                List.of("Client", text.apply("client"), "Checker", text.apply("checker")),
+                List.of("Designer", text.apply("designer"), "", ""),
+                List.of("File", title.file(), "Program", title.program()))));
   }
 
   private void farm() {

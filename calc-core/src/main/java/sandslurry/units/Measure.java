@@ -217,7 +217,8 @@ public final class Measure<Q extends Quantity<Q>> {
   public static final Measure<Frequency> FREQUENCY =
       new Table<>("rate of turning or strokes", Units.HERTZ)
           .unit(1, "1/s", "Hz")
-          .unit(1 / MINUTE_S, "1/min", "rpm", "r/min", "/min", "spm", "strokes/min")
+          .unit(1 / MINUTE_S, "1/min", "/min", "spm", "strokes/min")
+          .unit(1 / MINUTE_S, "rpm", "r/min")
           .unit(1 / HOUR_S, "1/h", "/h")
           .build();
 

@@ -159,7 +159,7 @@ class StatesTest {
             .findFirst()
             .orElseThrow()
             .cure();
-    String speed = cure.replaceAll("(?s).*a speed of (\\S+) 1/min.*", "$1");
+    String speed = cure.replaceAll("(?s).*a speed of (\\S+) rpm.*", "$1");
     DesignDocument faster =
         example
             .with("/lines/0/pump/speed", Double.parseDouble(speed) + 1 + " rpm")

@@ -165,7 +165,7 @@ public final class HtmlBody {
         id = " id=\"chapter" + chapter + "\"";
       }
       String tag = "h" + (heading.level() + 1);
-      html.append("<" + tag + id + ">" + escape(heading.text()) + "</" + tag + ">" + AFTER_HEADING);
+      html.append("<" + tag + id + ">" + broken(heading.text()) + "</" + tag + ">" + AFTER_HEADING);
     }
 
     @Override
@@ -312,8 +312,13 @@ public final class HtmlBody {
               TextView.isNumber(text)
                   ? "<td class=\"number\">"
                   : text.length() <= SHORT_CELL / (narrow ? 2 : 1) ? "<td class=\"one\">" : "<td>")
-          .append(escape(LONG_WORD.matcher(text).replaceAll("$0" + PART)).replace(PART, "<br/>"))
+          .append(broken(text))
           .append("</td>");
+    }
+
+    /** Text whose long words may go on in the next line. */
+    private static String broken(String text) {
+      return escape(LONG_WORD.matcher(text).replaceAll("$0" + PART)).replace(PART, "<br/>");
     }
 
     @Override
