@@ -80,6 +80,24 @@ class SandSettlingReferenceTest {
         .isCloseTo(velocity, withinPercentage(0.7));
   }
 
+  // Baba (1980), thesis, Oregon State University (opening read at studylib.net/doc/13664121):
+  // irregular glass in glycerine, creeping flow, falls at 0.672 + 0.318 E of Stokes' law for its
+  // nominal diameter. With E of 0.6 to 0.8 and a sieve size of 0.9 of the nominal (both from
+  // memory,
+  // unverified) that is 1.07 to 1.14 of Stokes' law for the sieve size. The default lies 8 to 15 %
+  // below, so it catches less in a lane than was measured; Cheng lies by a third below.
+  @Test
+  void irregularGrainsInCreepingFlowFallSomewhatFasterThanTheDefault() {
+    Grain grain = quartz(30e-6);
+    double stokes = mps(new Stokes1851(), grain, WATER_10C);
+    double least = (0.672 + 0.318 * 0.6) / (0.9 * 0.9);
+    double most = (0.672 + 0.318 * 0.8) / (0.9 * 0.9);
+    ours(mps(SettlingVelocities.DEFAULT, grain, WATER_10C) / stokes)
+        .isCloseTo((least + most) / 2, withinPercentage(13));
+    assertThat(mps(SettlingVelocities.DEFAULT, grain, WATER_10C) / stokes).isLessThan(least);
+    assertThat(mps(new Cheng1997(), grain, WATER_10C) / stokes / least).isBetween(0.6, 0.8);
+  }
+
   // García, ASCE Manual 110, Sedimentation Engineering (2008), prints Dietrich's curve of spheres
   // with other constants in another form, w/√(RgD) against √(RgD) D/ν; constants as coded in
   // narusehajime/nninv1d, get_vs.m (read). The five constants hold four to seven digits: 0.5 %.
