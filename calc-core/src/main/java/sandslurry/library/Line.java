@@ -2,20 +2,17 @@ package sandslurry.library;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
-import sandslurry.assessment.line.LineEvaluation;
 import sandslurry.assessment.line.LineModel;
-import sandslurry.assessment.line.LineState;
-import sandslurry.assessment.line.RunState;
+import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
-import sandslurry.assessment.materials.ModelValue;
 import sandslurry.design.Design;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.pipe.fittings.FittingKind;
+import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.units.Measure;
 import si.uom.quantity.VolumetricFlowRate;
 
@@ -23,7 +20,7 @@ import si.uom.quantity.VolumetricFlowRate;
 public final class Line {
   private final DesignDraft parts;
   private final StandardPipe first;
-  private RunState worst;
+  private RunPoint worst;
 
   private Line(DesignDraft parts, StandardPipe first) {
     this.parts = parts;
@@ -144,25 +141,31 @@ public final class Line {
     return parts.with("/lines/0/flow/design", Measure.FLOW, flowRate(velocity)).design();
   }
 
-  private LineState at(Quantity<Speed> velocity) {
+  /** The line at one flow rate, with nothing worked out that was not asked for. */
+  private record At(LineModel model, List<RunPoint> runs) {}
+
+  private At at(Quantity<Speed> velocity) {
     Design design = design(velocity);
     Materials materials = Materials.of(design);
     LineModel model = new LineModel(design, materials);
-    return new LineEvaluation(design, materials, model, Optional.empty()).shown().get(0);
+    double flow = Measure.FLOW.si(flowRate(velocity));
+    return new At(
+        model, materials.flows(flow) ? model.runs(flow, materials.sandFraction(flow)) : List.of());
   }
 
   /** Worked out once: its velocities of deposition do not depend on the flow rate. */
-  private RunState worst() {
+  private RunPoint worst() {
     if (worst == null) {
-      worst = governing();
+      worst =
+          at(Amounts.mps(1)).runs().stream()
+              .max(Comparator.comparingDouble(Line::limitMps))
+              .orElseThrow();
     }
     return worst;
   }
 
-  private RunState governing() {
-    return at(Amounts.mps(1)).runs().stream()
-        .max(Comparator.comparingDouble(run -> run.deposition().map(d -> d.limitMps()).orElse(0.0)))
-        .orElseThrow();
+  private static double limitMps(RunPoint run) {
+    return run.deposition().map(DepositionJudgement::limitMps).orElse(0.0);
   }
 
   /**
@@ -172,7 +175,7 @@ public final class Line {
    * @throws DesignProblems if the line is incomplete or outside its limits
    */
   public Quantity<Speed> depositionVelocity() {
-    return Measure.SPEED.of(worst().deposition().map(d -> d.limitMps()).orElse(0.0));
+    return Measure.SPEED.of(limitMps(worst()));
   }
 
   /**
@@ -205,11 +208,10 @@ public final class Line {
    * @throws DesignProblems if the line is incomplete or outside its limits
    */
   public HeadLoss headLoss(Quantity<Speed> velocity) {
-    LineState state = at(velocity);
-    List<ModelValue> models = state.runs().get(0).headLossModels();
+    At state = at(velocity);
     return new HeadLoss(
-        Measure.LENGTH.of(state.systemHeadM()),
-        models.stream()
+        Measure.LENGTH.of(state.model().systemHeadM(state.runs())),
+        state.runs().get(0).headLosses().stream()
             .map(one -> ByAuthor.of(one.model(), one.estimate(), Measure.FRACTION))
             .toList());
   }

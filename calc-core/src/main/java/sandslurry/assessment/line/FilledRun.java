@@ -31,6 +31,8 @@ final class FilledRun {
   private HeadLossModel.Curve headLoss;
   private Slurry judgedSlurry;
   private DepositionJudgement judged;
+  private Slurry comparedSlurry;
+  private List<DepositionJudgement.Entry> compared;
   private double[] coreFallsMps;
 
   /**
@@ -159,6 +161,15 @@ final class FilledRun {
       judgedSlurry = carried;
     }
     return judged.at(velocityMps);
+  }
+
+  /** Every correlation of the catalogue, for comparison; the same while the slurry is. */
+  List<DepositionJudgement.Entry> compare(Slurry carried) {
+    if (carried != comparedSlurry) {
+      compared = line.rule().compare(load(carried), pipe.largest());
+      comparedSlurry = carried;
+    }
+    return compared;
   }
 
   /**

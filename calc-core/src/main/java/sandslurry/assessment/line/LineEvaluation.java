@@ -121,7 +121,7 @@ public final class LineEvaluation {
     List<LineModel.Pressures> pressures = model.pressures(state.runs());
     List<RunState> runs = new ArrayList<>();
     for (int i = 0; i < state.runs().size(); i++) {
-      runs.add(shown(model, state.runs().get(i), pressures.get(i), compared));
+      runs.add(shown(state.runs().get(i), pressures.get(i), compared));
     }
     return new LineState(
         state.flowCase(),
@@ -135,8 +135,7 @@ public final class LineEvaluation {
         runs);
   }
 
-  private static RunState shown(
-      LineModel model, RunPoint run, LineModel.Pressures pressures, boolean compared) {
+  private static RunState shown(RunPoint run, LineModel.Pressures pressures, boolean compared) {
     return new RunState(
         run.velocityMps(),
         run.leastVelocityMps(),
@@ -144,9 +143,7 @@ public final class LineEvaluation {
         run.regime(),
         run.wallShearRatePs(),
         run.deposition(),
-        compared && run.deposition().isPresent()
-            ? model.rule().compare(run.load(), run.largest())
-            : List.of(),
+        compared ? run.depositionModels() : List.of(),
         run.carriage(),
         run.liquidGradient(),
         run.slurryGradient(),

@@ -301,6 +301,15 @@ public final class RunPoint {
   }
 
   /**
+   * Deposition by every correlation of the catalogue, for comparison.
+   *
+   * @return one entry each, in the order of the catalogue; none without sand
+   */
+  public List<DepositionJudgement.Entry> depositionModels() {
+    return hasSand() ? filled.compare(slurry) : List.of();
+  }
+
+  /**
    * What carries the sand.
    *
    * @return eddies, yield stress or a sliding bed; empty without sand
@@ -312,8 +321,12 @@ public final class RunPoint {
     return carriage;
   }
 
-  /** Gradient by each model of the bracket, the default first. */
-  List<ModelValue> headLosses() {
+  /**
+   * Gradient by each model of the bracket.
+   *
+   * @return one value each, the default first
+   */
+  public List<ModelValue> headLosses() {
     if (headLosses == null) {
       headLosses =
           HeadLosses.bracket().stream()
