@@ -72,7 +72,7 @@ final class PlantEvaluation {
     List<PenLoad> loads = spec.pens().stream().map(model::load).toList();
     List<ModeResult> modes = spec.modes().stream().map(this::mode).toList();
     boolean steady = modes.stream().allMatch(mode -> mode.balance().isPresent());
-    ModeResult main = longest(modes);
+    ModeResult main = PlantResult.longest(modes);
     DayRun days = days(modes);
     List<Recycling> recycling = model.recycles().isEmpty() ? List.of() : recycling(main.mode());
     if (steady) {
@@ -177,7 +177,7 @@ final class PlantEvaluation {
       periods.add(new DaySchedule.Period(model.scheduled(mode), mode.fromS(), mode.toS()));
     }
     Map<String, Stream> contents = new LinkedHashMap<>();
-    Optional<SteadyBalance> rest = longest(modes).balance();
+    Optional<SteadyBalance> rest = PlantResult.longest(modes).balance();
     for (PitUnit pit : spec.pits()) {
       if (pit.isPool() && rest.isPresent()) {
         Stream held = rest.get().stream(pit.pit().overflow().orElseThrow());
@@ -187,14 +187,6 @@ final class PlantEvaluation {
       }
     }
     return DaySchedule.of(periods, model.batches()).run(DAYS, contents, LONGEST_STEP_S);
-  }
-
-  private static ModeResult longest(List<ModeResult> modes) {
-    ModeResult longest = modes.get(0);
-    for (ModeResult mode : modes) {
-      longest = mode.share() > longest.share() ? mode : longest;
-    }
-    return longest;
   }
 
   /** Total solids of all that the pits, pools left out, hold at the end of a day. */

@@ -158,13 +158,19 @@ public record PlantResult(
    * @return the mode
    */
   public ModeResult main() {
-    ModeResult longest = modes.get(0);
-    for (ModeResult mode : modes) {
-      if (mode.share() > longest.share()) {
-        longest = mode;
-      }
-    }
-    return longest;
+    return longest(modes);
+  }
+
+  /**
+   * The mode that runs longest, the first of equals.
+   *
+   * @param modes the modes
+   * @return the mode
+   */
+  public static ModeResult longest(List<ModeResult> modes) {
+    return modes.stream()
+        .reduce((one, next) -> next.share() > one.share() ? next : one)
+        .orElseThrow();
   }
 
   /**

@@ -26,6 +26,10 @@ public final class HtmlBody {
   private static final String PART = "\u200b";
 
   /** So many letters without a space are parted, or a long name takes the room of numbers. */
+  /** What XML does not allow at all, half a letter too. */
+  private static final Pattern NOT_IN_XML =
+      Pattern.compile("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
+
   private static final Pattern LONG_WORD = Pattern.compile("\\S{24}(?=\\S)");
 
   /** Marks with a colour of their own. */
@@ -99,29 +103,13 @@ public final class HtmlBody {
    * @return the text with the characters of markup replaced
    */
   public static String escape(String text) {
-    StringBuilder safe = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                default -> safe.appendCodePoint(allowed(c) ? c : 0xFFFD);
-              }
-            });
-    return safe.toString();
-  }
-
-  /** The characters that XML allows at all. */
-  private static boolean allowed(int c) {
-    return c == '\t'
-        || c == '\n'
-        || c == '\r'
-        || c >= 0x20 && c <= 0xD7FF
-        || c >= 0xE000 && c <= 0xFFFD
-        || c >= 0x10000;
+    return NOT_IN_XML
+        .matcher(text)
+        .replaceAll("\uFFFD")
+        .replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
   }
 
   /** The body as it grows. */
@@ -132,6 +120,10 @@ public final class HtmlBody {
 
     /** Whether the last block is a picture with room beside it. */
     private boolean beside;
+
+    private void put(String template, Object... parts) {
+      html.append(String.format(Locale.ROOT, template, parts));
+    }
 
     private void startKeep() {
       if (!keep) {
@@ -165,12 +157,12 @@ public final class HtmlBody {
         id = " id=\"chapter" + chapter + "\"";
       }
       String tag = "h" + (heading.level() + 1);
-      html.append("<" + tag + id + ">" + broken(heading.text()) + "</" + tag + ">" + AFTER_HEADING);
+      put("<%s%s>%s</%s>%s", tag, id, broken(heading.text()), tag, AFTER_HEADING);
     }
 
     @Override
     public void paragraph(Block.Paragraph paragraph) {
-      html.append("<p>").append(escape(paragraph.text())).append("</p>\n");
+      put("<p>%s</p>\n", escape(paragraph.text()));
       endKeep();
     }
 
@@ -178,30 +170,22 @@ public final class HtmlBody {
     public void verdict(Block.Verdict verdict) {
       endKeep();
       String word = verdict.severity().name();
-      html.append("<div class=\"verdict ")
-          .append(word.toLowerCase(Locale.ROOT))
-          .append("\"><h1>")
-          .append(escape(verdict.title()))
-          .append("</h1><p class=\"word\">")
-          .append(word)
-          .append("</p></div>\n");
+      put(
+          "<div class=\"verdict %s\"><h1>%s</h1><p class=\"word\">%s</p></div>\n",
+          word.toLowerCase(Locale.ROOT), escape(verdict.title()), word);
     }
 
     @Override
     public void marked(Block.Marked card) {
       String mark = card.mark().toLowerCase(Locale.ROOT);
-      html.append("<div class=\"card ").append(GRAVE.contains(mark) ? mark : "plain");
-      html.append("\"><p><b class=\"mark\">");
-      html.append(escape(card.mark())).append("</b> ");
-      for (int i = 0; i < card.lines().size(); i++) {
-        if (i == 1) {
-          html.append("</p><p class=\"more\">");
-        } else if (i > 1) {
-          html.append("<br/>");
-        }
-        html.append(escape(card.lines().get(i)));
+      List<String> lines = card.lines().stream().map(HtmlBody::escape).toList();
+      put(
+          "<div class=\"card %s\"><p><b class=\"mark\">%s</b> %s",
+          GRAVE.contains(mark) ? mark : "plain", escape(card.mark()), lines.get(0));
+      if (lines.size() > 1) {
+        put("</p><p class=\"more\">%s", String.join("<br/>", lines.subList(1, lines.size())));
       }
-      html.append("</p></div>\n");
+      put("</p></div>\n");
       endKeep();
     }
 
@@ -209,13 +193,14 @@ public final class HtmlBody {
     public void computed(Block.Computed step) {
       Equation equation = step.equation();
       boolean computed = equation.how() == Equation.How.COMPUTED;
-      html.append("<div class=\"step\"><p>").append(escape(step.meaning()));
-      html.append("</p><p class=\"").append(computed ? "equation" : "words").append("\">");
-      html.append(
-          computed ? MathMarkup.of(equation.symbol(), equation.text()) : escape(equation.text()));
-      html.append("</p><p>").append(values(step.values())).append("gives <b>");
-      html.append(MathMarkup.of(equation.symbol())).append(" = ").append(escape(step.result()));
-      html.append("</b></p></div>\n");
+      put(
+          "<div class=\"step\"><p>%s</p><p class=\"%s\">%s</p><p>%sgives <b>%s = %s</b></p></div>\n",
+          escape(step.meaning()),
+          computed ? "equation" : "words",
+          computed ? MathMarkup.of(equation.symbol(), equation.text()) : escape(equation.text()),
+          values(step.values()),
+          MathMarkup.of(equation.symbol()),
+          escape(step.result()));
       endKeep();
     }
 
@@ -234,16 +219,14 @@ public final class HtmlBody {
 
     @Override
     public void items(Block.Items list) {
+      List<String> items = list.items().stream().map(HtmlBody::escape).toList();
       if (list.style() == Block.Items.Style.SMALL_PRINT) {
-        html.append("<p class=\"small\">");
-        html.append(
-            list.items().stream().map(HtmlBody::escape).collect(Collectors.joining(" &#8226; ")));
-        html.append("</p>\n");
+        put("<p class=\"small\">%s</p>\n", String.join(" &#8226; ", items));
       } else {
         String tag = list.style() == Block.Items.Style.NUMBERS ? "ol" : "ul";
-        html.append("<" + tag + ">");
-        list.items().forEach(item -> html.append("<li>").append(escape(item)).append("</li>"));
-        html.append("</" + tag + ">\n");
+        put("<%s>", tag);
+        items.forEach(item -> put("<li>%s</li>", item));
+        put("</%s>\n", tag);
       }
       endKeep();
     }
@@ -324,8 +307,8 @@ public final class HtmlBody {
     @Override
     public void window(Block.Window window) {
       startKeep();
-      html.append("<div class=\"window\">").append(drawings.window(window)).append("</div>\n");
-      html.append("<p>").append(escape(window.ends())).append("</p>\n");
+      put("<div class=\"window\">%s</div>\n", drawings.window(window));
+      put("<p>%s</p>\n", escape(window.ends()));
       endKeep();
     }
 
@@ -338,10 +321,9 @@ public final class HtmlBody {
           endKeep();
         }
         startKeep();
-        html.append("<div class=\"picture").append(picture.wide() ? " wide" : "").append("\">");
-        html.append(markup);
-        html.append("<p class=\"caption\">").append(escape(picture.caption()));
-        html.append("</p></div>\n");
+        put(
+            "<div class=\"picture%s\">%s<p class=\"caption\">%s</p></div>\n",
+            picture.wide() ? " wide" : "", markup, escape(picture.caption()));
         beside = first && !picture.wide();
         if (!beside) {
           endKeep();

@@ -18,6 +18,7 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantModel.Case;
 import sandslurry.assessment.plant.PlantModel.End;
 import sandslurry.assessment.plant.PlantModel.Liquors;
+import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Basis;
 import sandslurry.assessment.plant.PlantResult.Bed;
@@ -377,10 +378,7 @@ public final class PlantAccounts {
   }
 
   private OptionalDouble timeConstant() {
-    ModeResult main = modes.get(0);
-    for (ModeResult mode : modes) {
-      main = mode.share() > main.share() ? mode : main;
-    }
+    ModeResult main = PlantResult.longest(modes);
     SteadyBalance balance = main.balance().orElseThrow();
     double held = 0;
     for (PitUnit pit : spec.pits()) {
