@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,6 +21,7 @@ import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Gradation;
 import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.SievePoint;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.CircularSegment;
 import sandslurry.transport.deposition.DepositionJudgement.Outcome;
@@ -243,5 +246,166 @@ class DepositionByHandTest {
         .contains(judgement.velocityToPassMps(), judgement.widening());
     assertThat(judgement)
         .isEqualTo(rule.judge(load, new Bore(bore, 5e-5), 2, Math.toRadians(degrees)));
+  }
+
+  private static double limit(DepositionRule rule, SandLoad load, double degrees) {
+    return rule.judge(load, PIPE, 1, Math.toRadians(degrees)).limitMps();
+  }
+
+  /** max{1.25 V(0.5 %), 1.15 V(3 %), V(3 %) + 0.3}, and no more than what a slug needs. */
+  @ParameterizedTest
+  @CsvSource({"0.005, 0.03", "0.02, 0.021", "1e-4, 1e-3"})
+  void theUsualAndTheHighestConcentrationAskTogether(double usual, double high) {
+    DepositionRule rule = DepositionRule.DEFAULT;
+    SandLoad even = sand(5e-4, usual);
+    double ofUsual = limit(rule, even, 0);
+    double ofHigh = limit(rule, sand(5e-4, high), 0);
+    DepositionJudgement judgement =
+        rule.judge(new SandLoad(even.slurry(), high, even.sizes()), PIPE, 1, 0);
+    double slug = judgement.slugMps();
+    assertThat(judgement.limitMps()).isCloseTo(ofHigh, within(1e-12));
+    assertThat(judgement.requiredMps())
+        .isCloseTo(
+            Math.min(
+                Math.max(1.25 * ofUsual, Math.max(1.15 * ofHigh, ofHigh + 0.3)),
+                Math.max(1.15 * slug, slug + 0.3)),
+            within(1e-9));
+  }
+
+  /** A slug needs no less on a slope: 0.27 √(2 g D (s - 1)) more at 20 degrees (Wilson and Tse). */
+  @Test
+  void aSlugOnASlopeNeedsItsIncrement() {
+    SandLoad much = sand(5e-4, 0.2);
+    double level = DepositionRule.DEFAULT.judge(much, PIPE, 1, 0).slugMps();
+    double root = Math.sqrt(2 * 9.80665 * 0.15 * 1.65);
+    assertThat(DepositionRule.DEFAULT.judge(much, PIPE, 1, Math.toRadians(20)).slugMps())
+        .isCloseTo(level + 0.27 * root, within(1e-6));
+  }
+
+  /**
+   * Straight down the sand falls with the water; half of the way from 60 to 75 degrees, as upward.
+   */
+  @Test
+  void aSteepFallIsJudgedLikeASteepRiseWithoutItsIncrement() {
+    SandLoad coarse = sand(2e-3, 0.05);
+    DepositionRule rule = DepositionRule.DEFAULT;
+    double level = limit(rule, coarse, 0);
+    double fall = limit(rule, coarse, 90);
+    assertThat(limit(rule, coarse, -60)).isCloseTo(level, within(1e-9));
+    assertThat(limit(rule, coarse, -67.5))
+        .isCloseTo(Math.sqrt(level * fall * Math.sin(Math.toRadians(67.5))), within(1e-9));
+    assertThat(limit(rule, coarse, -90)).isCloseTo(fall, within(1e-9));
+  }
+
+  /** Of what the user lets count the largest speaks, unless it lies outside its range. */
+  @Test
+  void theLargestOfWhatCountsInItsRangeSpeaks() {
+    DepositionRule rule =
+        new DepositionRule(
+            0.25,
+            0.3,
+            true,
+            Map.of("durand-plateau-english", Role.COUNTED, "durand-plateau-french", Role.COUNTED));
+    DepositionJudgement inside = rule.judge(sand(1e-3, 0.1), PIPE, 1, 0);
+    assertThat(inside.largestCounted().orElseThrow().model()).isSameAs(DurandPlateau.ENGLISH);
+    // Ab Ghani tested up to 0.145 % of sand.
+    DepositionRule sewer =
+        new DepositionRule(0.25, 0.3, true, Map.of("ab-ghani-1993", Role.COUNTED));
+    assertThat(sewer.judge(sand(1e-3, 1e-3), new Bore(0.3, 5e-5), 1, 0).largestCounted())
+        .isPresent();
+    assertThat(sewer.judge(sand(1e-3, 0.1), new Bore(0.3, 5e-5), 1, 0).largestCounted()).isEmpty();
+  }
+
+  /** In a riser a counted velocity is held to what lifts the grains, as the limit is. */
+  @Test
+  void aCountedVelocityFallsInARiserToo() {
+    DepositionRule rule =
+        new DepositionRule(0.25, 0.3, true, Map.of("durand-plateau-english", Role.COUNTED));
+    DepositionJudgement riser = rule.judge(sand(5e-3, 0.1), PIPE, 1, Math.PI / 2);
+    assertThat(riser.velocityToPassMps()).isCloseTo(riser.requiredMps(), within(1e-12));
+  }
+
+  /**
+   * The rule for sand of one size in water of 20 degC, put together from the published values:
+   * max(V_T, V_OT, min(V_max, max(V_r V_max, second largest of OT, May, Macke, Ab Ghani))), those
+   * of sewers to 0.2 % of sand, May and Ab Ghani for 0.46 mm. The rule finds it without asking
+   * each.
+   */
+  @Test
+  void theLimitIsThatOfItsPartsAtAnyConcentrationSizeAndBore() {
+    Liquid water = new Liquid(998.2, 998.2 * 1.0034e-6);
+    for (double c : new double[] {1e-6, 1e-4, 5e-4, 2e-3, 1e-2, 3e-2, 0.1, 0.25}) {
+      for (double d : new double[] {3e-5, 1e-4, 3e-4, 5e-4, 1e-3, 3e-3}) {
+        for (double bore : new double[] {0.08, 0.15, 0.4}) {
+          Bore pipe = new Bore(bore, 5e-5);
+          Slurry slurry = new Slurry(water, 2650, GrainShape.NATURAL, d, d, c);
+          Slurry dilute = slurry.withVolumeFraction(Math.min(c, 0.002));
+          Slurry finest = dilute.ofUniformSize(0.46e-3);
+          double thomas = new Thomas1979().velocityMps(slurry, pipe).value();
+          double oroskar = new OroskarTurian1980Regression().velocityMps(slurry, pipe).value();
+          double[] four = {
+            oroskar,
+            new May1996().velocityMps(finest, pipe).value(),
+            new Macke1982().velocityMps(dilute, pipe).value(),
+            new AbGhani1993().velocityMps(finest, pipe).value()
+          };
+          Arrays.sort(four);
+          double most =
+              Math.max(
+                  GilliesShook.risingMps(slurry, pipe, Trace.NONE),
+                  Math.min(
+                      Wilson1986Fit.risingMps(slurry, d, pipe, Trace.NONE),
+                      WilsonBounded.upperBoundMps(slurry, pipe)));
+          double factor = WilsonConcentration2006.factor(slurry, d, c, pipe, Trace.NONE);
+          double rest = Math.min(most, Math.max(factor * most, four[2]));
+          double expected = Math.max(Math.max(thomas, oroskar), rest);
+          DepositionJudgement judgement =
+              DepositionRule.DEFAULT.judge(SandLoad.even(slurry), pipe, 1, 0);
+          assertThat(judgement.limitMps())
+              .as("%s %s %s", c, d, bore)
+              .isCloseTo(expected, within(1e-9 * expected));
+          String set = judgement.limiting().model().id();
+          if (expected == thomas) {
+            assertThat(set).isEqualTo("thomas-1979");
+          } else if (expected == oroskar) {
+            assertThat(set).startsWith("oroskar-turian");
+          } else if (expected > four[2] * (1 + 1e-9) && factor < 1) {
+            assertThat(set).isEqualTo("wilson-concentration-2006");
+          } else if (expected < most * (1 - 1e-9)) {
+            assertThat(set).isIn("may-1996", "macke-1982", "ab-ghani-1993");
+          } else {
+            assertThat(set).isIn("gillies-shook-2002", "wilson-bounded");
+          }
+        }
+      }
+    }
+  }
+
+  /** A sieve between the fixed shares is judged too: here 12 % is retained on 2 mm. */
+  @Test
+  void everySieveOfTheCoarseHalfIsASize() {
+    Gradation gap =
+        Gradation.of(
+            List.of(
+                new SievePoint(1e-4, 0.05),
+                new SievePoint(3e-4, 0.5),
+                new SievePoint(4e-4, 0.88),
+                new SievePoint(2e-3, 0.88),
+                new SievePoint(4e-3, 1)));
+    SandLoad.Sizes sizes = SandLoad.Sizes.of(gap);
+    List<Double> judged = IntStream.range(0, sizes.count()).mapToObj(sizes::sizeM).toList();
+    assertThat(judged).contains(4e-4, 2e-3).doesNotContain(1e-4, 4e-3);
+    assertThat(sizes.share(judged.indexOf(2e-3))).isCloseTo(0.24, within(1e-9));
+    // Of a gravity pipe the worst size speaks by Macke, whose velocity rises as w^0.3 C^0.2.
+    Slurry slurry = new Slurry(WATER, 2650, GrainShape.NATURAL, gap.d50M(), gap.d85M(), 1e-3);
+    CircularSegment half = new CircularSegment(0.3, 0.5);
+    double worst = 0;
+    for (int i = 0; i < sizes.count(); i++) {
+      worst =
+          Math.max(
+              worst, sand(sizes.sizeM(i), 1e-3 * sizes.share(i)).sewerLimit(half, 0.02).mackeMps());
+    }
+    assertThat(new SandLoad(slurry, 1e-3, sizes).sewerLimit(half, 0.02).mackeMps())
+        .isCloseTo(worst, within(1e-12));
   }
 }
