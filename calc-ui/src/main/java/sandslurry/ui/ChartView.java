@@ -5,6 +5,7 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -16,6 +17,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.Scrollable;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.jfree.chart.JFreeChart;
@@ -42,7 +44,9 @@ final class ChartView {
     asTable.setName(name + " as table");
     asTable.addActionListener(event -> turn());
     table.setCellSelectionEnabled(true);
-    stack.add(canvas, CHART);
+    JScrollPane room = new JScrollPane(canvas);
+    room.setBorder(BorderFactory.createEmptyBorder());
+    stack.add(room, CHART);
     stack.add(new JScrollPane(table), TABLE);
     stack.add(nothing, NOTHING);
     controls.add(asTable);
@@ -80,6 +84,8 @@ final class ChartView {
     if (!data.equals(shown)) {
       shown = data;
       canvas.chart = data.map(ChartPainter::chart);
+      canvas.bars = data.map(d -> d.bars().size()).orElse(0);
+      canvas.revalidate();
       table.setModel(data.map(ChartView::numbers).orElseGet(DefaultTableModel::new));
       canvas
           .getAccessibleContext()
@@ -136,17 +142,48 @@ final class ChartView {
 
   /** Paints the chart as large as there is room, sharp at every scale of the screen. */
   @SuppressWarnings("serial")
-  private static final class Canvas extends JComponent {
+  private static final class Canvas extends JComponent implements Scrollable {
+    private static final int BESIDE_BARS = 190;
+    private static final int BAR = 16;
+
     private transient Optional<JFreeChart> chart = Optional.empty();
+
+    /** Bars whose names would cover each other are scrolled. */
+    private int bars;
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+      return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle seen, int orientation, int direction) {
+      return BAR;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle seen, int orientation, int direction) {
+      return seen.height;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+      return bars == 0 || getParent().getHeight() >= BESIDE_BARS + BAR * bars;
+    }
 
     @Override
     protected void paintComponent(Graphics graphics) {
-      chart.ifPresent(c -> c.draw((Graphics2D) graphics, new java.awt.Rectangle(getSize())));
+      chart.ifPresent(c -> c.draw((Graphics2D) graphics, new Rectangle(getSize())));
     }
 
     @Override
     public Dimension getPreferredSize() {
-      return new Dimension(560, 380);
+      return new Dimension(560, bars == 0 ? 380 : BESIDE_BARS + BAR * bars);
     }
 
     @Override

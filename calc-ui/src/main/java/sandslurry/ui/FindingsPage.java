@@ -2,24 +2,17 @@ package sandslurry.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.design.document.Problem;
 import sandslurry.report.Answer;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.HtmlBody;
-import sandslurry.report.block.TextView;
 import sandslurry.report.section.Chapters;
 
 /** Findings, problems and cautions as pages of HTML. */
 final class FindingsPage {
-  private static final int WINDOW_WIDTH = 80;
-
-  /** Heading, numbers, axis and words. */
-  private static final int SCALE_LINES = 4;
-
-  /** A page of the form has no pictures; its window is drawn with characters. */
+  /** A page of the form has no pictures; its window is a row of numbers that wraps. */
   private static final HtmlBody.Drawings DRAWINGS =
       new HtmlBody.Drawings() {
         @Override
@@ -29,15 +22,21 @@ final class FindingsPage {
 
         @Override
         public String window(Block.Window window) {
-          // What sets the ends follows as a paragraph that wraps.
-          String scale =
-              new TextView(WINDOW_WIDTH)
-                  .write(List.of(window))
-                  .strip()
-                  .lines()
-                  .limit(SCALE_LINES)
-                  .collect(Collectors.joining("\n"));
-          return "<pre>" + HtmlBody.escape(scale) + "</pre>";
+          // What sets the ends follows as a paragraph.
+          StringBuilder html =
+              new StringBuilder("<p><b>Operating window, ")
+                  .append(HtmlBody.escape(window.unit()))
+                  .append("</b></p><table><tr>");
+          for (Block.Window.Place place : window.places()) {
+            html.append("<td><b>")
+                .append(HtmlBody.escape(place.number()))
+                .append("</b><br/>")
+                .append(HtmlBody.escape(place.word()))
+                .append("</td><td>")
+                .append(place.works() ? "&#8211;" : "")
+                .append("</td>");
+          }
+          return html.append("</tr></table>").toString();
         }
       };
 

@@ -23,6 +23,9 @@ final class FormWindow {
   private static final Dimension WISHED = new Dimension(1360, 860);
   private static final int INPUTS_WIDTH = 470;
 
+  /** Of a narrow window the inputs take no more. */
+  private static final double INPUTS_SHARE = 0.5;
+
   private final FormModel model;
   private final JFrame frame = new JFrame(Product.NAME);
   private final InputsPanel inputs;
@@ -36,11 +39,10 @@ final class FormWindow {
     this.commands = new FormCommands(model, frame, inputs, results);
     JSplitPane split =
         new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, inputs.component(), results.component());
-    split.setDividerLocation(INPUTS_WIDTH);
     split.setResizeWeight(0.25);
     Look.named(split, "split", "Inputs and results");
     inputs.component().setMinimumSize(new Dimension(400, 200));
-    results.component().setMinimumSize(new Dimension(420, 200));
+    results.component().setMinimumSize(new Dimension(380, 200));
     JLabel caution = new JLabel(Product.CAUTION);
     caution.setName("caution");
     caution.setBorder(BorderFactory.createEmptyBorder(4, 12, 5, 12));
@@ -59,6 +61,7 @@ final class FormWindow {
     model.listen(this::refreshTitle);
     refreshTitle();
     frame.setSize(fitting());
+    split.setDividerLocation(Math.min(INPUTS_WIDTH, (int) (INPUTS_SHARE * frame.getWidth())));
     frame.setLocationByPlatform(true);
   }
 

@@ -50,6 +50,9 @@ import sandslurry.units.ShownText;
 final class JudgeCommand implements Callable<Integer> {
   static final int REPORT_WIDTH = 100;
 
+  /** What a window of usual width has room for beside the inputs. */
+  static final int FORM_WIDTH = 88;
+
   enum Units {
     METRIC,
     US

@@ -1,5 +1,6 @@
 package sandslurry.ui;
 
+import java.util.Locale;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
@@ -185,14 +186,19 @@ final class ListEditor implements Row {
 
   private String title(DesignDocument document, int index) {
     String name = document.text(place.get() + "/" + index + "/name");
-    return name.isBlank() ? kind.entry() + " " + (index + 1) : name;
+    return name.isBlank()
+        ? kind.entry().substring(0, 1).toUpperCase(Locale.ROOT)
+            + kind.entry().substring(1)
+            + " "
+            + (index + 1)
+        : name;
   }
 
   private String name(DesignDocument document, int index) {
     String entry = place.get() + "/" + index;
     String what = kind.summary().apply(document, entry).strip();
-    return (index + 1)
-        + "  "
+    boolean named = !document.text(entry + "/name").isBlank();
+    return (named ? index + 1 + "  " : "")
         + title(document, index)
         + (what.isEmpty() ? "" : ": " + what)
         + (model.problemsAt(entry).isEmpty() ? "" : "  (needs attention)");

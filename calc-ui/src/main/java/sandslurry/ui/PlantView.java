@@ -75,7 +75,7 @@ final class PlantView {
     modes.setSelectedItem(plant.get().main().mode().name());
     draw();
     tables.setText(
-        new TextView(JudgeCommand.REPORT_WIDTH)
+        new TextView(JudgeCommand.FORM_WIDTH)
             .write(
                 new PlantSection(
                         plant.get(), all.design().plant().orElseThrow(), all.design().units())

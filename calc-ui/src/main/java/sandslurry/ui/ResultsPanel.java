@@ -224,7 +224,7 @@ final class ResultsPanel {
   }
 
   static String text(Assessment assessment) {
-    return new TextView(JudgeCommand.REPORT_WIDTH).write(DesignReport.everything(assessment));
+    return new TextView(JudgeCommand.FORM_WIDTH).write(DesignReport.everything(assessment));
   }
 
   private void refresh() {

@@ -225,6 +225,24 @@ public sealed interface Block {
     }
 
     /**
+     * The places on the scale in ascending order.
+     *
+     * @return the ends of the window and the flow rates judged
+     */
+    public List<Place> places() {
+      return WindowText.places(this);
+    }
+
+    /**
+     * A place on the scale.
+     *
+     * @param number its flow rate
+     * @param word what it is
+     * @param works whether the line works from here to the next place
+     */
+    public record Place(String number, String word, boolean works) {}
+
+    /**
      * Flow rates without a gap.
      *
      * @param lowest the lowest flow rate; empty when there is none

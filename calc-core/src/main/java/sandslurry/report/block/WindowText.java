@@ -29,7 +29,22 @@ final class WindowText {
     this.width = Math.min(width, WIDEST);
   }
 
-  List<String> lines(Block.Window window) {
+  /** The places on the scale: number, word, and whether the line works up to the next. */
+  static List<Block.Window.Place> places(Block.Window window) {
+    List<Tick> ticks = ticks(window);
+    List<Block.Window.Place> places = new ArrayList<>();
+    for (int i = 0; i < ticks.size(); i++) {
+      Tick tick = ticks.get(i);
+      places.add(
+          new Block.Window.Place(
+              tick.number(),
+              tick.word(),
+              i + 1 < ticks.size() && inside(window, tick.flow(), ticks.get(i + 1).flow())));
+    }
+    return places;
+  }
+
+  private static List<Tick> ticks(Block.Window window) {
     List<Tick> ticks = new ArrayList<>();
     for (Block.Window.Stretch stretch : window.stretches()) {
       stretch
@@ -48,6 +63,11 @@ final class WindowText {
               .orElseGet(() -> new Tick(mark.flow(), mark.text(), mark.word(), 'o')));
     }
     ticks.sort(Comparator.comparingDouble(Tick::flow));
+    return ticks;
+  }
+
+  List<String> lines(Block.Window window) {
+    List<Tick> ticks = ticks(window);
     int[] columns = columns(ticks);
     StringBuilder numbers = new StringBuilder();
     StringBuilder axis = new StringBuilder();
