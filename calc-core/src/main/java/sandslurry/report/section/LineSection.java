@@ -28,6 +28,7 @@ import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
 import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.transport.friction.NonNewtonianModels;
 import sandslurry.units.Kind;
 
 /** The line: velocities against deposition, head loss, pressures, system curve, dilution. */
@@ -247,7 +248,22 @@ final class LineSection extends SectionWriter {
                     .anyMatch(r -> r.deposition().isPresent() && r.regime() != Regime.TURBULENT)
                 ? " Where the flow is not turbulent, friction is at least that of the liquid"
                     + " thickened by its sand."
-                : ""));
+                : "")
+            + friction(line));
+  }
+
+  /** By what a liquid that is not Newtonian is judged where its flow is not laminar. */
+  private String friction(LineResult line) {
+    boolean asked =
+        !assessment.carrier().rheology().isNewtonian()
+            && line.states().stream()
+                .flatMap(state -> state.runs().stream())
+                .anyMatch(run -> run.regime() != Regime.LAMINAR);
+    return asked
+        ? " Friction of the liquid is by "
+            + NonNewtonianModels.TURBULENT.all().get(0).about().nameWithCaveat()
+            + "."
+        : "";
   }
 
   private String starred(ModelValue loss) {
