@@ -61,7 +61,7 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
               2006,
               "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
                   + " as in the chapter on solids transport of a pump handbook")
-          .fromMemory("other coefficients");
+          .fromMemory("coefficients but 0.22");
   private static final Equation FALL50 =
       SOURCE.equation(
           "w50",
