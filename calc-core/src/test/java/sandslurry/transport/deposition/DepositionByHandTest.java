@@ -280,6 +280,10 @@ class DepositionByHandTest {
     double root = Math.sqrt(2 * 9.80665 * 0.15 * 1.65);
     assertThat(DepositionRule.DEFAULT.judge(much, PIPE, 1, Math.toRadians(20)).slugMps())
         .isCloseTo(level + 0.27 * root, within(1e-6));
+    // In a riser a slug of grains of 2 mm needs what lifts them, as less sand does.
+    DepositionJudgement riser =
+        DepositionRule.DEFAULT.judge(sand(2e-3, 0.05), PIPE, 1, Math.PI / 2);
+    assertThat(riser.slugMps()).isCloseTo(riser.riserMps(), within(1e-12));
   }
 
   /**
