@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sandslurry.design.Design;
 import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.Reading;
 
 /** Designs to measure: the examples, and some that grow. */
 final class Inputs {
@@ -15,7 +16,10 @@ final class Inputs {
   }
 
   static Design design(DesignDocument document) {
-    return document.read().design().orElseThrow();
+    Reading reading = document.read();
+    return reading
+        .design()
+        .orElseThrow(() -> new IllegalStateException(reading.problems().toString()));
   }
 
   /** The parlor line cut into many runs, each with its part of the length and the rise. */
@@ -29,7 +33,7 @@ final class Inputs {
         IntStream.rangeClosed(1, count).mapToObj(run::formatted).collect(Collectors.joining(","));
     return design(
         example("parlor-line")
-            .withPart("/route", "{\"sourceLevel\": \"3 ft\", \"runs\": [" + runs + "]}"));
+            .withPart("/lines/0/route", "{\"sourceLevel\": \"3 ft\", \"runs\": [" + runs + "]}"));
   }
 
   /** A plant whose liquor passes one coarse screen after the other. */
@@ -46,7 +50,7 @@ final class Inputs {
             .collect(Collectors.joining(","));
     String products =
         IntStream.rangeClosed(1, count)
-            .mapToObj("{\"stream\": \"cake %d\", \"use\": \"solids\"}"::formatted)
+            .mapToObj("{\"stream\": \"cake %d\", \"use\": \"waste\"}"::formatted)
             .collect(Collectors.joining(","));
     return design(
         example("flushed-barn-lagoon")

@@ -41,6 +41,8 @@ public final class Network {
   /** The unit that takes each outlet of each unit, or {@link #NOBODY}. */
   private final int[][] takers;
 
+  private final int[][] loops;
+
   private Network(List<Unit> units, Collection<String> feeds, Collection<String> products) {
     this.units = List.copyOf(units);
     this.feedNames = List.copyOf(feeds);
@@ -57,6 +59,7 @@ public final class Network {
               .mapToInt(outlet -> consumer.getOrDefault(outlet, NOBODY))
               .toArray();
     }
+    this.loops = Loops.of(takers);
   }
 
   /**
@@ -191,6 +194,11 @@ public final class Network {
   /** The unit that takes each outlet of each unit, below 0 where none does. */
   int[][] takers() {
     return takers;
+  }
+
+  /** The units in the order of flow, those of a recycle together. */
+  int[][] loops() {
+    return loops;
   }
 
   /**

@@ -54,6 +54,10 @@ final class StepSolver {
   private final double stepS;
   private final Map<String, Double> factors;
   private final double[][] pumpsM3ps;
+
+  /** Which of the loops each unit belongs to. */
+  private final int[] loopOf;
+
   private double[] duties;
 
   /**
@@ -130,6 +134,12 @@ final class StepSolver {
         for (int i = 0; i < count; i++) {
           stored[u * count + i] = contents[u][i] / stepS;
         }
+      }
+    }
+    this.loopOf = new int[units.size()];
+    for (int l = 0; l < network.loops().length; l++) {
+      for (int u : network.loops()[l]) {
+        loopOf[u] = l;
       }
     }
     this.pumpsM3ps = new double[units.size()][];
@@ -440,38 +450,78 @@ final class StepSolver {
     double[] result = new double[state.length];
     for (int i = 0; i < count; i++) {
       boolean[] reached = lag > 0 ? reached(division, i, state) : reachedByFeeds[i];
-      int[] rows = new int[reached.length];
-      int n = 0;
-      for (int u = 0; u < reached.length; u++) {
-        rows[u] = reached[u] ? n++ : NOBODY;
+      double[] comes = new double[units.size()];
+      for (int u = 0; u < comes.length; u++) {
+        int at = u * count + i;
+        comes[u] = reached[u] ? outside[at] + stored[at] + lag * state[at] : 0;
       }
-      if (n == 0) {
-        continue;
-      }
-      double[][] matrix = new double[n][n];
-      double[] right = new double[n];
-      for (int from = 0; from < rows.length; from++) {
-        if (!reached[from]) {
-          continue;
+      for (int[] loop : network.loops()) {
+        if (loop.length == 1 && !feedsItself(loop[0])) {
+          result[loop[0] * count + i] = comes[loop[0]] / (1 + lag);
+        } else {
+          closed(division, i, lag, loop, reached, comes, result);
         }
-        int at = from * count + i;
-        right[rows[from]] += outside[at] + stored[at] + lag * state[at];
-        matrix[rows[from]][rows[from]] += 1 + lag;
-        double[][] shares = division.of()[from];
-        for (int outlet = 0; outlet < takers[from].length; outlet++) {
-          int to = takers[from][outlet];
-          if (to != NOBODY && reached[to]) {
-            matrix[rows[to]][rows[from]] -= shares[outlet][i];
-          }
-        }
-      }
-      double[] flows = flows(i, matrix, right);
-      for (int u = 0; u < rows.length; u++) {
-        // Rounding may leave a flow of nothing a hair below zero.
-        result[u * count + i] = reached[u] ? Math.max(0, flows[rows[u]]) : 0;
+        passOn(division, i, loop, result, comes);
       }
     }
     return result;
+  }
+
+  private boolean feedsItself(int unit) {
+    for (int taker : takers[unit]) {
+      if (taker == unit) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Adds what passes through the units of a loop when so much comes to them from before it. */
+  private void closed(
+      Division division,
+      int constituent,
+      double lag,
+      int[] loop,
+      boolean[] reached,
+      double[] comes,
+      double[] result) {
+    int n = loop.length;
+    double[][] matrix = new double[n][n];
+    double[] right = new double[n];
+    for (int k = 0; k < n; k++) {
+      int from = loop[k];
+      right[k] = comes[from];
+      matrix[k][k] += 1 + lag;
+      double[][] shares = division.of()[from];
+      for (int outlet = 0; reached[from] && outlet < takers[from].length; outlet++) {
+        int to = takers[from][outlet];
+        if (to != NOBODY && loopOf[to] == loopOf[from]) {
+          matrix[place(loop, to)][k] -= shares[outlet][constituent];
+        }
+      }
+    }
+    double[] flows = flows(constituent, matrix, right);
+    for (int k = 0; k < n; k++) {
+      // Rounding may leave a flow of nothing a hair below zero.
+      result[loop[k] * count + constituent] = Math.max(0, flows[k]);
+    }
+  }
+
+  private static int place(int[] loop, int unit) {
+    return Arrays.binarySearch(loop, unit);
+  }
+
+  private void passOn(
+      Division division, int constituent, int[] loop, double[] through, double[] comes) {
+    for (int from : loop) {
+      double flow = through[from * count + constituent];
+      for (int outlet = 0; flow > 0 && outlet < takers[from].length; outlet++) {
+        int to = takers[from][outlet];
+        if (to != NOBODY && loopOf[to] != loopOf[from]) {
+          comes[to] += division.of()[from][outlet][constituent] * flow;
+        }
+      }
+    }
   }
 
   /** Solves one balance; the name of its constituent is only written where it is needed. */
