@@ -1,7 +1,9 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.DilutionCurve;
+import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.GradePoint;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
@@ -27,6 +30,7 @@ import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
+import sandslurry.transport.deposition.DepositionVelocities;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.NonNewtonianModels;
 import sandslurry.units.Kind;
@@ -174,7 +178,7 @@ final class LineSection extends SectionWriter {
           "The flow is not surely turbulent here, and these correlations are for turbulent flow."
               + " Below their value sand settles all the more. Above it they cannot give a pass.");
     }
-    depositionVelocity(judged);
+    depositionVelocity(judged, run.depositionModels());
   }
 
   private void depositionModels(List<Entry> entries) {
@@ -196,7 +200,7 @@ final class LineSection extends SectionWriter {
             Column.text("published range", entry -> range(entry.estimate().excesses()))));
   }
 
-  private void depositionVelocity(DepositionJudgement judged) {
+  private void depositionVelocity(DepositionJudgement judged, List<Entry> entries) {
     paragraph(
         "The deposition velocity here is "
             + units.show(Kind.VELOCITY, judged.limitMps())
@@ -211,10 +215,53 @@ final class LineSection extends SectionWriter {
                 : "")
             + ", at "
             + units.show(Kind.PERCENT, judged.highestFraction())
-            + " sand, the most that comes through. Each size counts with the concentration of the"
+            + " sand, the most that comes through. "
+            + spread(entries)
+            + "Each size counts with the concentration of the"
             + " sand coarser than it; values are for a level pipe. No formula is left out because"
             + " it is used outside its range. The theory page on the deposition velocity has the"
             + " rule.");
+  }
+
+  /** The range over the correlations that govern. */
+  private String spread(List<Entry> entries) {
+    DoubleSummaryStatistics values =
+        entries.stream()
+            .filter(entry -> entry.role() == DepositionVelocities.Role.GOVERNING)
+            .mapToDouble(Entry::valueMps)
+            .summaryStatistics();
+    return values.getCount() < 2
+        ? ""
+        : "The governing correlations give "
+            + number(Kind.VELOCITY, values.getMin())
+            + " to "
+            + units.show(Kind.VELOCITY, values.getMax())
+            + "; the rule takes one value of them. ";
+  }
+
+  /** The friction of the whole line at the design flow rate over all models of head loss. */
+  private String spread(LineResult line, List<RouteSpec.RunSpec> runs) {
+    Optional<LineState> design = line.at(FlowCase.DESIGN);
+    if (design.isEmpty() || design.get().runs().stream().anyMatch(r -> r.overBed())) {
+      return "";
+    }
+    int count = design.get().runs().get(0).headLossModels().size();
+    double[] metres = new double[count];
+    for (int r = 0; r < runs.size(); r++) {
+      List<ModelValue> models = design.get().runs().get(r).headLossModels();
+      for (int i = 0; i < count; i++) {
+        metres[i] += models.get(i).estimate().value() * runs.get(r).lengthM();
+      }
+    }
+    return count < 2
+        ? ""
+        : " At the design flow rate the pipes of the line take "
+            + number(Kind.HEAD, Arrays.stream(metres).min().orElseThrow())
+            + " to "
+            + units.show(Kind.HEAD, Arrays.stream(metres).max().orElseThrow())
+            + " of liquid by all of them, "
+            + units.show(Kind.HEAD, metres[0])
+            + " by the first.";
   }
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
@@ -243,6 +290,7 @@ final class LineSection extends SectionWriter {
             + " decides and the others bracket it: such models differ by 25 % and more. A star"
             + " marks a model outside its published range. Below the deposition velocity a model of"
             + " moving sand means little."
+            + spread(line, runs)
             + (line.states().stream()
                     .flatMap(s -> s.runs().stream())
                     .anyMatch(r -> r.deposition().isPresent() && r.regime() != Regime.TURBULENT)
