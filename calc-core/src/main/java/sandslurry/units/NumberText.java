@@ -58,7 +58,7 @@ record NumberText(double number, String rest) {
     }
     double number = Double.parseDouble(decimal.group(1));
     if (number == 0 && NOT_NOUGHT.matcher(decimal.group(1)).find()) {
-      throw new UnitTextException(quoted(stripped) + " is too small to be told from 0");
+      throw new UnitTextException(quoted(stripped) + " is too small to differ from 0");
     }
     return new NumberText(finite(number, stripped), rest(stripped, decimal.group(2)));
   }

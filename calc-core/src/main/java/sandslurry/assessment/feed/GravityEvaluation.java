@@ -270,7 +270,7 @@ public final class GravityEvaluation {
   }
 
   /**
-   * The full pipe is taken as smooth, in which the rule asks for most. The relations for sewers
+   * The full pipe is taken as smooth, in which the rule requires most. The relations for sewers
    * were made for round pipes: a channel is judged by the full pipe of its widest hydraulic
    * diameter.
    */

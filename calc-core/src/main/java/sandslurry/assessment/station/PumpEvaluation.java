@@ -362,7 +362,7 @@ public final class PumpEvaluation {
         within
             ? Optional.empty()
             : Optional.of(
-                "the line asks for more pressure than the limit of the pump at the flow of its"
+                "the line needs more pressure than the limit of the pump at the flow of its"
                     + " strokes"),
         List.of(),
         List.of(),

@@ -79,7 +79,7 @@ public record Pond(double floorLengthM, double floorWidthM, double sideSlope, do
   public double depthForM(double volumeM3) {
     if (!(volumeM3 >= 0 && volumeM3 <= volumeM3())) {
       throw new IllegalArgumentException(
-          "the pond holds " + volumeM3() + " m3 but " + volumeM3 + " m3 is asked for");
+          "the pond holds " + volumeM3() + " m3 but " + volumeM3 + " m3 is wanted");
     }
     return Roots.between("depth of the pond", d -> volumeM3(d) - volumeM3, 0, depthM);
   }

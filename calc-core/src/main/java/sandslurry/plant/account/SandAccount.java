@@ -26,7 +26,7 @@ public record SandAccount(
     lost = Collections.unmodifiableMap(new LinkedHashMap<>(lost));
     if (!(rebeddedShare >= 0 && rebeddedShare <= 1)) {
       throw new IllegalArgumentException(
-          "the share bedded again lies in 0 to 1 but was " + rebeddedShare);
+          "the share reused as bedding lies in 0 to 1 but was " + rebeddedShare);
     }
   }
 

@@ -132,7 +132,7 @@ public final class SizingSection {
                   + wanted
                   + ")"
                   + (several
-                      ? " with every feed above; \"" + row.feed() + "\" asks for most."
+                      ? " with every feed above; \"" + row.feed() + "\" needs most."
                       : ".")));
     }
     if (sizing.governing().isEmpty()) {
@@ -229,7 +229,7 @@ public final class SizingSection {
                 ? ", that is "
                     + units.showAtLeast(Kind.HEAD, wanted.waterHeadM().getAsDouble())
                     + " on its curve for water"
-                : "; solids take so much head that the supplier must test it"),
+                : "; the head that solids take is so large that the supplier must test it"),
         "power taken up by the slurry "
             + units.showAtLeast(Kind.POWER, wanted.hydraulicW())
             + "; at the shaft this over the efficiency of the pump with solids",

@@ -82,7 +82,7 @@ public record DepositionJudgement(
       return this;
     }
     if (!(velocityMps > 0)) {
-      throw new IllegalStateException("a judgement of standstill tells no Reynolds number");
+      throw new IllegalStateException("a judgement of standstill has no Reynolds number");
     }
     return new DepositionJudgement(
         DepositionRule.outcome(otherMps, limitMps, requiredMps, velocityToPassMps),
