@@ -40,72 +40,64 @@ public final class DesignFields extends Fields<Design> {
   public static final DesignFields DESIGN = new DesignFields();
 
   private final Field<Integer> version =
-      needed(
-          "formatVersion",
-          Type.count(1, 999999).wanted(READS),
-          "Format",
-          "version of the file format, which is " + FORMAT_VERSION,
-          "2");
+      needed("formatVersion", Type.count(1, 999999).wanted(READS))
+          .label("Format")
+          .means("version of the file format, which is " + FORMAT_VERSION)
+          .such("2");
   private final Field<String> title =
-      standard(
-          "title", Type.text(), "Untitled design", "Title", "heading of the report", "Wash line");
+      standard("title", Type.text(), "Untitled design")
+          .label("Title")
+          .means("heading of the report")
+          .such("Wash line");
   private final Field<Optional<String>> notes =
-      optional("notes", Type.text(), "none", "Notes", "free text, not used");
+      optional("notes", Type.text(), "none").label("Notes").means("free text, not used");
   private final Field<UnitSystem> units =
       standard(
-          "units",
-          Type.choice(
-              Arrays.asList(UnitSystem.values()),
-              system -> system == UnitSystem.METRIC ? "metric" : "US",
-              system -> system == UnitSystem.METRIC ? "metric units" : "US customary units"),
-          "metric",
-          "Report in",
-          "units of the report; every input may be typed in metric or US units");
+              "units",
+              Type.choice(
+                  Arrays.asList(UnitSystem.values()),
+                  system -> system == UnitSystem.METRIC ? "metric" : "US",
+                  system -> system == UnitSystem.METRIC ? "metric units" : "US customary units"),
+              "metric")
+          .label("Report in")
+          .means("units of the report; every input may be typed in metric or US units");
 
   @SuppressWarnings("unused") // the report reads its texts from the document
   private final Field<Optional<List<String>>> titleBlock =
-      optional(
-          "titleBlock",
-          new TitleBlockFields(),
-          "left free to be filled in",
-          "Title block",
-          "who and what the report is for");
+      optional("titleBlock", new TitleBlockFields(), "left free to be filled in")
+          .label("Title block")
+          .means("who and what the report is for");
 
-  private final Field<Sand> sand = needed("sand", new SandFields(), "Sand", "the bedding sand");
+  private final Field<Sand> sand =
+      needed("sand", new SandFields()).label("Sand").means("the bedding sand");
   private final Field<CarrierSpec> carrier =
-      needed("carrier", CarrierFields.KINDS, "Carrier liquid", "the liquid, free of sand");
+      needed("carrier", CarrierFields.KINDS)
+          .label("Carrier liquid")
+          .means("the liquid, free of sand");
   private final Field<List<LineSpec>> lines =
-      list(
-          "lines",
-          LINE,
-          "",
-          "Lines",
-          "the lines, each with its mixture, flow rates, route and pump; each is judged");
+      list("lines", LINE)
+          .label("Lines")
+          .means("the lines, each with its mixture, flow rates, route and pump; each is judged");
   private final Field<Optional<ScrewSpec>> screw =
-      optional(
-          "screw",
-          new ServiceFields.ScrewFields(),
-          "none",
-          "Screw conveyor",
-          "a screw conveyor (floor auger) that feeds the pit: a check of its capacity");
+      optional("screw", new ServiceFields.ScrewFields(), "none")
+          .label("Screw conveyor")
+          .means("a screw conveyor (floor auger) that feeds the pit: a check of its capacity");
   private final Field<Optional<GravityRunSpec>> gravity =
-      optional(
-          "gravityRun",
-          new GravityFields(),
-          "none",
-          "Gravity pipe",
-          "a gravity pipe that runs part full, before or after the pump");
+      optional("gravityRun", new GravityFields(), "none")
+          .label("Gravity pipe")
+          .means("a gravity pipe that runs part full, before or after the pump");
   private final Field<Optional<LaneSpec>> lane =
-      optional("lane", new LaneFields(), "no lane", "Settling lane", "a settling lane by itself");
+      optional("lane", new LaneFields(), "no lane")
+          .label("Settling lane")
+          .means("a settling lane by itself");
   private final Field<Optional<PlantSpec>> plant =
-      optional(
-          "plant",
-          new PlantFields(),
-          "no plant",
-          "Plant",
-          "from the pens to the storage: units connected by streams of equal name");
+      optional("plant", new PlantFields(), "no plant")
+          .label("Plant")
+          .means("from the pens to the storage: units connected by streams of equal name");
   private final Field<Criteria> criteria =
-      standard("criteria", new CriteriaFields(), "", "Criteria", "what the design is judged by");
+      standard("criteria", new CriteriaFields(), "")
+          .label("Criteria")
+          .means("what the design is judged by");
 
   private DesignFields() {
     super("", "design");

@@ -35,69 +35,51 @@ public final class LineFields extends Fields<LineSpec> {
 
   /** The name of the line. */
   final Field<Optional<String>> name =
-      optional(
-          "name",
-          Type.text(),
-          "Line 1, Line 2 and so on",
-          "Name",
-          "what the line is called; no two lines have the same name",
-          "Pit to lagoon");
+      optional("name", Type.text(), "Line 1, Line 2 and so on")
+          .label("Name")
+          .means("what the line is called; no two lines have the same name")
+          .such("Pit to lagoon");
 
   private final Field<MixtureSpec> mixture =
-      needed("mixture", MIXTURE, "Sand in the mixture", "how much sand the liquid brings");
+      needed("mixture", MIXTURE)
+          .label("Sand in the mixture")
+          .means("how much sand the liquid brings");
   private final Field<Optional<DilutionSpec>> dilution =
-      optional(
-          "dilution",
-          DILUTION,
-          "none",
-          "Dilution",
-          "a thinner liquid, to see what adding it would do to the line; the solids of the carrier"
-              + " must be known");
+      optional("dilution", DILUTION, "none")
+          .label("Dilution")
+          .means(
+              "a thinner liquid, to see what adding it would do to the line; the solids of the carrier"
+                  + " must be known");
   private final Field<FlowSpec> flow =
-      needed(
-          "flow",
-          new FlowFields(),
-          "Flow rate of mixture",
-          "the flow rates between which the line really runs; it is judged at all of them");
+      needed("flow", new FlowFields())
+          .label("Flow rate of mixture")
+          .means("the flow rates between which the line really runs; it is judged at all of them");
   private final Field<RouteSpec> route =
-      needed("route", new RouteFields(), "Transfer line", "the pipes of the line");
+      needed("route", new RouteFields()).label("Transfer line").means("the pipes of the line");
   private final Field<Optional<PumpSpec>> pump =
-      optional(
-          "pump",
-          PumpFields.kinds(),
-          "gravity, or not chosen yet",
-          "Pump",
-          "the pump that drives the line");
+      optional("pump", PumpFields.kinds(), "gravity, or not chosen yet")
+          .label("Pump")
+          .means("the pump that drives the line");
   private final Field<Optional<SuctionSpec>> suction =
-      optional(
-          "suction",
-          new ServiceFields.SuctionFields(),
-          "not judged",
-          "Suction side",
-          "the suction side of the pump, the pipe given like a run of the route; of several pumps"
-              + " in parallel each has its own");
+      optional("suction", new ServiceFields.SuctionFields(), "not judged")
+          .label("Suction side")
+          .means(
+              "the suction side of the pump, the pipe given like a run of the route; of several pumps"
+                  + " in parallel each has its own");
   private final Field<Optional<StatesSpec>> states =
-      optional(
-          "states",
-          new ServiceFields.StatesFields(),
-          "none",
-          "States beside the design",
-          "the states in which the line is judged beside the design");
+      optional("states", new ServiceFields.StatesFields(), "none")
+          .label("States beside the design")
+          .means("the states in which the line is judged beside the design");
   private final Field<Optional<OperationSpec>> operation =
-      optional(
-          "operation",
-          new ServiceFields.OperationFields(),
-          "not judged",
-          "A day of pumping, and the flush",
-          "a day of pumping, how it stops, and the flush");
+      optional("operation", new ServiceFields.OperationFields(), "not judged")
+          .label("A day of pumping, and the flush")
+          .means("a day of pumping, how it stops, and the flush");
   private final Field<Optional<ObservedSpec>> observed =
-      optional(
-          "observed",
-          new ObservedFields(),
-          "none",
-          "Reading on site",
-          "a pressure and a flow rate read on a line that exists: the program says what explains"
-              + " them");
+      optional("observed", new ObservedFields(), "none")
+          .label("Reading on site")
+          .means(
+              "a pressure and a flow rate read on a line that exists: the program says what explains"
+                  + " them");
 
   LineFields() {
     super("line", "line");

@@ -23,7 +23,10 @@ final class TitleBlockFields extends Fields<List<String>> {
   }
 
   private Field<Optional<String>> text(String name, String label, String meaning, String example) {
-    return optional(name, Type.text(), "left free to be filled in", label, meaning, example);
+    return optional(name, Type.text(), "left free to be filled in")
+        .label(label)
+        .means(meaning)
+        .such(example);
   }
 
   @Override

@@ -22,28 +22,51 @@ public final class Field<T> {
   }
 
   private final String name;
-  private final String label;
-  private final String meaning;
+  private String label = "";
+  private String meaning = "";
   private final Content<?> content;
   private final Absence absence;
   private final String standard;
-  private final List<String> examples;
+  private List<String> examples = List.of();
 
-  Field(
-      String name,
-      String label,
-      String meaning,
-      Content<?> content,
-      Absence absence,
-      String standard,
-      String... examples) {
+  Field(String name, Content<?> content, Absence absence, String standard) {
     this.name = name;
-    this.label = label;
-    this.meaning = meaning;
     this.content = content;
     this.absence = absence;
     this.standard = standard;
-    this.examples = List.of(examples);
+  }
+
+  /**
+   * Labels the field where it is declared.
+   *
+   * @param words its label, in the words of the trade
+   * @return this
+   */
+  public Field<T> label(String words) {
+    label = words;
+    return this;
+  }
+
+  /**
+   * Says what the field means where it is declared.
+   *
+   * @param sentence its meaning in one sentence
+   * @return this
+   */
+  public Field<T> means(String sentence) {
+    meaning = sentence;
+    return this;
+  }
+
+  /**
+   * Gives examples where the field is declared.
+   *
+   * @param texts texts that would be right, one in metric units first
+   * @return this
+   */
+  public Field<T> such(String... texts) {
+    examples = List.of(texts);
+    return this;
   }
 
   /** Reads the field of a group; absent or wrong, as its kind has it. */

@@ -60,15 +60,11 @@ public abstract non-sealed class Fields<S> extends Part<S> {
    *
    * @param field its name in files
    * @param content what stands in it
-   * @param label its label, in the words of the trade
-   * @param meaning its meaning in one sentence
-   * @param examples texts that would be right, one in metric units first
    * @param <T> what is read from it
    * @return the field
    */
-  protected final <T> Field<T> needed(
-      String field, Content<T> content, String label, String meaning, String... examples) {
-    return add(new Field<>(field, label, meaning, content, Absence.MISSING, "", examples));
+  protected final <T> Field<T> needed(String field, Content<T> content) {
+    return add(new Field<>(field, content, Absence.MISSING, ""));
   }
 
   /**
@@ -78,20 +74,11 @@ public abstract non-sealed class Fields<S> extends Part<S> {
    * @param content what stands in it
    * @param standard the text that counts when it is left out; empty for a group, all fields of
    *     which then take their defaults
-   * @param label its label, in the words of the trade
-   * @param meaning its meaning in one sentence
-   * @param examples texts that would be right, one in metric units first
    * @param <T> what is read from it
    * @return the field
    */
-  protected final <T> Field<T> standard(
-      String field,
-      Content<T> content,
-      String standard,
-      String label,
-      String meaning,
-      String... examples) {
-    return add(new Field<>(field, label, meaning, content, Absence.STANDARD, standard, examples));
+  protected final <T> Field<T> standard(String field, Content<T> content, String standard) {
+    return add(new Field<>(field, content, Absence.STANDARD, standard));
   }
 
   /**
@@ -100,36 +87,36 @@ public abstract non-sealed class Fields<S> extends Part<S> {
    * @param field its name in files
    * @param content what stands in it
    * @param absent what it means to leave it out, in a few words
-   * @param label its label, in the words of the trade
-   * @param meaning its meaning in one sentence
-   * @param examples texts that would be right, one in metric units first
    * @param <T> what is read from it
    * @return the field
    */
-  protected final <T> Field<Optional<T>> optional(
-      String field,
-      Content<T> content,
-      String absent,
-      String label,
-      String meaning,
-      String... examples) {
-    return add(new Field<>(field, label, meaning, content, Absence.LEFT_OUT, absent, examples));
+  protected final <T> Field<Optional<T>> optional(String field, Content<T> content, String absent) {
+    return add(new Field<>(field, content, Absence.LEFT_OUT, absent));
   }
 
   /**
-   * Declares a list.
+   * Declares a list, which may be empty.
+   *
+   * @param field its name in files
+   * @param entry the fields of each entry
+   * @param <E> what is read from each entry
+   * @return the field
+   */
+  protected final <E> Field<List<E>> list(String field, Part<E> entry) {
+    return list(field, entry, "");
+  }
+
+  /**
+   * Declares a list of one entry or more.
    *
    * @param field its name in files
    * @param entry the fields of each entry
    * @param none said when there is no entry; empty when there may be none
-   * @param label what stands above it
-   * @param meaning its meaning in one sentence
    * @param <E> what is read from each entry
    * @return the field
    */
-  protected final <E> Field<List<E>> list(
-      String field, Part<E> entry, String none, String label, String meaning) {
-    return standard(field, new Listed<>(entry, none), "", label, meaning);
+  protected final <E> Field<List<E>> list(String field, Part<E> entry, String none) {
+    return standard(field, new Listed<>(entry, none), "");
   }
 
   private <T> Field<T> add(Field<T> field) {

@@ -30,13 +30,14 @@ public final class Kinds<S> extends Part<S> {
     this.common = common;
     kinds.forEach(fields -> this.kinds.put(fields.name(), fields));
     this.kind =
-        new Field<>(
-            KIND,
-            label,
-            meaning,
-            Type.choice(List.copyOf(this.kinds.keySet()), n -> n, n -> this.kinds.get(n).title()),
-            Field.Absence.MISSING,
-            "");
+        new Field<String>(
+                KIND,
+                Type.choice(
+                    List.copyOf(this.kinds.keySet()), n -> n, n -> this.kinds.get(n).title()),
+                Field.Absence.MISSING,
+                "")
+            .label(label)
+            .means(meaning);
     common.first(kind);
     kinds.forEach(fields -> fields.first(kind));
   }

@@ -25,72 +25,51 @@ public final class CriteriaFields extends Fields<Criteria> {
   private static final Type<Double> WEAR_SPEED = Type.quantity(Measure.SPEED, "0.5 m/s", "10 m/s");
 
   private final Field<Double> share =
-      standard(
-          "velocityMarginShare",
-          MARGIN,
-          "25 %",
-          "Margin on velocity",
-          "margin over the deposition velocity, as a share of it",
-          "30 %");
+      standard("velocityMarginShare", MARGIN, "25 %")
+          .label("Margin on velocity")
+          .means("margin over the deposition velocity, as a share of it")
+          .such("30 %");
   private final Field<Double> velocity =
-      standard(
-          "velocityMargin",
-          MARGIN_SPEED,
-          "0.3 m/s",
-          "and not less than",
-          "least margin over the deposition velocity; the larger of the two counts",
-          "0.3 m/s",
-          "1 ft/s");
+      standard("velocityMargin", MARGIN_SPEED, "0.3 m/s")
+          .label("and not less than")
+          .means("least margin over the deposition velocity; the larger of the two counts")
+          .such("0.3 m/s", "1 ft/s");
   private final Field<Optional<Double>> wear =
       optional(
-          "wearVelocity",
-          WEAR_SPEED,
-          "no limit: wear is given as a ratio to that at the design flow rate",
-          "Limit for wear",
-          "velocity above which wear is a caution",
-          "3 m/s",
-          "10 ft/s");
+              "wearVelocity",
+              WEAR_SPEED,
+              "no limit: wear is given as a ratio to that at the design flow rate")
+          .label("Limit for wear")
+          .means("velocity above which wear is a caution")
+          .such("3 m/s", "10 ft/s");
   private final Field<Double> pressure =
-      standard(
-          "pressureShare",
-          PRESSURE,
-          "72 %",
-          "Use of pressure rating",
-          "share of the pressure rating that the working pressure may use",
-          "72 %");
+      standard("pressureShare", PRESSURE, "72 %")
+          .label("Use of pressure rating")
+          .means("share of the pressure rating that the working pressure may use")
+          .such("72 %");
   private final Field<Double> capture =
-      standard(
-          "sandCapture",
-          CommonLimits.SHARE,
-          "75 %",
-          "Sand capture, lane",
-          "share of the sand that the lane must capture",
-          "75 %");
+      standard("sandCapture", CommonLimits.SHARE, "75 %")
+          .label("Sand capture, lane")
+          .means("share of the sand that the lane must capture")
+          .such("75 %");
   private final Field<Double> floor =
-      standard(
-          "floorShare",
-          CommonLimits.SHARE,
-          "1 %",
-          "Sand on a laminar floor",
-          "share of the sand that may reach the floor of a line in laminar flow; the same share of"
-              + " the coarsest sand need not be held (1 % at most)",
-          "1 %");
+      standard("floorShare", CommonLimits.SHARE, "1 %")
+          .label("Sand on a laminar floor")
+          .means(
+              "share of the sand that may reach the floor of a line in laminar flow; the same share of"
+                  + " the coarsest sand need not be held (1 % at most)")
+          .such("1 %");
   private final Field<Boolean> graded =
-      standard(
-          "worstSizeGoverns",
-          Type.yesNo("the worst size of the sand", "d50 alone"),
-          "yes",
-          "Deposition judged by",
-          "the grain size by which the deposition velocity is judged");
+      standard("worstSizeGoverns", Type.yesNo("the worst size of the sand", "d50 alone"), "yes")
+          .label("Deposition judged by")
+          .means("the grain size by which the deposition velocity is judged");
   private final Field<Map<String, Role>> roles =
-      standard(
-          "depositionRoles",
-          new RoleFields(),
-          "",
-          "Roles of the correlations",
-          "roles of deposition correlations other than their own: governing makes one part of the"
-              + " rule, floor a lower bound, counted turns a pass below it into a caution, shown"
-              + " decides nothing");
+      standard("depositionRoles", new RoleFields(), "")
+          .label("Roles of the correlations")
+          .means(
+              "roles of deposition correlations other than their own: governing makes one part of the"
+                  + " rule, floor a lower bound, counted turns a pass below it into a caution, shown"
+                  + " decides nothing");
 
   /** Declares the fields and the rules between them. */
   public CriteriaFields() {
@@ -128,11 +107,11 @@ public final class CriteriaFields extends Fields<Criteria> {
         roles.put(
             model.id(),
             optional(
-                model.id(),
-                Type.choice(Arrays.asList(Role.values()), RoleFields::word, RoleFields::word),
-                word(DepositionVelocities.defaultRole(model)) + " (default)",
-                model.name(),
-                "role of the correlation"));
+                    model.id(),
+                    Type.choice(Arrays.asList(Role.values()), RoleFields::word, RoleFields::word),
+                    word(DepositionVelocities.defaultRole(model)) + " (default)")
+                .label(model.name())
+                .means("role of the correlation"));
       }
     }
 

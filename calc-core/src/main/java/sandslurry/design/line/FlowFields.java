@@ -11,66 +11,54 @@ import sandslurry.fact.Values;
 /** The fields of the flow rates of a line. */
 public final class FlowFields extends Fields<FlowSpec> {
   private final Field<Optional<Double>> minimum =
-      optional(
-          "minimum",
-          CommonLimits.FLOW,
-          "default: the design flow",
-          "Minimum",
-          "least flow rate of mixture that really occurs; it decides whether sand settles",
-          "26 L/s",
-          "420 gal/min");
+      optional("minimum", CommonLimits.FLOW, "default: the design flow")
+          .label("Minimum")
+          .means("least flow rate of mixture that really occurs; it decides whether sand settles")
+          .such("26 L/s", "420 gal/min");
   private final Field<Double> design =
-      needed(
-          "design",
-          CommonLimits.FLOW,
-          "Design",
-          "flow rate of mixture that the line is designed for",
-          "30 L/s",
-          "470 gal/min");
+      needed("design", CommonLimits.FLOW)
+          .label("Design")
+          .means("flow rate of mixture that the line is designed for")
+          .such("30 L/s", "470 gal/min");
   private final Field<Optional<Double>> maximum =
-      optional(
-          "maximum",
-          CommonLimits.FLOW,
-          "default: the design flow",
-          "Maximum",
-          "greatest flow rate of mixture that really occurs",
-          "33 L/s",
-          "520 gal/min");
+      optional("maximum", CommonLimits.FLOW, "default: the design flow")
+          .label("Maximum")
+          .means("greatest flow rate of mixture that really occurs")
+          .such("33 L/s", "520 gal/min");
 
   private final Field<Optional<Double>> highestSand =
       optional(
-          "highestSandFraction",
-          CommonLimits.VOLUME_FRACTION,
-          "default: 1.5 times the mixture (common practice, no source)",
-          "Most sand",
-          "highest volume of sand over volume of mixture that comes through, as when stirring"
-              + " starts",
-          "3 %");
+              "highestSandFraction",
+              CommonLimits.VOLUME_FRACTION,
+              "default: 1.5 times the mixture (common practice, no source)")
+          .label("Most sand")
+          .means(
+              "highest volume of sand over volume of mixture that comes through, as when stirring"
+                  + " starts")
+          .such("3 %");
   private final Field<Optional<Double>> coldest =
       optional(
-          "coldest",
-          CommonLimits.TEMPERATURE,
-          "default: that of the liquid; the operating window allows for 2 degC",
-          "Coldest",
-          "coldest temperature of the liquid in the line",
-          "2 degC",
-          "36 degF");
+              "coldest",
+              CommonLimits.TEMPERATURE,
+              "default: that of the liquid; the operating window allows for 2 degC")
+          .label("Coldest")
+          .means("coldest temperature of the liquid in the line")
+          .such("2 degC", "36 degF");
   private final Field<Optional<Double>> warmest =
       optional(
-          "warmest",
-          CommonLimits.TEMPERATURE,
-          "default: that of the liquid; the operating window allows for 30 degC",
-          "Warmest",
-          "warmest temperature of the liquid in the line; sand is judged at the worst",
-          "28 degC",
-          "82 degF");
+              "warmest",
+              CommonLimits.TEMPERATURE,
+              "default: that of the liquid; the operating window allows for 30 degC")
+          .label("Warmest")
+          .means("warmest temperature of the liquid in the line; sand is judged at the worst")
+          .such("28 degC", "82 degF");
   private final Field<Boolean> frost =
       standard(
-          "exposedToFrost",
-          Type.yesNo("above frost depth or full in winter", "buried or drained"),
-          "no",
-          "Frost",
-          "whether the line lies in reach of frost or stands full in it");
+              "exposedToFrost",
+              Type.yesNo("above frost depth or full in winter", "buried or drained"),
+              "no")
+          .label("Frost")
+          .means("whether the line lies in reach of frost or stands full in it");
 
   /** Declares the fields and the rules between them. */
   public FlowFields() {

@@ -17,30 +17,19 @@ public final class RouteFields extends Fields<RouteSpec> {
   private static final RouteRun RUN = new RouteRun();
 
   private final Field<Double> level =
-      standard(
-          "sourceLevel",
-          CommonLimits.LEVEL,
-          "0 m",
-          "Pit level over start",
-          "level of the liquid in the pit above the start of the line, negative below it",
-          "1 m",
-          "3 ft");
+      standard("sourceLevel", CommonLimits.LEVEL, "0 m")
+          .label("Pit level over start")
+          .means("level of the liquid in the pit above the start of the line, negative below it")
+          .such("1 m", "3 ft");
   private final Field<Double> outlet =
-      standard(
-          "outletHead",
-          OUTLET,
-          "0 m",
-          "Outlet below surface",
-          "depth of the outlet below the surface that it feeds",
-          "0.5 m",
-          "2 ft");
+      standard("outletHead", OUTLET, "0 m")
+          .label("Outlet below surface")
+          .means("depth of the outlet below the surface that it feeds")
+          .such("0.5 m", "2 ft");
   private final Field<List<RouteSpec.RunSpec>> runs =
-      list(
-          "runs",
-          RUN,
-          "a route needs one pipe run or more",
-          "Pipe runs in the order of flow",
-          "the pipe runs in the order of flow");
+      list("runs", RUN, "a route needs one pipe run or more")
+          .label("Pipe runs in the order of flow")
+          .means("the pipe runs in the order of flow");
 
   /** Declares the fields. */
   public RouteFields() {

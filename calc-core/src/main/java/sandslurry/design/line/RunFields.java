@@ -29,54 +29,40 @@ public abstract class RunFields<S> extends Fields<S> {
   private static final FittingFields FITTING = new FittingFields();
 
   final Field<Optional<String>> name =
-      optional("name", Type.text(), "run 1, run 2 ...", "Name", "what the run is called");
+      optional("name", Type.text(), "run 1, run 2 ...")
+          .label("Name")
+          .means("what the run is called");
   private final Field<Optional<StandardPipe>> pipe =
-      optional("pipe", PIPE, "a bore is given", "Pipe", "a pipe from a standard");
+      optional("pipe", PIPE, "a bore is given").label("Pipe").means("a pipe from a standard");
   private final Field<Optional<Double>> bore =
-      optional(
-          "bore",
-          CommonLimits.BORE,
-          "that of the standard pipe",
-          "Bore",
-          "inside diameter of a pipe of your own",
-          "150 mm",
-          "6 in");
+      optional("bore", CommonLimits.BORE, "that of the standard pipe")
+          .label("Bore")
+          .means("inside diameter of a pipe of your own")
+          .such("150 mm", "6 in");
   private final Field<Optional<Double>> rating =
-      optional(
-          "rating",
-          CommonLimits.RATING,
-          "not judged",
-          "Pressure rating",
-          "pressure rating of a pipe given by its bore",
-          "1000 kPa",
-          "160 psi");
+      optional("rating", CommonLimits.RATING, "not judged")
+          .label("Pressure rating")
+          .means("pressure rating of a pipe given by its bore")
+          .such("1000 kPa", "160 psi");
   private final Field<Optional<Double>> roughness =
-      optional(
-          "roughness",
-          ROUGHNESS,
-          "default: new pipe",
-          "Wall roughness",
-          "roughness of the wall, at most a tenth of the bore; needed with a bore",
-          "0.1 mm",
-          "0.004 in");
+      optional("roughness", ROUGHNESS, "default: new pipe")
+          .label("Wall roughness")
+          .means("roughness of the wall, at most a tenth of the bore; needed with a bore")
+          .such("0.1 mm", "0.004 in");
   private final Field<Double> length =
-      needed("length", LENGTH, "Length", "length along the pipe", "90 m", "300 ft");
+      needed("length", LENGTH)
+          .label("Length")
+          .means("length along the pipe")
+          .such("90 m", "300 ft");
   private final Field<Double> rise =
-      standard(
-          "rise",
-          RISE,
-          "0 m",
-          "Rise (fall below 0)",
-          "height of the end above the start, negative when the pipe falls",
-          "2 m",
-          "6 ft");
+      standard("rise", RISE, "0 m")
+          .label("Rise (fall below 0)")
+          .means("height of the end above the start, negative when the pipe falls")
+          .such("2 m", "6 ft");
   private final Field<List<Fitting>> fittings =
-      list(
-          "fittings",
-          FITTING,
-          "",
-          "Fittings and valves",
-          "fittings and valves; the velocity head lost at the outlet is always counted");
+      list("fittings", FITTING)
+          .label("Fittings and valves")
+          .means("fittings and valves; the velocity head lost at the outlet is always counted");
 
   /**
    * Declares the fields and the rules between them.
@@ -139,25 +125,19 @@ public abstract class RunFields<S> extends Fields<S> {
   /** A pipe of a standard. */
   private static final class PipeFields extends Fields<StandardPipe> {
     private final Field<String> system =
-        needed(
-            "system",
-            Type.choice(PipeCatalogue.systems(), s -> s, PipeFields::words),
-            "Standard",
-            "the standard of the pipe");
+        needed("system", Type.choice(PipeCatalogue.systems(), s -> s, PipeFields::words))
+            .label("Standard")
+            .means("the standard of the pipe");
     private final Field<String> size =
-        needed(
-            "size",
-            Type.text("the nominal size of the pipe"),
-            "Nominal size",
-            "nominal size of the pipe",
-            "4 in");
+        needed("size", Type.text("the nominal size of the pipe"))
+            .label("Nominal size")
+            .means("nominal size of the pipe")
+            .such("4 in");
     private final Field<String> wall =
-        needed(
-            "class",
-            Type.text("the schedule, SDR or DR of the pipe"),
-            "Schedule, SDR or DR",
-            "schedule, SDR or DR of the pipe",
-            "Sch 40");
+        needed("class", Type.text("the schedule, SDR or DR of the pipe"))
+            .label("Schedule, SDR or DR")
+            .means("schedule, SDR or DR of the pipe")
+            .such("Sch 40");
 
     PipeFields() {
       super("pipe", "pipe of a standard");
@@ -212,9 +192,12 @@ public abstract class RunFields<S> extends Fields<S> {
             FittingKind::id);
 
     private final Field<FittingKind> kind =
-        needed("kind", KINDS, "Kind", "kind of fitting or valve");
+        needed("kind", KINDS).label("Kind").means("kind of fitting or valve");
     private final Field<Integer> count =
-        standard("count", Type.count(1, 1000), "1", "Count", "how many of it there are", "2");
+        standard("count", Type.count(1, 1000), "1")
+            .label("Count")
+            .means("how many of it there are")
+            .such("2");
 
     FittingFields() {
       super("fitting", "fitting");

@@ -43,13 +43,10 @@ public class CarrierFields extends Fields<CarrierSpec> {
               new ReadingsFields()));
 
   final Field<Double> temperature =
-      needed(
-          "temperature",
-          CommonLimits.TEMPERATURE,
-          "Temperature",
-          "temperature of the liquid in the line",
-          "15 degC",
-          "60 degF");
+      needed("temperature", CommonLimits.TEMPERATURE)
+          .label("Temperature")
+          .means("temperature of the liquid in the line")
+          .such("15 degC", "60 degF");
 
   private CarrierFields(String name, String title) {
     super(name, title);
@@ -84,20 +81,14 @@ public class CarrierFields extends Fields<CarrierSpec> {
             Measure.FRACTION, "0 %", CommonLimits.MOST_SOLIDS, ": " + Carriers.MEASURE_INSTEAD);
 
     private final Field<Optional<Double>> solids =
-        optional(
-            "totalSolids",
-            TABLED,
-            "from the laboratory",
-            "Total solids, no sand",
-            "sand-free total solids, by mass of the liquor without sand",
-            "3 %");
+        optional("totalSolids", TABLED, "from the laboratory")
+            .label("Total solids, no sand")
+            .means("sand-free total solids, by mass of the liquor without sand")
+            .such("3 %");
     private final Field<Optional<Double>> laboratory =
-        optional(
-            "laboratory",
-            new LaboratoryFields(),
-            "the solids without sand are given",
-            "Laboratory",
-            "the values of a laboratory that counted the sand as solids");
+        optional("laboratory", new LaboratoryFields(), "the solids without sand are given")
+            .label("Laboratory")
+            .means("the values of a laboratory that counted the sand as solids");
 
     ManureFields() {
       super("manure", "manure liquor by its solids");
@@ -116,28 +107,20 @@ public class CarrierFields extends Fields<CarrierSpec> {
   /** Sand-free solids from a laboratory value that counts the sand. */
   private static final class LaboratoryFields extends Fields<Double> {
     private final Field<Double> total =
-        needed(
-            "totalSolids",
-            CommonLimits.SHARE,
-            "Total solids with sand",
-            "total solids as reported, sand included",
-            "14 %");
+        needed("totalSolids", CommonLimits.SHARE)
+            .label("Total solids with sand")
+            .means("total solids as reported, sand included")
+            .such("14 %");
     private final Field<Optional<Double>> sand =
-        optional(
-            "sand",
-            CommonLimits.SHARE,
-            "from the volatile solids",
-            "Sand in the sample",
-            "sand by mass of the sample",
-            "6 %");
+        optional("sand", CommonLimits.SHARE, "from the volatile solids")
+            .label("Sand in the sample")
+            .means("sand by mass of the sample")
+            .such("6 %");
     private final Field<Optional<Double>> organic =
-        optional(
-            "volatileSolids",
-            CommonLimits.SHARE,
-            "from the sand",
-            "Volatile solids",
-            "volatile solids by mass of the same sample",
-            "6 %");
+        optional("volatileSolids", CommonLimits.SHARE, "from the sand")
+            .label("Volatile solids")
+            .means("volatile solids by mass of the same sample")
+            .such("6 %");
 
     LaboratoryFields() {
       super("laboratory", "laboratory");
@@ -186,39 +169,30 @@ public class CarrierFields extends Fields<CarrierSpec> {
     private static final Type<Double> SOLIDS = Type.quantity(Measure.FRACTION, "0 %", "30 %");
 
     final Field<Double> density =
-        needed(
-            "density",
-            DENSITY,
-            "Density",
-            "density of the liquid without sand",
-            "1010 kg/m3",
-            "8.4 lb/gal");
+        needed("density", DENSITY)
+            .label("Density")
+            .means("density of the liquid without sand")
+            .such("1010 kg/m3", "8.4 lb/gal");
 
     DenseFields(String name, String title) {
       super(name, title);
     }
 
     final Field<Optional<Double>> solids() {
-      return optional(
-          "totalSolids",
-          SOLIDS,
-          "optional",
-          "Total solids, no sand",
-          "sand-free total solids; needed to follow a dilution",
-          "6 %");
+      return optional("totalSolids", SOLIDS, "optional")
+          .label("Total solids, no sand")
+          .means("sand-free total solids; needed to follow a dilution")
+          .such("6 %");
     }
   }
 
   /** A liquid whose viscosity does not depend on the shear rate. */
   private static final class MeasuredFields extends DenseFields {
     private final Field<Double> viscosity =
-        needed(
-            "viscosity",
-            VISCOSITY,
-            "Dynamic viscosity",
-            "dynamic viscosity, the same at every shear rate",
-            "4 mPa.s",
-            "4 cP");
+        needed("viscosity", VISCOSITY)
+            .label("Dynamic viscosity")
+            .means("dynamic viscosity, the same at every shear rate")
+            .such("4 mPa.s", "4 cP");
 
     MeasuredFields() {
       super("measured", "measured density and viscosity");
@@ -236,38 +210,32 @@ public class CarrierFields extends Fields<CarrierSpec> {
   private static final class RheologyFields extends DenseFields {
     private final Field<Optional<Double>> solids = solids();
     private final Field<Law> law =
-        needed("law", Law.TYPE, "Law", "the law of rheology that was measured");
+        needed("law", Law.TYPE).label("Law").means("the law of rheology that was measured");
     private final Field<Double> viscosity =
-        needed("viscosity", VISCOSITY, "Dynamic viscosity", "dynamic viscosity", "4 mPa.s", "4 cP");
+        needed("viscosity", VISCOSITY)
+            .label("Dynamic viscosity")
+            .means("dynamic viscosity")
+            .such("4 mPa.s", "4 cP");
     private final Field<Double> yield =
-        needed(
-            "yieldStress",
-            Type.quantity(Measure.PRESSURE, "0.001 Pa", "500 Pa"),
-            "Yield stress",
-            "yield stress",
-            "2 Pa");
+        needed("yieldStress", Type.quantity(Measure.PRESSURE, "0.001 Pa", "500 Pa"))
+            .label("Yield stress")
+            .means("yield stress")
+            .such("2 Pa");
     private final Field<Double> plastic =
-        needed(
-            "plasticViscosity",
-            VISCOSITY,
-            "Plastic viscosity",
-            "plastic viscosity",
-            "30 mPa.s",
-            "30 cP");
+        needed("plasticViscosity", VISCOSITY)
+            .label("Plastic viscosity")
+            .means("plastic viscosity")
+            .such("30 mPa.s", "30 cP");
     private final Field<Double> consistency =
-        needed(
-            "consistency",
-            Type.quantity(Measure.FRACTION, "0.0003", "500"),
-            "Consistency [Pa.s^n]",
-            "consistency K in Pa.s^n, a bare number",
-            "0.5");
+        needed("consistency", Type.quantity(Measure.FRACTION, "0.0003", "500"))
+            .label("Consistency [Pa.s^n]")
+            .means("consistency K in Pa.s^n, a bare number")
+            .such("0.5");
     private final Field<Double> index =
-        needed(
-            "index",
-            Type.quantity(Measure.FRACTION, "0.1", "1.5"),
-            "Flow index n",
-            "flow index n",
-            "0.5");
+        needed("index", Type.quantity(Measure.FRACTION, "0.1", "1.5"))
+            .label("Flow index n")
+            .means("flow index n")
+            .such("0.5");
 
     RheologyFields() {
       super("rheology", "measured law of rheology");
@@ -298,29 +266,23 @@ public class CarrierFields extends Fields<CarrierSpec> {
   private static final class ReadingsFields extends DenseFields {
     private final Field<Optional<Double>> solids = solids();
     private final Field<List<ViscometerReading>> readings =
-        list(
-            "readings",
-            new ReadingFields(),
-            "",
-            "Viscometer readings",
-            "readings of a viscometer, to which a law is fitted");
+        list("readings", new ReadingFields())
+            .label("Viscometer readings")
+            .means("readings of a viscometer, to which a law is fitted");
     private final Field<Optional<Law>> law =
-        optional(
-            "law",
-            Law.TYPE,
-            "the one that fits best",
-            "Law fitted",
-            "the law of rheology that is fitted");
+        optional("law", Law.TYPE, "the one that fits best")
+            .label("Law fitted")
+            .means("the law of rheology that is fitted");
     private final Field<RheogramFit.Weighting> weighting =
         standard(
-            "equalErrors",
-            Type.choice(
-                Arrays.asList(RheogramFit.Weighting.values()),
-                ReadingsFields::word,
-                ReadingsFields::word),
-            "per cent",
-            "Readings err alike in",
-            "in what all readings are equally good");
+                "equalErrors",
+                Type.choice(
+                    Arrays.asList(RheogramFit.Weighting.values()),
+                    ReadingsFields::word,
+                    ReadingsFields::word),
+                "per cent")
+            .label("Readings err alike in")
+            .means("in what all readings are equally good");
 
     ReadingsFields() {
       super("readings", "viscometer readings");
@@ -350,19 +312,15 @@ public class CarrierFields extends Fields<CarrierSpec> {
   /** One reading of a viscometer. */
   private static final class ReadingFields extends Fields<ViscometerReading> {
     private final Field<Double> rate =
-        needed(
-            "shearRate",
-            Type.quantity(Measure.SHEAR_RATE, "0.001 1/s", "100000 1/s"),
-            "Shear rate",
-            "shear rate at the wall",
-            "100 1/s");
+        needed("shearRate", Type.quantity(Measure.SHEAR_RATE, "0.001 1/s", "100000 1/s"))
+            .label("Shear rate")
+            .means("shear rate at the wall")
+            .such("100 1/s");
     private final Field<Double> stress =
-        needed(
-            "shearStress",
-            Type.quantity(Measure.PRESSURE, "0.0001 Pa", "5000 Pa"),
-            "Shear stress",
-            "shear stress at that shear rate",
-            "4.2 Pa");
+        needed("shearStress", Type.quantity(Measure.PRESSURE, "0.0001 Pa", "5000 Pa"))
+            .label("Shear stress")
+            .means("shear stress at that shear rate")
+            .such("4.2 Pa");
 
     ReadingFields() {
       super("reading", "reading");

@@ -14,22 +14,16 @@ public final class DilutionFields extends Fields<DilutionSpec> {
 
   /** Total solids of the liquid that is added, by mass. */
   public final Field<Double> solids =
-      standard(
-          "totalSolids",
-          CommonLimits.TOTAL_SOLIDS,
-          "0 %",
-          "Solids of that liquid",
-          "total solids of the liquid added, by mass",
-          "0.5 %");
+      standard("totalSolids", CommonLimits.TOTAL_SOLIDS, "0 %")
+          .label("Solids of that liquid")
+          .means("total solids of the liquid added, by mass")
+          .such("0.5 %");
 
   private final Field<Double> most =
-      standard(
-          "mostRatio",
-          RATIO,
-          "10",
-          "Most volumes to one",
-          "most of that liquid, over the volume of undiluted mixture",
-          "10");
+      standard("mostRatio", RATIO, "10")
+          .label("Most volumes to one")
+          .means("most of that liquid, over the volume of undiluted mixture")
+          .such("10");
 
   /** Declares the fields. */
   public DilutionFields() {

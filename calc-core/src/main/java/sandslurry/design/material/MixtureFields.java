@@ -16,40 +16,27 @@ public final class MixtureFields extends Fields<MixtureSpec> {
   private static final String ONE = "one of the four is given";
 
   private final Field<Optional<Double>> volume =
-      optional(
-          "volumeFraction",
-          CommonLimits.VOLUME_FRACTION,
-          ONE,
-          "Sand by volume",
-          "volume of grains over volume of mixture",
-          "3 %");
+      optional("volumeFraction", CommonLimits.VOLUME_FRACTION, ONE)
+          .label("Sand by volume")
+          .means("volume of grains over volume of mixture")
+          .such("3 %");
   private final Field<Optional<Double>> mass =
-      optional(
-          "massFraction",
-          MASS,
-          ONE,
-          "Sand by mass",
-          "mass of dry sand over mass of mixture",
-          "8 %");
+      optional("massFraction", MASS, ONE)
+          .label("Sand by mass")
+          .means("mass of dry sand over mass of mixture")
+          .such("8 %");
   private final Field<Optional<Double>> rate =
-      optional(
-          "sandRate",
-          RATE,
-          ONE,
-          "Sand fed at a rate",
-          "dry sand fed per time; a smaller flow rate then means a thicker mixture",
-          "2.5 kg/s",
-          "330 lb/min");
+      optional("sandRate", RATE, ONE)
+          .label("Sand fed at a rate")
+          .means("dry sand fed per time; a smaller flow rate then means a thicker mixture")
+          .such("2.5 kg/s", "330 lb/min");
 
   /** The stream of the plant that the line carries. */
   public final Field<Optional<String>> stream =
-      optional(
-          "stream",
-          Type.text(),
-          ONE,
-          "Stream of the plant",
-          "name of the stream of the plant that the line carries",
-          "diluted");
+      optional("stream", Type.text(), ONE)
+          .label("Stream of the plant")
+          .means("name of the stream of the plant that the line carries")
+          .such("diluted");
 
   /** Declares the fields, of which one is given. */
   public MixtureFields() {

@@ -29,46 +29,31 @@ public final class SandFields extends Fields<Sand> {
   private static final String GRADATION = "gradation";
 
   private final Field<Optional<StandardSand>> named =
-      optional(
-          GRADATION,
-          STANDARD_SAND,
-          "sieves, or d50 with d85",
-          "Grain sizes from",
-          "gradation of a standard, in the middle of its limits; or a list of sieves");
+      optional(GRADATION, STANDARD_SAND, "sieves, or d50 with d85")
+          .label("Grain sizes from")
+          .means("gradation of a standard, in the middle of its limits; or a list of sieves");
   private final Field<List<SievePoint>> sieves =
-      list(
-          GRADATION,
-          new SieveFields(),
-          "",
-          "Sieve analysis",
-          "sieves from fine to coarse or from coarse to fine, log-linear between them");
+      list(GRADATION, new SieveFields())
+          .label("Sieve analysis")
+          .means("sieves from fine to coarse or from coarse to fine, log-linear between them");
   private final Field<Optional<Double>> d50 =
-      optional(
-          "d50",
-          GRAIN,
-          "see gradation",
-          "d50, half is finer",
-          "size that half of the sand passes",
-          "0.4 mm");
+      optional("d50", GRAIN, "see gradation")
+          .label("d50, half is finer")
+          .means("size that half of the sand passes")
+          .such("0.4 mm");
   private final Field<Optional<Double>> d85 =
-      optional(
-          "d85",
-          GRAIN,
-          "see gradation",
-          "d85, 85 % is finer",
-          "size that 85 % of the sand passes; the gradation is log-normal through d50 and d85",
-          "0.9 mm");
+      optional("d85", GRAIN, "see gradation")
+          .label("d85, 85 % is finer")
+          .means(
+              "size that 85 % of the sand passes; the gradation is log-normal through d50 and d85")
+          .such("0.9 mm");
   private final Field<Double> density =
-      standard(
-          "density",
-          DENSITY,
-          "2650 kg/m3",
-          "Grain density",
-          "density of the mineral",
-          "2650 kg/m3",
-          "165 lb/ft3");
+      standard("density", DENSITY, "2650 kg/m3")
+          .label("Grain density")
+          .means("density of the mineral")
+          .such("2650 kg/m3", "165 lb/ft3");
   private final Field<GrainShape> shape =
-      standard("shape", new ShapeFields(), "", "Shape", "shape of the grains");
+      standard("shape", new ShapeFields(), "").label("Shape").means("shape of the grains");
 
   /** Declares the fields and the rules between them. */
   public SandFields() {
@@ -141,10 +126,15 @@ public final class SandFields extends Fields<Sand> {
   /** One sieve of an analysis. */
   private static final class SieveFields extends Fields<SievePoint> {
     private final Field<Double> size =
-        needed("size", GRAIN, "Sieve opening", "opening of the sieve", "0.6 mm", "600 um");
+        needed("size", GRAIN)
+            .label("Sieve opening")
+            .means("opening of the sieve")
+            .such("0.6 mm", "600 um");
     private final Field<Double> passing =
-        needed(
-            "passing", CommonLimits.SHARE, "Passing by mass", "share by mass that passes", "55 %");
+        needed("passing", CommonLimits.SHARE)
+            .label("Passing by mass")
+            .means("share by mass that passes")
+            .such("55 %");
 
     SieveFields() {
       super("sieve", "sieve");
@@ -159,29 +149,20 @@ public final class SandFields extends Fields<Sand> {
   /** The shape of the grains. */
   private static final class ShapeFields extends Fields<GrainShape> {
     private final Field<Double> corey =
-        standard(
-            "corey",
-            Type.quantity(Measure.FRACTION, "0.2", "1"),
-            "0.7",
-            "Shape, Corey factor",
-            "Corey shape factor",
-            "0.7");
+        standard("corey", Type.quantity(Measure.FRACTION, "0.2", "1"), "0.7")
+            .label("Shape, Corey factor")
+            .means("Corey shape factor")
+            .such("0.7");
     private final Field<Double> roundness =
-        standard(
-            "roundness",
-            Type.quantity(Measure.FRACTION, "0", "6"),
-            "3.5",
-            "Shape, roundness",
-            "roundness of Powers",
-            "3.5");
+        standard("roundness", Type.quantity(Measure.FRACTION, "0", "6"), "3.5")
+            .label("Shape, roundness")
+            .means("roundness of Powers")
+            .such("3.5");
     private final Field<Double> sphericity =
-        standard(
-            "sphericity",
-            Type.quantity(Measure.FRACTION, "0.3", "1"),
-            "0.8",
-            "Shape, sphericity",
-            "sphericity",
-            "0.8");
+        standard("sphericity", Type.quantity(Measure.FRACTION, "0.3", "1"), "0.8")
+            .label("Shape, sphericity")
+            .means("sphericity")
+            .such("0.8");
 
     ShapeFields() {
       super("shape", "shape");

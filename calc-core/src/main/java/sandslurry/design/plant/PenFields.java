@@ -37,80 +37,70 @@ final class PenFields extends Fields<PenSpec> {
   private static final FlushFields FLUSH = new FlushFields();
 
   final Field<String> name =
-      needed("name", Type.name("the name of the pen"), "Name", "name of the pen", "North pen");
+      needed("name", Type.name("the name of the pen"))
+          .label("Name")
+          .means("name of the pen")
+          .such("North pen");
   final Field<String> stream =
-      needed(
-          "stream",
-          Type.name("the stream that the pen makes"),
-          "Stream that it makes",
-          "name of the stream that the pen makes, manure and flush water together",
-          "manure north");
+      needed("stream", Type.name("the stream that the pen makes"))
+          .label("Stream that it makes")
+          .means("name of the stream that the pen makes, manure and flush water together")
+          .such("manure north");
   private final Field<Double> cows =
-      standard("cows", HEADS, "0", "Lactating cows", "lactating cows", "300");
+      standard("cows", HEADS, "0").label("Lactating cows").means("lactating cows").such("300");
   private final Field<Double> milk =
-      standard("milk", MILK, "36 kg/d", "Milk of a cow", "milk of a cow", "36 kg/d", "80 lb/d");
-  private final Field<Double> dry = standard("dryCows", HEADS, "0", "Dry cows", "dry cows", "40");
-  private final Field<Double> heifers = standard("heifers", HEADS, "0", "Heifers", "heifers", "60");
-  private final Field<Double> calves = standard("calves", HEADS, "0", "Calves", "calves", "20");
+      standard("milk", MILK, "36 kg/d")
+          .label("Milk of a cow")
+          .means("milk of a cow")
+          .such("36 kg/d", "80 lb/d");
+  private final Field<Double> dry =
+      standard("dryCows", HEADS, "0").label("Dry cows").means("dry cows").such("40");
+  private final Field<Double> heifers =
+      standard("heifers", HEADS, "0").label("Heifers").means("heifers").such("60");
+  private final Field<Double> calves =
+      standard("calves", HEADS, "0").label("Calves").means("calves").such("20");
   private final Field<Range> factor =
       standard(
-          "manureFactor",
-          new Span<>(Type.quantity(Measure.FRACTION, "0.3", "3"), Range::new),
-          "1",
-          "Manure over equation",
-          "manure over that of the equation",
-          "1");
+              "manureFactor",
+              new Span<>(Type.quantity(Measure.FRACTION, "0.3", "3"), Range::new),
+              "1")
+          .label("Manure over equation")
+          .means("manure over that of the equation")
+          .such("1");
   private final Field<Double> stalls =
-      standard("stalls", HEADS, "0", "Sand-bedded stalls", "stalls bedded with sand", "300");
+      standard("stalls", HEADS, "0")
+          .label("Sand-bedded stalls")
+          .means("stalls bedded with sand")
+          .such("300");
   private final Field<Range> sand =
-      standard(
-          "sandPerStall",
-          new Span<>(STALL_SAND, Range::new),
-          "0 kg/d",
-          "Dry sand a stall",
-          "bedding sand use of a stall, dry",
-          "20 kg/d",
-          "50 lb/d");
+      standard("sandPerStall", new Span<>(STALL_SAND, Range::new), "0 kg/d")
+          .label("Dry sand a stall")
+          .means("bedding sand use of a stall, dry")
+          .such("20 kg/d", "50 lb/d");
   private final Field<Range> water =
-      standard(
-          "water",
-          new Span<>(CommonLimits.WATER, Range::new),
-          "0 m3/d",
-          "Water of the pen",
-          "wash, drinking and rain water of the whole pen",
-          "3 m3/d",
-          "900 gal/d");
+      standard("water", new Span<>(CommonLimits.WATER, Range::new), "0 m3/d")
+          .label("Water of the pen")
+          .means("wash, drinking and rain water of the whole pen")
+          .such("3 m3/d", "900 gal/d");
   private final Field<Double> interval =
-      standard(
-          "scrapeInterval",
-          INTERVAL,
-          "8 h",
-          "Scraping interval",
-          "time between two scrapings or flushes",
-          "8 h");
+      standard("scrapeInterval", INTERVAL, "8 h")
+          .label("Scraping interval")
+          .means("time between two scrapings or flushes")
+          .such("8 h");
   private final Field<Optional<Double>> first =
-      optional(
-          "firstScraping",
-          CommonLimits.CLOCK,
-          "fed evenly all day",
-          "First one at",
-          "time of the day at which one of them starts; the interval then divides 24 h",
-          "5 h");
+      optional("firstScraping", CommonLimits.CLOCK, "fed evenly all day")
+          .label("First one at")
+          .means("time of the day at which one of them starts; the interval then divides 24 h")
+          .such("5 h");
   private final Field<Optional<Double>> lasts =
-      optional(
-          "scrapeDuration",
-          CommonLimits.RUNNING_TIME,
-          "30 min, or the flush",
-          "Each comes within",
-          "how long the manure of one scraping or flush takes to come",
-          "30 min");
+      optional("scrapeDuration", CommonLimits.RUNNING_TIME, "30 min, or the flush")
+          .label("Each comes within")
+          .means("how long the manure of one scraping or flush takes to come")
+          .such("30 min");
   final Field<Optional<FlushFields.Water>> flush =
-      optional(
-          "flush",
-          FLUSH,
-          "it is scraped",
-          "It is flushed instead of scraped",
-          "how the pen is flushed");
+      optional("flush", FLUSH, "it is scraped")
+          .label("It is flushed instead of scraped")
+          .means("how the pen is flushed");
 
   PenFields() {
     super("pen", "pen");
@@ -216,43 +206,38 @@ final class PenFields extends Fields<PenSpec> {
     }
 
     private final Field<String> in =
-        needed(
-            "in",
-            Type.name("the stream of flush water"),
-            "Stream of flush water",
-            "name of the stream of flush water: fresh water, or pumped from a pit or a storage",
-            "flush water");
+        needed("in", Type.name("the stream of flush water"))
+            .label("Stream of flush water")
+            .means(
+                "name of the stream of flush water: fresh water, or pumped from a pit or a storage")
+            .such("flush water");
     private final Field<Double> volume =
-        needed(
-            "volume",
-            VOLUME,
-            "Water of one flush",
-            "volume of water of one flush",
-            "40 m3",
-            "10000 gal");
+        needed("volume", VOLUME)
+            .label("Water of one flush")
+            .means("volume of water of one flush")
+            .such("40 m3", "10000 gal");
     private final Field<Double> rate =
-        needed(
-            "rate",
-            RATE,
-            "Rate of the flush",
-            "rate at which it is let out",
-            "0.4 m3/s",
-            "6500 gpm");
+        needed("rate", RATE)
+            .label("Rate of the flush")
+            .means("rate at which it is let out")
+            .such("0.4 m3/s", "6500 gpm");
     private final Field<Double> length =
-        needed(
-            "length", CommonLimits.SIDE, "Alley length", "length of the alley", "90 m", "300 ft");
+        needed("length", CommonLimits.SIDE)
+            .label("Alley length")
+            .means("length of the alley")
+            .such("90 m", "300 ft");
     private final Field<Double> width =
-        needed("width", CommonLimits.SIDE, "Alley width", "width of the alley", "3.6 m", "12 ft");
+        needed("width", CommonLimits.SIDE)
+            .label("Alley width")
+            .means("width of the alley")
+            .such("3.6 m", "12 ft");
     private final Field<Double> slope =
-        needed("slope", SLOPE, "Alley slope", "slope of the alley", "3 %");
+        needed("slope", SLOPE).label("Alley slope").means("slope of the alley").such("3 %");
     private final Field<Double> manning =
-        standard(
-            "manning",
-            CommonLimits.MANNING,
-            String.valueOf(Flush.ALLEY_MANNING),
-            "Alley, Manning's n",
-            "Manning's roughness n of the alley",
-            "0.02");
+        standard("manning", CommonLimits.MANNING, String.valueOf(Flush.ALLEY_MANNING))
+            .label("Alley, Manning's n")
+            .means("Manning's roughness n of the alley")
+            .such("0.02");
 
     FlushFields() {
       super("flush", "flush");

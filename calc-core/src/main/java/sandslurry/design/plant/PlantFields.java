@@ -57,35 +57,27 @@ public final class PlantFields extends Fields<PlantSpec> {
 
   private final Field<ManureProduction> production =
       standard(
-          "production",
-          Type.choice(ManureProductions.FAMILY.all(), ManureProduction::id, ManureProduction::name),
-          ManureProductions.DEFAULT.id(),
-          "Manure production by",
-          "the equation for manure; both are shown");
+              "production",
+              Type.choice(
+                  ManureProductions.FAMILY.all(), ManureProduction::id, ManureProduction::name),
+              ManureProductions.DEFAULT.id())
+          .label("Manure production by")
+          .means("the equation for manure; both are shown");
   private final Field<Double> dissolved =
-      standard(
-          "dissolvedShare",
-          CommonLimits.SHARE,
-          "20 %",
-          "Dissolved, of solids",
-          "dissolved solids over the dry matter of manure",
-          "20 %");
+      standard("dissolvedShare", CommonLimits.SHARE, "20 %")
+          .label("Dissolved, of solids")
+          .means("dissolved solids over the dry matter of manure")
+          .such("20 %");
   private final Field<Double> fibre =
-      standard(
-          "fibreShare",
-          CommonLimits.SHARE,
-          "54 %",
-          "Fibre, of solids",
-          "fibre over the dry matter of manure; the rest are organic fines",
-          "54 %");
+      standard("fibreShare", CommonLimits.SHARE, "54 %")
+          .label("Fibre, of solids")
+          .means("fibre over the dry matter of manure; the rest are organic fines")
+          .such("54 %");
   private final Field<Double> coating =
-      standard(
-          "coatingFactor",
-          CommonLimits.COATING,
-          "1",
-          "Coated grains, factor",
-          "settling velocity of coated grains over that of clean ones",
-          "0.8");
+      standard("coatingFactor", CommonLimits.COATING, "1")
+          .label("Coated grains, factor")
+          .means("settling velocity of coated grains over that of clean ones")
+          .such("0.8");
   private final Field<Optional<Double>> coldest =
       season(
           "coldest",
@@ -101,115 +93,89 @@ public final class PlantFields extends Fields<PlantSpec> {
           "25 degC",
           "77 degF");
   private final Field<Optional<YearSpec>> year =
-      optional(
-          "year",
-          YEAR,
-          "the storages give their own months",
-          "Year",
-          "the weather of its months, and when storages are emptied");
+      optional("year", YEAR, "the storages give their own months")
+          .label("Year")
+          .means("the weather of its months, and when storages are emptied");
   private final Field<Double> porosity =
-      standard(
-          "porosity",
-          CommonLimits.MOST_SHARE,
-          "40 %",
-          "Porosity of sand",
-          "pores over bulk volume of settled and heaped sand",
-          "40 %");
+      standard("porosity", CommonLimits.MOST_SHARE, "40 %")
+          .label("Porosity of sand")
+          .means("pores over bulk volume of settled and heaped sand")
+          .such("40 %");
   private final Field<Double> rebedded =
-      standard(
-          "rebeddedShare",
-          CommonLimits.SHARE,
-          "95 %",
-          "Recovered sand reused as bedding",
-          "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
-              + " elsewhere or lost in handling (default: common practice, no source)",
-          "90 %");
+      standard("rebeddedShare", CommonLimits.SHARE, "95 %")
+          .label("Recovered sand reused as bedding")
+          .means(
+              "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
+                  + " elsewhere or lost in handling (default: common practice, no source)")
+          .such("90 %");
   private final Field<Range> reaching =
-      standard(
-          "sandReachingPlant",
-          new Span<>(CommonLimits.POSITIVE_SHARE, Range::new),
-          "100 %",
-          "Sand reaching plant",
-          "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys and"
-              + " is hauled with the bedding",
-          "90 %");
+      standard("sandReachingPlant", new Span<>(CommonLimits.POSITIVE_SHARE, Range::new), "100 %")
+          .label("Sand reaching plant")
+          .means(
+              "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys and"
+                  + " is hauled with the bedding")
+          .such("90 %");
   private final Field<Optional<Range>> settleable =
       optional(
-          "organicSettleableShare",
-          new Span<>(CommonLimits.SHARE, Range::new),
-          "default: 55 %, 35 to 75",
-          "Fibre that settles",
-          "share of the fibre that settles",
-          "50 %");
+              "organicSettleableShare",
+              new Span<>(CommonLimits.SHARE, Range::new),
+              "default: 55 %, 35 to 75")
+          .label("Fibre that settles")
+          .means("share of the fibre that settles")
+          .such("50 %");
   private final Field<Range> settling =
       standard(
-          "organicSettlingVelocity",
-          new Span<>(Type.quantity(Measure.SPEED, "0.001 mm/s", "50 mm/s"), Range::new),
-          "3 mm/s",
-          "Its settling velocity",
-          "settling velocity of that fibre in a liquor as thin as water; the liquor slows it, but"
-              + " for the worst end of the range",
-          "3 mm/s");
+              "organicSettlingVelocity",
+              new Span<>(Type.quantity(Measure.SPEED, "0.001 mm/s", "50 mm/s"), Range::new),
+              "3 mm/s")
+          .label("Its settling velocity")
+          .means(
+              "settling velocity of that fibre in a liquor as thin as water; the liquor slows it, but"
+                  + " for the worst end of the range")
+          .such("3 mm/s");
   private final Field<List<PenSpec>> pens =
-      list("pens", PEN, "a plant needs one pen or more", "Pens", "the pens");
+      list("pens", PEN, "a plant needs one pen or more").label("Pens").means("the pens");
   private final Field<List<WaterSpec>> waters =
-      list("waters", WATER, "", "Fresh water", "streams of fresh water");
+      list("waters", WATER).label("Fresh water").means("streams of fresh water");
   private final Field<List<List<PlantUnit>>> units =
-      list(
-          "units",
-          UNIT,
-          "a plant needs one unit or more",
-          "Units of the plant",
-          "the units of the plant");
+      list("units", UNIT, "a plant needs one unit or more")
+          .label("Units of the plant")
+          .means("the units of the plant");
   private final Field<List<Product>> products =
-      list(
-          "products",
-          PRODUCT,
-          "",
-          "Products: streams that leave the plant",
-          "the streams that leave the plant; what ends in a storage is no product");
+      list("products", PRODUCT)
+          .label("Products: streams that leave the plant")
+          .means("the streams that leave the plant; what ends in a storage is no product");
   private final Field<List<EnergyUse>> machines =
-      list(
-          "machines",
-          new MachineFields(),
-          "",
-          "Machines of known power",
-          "machines whose power is known; one whose name holds the name of a stream stands for the"
-              + " pump of that stream");
+      list("machines", new MachineFields())
+          .label("Machines of known power")
+          .means(
+              "machines whose power is known; one whose name holds the name of a stream stands for the"
+                  + " pump of that stream");
   private final Field<List<ModeSpec>> modes =
-      list(
-          "modes",
-          MODE,
-          "",
-          "Modes of the day; none is one mode all day",
-          "how the plant runs in the course of a day, from 0 h to 24 h without a gap");
+      list("modes", MODE)
+          .label("Modes of the day; none is one mode all day")
+          .means("how the plant runs in the course of a day, from 0 h to 24 h without a gap");
   private final Field<List<GravityLineSpec>> gravityLines =
-      list(
-          "gravityLines",
-          GRAVITY,
-          "",
-          "Pipes and channels by gravity",
-          "pipes and channels in which streams run by gravity: each is judged at every time, and its"
-              + " fall is held against the levels of its units");
+      list("gravityLines", GRAVITY)
+          .label("Pipes and channels by gravity")
+          .means(
+              "pipes and channels in which streams run by gravity: each is judged at every time, and its"
+                  + " fall is held against the levels of its units");
   private final Field<Double> yard =
-      standard(
-          "yardLevel",
-          CommonLimits.SITE_LEVEL,
-          "0 m",
-          "Level of the yard",
-          "level of the yard above the datum of the plant; the height of a platform is measured from"
-              + " it",
-          "0 m",
-          "0 ft");
+      standard("yardLevel", CommonLimits.SITE_LEVEL, "0 m")
+          .label("Level of the yard")
+          .means(
+              "level of the yard above the datum of the plant; the height of a platform is measured from"
+                  + " it")
+          .such("0 m", "0 ft");
   private final Field<Targets> targets =
-      standard("targets", new TargetFields(), "", "Targets", "what the plant is judged by");
+      standard("targets", new TargetFields(), "")
+          .label("Targets")
+          .means("what the plant is judged by");
   private final Field<Prices> prices =
-      standard(
-          "prices",
-          new PriceFields(),
-          "",
-          "Prices",
-          "prices of your own; none is ever assumed, and none is converted");
+      standard("prices", new PriceFields(), "")
+          .label("Prices")
+          .means("prices of your own; none is ever assumed, and none is converted");
 
   /** Declares the fields. */
   public PlantFields() {
@@ -223,12 +189,12 @@ public final class PlantFields extends Fields<PlantSpec> {
   private Field<Optional<Double>> season(
       String field, String label, String meaning, String... examples) {
     return optional(
-        field,
-        CommonLimits.TEMPERATURE,
-        "default: as the states of the line, else the temperature of the liquid",
-        label,
-        meaning,
-        examples);
+            field,
+            CommonLimits.TEMPERATURE,
+            "default: as the states of the line, else the temperature of the liquid")
+        .label(label)
+        .means(meaning)
+        .such(examples);
   }
 
   @Override
@@ -418,29 +384,22 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** A stream of fresh water. */
   private static final class WaterFields extends Fields<WaterSpec> {
     private final Field<String> stream =
-        needed(
-            "stream",
-            Type.name("the stream of water"),
-            "Stream",
-            "name of the stream of fresh water",
-            "wash");
+        needed("stream", Type.name("the stream of water"))
+            .label("Stream")
+            .means("name of the stream of fresh water")
+            .such("wash");
     private final Field<Double> flow =
-        needed(
-            "flow",
-            CommonLimits.WATER,
-            "Flow rate",
-            "flow rate, unless a mode says otherwise",
-            "1 m3/h",
-            "5 gpm");
+        needed("flow", CommonLimits.WATER)
+            .label("Flow rate")
+            .means("flow rate, unless a mode says otherwise")
+            .such("1 m3/h", "5 gpm");
     private final Field<Optional<Double>> most =
-        optional(
-            "most",
-            CommonLimits.WATER,
-            "none is looked for",
-            "Could be at most",
-            "the most that could be had; more water is looked for as a cure in the first that has"
-                + " it",
-            "20 m3/h");
+        optional("most", CommonLimits.WATER, "none is looked for")
+            .label("Could be at most")
+            .means(
+                "the most that could be had; more water is looked for as a cure in the first that has"
+                    + " it")
+            .such("20 m3/h");
 
     WaterFields() {
       super("water", "water");
@@ -456,19 +415,16 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** A stream that leaves the plant. */
   private static final class ProductFields extends Fields<Product> {
     private final Field<String> stream =
-        needed(
-            "stream",
-            Type.name("a stream that leaves the plant"),
-            "Stream",
-            "name of a stream that leaves the plant",
-            "sand");
+        needed("stream", Type.name("a stream that leaves the plant"))
+            .label("Stream")
+            .means("name of a stream that leaves the plant")
+            .such("sand");
     private final Field<Use> use =
-        needed(
-            "use",
-            Type.choice(Arrays.asList(Use.values()), Use::word, Use::word),
-            "Use",
-            "what becomes of it: settled is sand that settles in channels, lines and pits and is"
-                + " dug out there");
+        needed("use", Type.choice(Arrays.asList(Use.values()), Use::word, Use::word))
+            .label("Use")
+            .means(
+                "what becomes of it: settled is sand that settles in channels, lines and pits and is"
+                    + " dug out there");
 
     ProductFields() {
       super("product", "product");
@@ -483,23 +439,20 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** A machine whose power is known. */
   private static final class MachineFields extends Fields<EnergyUse> {
     private final Field<String> name =
-        needed("name", Type.name("the machine"), "Name", "name of the machine", "screw of the box");
+        needed("name", Type.name("the machine"))
+            .label("Name")
+            .means("name of the machine")
+            .such("screw of the box");
     private final Field<Range> power =
-        needed(
-            "power",
-            new Span<>(Type.quantity(Measure.POWER, "0 kW", "2000 kW"), Range::new),
-            "Electric power",
-            "electric power that it draws",
-            "3 kW",
-            "4 hp");
+        needed("power", new Span<>(Type.quantity(Measure.POWER, "0 kW", "2000 kW"), Range::new))
+            .label("Electric power")
+            .means("electric power that it draws")
+            .such("3 kW", "4 hp");
     private final Field<Double> running =
-        standard(
-            "runningTime",
-            UnitFields.RUNNING_SHARE,
-            "24 h",
-            "Running time a day",
-            "time that it runs each day",
-            "8 h");
+        standard("runningTime", UnitFields.RUNNING_SHARE, "24 h")
+            .label("Running time a day")
+            .means("time that it runs each day")
+            .such("8 h");
 
     MachineFields() {
       super("machine", "machine");
@@ -514,23 +467,24 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** A mode in which the plant runs for some hours. */
   private static final class ModeFields extends Fields<ModeSpec> {
     private final Field<String> name =
-        needed(
-            "name",
-            Type.name("what the mode is called"),
-            "Name",
-            "name of the mode",
-            "recycle dilutes");
+        needed("name", Type.name("what the mode is called"))
+            .label("Name")
+            .means("name of the mode")
+            .such("recycle dilutes");
     private final Field<Double> from =
-        needed("from", CommonLimits.CLOCK, "From", "time of the day at which it starts", "0 h");
+        needed("from", CommonLimits.CLOCK)
+            .label("From")
+            .means("time of the day at which it starts")
+            .such("0 h");
     private final Field<Double> to =
-        needed("to", CommonLimits.CLOCK, "To", "time of the day at which it ends", "20 h");
+        needed("to", CommonLimits.CLOCK)
+            .label("To")
+            .means("time of the day at which it ends")
+            .such("20 h");
     private final Field<List<Map.Entry<String, Double>>> flows =
-        list(
-            "flows",
-            new ModeFlowFields(),
-            "",
-            "Flow rates of pumps and fresh water in this mode",
-            "flow rates of pumps of pits and of fresh water that differ in this mode");
+        list("flows", new ModeFlowFields())
+            .label("Flow rates of pumps and fresh water in this mode")
+            .means("flow rates of pumps of pits and of fresh water that differ in this mode");
 
     ModeFields() {
       super("mode", "mode");
@@ -555,10 +509,15 @@ public final class PlantFields extends Fields<PlantSpec> {
   /** A flow rate in a mode. */
   private static final class ModeFlowFields extends Fields<Map.Entry<String, Double>> {
     private final Field<String> stream =
-        needed(
-            "stream", Type.name("a pump or fresh water"), "Stream", "name of the stream", "wash");
+        needed("stream", Type.name("a pump or fresh water"))
+            .label("Stream")
+            .means("name of the stream")
+            .such("wash");
     private final Field<Double> flow =
-        needed("flow", CommonLimits.WATER, "Flow rate", "flow rate in this mode", "0 m3/h");
+        needed("flow", CommonLimits.WATER)
+            .label("Flow rate")
+            .means("flow rate in this mode")
+            .such("0 m3/h");
 
     ModeFlowFields() {
       super("flow", "flow rate");

@@ -17,12 +17,9 @@ final class PriceFields extends Fields<Prices> {
       Type.quantity(Measure.VOLUME, "0.001 m3", "10000 m3");
 
   private final Field<String> currency =
-      standard(
-          "currency",
-          Type.text().map(String::strip),
-          "",
-          "Currency",
-          "your currency, shown behind the sums");
+      standard("currency", Type.text().map(String::strip), "")
+          .label("Currency")
+          .means("your currency, shown behind the sums");
   private final Field<Optional<Range>> sand =
       price(
           "sand",
@@ -49,12 +46,9 @@ final class PriceFields extends Fields<Prices> {
 
   private Field<Optional<Range>> price(
       String name, String label, String price, Type<Double> amount, String... per) {
-    return optional(
-        name,
-        new PerFields(price, amount, per),
-        "not known",
-        label,
-        label.toLowerCase(Locale.ROOT));
+    return optional(name, new PerFields(price, amount, per), "not known")
+        .label(label)
+        .means(label.toLowerCase(Locale.ROOT));
   }
 
   @Override
@@ -76,13 +70,12 @@ final class PriceFields extends Fields<Prices> {
     PerFields(String price, Type<Double> amount, String... per) {
       super("price", "price");
       this.price =
-          needed(
-              "price",
-              new Span<>(Type.quantity(Measure.FRACTION, "0", "1000000"), Range::new),
-              "Price",
-              "price of that amount",
-              price);
-      this.per = needed("per", amount, "for", "the amount that has that price", per);
+          needed("price", new Span<>(Type.quantity(Measure.FRACTION, "0", "1000000"), Range::new))
+              .label("Price")
+              .means("price of that amount")
+              .such(price);
+      this.per =
+          needed("per", amount).label("for").means("the amount that has that price").such(per);
     }
 
     @Override

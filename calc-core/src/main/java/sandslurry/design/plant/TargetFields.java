@@ -27,60 +27,40 @@ final class TargetFields extends Fields<Targets> {
   private static final SieveFields SIEVE = new SieveFields();
 
   private final Field<Double> capture =
-      standard(
-          "sandCapture",
-          CommonLimits.SHARE,
-          "85 %",
-          "Sand recovery, least",
-          "least share of the flushed sand that is recovered",
-          "85 %");
+      standard("sandCapture", CommonLimits.SHARE, "85 %")
+          .label("Sand recovery, least")
+          .means("least share of the flushed sand that is recovered")
+          .such("85 %");
   private final Field<Double> organic =
-      standard(
-          "bedOrganicMatter",
-          CommonLimits.SHARE,
-          "3 %",
-          "Organic matter in sand",
-          "most organic matter in the dry matter of recovered sand",
-          "3 %");
+      standard("bedOrganicMatter", CommonLimits.SHARE, "3 %")
+          .label("Organic matter in sand")
+          .means("most organic matter in the dry matter of recovered sand")
+          .such("3 %");
   private final Field<Double> moisture =
-      standard(
-          "bedMoisture",
-          CommonLimits.SHARE,
-          "20 %",
-          "Moisture of sand, most",
-          "most water in recovered sand, by mass",
-          "20 %");
+      standard("bedMoisture", CommonLimits.SHARE, "20 %")
+          .label("Moisture of sand, most")
+          .means("most water in recovered sand, by mass")
+          .such("20 %");
   private final Field<Optional<Double>> liquor =
-      optional(
-          "liquorSolids",
-          LIQUOR,
-          "not judged",
-          "Solids of liquor, most",
-          "most total solids of the liquor",
-          "3 %");
+      optional("liquorSolids", LIQUOR, "not judged")
+          .label("Solids of liquor, most")
+          .means("most total solids of the liquor")
+          .such("3 %");
   private final Field<Optional<Double>> storage =
-      optional(
-          "storage",
-          CommonLimits.WAIT.map(InUnit::days),
-          "not judged",
-          "Time of storage, least",
-          "least time of storage",
-          "180 d");
+      optional("storage", CommonLimits.WAIT.map(InUnit::days), "not judged")
+          .label("Time of storage, least")
+          .means("least time of storage")
+          .such("180 d");
   private final Field<Optional<StandardSand>> named =
-      optional(
-          GRADATION,
-          SandFields.STANDARD_SAND,
-          "not judged",
-          "Gradation wanted",
-          "what the bedding is to be, a standard sand or a list of sieves; recovered sand and the"
-              + " bedding that circulates at rest are judged on each sieve");
+      optional(GRADATION, SandFields.STANDARD_SAND, "not judged")
+          .label("Gradation wanted")
+          .means(
+              "what the bedding is to be, a standard sand or a list of sieves; recovered sand and the"
+                  + " bedding that circulates at rest are judged on each sieve");
   private final Field<List<StandardSand.Limit>> sieves =
-      list(
-          GRADATION,
-          SIEVE,
-          "a gradation wanted needs one sieve or more",
-          "Sieves, with the least and the most that may pass",
-          "sieves of the gradation wanted, with the least and the most that may pass");
+      list(GRADATION, SIEVE, "a gradation wanted needs one sieve or more")
+          .label("Sieves, with the least and the most that may pass")
+          .means("sieves of the gradation wanted, with the least and the most that may pass");
 
   TargetFields() {
     super("targets", "targets of the plant");
@@ -130,18 +110,17 @@ final class TargetFields extends Fields<Targets> {
     private static final Type<Double> SIEVE = Type.quantity(Measure.LENGTH, "0.075 mm", "100 mm");
 
     private final Field<Double> size =
-        needed("size", SIEVE, "Sieve opening", "opening of the sieve", "0.3 mm");
+        needed("size", SIEVE).label("Sieve opening").means("opening of the sieve").such("0.3 mm");
     private final Field<Double> least =
-        standard(
-            "least",
-            CommonLimits.SHARE,
-            "0 %",
-            "Least passing",
-            "least share that may pass it",
-            "5 %");
+        standard("least", CommonLimits.SHARE, "0 %")
+            .label("Least passing")
+            .means("least share that may pass it")
+            .such("5 %");
     private final Field<Double> most =
-        standard(
-            "most", CommonLimits.SHARE, "100 %", "Most passing", "most that may pass it", "30 %");
+        standard("most", CommonLimits.SHARE, "100 %")
+            .label("Most passing")
+            .means("most that may pass it")
+            .such("30 %");
 
     SieveFields() {
       super("sieve", "sieve");

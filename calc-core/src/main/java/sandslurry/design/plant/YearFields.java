@@ -37,45 +37,35 @@ final class YearFields extends Fields<YearSpec> {
 
   private final Field<Optional<ClimateRecord>> climate =
       optional(
-          "climate",
-          Type.choice(ClimateRecords.ALL, ClimateRecord::id, ClimateRecord::words),
-          "all is given by month",
-          "Climate record",
-          "a published record of the weather of a place; what it lacks, and what is known better,"
-              + " is given by month");
+              "climate",
+              Type.choice(ClimateRecords.ALL, ClimateRecord::id, ClimateRecord::words),
+              "all is given by month")
+          .label("Climate record")
+          .means(
+              "a published record of the weather of a place; what it lacks, and what is known better,"
+                  + " is given by month");
   private final Field<List<Own>> months =
-      list(
-          "months",
-          OWN,
-          "",
-          "Months, where the record says nothing or something else",
-          "temperature, rain and evaporation by month, instead of those of the record");
+      list("months", OWN)
+          .label("Months, where the record says nothing or something else")
+          .means("temperature, rain and evaporation by month, instead of those of the record");
   private final Field<Double> pan =
-      standard(
-          "panCoefficient",
-          Type.quantity(Measure.FRACTION, "30 %", "120 %"),
-          "70 %",
-          "Pan coefficient",
-          "evaporation of the storage over that of a class A pan, for a record of a pan (default:"
-              + " from memory, unverified)",
-          "70 %");
+      standard("panCoefficient", Type.quantity(Measure.FRACTION, "30 %", "120 %"), "70 %")
+          .label("Pan coefficient")
+          .means(
+              "evaporation of the storage over that of a class A pan, for a record of a pan (default:"
+                  + " from memory, unverified)")
+          .such("70 %");
   private final Field<Double> least =
-      standard(
-          "leastLiquor",
-          CommonLimits.TEMPERATURE,
-          "1 degC",
-          "Liquor no colder than",
-          "the liquor is as warm as the air of its month, but no colder than this (default: own"
-              + " choice, no source)",
-          "2 degC",
-          "35 degF");
+      standard("leastLiquor", CommonLimits.TEMPERATURE, "1 degC")
+          .label("Liquor no colder than")
+          .means(
+              "the liquor is as warm as the air of its month, but no colder than this (default: own"
+                  + " choice, no source)")
+          .such("2 degC", "35 degF");
   private final Field<List<EmptyingSpec>> emptyings =
-      list(
-          "emptyings",
-          EMPTYING,
-          "",
-          "When storages are emptied",
-          "when storages are emptied, each at the end of a month");
+      list("emptyings", EMPTYING)
+          .label("When storages are emptied")
+          .means("when storages are emptied, each at the end of a month");
 
   YearFields() {
     super("year", "year of the plant");
@@ -197,27 +187,22 @@ final class YearFields extends Fields<YearSpec> {
   private static final class OwnFields extends Fields<Own> {
     private static final String RECORDED = "as the record";
 
-    private final Field<Month> month = needed("month", MONTH, "Month", "the month");
+    private final Field<Month> month = needed("month", MONTH).label("Month").means("the month");
     private final Field<Optional<Double>> temperature =
-        optional(
-            "temperature",
-            AIR,
-            RECORDED,
-            "Temperature",
-            "mean temperature of the air, or of the liquor where that is known",
-            "-6 degC",
-            "21 degF");
+        optional("temperature", AIR, RECORDED)
+            .label("Temperature")
+            .means("mean temperature of the air, or of the liquor where that is known")
+            .such("-6 degC", "21 degF");
     private final Field<Optional<Double>> rain =
-        optional("rain", RAIN, RECORDED, "Rain", "rain, and snow by its water", "80 mm", "3.1 in");
+        optional("rain", RAIN, RECORDED)
+            .label("Rain")
+            .means("rain, and snow by its water")
+            .such("80 mm", "3.1 in");
     private final Field<Optional<Double>> evaporation =
-        optional(
-            "evaporation",
-            RAIN,
-            RECORDED,
-            "Evaporation",
-            "evaporation of the storage itself, not of a pan",
-            "60 mm",
-            "2.4 in");
+        optional("evaporation", RAIN, RECORDED)
+            .label("Evaporation")
+            .means("evaporation of the storage itself, not of a pan")
+            .such("60 mm", "2.4 in");
 
     OwnFields() {
       super("month", "month");
@@ -237,26 +222,24 @@ final class YearFields extends Fields<YearSpec> {
   /** An emptying of a storage. */
   private static final class EmptyingFields extends Fields<EmptyingSpec> {
     private final Field<String> storage =
-        needed("storage", Type.name("the storage"), "Storage", "name of the storage", "First cell");
+        needed("storage", Type.name("the storage"))
+            .label("Storage")
+            .means("name of the storage")
+            .such("First cell");
     private final Field<Month> month =
-        needed("month", MONTH, "At the end of", "the month at the end of which it is emptied");
+        needed("month", MONTH)
+            .label("At the end of")
+            .means("the month at the end of which it is emptied");
     private final Field<Optional<Double>> volume =
-        optional(
-            "volume",
-            CommonLimits.CONTENTS,
-            "by its share",
-            "Volume taken",
-            "volume taken, or all there is",
-            "3000 m3",
-            "800000 gal");
+        optional("volume", CommonLimits.CONTENTS, "by its share")
+            .label("Volume taken")
+            .means("volume taken, or all there is")
+            .such("3000 m3", "800000 gal");
     private final Field<Optional<Double>> share =
-        optional(
-            "share",
-            CommonLimits.SHARE,
-            "by its volume",
-            "Share taken",
-            "share taken of the liquid that is held",
-            "90 %");
+        optional("share", CommonLimits.SHARE, "by its volume")
+            .label("Share taken")
+            .means("share taken of the liquid that is held")
+            .such("90 %");
 
     EmptyingFields() {
       super("emptying", "emptying");

@@ -17,33 +17,26 @@ import sandslurry.units.Measure;
 public abstract class ConduitFields<S> extends Fields<S> {
   /** Its bore. */
   protected final Field<Optional<Double>> bore =
-      optional(
-          "bore",
-          CommonLimits.BORE,
-          "an open channel, where there may be one",
-          "Bore of gravity pipe",
-          "inside diameter",
-          "300 mm",
-          "12 in");
+      optional("bore", CommonLimits.BORE, "an open channel, where there may be one")
+          .label("Bore of gravity pipe")
+          .means("inside diameter")
+          .such("300 mm", "12 in");
 
   /** Its slope. */
   protected final Field<Optional<Double>> slope =
       optional(
-          "slope",
-          Type.quantity(Measure.FRACTION, "0.01 %", "30 %"),
-          "what the levels of its two units leave over its length",
-          "Slope of gravity pipe",
-          "fall over length",
-          "1 %");
+              "slope",
+              Type.quantity(Measure.FRACTION, "0.01 %", "30 %"),
+              "what the levels of its two units leave over its length")
+          .label("Slope of gravity pipe")
+          .means("fall over length")
+          .such("1 %");
 
   private final Field<Double> manning =
-      standard(
-          "manning",
-          CommonLimits.MANNING,
-          "0.013",
-          "Manning's n of pipe",
-          "Manning's roughness n of pipe or channel",
-          "0.013");
+      standard("manning", CommonLimits.MANNING, "0.013")
+          .label("Manning's n of pipe")
+          .means("Manning's roughness n of pipe or channel")
+          .such("0.013");
 
   /**
    * Declares the fields and the rules between them.

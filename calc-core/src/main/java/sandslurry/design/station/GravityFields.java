@@ -10,30 +10,27 @@ import sandslurry.fact.Values;
 /** The fields of a pipe or channel by gravity with a flow rate of its own. */
 public final class GravityFields extends ConduitFields<GravityRunSpec> {
   private final Field<Double> flow =
-      needed(
-          "flow",
-          CommonLimits.FLOW,
-          "Flow rate in it",
-          "flow rate that it must carry",
-          "30 L/s",
-          "480 gal/min");
+      needed("flow", CommonLimits.FLOW)
+          .label("Flow rate in it")
+          .means("flow rate that it must carry")
+          .such("30 L/s", "480 gal/min");
   private final Field<Optional<Double>> least =
       optional(
-          "leastFlow",
-          CommonLimits.FLOW,
-          "default: 30 % of the flow rate (common practice, no source)",
-          "Least hour",
-          "least flow rate that still brings sand, averaged over an hour; by it the sand is judged",
-          "10 L/s",
-          "160 gal/min");
+              "leastFlow",
+              CommonLimits.FLOW,
+              "default: 30 % of the flow rate (common practice, no source)")
+          .label("Least hour")
+          .means(
+              "least flow rate that still brings sand, averaged over an hour; by it the sand is judged")
+          .such("10 L/s", "160 gal/min");
   private final Field<Optional<Double>> sand =
       optional(
-          "sandFraction",
-          CommonLimits.VOLUME_FRACTION,
-          "default: that of the mixture or the lane; without them any concentration",
-          "Most sand in it",
-          "highest volume of sand over volume of mixture that comes in the least hour",
-          "0.5 %");
+              "sandFraction",
+              CommonLimits.VOLUME_FRACTION,
+              "default: that of the mixture or the lane; without them any concentration")
+          .label("Most sand in it")
+          .means("highest volume of sand over volume of mixture that comes in the least hour")
+          .such("0.5 %");
 
   /** Declares the fields and the rules between them. */
   public GravityFields() {

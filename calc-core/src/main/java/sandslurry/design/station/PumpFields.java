@@ -43,22 +43,15 @@ public abstract class PumpFields<S> extends Fields<S> {
   private static final int FEWEST_POINTS = 3;
 
   private final Field<Optional<Double>> rating =
-      optional(
-          "motorRating",
-          MOTOR,
-          "not judged",
-          "Motor rating, each",
-          "power that the motor of each pump gives at its shaft all day",
-          "18.5 kW",
-          "25 hp");
+      optional("motorRating", MOTOR, "not judged")
+          .label("Motor rating, each")
+          .means("power that the motor of each pump gives at its shaft all day")
+          .such("18.5 kW", "25 hp");
   private final Field<Double> factor =
-      standard(
-          "serviceFactor",
-          SERVICE_FACTOR,
-          "1",
-          "Service factor",
-          "what the motor bears for a time, over its rating",
-          "1.15");
+      standard("serviceFactor", SERVICE_FACTOR, "1")
+          .label("Service factor")
+          .means("what the motor bears for a time, over its rating")
+          .such("1.15");
 
   private PumpFields(String name, String title) {
     super(name, title);
@@ -83,13 +76,10 @@ public abstract class PumpFields<S> extends Fields<S> {
   }
 
   final Field<Double> drive() {
-    return standard(
-        "driveEfficiency",
-        EFFICIENCY,
-        "90 %",
-        "Drive efficiency",
-        "efficiency of motor and drive",
-        "90 %");
+    return standard("driveEfficiency", EFFICIENCY, "90 %")
+        .label("Drive efficiency")
+        .means("efficiency of motor and drive")
+        .such("90 %");
   }
 
   /** The fields of a pump of which the kind is not known. */
@@ -108,24 +98,25 @@ public abstract class PumpFields<S> extends Fields<S> {
   /** One point of a curve for clear water. */
   private static final class PointFields extends Fields<CurvePoint> {
     private final Field<Double> flow =
-        needed("flow", CommonLimits.CURVE_FLOW, "Flow rate", "flow rate of clear water", "300 gpm");
+        needed("flow", CommonLimits.CURVE_FLOW)
+            .label("Flow rate")
+            .means("flow rate of clear water")
+            .such("300 gpm");
     private final Field<Double> head =
-        needed("head", CommonLimits.CURVE_HEAD, "Head", "head of clear water", "87 ft");
+        needed("head", CommonLimits.CURVE_HEAD)
+            .label("Head")
+            .means("head of clear water")
+            .such("87 ft");
     private final Field<Double> efficiency =
-        needed(
-            "efficiency",
-            Type.quantity(Measure.FRACTION, "0 %", "95 %"),
-            "Efficiency",
-            "hydraulic power over shaft power; above 0 % wherever the pump delivers flow",
-            "48 %");
+        needed("efficiency", Type.quantity(Measure.FRACTION, "0 %", "95 %"))
+            .label("Efficiency")
+            .means("hydraulic power over shaft power; above 0 % wherever the pump delivers flow")
+            .such("48 %");
     private final Field<Optional<Double>> npsh =
-        optional(
-            "npsh",
-            NPSH,
-            "not judged",
-            "NPSH",
-            "NPSH required, by the maker; at two points or more, or at none",
-            "9 ft");
+        optional("npsh", NPSH, "not judged")
+            .label("NPSH")
+            .means("NPSH required, by the maker; at two points or more, or at none")
+            .such("9 ft");
 
     PointFields() {
       super("point", "point of the curve");
@@ -153,37 +144,26 @@ public abstract class PumpFields<S> extends Fields<S> {
     private static final PointFields POINT = new PointFields();
 
     private final Field<Double> curveSpeed =
-        needed(
-            "curveSpeed",
-            SPEED,
-            "Speed of the curve",
-            "speed at which the curve was measured",
-            "1750 rpm");
+        needed("curveSpeed", SPEED)
+            .label("Speed of the curve")
+            .means("speed at which the curve was measured")
+            .such("1750 rpm");
     private final Field<Optional<Double>> speed =
-        optional(
-            "speed",
-            SPEED,
-            "default: that of the curve",
-            "Driven speed",
-            "speed at which the pump is driven",
-            "1600 rpm");
+        optional("speed", SPEED, "default: that of the curve")
+            .label("Driven speed")
+            .means("speed at which the pump is driven")
+            .such("1600 rpm");
     final Field<Optional<Double>> impeller =
-        optional(
-            "impeller",
-            IMPELLER,
-            "optional",
-            "Impeller diameter",
-            "diameter of the impeller, for the head ratio with sand",
-            "300 mm",
-            "12 in");
+        optional("impeller", IMPELLER, "optional")
+            .label("Impeller diameter")
+            .means("diameter of the impeller, for the head ratio with sand")
+            .such("300 mm", "12 in");
     final Field<List<CurvePoint>> curve =
-        list(
-            "curve",
-            POINT,
-            "",
-            "Curve with clear water",
-            "three points or more for clear water, in ascending flow; the program derates them for"
-                + " sand and thick liquor");
+        list("curve", POINT)
+            .label("Curve with clear water")
+            .means(
+                "three points or more for clear water, in ascending flow; the program derates them for"
+                    + " sand and thick liquor");
 
     private CurvedFields(String name, String title) {
       super(name, title);
@@ -222,30 +202,27 @@ public abstract class PumpFields<S> extends Fields<S> {
   /** One more pump, unlike the first. */
   private static final class OtherFields extends CurvedFields<OtherPumpSpec> {
     private final Field<Optional<String>> name =
-        optional("name", Type.text(), "other pump 1, ...", "Name", "what the pump is called");
+        optional("name", Type.text(), "other pump 1, ...")
+            .label("Name")
+            .means("what the pump is called");
     private final Field<Boolean> standby =
         standard(
-            "standby",
-            Type.yesNo("stands by for the first", "runs together with the first"),
-            "no",
-            "This pump",
-            "whether the pump takes the place of the first when that is out, instead of running");
+                "standby",
+                Type.yesNo("stands by for the first", "runs together with the first"),
+                "no")
+            .label("This pump")
+            .means(
+                "whether the pump takes the place of the first when that is out, instead of running");
     private final Field<Optional<Double>> worn =
-        optional(
-            "wornHead",
-            CommonLimits.WORN,
-            "default: that of the states",
-            "Head lost by wear",
-            "share of head that it has lost when worn",
-            "15 %");
+        optional("wornHead", CommonLimits.WORN, "default: that of the states")
+            .label("Head lost by wear")
+            .means("share of head that it has lost when worn")
+            .such("15 %");
     private final Field<Optional<Double>> drive =
-        optional(
-            "driveEfficiency",
-            EFFICIENCY,
-            "default: as the first pump",
-            "Drive efficiency",
-            "efficiency of its motor and drive",
-            "85 %");
+        optional("driveEfficiency", EFFICIENCY, "default: as the first pump")
+            .label("Drive efficiency")
+            .means("efficiency of its motor and drive")
+            .such("85 %");
 
     OtherFields() {
       super("other", "pump");
@@ -273,60 +250,43 @@ public abstract class PumpFields<S> extends Fields<S> {
     private static final OtherFields OTHER = new OtherFields();
 
     private final Field<Double> trim =
-        standard(
-            "trim",
-            Type.quantity(Measure.FRACTION, "75 %", "100 %"),
-            "100 %",
-            "Trim of the diameter",
-            "diameter of the impeller over that of the curve",
-            "95 %");
+        standard("trim", Type.quantity(Measure.FRACTION, "75 %", "100 %"), "100 %")
+            .label("Trim of the diameter")
+            .means("diameter of the impeller over that of the curve")
+            .such("95 %");
     private final Field<Optional<Double>> minimum =
-        optional(
-            "minimumFlow",
-            ALLOWED_FLOW,
-            "default: half of the BEP",
-            "Minimum, by maker",
-            "least flow rate through one pump, by the maker",
-            "5 L/s",
-            "80 gal/min");
+        optional("minimumFlow", ALLOWED_FLOW, "default: half of the BEP")
+            .label("Minimum, by maker")
+            .means("least flow rate through one pump, by the maker")
+            .such("5 L/s", "80 gal/min");
     private final Field<Optional<Double>> maximum =
-        optional(
-            "maximumFlow",
-            ALLOWED_FLOW,
-            "default: 1.25 of the BEP",
-            "Maximum, by maker",
-            "greatest flow rate through one pump, by the maker",
-            "30 L/s",
-            "500 gal/min");
+        optional("maximumFlow", ALLOWED_FLOW, "default: 1.25 of the BEP")
+            .label("Maximum, by maker")
+            .means("greatest flow rate through one pump, by the maker")
+            .such("30 L/s", "500 gal/min");
     private final Field<Integer> count =
-        standard(
-            "count",
-            Type.count(1, MOST_PUMPS),
-            "1",
-            "Such pumps together",
-            "how many such pumps run together",
-            "2");
+        standard("count", Type.count(1, MOST_PUMPS), "1")
+            .label("Such pumps together")
+            .means("how many such pumps run together")
+            .such("2");
     private final Field<Arrangement> arrangement =
         standard(
-            "arrangement",
-            Type.choice(
-                Arrays.asList(Arrangement.values()),
-                a -> a.name().toLowerCase(Locale.ROOT),
-                a ->
-                    a == Arrangement.SERIES
-                        ? "in series, one after the other"
-                        : "in parallel, side by side"),
-            "parallel",
-            "Several pumps work",
-            "how several pumps stand together");
+                "arrangement",
+                Type.choice(
+                    Arrays.asList(Arrangement.values()),
+                    a -> a.name().toLowerCase(Locale.ROOT),
+                    a ->
+                        a == Arrangement.SERIES
+                            ? "in series, one after the other"
+                            : "in parallel, side by side"),
+                "parallel")
+            .label("Several pumps work")
+            .means("how several pumps stand together");
     private final Field<Double> drive = drive();
     private final Field<List<OtherPumpSpec>> others =
-        list(
-            "others",
-            OTHER,
-            "",
-            "More pumps, each with a curve of its own",
-            "pumps unlike the first; what is not given of one is as of the first");
+        list("others", OTHER)
+            .label("More pumps, each with a curve of its own")
+            .means("pumps unlike the first; what is not given of one is as of the first");
 
     RotodynamicFields() {
       super("rotodynamic", "centrifugal pump by its curve");
@@ -387,132 +347,95 @@ public abstract class PumpFields<S> extends Fields<S> {
   /** A piston pump. */
   private static final class PistonFields extends PumpFields<PumpSpec> {
     private final Field<Double> displacement =
-        needed(
-            "displacement",
-            Type.quantity(Measure.VOLUME, "0.01 L", "1000 L"),
-            "Swept volume per stroke",
-            "volume swept in one stroke cycle",
-            "20 L",
-            "5 gal");
+        needed("displacement", Type.quantity(Measure.VOLUME, "0.01 L", "1000 L"))
+            .label("Swept volume per stroke")
+            .means("volume swept in one stroke cycle")
+            .such("20 L", "5 gal");
     private final Field<Double> strokes =
-        needed(
-            "strokeRate",
-            Type.quantity(Measure.FREQUENCY, "0.5 1/min", "300 1/min"),
-            "Stroke rate",
-            "stroke cycles per time",
-            "60 1/min");
+        needed("strokeRate", Type.quantity(Measure.FREQUENCY, "0.5 1/min", "300 1/min"))
+            .label("Stroke rate")
+            .means("stroke cycles per time")
+            .such("60 1/min");
     private final Field<Double> volumetric =
-        needed(
-            "volumetricEfficiency",
-            EFFICIENCY,
-            "Volumetric efficiency",
-            "flow rate delivered over flow rate swept",
-            "85 %");
+        needed("volumetricEfficiency", EFFICIENCY)
+            .label("Volumetric efficiency")
+            .means("flow rate delivered over flow rate swept")
+            .such("85 %");
     private final Field<Double> mechanical =
-        standard(
-            "mechanicalEfficiency",
-            EFFICIENCY,
-            "85 %",
-            "Mechanical efficiency",
-            "hydraulic power over shaft power",
-            "85 %");
+        standard("mechanicalEfficiency", EFFICIENCY, "85 %")
+            .label("Mechanical efficiency")
+            .means("hydraulic power over shaft power")
+            .such("85 %");
     private final Field<Double> limit =
-        needed(
-            "pressureLimit",
-            CommonLimits.RATING,
-            "Relief pressure",
-            "pressure at which its relief opens",
-            "700 kPa",
-            "100 psi");
+        needed("pressureLimit", CommonLimits.RATING)
+            .label("Relief pressure")
+            .means("pressure at which its relief opens")
+            .such("700 kPa", "100 psi");
     private final Field<Optional<Double>> npsh =
-        optional(
-            "npsh",
-            NPSH,
-            "not judged",
-            "NPSH required",
-            "NPSH required, by the maker",
-            "3 m",
-            "10 ft");
+        optional("npsh", NPSH, "not judged")
+            .label("NPSH required")
+            .means("NPSH required, by the maker")
+            .such("3 m", "10 ft");
     private final Field<Double> drive = drive();
     private final Field<Optional<Integer>> cylinders =
-        optional(
-            "cylinders",
-            Type.count(1, 9),
-            "pulse not judged",
-            "Cylinders",
-            "how many cylinders there are",
-            "2");
+        optional("cylinders", Type.count(1, 9), "pulse not judged")
+            .label("Cylinders")
+            .means("how many cylinders there are")
+            .such("2");
     private final Field<Boolean> acting =
         standard(
-            "acting",
-            Type.choice(
-                List.of(false, true),
-                both -> both ? "double" : "single",
-                both -> both ? "with both sides" : "with one side"),
-            "single",
-            "A piston pushes",
-            "whether one side or both sides of a piston pump");
+                "acting",
+                Type.choice(
+                    List.of(false, true),
+                    both -> both ? "double" : "single",
+                    both -> both ? "with both sides" : "with one side"),
+                "single")
+            .label("A piston pushes")
+            .means("whether one side or both sides of a piston pump");
     private final Field<Double> rod =
-        standard(
-            "rodShare",
-            Type.quantity(Measure.FRACTION, "0 %", "80 %"),
-            "0 %",
-            "Rod over piston area",
-            "cross-section of the rod over that of the piston, of a double-acting pump",
-            "10 %");
+        standard("rodShare", Type.quantity(Measure.FRACTION, "0 %", "80 %"), "0 %")
+            .label("Rod over piston area")
+            .means("cross-section of the rod over that of the piston, of a double-acting pump")
+            .such("10 %");
     private final Field<Boolean> hydraulic =
         standard(
-            "cylinderDrive",
-            Type.choice(
-                List.of(false, true),
-                ram -> ram ? "hydraulic" : "crank",
-                ram -> ram ? "hydraulic cylinders" : "a crank"),
-            "crank",
-            "Pistons are driven by",
-            "what moves the pistons: a crank, or hydraulic cylinders at constant speed, one or two"
-                + " that act singly by turns");
+                "cylinderDrive",
+                Type.choice(
+                    List.of(false, true),
+                    ram -> ram ? "hydraulic" : "crank",
+                    ram -> ram ? "hydraulic cylinders" : "a crank"),
+                "crank")
+            .label("Pistons are driven by")
+            .means(
+                "what moves the pistons: a crank, or hydraulic cylinders at constant speed, one or two"
+                    + " that act singly by turns");
     private final Field<Double> crank =
-        standard(
-            "rodToCrank",
-            Type.quantity(Measure.FRACTION, "2", "100"),
-            "6",
-            "Rod length over crank",
-            "length of the connecting rod over the crank radius",
-            "6");
+        standard("rodToCrank", Type.quantity(Measure.FRACTION, "2", "100"), "6")
+            .label("Rod length over crank")
+            .means("length of the connecting rod over the crank radius")
+            .such("6");
     private final Field<Double> dwell =
-        standard(
-            "dwell",
-            Type.quantity(Measure.TIME, "0 s", "60 s"),
-            "0 s",
-            "Dwell at stroke end",
-            "time at each end of a stroke in which nothing flows, of hydraulic cylinders",
-            "0.3 s");
+        standard("dwell", Type.quantity(Measure.TIME, "0 s", "60 s"), "0 s")
+            .label("Dwell at stroke end")
+            .means("time at each end of a stroke in which nothing flows, of hydraulic cylinders")
+            .such("0.3 s");
     private final Field<Double> changeover =
-        standard(
-            "changeover",
-            Type.quantity(Measure.TIME, "0.01 s", "60 s"),
-            "0.1 s",
-            "Changeover time",
-            "time in which the flow of hydraulic cylinders starts or stops at a stroke's end"
-                + " (default: common practice, no source)",
-            "0.2 s");
+        standard("changeover", Type.quantity(Measure.TIME, "0.01 s", "60 s"), "0.1 s")
+            .label("Changeover time")
+            .means(
+                "time in which the flow of hydraulic cylinders starts or stops at a stroke's end"
+                    + " (default: common practice, no source)")
+            .such("0.2 s");
     private final Field<Optional<Double>> gas =
-        optional(
-            "vesselGas",
-            Type.quantity(Measure.VOLUME, "0.1 L", "20000 L"),
-            "no vessel",
-            "Gas in an air vessel",
-            "gas in an air vessel at the pressure of the line",
-            "200 L",
-            "50 gal");
+        optional("vesselGas", Type.quantity(Measure.VOLUME, "0.1 L", "20000 L"), "no vessel")
+            .label("Gas in an air vessel")
+            .means("gas in an air vessel at the pressure of the line")
+            .such("200 L", "50 gal");
     private final Field<Double> passed =
-        standard(
-            "pulsationPassed",
-            CommonLimits.SHARE,
-            "100 %",
-            "Pulse past the vessel",
-            "share of the swing of flow that an air vessel lets into the line",
-            "20 %");
+        standard("pulsationPassed", CommonLimits.SHARE, "100 %")
+            .label("Pulse past the vessel")
+            .means("share of the swing of flow that an air vessel lets into the line")
+            .such("20 %");
 
     PistonFields() {
       super("piston", "piston pump");

@@ -33,14 +33,10 @@ public final class ServiceFields {
   /** The suction side of the pump. */
   public static final class SuctionFields extends RunFields<SuctionSpec> {
     private final Field<Double> altitude =
-        standard(
-            "altitude",
-            Type.quantity(Measure.LENGTH, "-400 m", "5000 m"),
-            "0 m",
-            "Altitude",
-            "altitude of the site above sea level",
-            "300 m",
-            "1000 ft");
+        standard("altitude", Type.quantity(Measure.LENGTH, "-400 m", "5000 m"), "0 m")
+            .label("Altitude")
+            .means("altitude of the site above sea level")
+            .such("300 m", "1000 ft");
 
     /** Declares the fields. */
     public SuctionFields() {
@@ -56,88 +52,54 @@ public final class ServiceFields {
   /** The states beside those of the flow. */
   public static final class StatesFields extends Fields<StatesSpec> {
     private final Field<Optional<Double>> worn =
-        optional(
-            "wornHead",
-            CommonLimits.WORN,
-            NOT_JUDGED,
-            "Head lost by wear",
-            "share of head that a worn pump has lost, of a piston pump the share of flow",
-            "10 %");
+        optional("wornHead", CommonLimits.WORN, NOT_JUDGED)
+            .label("Head lost by wear")
+            .means("share of head that a worn pump has lost, of a piston pump the share of flow")
+            .such("10 %");
     private final Field<Optional<Double>> coldest =
-        optional(
-            "coldest",
-            CommonLimits.TEMPERATURE,
-            NOT_JUDGED,
-            "Coldest",
-            "lowest temperature of the liquid",
-            "4 degC",
-            "39 degF");
+        optional("coldest", CommonLimits.TEMPERATURE, NOT_JUDGED)
+            .label("Coldest")
+            .means("lowest temperature of the liquid")
+            .such("4 degC", "39 degF");
     private final Field<Optional<Double>> warmest =
-        optional(
-            "warmest",
-            CommonLimits.TEMPERATURE,
-            NOT_JUDGED,
-            "Warmest",
-            "highest temperature of the liquid",
-            "25 degC",
-            "77 degF");
+        optional("warmest", CommonLimits.TEMPERATURE, NOT_JUDGED)
+            .label("Warmest")
+            .means("highest temperature of the liquid")
+            .such("25 degC", "77 degF");
     private final Field<Optional<Double>> thinnest =
-        optional(
-            "thinnest",
-            CommonLimits.TOTAL_SOLIDS,
-            NOT_JUDGED,
-            "Thinnest, solids",
-            "least sand-free total solids",
-            "1 %");
+        optional("thinnest", CommonLimits.TOTAL_SOLIDS, NOT_JUDGED)
+            .label("Thinnest, solids")
+            .means("least sand-free total solids")
+            .such("1 %");
     private final Field<Optional<Double>> thickest =
-        optional(
-            "thickest",
-            CommonLimits.TOTAL_SOLIDS,
-            NOT_JUDGED,
-            "Thickest, solids",
-            "most sand-free total solids",
-            "4 %");
+        optional("thickest", CommonLimits.TOTAL_SOLIDS, NOT_JUDGED)
+            .label("Thickest, solids")
+            .means("most sand-free total solids")
+            .such("4 %");
     private final Field<Optional<Double>> low =
-        optional(
-            "lowSourceLevel",
-            CommonLimits.LEVEL,
-            NOT_JUDGED,
-            "Lowest pit level",
-            "lowest level in the pit, as that of the route",
-            "0.5 m",
-            "2 ft");
+        optional("lowSourceLevel", CommonLimits.LEVEL, NOT_JUDGED)
+            .label("Lowest pit level")
+            .means("lowest level in the pit, as that of the route")
+            .such("0.5 m", "2 ft");
     private final Field<Optional<Double>> high =
-        optional(
-            "highSourceLevel",
-            CommonLimits.LEVEL,
-            NOT_JUDGED,
-            "Highest pit level",
-            "highest level in the pit, as that of the route",
-            "3 m",
-            "10 ft");
+        optional("highSourceLevel", CommonLimits.LEVEL, NOT_JUDGED)
+            .label("Highest pit level")
+            .means("highest level in the pit, as that of the route")
+            .such("3 m", "10 ft");
     private final Field<Optional<Double>> leastSand =
-        optional(
-            "thinnestSand",
-            CommonLimits.VOLUME_FRACTION,
-            NOT_JUDGED,
-            "Least sand, by volume",
-            "least sand in the mixture, by volume",
-            "1 %");
+        optional("thinnestSand", CommonLimits.VOLUME_FRACTION, NOT_JUDGED)
+            .label("Least sand, by volume")
+            .means("least sand in the mixture, by volume")
+            .such("1 %");
     private final Field<Optional<Double>> mostSand =
-        optional(
-            "thickestSand",
-            CommonLimits.VOLUME_FRACTION,
-            NOT_JUDGED,
-            "Most sand, by volume",
-            "most sand in the mixture, by volume",
-            "6 %");
+        optional("thickestSand", CommonLimits.VOLUME_FRACTION, NOT_JUDGED)
+            .label("Most sand, by volume")
+            .means("most sand in the mixture, by volume")
+            .such("6 %");
     private final Field<Boolean> flush =
-        standard(
-            "flushWater",
-            Type.yesNo("by the pump itself: judged", "not by the pump"),
-            "no",
-            "Flush with water",
-            "whether it is judged that the pump clears the line when it pumps water");
+        standard("flushWater", Type.yesNo("by the pump itself: judged", "not by the pump"), "no")
+            .label("Flush with water")
+            .means("whether it is judged that the pump clears the line when it pumps water");
     private final Field<Optional<CarrierSpec>> thinnestCarrier = carrier("thinnest");
     private final Field<Optional<CarrierSpec>> thickestCarrier = carrier("thickest");
     private final Field<Optional<CarrierSpec>> coldestCarrier = carrier("coldest");
@@ -182,12 +144,9 @@ public final class ServiceFields {
     }
 
     private Field<Optional<CarrierSpec>> carrier(String state) {
-      return optional(
-          state + "Carrier",
-          CarrierFields.KINDS,
-          "the carrier in that state",
-          "The liquid at its " + state + " was measured",
-          "the liquid at its " + state + ", by numbers of its own");
+      return optional(state + "Carrier", CarrierFields.KINDS, "the carrier in that state")
+          .label("The liquid at its " + state + " was measured")
+          .means("the liquid at its " + state + ", by numbers of its own");
     }
 
     private void instead(Field<?> number, Field<?> carrier) {
@@ -236,90 +195,61 @@ public final class ServiceFields {
     private static final FlushPointFields POINT = new FlushPointFields();
 
     private final Field<Optional<Double>> daily =
-        optional(
-            "dailyVolume",
-            VOLUME,
-            NOT_JUDGED,
-            "Volume a day",
-            "volume of mixture moved in a day",
-            "400 m3",
-            "14000 ft3");
+        optional("dailyVolume", VOLUME, NOT_JUDGED)
+            .label("Volume a day")
+            .means("volume of mixture moved in a day")
+            .such("400 m3", "14000 ft3");
     private final Field<Optional<Double>> batch =
-        optional(
-            "batchVolume",
-            VOLUME,
-            "no starts are counted",
-            "Batch between levels",
-            "volume of the pit between the levels of start and stop",
-            "20 m3",
-            "700 ft3");
+        optional("batchVolume", VOLUME, "no starts are counted")
+            .label("Batch between levels")
+            .means("volume of the pit between the levels of start and stop")
+            .such("20 m3", "700 ft3");
     private final Field<Optional<Integer>> starts =
-        optional(
-            "mostStartsPerHour",
-            Type.count(1, 60),
-            "default: by the motor rating",
-            "Most starts in an hour",
-            "most starts in an hour that motor and starter bear",
-            "4");
+        optional("mostStartsPerHour", Type.count(1, 60), "default: by the motor rating")
+            .label("Most starts in an hour")
+            .means("most starts in an hour that motor and starter bear")
+            .such("4");
     private final Field<Optional<Double>> stop =
-        optional(
-            "stopTime",
-            Type.quantity(Measure.TIME, "0 s", "3600 s"),
-            "a sudden stop",
-            "Time to come to rest",
-            "time in which the flow comes to rest evenly, as by a slow valve; the water hammer is"
-                + " judged by it",
-            "5 s");
+        optional("stopTime", Type.quantity(Measure.TIME, "0 s", "3600 s"), "a sudden stop")
+            .label("Time to come to rest")
+            .means(
+                "time in which the flow comes to rest evenly, as by a slow valve; the water hammer is"
+                    + " judged by it")
+            .such("5 s");
     private final Field<Optional<Double>> flow =
-        optional(
-            "flushFlow",
-            CommonLimits.FLOW,
-            NOT_JUDGED,
-            "Flush flow rate",
-            "flow rate of the flush, taken as given against the line",
-            "55 L/s",
-            "870 gpm");
+        optional("flushFlow", CommonLimits.FLOW, NOT_JUDGED)
+            .label("Flush flow rate")
+            .means("flow rate of the flush, taken as given against the line")
+            .such("55 L/s", "870 gpm");
     private final Field<Boolean> byPump =
-        standard(
-            "flushPump",
-            Type.yesNo("the pump of the line, on water", "no"),
-            "no",
-            "Flush by the pump",
-            "whether the pump of the line, on water, supplies the flush");
+        standard("flushPump", Type.yesNo("the pump of the line, on water", "no"), "no")
+            .label("Flush by the pump")
+            .means("whether the pump of the line, on water, supplies the flush");
     private final Field<Optional<Double>> level =
-        optional(
-            "flushLevel",
-            CommonLimits.LEVEL,
-            "0 m with a curve",
-            "Level of flush water",
-            "level of the flush water above the start of the line",
-            "12 m",
-            "40 ft");
+        optional("flushLevel", CommonLimits.LEVEL, "0 m with a curve")
+            .label("Level of flush water")
+            .means("level of the flush water above the start of the line")
+            .such("12 m", "40 ft");
     private final Field<List<FlushPoint>> curve =
-        list(
-            "flushCurve",
-            POINT,
-            "",
-            "Curve of a flush pump of its own",
-            "curve of a flush pump behind that level, two points or more, the flow rate rising");
+        list("flushCurve", POINT)
+            .label("Curve of a flush pump of its own")
+            .means(
+                "curve of a flush pump behind that level, two points or more, the flow rate rising");
     private final Field<Optional<Double>> volume =
-        optional(
-            "flushVolume",
-            VOLUME,
-            "enough",
-            "Volume of flush water",
-            "volume of water that the supply of the flush holds",
-            "10 m3",
-            "350 ft3");
+        optional("flushVolume", VOLUME, "enough")
+            .label("Volume of flush water")
+            .means("volume of water that the supply of the flush holds")
+            .such("10 m3", "350 ft3");
     private final Field<Optional<Double>> thixotropy =
         optional(
-            "thixotropy",
-            Type.quantity(Measure.FRACTION, "1", "20"),
-            "2 (common practice, no source)",
-            "Yield stress, rested over flowing",
-            "yield stress of the liquid after a rest over that while it flows; it decides restart"
-                + " and flush",
-            "2");
+                "thixotropy",
+                Type.quantity(Measure.FRACTION, "1", "20"),
+                "2 (common practice, no source)")
+            .label("Yield stress, rested over flowing")
+            .means(
+                "yield stress of the liquid after a rest over that while it flows; it decides restart"
+                    + " and flush")
+            .such("2");
 
     /** Declares the fields and the rules between them. */
     public OperationFields() {
@@ -384,9 +314,15 @@ public final class ServiceFields {
   /** A point of the curve of a flush pump. */
   private static final class FlushPointFields extends Fields<FlushPoint> {
     private final Field<Double> flow =
-        needed("flow", CommonLimits.CURVE_FLOW, "Flow rate", "flow rate of water", "60 L/s");
+        needed("flow", CommonLimits.CURVE_FLOW)
+            .label("Flow rate")
+            .means("flow rate of water")
+            .such("60 L/s");
     private final Field<Double> head =
-        needed("head", CommonLimits.CURVE_HEAD, "Head", "head in metres of water", "18 m");
+        needed("head", CommonLimits.CURVE_HEAD)
+            .label("Head")
+            .means("head in metres of water")
+            .such("18 m");
 
     FlushPointFields() {
       super("point", "point of the curve");
@@ -405,75 +341,55 @@ public final class ServiceFields {
     private static final Type<Double> SCREW = Type.quantity(Measure.LENGTH, "50 mm", "3 m");
 
     private final Field<Double> diameter =
-        needed("diameter", SCREW, "Diameter of screw", "diameter of the screw", "400 mm", "16 in");
+        needed("diameter", SCREW)
+            .label("Diameter of screw")
+            .means("diameter of the screw")
+            .such("400 mm", "16 in");
     private final Field<Double> shaft =
-        standard(
-            "shaft",
-            Type.quantity(Measure.LENGTH, "0 mm", "2 m"),
-            "0 mm",
-            "Diameter of shaft",
-            "diameter of its shaft, thinner than the screw",
-            "80 mm",
-            "3 in");
+        standard("shaft", Type.quantity(Measure.LENGTH, "0 mm", "2 m"), "0 mm")
+            .label("Diameter of shaft")
+            .means("diameter of its shaft, thinner than the screw")
+            .such("80 mm", "3 in");
     private final Field<Optional<Double>> pitch =
-        optional(
-            "pitch",
-            SCREW,
-            "default: the diameter",
-            "Pitch",
-            "pitch of the flights",
-            "400 mm",
-            "16 in");
+        optional("pitch", SCREW, "default: the diameter")
+            .label("Pitch")
+            .means("pitch of the flights")
+            .such("400 mm", "16 in");
     private final Field<Double> speed =
-        needed(
-            "speed",
-            Type.quantity(Measure.FREQUENCY, "0.5 1/min", "400 1/min"),
-            "Speed of screw",
-            "speed of turning",
-            "40 rpm");
+        needed("speed", Type.quantity(Measure.FREQUENCY, "0.5 1/min", "400 1/min"))
+            .label("Speed of screw")
+            .means("speed of turning")
+            .such("40 rpm");
     private final Field<Double> slope =
-        standard(
-            "slope",
-            Type.quantity(Measure.FRACTION, "0 %", "99 %"),
-            "0 %",
-            "Slope of screw",
-            "rise over horizontal length",
-            "10 %");
+        standard("slope", Type.quantity(Measure.FRACTION, "0 %", "99 %"), "0 %")
+            .label("Slope of screw")
+            .means("rise over horizontal length")
+            .such("10 %");
     private final Field<Double> length =
-        needed(
-            "length",
-            Type.quantity(Measure.LENGTH, "0.5 m", "200 m"),
-            "Length of screw",
-            "length along the screw",
-            "18 m",
-            "60 ft");
+        needed("length", Type.quantity(Measure.LENGTH, "0.5 m", "200 m"))
+            .label("Length of screw")
+            .means("length along the screw")
+            .such("18 m", "60 ft");
     private final Field<Optional<Double>> load =
-        optional(
-            "load",
-            CommonLimits.FLOW,
-            "that of the pens",
-            "Load, by volume",
-            "volume that it must carry per time; it may be left out with a scraping time",
-            "3 L/s",
-            "50 gal/min");
+        optional("load", CommonLimits.FLOW, "that of the pens")
+            .label("Load, by volume")
+            .means("volume that it must carry per time; it may be left out with a scraping time")
+            .such("3 L/s", "50 gal/min");
     private final Field<Optional<Double>> bulk =
-        optional(
-            "bulkDensity",
-            BULK,
-            "that of the pens",
-            "Bulk density",
-            "mass of the material over its volume; it may be left out with a scraping time",
-            "1200 kg/m3",
-            "75 lb/ft3");
+        optional("bulkDensity", BULK, "that of the pens")
+            .label("Bulk density")
+            .means("mass of the material over its volume; it may be left out with a scraping time")
+            .such("1200 kg/m3", "75 lb/ft3");
     private final Field<Optional<Double>> scrape =
         optional(
-            "scrapeTime",
-            Type.quantity(Measure.TIME, "1 min", "1440 min"),
-            "the load is as typed",
-            "Pens scraped to it in",
-            "time in which all pens of the plant are scraped to it once; a load that was typed is"
-                + " compared with it",
-            "40 min");
+                "scrapeTime",
+                Type.quantity(Measure.TIME, "1 min", "1440 min"),
+                "the load is as typed")
+            .label("Pens scraped to it in")
+            .means(
+                "time in which all pens of the plant are scraped to it once; a load that was typed is"
+                    + " compared with it")
+            .such("40 min");
 
     /** Declares the fields and the rules between them. */
     public ScrewFields() {

@@ -278,95 +278,66 @@ public record BoxUnit(
     private final Field<String> over =
         stream("overflow", "Overflow stream", "the stream over the weir", "box overflow");
     private final Field<Double> length =
-        needed(
-            "length",
-            CommonLimits.SIDE,
-            "Length of surface",
-            "length of the water surface",
-            "3 m",
-            "10 ft");
+        needed("length", CommonLimits.SIDE)
+            .label("Length of surface")
+            .means("length of the water surface")
+            .such("3 m", "10 ft");
     private final Field<Double> width =
-        needed(
-            "width",
-            CommonLimits.SIDE,
-            "Width of surface",
-            "width of the water surface",
-            "1.2 m",
-            "4 ft");
+        needed("width", CommonLimits.SIDE)
+            .label("Width of surface")
+            .means("width of the water surface")
+            .such("1.2 m", "4 ft");
     private final Field<Double> depth =
-        standard(
-            "waterDepth",
-            CommonLimits.DEPTH,
-            "1 m",
-            "Water depth over screw",
-            "depth of water above the screw",
-            "1.2 m",
-            "4 ft");
+        standard("waterDepth", CommonLimits.DEPTH, "1 m")
+            .label("Water depth over screw")
+            .means("depth of water above the screw")
+            .such("1.2 m", "4 ft");
     private final Field<Double> effective =
-        standard(
-            "effectiveShare",
-            CommonLimits.POSITIVE_SHARE,
-            "100 %",
-            "Effective surface",
-            "share of the surface that works",
-            "80 %");
+        standard("effectiveShare", CommonLimits.POSITIVE_SHARE, "100 %")
+            .label("Effective surface")
+            .means("share of the surface that works")
+            .such("80 %");
     private final Field<Double> moisture =
-        standard(
-            "sandMoisture",
-            CommonLimits.MOST_SHARE,
-            "18 %",
-            "Moisture of raked sand",
-            "water in the raked sand, by mass",
-            "18 %");
+        standard("sandMoisture", CommonLimits.MOST_SHARE, "18 %")
+            .label("Moisture of raked sand")
+            .means("water in the raked sand, by mass")
+            .such("18 %");
     private final Field<Double> rinse =
-        standard(
-            "rinsePoreVolumes",
-            Type.quantity(Measure.FRACTION, "0", "20"),
-            "0",
-            "Rinse, pore volumes",
-            "rinse water in pore volumes of the sand, as far as the rinse stream brings it",
-            "1.5");
+        standard("rinsePoreVolumes", Type.quantity(Measure.FRACTION, "0", "20"), "0")
+            .label("Rinse, pore volumes")
+            .means("rinse water in pore volumes of the sand, as far as the rinse stream brings it")
+            .such("1.5");
     private final Field<Optional<String>> rinseStream =
         optional(
-            "rinseStream",
-            Type.name("a stream of fresh water that flows in"),
-            "no rinse: water in the slurry cleans nothing",
-            "Rinse stream",
-            "name of the stream of fresh water that rinses the sand, one of the streams in",
-            "rinse water");
+                "rinseStream",
+                Type.name("a stream of fresh water that flows in"),
+                "no rinse: water in the slurry cleans nothing")
+            .label("Rinse stream")
+            .means("name of the stream of fresh water that rinses the sand, one of the streams in")
+            .such("rinse water");
     private final Field<Optional<Range>> rinsed =
         optional(
-            "rinseEfficiency",
-            new Span<>(CommonLimits.MOST_SHARE, Range::new),
-            "default: 60 %, 35 to 86",
-            "Rinse efficiency",
-            "share of the pore liquor that one pore volume of rinse displaces",
-            "60 %");
+                "rinseEfficiency",
+                new Span<>(CommonLimits.MOST_SHARE, Range::new),
+                "default: 60 %, 35 to 86")
+            .label("Rinse efficiency")
+            .means("share of the pore liquor that one pore volume of rinse displaces")
+            .such("60 %");
     private final Field<Optional<Double>> screw =
-        optional(
-            "screwCapacity",
-            CommonLimits.WATER,
-            "not checked",
-            "Screw capacity, bulk",
-            "bulk volume of sand that the screw can lift per time",
-            "3 m3/h",
-            "100 ft3/min");
+        optional("screwCapacity", CommonLimits.WATER, "not checked")
+            .label("Screw capacity, bulk")
+            .means("bulk volume of sand that the screw can lift per time")
+            .such("3 m3/h", "100 ft3/min");
     private final Field<Double> porosity =
-        standard(
-            "porosity",
-            CommonLimits.MOST_SHARE,
-            "45 %",
-            "Porosity of raked sand",
-            "pores over bulk volume of the raked sand",
-            "45 %");
+        standard("porosity", CommonLimits.MOST_SHARE, "45 %")
+            .label("Porosity of raked sand")
+            .means("pores over bulk volume of the raked sand")
+            .such("45 %");
     private final Field<Double> shear =
-        standard(
-            "shearRate",
-            SHEAR,
-            "10 1/s",
-            "Shear rate of viscosity",
-            "shear rate at which the viscosity of the liquor counts",
-            "10 1/s");
+        standard("shearRate", SHEAR, "10 1/s")
+            .label("Shear rate of viscosity")
+            .means("shear rate at which the viscosity of the liquor counts")
+            .such("10 1/s");
     private final Field<Double> running = running("20 h");
 
     BoxFields() {

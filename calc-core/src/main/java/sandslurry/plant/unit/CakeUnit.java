@@ -95,14 +95,10 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
     private final Field<String> liquid =
         stream("liquid", "Liquid stream", "the stream of the rest", "pressed");
     private final Field<Optional<Double>> opening =
-        optional(
-            "opening",
-            SMALL,
-            "optional",
-            "Opening",
-            "opening; all sand coarser than it is held",
-            "10 mm",
-            "0.4 in");
+        optional("opening", SMALL, "optional")
+            .label("Opening")
+            .means("opening; all sand coarser than it is held")
+            .such("10 mm", "0.4 in");
     private final Field<Double> fibre;
     private final Field<Double> fines;
     private final Field<Double> dry;
@@ -111,29 +107,20 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
     CakeFields(String kind, String title, String fibre, String fines, String dry) {
       super(kind, title);
       this.fibre =
-          standard(
-              "fibreCapture",
-              CommonLimits.SHARE,
-              fibre,
-              "Fibre captured",
-              "share of the fibre that is captured",
-              fibre);
+          standard("fibreCapture", CommonLimits.SHARE, fibre)
+              .label("Fibre captured")
+              .means("share of the fibre that is captured")
+              .such(fibre);
       this.fines =
-          standard(
-              "finesCapture",
-              CommonLimits.SHARE,
-              fines,
-              "Fines captured",
-              "share of the fines that is captured",
-              fines);
+          standard("finesCapture", CommonLimits.SHARE, fines)
+              .label("Fines captured")
+              .means("share of the fines that is captured")
+              .such(fines);
       this.dry =
-          standard(
-              "cakeSolids",
-              CommonLimits.POSITIVE_SHARE,
-              dry,
-              "Solids of the cake",
-              "dry matter of the cake, by mass",
-              dry);
+          standard("cakeSolids", CommonLimits.POSITIVE_SHARE, dry)
+              .label("Solids of the cake")
+              .means("dry matter of the cake, by mass")
+              .such(dry);
       this.running = running("20 h");
       if (kind.equals("screen")) {
         neededWhen(opening, any -> true, "the opening of the screen");

@@ -163,69 +163,57 @@ public record CycloneUnit(
     private final Field<String> over =
         stream("overflow", "Overflow stream", "the stream of liquor", "cyclone overflow");
     private final Field<Double> body =
-        needed("body", SMALL, "Body diameter", "inside diameter of the body", "250 mm", "10 in");
+        needed("body", SMALL)
+            .label("Body diameter")
+            .means("inside diameter of the body")
+            .such("250 mm", "10 in");
     private final Field<Double> apex =
-        needed("apex", SMALL, "Apex diameter", "diameter of the apex", "40 mm", "1.5 in");
+        needed("apex", SMALL)
+            .label("Apex diameter")
+            .means("diameter of the apex")
+            .such("40 mm", "1.5 in");
     private final Field<Optional<Double>> inlet =
-        optional(
-            "inlet",
-            SMALL,
-            "default: 0.28 body",
-            "Inlet, as a circle",
-            "diameter of a circle of the area of the inlet; openings left out are in the"
-                + " proportions of Rietema",
-            "70 mm",
-            "3 in");
+        optional("inlet", SMALL, "default: 0.28 body")
+            .label("Inlet, as a circle")
+            .means(
+                "diameter of a circle of the area of the inlet; openings left out are in the"
+                    + " proportions of Rietema")
+            .such("70 mm", "3 in");
     private final Field<Optional<Double>> finder =
-        optional(
-            "vortexFinder",
-            SMALL,
-            "default: 0.34 body",
-            "Vortex finder",
-            "diameter of the vortex finder",
-            "85 mm",
-            "3.5 in");
+        optional("vortexFinder", SMALL, "default: 0.34 body")
+            .label("Vortex finder")
+            .means("diameter of the vortex finder")
+            .such("85 mm", "3.5 in");
     private final Field<Optional<Double>> vortex =
-        optional(
-            "freeVortex",
-            CommonLimits.DEPTH,
-            "default: 4.6 body",
-            "Free vortex height",
-            "height from the vortex finder to the apex",
-            "1.1 m",
-            "4 ft");
+        optional("freeVortex", CommonLimits.DEPTH, "default: 4.6 body")
+            .label("Free vortex height")
+            .means("height from the vortex finder to the apex")
+            .such("1.1 m", "4 ft");
     private final Field<Integer> parallel =
-        standard(
-            "parallel",
-            Type.count(1, 200),
-            "1",
-            "Cyclones in parallel",
-            "how many cyclones work side by side",
-            "2");
+        standard("parallel", Type.count(1, 200), "1")
+            .label("Cyclones in parallel")
+            .means("how many cyclones work side by side")
+            .such("2");
     private final Field<HydrocycloneModel> model =
         standard(
-            "model",
-            Type.choice(
-                HydrocycloneModels.FAMILY.all(), HydrocycloneModel::id, HydrocycloneModel::name),
-            HydrocycloneModels.DEFAULT.id(),
-            "Cut and pressure by",
-            "the model of cut and pressure that judges; the report shows all");
+                "model",
+                Type.choice(
+                    HydrocycloneModels.FAMILY.all(),
+                    HydrocycloneModel::id,
+                    HydrocycloneModel::name),
+                HydrocycloneModels.DEFAULT.id())
+            .label("Cut and pressure by")
+            .means("the model of cut and pressure that judges; the report shows all");
     private final Field<Double> shear =
-        standard(
-            "shearRate",
-            SHEAR,
-            "200 1/s",
-            "Shear rate of viscosity",
-            "shear rate at which the viscosity of the liquor counts",
-            "200 1/s");
+        standard("shearRate", SHEAR, "200 1/s")
+            .label("Shear rate of viscosity")
+            .means("shear rate at which the viscosity of the liquor counts")
+            .such("200 1/s");
     private final Field<Double> pump =
-        standard(
-            "pumpEfficiency",
-            Type.quantity(Measure.FRACTION, "10 %", "100 %"),
-            "50 %",
-            "Feed pump efficiency",
-            "efficiency of the feed pump with its motor",
-            "50 %");
+        standard("pumpEfficiency", Type.quantity(Measure.FRACTION, "10 %", "100 %"), "50 %")
+            .label("Feed pump efficiency")
+            .means("efficiency of the feed pump with its motor")
+            .such("50 %");
     private final Field<Double> running = running("20 h");
 
     CycloneFields() {

@@ -15,14 +15,15 @@ import sandslurry.fact.Values;
 /** A pump of a pit or a storage. */
 public final class DrawFields extends Fields<Map.Entry<String, Double>> {
   final Field<String> stream =
-      needed(
-          "stream",
-          Type.name("the stream that is pumped"),
-          "Stream",
-          "name of the stream that is pumped",
-          "recycle");
+      needed("stream", Type.name("the stream that is pumped"))
+          .label("Stream")
+          .means("name of the stream that is pumped")
+          .such("recycle");
   private final Field<Double> flow =
-      needed("flow", CommonLimits.WATER, "Flow rate", "flow rate of the pump", "8 m3/h", "35 gpm");
+      needed("flow", CommonLimits.WATER)
+          .label("Flow rate")
+          .means("flow rate of the pump")
+          .such("8 m3/h", "35 gpm");
 
   DrawFields() {
     super("pump", "pump");

@@ -169,71 +169,46 @@ public record LaneUnit(
     private final Field<String> over =
         stream("overflow", "Overflow stream", "the stream that leaves at the end", "lane overflow");
     private final Field<List<LaneReach>> reaches =
-        list(
-            "reaches",
-            new ReachFields(),
-            "a lane needs one reach or more",
-            "Reaches from the inlet on",
-            "reaches from the inlet on, which may differ in width");
+        list("reaches", new ReachFields(), "a lane needs one reach or more")
+            .label("Reaches from the inlet on")
+            .means("reaches from the inlet on, which may differ in width");
     private final Field<Optional<Double>> filled =
-        optional(
-            "filled",
-            CommonLimits.MOST_SHARE,
-            "clean to clean-out",
-            "Judged when filled to",
-            "how full of sand the balance takes it to be; without it the capture is the average"
-                + " over one cleaning cycle",
-            "50 %");
+        optional("filled", CommonLimits.MOST_SHARE, "clean to clean-out")
+            .label("Judged when filled to")
+            .means(
+                "how full of sand the balance takes it to be; without it the capture is the average"
+                    + " over one cleaning cycle")
+            .such("50 %");
     private final Field<Integer> lanes =
-        standard(
-            "lanes",
-            Type.count(1, 20),
-            "1",
-            "Lanes in turn",
-            "how many lanes there are in turn",
-            "2");
+        standard("lanes", Type.count(1, 20), "1")
+            .label("Lanes in turn")
+            .means("how many lanes there are in turn")
+            .such("2");
     private final Field<Double> drain =
-        standard(
-            "drainTime",
-            CommonLimits.WAIT,
-            "3 d",
-            "Time to drain",
-            "time to drain before it is dug",
-            "3 d");
+        standard("drainTime", CommonLimits.WAIT, "3 d")
+            .label("Time to drain")
+            .means("time to drain before it is dug")
+            .such("3 d");
     private final Field<Optional<Double>> path =
-        optional(
-            "drainPath",
-            CommonLimits.SIDE,
-            "default: all reaches",
-            "Longest drain path",
-            "longest way of the water in the sand to a drain",
-            "3 m",
-            "10 ft");
+        optional("drainPath", CommonLimits.SIDE, "default: all reaches")
+            .label("Longest drain path")
+            .means("longest way of the water in the sand to a drain")
+            .such("3 m", "10 ft");
     private final Field<Double> dig =
-        standard(
-            "digTime",
-            CommonLimits.WAIT,
-            "0.5 d",
-            "Time to dig out",
-            "time to dig it out",
-            "0.5 d");
+        standard("digTime", CommonLimits.WAIT, "0.5 d")
+            .label("Time to dig out")
+            .means("time to dig it out")
+            .such("0.5 d");
     private final Field<Double> stack =
-        standard(
-            "stackTime",
-            CommonLimits.WAIT,
-            "14 d",
-            "Time in the stack",
-            "time that the sand lies in a stack",
-            "28 d");
+        standard("stackTime", CommonLimits.WAIT, "14 d")
+            .label("Time in the stack")
+            .means("time that the sand lies in a stack")
+            .such("28 d");
     private final Field<Double> height =
-        standard(
-            "stackHeight",
-            Type.quantity(Measure.LENGTH, "0.3 m", "10 m"),
-            "1.5 m",
-            "Height of the stack",
-            "height of the stack",
-            "1.5 m",
-            "5 ft");
+        standard("stackHeight", Type.quantity(Measure.LENGTH, "0.3 m", "10 m"), "1.5 m")
+            .label("Height of the stack")
+            .means("height of the stack")
+            .such("1.5 m", "5 ft");
     private final Field<Double> running = running("20 h");
 
     LaneUnitFields() {
@@ -269,45 +244,42 @@ public record LaneUnit(
   /** A reach of a lane. */
   private static final class ReachFields extends Fields<LaneReach> {
     private final Field<Double> length =
-        needed("length", CommonLimits.SIDE, "Length", "length of the reach", "30 m", "100 ft");
+        needed("length", CommonLimits.SIDE)
+            .label("Length")
+            .means("length of the reach")
+            .such("30 m", "100 ft");
     private final Field<Double> width =
-        needed("width", CommonLimits.SIDE, "Width", "width of the reach", "2 m", "6 ft");
+        needed("width", CommonLimits.SIDE)
+            .label("Width")
+            .means("width of the reach")
+            .such("2 m", "6 ft");
     private final Field<Double> slope =
-        standard("slope", CommonLimits.SLOPE, "0 %", "Slope", "fall over length", "0.2 %");
+        standard("slope", CommonLimits.SLOPE, "0 %")
+            .label("Slope")
+            .means("fall over length")
+            .such("0.2 %");
     private final Field<Double> manning =
-        standard(
-            "manning",
-            CommonLimits.MANNING,
-            "0.015",
-            "Manning's n",
-            "Manning's roughness n of the channel",
-            "0.015");
+        standard("manning", CommonLimits.MANNING, "0.015")
+            .label("Manning's n")
+            .means("Manning's roughness n of the channel")
+            .such("0.015");
     private final Field<Optional<Double>> level =
-        optional(
-            "waterLevel",
-            CommonLimits.DEPTH,
-            "default: normal depth",
-            "Weir level over floor",
-            "level above the floor that a weir holds; without one the flow is uniform, which needs"
-                + " a slope",
-            "200 mm",
-            "8 in");
+        optional("waterLevel", CommonLimits.DEPTH, "default: normal depth")
+            .label("Weir level over floor")
+            .means(
+                "level above the floor that a weir holds; without one the flow is uniform, which needs"
+                    + " a slope")
+            .such("200 mm", "8 in");
     private final Field<Double> storage =
-        needed(
-            "sandStorageDepth",
-            CommonLimits.DEPTH,
-            "Depth kept for sand",
-            "depth of sand before the lane is cleaned",
-            "300 mm",
-            "12 in");
+        needed("sandStorageDepth", CommonLimits.DEPTH)
+            .label("Depth kept for sand")
+            .means("depth of sand before the lane is cleaned")
+            .such("300 mm", "12 in");
     private final Field<Double> effective =
-        standard(
-            "effectiveShare",
-            CommonLimits.POSITIVE_SHARE,
-            "100 %",
-            "Effective floor",
-            "share of the floor that works",
-            "80 %");
+        standard("effectiveShare", CommonLimits.POSITIVE_SHARE, "100 %")
+            .label("Effective floor")
+            .means("share of the floor that works")
+            .such("80 %");
 
     ReachFields() {
       super("reach", "reach");

@@ -268,56 +268,36 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
     private static final DrawFields PUMP = new DrawFields();
 
     private final Field<List<Map.Entry<String, Double>>> pumps =
-        list(
-            "pumps",
-            PUMP,
-            "",
-            "Pumps, in the order that they are served",
-            "pumps in the order in which they are served; they start and stop by the level, so that a"
-                + " pump larger than what comes in runs for a share of the time");
+        list("pumps", PUMP)
+            .label("Pumps, in the order that they are served")
+            .means(
+                "pumps in the order in which they are served; they start and stop by the level, so that a"
+                    + " pump larger than what comes in runs for a share of the time");
     private final Field<Optional<String>> overflow =
-        optional(
-            "overflow",
-            Type.name("the stream over the weir"),
-            "none",
-            "Overflow stream",
-            "name of the stream over the weir",
-            "surplus");
+        optional("overflow", Type.name("the stream over the weir"), "none")
+            .label("Overflow stream")
+            .means("name of the stream over the weir")
+            .such("surplus");
     private final Field<Double> capacity =
-        needed(
-            "capacity",
-            CommonLimits.PIT,
-            "Volume to the brim",
-            "volume to the brim",
-            "60 m3",
-            "16000 gal");
+        needed("capacity", CommonLimits.PIT)
+            .label("Volume to the brim")
+            .means("volume to the brim")
+            .such("60 m3", "16000 gal");
     private final Field<Optional<Double>> weir =
-        optional(
-            "weirVolume",
-            CommonLimits.PIT,
-            "needed with an overflow",
-            "Volume to the weir",
-            "volume up to the overflow, below the capacity",
-            "40 m3",
-            "10000 gal");
+        optional("weirVolume", CommonLimits.PIT, "needed with an overflow")
+            .label("Volume to the weir")
+            .means("volume up to the overflow, below the capacity")
+            .such("40 m3", "10000 gal");
     private final Field<Optional<Double>> start =
-        optional(
-            "startVolume",
-            CommonLimits.CONTENTS,
-            "default: to the weir",
-            "Volume at the start",
-            "volume when the schedule starts",
-            "40 m3",
-            "10000 gal");
+        optional("startVolume", CommonLimits.CONTENTS, "default: to the weir")
+            .label("Volume at the start")
+            .means("volume when the schedule starts")
+            .such("40 m3", "10000 gal");
     private final Field<Double> depth =
-        standard(
-            "depth",
-            CommonLimits.DEPTH,
-            "3 m",
-            "Depth to the brim",
-            "depth to the brim; the plan area is the capacity over it",
-            "3 m",
-            "10 ft");
+        standard("depth", CommonLimits.DEPTH, "3 m")
+            .label("Depth to the brim")
+            .means("depth to the brim; the plan area is the capacity over it")
+            .such("3 m", "10 ft");
     private final Field<Optional<Double>> stop =
         level(
             "stopLevel",
@@ -343,7 +323,9 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
             "2.5 m",
             "8 ft");
     private final Field<Optional<Mixer>> mixer =
-        optional("mixer", new MixerFields(), "none", "It has a mixer", "mixer of the pit");
+        optional("mixer", new MixerFields(), "none")
+            .label("It has a mixer")
+            .means("mixer of the pit");
 
     PitFields() {
       super("pit", "pit or tank");
@@ -366,13 +348,10 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
 
     private Field<Optional<Double>> level(
         String field, String standard, String label, String what, String... examples) {
-      return optional(
-          field,
-          CommonLimits.DEPTH,
-          "default: " + standard,
-          label,
-          "level above the floor at which " + what,
-          examples);
+      return optional(field, CommonLimits.DEPTH, "default: " + standard)
+          .label(label)
+          .means("level above the floor at which " + what)
+          .such(examples);
     }
 
     private double full(Values values) {
@@ -474,51 +453,37 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
 
       private final Field<Impeller.Kind> impeller =
           standard(
-              "impeller",
-              Type.choice(
-                  Arrays.asList(Impeller.Kind.values()), MixerFields::word, MixerFields::word),
-              word(Impeller.Kind.PROPELLER),
-              "Impeller",
-              "kind of impeller");
+                  "impeller",
+                  Type.choice(
+                      Arrays.asList(Impeller.Kind.values()), MixerFields::word, MixerFields::word),
+                  word(Impeller.Kind.PROPELLER))
+              .label("Impeller")
+              .means("kind of impeller");
       private final Field<Double> diameter =
-          needed(
-              "diameter",
-              CommonLimits.DEPTH,
-              "Impeller diameter",
-              "diameter of the impeller",
-              "0.5 m",
-              "20 in");
+          needed("diameter", CommonLimits.DEPTH)
+              .label("Impeller diameter")
+              .means("diameter of the impeller")
+              .such("0.5 m", "20 in");
       private final Field<Double> speed =
-          needed(
-              "speed",
-              Type.quantity(Measure.FREQUENCY, "0 rpm", "3000 rpm"),
-              "Mixer speed",
-              "speed of turning",
-              "200 rpm");
+          needed("speed", Type.quantity(Measure.FREQUENCY, "0 rpm", "3000 rpm"))
+              .label("Mixer speed")
+              .means("speed of turning")
+              .such("200 rpm");
       private final Field<Optional<Double>> suspension =
-          optional(
-              "suspensionNumber",
-              NUMBER,
-              "default: by the impeller",
-              "Zwietering's S",
-              "constant S of Zwietering's equation",
-              "6.6");
+          optional("suspensionNumber", NUMBER, "default: by the impeller")
+              .label("Zwietering's S")
+              .means("constant S of Zwietering's equation")
+              .such("6.6");
       private final Field<Optional<Double>> power =
-          optional(
-              "powerNumber",
-              NUMBER,
-              "default: by the impeller",
-              "Power number",
-              "power number of the impeller",
-              "0.35");
+          optional("powerNumber", NUMBER, "default: by the impeller")
+              .label("Power number")
+              .means("power number of the impeller")
+              .such("0.35");
       private final Field<Double> running =
-          standard(
-              "runningTime",
-              RUNNING_SHARE,
-              "24 h",
-              "Mixer runs a day",
-              "time that the mixer runs each day",
-              "6 h");
+          standard("runningTime", RUNNING_SHARE, "24 h")
+              .label("Mixer runs a day")
+              .means("time that the mixer runs each day")
+              .such("6 h");
 
       MixerFields() {
         super("mixer", "mixer");

@@ -68,12 +68,9 @@ public record SplitterUnit(Splitter splitter, String kind) implements PlantUnit 
     private static final OutletFields OUTLET = new OutletFields();
 
     private final Field<List<Map.Entry<String, Double>>> outlets =
-        list(
-            "outlets",
-            OUTLET,
-            "a splitter needs one outlet or more",
-            "Streams out and their shares, in all 100 %",
-            "the streams out and their shares, which sum to 1");
+        list("outlets", OUTLET, "a splitter needs one outlet or more")
+            .label("Streams out and their shares, in all 100 %")
+            .means("the streams out and their shares, which sum to 1");
 
     SplitterFields() {
       super("splitter", "splitter");
@@ -107,9 +104,12 @@ public record SplitterUnit(Splitter splitter, String kind) implements PlantUnit 
   /** An outlet of a splitter. */
   private static final class OutletFields extends Fields<Map.Entry<String, Double>> {
     private final Field<String> stream =
-        needed("stream", Type.name("the stream out"), "Stream", "name of the stream out", "bleed");
+        needed("stream", Type.name("the stream out"))
+            .label("Stream")
+            .means("name of the stream out")
+            .such("bleed");
     private final Field<Double> share =
-        needed("share", CommonLimits.SHARE, "Share", "share of the feed", "90 %");
+        needed("share", CommonLimits.SHARE).label("Share").means("share of the feed").such("90 %");
 
     OutletFields() {
       super("outlet", "outlet");

@@ -131,117 +131,80 @@ public record StorageUnit(
     private static final DrawFields PUMP = new DrawFields();
 
     private final Field<Double> length =
-        needed(
-            "floorLength",
-            CommonLimits.SIDE,
-            "Floor length",
-            "length of the floor",
-            "60 m",
-            "200 ft");
+        needed("floorLength", CommonLimits.SIDE)
+            .label("Floor length")
+            .means("length of the floor")
+            .such("60 m", "200 ft");
     private final Field<Double> width =
-        needed(
-            "floorWidth", CommonLimits.SIDE, "Floor width", "width of the floor", "40 m", "130 ft");
+        needed("floorWidth", CommonLimits.SIDE)
+            .label("Floor width")
+            .means("width of the floor")
+            .such("40 m", "130 ft");
     private final Field<Double> side =
-        standard(
-            "sideSlope",
-            Type.quantity(Measure.FRACTION, "0", "5"),
-            "0",
-            "Side slope, run to rise",
-            "run over rise of the sides, 0 for walls",
-            "2");
+        standard("sideSlope", Type.quantity(Measure.FRACTION, "0", "5"), "0")
+            .label("Side slope, run to rise")
+            .means("run over rise of the sides, 0 for walls")
+            .such("2");
     private final Field<Double> depth =
-        needed("depth", CommonLimits.DEPTH, "Depth to the top", "depth to the top", "4 m", "13 ft");
+        needed("depth", CommonLimits.DEPTH)
+            .label("Depth to the top")
+            .means("depth to the top")
+            .such("4 m", "13 ft");
     private final Field<List<Map.Entry<String, Double>>> pumps =
-        list(
-            "pumps",
-            PUMP,
-            "",
-            "Pumps that give liquor back",
-            "pumps that give liquor back; the storage is then shown as its pool and what stays");
+        list("pumps", PUMP)
+            .label("Pumps that give liquor back")
+            .means(
+                "pumps that give liquor back; the storage is then shown as its pool and what stays");
     private final Field<Double> sand =
-        standard(
-            "sandSettling",
-            CommonLimits.SHARE,
-            "100 %",
-            "Sand that settles",
-            "share of the sand that settles in it",
-            "100 %");
+        standard("sandSettling", CommonLimits.SHARE, "100 %")
+            .label("Sand that settles")
+            .means("share of the sand that settles in it")
+            .such("100 %");
     private final Field<Optional<Double>> fibre =
-        optional(
-            "fibreSettling",
-            CommonLimits.SHARE,
-            "needed with pumps",
-            "Fibre that settles",
-            "share of the fibre that settles in it",
-            "60 %");
+        optional("fibreSettling", CommonLimits.SHARE, "needed with pumps")
+            .label("Fibre that settles")
+            .means("share of the fibre that settles in it")
+            .such("60 %");
     private final Field<Optional<Double>> fines =
-        optional(
-            "finesSettling",
-            CommonLimits.SHARE,
-            "needed with pumps",
-            "Fines that settle",
-            "share of the fines that settles in it",
-            "40 %");
+        optional("finesSettling", CommonLimits.SHARE, "needed with pumps")
+            .label("Fines that settle")
+            .means("share of the fines that settles in it")
+            .such("40 %");
     private final Field<Optional<Double>> pool =
-        optional(
-            "poolVolume",
-            CommonLimits.PIT,
-            "default: half",
-            "Volume while pumped",
-            "volume that it holds while it gives liquor back",
-            "5000 m3",
-            "1000000 gal");
+        optional("poolVolume", CommonLimits.PIT, "default: half")
+            .label("Volume while pumped")
+            .means("volume that it holds while it gives liquor back")
+            .such("5000 m3", "1000000 gal");
     private final Field<Double> storm =
-        standard(
-            "storm",
-            WATER_DEPTH,
-            "0 mm",
-            "Design storm",
-            "depth of the design storm",
-            "130 mm",
-            "5 in");
+        standard("storm", WATER_DEPTH, "0 mm")
+            .label("Design storm")
+            .means("depth of the design storm")
+            .such("130 mm", "5 in");
     private final Field<Double> freeboard =
-        standard(
-            "freeboard",
-            WATER_DEPTH,
-            "0.3 m",
-            "Freeboard",
-            "freeboard, below the depth",
-            "0.3 m",
-            "1 ft");
+        standard("freeboard", WATER_DEPTH, "0.3 m")
+            .label("Freeboard")
+            .means("freeboard, below the depth")
+            .such("0.3 m", "1 ft");
     private final Field<Double> settled =
-        standard(
-            "settledSand",
-            CommonLimits.CONTENTS,
-            "0 m3",
-            "Settled sand, in bulk",
-            "sand on the floor now, in bulk",
-            "100 m3",
-            "3500 ft3");
+        standard("settledSand", CommonLimits.CONTENTS, "0 m3")
+            .label("Settled sand, in bulk")
+            .means("sand on the floor now, in bulk")
+            .such("100 m3", "3500 ft3");
     private final Field<List<StorageAccount.Month>> months =
-        list(
-            "months",
-            new MonthFields(),
-            "",
-            "Months, without a year of the plant",
-            "the months of its year, one entry of 365 d will do; not with a year of the plant");
+        list("months", new MonthFields())
+            .label("Months, without a year of the plant")
+            .means(
+                "the months of its year, one entry of 365 d will do; not with a year of the plant");
     private final Field<Double> runoffArea =
-        standard(
-            "runoffArea",
-            Type.quantity(Measure.AREA, "0 m2", "1000000 m2"),
-            "0 m2",
-            "Area that drains into it",
-            "area beside the storage whose rain runs into it",
-            "500 m2",
-            "5000 ft2");
+        standard("runoffArea", Type.quantity(Measure.AREA, "0 m2", "1000000 m2"), "0 m2")
+            .label("Area that drains into it")
+            .means("area beside the storage whose rain runs into it")
+            .such("500 m2", "5000 ft2");
     private final Field<Double> runoffShare =
-        standard(
-            "runoffShare",
-            CommonLimits.SHARE,
-            "100 %",
-            "Share of its rain that runs off",
-            "share of the rain on that area that runs into the storage",
-            "90 %");
+        standard("runoffShare", CommonLimits.SHARE, "100 %")
+            .label("Share of its rain that runs off")
+            .means("share of the rain on that area that runs into the storage")
+            .such("90 %");
 
     StorageFields() {
       super("storage", "storage");
@@ -374,19 +337,22 @@ public record StorageUnit(
       private static final Type<Double> RAIN = Type.quantity(Measure.LENGTH, "0 mm", "2000 mm");
 
       private final Field<String> name =
-          needed("name", Type.name("the month"), "Name", "name of the month", "year");
+          needed("name", Type.name("the month"))
+              .label("Name")
+              .means("name of the month")
+              .such("year");
       private final Field<Double> days =
-          needed(
-              "length",
-              Type.quantity(Measure.TIME, "1 d", "366 d").map(InUnit::days),
-              "Length",
-              "its length",
-              "30 d");
+          needed("length", Type.quantity(Measure.TIME, "1 d", "366 d").map(InUnit::days))
+              .label("Length")
+              .means("its length")
+              .such("30 d");
       private final Field<Double> rain =
-          standard("rain", RAIN, "0 mm", "Rain", "rain on the storage", "80 mm");
+          standard("rain", RAIN, "0 mm").label("Rain").means("rain on the storage").such("80 mm");
       private final Field<Double> evaporation =
-          standard(
-              "evaporation", RAIN, "0 mm", "Evaporation", "evaporation of the storage", "60 mm");
+          standard("evaporation", RAIN, "0 mm")
+              .label("Evaporation")
+              .means("evaporation of the storage")
+              .such("60 mm");
 
       MonthFields() {
         super("month", "month");

@@ -29,15 +29,19 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
 
   /** What the unit is called. */
   public final Field<String> name =
-      needed("name", Type.name("the name of the unit"), "Name", "name of the unit", "Box");
+      needed("name", Type.name("the name of the unit"))
+          .label("Name")
+          .means("name of the unit")
+          .such("Box");
 
   final Field<List<String>> in =
       needed(
-          "in",
-          Type.name("the streams that flow in, with commas between them").map(UnitFields::streams),
-          "Streams in",
-          "names of the streams that flow in, with commas between them",
-          "manure, recycle");
+              "in",
+              Type.name("the streams that flow in, with commas between them")
+                  .map(UnitFields::streams))
+          .label("Streams in")
+          .means("names of the streams that flow in, with commas between them")
+          .such("manure, recycle");
   private final Field<Optional<Double>> floorLevel =
       siteLevel(
           "floorLevel",
@@ -89,8 +93,10 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
 
   final Field<Optional<Double>> siteLevel(
       String field, String standard, String label, String meaning, String... examples) {
-    return optional(
-        field, CommonLimits.SITE_LEVEL, "default: " + standard, label, meaning, examples);
+    return optional(field, CommonLimits.SITE_LEVEL, "default: " + standard)
+        .label(label)
+        .means(meaning)
+        .such(examples);
   }
 
   /**
@@ -136,17 +142,14 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
   }
 
   final Field<String> stream(String field, String label, String meaning, String example) {
-    return needed(field, Type.name(meaning), label, "name of " + meaning, example);
+    return needed(field, Type.name(meaning)).label(label).means("name of " + meaning).such(example);
   }
 
   final Field<Double> running(String example) {
-    return standard(
-        "runningTime",
-        RUNNING_SHARE,
-        "24 h",
-        "Running time a day",
-        "time that it runs each day",
-        example);
+    return standard("runningTime", RUNNING_SHARE, "24 h")
+        .label("Running time a day")
+        .means("time that it runs each day")
+        .such(example);
   }
 
   /**
