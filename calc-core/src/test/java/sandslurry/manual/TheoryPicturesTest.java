@@ -18,9 +18,13 @@ import sandslurry.material.liquid.HerschelBulkley;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
+import sandslurry.material.sand.StandardSand;
 import sandslurry.pipe.Bore;
+import sandslurry.pipe.catalogue.PipeCatalogue;
+import sandslurry.pipe.surge.Joukowsky1898;
 import sandslurry.pump.derating.SolidsDerating;
 import sandslurry.pump.derating.SolidsDeratings;
+import sandslurry.separation.cyclone.CyclonePerformance;
 import sandslurry.settling.HinderedSettling;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
@@ -228,5 +232,57 @@ class TheoryPicturesTest {
     chart.mark(-thick.plugRadiusRatio(), "plug: nothing is sheared");
     chart.mark(thick.plugRadiusRatio(), "");
     isCurrent("plug-flow", chart);
+  }
+
+  @Test
+  void theStandardSands() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("grain size, mm", 0.05, 10, true, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10),
+            new Axis("passing, %", 0, 100, false, 0, 20, 40, 60, 80, 100));
+    for (StandardSand sand : StandardSand.values()) {
+      chart.curve(sand.id(), 0.05, 10, size -> 100 * sand.middle().fractionPassing(size / MM));
+    }
+    isCurrent("gradation", chart);
+  }
+
+  @Test
+  void surgeOfASuddenStop() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("velocity stopped, m/s", 0, 4, false, 0, 1, 2, 3, 4),
+            new Axis("rise of pressure, kPa", 0, 5000, false, 0, 1000, 2000, 3000, 4000, 5000));
+    Map.of(
+            "steel, Sch 40", PipeCatalogue.get("ASME B36.10M", "4 in", "Sch 40"),
+            "PVC, Sch 40", PipeCatalogue.get("ASTM D1785", "4 in", "Sch 40"),
+            "PVC, SDR 26", PipeCatalogue.get("ASTM D2241", "4 in", "SDR 26"))
+        .entrySet()
+        .stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(
+            pipe ->
+                chart.curve(
+                    pipe.getKey(),
+                    0,
+                    4,
+                    v -> new Joukowsky1898().surgePa(pipe.getValue(), 1048, v) / 1000));
+    isCurrent("surge", chart);
+  }
+
+  @Test
+  void partitionOfACyclone() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("grain size over cut size", 0.1, 10, true, 0.1, 0.2, 0.5, 1, 2, 5, 10),
+            new Axis("share that goes below, %", 0, 100, false, 0, 20, 40, 60, 80, 100));
+    double cut = 1e-4;
+    for (double sharpness : new double[] {1.5, 2.5}) {
+      CyclonePerformance sharp = new CyclonePerformance(cut, 1e5, 0.2, sharpness, List.of());
+      chart.curve("sharpness " + sharpness, 0.1, 10, d -> 100 * sharp.correctedPartition(d * cut));
+    }
+    CyclonePerformance usual = new CyclonePerformance(cut, 1e5, 0.2, 2.5, List.of());
+    chart.curve(
+        "2.5, a fifth split", 0.1, 10, d -> 100 * (0.2 + 0.8 * usual.correctedPartition(d * cut)));
+    isCurrent("partition", chart);
   }
 }
