@@ -26,6 +26,9 @@ import sandslurry.units.ShownText;
  */
 public record TypedInput(
     String part, String label, String text, Optional<String> si, boolean assumed) {
+  /** What is left out, and is not nothing, is said in words that begin so. */
+  private static final String DEFAULT = "default: ";
+
   /** Puts the text on one line, without characters that cannot be seen. */
   public TypedInput {
     text = ShownText.escaped(text.replaceAll("\\s+", " "));
@@ -49,6 +52,9 @@ public record TypedInput(
         }
         if (value.isThere()) {
           field.content().match(new There(this, here, value, part, field.label()));
+        } else if (field.absent().startsWith(DEFAULT) && fields.isShown(field, seen)) {
+          String meant = field.absent().substring(DEFAULT.length());
+          inputs.add(new TypedInput(part, field.label(), meant, Optional.empty(), true));
         } else if (!field.isNeeded() && !field.isOptional() && fields.isShown(field, seen)) {
           field.content().match(new Assumed(this, here, value, part, field));
         }

@@ -39,6 +39,8 @@ final class InputsSection extends SectionWriter {
       boolean said =
           input.part().isEmpty() && SAID_ABOVE.contains(input.label())
               || input.part().equals("Title block")
+              // What there is not, or what follows from another input, is no assumption.
+              || input.assumed() && input.text().matches("no level|that of its .*")
               // The name of an entry is that of its part.
               || input.label().equals("Name") && input.part().endsWith(input.text());
       if (!said) {

@@ -236,7 +236,8 @@ final class LineSection extends SectionWriter {
             + number(Kind.VELOCITY, values.getMin())
             + " to "
             + units.show(Kind.VELOCITY, values.getMax())
-            + "; the rule takes one value of them. ";
+            + "; the rule takes one value of them, and holds that of coarse grains at the peak of its"
+            + " correlation, so that it can lie above the table (--working has the steps). ";
   }
 
   /** The friction of the whole line at the design flow rate over all models of head loss. */
