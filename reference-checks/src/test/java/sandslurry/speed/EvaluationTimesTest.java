@@ -39,11 +39,11 @@ class EvaluationTimesTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "parlor-line, 2.4",
-    "viscometer-readings, 11.2",
-    "valley-of-dilution, 31.3",
-    "thick-liquor-rotodynamic, 45",
-    "two-pumps-six-states, 10.6"
+    "parlor-line, 1.6",
+    "viscometer-readings, 7.3",
+    "valley-of-dilution, 16",
+    "thick-liquor-rotodynamic, 12",
+    "two-pumps-six-states, 6.6"
   })
   void anEvaluationAllocatesNoMoreThanStored(String name, double storedMegabytes) throws Exception {
     Design design = design(name);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import sandslurry.numeric.UnsolvedException;
@@ -22,6 +23,19 @@ class DutyPointsTest {
     assertThat(duty.points().get(0).headM()).isCloseTo(22, within(1e-9));
     assertThat(duty.stable()).hasSize(1);
     assertThat(duty.absence()).isEmpty();
+  }
+
+  /** Counted, since every head costs a friction of every run of the line. */
+  @Test
+  void farFromTheDutyPointFewHeadsAreAskedFor() {
+    AtomicInteger asked = new AtomicInteger();
+    DoubleUnaryOperator system =
+        flow -> {
+          asked.incrementAndGet();
+          return 10 + 12000 * flow * flow;
+        };
+    assertThat(DutyPoints.find(pump, system, 0, 0.06).points()).hasSize(1);
+    assertThat(asked.get()).isLessThanOrEqualTo(111);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package sandslurry.separation.capture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -49,5 +50,14 @@ class CaptureRelationProperties {
         .isBetween(
             CampDobbins1946.fraction(t, seam * (1 - 1e-9)) - 1e-11,
             CampDobbins1946.fraction(t, seam * (1 - 1e-9)) + 1e-8);
+  }
+
+  @Property(tries = 100)
+  void whatFallsAtTheVelocityOfAShareIsCaughtByThatShare(
+      @ForAll @DoubleRange(min = 0.02, max = 0.98) double share,
+      @ForAll @DoubleRange(min = -12, max = 14) double logRatio) {
+    BasinFlow flow = new BasinFlow(0.15 * Math.exp(logRatio), 1);
+    double velocity = Outlook.LIKELY.velocityCaughtMps(flow, share);
+    assertThat(Outlook.LIKELY.caught(flow, velocity)).isCloseTo(share, within(2e-5));
   }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sandslurry.correlation.About;
+import sandslurry.fact.step.Followed;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.GrainRange;
@@ -247,5 +248,26 @@ class CycloneByHandTest {
         .isInstanceOf(Bradley1965.class);
     assertThat(HydrocycloneModels.RULES.find("arterburn-1982").orElseThrow())
         .isInstanceOf(Arterburn1982.class);
+  }
+
+  /** Cut and pressure stand in the working, each as its printed equation makes it of its inputs. */
+  @Test
+  void theWorkingHoldsTheCutAndThePressure() {
+    HydrocycloneGeometry geometry = HydrocycloneGeometry.rietema(0.2, 0.05);
+    CycloneFeed feed = new CycloneFeed(0.005, new Liquid(1010, 3e-3), 0.05, 2650);
+    for (HydrocycloneModel model : HydrocycloneModels.FAMILY.all()) {
+      Trace trace = Trace.recording();
+      CyclonePerformance performance = model.performance(geometry, feed, trace);
+      Followed.all(trace.steps());
+      assertThat(trace.steps())
+          .extracting(step -> step.equation().symbol())
+          .as(model.id())
+          .contains("d50c", "dp");
+      for (double value : new double[] {performance.cutSizeM(), performance.pressureDropPa()}) {
+        assertThat(trace.steps())
+            .as(model.id())
+            .anySatisfy(s -> assertThat(s.value()).isCloseTo(value, within(1e-12 * value)));
+      }
+    }
   }
 }
