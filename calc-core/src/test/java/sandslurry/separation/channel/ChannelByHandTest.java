@@ -87,4 +87,38 @@ class ChannelByHandTest {
         .isThrownBy(() -> level.normalDepthM(0.1))
         .withMessageContaining("level floor");
   }
+
+  /**
+   * Floor 0.4 m, walls 1:1 to 0.5 m, 0.3 m deep: A = 0.7 · 0.3 = 0.21 m2, P = 0.4 + 0.6 √2 =
+   * 1.248528 m; full A = 0.45 m2, P = 0.4 + √2, 4 R = 0.992165 m.
+   */
+  @Test
+  void aTrapezoidalChannel() {
+    TrapezoidalChannel channel = new TrapezoidalChannel(0.4, 1, 0.5, 0.01, 0.015);
+    GravityFlow flow = channel.atDepth(0.6);
+    assertThat(flow.depthM()).isCloseTo(0.3, within(1e-12));
+    assertThat(flow.areaM2()).isCloseTo(0.21, within(1e-12));
+    assertThat(flow.wettedPerimeterM()).isCloseTo(1.248528, within(1e-6));
+    assertThat(channel.widestHydraulicDiameterM()).isCloseTo(0.992165, within(1e-6));
+    assertThat(channel.fullDepthM()).isEqualTo(0.5);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> channel.atDepth(0))
+        .withMessageContaining("depth");
+  }
+
+  /** V = √(8 theta g (s - 1) d/f) by Camp with 0.04: √(0.32 · 9.80665 · 1.65e-3/0.03), 1 mm. */
+  @Test
+  void theMoreCautiousCriterionOfScourSpeaks() {
+    Grain grain = new Grain(1e-3, 2650, GrainShape.NATURAL);
+    assertThat(ScourModels.CAMP.velocityMps(grain, WATER, 0.03).value())
+        .isCloseTo(0.415448, within(1e-5));
+    assertThat(ScourModels.lowestMps(grain, WATER, 0.03))
+        .isPositive()
+        .isLessThanOrEqualTo(0.415448)
+        .isLessThanOrEqualTo(ScourModels.SHIELDS.velocityMps(grain, WATER, 0.03).value());
+    assertThat(new CampScour1946(0.01).about().id()).isNotEqualTo(ScourModels.CAMP.id());
+    assertThat(new CampScour1946(1).about().id()).isNotEqualTo(ScourModels.CAMP.id());
+    assertThatIllegalArgumentException().isThrownBy(() -> new CampScour1946(1.01));
+    assertThatIllegalArgumentException().isThrownBy(() -> new Merritt2009().neededStressPa(0));
+  }
 }
