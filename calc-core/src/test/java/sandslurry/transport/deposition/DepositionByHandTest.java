@@ -412,4 +412,27 @@ class DepositionByHandTest {
     assertThat(new SandLoad(slurry, 1e-3, sizes).sewerLimit(half, 0.02).mackeMps())
         .isCloseTo(worst, within(1e-12));
   }
+
+  /** Below 2 m/s the margin of 0.3 m/s is more than 15 %, over a slug too. */
+  @Test
+  void aSlowSlugIsGivenTheMarginInMetresPerSecond() {
+    DepositionJudgement judgement =
+        DepositionRule.DEFAULT.judge(sand(5e-4, 0.25), new Bore(0.05, 5e-5), 1, 0);
+    assertThat(judgement.slugMps()).isBetween(1.2, 2.0).isEqualTo(judgement.limitMps());
+    assertThat(judgement.requiredMps()).isCloseTo(judgement.slugMps() + 0.3, within(1e-12));
+  }
+
+  /** What is part of the limit by nature is no floor besides; another that governs is one. */
+  @Test
+  void onlyWhatIsNoPartOfTheLimitBecomesAFloorByGoverning() {
+    assertThat(
+            new DepositionRule(
+                    0.25,
+                    0.3,
+                    true,
+                    Map.of("gillies-shook-2002", Role.GOVERNING, "wasp-1977", Role.GOVERNING))
+                .floors())
+        .extracting(DepositionVelocityModel::id)
+        .containsExactly("wasp-1977");
+  }
 }
