@@ -93,7 +93,7 @@ class DesignReadingTest {
           /lines/0/route/runs/0/fittings/0/count | 0      | must be a whole number from 1 to 1000
           /lines/0/route/runs/0/fittings/0/count | 1.5    | must be a whole number from 1 to 1000
           /lines/0/pump/kind                 | jet        | must be one of: rotodynamic, piston
-          /lines/0/pump/curveSpeed           | 0 rpm      | must be 50 rpm to 6000 rpm      
+          /lines/0/pump/curveSpeed           | 0 rpm      | must be 50 rpm to 6000 rpm
           /lines/0/pump/speed                | 1750 ft    | is a unit of length
           /lines/0/pump/impeller             | 12 ft      | must be 0.164 ft to 6.562 ft
           /lines/0/pump/driveEfficiency      | 0 %        | must be 20 % to 100 %

@@ -75,8 +75,8 @@ public record PumpResult(
   /**
    * A point of the pump curve with solids.
    *
-   * @param flow flow of mixture
-   * @param head head in metres of mixture
+   * @param flowM3ps flow of mixture
+   * @param headM head in metres of mixture
    */
   public record CurvePoint(double flowM3ps, double headM) {}
 

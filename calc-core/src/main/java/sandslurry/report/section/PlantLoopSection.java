@@ -77,6 +77,11 @@ final class PlantLoopSection extends SectionWriter {
                   one ->
                       one.liquor().map(l -> number(Kind.PERCENT, l.sandCapture())).orElse("-"))));
     }
+    approach();
+  }
+
+  /** How soon the loop is there. */
+  private void approach() {
     result
         .accounts()
         .flatMap(a -> a.timeConstantS().isPresent() ? Optional.of(a) : Optional.empty())
