@@ -1,8 +1,10 @@
 package sandslurry.plant.unit;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.correlation.Estimate;
+import sandslurry.numeric.Roots;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.PitFloor;
@@ -31,7 +33,7 @@ public final class SettlingFloor implements PitFloor {
   public static final double SHEAR_PS = 10;
 
   private static final double AGREED = 1e-9;
-  private static final int MOST_PASSES = 30;
+  private static final int MOST_PASSES = 8;
   private static final Zwietering1958 ZWIETERING = new Zwietering1958();
 
   private final String stream;
@@ -111,35 +113,56 @@ public final class SettlingFloor implements PitFloor {
     return falling;
   }
 
-  /** What falls out of the pit does so from what it holds, which is what passes less what fell. */
+  /**
+   * What falls out of the pit does so from what it holds, which is what passes less what fell. How
+   * fast it falls, and how fast a mixer must turn, depend on how much sand is held up in all: that
+   * is substituted until it agrees, or, where it swings, found as a root.
+   */
   @Override
   public double[] kept(Stream through, Stream arriving) {
-    double[] kept = new double[through.constituents().count()];
-    if (!(through.sandKgps() > 0)) {
-      return kept;
+    double sand = through.sandKgps();
+    if (!(sand > 0)) {
+      return new double[through.constituents().count()];
     }
-    Stream held = through;
+    double up = sand;
     for (int pass = 0; pass < MOST_PASSES; pass++) {
-      double[] falling = fallingM3ps(held);
-      double volume = held.volumeM3ps();
-      double change = 0;
-      for (int k = 0; k < falling.length; k++) {
-        int i = Constituents.SAND + k;
-        double share = falling[k] > 0 ? falling[k] / (volume + falling[k]) : 0;
-        change = Math.max(change, Math.abs(share - kept[i]));
-        kept[i] = share;
+      double[] kept = kept(through, up);
+      double next = up(through, kept);
+      if (Math.abs(next - up) <= AGREED * sand) {
+        return kept;
       }
-      pores(kept, through);
-      if (change < AGREED) {
-        break;
-      }
-      double[] flows = through.toArray();
-      for (int i = 0; i < flows.length; i++) {
-        flows[i] *= 1 - kept[i];
-      }
-      held = Stream.of(through.constituents(), flows);
+      up = next;
     }
+    return kept(
+        through, Roots.between("sand held up", m -> up(through, kept(through, m)) - m, 0, sand));
+  }
+
+  /** What is kept where so much sand is held up [kg/s]. */
+  private double[] kept(Stream through, double up) {
+    double[] flows = through.toArray();
+    double[] settled = new double[flows.length];
+    Arrays.fill(settled, Constituents.SAND, flows.length, 1 - up / through.sandKgps());
+    pores(settled, through);
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] *= 1 - settled[i];
+    }
+    Stream held = Stream.of(through.constituents(), flows);
+    double[] falling = fallingM3ps(held);
+    double[] kept = new double[flows.length];
+    for (int k = 0; k < falling.length; k++) {
+      kept[Constituents.SAND + k] =
+          falling[k] > 0 ? falling[k] / (held.volumeM3ps() + falling[k]) : 0;
+    }
+    pores(kept, through);
     return kept;
+  }
+
+  private static double up(Stream through, double[] kept) {
+    double up = 0;
+    for (int i = Constituents.SAND; i < kept.length; i++) {
+      up += through.kgps(i) * (1 - kept[i]);
+    }
+    return up;
   }
 
   /** Adds the liquor in the pores of the sand that settles, of which there may be too little. */

@@ -93,6 +93,18 @@ class PitFloorTest {
     assertThat(here - faster).isLessThan(1e-3);
   }
 
+  /** Held up sand asks for more speed: substituted, that swings between all up and all down. */
+  @Example
+  void noSpeedKeepsMoreThanALowerOneOrFarLess() {
+    double before = sandKept(floor(20, 0), THIN);
+    for (double speed = 0.05; speed < 4; speed += 0.05) {
+      double kept = sandKept(floor(20, speed), THIN);
+      assertThat(kept).as("at %s 1/s", speed).isBetween(before - 0.12, before + 1e-9);
+      before = kept;
+    }
+    assertThat(before).isZero();
+  }
+
   @Example
   void aMixerThatSuspendsAllIsTheFullyMixedPitAndNoMixerLetsSandFall() {
     assertThat(sandKept(floor(20, 50), THIN)).isZero();
