@@ -6,7 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import sandslurry.units.Measure;
 import sandslurry.units.ShownText;
 import sandslurry.units.UnitTextException;
@@ -293,7 +296,8 @@ public final class Type<S> extends Content<S> {
    *
    * @param text the text of it
    * @return the number and unit; empty for anything that is no quantity, a pure number or wrong,
-   *     and where it was typed so
+   *     and where it says no more than what was typed: a time, a power of ten of SI, a number hard
+   *     to read
    */
   public Optional<String> understood(String text) {
     try {
@@ -306,9 +310,28 @@ public final class Type<S> extends Content<S> {
   private static Optional<String> inSi(Quantity<?> quantity) {
     Quantity<?> si = quantity.toSystemUnit();
     String unit = si.getUnit().toString();
-    return si.getUnit().equals(quantity.getUnit()) || unit.equals("one")
-        ? Optional.empty()
-        : Optional.of(String.format(Locale.ROOT, "%.4g %s", si.getValue().doubleValue(), unit));
+    double value = si.getValue().doubleValue();
+    boolean tells = !unit.equals("one") && !unit.equals("s") && isEasilyRead(value);
+    return tells && !sameDigits(quantity.getUnit(), si.getUnit())
+        ? Optional.of(String.format(Locale.ROOT, "%.4g %s", value, unit))
+        : Optional.empty();
+  }
+
+  private static boolean isEasilyRead(double value) {
+    return value == 0 || Math.abs(value) >= 0.001 && Math.abs(value) < 1e5;
+  }
+
+  /**
+   * Millimetres are metres with another decimal point, degrees Celsius kelvins from another zero.
+   */
+  private static boolean sameDigits(Unit<?> typed, Unit<?> si) {
+    try {
+      UnitConverter converter = typed.getConverterToAny(si);
+      double power = Math.log10(converter.convert(1.0) - converter.convert(0.0));
+      return Math.abs(power - Math.rint(power)) < 1e-9;
+    } catch (IncommensurableException e) {
+      throw new IllegalStateException("a unit and its SI unit measure the same", e);
+    }
   }
 
   /**

@@ -40,8 +40,13 @@ public final class Answer {
       "How near this is to a line of your own: no calculation of this kind was compared with lines"
           + " measured in manure.";
 
+  /** What each page of the design report says at its foot. */
+  private static final String SCREENING =
+      " Screening only: a licensed practitioner must review the design; local codes come first.";
+
   private final Assessment assessment;
   private final Optional<Cures> cures;
+  private final boolean inReport;
   private final UnitSystem units;
 
   /** What the first sentence says: it is not said again, but what mends it comes first. */
@@ -49,9 +54,11 @@ public final class Answer {
 
   private final List<Block> blocks = new ArrayList<>();
 
-  private Answer(Assessment assessment, Optional<Cures> cures, List<Finding> said) {
+  private Answer(
+      Assessment assessment, Optional<Cures> cures, List<Finding> said, boolean inReport) {
     this.assessment = assessment;
     this.cures = cures;
+    this.inReport = inReport;
     this.said = said;
     this.units = assessment.design().units();
   }
@@ -74,7 +81,12 @@ public final class Answer {
    * @return the page as data
    */
   public static List<Block> of(Assessment assessment, Optional<Cures> cures) {
-    Answer answer = new Answer(assessment, cures, Headline.of(assessment).said());
+    return of(assessment, cures, false);
+  }
+
+  /** The answer; that of the design report leaves to its later pages what they say. */
+  static List<Block> of(Assessment assessment, Optional<Cures> cures, boolean inReport) {
+    Answer answer = new Answer(assessment, cures, Headline.of(assessment).said(), inReport);
     answer.all();
     return List.copyOf(answer.blocks);
   }
@@ -154,7 +166,8 @@ public final class Answer {
     Finding first = worst.getValue().findings().get(0);
     boolean above = said.contains(LinesTogether.on(worst.getKey(), first));
     heading(worst.getKey());
-    Answer answer = new Answer(worst.getValue(), cures, above ? List.of(first) : List.of());
+    Answer answer =
+        new Answer(worst.getValue(), cures, above ? List.of(first) : List.of(), inReport);
     answer.body(sentence(assessment));
     blocks.addAll(answer.blocks);
     List<Finding> elsewhere =
@@ -332,7 +345,6 @@ public final class Answer {
                         title ->
                             title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1))
                     .collect(Collectors.joining(" - "))
-                + ". The design report has them in full. Screening only: a licensed practitioner must"
-                + " review the design; local codes come first."));
+                + (inReport ? "." : ". The design report has them in full." + SCREENING)));
   }
 }

@@ -24,8 +24,8 @@ public final class DesignReport {
   private static final String STATEMENT =
       "This report is a screening estimate by computation. A licensed practitioner must review and"
           + " take responsibility for the design. Local codes, the permitting agency and the"
-          + " makers' instructions come first. No calculation of this kind was compared with lines"
-          + " measured in manure; the sources say which coefficients are from memory, unverified.";
+          + " makers' instructions come first. The sources say which coefficients are from"
+          + " memory, unverified.";
 
   /** What a publication has and a definition has not. */
   private static final Pattern YEAR = Pattern.compile("\\b(18|19|20)[0-9]{2}\\b");
@@ -50,7 +50,7 @@ public final class DesignReport {
       DesignDocument document, Assessment assessment, Optional<Cures> cures, TitleBlock title) {
     DesignReport report = new DesignReport(assessment);
     report.titleBlock(document, title);
-    report.blocks.addAll(Answer.of(assessment, cures));
+    report.blocks.addAll(Answer.of(assessment, cures, true));
     report.farm();
     report.blocks.addAll(Chapters.inputs(document, assessment));
     report.drawings();

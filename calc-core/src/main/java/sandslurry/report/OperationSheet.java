@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
@@ -64,25 +65,38 @@ final class OperationSheet {
   /** One card for units that are alike: what they share is said once. */
   private static Block card(Map<String, Care> alike) {
     List<String> lines = new ArrayList<>(List.of(""));
-    lines.addAll(lines(alike, "Daily", Care::daily));
-    lines.addAll(lines(alike, "Monthly", Care::monthly));
-    lines.addAll(lines(alike, "It goes wrong when", Care::wrong));
-    lines.addAll(lines(alike, "Clean", Care::clean));
+    lines.add(line(alike, "Daily", Care::daily));
+    lines.add(line(alike, "Monthly", Care::monthly));
+    lines.add(line(alike, "It goes wrong when", Care::wrong));
+    lines.add(line(alike, "Clean", Care::clean));
     return new Block.Marked(String.join(", ", alike.keySet()), lines);
   }
 
-  private static List<String> lines(
-      Map<String, Care> alike, String when, Function<Care, String> what) {
-    Map<String, List<String>> units = new LinkedHashMap<>();
+  /** What all of the units need, then what each needs besides. */
+  private static String line(Map<String, Care> alike, String when, Function<Care, String> what) {
+    Map<String, List<String>> clauses = new LinkedHashMap<>();
     alike.forEach(
         (unit, care) ->
-            units.computeIfAbsent(what.apply(care), text -> new ArrayList<>()).add(unit));
-    List<String> lines = new ArrayList<>();
-    units.forEach(
-        (text, names) ->
-            lines.add(
-                when + (units.size() > 1 ? ", " + String.join(", ", names) : "") + ": " + text));
-    return lines;
+            clauses.put(unit, List.of(what.apply(care).replaceFirst("\\.$", "").split("; "))));
+    List<String> shared = new ArrayList<>(clauses.values().iterator().next());
+    clauses.values().forEach(shared::retainAll);
+    Map<String, List<String>> besides = new LinkedHashMap<>();
+    clauses.forEach(
+        (unit, its) -> {
+          String own =
+              its.stream().filter(c -> !shared.contains(c)).collect(Collectors.joining("; "));
+          if (!own.isEmpty()) {
+            besides.computeIfAbsent(own, text -> new ArrayList<>()).add(unit);
+          }
+        });
+    StringBuilder line = new StringBuilder(when + ":");
+    if (!shared.isEmpty()) {
+      line.append(" ").append(String.join("; ", shared)).append(".");
+    }
+    besides.forEach(
+        (own, units) ->
+            line.append(" ").append(String.join(", ", units)).append(": ").append(own).append("."));
+    return line.toString();
   }
 
   private void unit(PlantUnit unit) {

@@ -92,6 +92,16 @@ class ReportFileTest {
     }
   }
 
+  @Test
+  void theWholePathIsNoLongerOnLetterPaperInUsUnits() throws Exception {
+    DesignDocument document = example("pen-to-storage.json").with("/units", "US");
+    try (PDDocument pages = file(document, DAY).document()) {
+      assertThat(pages.getPage(0).getMediaBox().getHeight()).isEqualTo(11 * 72);
+      assertThat(pages.getNumberOfPages()).isLessThanOrEqualTo(MOST_OF_PLANT);
+      assertThat(cut(pages)).isEmpty();
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"metric", "US"})
   void nothingIsCutWithFortyRunsOfLongNames(String units) throws Exception {

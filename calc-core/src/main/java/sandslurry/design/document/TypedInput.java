@@ -21,7 +21,7 @@ import sandslurry.units.ShownText;
  * @param part the part of the design, in words
  * @param label what it is, in the trade's words
  * @param text what was typed, or the default
- * @param si how it was understood, in SI; empty where it says the same or is no quantity
+ * @param si how it was understood, in SI; empty where it tells no more or is no quantity
  * @param assumed whether nothing was typed
  */
 public record TypedInput(
@@ -118,7 +118,7 @@ public record TypedInput(
           String line = value.entries().size() == 1 ? "" : name.orElse("Line " + number);
           walk.group(DesignFields.LINE, value, entry, line);
         } else {
-          String one = name.orElse(label.split("[;,]")[0] + " " + number);
+          String one = name.orElse(label.split("[;,:]")[0] + " " + number);
           list.entry().match(new There(walk, value, entry, part, one));
         }
         number++;

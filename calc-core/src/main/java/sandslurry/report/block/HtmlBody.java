@@ -12,7 +12,7 @@ import sandslurry.fact.step.Equation;
 /** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
 public final class HtmlBody {
   /** A table up to so many lines is kept on one page. */
-  private static final int SHORT_TABLE = 12;
+  private static final int SHORT_TABLE = 11;
 
   /** A cell up to so many characters stays in one line, in a table of few columns. */
   private static final int SHORT_CELL = 25;
@@ -221,6 +221,10 @@ public final class HtmlBody {
     public void items(Block.Items list) {
       List<String> items = list.items().stream().map(HtmlBody::escape).toList();
       if (list.style() == Block.Items.Style.SMALL_PRINT) {
+        if (items.size() > SHORT_TABLE) {
+          // As a long table: its heading stays with its first lines.
+          endKeep();
+        }
         put("<p class=\"small\">%s</p>\n", String.join(" &#8226; ", items));
       } else {
         String tag = list.style() == Block.Items.Style.NUMBERS ? "ol" : "ul";

@@ -33,7 +33,9 @@ final class BandSection extends SectionWriter {
   /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
   private void band(Assessment.Band band) {
     heading(1, "Thinner and thicker liquid");
-    paragraph(band.words() + " The same design with the thinner and the thicker liquor:");
+    paragraph(
+        "The same design with the thinner and the thicker liquor of which the finding on the"
+            + " carrier speaks:");
     List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
     List<List<String>> rows = new ArrayList<>();
     assessment.line().ifPresent(line -> line.states().forEach(s -> rows.addAll(rows(s, all))));

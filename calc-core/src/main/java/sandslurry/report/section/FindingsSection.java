@@ -90,7 +90,9 @@ final class FindingsSection extends SectionWriter {
     List<String> lines = new ArrayList<>();
     Set<String> cures = new LinkedHashSet<>();
     for (Finding finding : findings) {
-      String mark = findings.size() > 1 ? finding.severity() + ": " : "";
+      // The card bears the severity of its worst.
+      String mark =
+          finding.severity() == findings.get(0).severity() ? "" : finding.severity() + ": ";
       lines.add((mark + finding.what() + " " + finding.why()).strip());
       if (!finding.cure().isEmpty() && cures.add(finding.cure())) {
         lines.add("Do: " + finding.cure());

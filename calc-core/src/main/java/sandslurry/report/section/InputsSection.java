@@ -71,7 +71,7 @@ final class InputsSection extends SectionWriter {
     table(
         List.of(
             "part",
-            "as typed (and in SI); a range as low / expected / high, a list with bars; what is"
+            "as typed (in SI where it differs); a range as low / expected / high, a list with bars; what is"
                 + " assumed is the default"),
         table);
   }
@@ -110,10 +110,12 @@ final class InputsSection extends SectionWriter {
     String end = steps[steps.length - 1];
     Set<String> names = places.get(place).keySet();
     if (names.size() > 1) {
+      List<String> numbers =
+          names.stream().map(name -> name.substring(name.lastIndexOf(' '))).toList();
       end +=
-          names.stream()
-              .map(name -> name.substring(name.lastIndexOf(' ')))
-              .collect(Collectors.joining(","));
+          numbers.size() > 3
+              ? numbers.get(0) + " to" + numbers.get(numbers.size() - 1)
+              : String.join(",", numbers);
     }
     return steps.length == 1 || steps.length == 2 && isLarge(steps[0])
         ? end

@@ -18,10 +18,9 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.GradePoint;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
-import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.RunState;
-import sandslurry.assessment.line.WindowWords;
 import sandslurry.assessment.materials.ModelValue;
+import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -74,8 +73,10 @@ final class LineSection extends SectionWriter {
     tableOf(runs, PIPES);
     paragraph(
         "Friction is computed in the mean bore, deposition in the largest bore that the standard"
-            + " allows, where the velocity is lowest. "
-            + window(line.window()));
+            + " allows, where the velocity is lowest."
+            + (line.window().intervals().isEmpty()
+                ? " No flow rate works; the findings say why."
+                : ""));
     if (line.states().isEmpty()) {
       paragraph("The line could not be judged at any flow: see the findings.");
       return;
@@ -103,21 +104,6 @@ final class LineSection extends SectionWriter {
         : run.fittings().entrySet().stream()
             .map(e -> e.getValue() + " x " + e.getKey().id())
             .collect(Collectors.joining(", "));
-  }
-
-  private String window(OperatingWindow window) {
-    WindowWords words = new WindowWords(units);
-    if (window.intervals().isEmpty()) {
-      return "No flow rate works; the findings say why.";
-    }
-    return window.intervals().stream()
-        .map(
-            interval ->
-                "Operating window: "
-                    + words.range(interval)
-                    + interval.high().map(high -> "; above it: " + words.above(high)).orElse("")
-                    + ".")
-        .collect(Collectors.joining(" "));
   }
 
   private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
@@ -182,6 +168,7 @@ final class LineSection extends SectionWriter {
   }
 
   private void depositionModels(List<Entry> entries) {
+    List<Bound.Excess> used = shared(entries);
     tableOf(
         entries,
         List.of(
@@ -197,7 +184,45 @@ final class LineSection extends SectionWriter {
             Column.text(
                 "onset of",
                 entry -> entry.model().limit().words().replaceFirst("^onset of (a )?", "")),
-            Column.text("published range", entry -> range(entry.estimate().excesses()))));
+            Column.text("published range", entry -> outside(entry, used))));
+    if (!used.isEmpty()) {
+      paragraph(
+          "Used here: "
+              + used.stream()
+                  .map(e -> e.bound().what() + " " + units.show(e.bound().kind(), e.value()))
+                  .distinct()
+                  .collect(Collectors.joining("; "))
+              + ".");
+    }
+  }
+
+  /** What lies outside the same published limits with the same value in several correlations. */
+  private static List<Bound.Excess> shared(List<Entry> entries) {
+    Map<String, List<Bound.Excess>> alike = new LinkedHashMap<>();
+    entries.stream()
+        .flatMap(entry -> entry.estimate().excesses().stream())
+        .forEach(e -> alike.computeIfAbsent(e.bound().what(), w -> new ArrayList<>()).add(e));
+    return alike.values().stream()
+        .filter(those -> those.size() > 1)
+        .filter(those -> those.stream().mapToDouble(Bound.Excess::value).distinct().count() == 1)
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** The transgressions of a correlation; a value that several have is said below the table. */
+  private String outside(Entry entry, List<Bound.Excess> used) {
+    List<Bound.Excess> excesses = entry.estimate().excesses();
+    return excesses.isEmpty()
+        ? "inside"
+        : "outside: "
+            + excesses.stream()
+                .map(
+                    e ->
+                        used.contains(e)
+                            ? e.bound().describe(units)
+                                + (e.bound().published() ? "" : " (own limits)")
+                            : e.describe(units))
+                .collect(Collectors.joining("; "));
   }
 
   private void depositionVelocity(DepositionJudgement judged, List<Entry> entries) {

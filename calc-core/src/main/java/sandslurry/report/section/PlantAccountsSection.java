@@ -181,8 +181,8 @@ final class PlantAccountsSection extends SectionWriter {
     heading(2, "Year");
     tableOf(year.months(), MONTHS);
     paragraph(
-        "Sand recovered and solids are those of each mode at rest in liquor of that month. The"
-            + " liquor is as warm as the air, but no colder than the design says.");
+        "Sand recovered and solids are those of each mode at rest in liquor of that month, as warm"
+            + " as the air, but no colder than the design says.");
     sources.forEach(this::paragraph);
     year.storages().forEach(this::course);
     if (!year.storages().isEmpty()) {
@@ -200,12 +200,12 @@ final class PlantAccountsSection extends SectionWriter {
         Column.text(
             head("net inflow at the working level", Kind.VOLUME), one -> netInflow(name, one)));
     tableOf(year.months(), columns);
-    paragraph(
-        year.repeats()
-            ? "The year repeats itself: what comes in, is taken out."
-            : "This is the first year, from empty on; it ends with "
-                + units.show(Kind.VOLUME, year.gainM3())
-                + " more than it began with.");
+    if (!year.repeats()) {
+      paragraph(
+          "This is the first year, from empty on; it ends with "
+              + units.show(Kind.VOLUME, year.gainM3())
+              + " more than it began with.");
+    }
   }
 
   private String netInflow(String storage, Course month) {
@@ -302,8 +302,7 @@ final class PlantAccountsSection extends SectionWriter {
                     + (all - shown)
                     + " coarser classes as much is recovered as of the last shown. "
                 : "")
-            + "The sand that circulates coarsens, because fine grains are lost. Recovery is of the sand"
-            + " flushed."
+            + "Recovery is of the sand flushed."
             + accounts
                 .circulation()
                 .map(

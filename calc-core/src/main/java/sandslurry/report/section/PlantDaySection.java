@@ -14,7 +14,6 @@ import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.design.plant.PlantSpec.Product;
 import sandslurry.design.plant.PlantSpec.Use;
 import sandslurry.plant.Stream;
-import sandslurry.plant.schedule.Batches;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.PitDay;
 import sandslurry.plant.schedule.UnitDay;
@@ -115,28 +114,15 @@ public final class PlantDaySection extends SectionWriter {
 
   /** How the pens are fed. */
   private String fed() {
-    List<String> said = new ArrayList<>();
-    List<String> even = new ArrayList<>();
-    for (PenSpec pen : spec.pens()) {
-      if (pen.batches().isPresent()) {
-        Batches batches = pen.batches().get();
-        said.add(
-            pen.pen().name()
-                + (pen.flush().isPresent() ? " is flushed " : " is scraped ")
-                + batches.perDay()
-                + " times a day, one of them from "
-                + UnitSystem.clock(batches.firstS())
-                + " h on for "
-                + units.show(Kind.MINUTES, batches.durationS()));
-      } else {
-        even.add(pen.pen().name());
-      }
-    }
-    if (said.isEmpty()) {
+    List<String> even =
+        spec.pens().stream()
+            .filter(pen -> pen.batches().isEmpty())
+            .map(pen -> pen.pen().name())
+            .toList();
+    if (even.size() == spec.pens().size()) {
       return "Manure is fed evenly over the day.";
     }
-    return String.join("; ", said)
-        + "."
+    return "Pens are scraped or flushed at the hours of the inputs."
         + (even.isEmpty()
             ? ""
             : " Manure of " + String.join(", ", even) + " is fed evenly over the day.");

@@ -55,11 +55,10 @@ final class PlantLoopSection extends SectionWriter {
             liquor("dissolved", Kind.PERCENT, LiquorLimit::dissolved),
             liquor("sand recovered", Kind.PERCENT, LiquorLimit::sandCapture)));
     paragraph(
-        "S and W are what leaves with the liquor: their share is the balance itself. What no unit"
-            + " captures, such as salts, is as concentrated whatever is recycled: only fresh water"
-            + " thins it. For the rest more recycle means more passes through the separators, each"
-            + " at a higher flow rate; the table says what comes of it. A purge is the surplus"
-            + " itself and grows only with the water."
+        "S and W are what leaves with the liquor: their share is the balance itself. More recycle"
+            + " means more passes through the separators, each at a higher flow rate; of what no"
+            + " unit captures it changes nothing. A purge is the surplus itself and grows only with"
+            + " the water."
             + (result.recycling().isEmpty() ? " Here nothing is recycled." : ""));
     if (!result.recycling().isEmpty()) {
       tableOf(

@@ -3,8 +3,6 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import sandslurry.correlation.Bound;
 import sandslurry.report.block.Block;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
@@ -58,14 +56,6 @@ abstract class SectionWriter {
   final String head(String text, Kind<?> kind) {
     String symbol = kind.symbol(units);
     return symbol.isEmpty() ? text : text + " [" + symbol + "]";
-  }
-
-  /** Whether a correlation was used as published, in words. */
-  final String range(List<Bound.Excess> excesses) {
-    return excesses.isEmpty()
-        ? "inside"
-        : "outside: "
-            + excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining("; "));
   }
 
   static List<String> row(String what, String value) {
