@@ -33,7 +33,7 @@ class TwoStatesTest {
         .with("/plant/waters/0/flow", "0 m3/h")
         .with("/plant/waters/1/flow", "0 m3/h")
         .with("/plant/units/0/rinsePoreVolumes", "0")
-        .with("/plant/units/0/length", "100 m")
+        .with("/plant/units/0/length", "95 m")
         .with("/plant/units/3/length", "40 m")
         .with("/plant/units/4/pumps/0/flow", "120 m3/h")
         .with("/plant/units/5/fibreCapture", "0 %")
