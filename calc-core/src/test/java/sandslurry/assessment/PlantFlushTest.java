@@ -66,7 +66,9 @@ class PlantFlushTest {
     assertThat(result.days().last().orElseThrow().meanFlows().get("manure of Pen").massKgps())
         .isCloseTo(fed, within(1e-9 * fed));
     assertThat(text(assessment))
-        .contains("Pen is flushed 3 times a day", "Manure of Dry barn is fed evenly");
+        .contains(
+            "Pens are scraped or flushed at the hours of the inputs",
+            "Manure of Dry barn is fed evenly");
   }
 
   @Test
