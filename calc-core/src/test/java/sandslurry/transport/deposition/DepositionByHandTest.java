@@ -56,6 +56,19 @@ class DepositionByHandTest {
     assertThat(new SandLoad.SewerLimit(1, 2, 3).leastMps()).isEqualTo(1);
   }
 
+  /**
+   * In 0.15 m the fit of Wilson (1986) has its peak at d² = 7 · 0.11 · 0.15^0.7 = 0.204058 mm², d =
+   * 0.451728 mm; 0.4 · 1.65/0.66 = 1, so it is 8.8 · 0.265011 · d^1.75/(d² + 0.0291512) = 2.48906
+   * m/s. Coarser grains are held there. Worked out apart; coefficients from memory, unverified.
+   */
+  @Test
+  void coarseSandIsHeldAtThePeakOfTheFit() {
+    Slurry gravel = new Slurry(WATER, 2650, GrainShape.NATURAL, 5e-3, 5e-3, 0.01);
+    assertThat(Wilson1986Fit.risingMps(gravel, 5e-3, PIPE, Trace.NONE))
+        .isCloseTo(2.4890595, within(1e-6));
+    assertThat(Wilson1986Fit.risingMps(gravel, 0.2e-3, PIPE, Trace.NONE)).isLessThan(2.4);
+  }
+
   @ParameterizedTest
   @CsvSource({"0, 0.02", "5e-4, 0", "5e-4, NaN"})
   void aGravityPipeWithoutSandOrFrictionHasNoLimit(double fraction, double friction) {
