@@ -7,11 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Evaluation;
 import sandslurry.correlation.Physics;
+import sandslurry.design.document.DesignDocument;
 import sandslurry.manual.LineChart.Axis;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.HerschelBulkley;
@@ -22,6 +26,7 @@ import sandslurry.material.sand.StandardSand;
 import sandslurry.pipe.Bore;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.surge.Joukowsky1898;
+import sandslurry.plant.unit.Liquor;
 import sandslurry.pump.derating.SolidsDerating;
 import sandslurry.pump.derating.SolidsDeratings;
 import sandslurry.separation.cyclone.CyclonePerformance;
@@ -34,6 +39,7 @@ import sandslurry.transport.deposition.SandLoad;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.friction.LaminarPipeFlow;
 import sandslurry.transport.headloss.HeadLosses;
+import sandslurry.units.Measure;
 
 /**
  * The charts of the theory pages show what the program computes; {@code -Dpages.renew=true} draws
@@ -284,5 +290,73 @@ class TheoryPicturesTest {
     chart.curve(
         "2.5, a fifth split", 0.1, 10, d -> 100 * (0.2 + 0.8 * usual.correctedPartition(d * cut)));
     isCurrent("partition", chart);
+  }
+
+  /** The cow of the table in the page: its manure, the dry matter in it and what is caught. */
+  @Test
+  void whatTheLiquorOfALoopThickensTo() throws IOException {
+    LineChart chart =
+        new LineChart(
+            new Axis("fresh water, gal a cow and day", 0, 100, false, 0, 20, 40, 60, 80, 100),
+            new Axis("solids of the liquor at rest, %", 0, 14, false, 0, 2, 4, 6, 8, 10, 12, 14));
+    double manureKg = Measure.MASS.si(Measure.MASS.parse("148 lb"));
+    double solidsKg = Measure.MASS.si(Measure.MASS.parse("19 lb"));
+    double gallonKg = WATER.densityKgM3() * Measure.VOLUME.si(Measure.VOLUME.parse("1 gal"));
+    for (double caught : new double[] {0, 0.4, 0.7}) {
+      chart.curve(
+          Math.round(100 * caught) + " % caught",
+          0,
+          100,
+          gallons ->
+              100
+                  * Liquor.limit(
+                      (1 - caught) * solidsKg, manureKg - solidsKg + gallons * gallonKg));
+    }
+    isCurrent("loop-solids", chart);
+  }
+
+  /** Rings: where the program has the pump of the example in its states. */
+  @Test
+  void pumpAndLineInTheirStates() throws Exception {
+    DesignDocument document =
+        DesignDocument.load(Path.of("..", "docs", "examples", "pen-to-storage.json"));
+    Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
+    LineChart chart =
+        new LineChart(
+            new Axis("flow rate, L/s", 0, 28, false, 0, 4, 8, 12, 16, 20, 24, 28),
+            new Axis("head, m of slurry", 0, 20, false, 0, 4, 8, 12, 16, 20));
+    NavigableMap<Double, Double> pump = new TreeMap<>();
+    assessment.pump().orElseThrow().curve().forEach(p -> pump.put(p.flowM3ps(), p.headM()));
+    NavigableMap<Double, Double> line = new TreeMap<>();
+    assessment.line().orElseThrow().systemCurve().forEach(p -> line.put(p.flowM3ps(), p.headM()));
+    chart.curve("pump, new", 0, 28, q -> at(pump, q / MM));
+    ring(chart, assessment, "pump duty");
+    chart.curve("pump, 8 % worn", 0, 28, q -> 0.92 * at(pump, q / MM));
+    ring(chart, assessment, "pump worn");
+    chart.curve("line, pit as designed", 0, 28, q -> at(line, q / MM));
+    chart.curve("line, pit at its lowest", 0, 28, q -> at(line, q / MM) + 0.5);
+    ring(chart, assessment, "pit at its lowest");
+    chart.curve("line, pit at its highest", 0, 28, q -> at(line, q / MM) - 1.5);
+    ring(chart, assessment, "pit at its highest");
+    isCurrent("pump-states", chart);
+  }
+
+  private static void ring(LineChart chart, Assessment assessment, String state) {
+    assessment.service().states().stream()
+        .filter(one -> one.name().equals(state))
+        .flatMap(one -> one.point().stream())
+        .forEach(point -> chart.point(MM * point.flowM3ps(), point.headM()));
+  }
+
+  /** The height of a curve between its points; nothing beyond its ends. */
+  private static double at(NavigableMap<Double, Double> curve, double along) {
+    Map.Entry<Double, Double> low = curve.floorEntry(along);
+    Map.Entry<Double, Double> high = curve.ceilingEntry(along);
+    if (low == null || high == null) {
+      return Double.NaN;
+    }
+    double span = high.getKey() - low.getKey();
+    double share = span > 0 ? (along - low.getKey()) / span : 0;
+    return low.getValue() + share * (high.getValue() - low.getValue());
   }
 }

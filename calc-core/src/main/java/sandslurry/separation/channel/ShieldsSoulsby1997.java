@@ -15,12 +15,12 @@ import sandslurry.units.Kind;
  * Threshold of motion by the Shields curve in the algebraic form of Soulsby.
  *
  * <pre>
- * θ = 0.30 / (1 + 1.2 D*) + 0.055 (1 − exp(−0.020 D*)),   D* = d (g (s − 1) / ν²)^(1/3)
+ * θ = 0.30 / (1 + 1.2 d*) + 0.055 (1 − exp(−0.020 d*)),   d* = d (g (s − 1) / ν²)^(1/3)
  * </pre>
  *
- * <p>θ critical Shields number; D* dimensionless grain size; d grain size [m]; g gravity [m/s²]; s
+ * <p>θ critical Shields number; d* dimensionless grain size; d grain size [m]; g gravity [m/s²]; s
  * relative density of the grain; ν kinematic viscosity [m²/s]. Limits: 0.30 for very fine grains,
- * 0.055 for very coarse ones, least (0.030) at D* near 17, which is 0.7 mm quartz sand in water.
+ * 0.055 for very coarse ones, least (0.030) at d* near 17, which is 0.7 mm quartz sand in water.
  * The curve is for a flat bed of loose grains; manure binds them, so it is on the safe side.
  *
  * <p>Source: Soulsby (1997), Dynamics of Marine Sands, Thomas Telford, eq. 77; read as quoted in
@@ -31,7 +31,7 @@ public final class ShieldsSoulsby1997 implements ScourModel {
       new Citation("Soulsby", 1997, "Dynamics of Marine Sands, Thomas Telford, eq. 77");
   private static final Equation SIZE =
       SOURCE.equation(
-          "D*",
+          "d*",
           "dimensionless grain size",
           "d (g (s - 1)/nu^2)^(1/3)",
           Kind.NUMBER,
@@ -40,9 +40,9 @@ public final class ShieldsSoulsby1997 implements ScourModel {
       SOURCE.equation(
           "theta",
           "Shields number by the curve of Soulsby",
-          "0.30 / (1 + 1.2 D*) + 0.055 (1 - exp(-0.020 D*))",
+          "0.30 / (1 + 1.2 d*) + 0.055 (1 - exp(-0.020 d*))",
           Kind.NUMBER,
-          "D*");
+          "d*");
 
   private static final About ABOUT =
       new About(
@@ -56,7 +56,7 @@ public final class ShieldsSoulsby1997 implements ScourModel {
    *
    * @param grain the grain
    * @param liquid the liquid
-   * @return D*
+   * @return d*
    */
   public static double dimensionlessSize(Grain grain, Liquid liquid) {
     double buoyancy = grain.densityKgM3() / liquid.densityKgM3() - 1;
