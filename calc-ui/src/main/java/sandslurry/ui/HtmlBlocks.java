@@ -1,5 +1,6 @@
 package sandslurry.ui;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import sandslurry.fact.finding.Severity;
@@ -8,6 +9,11 @@ import sandslurry.report.block.HtmlBody;
 
 /** Pieces of a report as HTML for a page of the form. */
 final class HtmlBlocks {
+  /** From more columns on a table is wide. */
+  private static final int WIDE = 8;
+
+  private static final String VERDICT = "verdict";
+
   private static final Pattern NUMBER = Pattern.compile("-|-?[0-9.]+( to [0-9.]+)?( [^ ]+)?");
 
   private HtmlBlocks() {}
@@ -39,14 +45,31 @@ final class HtmlBlocks {
             .forEach(text -> html.append("<li>").append(HtmlBody.escape(text)).append("</li>"));
         html.append("</ul>");
       } else {
-        table(html, (Block.Table) block, governs);
+        table(html, verdictFirst((Block.Table) block), governs);
       }
     }
     return html.toString();
   }
 
+  /** A wide table may have to be scrolled sideways: its verdicts stand where they are seen. */
+  private static Block.Table verdictFirst(Block.Table table) {
+    int last = table.head().size() - 1;
+    return last < WIDE || !table.head().get(last).equals(VERDICT)
+        ? table
+        : new Block.Table(
+            second(table.head()), table.rows().stream().map(HtmlBlocks::second).toList());
+  }
+
+  private static List<String> second(List<String> row) {
+    List<String> moved = new ArrayList<>(row);
+    moved.add(1, moved.remove(moved.size() - 1));
+    return moved;
+  }
+
   private static void table(StringBuilder html, Block.Table table, String governs) {
-    html.append("<table cellpadding='3' cellspacing='1' bgcolor='#dddddd'><tr>");
+    html.append("<table cellpadding='")
+        .append(table.head().size() > WIDE ? 2 : 3)
+        .append("' cellspacing='1' bgcolor='#dddddd'><tr>");
     table
         .head()
         .forEach(
@@ -58,7 +81,7 @@ final class HtmlBlocks {
     for (List<String> row : table.rows()) {
       html.append("<tr>");
       // The governing state is told by its word too where states have verdicts.
-      boolean governing = table.head().contains("verdict") && row.get(0).equals(governs);
+      boolean governing = table.head().contains(VERDICT) && row.get(0).equals(governs);
       for (String cell : row) {
         boolean number = NUMBER.matcher(cell).matches();
         html.append(number ? "<td align='right'" : "<td")

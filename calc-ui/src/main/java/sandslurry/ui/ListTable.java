@@ -75,12 +75,12 @@ final class ListTable implements Row {
     frame.add(table.getTableHeader(), BorderLayout.NORTH);
     frame.add(table, BorderLayout.CENTER);
     panel.setOpaque(false);
-    panel.add(frame);
+    panel.add(frame, "wmin 0");
     panel.add(problemLine.component(), "wmin 0");
     JPanel buttons = new JPanel(new MigLayout("insets 0", "[]4lp[]"));
     buttons.add(add);
     buttons.add(remove);
-    panel.add(buttons);
+    panel.add(buttons, "wmin 0");
   }
 
   private void setUpTable(String what) {

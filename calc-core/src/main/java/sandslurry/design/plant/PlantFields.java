@@ -103,7 +103,7 @@ public final class PlantFields extends Fields<PlantSpec> {
           .such("40 %");
   private final Field<Double> rebedded =
       standard("rebeddedShare", CommonLimits.SHARE, "95 %")
-          .label("Recovered sand reused as bedding")
+          .label("Sand reused as bedding")
           .means(
               "share of the recovered sand that goes back to the stalls; the rest is spoiled, used"
                   + " elsewhere or lost in handling (default: common practice, no source)")

@@ -245,7 +245,7 @@ public final class ServiceFields {
                 "thixotropy",
                 Type.quantity(Measure.FRACTION, "1", "20"),
                 "2 (common practice, no source)")
-            .label("Yield stress, rested over flowing")
+            .label("Yield stress after rest")
             .means(
                 "yield stress of the liquid after a rest over that while it flows; it decides restart"
                     + " and flush")

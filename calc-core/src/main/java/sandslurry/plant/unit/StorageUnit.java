@@ -202,7 +202,7 @@ public record StorageUnit(
             .such("500 m2", "5000 ft2");
     private final Field<Double> runoffShare =
         standard("runoffShare", CommonLimits.SHARE, "100 %")
-            .label("Share of its rain that runs off")
+            .label("Rain that runs off")
             .means("share of the rain on that area that runs into the storage")
             .such("90 %");
 
