@@ -351,7 +351,10 @@ final class DecidingFacts {
               facts.add(
                   new Deciding(
                       "sand kept by the lane, average and just before cleaning",
-                      units.number(Kind.PERCENT, average) + " and " + show(Kind.PERCENT, last),
+                      units.number(Kind.PERCENT, average)
+                          + units.ends(Kind.PERCENT, cautious, cycle.hopeful().meanRecovery())
+                          + " and "
+                          + show(Kind.PERCENT, last),
                       show(Kind.PERCENT, wanted) + " wanted",
                       OptionalDouble.of(Math.min(last, cautious) / wanted - 1),
                       cycle.keeps(wanted) ? "met" : average >= wanted ? "uncertain" : "short"));
