@@ -1,5 +1,6 @@
 package sandslurry.ui;
 
+import java.awt.Dimension;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -19,9 +20,28 @@ final class ChoiceRow implements Row {
   private final Supplier<List<Choice>> choices;
   private final Function<DesignDocument, String> get;
   private final JLabel label;
-  private final JComboBox<Choice> box = new JComboBox<>();
+  private final JComboBox<Choice> box = new Narrowing();
   private final ProblemLine problemLine = new ProblemLine();
   private boolean taking;
+
+  /** A box that gives way: a long choice must not widen the inputs beyond their view. */
+  private static final class Narrowing extends JComboBox<Choice> {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public Dimension getMinimumSize() {
+      return new Dimension(0, super.getMinimumSize().height);
+    }
+
+    /**
+     * As wide as a field; the layout widens it, and the list that opens shows each choice whole.
+     */
+    @Override
+    public Dimension getPreferredSize() {
+      Dimension whole = super.getPreferredSize();
+      return new Dimension(Math.min(whole.width, 8 * whole.height), whole.height);
+    }
+  }
 
   /**
    * Makes the row.
