@@ -166,14 +166,15 @@ class AssessmentProperties {
   void aDutyPointLiesOnBothCurves(@ForAll long seed) {
     // The next seeds are tried until one has such a pump: few tries would all be discarded now and
     // then.
-    Design design =
+    Assessment assessment =
         LongStream.iterate(seed, next -> next + 1)
             .mapToObj(AssessmentProperties::extreme)
             .filter(one -> one.pump().flatMap(PumpSpec::rotodynamic).isPresent())
-            .filter(one -> Evaluation.assess(one).pump().isPresent())
+            .map(Evaluation::assess)
+            .filter(one -> one.pump().isPresent())
             .findFirst()
             .orElseThrow();
-    Assessment assessment = Evaluation.assess(design);
+    Design design = assessment.design();
     PumpResult result = assessment.pump().get();
     Materials materials = Materials.of(design);
     LineModel line = new LineModel(design, materials);

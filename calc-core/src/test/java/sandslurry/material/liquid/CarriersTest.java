@@ -118,4 +118,21 @@ class CarriersTest {
                 Carriers.measured(
                     "x", 280, 1000, law, OptionalDouble.of(12.5), Optional.empty(), List.of()));
   }
+
+  /**
+   * By hand: 10 Pa at 12 %, half of it 10 · 0.5^5.5 = 0.220971 Pa. What it stands for, from memory,
+   * unverified: about none below 4 %, of the order of 1 Pa at 6 to 8 %, 5 to 30 Pa at 10 to 13 %.
+   */
+  @Test
+  void theYieldStressOfManureRisesWithItsSolids() {
+    assertThat(Carriers.yieldStressPa(0)).isZero();
+    assertThat(Carriers.yieldStressPa(0.12)).isCloseTo(10, within(1e-9));
+    assertThat(Carriers.yieldStressPa(0.06)).isCloseTo(0.2209709, within(1e-6));
+    assertThat(Carriers.yieldStressPa(0.04)).isLessThan(0.1);
+    assertThat(Carriers.yieldStressPa(0.08)).isBetween(0.3, 3.0);
+    assertThat(Carriers.FARM_SCATTER * Carriers.yieldStressPa(0.12)).isCloseTo(30, within(1e-9));
+    assertThat(Carriers.manure(0.06, 288.15).yieldStressPa())
+        .isEqualTo(Carriers.yieldStressPa(0.06));
+    assertThat(Carriers.water(288.15).yieldStressPa()).isZero();
+  }
 }
