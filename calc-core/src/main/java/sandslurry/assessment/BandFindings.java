@@ -7,16 +7,19 @@ import java.util.Map;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.finding.Value;
-import sandslurry.units.UnitSystem;
 
 /**
  * What the scatter of the carrier means for the verdict: a part of the design that is worse with a
  * thinner or a thicker carrier of the same description cannot be passed as if its thickness were
  * known.
+ *
+ * @param base the findings
+ * @param findings takes what is found
  */
-final class BandFindings extends FindingWriter {
+record BandFindings(List<Finding> base, Findings findings) implements FindingWriter {
   private static final List<Topic> TOPICS =
       List.of(Topic.PLUGGING, Topic.PRESSURE, Topic.PUMP, Topic.STOP, Topic.LANE);
 
@@ -24,19 +27,6 @@ final class BandFindings extends FindingWriter {
 
   /** The topics that a finding names, the first of which is its own. */
   private static final String NAMED = "topics";
-
-  private final List<Finding> base;
-
-  /**
-   * The findings with the carrier as described.
-   *
-   * @param units the units in which findings are read
-   * @param base the findings
-   */
-  BandFindings(UnitSystem units, List<Finding> base) {
-    super(units);
-    this.base = base;
-  }
 
   /** The verdicts on a topic by three liquors. */
   private record Verdicts(Severity thinner, Severity here, Severity thicker) {}
@@ -52,7 +42,7 @@ final class BandFindings extends FindingWriter {
   }
 
   /** Findings on what a thinner or a thicker carrier makes worse. */
-  List<Finding> of(Assessment.Band band) {
+  void of(Assessment.Band band) {
     Map<Verdicts, List<Topic>> worse = new LinkedHashMap<>();
     for (Topic topic : TOPICS) {
       Verdicts verdicts =
@@ -75,14 +65,13 @@ final class BandFindings extends FindingWriter {
                 .why("other-liquor")
                 .cure("viscometer")
                 .add());
-    return findings;
   }
 
   /**
    * What the choice of a law means for the verdict, where the readings do not make it: the worst of
    * the laws that fit decides, whichever the design names.
    */
-  List<Finding> byAnotherLaw(String law, Assessment other) {
+  void byAnotherLaw(String law, Assessment other) {
     for (Topic topic : TOPICS) {
       Severity here = worst(base, topic);
       Severity there = worst(other.findings(), topic);
@@ -97,7 +86,6 @@ final class BandFindings extends FindingWriter {
             .add();
       }
     }
-    return findings;
   }
 
   /** Whether a finding on what another liquor does names a topic beside its own. */

@@ -15,6 +15,7 @@ import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.liquid.Carriers;
@@ -23,7 +24,8 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** Findings on a line that carries a stream of the plant. */
-final class CarriedFindings extends FindingWriter {
+record CarriedFindings(Design design, MixtureSpec.OfStream mixture, Findings findings)
+    implements FindingWriter {
   /**
    * The graver of two assessments of one line at different times: by verdict, then by plugging,
    * then by the velocity over that which passes, in the run and at the flow where that is least.
@@ -34,15 +36,6 @@ final class CarriedFindings extends FindingWriter {
           .thenComparing(Comparator.comparingDouble(CarriedFindings::margin).reversed());
 
   private static final String ELEMENT = "line";
-
-  private final MixtureSpec.OfStream mixture;
-  private final FlowSpec flow;
-
-  CarriedFindings(Design design, MixtureSpec.OfStream mixture) {
-    super(design.units());
-    this.mixture = mixture;
-    this.flow = design.flow().orElseThrow();
-  }
 
   private static double margin(Assessment assessment) {
     return assessment.line().stream()
@@ -70,7 +63,7 @@ final class CarriedFindings extends FindingWriter {
    * @param modes the stream at every time
    * @param judged the line at every time at which it can be judged
    */
-  List<Finding> of(List<CarriedStream> modes, Map<CarriedStream, Assessment> judged) {
+  void of(List<CarriedStream> modes, Map<CarriedStream, Assessment> judged) {
     if (!judged.isEmpty()) {
       CarriedStream shown = governing(judged);
       shown(shown, judged);
@@ -83,7 +76,6 @@ final class CarriedFindings extends FindingWriter {
     if (modes.stream().allMatch(mode -> mode.stream().isPresent())) {
       takes(modes);
     }
-    return findings;
   }
 
   private void shown(CarriedStream shown, Map<CarriedStream, Assessment> judged) {
@@ -150,7 +142,7 @@ final class CarriedFindings extends FindingWriter {
     CarriedStream first = times.get(0);
     for (Finding finding : judged.get(first).findings()) {
       if (finding.topic() == topic && finding.severity().compareTo(here) > 0) {
-        findings.add(finding.on(finding.element() + ", " + first.when()));
+        findings.all().add(finding.on(finding.element() + ", " + first.when()));
       }
     }
     for (CarriedStream time : times.subList(1, times.size())) {
@@ -198,12 +190,12 @@ final class CarriedFindings extends FindingWriter {
 
   /** The line runs part of the time: as long as it takes to move what the plant sends. */
   private void takes(List<CarriedStream> modes) {
-    double design = flow.designM3ps();
+    FlowSpec flow = design.flow().orElseThrow();
     double most = flow.maximumM3ps();
     double seconds = 0;
     double volume = 0;
     for (CarriedStream mode : modes) {
-      seconds += mode.lastsS() * mode.flowM3ps() / design;
+      seconds += mode.lastsS() * mode.flowM3ps() / flow.designM3ps();
       volume += mode.lastsS() * mode.flowM3ps();
     }
     Optional<CarriedStream> greatest =

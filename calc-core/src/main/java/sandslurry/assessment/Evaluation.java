@@ -1,6 +1,5 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +23,7 @@ import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.Design;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Carrier;
 
@@ -134,16 +134,17 @@ public final class Evaluation {
     gravity.forEach((stream, judged) -> judged.run().ifPresent(run -> runs.put(stream, run)));
     PlantResult whole =
         plant.withLines(result, design, line).with(ProfileEvaluation.of(model.spec(), lines), runs);
-    List<Finding> ofPlant = new ArrayList<>(new PlantFindings(model, whole, design.units()).all());
-    whole.profile().ifPresent(p -> ofPlant.addAll(new ProfileFindings(p, design.units()).all()));
-    gravity.values().forEach(judged -> ofPlant.addAll(judged.findings()));
+    Findings ofPlant = new Findings(design.units());
+    new PlantFindings(model, whole, ofPlant).all();
+    whole.profile().ifPresent(p -> new ProfileFindings(p, ofPlant).all());
+    gravity.values().forEach(judged -> ofPlant.all().addAll(judged.findings()));
     Trace trace = Trace.recording();
     PlantWorking.steps(trace, model, whole);
     runs.values().forEach(run -> FeedWorking.gravityRun(trace, run));
     return line.with(
         whole,
         whole.main().balance().map(balance -> LaneCourses.of(model, balance)).orElse(Map.of()),
-        ofPlant,
+        ofPlant.all(),
         trace.steps());
   }
 
@@ -164,7 +165,9 @@ public final class Evaluation {
     Map<CarriedStream, Assessment> judged = judged(design, times);
     Assessment shown =
         governing(judged).map(judged::get).orElseGet(() -> line(design.withoutLine()));
-    return shown.with(new CarriedFindings(design, mixture).of(times, judged));
+    Findings findings = new Findings(design.units());
+    new CarriedFindings(design, mixture, findings).of(times, judged);
+    return shown.with(findings.all());
   }
 
   /** Everything but the plant, which makes its own liquor that another carrier does not change. */

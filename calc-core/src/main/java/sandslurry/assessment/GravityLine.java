@@ -20,6 +20,7 @@ import sandslurry.design.Design;
 import sandslurry.design.plant.PlantSpec.GravityLineSpec;
 import sandslurry.design.station.GravitySpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.plant.profile.Fall;
 
 /**
@@ -54,8 +55,9 @@ record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> find
    */
   private static GravityLine of(
       Design design, GravitySpec spec, String stream, PlantModel model, CarriedStreams carried) {
+    Findings findings = new Findings(design.units());
     GravityFindings writer =
-        new GravityFindings(design.units(), GravityFindings.LINE + " of \"" + stream + "\"");
+        new GravityFindings(GravityFindings.LINE + " of \"" + stream + "\"", findings);
     List<Time> times = new ArrayList<>();
     for (CarriedStream time : carried.byGravity(stream)) {
       Optional<Design> there = time.in(design);
@@ -85,7 +87,8 @@ record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> find
         writer.of(run.get());
       }
     }
-    return new GravityLine(run, new StreamLine(false, OptionalDouble.empty(), need), writer.all());
+    return new GravityLine(
+        run, new StreamLine(false, OptionalDouble.empty(), need), findings.all());
   }
 
   /** As it is given, or what the levels of the two units leave over its length. */

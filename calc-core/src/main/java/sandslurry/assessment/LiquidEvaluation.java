@@ -1,6 +1,5 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +34,7 @@ import sandslurry.assessment.station.PumpWorking;
 import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Trace;
 import sandslurry.separation.lane.LaneResult;
@@ -45,7 +45,7 @@ final class LiquidEvaluation {
   private final Materials materials;
   private final boolean whole;
   private final Trace trace;
-  private final List<Finding> findings = new ArrayList<>();
+  private final Findings findings;
   private Optional<LineResult> line = Optional.empty();
   private Optional<PumpResult> pump = Optional.empty();
   private Optional<ServiceEvaluation> inService = Optional.empty();
@@ -63,6 +63,7 @@ final class LiquidEvaluation {
     this.design = design;
     this.materials = materials;
     this.whole = whole;
+    this.findings = new Findings(design.units());
     this.trace = whole ? Trace.recording() : Trace.NONE;
   }
 
@@ -86,13 +87,13 @@ final class LiquidEvaluation {
       lane();
     }
     Optional<DilutionCurve> dilution = dilution();
-    findings.addAll(DataFindings.of(design, materials, line));
-    List<Finding> base = List.copyOf(findings);
-    band.ifPresent(b -> findings.addAll(new BandFindings(design.units(), base).of(b)));
-    byOtherLaws.forEach(
-        (law, by) -> findings.addAll(new BandFindings(design.units(), base).byAnotherLaw(law, by)));
-    withoutContradictions(findings);
-    findings.sort(
+    new DataFindings(design, materials, line, findings).all();
+    BandFindings ofBand = new BandFindings(List.copyOf(findings.all()), findings);
+    band.ifPresent(ofBand::of);
+    byOtherLaws.forEach(ofBand::byAnotherLaw);
+    List<Finding> all = findings.all();
+    withoutContradictions(all);
+    all.sort(
         Comparator.comparing(Finding::severity)
             .reversed()
             .thenComparing(LiquidEvaluation::headlinePlace));
@@ -110,7 +111,7 @@ final class LiquidEvaluation {
         design.carrier().fromReadings().map(DesignCarrier::fit),
         dilution,
         band,
-        findings,
+        all,
         SafetyCautions.of(design, service),
         trace.steps());
   }
@@ -129,13 +130,13 @@ final class LiquidEvaluation {
     OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
     LineResult result = whole ? evaluation.result(window) : evaluation.judgedAlone(window);
     line = Optional.of(result);
-    findings.addAll(
-        new LineFindings(design, materials, warmths, evaluation.judged(), result, whole).all());
+    new LineFindings(design, materials, warmths, evaluation.judged(), result, whole, findings)
+        .all();
     if (whole) {
       LineWorking.steps(trace, model, materials, evaluation.states());
     }
     if (pump.isPresent()) {
-      findings.addAll(new PumpFindings(design, materials, model, pump.get()).all());
+      new PumpFindings(design, materials, model, pump.get(), findings).all();
       if (whole) {
         PumpWorking.steps(trace, design, pump.get(), model, materials);
       }
@@ -145,15 +146,15 @@ final class LiquidEvaluation {
           Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.judged(), whole));
     }
     if (!result.states().isEmpty()) {
-      headline = Optional.of(new WindowFindings(design, model, window));
+      headline = Optional.of(new WindowFindings(model, window, findings));
     }
   }
 
   private ServiceResult service() {
     ServiceEvaluation service =
         inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
-    findings.addAll(ServiceFindings.of(design, service));
-    headline.ifPresent(window -> findings.addAll(window.all(findings)));
+    ServiceFindings.of(design, service, findings);
+    headline.ifPresent(WindowFindings::all);
     if (whole) {
       ServiceWorking.steps(trace, design, materials, service.result());
     }
@@ -163,12 +164,12 @@ final class LiquidEvaluation {
   private void lane() {
     LaneEvaluation evaluation = new LaneEvaluation(design, materials);
     if (!evaluation.flows()) {
-      findings.add(LaneFindings.tooThick(design.units(), evaluation.sandFraction()));
+      LaneFindings.tooThick(findings, evaluation.sandFraction());
       return;
     }
     LaneResult result = evaluation.result();
     lane = Optional.of(result);
-    findings.addAll(new LaneFindings(design, evaluation, result).all());
+    new LaneFindings(design, evaluation, result, findings).all();
     if (whole) {
       LaneWorking.steps(trace, design, evaluation, result);
       courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));

@@ -1,7 +1,5 @@
 package sandslurry.assessment;
 
-import java.util.ArrayList;
-import java.util.List;
 import sandslurry.assessment.feed.DayFindings;
 import sandslurry.assessment.feed.FeedFindings;
 import sandslurry.assessment.observed.ObservedFindings;
@@ -15,34 +13,30 @@ import sandslurry.assessment.stop.PulsationFindings;
 import sandslurry.assessment.stop.StopFindings;
 import sandslurry.assessment.stop.SurgeFindings;
 import sandslurry.design.Design;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 
 /** What is to be said of a line in service beside its design state, chapter by chapter. */
 final class ServiceFindings {
   private ServiceFindings() {}
 
-  static List<Finding> of(Design design, ServiceEvaluation evaluation) {
+  static void of(Design design, ServiceEvaluation evaluation, Findings to) {
     ServiceResult result = evaluation.result();
-    List<Finding> all = new ArrayList<>();
-    evaluation
-        .states()
-        .ifPresent(states -> all.addAll(new StatesFindings(design, result, states).all()));
-    all.addAll(new StationFindings(design, result).all());
-    all.addAll(new PumpLoadFindings(design, result).all());
-    all.addAll(new SuctionFindings(design, result).all());
-    all.addAll(new StandbyFindings(design, evaluation).all());
-    result.pulsation().ifPresent(p -> all.addAll(new PulsationFindings(design, p).all()));
-    all.addAll(new SurgeFindings(design.units(), result.surges()).all());
+    evaluation.states().ifPresent(states -> new StatesFindings(design, result, states, to).all());
+    new StationFindings(design, result, to).all();
+    new PumpLoadFindings(design, result, to).all();
+    new SuctionFindings(design, result, to).all();
+    new StandbyFindings(design, evaluation, to).all();
+    result.pulsation().ifPresent(p -> new PulsationFindings(design, p, to).all());
+    new SurgeFindings(result.surges(), to).all();
     result
         .stop()
         .ifPresent(
             stop -> {
-              all.addAll(new StopFindings(design, stop).all());
-              all.addAll(new LineFlushFindings(design.units(), stop).all());
+              new StopFindings(design, stop, to).all();
+              new LineFlushFindings(stop, to).all();
             });
-    all.addAll(new DayFindings(design, result).all());
-    all.addAll(new FeedFindings(design, result).all());
-    result.observed().ifPresent(o -> all.addAll(new ObservedFindings(design, o).all()));
-    return all;
+    new DayFindings(design, result, to).all();
+    new FeedFindings(design, result, to).all();
+    result.observed().ifPresent(o -> new ObservedFindings(design, o, to).all());
   }
 }

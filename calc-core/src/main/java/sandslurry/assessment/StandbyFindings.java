@@ -1,7 +1,6 @@
 package sandslurry.assessment;
 
 import java.util.Comparator;
-import java.util.List;
 import sandslurry.assessment.states.StateCure;
 import sandslurry.assessment.states.StateVariants;
 import sandslurry.assessment.station.StateResult;
@@ -9,26 +8,17 @@ import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.OtherPumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
 /** Findings on the line with a pump out and the spare in its place. */
-final class StandbyFindings extends FindingWriter {
-  private final Design design;
-  private final ServiceEvaluation evaluation;
-
-  StandbyFindings(Design design, ServiceEvaluation evaluation) {
-    super(design.units());
-    this.design = design;
-    this.evaluation = evaluation;
-  }
-
-  List<Finding> all() {
+record StandbyFindings(Design design, ServiceEvaluation evaluation, Findings findings)
+    implements FindingWriter {
+  void all() {
     design.pump().flatMap(PumpSpec::rotodynamic).ifPresent(this::spares);
-    return findings;
   }
 
   private void spares(RotodynamicSpec spec) {

@@ -15,6 +15,7 @@ import sandslurry.assessment.plant.profile.ProfileFindings;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.profile.Fall;
 import sandslurry.plant.profile.HydraulicProfile;
@@ -44,7 +45,9 @@ class PlantLevelsTest {
   }
 
   private static List<Finding> findings(HydraulicProfile profile) {
-    return new ProfileFindings(profile, UnitSystem.METRIC).all();
+    Findings findings = new Findings(UnitSystem.METRIC);
+    new ProfileFindings(profile, findings).all();
+    return findings.all();
   }
 
   private static String unit(String name) {

@@ -1,7 +1,6 @@
 package sandslurry.assessment.feed;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -9,40 +8,27 @@ import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.MotorSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.MotorStarts;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
-/** Findings on a day of pumping. */
-public final class DayFindings extends FindingWriter {
-  private final Design design;
-  private final ServiceResult result;
-
-  /**
-   * The day of pumping that is judged.
-   *
-   * @param design the design
-   * @param result the day as the assessment shows it
-   */
-  public DayFindings(Design design, ServiceResult result) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-  }
-
-  /**
-   * Findings on the running time and the starts of the pump.
-   *
-   * @return the findings; empty without a daily volume
-   */
-  public List<Finding> all() {
+/**
+ * Findings on a day of pumping.
+ *
+ * @param design the design
+ * @param result the day as the assessment shows it
+ * @param findings takes what is found
+ */
+public record DayFindings(Design design, ServiceResult result, Findings findings)
+    implements FindingWriter {
+  /** Findings on the running time and the starts of the pump. */
+  public void all() {
     result.day().ifPresent(this::day);
     starts();
-    return findings;
   }
 
   private void day(Day day) {

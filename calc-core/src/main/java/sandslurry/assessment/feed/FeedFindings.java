@@ -1,51 +1,36 @@
 package sandslurry.assessment.feed;
 
-import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PenFeed;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.design.Design;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.drive.ScrewConveyor;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** Findings on what feeds the pit: screw conveyor and gravity pipe. */
-public final class FeedFindings extends FindingWriter {
+/**
+ * Findings on what feeds the pit: screw conveyor and gravity pipe.
+ *
+ * @param design the design
+ * @param result screw conveyor and gravity pipe as the assessment shows them
+ * @param findings takes what is found
+ */
+public record FeedFindings(Design design, ServiceResult result, Findings findings)
+    implements FindingWriter {
   /** Loads that differ by no more than this are the same (a choice of this program). */
   private static final double SAME_LOAD = 0.1;
 
-  private final Design design;
-  private final ServiceResult result;
-
-  /**
-   * The feed of the pit that is judged.
-   *
-   * @param design the design
-   * @param result screw conveyor and gravity pipe as the assessment shows them
-   */
-  public FeedFindings(Design design, ServiceResult result) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-  }
-
-  /**
-   * Findings on the screw conveyor and the gravity pipe.
-   *
-   * @return the findings; empty when the design has neither
-   */
-  public List<Finding> all() {
+  /** Findings on the screw conveyor and the gravity pipe. */
+  public void all() {
     result.screw().ifPresent(this::screw);
     result
         .gravityRun()
-        .ifPresent(
-            run -> findings.addAll(new GravityFindings(units, GravityFindings.PIPE).of(run)));
-    return findings;
+        .ifPresent(run -> new GravityFindings(GravityFindings.PIPE, findings).of(run));
   }
 
   private Found found(String key, Severity severity, Screw screw) {

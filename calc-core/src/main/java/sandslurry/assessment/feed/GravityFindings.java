@@ -1,13 +1,12 @@
 package sandslurry.assessment.feed;
 
-import java.util.List;
 import sandslurry.assessment.plant.CarriedStream;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityHour.Outcome;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.GravitySand;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.liquid.Carriers;
@@ -15,28 +14,19 @@ import sandslurry.plant.profile.Fall;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.PartFullPipe;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** Findings on a pipe or channel in which a mixture runs by gravity. */
-public final class GravityFindings extends FindingWriter {
+/**
+ * Findings on a pipe or channel in which a mixture runs by gravity.
+ *
+ * @param element what pipe or channel is called
+ * @param findings takes what is found
+ */
+public record GravityFindings(String element, Findings findings) implements FindingWriter {
   /** What a gravity pipe without a name is called. */
   public static final String PIPE = "gravity pipe";
 
   /** What a line by gravity is called, before the name of its stream. */
   public static final String LINE = "line by gravity";
-
-  private final String element;
-
-  /**
-   * Begins with no findings.
-   *
-   * @param units the units in which findings are read
-   * @param element what pipe or channel is called
-   */
-  public GravityFindings(UnitSystem units, String element) {
-    super(units);
-    this.element = element;
-  }
 
   /**
    * Findings on one pipe or channel.
@@ -44,7 +34,7 @@ public final class GravityFindings extends FindingWriter {
    * @param run what came of it
    * @return whether it holds what comes, and what comes of its sand
    */
-  public List<Finding> of(GravityRun run) {
+  public void of(GravityRun run) {
     if (run.runsOver()) {
       double more = Math.pow(run.mostM3ps() / run.conduit().greatestFlowM3ps(), 2);
       found("gravity-overfull", Severity.FAIL, element)
@@ -63,16 +53,6 @@ public final class GravityFindings extends FindingWriter {
           .add();
     }
     run.worst().ifPresent(hour -> sand(run, hour));
-    return findings;
-  }
-
-  /**
-   * All that was found so far.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
-    return List.copyOf(findings);
   }
 
   /**

@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
@@ -19,60 +19,44 @@ import sandslurry.separation.lane.LaneReach;
 import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
-/** Findings on the settling lane. */
-public final class LaneFindings extends FindingWriter {
+/**
+ * Findings on the settling lane.
+ *
+ * @param design the design
+ * @param evaluation the lane
+ * @param result what it captures
+ * @param findings takes what is found
+ */
+public record LaneFindings(
+    Design design, LaneEvaluation evaluation, LaneResult result, Findings findings)
+    implements FindingWriter {
   private static final String ELEMENT = "settling lane";
   private static final double LONGEST_M = 1000;
   private static final double DEEPEST_M = 2;
 
-  private final Design design;
-  private final LaneEvaluation evaluation;
-  private final LaneResult result;
-
   /**
-   * The lane that is judged.
+   * The only finding on a lane whose feed is no slurry: a failure.
    *
-   * @param design the design
-   * @param evaluation the lane
-   * @param result what it captures
-   */
-  public LaneFindings(Design design, LaneEvaluation evaluation, LaneResult result) {
-    super(design.units());
-    this.design = design;
-    this.evaluation = evaluation;
-    this.result = result;
-  }
-
-  /**
-   * The only finding on a lane whose feed is no slurry.
-   *
-   * @param units the units in which the sentences show numbers
+   * @param to takes it
    * @param sandFraction volume fraction of sand in the feed
-   * @return a failure
    */
-  public static Finding tooThick(UnitSystem units, double sandFraction) {
-    return Messages.of(LaneFindings.class)
-        .found(units, "too-thick", Severity.FAIL, ELEMENT)
+  public static void tooThick(Findings to, double sandFraction) {
+    Messages.of(LaneFindings.class)
+        .found(to, "too-thick", Severity.FAIL, ELEMENT)
         .with("sand", Kind.PERCENT, sandFraction)
         .with("limit", Kind.PERCENT, Materials.THICKEST)
         .why("too-thick")
         .cure("thin")
-        .finding();
+        .add();
   }
 
-  /**
-   * Findings on capture, scour, filling and flow.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+  /** Findings on capture, scour, filling and flow. */
+  public void all() {
     capture();
     scour();
     filling();
     flow();
-    return findings;
   }
 
   private Found found(String key, Severity severity) {
@@ -198,8 +182,8 @@ public final class LaneFindings extends FindingWriter {
     }
     if (result.reynoldsNumber() < ChannelFlow.TURBULENT.low()) {
       found("not-turbulent", Severity.CAUTION)
-          .with("reynolds", String.valueOf(Math.round(result.reynoldsNumber())))
-          .with("turbulent", String.valueOf(Math.round(ChannelFlow.TURBULENT.low())))
+          .count("reynolds", Math.round(result.reynoldsNumber()))
+          .count("turbulent", Math.round(ChannelFlow.TURBULENT.low()))
           .why("not-turbulent")
           .cure("dilute")
           .add();

@@ -9,9 +9,8 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.criteria.Criteria;
-import sandslurry.fact.finding.Finding;
-import sandslurry.fact.finding.Found;
-import sandslurry.fact.finding.Messages;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Severity;
 import sandslurry.transport.bed.SandCarriage;
 import sandslurry.transport.deposition.DepositionRule;
@@ -19,8 +18,17 @@ import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
-/** Findings on the inputs: ranges of the data behind them, and their uncertainty. */
-public final class DataFindings {
+/**
+ * Findings on the inputs: ranges of the data behind them, and their uncertainty.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ * @param line the line; empty when the design has none
+ * @param findings takes what is found
+ */
+public record DataFindings(
+    Design design, Materials materials, Optional<LineResult> line, Findings findings)
+    implements FindingWriter {
   private static final DepositionRule USUAL = DepositionRule.DEFAULT;
 
   /** The default of the criterion on pressure. */
@@ -32,49 +40,33 @@ public final class DataFindings {
    */
   private static final double FREEZING_RISK_C = 2;
 
-  private DataFindings() {}
-
   /**
    * Findings on the data: properties outside their measurements, assumptions, frost, weak criteria,
    * shear rates.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param line the line; empty when the design has none
-   * @return the findings
    */
-  public static List<Finding> of(Design design, Materials materials, Optional<LineResult> line) {
-    UnitSystem units = design.units();
-    List<Finding> findings = new ArrayList<>();
+  public void all() {
     for (Bound.Excess excess : materials.carrier().excesses()) {
       // Thinner than measured is between a measurement and water.
       Severity severity = excess.value() < excess.bound().low() ? Severity.NOTE : Severity.CAUTION;
-      findings.add(
-          found(units, "liquid-outside", severity, "carrier")
-              .with("excess", excess::describe)
-              .why("liquid-outside")
-              .cure("measure-viscosity")
-              .finding());
+      found("liquid-outside", severity, "carrier")
+          .with("excess", excess::describe)
+          .why("liquid-outside")
+          .cure("measure-viscosity")
+          .add();
     }
     for (String note : materials.carrier().notes()) {
-      findings.add(
-          found(units, "liquid-note", Severity.NOTE, "carrier").with("note", note).finding());
+      found("liquid-note", Severity.NOTE, "carrier").with("note", note).add();
     }
     for (String note : materials.gradation().notes()) {
-      findings.add(found(units, "sand-note", Severity.NOTE, "sand").with("note", note).finding());
+      found("sand-note", Severity.NOTE, "sand").with("note", note).add();
     }
-    freezing(design, materials).ifPresent(findings::add);
-    weaker(design).ifPresent(findings::add);
-    line.flatMap(l -> shearRates(design, materials, l)).ifPresent(findings::add);
-    return findings;
-  }
-
-  private static Found found(UnitSystem units, String key, Severity severity, String element) {
-    return Messages.of(DataFindings.class).found(units, key, severity, element);
+    freezing();
+    weaker();
+    line.ifPresent(this::shearRates);
   }
 
   /** A pass by criteria weaker than usual is none; each of them is named. */
-  private static Optional<Finding> weaker(Design design) {
+  private void weaker() {
     Criteria criteria = design.criteria();
     List<Function<UnitSystem, String>> weaker = new ArrayList<>();
     double share = criteria.marginFraction();
@@ -99,37 +91,33 @@ public final class DataFindings {
     if (floor > SandCarriage.DEFAULT_TOLERATED_SHARE) {
       weaker.add(units -> "sand on a laminar floor " + units.show(Kind.PERCENT, floor));
     }
-    return weaker.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            found(design.units(), "weaker-criteria", Severity.CAUTION, "criteria")
-                .with(
-                    "weaker",
-                    units ->
-                        weaker.stream()
-                            .map(one -> one.apply(units))
-                            .collect(Collectors.joining(", ")))
-                .with("usualMargin", Kind.PERCENT, USUAL.marginFraction())
-                .with("usualLeast", Kind.VELOCITY, USUAL.marginMps())
-                .with("usualPressure", Kind.PERCENT, USUAL_PRESSURE_SHARE)
-                .with("usualFloor", Kind.PERCENT, SandCarriage.DEFAULT_TOLERATED_SHARE)
-                .why("usual-criteria")
-                .cure("usual-criteria")
-                .finding());
+    if (!weaker.isEmpty()) {
+      found("weaker-criteria", Severity.CAUTION, "criteria")
+          .with(
+              "weaker",
+              units ->
+                  weaker.stream().map(one -> one.apply(units)).collect(Collectors.joining(", ")))
+          .with("usualMargin", Kind.PERCENT, USUAL.marginFraction())
+          .with("usualLeast", Kind.VELOCITY, USUAL.marginMps())
+          .with("usualPressure", Kind.PERCENT, USUAL_PRESSURE_SHARE)
+          .with("usualFloor", Kind.PERCENT, SandCarriage.DEFAULT_TOLERATED_SHARE)
+          .why("usual-criteria")
+          .cure("usual-criteria")
+          .add();
+    }
   }
 
-  private static Optional<Finding> freezing(Design design, Materials materials) {
+  private void freezing() {
     double temperature = materials.carrier().temperatureK();
     if (temperature > Measure.TEMPERATURE.si(Measure.TEMPERATURE.of(FREEZING_RISK_C, "degC"))) {
-      return Optional.empty();
+      return;
     }
     boolean frost = design.flow().map(flow -> flow.extremes().frost()).orElse(false);
-    return Optional.of(
-        found(design.units(), "near-freezing", frost ? Severity.CAUTION : Severity.NOTE, "carrier")
-            .with("temperature", Kind.TEMPERATURE, temperature)
-            .why("near-freezing")
-            .cure("keep-from-frost")
-            .finding());
+    found("near-freezing", frost ? Severity.CAUTION : Severity.NOTE, "carrier")
+        .with("temperature", Kind.TEMPERATURE, temperature)
+        .why("near-freezing")
+        .cure("keep-from-frost")
+        .add();
   }
 
   /**
@@ -137,10 +125,10 @@ public final class DataFindings {
    * solids is tried over its whole scatter, which is wider than the error of extrapolating it; a
    * fit of readings has nothing that covers it.
    */
-  private static Optional<Finding> shearRates(Design design, Materials materials, LineResult line) {
+  private void shearRates(LineResult line) {
     Optional<Bound> measured = materials.carrier().shearRates();
     if (measured.isEmpty() || line.states().isEmpty()) {
-      return Optional.empty();
+      return;
     }
     List<Double> rates =
         line.states().stream()
@@ -151,20 +139,18 @@ public final class DataFindings {
     double least = rates.get(0);
     double most = rates.get(rates.size() - 1);
     if (measured.get().check(least).isEmpty() && measured.get().check(most).isEmpty()) {
-      return Optional.empty();
+      return;
     }
-    return Optional.of(
-        found(
-                design.units(),
-                "rheology-extrapolated",
-                design.carrier().fromReadings().isPresent() ? Severity.CAUTION : Severity.NOTE,
-                "carrier")
-            .with("leastShear", Kind.SHEAR_RATE, least)
-            .with("mostShear", Kind.SHEAR_RATE, most)
-            .with("measuredFrom", Kind.SHEAR_RATE, measured.get().low())
-            .with("measuredTo", Kind.SHEAR_RATE, measured.get().high())
-            .why("shear-rates")
-            .cure("measure-shear-rates")
-            .finding());
+    found(
+            "rheology-extrapolated",
+            design.carrier().fromReadings().isPresent() ? Severity.CAUTION : Severity.NOTE,
+            "carrier")
+        .with("leastShear", Kind.SHEAR_RATE, least)
+        .with("mostShear", Kind.SHEAR_RATE, most)
+        .with("measuredFrom", Kind.SHEAR_RATE, measured.get().low())
+        .with("measuredTo", Kind.SHEAR_RATE, measured.get().high())
+        .why("shear-rates")
+        .cure("measure-shear-rates")
+        .add();
   }
 }

@@ -10,16 +10,34 @@ import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 
-/** Findings on the line: plugging, wear, pressure. */
-public final class LineFindings extends FindingWriter {
+/**
+ * Findings on the line: plugging, wear, pressure.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ * @param warmths the line at each temperature that is judged
+ * @param states the line at each flow rate that is judged
+ * @param result the line as its assessment shows it
+ * @param whole false for an end of the scatter of its liquid, which is not judged over temperatures
+ * @param findings takes what is found
+ */
+public record LineFindings(
+    Design design,
+    Materials materials,
+    LineWarmths warmths,
+    List<State> states,
+    LineResult result,
+    boolean whole,
+    Findings findings)
+    implements FindingWriter {
   /** So many of the largest grains should fit across a bore (common practice, no source). */
   private static final double BORES_A_GRAIN = 3;
 
@@ -32,54 +50,14 @@ public final class LineFindings extends FindingWriter {
   private static final double LEAST_WEAR_POWER = 2;
   private static final double MOST_WEAR_POWER = 3.5;
 
-  private final Design design;
-  private final Materials materials;
-  private final LineModel model;
-  private final LineWarmths warmths;
-  private final List<State> states;
-  private final LineResult result;
-  private final boolean whole;
-
-  /**
-   * The line with what its findings are read from.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param warmths the line at each temperature that is judged
-   * @param states the line at each flow rate that is judged
-   * @param result the line as its assessment shows it
-   * @param whole false for an end of the scatter of its liquid, which is not judged over
-   *     temperatures
-   */
-  public LineFindings(
-      Design design,
-      Materials materials,
-      LineWarmths warmths,
-      List<State> states,
-      LineResult result,
-      boolean whole) {
-    super(design.units());
-    this.design = design;
-    this.materials = materials;
-    this.model = warmths.asDesigned();
-    this.warmths = warmths;
-    this.states = states;
-    this.result = result;
-    this.whole = whole;
-  }
-
-  /**
-   * Findings on settling, large grains, wear and pressure of the line.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+  /** Findings on settling, large grains, wear and pressure of the line. */
+  public void all() {
     tooThick();
     if (states.isEmpty()) {
-      return findings;
+      return;
     }
-    findings.addAll(new SettlingFindings(design, materials, warmths, states, whole).all());
-    for (int i = 0; i < model.route().runs().size(); i++) {
+    new SettlingFindings(design, materials, warmths, states, whole, findings).all();
+    for (int i = 0; i < warmths.asDesigned().route().runs().size(); i++) {
       largeGrains(i);
       wear(i);
       pressure(i);
@@ -87,7 +65,6 @@ public final class LineFindings extends FindingWriter {
     gravity();
     oneFlow();
     strokes();
-    return findings;
   }
 
   /** A line that passes at its design flow may plug at the flow at which it really runs. */
@@ -147,7 +124,7 @@ public final class LineFindings extends FindingWriter {
         .with("oversize", Kind.PERCENT, OVERSIZE_SHARE)
         .with("grain", Kind.GRAIN, grain)
         .with("bore", Kind.BORE, bore)
-        .with("across", String.valueOf(Math.round(BORES_A_GRAIN)))
+        .count("across", Math.round(BORES_A_GRAIN))
         .with("screen", Kind.GRAIN, bore / BORES_A_GRAIN)
         .why("large-grains")
         .cure("screen")
@@ -160,7 +137,7 @@ public final class LineFindings extends FindingWriter {
       return;
     }
     State most = states.stream().max(Comparator.comparingDouble(State::flowM3ps)).orElseThrow();
-    double head = model.systemHeadM(most.runs());
+    double head = warmths.asDesigned().systemHeadM(most.runs());
     if (!(head < 0)) {
       return;
     }
@@ -239,7 +216,7 @@ public final class LineFindings extends FindingWriter {
   }
 
   private void pressure(int index) {
-    RunSpec run = model.route().runs().get(index);
+    RunSpec run = warmths.asDesigned().route().runs().get(index);
     double greatest = Double.NEGATIVE_INFINITY;
     double least = Double.POSITIVE_INFINITY;
     FlowCase greatestCase = FlowCase.DESIGN;

@@ -11,8 +11,8 @@ import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.sand.Gradation;
@@ -30,44 +30,32 @@ import sandslurry.units.Kind;
  * Whether sand settles in the runs of a line: one finding a run, of its worst flow rate and
  * temperature.
  */
-final class SettlingFindings extends FindingWriter {
+record SettlingFindings(
+    Design design,
+    Materials materials,
+    LineWarmths warmths,
+    List<State> states,
+    boolean whole,
+    Findings findings)
+    implements FindingWriter {
   /** Less of the sand on the floor than this is none. */
   private static final double TRACE = 1e-5;
-
-  private final Design design;
-  private final Materials materials;
-  private final LineModel model;
-  private final List<State> states;
-  private final LineWarmths warmths;
-  private final boolean whole;
 
   /** The line at the flow rates judged, with the liquid at another temperature. */
   private record Warmth(double temperatureK, LineModel model, List<State> states) {}
 
-  SettlingFindings(
-      Design design, Materials materials, LineWarmths warmths, List<State> states, boolean whole) {
-    super(design.units());
-    this.design = design;
-    this.materials = materials;
-    this.model = warmths.asDesigned();
-    this.states = states;
-    this.warmths = warmths;
-    this.whole = whole;
-  }
-
-  List<Finding> all() {
+  void all() {
     List<Warmth> given = warmths.given().stream().map(this::at).toList();
     List<Warmth> around = whole ? warmths.around().stream().map(this::at).toList() : List.of();
-    for (int i = 0; i < model.route().runs().size(); i++) {
+    for (int i = 0; i < warmths.asDesigned().route().runs().size(); i++) {
       run(i, given, around);
     }
-    return findings;
   }
 
   private Warmth at(LineWarmths.At warmth) {
     LineModel line = warmth.line();
     double temperature = warmth.temperatureK();
-    if (line == model) {
+    if (line == warmths.asDesigned()) {
       return new Warmth(temperature, line, states);
     }
     List<State> same = new ArrayList<>();
@@ -315,7 +303,7 @@ final class SettlingFindings extends FindingWriter {
   }
 
   private void notTurbulentCure(Found found, int index, SandCarriage carriage) {
-    OptionalDouble flow = warmths.leastSafeFlowM3ps(model.route().runs().get(index));
+    OptionalDouble flow = warmths.leastSafeFlowM3ps(warmths.asDesigned().route().runs().get(index));
     if (flow.isPresent()) {
       found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("run-turbulent");
     } else {
@@ -335,7 +323,7 @@ final class SettlingFindings extends FindingWriter {
 
   /** The flow, and the pipe, that would pass. */
   private void cure(Found found, int index, State state) {
-    RunSpec run = model.route().runs().get(index);
+    RunSpec run = warmths.asDesigned().route().runs().get(index);
     OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
     if (flow.isPresent()) {
       found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("never-below");
@@ -354,7 +342,8 @@ final class SettlingFindings extends FindingWriter {
     for (int i = family.size() - 1; i >= 0; i--) {
       StandardPipe other = family.get(i);
       if (other.largestBoreM() < pipe.largestBoreM()) {
-        RunPoint point = model.run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
+        RunPoint point =
+            warmths.asDesigned().run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
         if (point.severity() == Severity.PASS) {
           double enough = point.deposition().orElseThrow().velocityToPassMps();
           found
@@ -377,7 +366,9 @@ final class SettlingFindings extends FindingWriter {
               "bore that passes",
               d -> {
                 RunPoint trial =
-                    model.run(point.run().inBore(d), state.flowM3ps(), state.sandFraction());
+                    warmths
+                        .asDesigned()
+                        .run(point.run().inBore(d), state.flowM3ps(), state.sandFraction());
                 return trial.leastVelocityMps()
                     - trial.deposition().orElseThrow().velocityToPassMps();
               },

@@ -15,36 +15,28 @@ import sandslurry.assessment.observed.ObservedResult.PumpCheck;
 import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.design.Design;
 import sandslurry.diagnosis.Bracket;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
 import sandslurry.units.Kind;
 
-/** Findings on a pressure and a flow rate read on site. */
-public final class ObservedFindings extends FindingWriter {
-  private final Design design;
-  private final ObservedResult result;
-
-  /**
-   * Findings on a reading.
-   *
-   * @param design the design
-   * @param result what the reading says
-   */
-  public ObservedFindings(Design design, ObservedResult result) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-  }
-
+/**
+ * Findings on a pressure and a flow rate read on site.
+ *
+ * @param design the design
+ * @param result what the reading says
+ * @param findings takes what is found
+ */
+public record ObservedFindings(Design design, ObservedResult result, Findings findings)
+    implements FindingWriter {
   /**
    * Every finding.
    *
    * @return the line, each cause, the pump, the filling
    */
-  public List<Finding> all() {
+  public void all() {
     for (String run : result.settling()) {
       found("settles", Severity.FAIL, run)
           .with("flow", Kind.FLOW, result.line().flowM3ps())
@@ -58,7 +50,6 @@ public final class ObservedFindings extends FindingWriter {
     undecided();
     result.pump().ifPresent(this::pump);
     result.filling().ifPresent(this::filling);
-    return findings;
   }
 
   private void line() {

@@ -10,41 +10,28 @@ import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.rotodynamic.OperatingRegion;
 import sandslurry.units.Kind;
 
-/** What the states ask of motors, and how far from their best flow the pumps work. */
-public final class PumpLoadFindings extends FindingWriter {
-  private final Design design;
-  private final ServiceResult result;
-
-  /**
-   * The pumps that are judged.
-   *
-   * @param design the design
-   * @param result states and pumps as the assessment shows them
-   */
-  public PumpLoadFindings(Design design, ServiceResult result) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-  }
-
-  /**
-   * Findings on motor power and on the operating region of each pump.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+/**
+ * What the states ask of motors, and how far from their best flow the pumps work.
+ *
+ * @param design the design
+ * @param result states and pumps as the assessment shows them
+ * @param findings takes what is found
+ */
+public record PumpLoadFindings(Design design, ServiceResult result, Findings findings)
+    implements FindingWriter {
+  /** Findings on motor power and on the operating region of each pump. */
+  public void all() {
     motor();
     if (result.states().stream().anyMatch(StateResult::named) || stationGiven()) {
       region();
     }
-    return findings;
   }
 
   private boolean stationGiven() {

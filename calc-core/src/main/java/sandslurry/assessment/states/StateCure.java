@@ -9,6 +9,7 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
@@ -30,7 +31,8 @@ public final class StateCure {
       return "";
     }
     Found found =
-        Messages.of(StateCure.class).found(design.units(), "worst-state", Severity.NOTE, "line");
+        Messages.of(StateCure.class)
+            .found(new Findings(design.units()), "worst-state", Severity.NOTE, "line");
     if (state.model().isEmpty()) {
       return text(found, design.pump().isPresent() ? "another-pump" : "keep-out-of-state");
     }

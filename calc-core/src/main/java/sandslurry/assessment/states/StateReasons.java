@@ -10,6 +10,7 @@ import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Messages;
 import sandslurry.fact.finding.Severity;
@@ -30,7 +31,9 @@ final class StateReasons {
 
   private Found add(Severity severity, String clause) {
     Found reason =
-        Messages.of(StateReasons.class).found(units, "worst-state", severity, "line").why(clause);
+        Messages.of(StateReasons.class)
+            .found(new Findings(units), "worst-state", severity, "line")
+            .why(clause);
     reasons.add(reason);
     return reason;
   }

@@ -9,8 +9,8 @@ import sandslurry.assessment.states.StateEvaluation.Evaluated;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.design.Design;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
@@ -18,32 +18,17 @@ import sandslurry.units.Kind;
 /**
  * The verdict on the states that the design asks for, and on a worn pump where it asks for none.
  * The flow rates of the line itself have findings of their own and are not judged here again.
+ *
+ * @param design the design
+ * @param result states and pumps as the assessment shows them
+ * @param evaluation the states with what they were computed from
+ * @param findings takes what is found
  */
-public final class StatesFindings extends FindingWriter {
-  private final Design design;
-  private final ServiceResult result;
-  private final StatesEvaluation evaluation;
-
-  /**
-   * The states that are judged.
-   *
-   * @param design the design
-   * @param result states and pumps as the assessment shows them
-   * @param evaluation the states with what they were computed from
-   */
-  public StatesFindings(Design design, ServiceResult result, StatesEvaluation evaluation) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-    this.evaluation = evaluation;
-  }
-
-  /**
-   * Findings on the governing state and on wear.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+public record StatesFindings(
+    Design design, ServiceResult result, StatesEvaluation evaluation, Findings findings)
+    implements FindingWriter {
+  /** Findings on the governing state and on wear. */
+  public void all() {
     evaluation.all().stream()
         .filter(e -> e.result().named())
         .max(
@@ -53,7 +38,6 @@ public final class StatesFindings extends FindingWriter {
     if (evaluation.carriesUnnamed()) {
       evaluation.worn().ifPresent(this::worn);
     }
-    return findings;
   }
 
   private void governing(Evaluated governing) {
@@ -64,7 +48,7 @@ public final class StatesFindings extends FindingWriter {
         good
             ? found("all-states", worst.severity(), "states")
             : found("worst-state", worst.severity(), worst.name());
-    found.with("count", String.valueOf(named.size())).with("state", worst.name());
+    found.count("count", named.size()).with("state", worst.name());
     List<String> reasons = worst.reasons();
     if (!good) {
       found.with("reason", reasons.isEmpty() ? worst.name() : reasons.get(0));

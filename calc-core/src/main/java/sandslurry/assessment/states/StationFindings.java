@@ -17,15 +17,22 @@ import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.suction.SuctionEnergy;
 import sandslurry.units.Kind;
 
-/** Findings on the rotodynamic pumps of a station, one by one. */
-public final class StationFindings extends FindingWriter {
+/**
+ * Findings on the rotodynamic pumps of a station, one by one.
+ *
+ * @param design the design
+ * @param result states and pumps as the assessment shows them
+ * @param findings takes what is found
+ */
+public record StationFindings(Design design, ServiceResult result, Findings findings)
+    implements FindingWriter {
   /**
    * Suction specific speed, metric, above which pumps tend to be less reliable: 11 000 US over 51.6
    * (The Practical Pumping Handbook, page 62, read).
@@ -34,27 +41,10 @@ public final class StationFindings extends FindingWriter {
 
   private static final String DERATING = "pump derating";
 
-  private final Design design;
-  private final ServiceResult result;
-
-  /**
-   * The pump station that is judged.
-   *
-   * @param design the design
-   * @param result states and pumps as the assessment shows them
-   */
-  public StationFindings(Design design, ServiceResult result) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-  }
-
   /**
    * Findings on duty points, flow back through an idle pump, suction specific speed and impellers.
-   *
-   * @return the findings; empty without rotodynamic pumps
    */
-  public List<Finding> all() {
+  public void all() {
     design
         .pump()
         .flatMap(PumpSpec::rotodynamic)
@@ -65,7 +55,6 @@ public final class StationFindings extends FindingWriter {
               suctionSpeed();
               impellers(spec);
             });
-    return findings;
   }
 
   private void band() {

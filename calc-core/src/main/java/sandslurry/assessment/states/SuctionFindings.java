@@ -7,42 +7,29 @@ import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
-/** Findings on the suction side: NPSH and the sand in its line. */
-public final class SuctionFindings extends FindingWriter {
-  private final Design design;
-  private final ServiceResult result;
-
-  /**
-   * The suction side that is judged.
-   *
-   * @param design the design
-   * @param result states and pumps as the assessment shows them
-   */
-  public SuctionFindings(Design design, ServiceResult result) {
-    super(design.units());
-    this.design = design;
-    this.result = result;
-  }
-
-  /**
-   * Findings on NPSH margin and on sand in the suction line.
-   *
-   * @return the findings; empty without suction data
-   */
-  public List<Finding> all() {
+/**
+ * Findings on the suction side: NPSH and the sand in its line.
+ *
+ * @param design the design
+ * @param result states and pumps as the assessment shows them
+ * @param findings takes what is found
+ */
+public record SuctionFindings(Design design, ServiceResult result, Findings findings)
+    implements FindingWriter {
+  /** Findings on NPSH margin and on sand in the suction line. */
+  public void all() {
     List<PumpInState> all =
         result.pumps().stream().filter(f -> f.pump().suction().isPresent()).toList();
     if (!all.isEmpty()) {
       npsh(all);
       sand(all);
     }
-    return findings;
   }
 
   private static SuctionPoint suction(PumpInState at) {

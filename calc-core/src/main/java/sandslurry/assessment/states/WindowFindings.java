@@ -1,20 +1,26 @@
 package sandslurry.assessment.states;
 
-import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.OperatingWindow.End;
-import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
-/** The headline of a line that has no operating window. */
-public final class WindowFindings extends FindingWriter {
+/**
+ * The headline of a line that has no operating window.
+ *
+ * @param model the physics of its line
+ * @param window the flow rates at which it works
+ * @param findings takes what is found
+ */
+public record WindowFindings(LineModel model, OperatingWindow window, Findings findings)
+    implements FindingWriter {
   /** The id of the headline. */
   public static final String ID = "states.no-window";
 
@@ -24,32 +30,16 @@ public final class WindowFindings extends FindingWriter {
   /** A liquor of fewer solids than this is not thinned to carry its sand. */
   private static final double THIN = 0.01;
 
-  private final LineModel model;
-  private final OperatingWindow window;
-
-  /**
-   * The window of a line.
-   *
-   * @param design the design
-   * @param model the physics of its line
-   * @param window the flow rates at which it works
-   */
-  public WindowFindings(Design design, LineModel model, OperatingWindow window) {
-    super(design.units());
-    this.model = model;
-    this.window = window;
-  }
-
   /**
    * The finding, if there is no flow rate at which the line works.
    *
    * @param others the findings on the line: the headline is as grave as they are
    * @return one finding, or none
    */
-  public List<Finding> all(List<Finding> others) {
+  public void all() {
     if (window.intervals().isEmpty()) {
       Severity severity =
-          others.stream()
+          findings.all().stream()
               .filter(f -> f.topic() != Topic.DATA && f.topic() != Topic.STOP)
               .map(Finding::severity)
               .reduce(Severity.CAUTION, Severity::or);
@@ -66,7 +56,6 @@ public final class WindowFindings extends FindingWriter {
       }
       found.add();
     }
-    return findings;
   }
 
   private Topic topic() {

@@ -15,8 +15,8 @@ import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.rotodynamic.DutyPoints.Meeting;
@@ -26,8 +26,18 @@ import sandslurry.pump.rotodynamic.ViscousCorrection;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** Findings on the pump on its line. */
-public final class PumpFindings extends FindingWriter {
+/**
+ * Findings on the pump on its line.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ * @param line the physics of its line
+ * @param result duty points, curves and corrections
+ * @param findings takes what is found
+ */
+public record PumpFindings(
+    Design design, Materials materials, LineModel line, PumpResult result, Findings findings)
+    implements FindingWriter {
   /** The id of the finding on a duty point that is not the design flow rate. */
   public static final String DIFFERS = "station.duty-differs";
 
@@ -42,33 +52,8 @@ public final class PumpFindings extends FindingWriter {
   /** Viscosity above which a pump curve for water is no guide (common practice, no source). */
   private static final double THICK_PAS = 0.02;
 
-  private final Design design;
-  private final Materials materials;
-  private final LineModel line;
-  private final PumpResult result;
-
-  /**
-   * The pump that is judged.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   * @param line the physics of its line
-   * @param result duty points, curves and corrections
-   */
-  public PumpFindings(Design design, Materials materials, LineModel line, PumpResult result) {
-    super(design.units());
-    this.design = design;
-    this.materials = materials;
-    this.line = line;
-    this.result = result;
-  }
-
-  /**
-   * Findings on duty point, blocked line and viscosity, the duty point first.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+  /** Findings on duty point, blocked line and viscosity, the duty point first. */
+  public void all() {
     if (result.governing().isPresent()) {
       duty(result.governing().get());
     } else {
@@ -77,7 +62,6 @@ public final class PumpFindings extends FindingWriter {
     several();
     blocked();
     viscous();
-    return findings;
   }
 
   private Found found(String key, Severity severity) {

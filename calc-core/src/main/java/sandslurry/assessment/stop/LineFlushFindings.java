@@ -1,42 +1,28 @@
 package sandslurry.assessment.stop;
 
 import java.util.Comparator;
-import java.util.List;
 import sandslurry.assessment.stop.StopResult.FlushFlow;
 import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.assessment.stop.StopResult.OverBed;
 import sandslurry.assessment.stop.StopResult.Plug;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** Findings on flushing the line with water. */
-public final class LineFlushFindings extends FindingWriter {
-  private final StopResult stop;
-
-  /**
-   * The flush that is judged.
-   *
-   * @param units the units in which the sentences show numbers
-   * @param stop the stopped line with its flush
-   */
-  public LineFlushFindings(UnitSystem units, StopResult stop) {
-    super(units);
-    this.stop = stop;
-  }
-
-  /**
-   * Findings on flow rate, volume and water of the flush.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+/**
+ * Findings on flushing the line with water.
+ *
+ * @param stop the stopped line with its flush
+ * @param findings takes what is found
+ */
+public record LineFlushFindings(StopResult stop, Findings findings) implements FindingWriter {
+  /** Findings on flow rate, volume and water of the flush. */
+  public void all() {
     if (stop.flush().isEmpty()) {
       found("flush-none", Severity.CAUTION, "line").why("flush-none").cure("clean-outs").add();
-      return findings;
+      return;
     }
     FlushNeed need = stop.flush().get();
     Found found =
@@ -46,7 +32,6 @@ public final class LineFlushFindings extends FindingWriter {
     need(found, need);
     stop.supply().ifPresent(supply -> supply(found, supply));
     found.add();
-    return findings;
   }
 
   private Found flush(String key, Severity severity) {

@@ -1,46 +1,32 @@
 package sandslurry.assessment.stop;
 
-import java.util.List;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.assessment.stop.PulsationResult.Strained;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.pump.piston.ReliefWindow;
 import sandslurry.units.Kind;
 
-/** Findings on the pulsation behind a piston pump: pauses, air vessel and relief. */
-public final class PulsationFindings extends FindingWriter {
-  private final Design design;
-  private final PulsationResult pulsation;
-
-  /**
-   * The pulsation that is judged.
-   *
-   * @param design the design
-   * @param pulsation pulsation behind the piston pump
-   */
-  public PulsationFindings(Design design, PulsationResult pulsation) {
-    super(design.units());
-    this.design = design;
-    this.pulsation = pulsation;
-  }
-
-  /**
-   * Findings on pauses of the flow, the air vessel and the relief valve.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+/**
+ * Findings on the pulsation behind a piston pump: pauses, air vessel and relief.
+ *
+ * @param design the design
+ * @param pulsation pulsation behind the piston pump
+ * @param findings takes what is found
+ */
+public record PulsationFindings(Design design, PulsationResult pulsation, Findings findings)
+    implements FindingWriter {
+  /** Findings on pauses of the flow, the air vessel and the relief valve. */
+  public void all() {
     pulsation.runs().forEach(this::pulse);
     pulsation.strained().forEach(this::strained);
     pulsation.vessel().ifPresent(this::vessel);
     relief();
-    return findings;
   }
 
   private Found pulse(String key, Severity severity, String run) {

@@ -1,7 +1,6 @@
 package sandslurry.assessment.stop;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import sandslurry.assessment.line.RunPoint;
@@ -10,14 +9,21 @@ import sandslurry.assessment.stop.StopResult.Start;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
 
-/** Findings on the line stopped full of sand: its bed, plugs and restart. */
-public final class StopFindings extends FindingWriter {
+/**
+ * Findings on the line stopped full of sand: its bed, plugs and restart.
+ *
+ * @param design the design
+ * @param stop bed, plugs, restart and flush
+ * @param findings takes what is found
+ */
+public record StopFindings(Design design, StopResult stop, Findings findings)
+    implements FindingWriter {
   private static final String LINE = "line";
 
   /** A bed of stopped sand deeper than this share of the section is a caution of its own. */
@@ -46,27 +52,8 @@ public final class StopFindings extends FindingWriter {
 
   private static final double UPRIGHT_RAD = Math.PI / 2 - 1e-6;
 
-  private final Design design;
-  private final StopResult stop;
-
-  /**
-   * The stopped line that is judged.
-   *
-   * @param design the design
-   * @param stop bed, plugs, restart and flush
-   */
-  public StopFindings(Design design, StopResult stop) {
-    super(design.units());
-    this.design = design;
-    this.stop = stop;
-  }
-
-  /**
-   * Findings on the settled bed, the plugs and the restart.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+  /** Findings on the settled bed, the plugs and the restart. */
+  public void all() {
     if (stop.sandFraction() > 0) {
       bed();
     } else {
@@ -81,7 +68,6 @@ public final class StopFindings extends FindingWriter {
     stop.runs().forEach(this::sloping);
     stop.plugs().stream().filter(Plug::fills).forEach(this::plug);
     restart();
-    return findings;
   }
 
   private void bed() {

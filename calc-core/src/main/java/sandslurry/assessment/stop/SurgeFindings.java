@@ -2,41 +2,27 @@ package sandslurry.assessment.stop;
 
 import java.util.List;
 import sandslurry.assessment.stop.SurgeResult.LowWave;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** Findings on water hammer when the flow stops. */
-public final class SurgeFindings extends FindingWriter {
-  private final List<SurgeResult> surges;
-
-  /**
-   * The surges that are judged.
-   *
-   * @param units the units in which the sentences show numbers
-   * @param surges the surge in each run
-   */
-  public SurgeFindings(UnitSystem units, List<SurgeResult> surges) {
-    super(units);
-    this.surges = surges;
-  }
-
-  /**
-   * Findings on the rise of pressure and on column separation.
-   *
-   * @return the findings
-   */
-  public List<Finding> all() {
+/**
+ * Findings on water hammer when the flow stops.
+ *
+ * @param surges the surge in each run
+ * @param findings takes what is found
+ */
+public record SurgeFindings(List<SurgeResult> surges, Findings findings) implements FindingWriter {
+  /** Findings on the rise of pressure and on column separation. */
+  public void all() {
     for (SurgeResult surge : surges) {
       rise(surge);
       if (surge.lowest().parts()) {
         lowWave(surge);
       }
     }
-    return findings;
   }
 
   private Found found(String key, Severity severity, SurgeResult surge) {

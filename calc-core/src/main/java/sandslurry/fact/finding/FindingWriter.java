@@ -1,27 +1,16 @@
 package sandslurry.fact.finding;
 
-import java.util.ArrayList;
-import java.util.List;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** What everything that judges a part of a design needs: its findings, and numbers in its units. */
-public abstract class FindingWriter {
-  /** The units in which findings are written. */
-  protected final UnitSystem units;
-
-  /** What was found so far. */
-  protected final List<Finding> findings = new ArrayList<>();
-
+/** What judges a part of a design, in the sentences of the message file beside its class. */
+public interface FindingWriter {
   /**
-   * Begins with no findings.
+   * What takes the findings.
    *
-   * @param units the units in which findings are read
+   * @return the findings so far, with the units in which they are read
    */
-  protected FindingWriter(UnitSystem units) {
-    this.units = units;
-  }
+  Findings findings();
 
   /**
    * Begins a finding; it counts when it is added.
@@ -31,9 +20,8 @@ public abstract class FindingWriter {
    * @param element the part concerned
    * @return the finding, to be given its values and clauses
    */
-  public final Found found(String key, Severity severity, String element) {
-    Messages messages = Messages.of(getClass());
-    return found(key, severity, messages.topic(key), element);
+  default Found found(String key, Severity severity, String element) {
+    return Messages.of(getClass()).found(findings(), key, severity, element);
   }
 
   /**
@@ -46,7 +34,7 @@ public abstract class FindingWriter {
    * @param element the part concerned
    * @return the finding, to be given its values and clauses
    */
-  public final Found found(
+  default Found found(
       String pass, String other, boolean passes, Severity severity, String element) {
     return found(passes ? pass : other, passes ? Severity.PASS : severity, element);
   }
@@ -60,8 +48,8 @@ public abstract class FindingWriter {
    * @param element the part concerned
    * @return the finding, to be given its values and clauses
    */
-  public final Found found(String key, Severity severity, Topic topic, String element) {
-    return new Found(Messages.of(getClass()), units, key, severity, topic, element, findings::add);
+  default Found found(String key, Severity severity, Topic topic, String element) {
+    return new Found(Messages.of(getClass()), findings(), key, severity, topic, element);
   }
 
   /**
@@ -71,7 +59,7 @@ public abstract class FindingWriter {
    * @param si its value in SI
    * @return the text
    */
-  protected final String show(Kind<?> kind, double si) {
-    return units.show(kind, si);
+  default String show(Kind<?> kind, double si) {
+    return findings().units().show(kind, si);
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.units.Kind;
@@ -13,7 +12,7 @@ import sandslurry.units.UnitSystem;
 /** A finding while it is written: its values and clauses are added one after another. */
 public final class Found {
   private final Messages messages;
-  private final UnitSystem units;
+  private final Findings findings;
   private final String id;
   private final Severity severity;
   private final Topic topic;
@@ -21,23 +20,20 @@ public final class Found {
   private final Map<String, Value> values = new LinkedHashMap<>();
   private final List<String> why = new ArrayList<>();
   private final List<String> todo = new ArrayList<>();
-  private final Consumer<Finding> kept;
 
   Found(
       Messages messages,
-      UnitSystem units,
+      Findings findings,
       String key,
       Severity severity,
       Topic topic,
-      String element,
-      Consumer<Finding> kept) {
+      String element) {
     this.messages = messages;
-    this.units = units;
+    this.findings = findings;
     this.id = messages.id(key);
     this.severity = severity;
     this.topic = topic;
     this.element = element;
-    this.kept = kept;
   }
 
   /**
@@ -66,6 +62,17 @@ public final class Found {
   public Found with(String name, Kind<?> kind, double si, double lowSi, double highSi) {
     values.put(name, new Value.Ranged(kind, si, lowSi, highSi));
     return this;
+  }
+
+  /**
+   * Gives a whole number to the sentences.
+   *
+   * @param name its name in the message file
+   * @param number the number
+   * @return this
+   */
+  public Found count(String name, double number) {
+    return with(name, String.valueOf(Math.round(number)));
   }
 
   /**
@@ -116,7 +123,7 @@ public final class Found {
 
   /** Adds the finding, as it now is, to those of its writer. */
   public void add() {
-    kept.accept(finding());
+    findings.all().add(finding());
   }
 
   /**
@@ -125,6 +132,6 @@ public final class Found {
    * @return the finding
    */
   public Finding finding() {
-    return new Finding(id, severity, topic, element, values, why, todo, messages, units);
+    return new Finding(id, severity, topic, element, values, why, todo, messages, findings.units());
   }
 }

@@ -66,14 +66,14 @@ public final class Messages {
   /**
    * Begins a finding.
    *
-   * @param units the units that the design is read in
+   * @param to takes it when it is added
    * @param key its key in this file
    * @param severity how grave it is
    * @param element the part concerned
    * @return the finding, to be given its values and clauses
    */
-  public Found found(UnitSystem units, String key, Severity severity, String element) {
-    return new Found(this, units, key, severity, topic(key), element, finding -> {});
+  public Found found(Findings to, String key, Severity severity, String element) {
+    return new Found(this, to, key, severity, topic(key), element);
   }
 
   /** What a finding is about: its own topic, or that of the file. */

@@ -42,7 +42,6 @@ public record LaneUnitResult(
     double porosity,
     LaneFilling filling)
     implements UnitResult {
-
   /**
    * Water that runs out of medium sand over its bulk volume (specific yield, Johnson 1967, US
    * Geological Survey Water-Supply Paper 1662-D, read as a later page copies it: 0.26, of 0.15 to
@@ -276,8 +275,8 @@ public record LaneUnitResult(
         .ifPresent(share -> found.with("filled", Kind.PERCENT, share).why("judged-filled"));
     if (!enough) {
       found
-          .with("needed", PlantTopicWriter.count(Math.ceil(turn.lanesNeeded() - 1e-9)))
-          .with("lanes", PlantTopicWriter.count(unit.lanes()))
+          .count("needed", Math.ceil(turn.lanesNeeded() - 1e-9))
+          .count("lanes", unit.lanes())
           .cure("more-lanes");
     }
     found.add();
@@ -299,9 +298,9 @@ public record LaneUnitResult(
                 reynolds < LaminarChannel.LAMINAR_BELOW ? "lane-laminar" : "lane-transitional",
                 Severity.CAUTION,
                 unit.name())
-            .with("reynolds", PlantTopicWriter.count(reynolds))
-            .with("laminar", PlantTopicWriter.count(LaminarChannel.LAMINAR_BELOW))
-            .with("turbulent", PlantTopicWriter.count(ChannelFlow.TURBULENT.low()))
+            .count("reynolds", reynolds)
+            .count("laminar", LaminarChannel.LAMINAR_BELOW)
+            .count("turbulent", ChannelFlow.TURBULENT.low())
             .why("reynolds");
     if (laminar.overManning(flow) > 1) {
       found.with("drag", Kind.NUMBER, laminar.overManning(flow)).why("laminar-drag");

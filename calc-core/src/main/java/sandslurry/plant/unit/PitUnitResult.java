@@ -30,7 +30,6 @@ record PitUnitResult(
     Optional<UnitFeed> stirred,
     Optional<PitMixing> mixing)
     implements UnitResult {
-
   /**
    * Mixers commonly run a little above the just-suspended speed; twice that is far above (common
    * practice, no source).
@@ -157,7 +156,7 @@ record PitUnitResult(
       return;
     }
     boolean mixed = unit.mixer().isPresent();
-    Optional<Figure> fills = findings.fills(unit.name());
+    Optional<Figure> fills = findings.fillsIn(unit.name());
     if (fills.isEmpty() || settledShare() < LITTLE) {
       findings
           .found("none-settles", Severity.NOTE, unit.name())
@@ -174,7 +173,8 @@ record PitUnitResult(
             .with("settles", Kind.MASS_PER_DAY, settledKgps())
             .with("rate", Kind.FALL, overflowRateMps())
             .why("stays");
-    PlantTopicWriter.with(found, "fills", fills.get())
+    findings
+        .with(found, "fills", fills.get())
         .why("quarter")
         .why(mixed ? "mixer-misses" : "no-mixer");
     if (soon) {

@@ -5,19 +5,9 @@ import sandslurry.fact.finding.Found;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What everything that judges a part of a plant needs. */
-public abstract class PlantTopicWriter extends FindingWriter {
-  /**
-   * Begins with no findings.
-   *
-   * @param units the units in which findings are read
-   */
-  protected PlantTopicWriter(UnitSystem units) {
-    super(units);
-  }
-
+public interface PlantTopicWriter extends FindingWriter {
   /**
    * Gives a number with its range to a finding.
    *
@@ -27,7 +17,7 @@ public abstract class PlantTopicWriter extends FindingWriter {
    * @param range its least, expected and greatest value in SI
    * @return the finding
    */
-  protected static Found with(Found found, String name, Kind<?> kind, Range range) {
+  default Found with(Found found, String name, Kind<?> kind, Range range) {
     return found.with(name, kind, range.base(), range.low(), range.high());
   }
 
@@ -39,17 +29,7 @@ public abstract class PlantTopicWriter extends FindingWriter {
    * @param figure the figure
    * @return the finding
    */
-  protected static Found with(Found found, String name, Figure figure) {
+  default Found with(Found found, String name, Figure figure) {
     return with(found, name, figure.kind(), figure.range());
-  }
-
-  /**
-   * A whole number.
-   *
-   * @param number the number
-   * @return its digits
-   */
-  protected static String count(double number) {
-    return String.valueOf(Math.round(number));
   }
 }

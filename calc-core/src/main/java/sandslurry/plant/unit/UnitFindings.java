@@ -5,30 +5,22 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import sandslurry.correlation.Bound;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Figure;
 import sandslurry.separation.UnitFeed;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** What is found of the units of a plant. */
-public final class UnitFindings extends PlantTopicWriter {
-  private final Function<String, Optional<Figure>> fills;
-
-  /**
-   * Begins with no findings.
-   *
-   * @param units the units in which findings are read
-   * @param fills time in which settled sand takes a quarter of a pit, by its name
-   */
-  public UnitFindings(UnitSystem units, Function<String, Optional<Figure>> fills) {
-    super(units);
-    this.fills = fills;
-  }
-
+/**
+ * What is found of the units of a plant.
+ *
+ * @param fills time in which settled sand takes a quarter of a pit, by its name
+ * @param findings takes what is found
+ */
+public record UnitFindings(Function<String, Optional<Figure>> fills, Findings findings)
+    implements PlantTopicWriter {
   /** Time in which settled sand takes a quarter of a pit; empty when none settles. */
-  Optional<Figure> fills(String pit) {
+  Optional<Figure> fillsIn(String pit) {
     return fills.apply(pit);
   }
 
@@ -45,14 +37,12 @@ public final class UnitFindings extends PlantTopicWriter {
   }
 
   /**
-   * Judges a unit.
+   * Judges a unit: what was found, and what of its kernel lay outside published ranges.
    *
    * @param unit its name
    * @param result what it does
-   * @return what was found, and what of its kernel lay outside published ranges
    */
-  public List<Finding> of(String unit, UnitResult result) {
-    findings.clear();
+  public void of(String unit, UnitResult result) {
     result.judge(this);
     List<Bound.Excess> excesses = result.excesses();
     if (!excesses.isEmpty()) {
@@ -67,6 +57,5 @@ public final class UnitFindings extends PlantTopicWriter {
           .why("outside")
           .add();
     }
-    return List.copyOf(findings);
   }
 }

@@ -1,64 +1,49 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.List;
 import sandslurry.assessment.plant.AlleyFlush;
-import sandslurry.design.plant.PlantSpec.FlushSpec;
-import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Flush;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** Whether a flush cleans its alley, carries its sand and is refilled in time. */
-final class AlleyFlushFindings extends PlantFindingWriter {
+record AlleyFlushFindings(AlleyFlush alley, SteadyBalance balance, Findings findings)
+    implements FindingWriter {
   /** A hundredth under what practice asks is what it asks. */
   private static final double NEARLY = 0.99;
 
-  private final PenSpec pen;
-  private final SteadyBalance balance;
-  private final AlleyFlush alley;
-  private final FlushSpec given;
-  private final Flush flush;
-
-  AlleyFlushFindings(
-      PlantFindingWriter plant, UnitSystem units, PenSpec pen, SteadyBalance balance) {
-    super(plant.model, plant.result, units);
-    this.pen = pen;
-    this.balance = balance;
-    this.alley = new AlleyFlush(plant.model, pen);
-    this.given = alley.given();
-    this.flush = given.flush();
-  }
-
-  @Override
-  List<Finding> all() {
+  void all() {
     cleans();
     carries();
     refills();
-    return findings;
   }
 
   private void cleans() {
-    boolean slow = flush.velocityMps() < Flush.PRACTICE_VELOCITY_MPS * NEARLY;
-    boolean shallow = flush.depthM() < Flush.PRACTICE_DEPTH_M * NEARLY;
-    boolean brief = flush.durationS() < Flush.PRACTICE_TIME_S * NEARLY;
+    boolean slow = alley.given().flush().velocityMps() < Flush.PRACTICE_VELOCITY_MPS * NEARLY;
+    boolean shallow = alley.given().flush().depthM() < Flush.PRACTICE_DEPTH_M * NEARLY;
+    boolean brief = alley.given().flush().durationS() < Flush.PRACTICE_TIME_S * NEARLY;
     Found found =
-        found("flush", "flush-less", !slow && !shallow && !brief, Severity.CAUTION, given.unit())
-            .with("velocity", Kind.VELOCITY, flush.velocityMps())
-            .with("depth", Kind.DEPTH, flush.depthM())
-            .with("time", Kind.TIME, flush.durationS())
-            .with("wave", Kind.LENGTH, flush.waveM())
-            .with("alley", Kind.LENGTH, given.lengthM())
+        found(
+                "flush",
+                "flush-less",
+                !slow && !shallow && !brief,
+                Severity.CAUTION,
+                alley.given().unit())
+            .with("velocity", Kind.VELOCITY, alley.given().flush().velocityMps())
+            .with("depth", Kind.DEPTH, alley.given().flush().depthM())
+            .with("time", Kind.TIME, alley.given().flush().durationS())
+            .with("wave", Kind.LENGTH, alley.given().flush().waveM())
+            .with("alley", Kind.LENGTH, alley.given().lengthM())
             .with("wantedVelocity", Kind.VELOCITY, Flush.PRACTICE_VELOCITY_MPS)
             .with("wantedDepth", Kind.DEPTH, Flush.PRACTICE_DEPTH_M)
             .with("wantedTime", Kind.TIME, Flush.PRACTICE_TIME_S)
             .why("flush");
     if (slow) {
       found
-          .with("slope", Kind.PERCENT, flush.slopeFor(Flush.PRACTICE_VELOCITY_MPS))
+          .with("slope", Kind.PERCENT, alley.given().flush().slopeFor(Flush.PRACTICE_VELOCITY_MPS))
           .cure("steeper");
     }
     if (shallow) {
@@ -66,18 +51,18 @@ final class AlleyFlushFindings extends PlantFindingWriter {
     }
     if (brief) {
       found
-          .with("volume", Kind.VOLUME, given.rateM3ps() * Flush.PRACTICE_TIME_S)
+          .with("volume", Kind.VOLUME, alley.given().rateM3ps() * Flush.PRACTICE_TIME_S)
           .cure("longer-flush");
     }
     found.add();
   }
 
   private void carries() {
-    double stress = flush.stressPa(alley.water().densityKgM3());
+    double stress = alley.given().flush().stressPa(alley.water().densityKgM3());
     double needed = Flush.movingStressPa(alley.coarsest(), alley.water());
     boolean moved = stress >= needed;
     Found found =
-        found("flush-moves", "flush-leaves", moved, Severity.CAUTION, given.unit())
+        found("flush-moves", "flush-leaves", moved, Severity.CAUTION, alley.given().unit())
             .with("stress", Kind.STRESS, stress)
             .with("grain", Kind.GRAIN, alley.coarsest().diameterM())
             .with("needed", Kind.STRESS, needed)
@@ -90,17 +75,21 @@ final class AlleyFlushFindings extends PlantFindingWriter {
 
   private void refills() {
     double brought = alley.waterM3(balance);
-    boolean refilled = brought >= given.volumeM3() * NEARLY;
-    boolean more = brought > given.volumeM3() / NEARLY;
+    boolean refilled = brought >= alley.given().volumeM3() * NEARLY;
+    boolean more = brought > alley.given().volumeM3() / NEARLY;
     Found found =
         (refilled && !more
-                ? found("flush-refills", Severity.PASS, given.unit())
-                : found(more ? "flush-runs-over" : "flush-short", Severity.CAUTION, given.unit()))
-            .with("takes", Kind.VOLUME, given.volumeM3())
-            .with("stream", given.water())
+                ? found("flush-refills", Severity.PASS, alley.given().unit())
+                : found(
+                    more ? "flush-runs-over" : "flush-short",
+                    Severity.CAUTION,
+                    alley.given().unit()))
+            .with("takes", Kind.VOLUME, alley.given().volumeM3())
+            .with("stream", alley.given().water())
             .with("brings", Kind.VOLUME, brought)
-            .with("interval", Kind.HOURS, pen.pen().scrapingIntervalS())
-            .with("flow", Kind.FLOW, given.volumeM3() / pen.pen().scrapingIntervalS())
+            .with("interval", Kind.HOURS, alley.pen().pen().scrapingIntervalS())
+            .with(
+                "flow", Kind.FLOW, alley.given().volumeM3() / alley.pen().pen().scrapingIntervalS())
             .why("flush-refills");
     if (!refilled || more) {
       found.cure(more ? "flush-more-often" : "flush-less-often");
@@ -110,6 +99,7 @@ final class AlleyFlushFindings extends PlantFindingWriter {
 
   /** The rate at which the alley runs as deep as practice asks [m3/s]. */
   private double rateForDepth() {
-    return new Flush(given.alley(), Flush.PRACTICE_DEPTH_M, Flush.PRACTICE_TIME_S).flowM3ps();
+    return new Flush(alley.given().alley(), Flush.PRACTICE_DEPTH_M, Flush.PRACTICE_TIME_S)
+        .flowM3ps();
   }
 }

@@ -10,7 +10,7 @@ import sandslurry.assessment.plant.PlantResult.Bed;
 import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
@@ -19,7 +19,8 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** The accounts of a plant: its sand, its bedding and what they rest on. */
-final class PlantAccountFindings extends PlantFindingWriter {
+record PlantAccountFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   /** Balance and schedule agree when they differ by less (own choice, no source). */
   private static final double APART_SHARE = 0.005;
 
@@ -39,20 +40,15 @@ final class PlantAccountFindings extends PlantFindingWriter {
 
   private static final double LANE_HIGH = 0.65;
 
-  PlantAccountFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
   @Override
-  List<Finding> all() {
+  public void all() {
     result.accounts().ifPresent(this::accounts);
-    return findings;
   }
 
   private void accounts(Accounts accounts) {
     capture(accounts);
     accounts.bed().ifPresent(this::bed);
-    findings.addAll(new PlantStorageFindings(model, result, units).all());
+    new PlantStorageFindings(model, result, findings).all();
     sieves(accounts);
     recoveries(accounts);
     basis(accounts.basis());
@@ -67,7 +63,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
   }
 
   private void capture(Accounts accounts) {
-    double target = spec.targets().sandCapture();
+    double target = model.spec().targets().sandCapture();
     if (!(accounts.sand().flushed().sandKgps() > 0)) {
       return;
     }
@@ -127,7 +123,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
   }
 
   private void bed(Bed bed) {
-    double organic = spec.targets().bedOrganicMatter();
+    double organic = model.spec().targets().bedOrganicMatter();
     Found found =
         bed.organicMatter().high() <= organic
             ? found("organic", Severity.PASS, "organic matter of recovered sand")
@@ -141,12 +137,12 @@ final class PlantAccountFindings extends PlantFindingWriter {
         .why("fibre-unknown");
     if (bed.organicMatter().high() > organic) {
       found.cure("cleaner-sand");
-      if (spec.units().stream().anyMatch(unit -> unit.lanes() > 0)) {
+      if (model.spec().units().stream().anyMatch(unit -> unit.lanes() > 0)) {
         found.cure("faster-lane");
       }
     }
     found.add();
-    double moisture = spec.targets().bedMoisture();
+    double moisture = model.spec().targets().bedMoisture();
     Found wet =
         bed.moisture().high() <= moisture
             ? found("moisture", Severity.PASS, "moisture of recovered sand")
@@ -168,7 +164,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
     if (accounts.sieves().isEmpty()) {
       return;
     }
-    String wanted = spec.targets().gradation().orElseThrow().name();
+    String wanted = model.spec().targets().gradation().orElseThrow().name();
     boolean inside = true;
     for (SieveCheck sieve : accounts.sieves()) {
       int recovered = sieve.outside(sieve.recovered());
@@ -231,7 +227,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
           .circulation()
           .ifPresentOrElse(
               rest ->
-                  none.with("passes", count(rest.passes()))
+                  none.count("passes", rest.passes())
                       .with("change", Kind.PERCENT, rest.change())
                       .why("still-moves"),
               () -> none.why("coarser-no-rest"));
@@ -248,8 +244,8 @@ final class PlantAccountFindings extends PlantFindingWriter {
     if (basis.byDay() && apart.isEmpty()) {
       return;
     }
-    boolean turns = spec.modes().size() > 1;
-    boolean batches = spec.pens().stream().anyMatch(pen -> pen.batches().isPresent());
+    boolean turns = model.spec().modes().size() > 1;
+    boolean batches = model.spec().pens().stream().anyMatch(pen -> pen.batches().isPresent());
     boolean explained = basis.byDay() && (turns || batches);
     Found found =
         found(
@@ -258,7 +254,7 @@ final class PlantAccountFindings extends PlantFindingWriter {
             "accounts");
     if (!basis.byDay()) {
       found
-          .with("day", count(basis.day()))
+          .count("day", basis.day())
           .with("change", Kind.PERCENT, basis.change())
           .with("kept", Kind.PERCENT, Math.abs(basis.kept()))
           .why(basis.change() > 0 ? "no-repeat" : "not-run");

@@ -9,7 +9,7 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.network.Pit;
@@ -27,7 +27,8 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** The day by schedule: pits that run over or empty, their pumps, batches and their peaks. */
-final class PlantDayFindings extends PlantFindingWriter {
+record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   /** A flow that is this near its mean is no peak. */
   private static final double NO_PEAK = 1.05;
 
@@ -43,12 +44,8 @@ final class PlantDayFindings extends PlantFindingWriter {
   /** A pit that fills sooner than this at a power cut gives nobody time to come (own choice). */
   private static final double SHORT_RESERVE_S = InUnit.ofHours(1);
 
-  PlantDayFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
   @Override
-  List<Finding> all() {
+  public void all() {
     result
         .days()
         .stopped()
@@ -63,9 +60,8 @@ final class PlantDayFindings extends PlantFindingWriter {
     result
         .days()
         .last()
-        .filter(day -> spec.pens().stream().anyMatch(pen -> pen.batches().isPresent()))
+        .filter(day -> model.spec().pens().stream().anyMatch(pen -> pen.batches().isPresent()))
         .ifPresent(this::peaks);
-    return findings;
   }
 
   private void pit(PitDay day) {
@@ -160,8 +156,8 @@ final class PlantDayFindings extends PlantFindingWriter {
             starts ->
                 found("starts-often", Severity.CAUTION, day.name())
                     .with("pump", pump)
-                    .with("starts", count(starts))
-                    .with("most", count(MOST_STARTS_PER_HOUR))
+                    .count("starts", starts)
+                    .count("most", MOST_STARTS_PER_HOUR)
                     .why("starts")
                     .cure("levels-apart")
                     .add());
@@ -181,15 +177,18 @@ final class PlantDayFindings extends PlantFindingWriter {
   }
 
   private PitUnit pit(String name) {
-    return spec.pits().stream().filter(pit -> pit.name().equals(name)).findFirst().orElseThrow();
+    return model.spec().pits().stream()
+        .filter(pit -> pit.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Manure comes in batches; without times the balance spreads them over the day. */
   private void batches() {
-    for (int i = 0; i < spec.pens().size(); i++) {
-      for (PitUnit pit : spec.pits()) {
-        if (pit.inlets().contains(spec.pens().get(i).stream())) {
-          batch(pit, spec.pens().get(i), result.loads().get(i));
+    for (int i = 0; i < model.spec().pens().size(); i++) {
+      for (PitUnit pit : model.spec().pits()) {
+        if (pit.inlets().contains(model.spec().pens().get(i).stream())) {
+          batch(pit, model.spec().pens().get(i), result.loads().get(i));
         }
       }
     }
@@ -206,7 +205,7 @@ final class PlantDayFindings extends PlantFindingWriter {
         .why("batch");
     if (pen.batches().isPresent()) {
       found
-          .with("perDay", count(pen.batches().get().perDay()))
+          .count("perDay", pen.batches().get().perDay())
           .with("lasts", Kind.MINUTES, pen.batches().get().durationS())
           .why("fed-in-batches");
     } else {
@@ -221,7 +220,7 @@ final class PlantDayFindings extends PlantFindingWriter {
   /** What the peak of the batches does to the units that see it. */
   private void peaks(Day day) {
     Optional<SteadyBalance> balance = result.main().balance();
-    for (PlantUnit unit : spec.units()) {
+    for (PlantUnit unit : model.spec().units()) {
       UnitDay seen = day.units().get(unit.name());
       boolean separates = unit.role() == Role.SETTLES || unit.role() == Role.SPINS;
       if (separates
@@ -233,13 +232,13 @@ final class PlantDayFindings extends PlantFindingWriter {
       }
     }
     notes(day);
-    double target = spec.targets().sandCapture();
+    double target = model.spec().targets().sandCapture();
     double recovered = new PlantTotals(model).capture(day.meanFlows());
     boolean hoped =
         result.accounts().map(accounts -> accounts.capture().base() >= target).orElse(false);
     if (hoped && recovered < target) {
       found("batches-cost", Severity.CAUTION, "sand recovery")
-          .with("day", count(day.number()))
+          .count("day", day.number())
           .with("recovered", Kind.PERCENT, recovered)
           .with("wanted", Kind.PERCENT, target)
           .why("batches-cost")

@@ -1,34 +1,17 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.List;
-import sandslurry.assessment.plant.PlantModel;
-import sandslurry.assessment.plant.PlantResult;
-import sandslurry.design.plant.PlantSpec;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.plant.unit.PlantTopicWriter;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What everything that judges a part of a plant needs. */
-abstract class PlantFindingWriter extends PlantTopicWriter {
-  final PlantModel model;
-  final PlantSpec spec;
-  final PlantResult result;
-
-  PlantFindingWriter(PlantModel model, PlantResult result, UnitSystem units) {
-    super(units);
-    this.model = model;
-    this.spec = model.spec();
-    this.result = result;
-  }
-
-  abstract List<Finding> all();
+interface PlantFindingWriter extends PlantTopicWriter {
+  void all();
 
   /** What a unit says of its feed; its clause says when. */
-  final Found noted(UnitNote note) {
+  default Found noted(UnitNote note) {
     return switch (note.reason()) {
       case SCREW_OVERLOADED ->
           found("screw-overloaded", Severity.CAUTION, note.unit())

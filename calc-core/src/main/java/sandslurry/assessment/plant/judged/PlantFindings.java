@@ -2,12 +2,13 @@ package sandslurry.assessment.plant.judged;
 
 import java.util.ArrayList;
 import java.util.List;
+import sandslurry.assessment.plant.AlleyFlush;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.network.NoSteadyState;
@@ -16,47 +17,39 @@ import sandslurry.plant.network.UnitNote;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.plant.unit.UnitFindings;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** The findings of a plant: of its modes here, of its parts by their own writers. */
-public final class PlantFindings extends PlantFindingWriter {
-  /**
-   * The plant that is judged.
-   *
-   * @param model the plant
-   * @param result what came of it
-   * @param units the units in which the sentences show numbers
-   */
-  public PlantFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
+/**
+ * The findings of a plant: of its modes here, of its parts by their own writers.
+ *
+ * @param model the plant
+ * @param result what came of it
+ * @param findings takes what is found
+ */
+public record PlantFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   @Override
-  public List<Finding> all() {
+  public void all() {
     result.modes().forEach(mode -> mode.failure().ifPresent(none -> noSteadyState(mode, none)));
     notes();
-    List.of(
-            new PlantAccountFindings(model, result, units),
-            new PlantYearFindings(model, result, units),
-            new PlantLiquorFindings(model, result, units),
-            new PlantDayFindings(model, result, units))
-        .forEach(writer -> findings.addAll(writer.all()));
+    new PlantAccountFindings(model, result, findings).all();
+    new PlantYearFindings(model, result, findings).all();
+    new PlantLiquorFindings(model, result, findings).all();
+    new PlantDayFindings(model, result, findings).all();
     result.main().balance().ifPresent(this::units);
-    findings.addAll(new PlantLoadFindings(model, result, units).all());
-    return findings;
+    new PlantLoadFindings(model, result, findings).all();
   }
 
   private void units(SteadyBalance balance) {
-    for (PenSpec pen : spec.pens()) {
+    for (PenSpec pen : model.spec().pens()) {
       if (pen.flush().isPresent()) {
-        findings.addAll(new AlleyFlushFindings(this, units, pen, balance).all());
+        new AlleyFlushFindings(new AlleyFlush(model, pen), balance, findings).all();
       }
     }
     UnitFindings writer =
         new UnitFindings(
-            units, pit -> result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit)));
-    for (PlantUnit unit : spec.units()) {
-      findings.addAll(writer.of(unit.name(), model.at(unit, balance)));
+            pit -> result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit)), findings);
+    for (PlantUnit unit : model.spec().units()) {
+      writer.of(unit.name(), model.at(unit, balance));
     }
   }
 
@@ -71,7 +64,7 @@ public final class PlantFindings extends PlantFindingWriter {
             day ->
                 found
                     .with("recovered", Kind.PERCENT, recovered(day.meanFlows()))
-                    .with("day", String.valueOf(day.number()))
+                    .count("day", day.number())
                     .why("by-schedule"));
     found.add();
   }

@@ -1,6 +1,5 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
@@ -11,7 +10,7 @@ import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
@@ -19,10 +18,10 @@ import sandslurry.plant.Stream;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** The liquor of a loop: what it thickens to, its salts, purge and fresh water. */
-final class PlantLiquorFindings extends PlantFindingWriter {
+record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   private static final String LIQUOR = "liquor of the loop";
 
   /** Dissolved solids from which salts and scale are worth a word (common practice, no source). */
@@ -31,22 +30,17 @@ final class PlantLiquorFindings extends PlantFindingWriter {
   /** A change of the liquor that does not count. */
   private static final double NO_CHANGE = 0.02;
 
-  PlantLiquorFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
   @Override
-  List<Finding> all() {
+  public void all() {
     result.main().liquor().ifPresent(this::liquor);
     result.modes().forEach(mode -> mode.clogged().ifPresent(two -> twoStates(mode, two)));
     water();
-    return findings;
   }
 
   private void liquor(LiquorLimit main) {
     recycling(main);
-    if (spec.targets().liquorSolids().isPresent()) {
-      thin(main, spec.targets().liquorSolids().getAsDouble());
+    if (model.spec().targets().liquorSolids().isPresent()) {
+      thin(main, model.spec().targets().liquorSolids().getAsDouble());
     }
     boolean salty = main.dissolved() >= SALTY;
     Found salts =
@@ -92,7 +86,7 @@ final class PlantLiquorFindings extends PlantFindingWriter {
 
   private void settles(Found found) {
     if (result.settledDay().isPresent()) {
-      found.with("day", count(result.settledDay().getAsInt())).why("there-by-day");
+      found.count("day", result.settledDay().getAsInt()).why("there-by-day");
       return;
     }
     result
@@ -173,7 +167,7 @@ final class PlantLiquorFindings extends PlantFindingWriter {
                 none ? "water-none" : "water-sized",
                 none ? Severity.CAUTION : Severity.NOTE,
                 "purge and fresh water")
-            .with("wanted", Kind.PERCENT, spec.targets().sandCapture());
+            .with("wanted", Kind.PERCENT, model.spec().targets().sandCapture());
     if (sizing.added().isPresent()) {
       Sized added = sizing.added().get();
       found

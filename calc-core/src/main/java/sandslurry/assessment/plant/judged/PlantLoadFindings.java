@@ -1,20 +1,19 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.List;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.design.plant.PlantSpec.PenSpec;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.pen.ManureProduction;
 import sandslurry.plant.pen.ManureProductions;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
 /** The manure and water that pens make. */
-final class PlantLoadFindings extends PlantFindingWriter {
+record PlantLoadFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   private static final String ELEMENT = "manure production";
 
   /**
@@ -23,12 +22,8 @@ final class PlantLoadFindings extends PlantFindingWriter {
    */
   private static final double HANDBOOK_KGM3 = Measure.DENSITY.si(Measure.DENSITY.of(62, "lb/ft3"));
 
-  PlantLoadFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
   @Override
-  List<Finding> all() {
+  public void all() {
     if (!result.total().excesses().isEmpty()) {
       found("milk-outside", Severity.CAUTION, ELEMENT)
           .with(
@@ -41,11 +36,11 @@ final class PlantLoadFindings extends PlantFindingWriter {
           .cure("weigh")
           .add();
     }
-    double own = manureOf(spec.production());
+    double own = manureOf(model.spec().production());
     for (ManureProduction other : ManureProductions.FAMILY.all()) {
-      if (other != spec.production() && own > 0) {
+      if (other != model.spec().production() && own > 0) {
         found("equations-differ", Severity.NOTE, ELEMENT)
-            .with("own", spec.production().name())
+            .with("own", model.spec().production().name())
             .with("manure", Kind.MASS_PER_DAY, own)
             .with("other", other.name())
             .with("ratio", Kind.PERCENT, manureOf(other) / own)
@@ -59,16 +54,15 @@ final class PlantLoadFindings extends PlantFindingWriter {
         .with("ratio", Kind.PERCENT, model.manureDensityKgM3() / HANDBOOK_KGM3 - 1)
         .why("manure-volume")
         .add();
-    for (PenSpec pen : spec.pens()) {
+    for (PenSpec pen : model.spec().pens()) {
       if (!(pen.pen().waterM3ps().base() > 0)) {
         found("no-water", Severity.NOTE, pen.pen().name()).why("no-water").cure("meter").add();
       }
     }
-    return findings;
   }
 
   private double manureOf(ManureProduction production) {
-    return spec.pens().stream()
+    return model.spec().pens().stream()
         .mapToDouble(pen -> pen.pen().cows() * production.manureKgps(pen.pen().milkKgps()).value())
         .sum();
   }

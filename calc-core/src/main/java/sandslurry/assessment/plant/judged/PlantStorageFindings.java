@@ -1,12 +1,11 @@
 package sandslurry.assessment.plant.judged;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Figure;
@@ -14,24 +13,19 @@ import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.account.StorageAccount.Filling;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** The storages of a plant: how long they last and when sand fills them. */
-final class PlantStorageFindings extends PlantFindingWriter {
+record PlantStorageFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   /**
    * Sand that fills a tenth of a storage, or cuts into its reserves, sooner than this is worth a
    * caution (common practice, no source).
    */
   private static final double FEW_YEARS = 10;
 
-  PlantStorageFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
   @Override
-  List<Finding> all() {
+  public void all() {
     result.accounts().ifPresent(accounts -> accounts.storages().forEach(this::storage));
-    return findings;
   }
 
   private Optional<Figure> figure(String storage, String what) {
@@ -39,13 +33,13 @@ final class PlantStorageFindings extends PlantFindingWriter {
   }
 
   private void storage(String name, StorageAccount account) {
-    spec.targets().storageDays().ifPresent(wanted -> wanted(name, account, wanted));
+    model.spec().targets().storageDays().ifPresent(wanted -> wanted(name, account, wanted));
     account
         .worstToTheBrim()
         .filter(brim -> brim.days() < PlantTotals.YEAR_D)
-        .filter(brim -> spec.year().emptyings(name).isEmpty())
+        .filter(brim -> model.spec().year().emptyings(name).isEmpty())
         // Where days are wanted, that they fit or do not says all of it.
-        .filter(brim -> spec.targets().storageDays().isEmpty())
+        .filter(brim -> model.spec().targets().storageDays().isEmpty())
         .ifPresent(
             brim ->
                 found("runs-over", Severity.NOTE, name)
@@ -67,8 +61,8 @@ final class PlantStorageFindings extends PlantFindingWriter {
     with(found, "rise", figure(name, "rise of the sand in a year").orElseThrow());
     with(found, "volume", figure(name, "sand that settles in a year, in bulk").orElseThrow());
     with(found, "years", years)
-        .with("few", count(FEW_YEARS))
-        .with("many", count(PlantTotals.MANY_YEARS))
+        .count("few", FEW_YEARS)
+        .count("many", PlantTotals.MANY_YEARS)
         .why("sand-rises")
         .why(years.range().base() >= PlantTotals.MANY_YEARS ? "tenth-late" : "tenth");
     if (soon) {
@@ -119,7 +113,7 @@ final class PlantStorageFindings extends PlantFindingWriter {
     boolean soon = years.getAsDouble() < FEW_YEARS;
     Found found = found("sand-cuts-in", soon ? Severity.CAUTION : Severity.NOTE, name);
     with(found, "volume", figure(name, "sand that settles in a year, in bulk").orElseThrow())
-        .with("year", count(Math.floor(years.getAsDouble()) + 1))
+        .count("year", Math.floor(years.getAsDouble()) + 1)
         .with("needed", Kind.VOLUME, account.roomNeededM3(wantedDays))
         .with("room", Kind.VOLUME, account.roomM3())
         .why("room-for-days");

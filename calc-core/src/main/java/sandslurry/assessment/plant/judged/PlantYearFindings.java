@@ -7,27 +7,22 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.MonthResult;
 import sandslurry.assessment.plant.PlantResult.Year;
-import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.account.StorageYear;
 import sandslurry.plant.account.StorageYear.Course;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** The months of the year: the worst of them judges recovery, the fullest the storages. */
-final class PlantYearFindings extends PlantFindingWriter {
+record PlantYearFindings(PlantModel model, PlantResult result, Findings findings)
+    implements PlantFindingWriter {
   private static final String RECOVERY = "sand recovery";
 
-  PlantYearFindings(PlantModel model, PlantResult result, UnitSystem units) {
-    super(model, result, units);
-  }
-
   @Override
-  List<Finding> all() {
+  public void all() {
     result.accounts().ifPresent(accounts -> accounts.year().ifPresent(y -> year(accounts, y)));
-    return findings;
   }
 
   private void year(Accounts accounts, Year year) {
@@ -43,13 +38,13 @@ final class PlantYearFindings extends PlantFindingWriter {
           .add();
     }
     // Where the mean day already recovers too little, that is said of it.
-    if (accounts.capture().base() >= spec.targets().sandCapture()) {
+    if (accounts.capture().base() >= model.spec().targets().sandCapture()) {
       year.least().ifPresent(least -> worst(least, unsettled.isEmpty()));
     }
     year.storages()
         .forEach(
             (name, course) -> {
-              if (!spec.year().emptyings(name).isEmpty()) {
+              if (!model.spec().year().emptyings(name).isEmpty()) {
                 storage(name, course, accounts.storages().get(name));
               }
             });
@@ -57,7 +52,7 @@ final class PlantYearFindings extends PlantFindingWriter {
 
   private void worst(MonthResult least, boolean all) {
     double recovered = least.capture().getAsDouble();
-    boolean enough = recovered >= spec.targets().sandCapture();
+    boolean enough = recovered >= model.spec().targets().sandCapture();
     if (enough && !all) {
       return;
     }
@@ -66,7 +61,7 @@ final class PlantYearFindings extends PlantFindingWriter {
             .with("month", least.month().name())
             .with("temperature", Kind.TEMPERATURE, least.month().liquorK())
             .with("recovered", Kind.PERCENT, recovered)
-            .with("wanted", Kind.PERCENT, spec.targets().sandCapture())
+            .with("wanted", Kind.PERCENT, model.spec().targets().sandCapture())
             .why("worst-month");
     if (!enough) {
       found.cure("worst-month");
@@ -84,7 +79,7 @@ final class PlantYearFindings extends PlantFindingWriter {
                   found("year-gains", Severity.FAIL, name)
                       .with("gain", Kind.VOLUME, year.gainM3())
                       .with("month", year.months().get(over.month()).name())
-                      .with("year", count(over.year()))
+                      .count("year", over.year())
                       .why("year-gains")
                       .cure("empty-more")
                       .add());
@@ -103,7 +98,7 @@ final class PlantYearFindings extends PlantFindingWriter {
           .ifPresent(
               full ->
                   found
-                      .with("day", count(Math.floor(full.day()) + 1))
+                      .count("day", Math.floor(full.day()) + 1)
                       .with("from", year.months().get(full.month()).name())
                       .with("excess", Kind.VOLUME, highest.mostM3() - account.roomM3())
                       .why("year-full")

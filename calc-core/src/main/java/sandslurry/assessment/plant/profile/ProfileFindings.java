@@ -1,47 +1,35 @@
 package sandslurry.assessment.plant.profile;
 
-import java.util.List;
-import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.FindingWriter;
+import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.profile.Fall;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.plant.profile.Lift;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** Findings on the hydraulic profile of a plant. */
-public final class ProfileFindings extends FindingWriter {
+/**
+ * Findings on the hydraulic profile of a plant.
+ *
+ * @param profile the profile
+ * @param findings takes what is found
+ */
+public record ProfileFindings(HydraulicProfile profile, Findings findings)
+    implements FindingWriter {
   /** Static heads that differ by no more than this are the same (a choice of this program) [m]. */
   static final double SAME_HEAD_M = 0.1;
 
-  private final HydraulicProfile profile;
-
-  /**
-   * The profile that is judged.
-   *
-   * @param profile the profile
-   * @param units the units in which the sentences show numbers
-   */
-  public ProfileFindings(HydraulicProfile profile, UnitSystem units) {
-    super(units);
-    this.profile = profile;
-  }
-
   /**
    * Findings on each stream that runs by gravity, on the platforms and on the heads of the pumps.
-   *
-   * @return the findings
    */
-  public List<Finding> all() {
+  public void all() {
     if (profile.circular()) {
       found("circle", Severity.FAIL, "hydraulic profile").cure("pump-circle").add();
     }
     profile.falls().forEach(this::fall);
     profile.risesM().forEach(this::follows);
     profile.lifts().forEach(this::head);
-    return findings;
   }
 
   private Found stream(String key, Severity severity, String stream, String from, String to) {
