@@ -1,8 +1,10 @@
 package sandslurry.design;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sandslurry.design.criteria.Criteria;
@@ -120,6 +122,12 @@ public final class DesignFields extends Fields<Design> {
   protected void check(Values values) {
     List<Values> each = values.inside(lines);
     Set<String> names = new HashSet<>();
+    Map<String, String> carriers = new HashMap<>();
+    values
+        .maybe(plant)
+        .flatMap(p -> p)
+        .ifPresent(
+            p -> p.gravityLines().forEach(line -> carriers.put(line.stream(), "a gravity line")));
     boolean carries = false;
     for (Values line : each) {
       if (!names.add(LINE.named(line))) {
@@ -127,6 +135,7 @@ public final class DesignFields extends Fields<Design> {
       }
       values.maybe(carrier).ifPresent(liquid -> LINE.checkDilution(line, liquid));
       carries |= LINE.checkStream(line, values.maybe(plant).flatMap(p -> p), values.has(plant));
+      LINE.checkCarriedOnce(line, carriers);
     }
     if (carries) {
       checkCarried(values);

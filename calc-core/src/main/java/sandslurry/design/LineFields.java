@@ -1,6 +1,7 @@
 package sandslurry.design;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sandslurry.design.line.FlowFields;
 import sandslurry.design.line.FlowSpec;
@@ -48,8 +49,8 @@ public final class LineFields extends Fields<LineSpec> {
       optional("dilution", DILUTION, "none")
           .label("Dilution")
           .means(
-              "a thinner liquid, to see what adding it would do to the line; the solids of the carrier"
-                  + " must be known");
+              "a thinner liquid, to see what adding it would do to the line; the solids of the"
+                  + " carrier must be known");
   private final Field<FlowSpec> flow =
       needed("flow", new FlowFields())
           .label("Flow rate of mixture")
@@ -64,8 +65,8 @@ public final class LineFields extends Fields<LineSpec> {
       optional("suction", new ServiceFields.SuctionFields(), "not judged")
           .label("Suction side")
           .means(
-              "the suction side of the pump, the pipe given like a run of the route; of several pumps"
-                  + " in parallel each has its own");
+              "the suction side of the pump, the pipe given like a run of the route; of several"
+                  + " pumps in parallel each has its own");
   private final Field<Optional<StatesSpec>> states =
       optional("states", new ServiceFields.StatesFields(), "none")
           .label("States beside the design")
@@ -78,8 +79,8 @@ public final class LineFields extends Fields<LineSpec> {
       optional("observed", new ObservedFields(), "none")
           .label("Reading on site")
           .means(
-              "a pressure and a flow rate read on a line that exists: the program says what explains"
-                  + " them");
+              "a pressure and a flow rate read on a line that exists: the program says what"
+                  + " explains them");
 
   LineFields() {
     super("line", "line");
@@ -133,6 +134,27 @@ public final class LineFields extends Fields<LineSpec> {
           "is no stream of the plant; they are: " + String.join(", ", plant.get().streams()));
     }
     return true;
+  }
+
+  /**
+   * What one line carries no other can carry as well.
+   *
+   * @param line the line
+   * @param carriers the lines so far by the stream that each carries; this one is added
+   */
+  void checkCarriedOnce(Values line, Map<String, String> carriers) {
+    line.maybe(mixture)
+        .flatMap(MixtureSpec::ofStream)
+        .map(of -> carriers.putIfAbsent(of.stream(), "\"" + Type.brief(named(line)) + "\""))
+        .ifPresent(
+            other ->
+                line.inside(mixture)
+                    .get(0)
+                    .problem(
+                        MIXTURE.stream,
+                        "is carried by "
+                            + other
+                            + " already: a splitter of the plant divides a stream"));
   }
 
   /** The name of a line as typed, or by its place where nothing was. */

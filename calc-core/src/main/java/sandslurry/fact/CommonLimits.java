@@ -43,10 +43,10 @@ public final class CommonLimits {
   public static final Type<Double> RATING = Type.quantity(Measure.PRESSURE, "10 kPa", "50 MPa");
 
   /** Slope of a channel, fall over length. */
-  public static final Type<Double> SLOPE = Type.quantity(Measure.FRACTION, "0 %", "10 %");
+  public static final Type<Double> SLOPE = Type.quantity(Measure.SLOPE, "0 %", "10 %");
 
   /** Manning roughness of a channel. */
-  public static final Type<Double> MANNING = Type.quantity(Measure.FRACTION, "0.008", "0.06");
+  public static final Type<Double> MANNING = Type.quantity(Measure.NUMBER, "0.008", "0.06");
 
   /** Running time a day. */
   public static final Type<Double> RUNNING_TIME = Type.quantity(Measure.TIME, "1 min", "24 h");

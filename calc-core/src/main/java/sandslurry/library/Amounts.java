@@ -178,7 +178,7 @@ public final class Amounts {
    * @return the speed
    */
   public static Quantity<Frequency> rpm(double number) {
-    return Measure.FREQUENCY.of(number, "1/min");
+    return Measure.ROTATION.of(number, "rpm");
   }
 
   /**

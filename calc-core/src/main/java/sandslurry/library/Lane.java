@@ -33,7 +33,7 @@ public final class Lane {
     return new Lane(DesignDraft.titled("lane"))
         .with("/lane/length", Measure.LENGTH, length)
         .with("/lane/width", Measure.LENGTH, width)
-        .with("/lane/slope", Measure.FRACTION, slope);
+        .with("/lane/slope", Measure.SLOPE, slope);
   }
 
   /**

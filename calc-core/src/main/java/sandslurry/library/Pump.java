@@ -36,7 +36,7 @@ public final class Pump {
     return new Pump(
         DesignDraft.titled("pump")
             .with("/lines/0/pump/kind", "rotodynamic")
-            .with("/lines/0/pump/curveSpeed", Measure.FREQUENCY, curveSpeed)
+            .with("/lines/0/pump/curveSpeed", Measure.ROTATION, curveSpeed)
             .with("/lines/0/pump/impeller", Measure.LENGTH, impeller));
   }
 
@@ -67,7 +67,7 @@ public final class Pump {
    * @return the pump
    */
   public Pump speed(Quantity<Frequency> speed) {
-    return new Pump(parts.with("/lines/0/pump/speed", Measure.FREQUENCY, speed));
+    return new Pump(parts.with("/lines/0/pump/speed", Measure.ROTATION, speed));
   }
 
   DesignDraft in(DesignDraft design) {

@@ -133,7 +133,7 @@ public final class Kind<Q extends Quantity<Q>> {
 
   /** Rotational speed. */
   public static final Kind<Frequency> FREQUENCY =
-      new Kind<>("frequency", Measure.FREQUENCY, "rpm", "rpm", 4);
+      new Kind<>("frequency", Measure.ROTATION, "rpm", "rpm", 4);
 
   /** Strokes and swings. */
   public static final Kind<Frequency> STROKES =
@@ -158,8 +158,7 @@ public final class Kind<Q extends Quantity<Q>> {
       new Kind<>("percent", Measure.FRACTION, "%", "%", 3);
 
   /** A pure number: Reynolds number, friction factor, ratio, slope. */
-  public static final Kind<Dimensionless> NUMBER =
-      new Kind<>("number", Measure.FRACTION, "", "", 4);
+  public static final Kind<Dimensionless> NUMBER = new Kind<>("number", Measure.NUMBER, "", "", 4);
 
   private final Measure<Q> measure;
   private final UnitEntry<Q> metric;

@@ -213,12 +213,21 @@ public final class Measure<Q extends Quantity<Q>> {
           .unit(DAY_S, "d", "day", "days")
           .build();
 
-  /** Turns or strokes per time; SI one per second. */
+  /**
+   * Turns per time; SI one per second. Not in hertz: those of a motor's supply are not the turns of
+   * its shaft.
+   */
+  public static final Measure<Frequency> ROTATION =
+      new Table<>("rotational speed", Units.HERTZ)
+          .unit(1, "1/s", "r/s")
+          .unit(1 / MINUTE_S, "rpm", "r/min", "1/min", "/min")
+          .build();
+
+  /** Strokes or starts per time; SI one per second. */
   public static final Measure<Frequency> FREQUENCY =
-      new Table<>("rate of turning or strokes", Units.HERTZ)
+      new Table<>("rate of strokes", Units.HERTZ)
           .unit(1, "1/s", "Hz")
-          .unit(1 / MINUTE_S, "1/min", "/min", "spm", "strokes/min")
-          .unit(1 / MINUTE_S, "rpm", "r/min")
+          .unit(1 / MINUTE_S, "1/min", "/min", "spm", "strokes/min", "rpm", "r/min")
           .unit(1 / HOUR_S, "1/h", "/h")
           .build();
 
@@ -249,12 +258,22 @@ public final class Measure<Q extends Quantity<Q>> {
           .unit(1, "1/s", "s-1")
           .build();
 
-  /** A fraction, ratio or slope; a bare number or per cent. */
+  /** A share of a whole or of another value; a bare number or per cent. */
   public static final Measure<Dimensionless> FRACTION =
-      new Table<>("fraction", AbstractUnit.ONE)
-          .unit(1, "", "m/m", "ft/ft")
-          .unit(1e-2, "%", "percent", "ft/100 ft", "ft/100ft")
+      new Table<>("fraction", AbstractUnit.ONE).unit(1, "").unit(1e-2, "%", "percent").build();
+
+  /** A fall or rise over its length; a bare number, per cent or lengths over lengths. */
+  public static final Measure<Dimensionless> SLOPE =
+      new Table<>("slope", AbstractUnit.ONE)
+          .unit(1, "")
+          .unit(1, "m/m", "ft/ft")
+          .unit(1e-2, "%", "percent")
+          .unit(1e-2, "ft/100 ft", "ft/100ft")
           .build();
+
+  /** Heads, money, exponents and coefficients, which nobody means in per cent; a bare number. */
+  public static final Measure<Dimensionless> NUMBER =
+      new Table<>("number", AbstractUnit.ONE).unit(1, "").build();
 
   private static final List<Measure<?>> ALL =
       List.of(
@@ -272,12 +291,15 @@ public final class Measure<Q extends Quantity<Q>> {
           PRESSURE_GRADIENT,
           TEMPERATURE,
           TIME,
+          ROTATION,
           FREQUENCY,
           ENERGY,
           POWER,
           SPECIFIC_ENERGY,
           SHEAR_RATE,
-          FRACTION);
+          FRACTION,
+          SLOPE,
+          NUMBER);
 
   private final String name;
   private final Unit<Q> siUnit;

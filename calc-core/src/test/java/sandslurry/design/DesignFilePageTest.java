@@ -142,10 +142,13 @@ class DesignFilePageTest {
             Measure.PRESSURE,
             Measure.TEMPERATURE,
             Measure.TIME,
+            Measure.ROTATION,
             Measure.FREQUENCY,
             Measure.POWER,
             Measure.SHEAR_RATE,
-            Measure.FRACTION);
+            Measure.FRACTION,
+            Measure.SLOPE,
+            Measure.NUMBER);
     for (Measure<?> measure : used) {
       String units =
           measure.units().stream()

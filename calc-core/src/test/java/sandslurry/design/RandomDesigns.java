@@ -181,8 +181,8 @@ public final class RandomDesigns {
         .append(field("diameter", Measure.LENGTH, 0.05, 3))
         .append(perhaps(field("pitch", Measure.LENGTH, 0.05, 3)))
         .append(", ")
-        .append(field("speed", Measure.FREQUENCY, 0.5 / 60, 400 / 60.0))
-        .append(perhaps(field("slope", Measure.FRACTION, 0, 0.99)))
+        .append(field("speed", Measure.ROTATION, 0.5 / 60, 400 / 60.0))
+        .append(perhaps(field("slope", Measure.SLOPE, 0, 0.99)))
         .append(", ")
         .append(field("length", Measure.LENGTH, 0.5, 200))
         .append(", ")
@@ -192,7 +192,7 @@ public final class RandomDesigns {
         .append("}, \"gravityRun\": {")
         .append(field("bore", Measure.LENGTH, 0.02, 1.2))
         .append(", ")
-        .append(field("slope", Measure.FRACTION, 1e-4, 0.3))
+        .append(field("slope", Measure.SLOPE, 1e-4, 0.3))
         .append(", ")
         .append(field("flow", Measure.FLOW, 0.1, 2))
         .append(", ")
@@ -227,7 +227,7 @@ public final class RandomDesigns {
             "\"shape\": {"
                 + field("corey", Measure.FRACTION, 0.2, 1)
                 + ", "
-                + field("roundness", Measure.FRACTION, 0, 6)
+                + field("roundness", Measure.NUMBER, 0, 6)
                 + ", "
                 + field("sphericity", Measure.FRACTION, 0.3, 1)
                 + "}")
@@ -345,8 +345,8 @@ public final class RandomDesigns {
       curve.append(", ").append(field("efficiency", Measure.FRACTION, 1e-5, 0.95)).append('}');
     }
     return "{\"kind\": \"rotodynamic\", "
-        + field("curveSpeed", Measure.FREQUENCY, 50 / 60.0, 100)
-        + perhaps(field("speed", Measure.FREQUENCY, 50 / 60.0, 100))
+        + field("curveSpeed", Measure.ROTATION, 50 / 60.0, 100)
+        + perhaps(field("speed", Measure.ROTATION, 50 / 60.0, 100))
         + perhaps(field("impeller", Measure.LENGTH, 0.05, 2))
         + perhaps(field("driveEfficiency", Measure.FRACTION, 0.2, 1))
         + ", \"curve\": ["
@@ -374,9 +374,9 @@ public final class RandomDesigns {
         + ", "
         + field("width", Measure.LENGTH, 0.2, 50)
         + ", "
-        + field("slope", Measure.FRACTION, depth ? 0 : 1e-6, 0.1)
+        + field("slope", Measure.SLOPE, depth ? 0 : 1e-6, 0.1)
         + ", "
-        + field("manning", Measure.FRACTION, 0.008, 0.06)
+        + field("manning", Measure.NUMBER, 0.008, 0.06)
         + ", "
         + field("flow", Measure.FLOW, 5e-5, 2)
         + ", "

@@ -153,14 +153,30 @@ class UnitTextTest {
   void readsABareNumberOnlyWhereAPureNumberIsMeant() {
     assertThat(Measure.FRACTION.si(Measure.FRACTION.parse("0.12"))).isEqualTo(0.12);
     assertThat(Measure.FRACTION.si(Measure.FRACTION.parse("12 %"))).isEqualTo(0.12, within(1e-15));
-    assertThat(Measure.FRACTION.si(Measure.FRACTION.parse("2 ft/100 ft")))
-        .isEqualTo(0.02, within(1e-15));
+    assertThat(Measure.SLOPE.si(Measure.SLOPE.parse("2 ft/100 ft"))).isEqualTo(0.02, within(1e-15));
+  }
+
+  /** A herd of 30000 %, solids of 3 m/m, a shaft of 60 Hz: what nobody can mean. */
+  @Test
+  void refusesAUnitThatMakesNoSense() {
+    assertThatExceptionOfType(UnitTextException.class)
+        .isThrownBy(() -> Measure.NUMBER.parse("30000 %"))
+        .withMessageContaining("a number is needed here: a bare number");
+    assertThatExceptionOfType(UnitTextException.class)
+        .isThrownBy(() -> Measure.FRACTION.parse("0.03 m/m"))
+        .withMessageContaining("unit of slope");
+    assertThatExceptionOfType(UnitTextException.class)
+        .isThrownBy(() -> Measure.ROTATION.parse("60 Hz"))
+        .withMessageContaining("rpm");
+    assertThatExceptionOfType(UnitTextException.class)
+        .isThrownBy(() -> Measure.ROTATION.parse("60 strokes/min"))
+        .withMessageContaining("a rotational speed is needed here");
   }
 
   @Test
   void readsAUnitThatBeginsWithAFigure() {
     assertThat(Measure.FREQUENCY.si(Measure.FREQUENCY.parse("30 1/min"))).isEqualTo(0.5);
-    assertThat(Measure.FREQUENCY.si(Measure.FREQUENCY.parse("30 rpm"))).isEqualTo(0.5);
+    assertThat(Measure.ROTATION.si(Measure.ROTATION.parse("30 rpm"))).isEqualTo(0.5);
     assertThat(Measure.SHEAR_RATE.si(Measure.SHEAR_RATE.parse("226 1/s"))).isEqualTo(226);
     assertThatExceptionOfType(UnitTextException.class)
         .isThrownBy(() -> Measure.SHEAR_RATE.parse("2261/s"));

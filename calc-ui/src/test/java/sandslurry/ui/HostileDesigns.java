@@ -467,6 +467,18 @@ final class HostileDesigns {
         "a pen without animals",
         PLANT.with("/plant/pens/0/cows", "0").with("/plant/pens/0/stalls", "0"),
         EITHER);
+    add(
+        "a herd in per cent",
+        PLANT.with("/plant/pens/0/cows", "30000 %"),
+        "^/plant/pens/0/cows.*a number is needed here: a bare number");
+    add(
+        "a pump of 60 Hz",
+        LINE.with("/lines/0/pump/curveSpeed", "60 Hz"),
+        "^/lines/0/pump/curveSpeed.*a rotational speed is needed here");
+    add(
+        "sand of 3 ft/100 ft",
+        LINE.with("/lines/0/mixture/volumeFraction", "3 ft/100 ft"),
+        "^/lines/0/mixture/volumeFraction.*a fraction is needed here");
     add("a herd of a million", PLANT.with("/plant/pens/0/cows", "1000000"), "^/plant/pens/0/cows");
     add(
         "a line that carries no stream",
@@ -475,6 +487,18 @@ final class HostileDesigns {
             .withPart("/lines/0/flow", LINE.json("/lines/0/flow"))
             .withPart("/lines/0/route", LINE.json("/lines/0/route")),
         "^/lines/0/mixture");
+    DesignDocument carried = Designs.example("lines-of-a-plant.json");
+    add(
+        "a stream that two lines carry",
+        carried.with("/lines/1/mixture/stream", carried.text("/lines/0/mixture/stream")),
+        "^/lines/1/mixture/stream .* is carried by \"Screen to cyclone\" already");
+    add(
+        "a stream that a pump and gravity carry",
+        carried.insert(
+            "/plant/gravityLines",
+            0,
+            "{\"stream\": \"screened\", \"bore\": \"200 mm\", \"slope\": \"1 %\"}"),
+        "^/plant/gravityLines/0/stream|^/lines/0/mixture/stream .* a gravity line already");
     add("60 pens", withPens(60), EITHER);
     add("61 pens", withPens(61), "^/plant/pens.*61.*60");
   }

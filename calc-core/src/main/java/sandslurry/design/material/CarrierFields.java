@@ -227,12 +227,12 @@ public class CarrierFields extends Fields<CarrierSpec> {
             .means("plastic viscosity")
             .such("30 mPa.s", "30 cP");
     private final Field<Double> consistency =
-        needed("consistency", Type.quantity(Measure.FRACTION, "0.0003", "500"))
+        needed("consistency", Type.quantity(Measure.NUMBER, "0.0003", "500"))
             .label("Consistency [Pa.s^n]")
             .means("consistency K in Pa.s^n, a bare number")
             .such("0.5");
     private final Field<Double> index =
-        needed("index", Type.quantity(Measure.FRACTION, "0.1", "1.5"))
+        needed("index", Type.quantity(Measure.NUMBER, "0.1", "1.5"))
             .label("Flow index n")
             .means("flow index n")
             .such("0.5");

@@ -154,7 +154,7 @@ public final class SandFields extends Fields<Sand> {
             .means("Corey shape factor")
             .such("0.7");
     private final Field<Double> roundness =
-        standard("roundness", Type.quantity(Measure.FRACTION, "0", "6"), "3.5")
+        standard("roundness", Type.quantity(Measure.NUMBER, "0", "6"), "3.5")
             .label("Shape, roundness")
             .means("roundness of Powers")
             .such("3.5");

@@ -17,8 +17,8 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
       needed("stream", Type.name("a stream of the plant"))
           .label("Stream")
           .means(
-              "name of the stream of the plant that runs in it: flow rates and sand come from the plant,"
-                  + " at every time")
+              "name of the stream of the plant that runs in it: flow rates and sand come from the"
+                  + " plant, at every time")
           .such("pressed");
 
   private final Field<Optional<Double>> width =
@@ -27,7 +27,7 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
           .means("width of the floor of an open channel")
           .such("400 mm", "16 in");
   private final Field<Double> side =
-      standard("sideSlope", Type.quantity(Measure.FRACTION, "0", "5"), "0")
+      standard("sideSlope", Type.quantity(Measure.NUMBER, "0", "5"), "0")
           .label("Side slope, run to rise")
           .means("run over rise of the walls of the channel, 0 for upright ones")
           .such("1");
@@ -45,8 +45,8 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
       standard("freeboard", Type.quantity(Measure.LENGTH, "0 mm", "5 m"), "50 mm")
           .label("Freeboard at its end")
           .means(
-              "how far it ends above the highest water that it flows into (default: common practice, no"
-                  + " source)")
+              "how far it ends above the highest water that it flows into (default: common"
+                  + " practice, no source)")
           .such("50 mm", "2 in");
 
   GravityLineFields() {

@@ -25,7 +25,7 @@ import sandslurry.units.Measure;
 
 /** The fields of a pen, and of how it is scraped or flushed. */
 final class PenFields extends Fields<PenSpec> {
-  private static final Type<Double> HEADS = Type.quantity(Measure.FRACTION, "0", "100000");
+  private static final Type<Double> HEADS = Type.quantity(Measure.NUMBER, "0", "100000");
   private static final Type<Double> MILK = Type.quantity(Measure.MASS_FLOW, "0 kg/d", "100 kg/d");
   private static final Type<Double> STALL_SAND =
       Type.quantity(Measure.MASS_FLOW, "0 kg/d", "200 kg/d");
@@ -196,7 +196,7 @@ final class PenFields extends Fields<PenSpec> {
   private static final class FlushFields extends Fields<FlushFields.Water> {
     private static final Type<Double> VOLUME = Type.quantity(Measure.VOLUME, "0.1 m3", "1000 m3");
     private static final Type<Double> RATE = Type.quantity(Measure.FLOW, "0.001 m3/s", "10 m3/s");
-    private static final Type<Double> SLOPE = Type.quantity(Measure.FRACTION, "0.1 %", "10 %");
+    private static final Type<Double> SLOPE = Type.quantity(Measure.SLOPE, "0.1 %", "10 %");
 
     /** A flush, without the name of its pen. */
     private record Water(String in, OpenChannel alley, double length, double volume, double rate) {

@@ -70,7 +70,7 @@ final class PriceFields extends Fields<Prices> {
     PerFields(String price, Type<Double> amount, String... per) {
       super("price", "price");
       this.price =
-          needed("price", new Span<>(Type.quantity(Measure.FRACTION, "0", "1000000"), Range::new))
+          needed("price", new Span<>(Type.quantity(Measure.NUMBER, "0", "1000000"), Range::new))
               .label("Price")
               .means("price of that amount")
               .such(price);

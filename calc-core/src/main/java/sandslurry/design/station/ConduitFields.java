@@ -26,7 +26,7 @@ public abstract class ConduitFields<S> extends Fields<S> {
   protected final Field<Optional<Double>> slope =
       optional(
               "slope",
-              Type.quantity(Measure.FRACTION, "0.01 %", "30 %"),
+              Type.quantity(Measure.SLOPE, "0.01 %", "30 %"),
               "what the levels of its two units leave over its length")
           .label("Slope of gravity pipe")
           .means("fall over length")

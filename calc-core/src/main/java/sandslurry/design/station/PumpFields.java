@@ -31,7 +31,7 @@ import sandslurry.units.UnitSystem;
  * @param <S> what is made of them
  */
 public abstract class PumpFields<S> extends Fields<S> {
-  private static final Type<Double> SPEED = Type.quantity(Measure.FREQUENCY, "50 rpm", "6000 rpm");
+  private static final Type<Double> SPEED = Type.quantity(Measure.ROTATION, "50 rpm", "6000 rpm");
   private static final Type<Double> IMPELLER = Type.quantity(Measure.LENGTH, "50 mm", "2000 mm");
   private static final Type<Double> EFFICIENCY = Type.quantity(Measure.FRACTION, "20 %", "100 %");
   private static final Type<Double> ALLOWED_FLOW =
@@ -162,8 +162,8 @@ public abstract class PumpFields<S> extends Fields<S> {
         list("curve", POINT)
             .label("Curve with clear water")
             .means(
-                "three points or more for clear water, in ascending flow; the program derates them for"
-                    + " sand and thick liquor");
+                "three points or more for clear water, in ascending flow; the program derates them"
+                    + " for sand and thick liquor");
 
     private CurvedFields(String name, String title) {
       super(name, title);
@@ -212,7 +212,8 @@ public abstract class PumpFields<S> extends Fields<S> {
                 "no")
             .label("This pump")
             .means(
-                "whether the pump takes the place of the first when that is out, instead of running");
+                "whether the pump takes the place of the first when that is out, instead of"
+                    + " running");
     private final Field<Optional<Double>> worn =
         optional("wornHead", CommonLimits.WORN, "default: that of the states")
             .label("Head lost by wear")
@@ -407,10 +408,10 @@ public abstract class PumpFields<S> extends Fields<S> {
                 "crank")
             .label("Pistons are driven by")
             .means(
-                "what moves the pistons: a crank, or hydraulic cylinders at constant speed, one or two"
-                    + " that act singly by turns");
+                "what moves the pistons: a crank, or hydraulic cylinders at constant speed, one or"
+                    + " two that act singly by turns");
     private final Field<Double> crank =
-        standard("rodToCrank", Type.quantity(Measure.FRACTION, "2", "100"), "6")
+        standard("rodToCrank", Type.quantity(Measure.NUMBER, "2", "100"), "6")
             .label("Rod length over crank")
             .means("length of the connecting rod over the crank radius")
             .such("6");

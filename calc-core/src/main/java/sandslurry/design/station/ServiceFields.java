@@ -213,8 +213,8 @@ public final class ServiceFields {
         optional("stopTime", Type.quantity(Measure.TIME, "0 s", "3600 s"), "a sudden stop")
             .label("Time to come to rest")
             .means(
-                "time in which the flow comes to rest evenly, as by a slow valve; the water hammer is"
-                    + " judged by it")
+                "time in which the flow comes to rest evenly, as by a slow valve; the water hammer"
+                    + " is judged by it")
             .such("5 s");
     private final Field<Optional<Double>> flow =
         optional("flushFlow", CommonLimits.FLOW, NOT_JUDGED)
@@ -234,7 +234,8 @@ public final class ServiceFields {
         list("flushCurve", POINT)
             .label("Curve of a flush pump of its own")
             .means(
-                "curve of a flush pump behind that level, two points or more, the flow rate rising");
+                "curve of a flush pump behind that level, two points or more, the flow rate"
+                    + " rising");
     private final Field<Optional<Double>> volume =
         optional("flushVolume", VOLUME, "enough")
             .label("Volume of flush water")
@@ -247,8 +248,8 @@ public final class ServiceFields {
                 "2 (common practice, no source)")
             .label("Yield stress after rest")
             .means(
-                "yield stress of the liquid after a rest over that while it flows; it decides restart"
-                    + " and flush")
+                "yield stress of the liquid after a rest over that while it flows; it decides"
+                    + " restart and flush")
             .such("2");
 
     /** Declares the fields and the rules between them. */
@@ -356,12 +357,12 @@ public final class ServiceFields {
             .means("pitch of the flights")
             .such("400 mm", "16 in");
     private final Field<Double> speed =
-        needed("speed", Type.quantity(Measure.FREQUENCY, "0.5 1/min", "400 1/min"))
+        needed("speed", Type.quantity(Measure.ROTATION, "0.5 rpm", "400 rpm"))
             .label("Speed of screw")
             .means("speed of turning")
             .such("40 rpm");
     private final Field<Double> slope =
-        standard("slope", Type.quantity(Measure.FRACTION, "0 %", "99 %"), "0 %")
+        standard("slope", Type.quantity(Measure.SLOPE, "0 %", "99 %"), "0 %")
             .label("Slope of screw")
             .means("rise over horizontal length")
             .such("10 %");
@@ -387,8 +388,8 @@ public final class ServiceFields {
                 "the load is as typed")
             .label("Pens scraped to it in")
             .means(
-                "time in which all pens of the plant are scraped to it once; a load that was typed is"
-                    + " compared with it")
+                "time in which all pens of the plant are scraped to it once; a load that was typed"
+                    + " is compared with it")
             .such("40 min");
 
     /** Declares the fields and the rules between them. */

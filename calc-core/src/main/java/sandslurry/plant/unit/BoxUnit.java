@@ -303,7 +303,7 @@ public record BoxUnit(
             .means("water in the raked sand, by mass")
             .such("18 %");
     private final Field<Double> rinse =
-        standard("rinsePoreVolumes", Type.quantity(Measure.FRACTION, "0", "20"), "0")
+        standard("rinsePoreVolumes", Type.quantity(Measure.NUMBER, "0", "20"), "0")
             .label("Rinse, pore volumes")
             .means("rinse water in pore volumes of the sand, as far as the rinse stream brings it")
             .such("1.5");

@@ -271,8 +271,8 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
         list("pumps", PUMP)
             .label("Pumps, in the order that they are served")
             .means(
-                "pumps in the order in which they are served; they start and stop by the level, so that a"
-                    + " pump larger than what comes in runs for a share of the time");
+                "pumps in the order in which they are served; they start and stop by the level, so"
+                    + " that a pump larger than what comes in runs for a share of the time");
     private final Field<Optional<String>> overflow =
         optional("overflow", Type.name("the stream over the weir"), "none")
             .label("Overflow stream")
@@ -449,7 +449,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
 
     /** A mixer of a pit. */
     private static final class MixerFields extends Fields<Mixer> {
-      private static final Type<Double> NUMBER = Type.quantity(Measure.FRACTION, "0.05", "50");
+      private static final Type<Double> NUMBER = Type.quantity(Measure.NUMBER, "0.05", "50");
 
       private final Field<Impeller.Kind> impeller =
           standard(
@@ -465,7 +465,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
               .means("diameter of the impeller")
               .such("0.5 m", "20 in");
       private final Field<Double> speed =
-          needed("speed", Type.quantity(Measure.FREQUENCY, "0 rpm", "3000 rpm"))
+          needed("speed", Type.quantity(Measure.ROTATION, "0 rpm", "3000 rpm"))
               .label("Mixer speed")
               .means("speed of turning")
               .such("200 rpm");

@@ -141,7 +141,7 @@ public record StorageUnit(
             .means("width of the floor")
             .such("40 m", "130 ft");
     private final Field<Double> side =
-        standard("sideSlope", Type.quantity(Measure.FRACTION, "0", "5"), "0")
+        standard("sideSlope", Type.quantity(Measure.NUMBER, "0", "5"), "0")
             .label("Side slope, run to rise")
             .means("run over rise of the sides, 0 for walls")
             .such("2");
@@ -154,7 +154,8 @@ public record StorageUnit(
         list("pumps", PUMP)
             .label("Pumps that give liquor back")
             .means(
-                "pumps that give liquor back; the storage is then shown as its pool and what stays");
+                "pumps that give liquor back; the storage is then shown as its pool and what"
+                    + " stays");
     private final Field<Double> sand =
         standard("sandSettling", CommonLimits.SHARE, "100 %")
             .label("Sand that settles")
