@@ -16,7 +16,6 @@ import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Findings;
-import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.plant.Stream;
@@ -80,17 +79,16 @@ record CarriedFindings(Design design, MixtureSpec.OfStream mixture, Findings fin
 
   private void shown(CarriedStream shown, Map<CarriedStream, Assessment> judged) {
     Stream stream = shown.stream().orElseThrow();
-    Found found =
-        found(judged.size() > 1 ? "stream-worst" : "stream", Severity.NOTE, Topic.DATA, ELEMENT)
-            .with("stream", mixture.stream())
-            .with("when", shown.when())
-            .with("sand", Kind.PERCENT, stream.sandVolumeShare())
-            .with("solids", Kind.PERCENT, stream.totalSolids())
-            .why("stream");
-    if (judged.size() > 1) {
-      found.with("others", units -> others(shown, judged, units)).why("stream-others");
-    }
-    found.add();
+    found(judged.size() > 1 ? "stream-worst" : "stream", Severity.NOTE, Topic.DATA, ELEMENT)
+        .with("stream", mixture.stream())
+        .with("when", shown.when())
+        .with("sand", Kind.PERCENT, stream.sandVolumeShare())
+        .with("solids", Kind.PERCENT, stream.totalSolids())
+        .why("stream")
+        .when(
+            judged.size() > 1,
+            f -> f.with("others", units -> others(shown, judged, units)).why("stream-others"))
+        .add();
   }
 
   private static String others(

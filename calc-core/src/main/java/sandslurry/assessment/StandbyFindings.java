@@ -41,10 +41,11 @@ record StandbyFindings(Design design, ServiceEvaluation evaluation, Findings fin
   private void spare(OtherPumpSpec spare, StateResult worst) {
     boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
     Found found =
-        good
-            ? found("spare-carries", worst.severity(), spare.name())
-            : found("spare-short", worst.severity(), spare.name());
-    found.with("state", worst.name()).with("reasons", units -> String.join("; ", worst.reasons()));
+        (good
+                ? found("spare-carries", worst.severity(), spare.name())
+                : found("spare-short", worst.severity(), spare.name()))
+            .with("state", worst.name())
+            .with("reasons", units -> String.join("; ", worst.reasons()));
     worst.point().ifPresent(point -> found.with("flow", Kind.FLOW, point.flowM3ps()));
     if (worst.reasons().isEmpty()) {
       found.why(worst.point().isPresent() ? "spare" : "spare-no-flow");

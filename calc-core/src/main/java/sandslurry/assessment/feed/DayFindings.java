@@ -37,30 +37,28 @@ public record DayFindings(Design design, ServiceResult result, Findings findings
         result.days().stream().max(Comparator.comparingDouble(Day::runningS)).orElseThrow();
     boolean allFit = longest.runningS() <= most;
     Found found =
-        allFit
-            ? found("day", Severity.PASS, "pump")
-            : day.runningS() <= most
-                ? found("day-worst", Severity.CAUTION, "pump")
-                : found("day-short", Severity.FAIL, "pump");
-    found
-        .with("state", day.state())
-        .with("time", Kind.HOURS, day.runningS())
-        .with("energy", Kind.ENERGY, day.energyJ())
-        .why("day");
+        (allFit
+                ? found("day", Severity.PASS, "pump")
+                : day.runningS() <= most
+                    ? found("day-worst", Severity.CAUTION, "pump")
+                    : found("day-short", Severity.FAIL, "pump"))
+            .with("state", day.state())
+            .with("time", Kind.HOURS, day.runningS())
+            .with("energy", Kind.ENERGY, day.energyJ())
+            .why("day");
     day.startsPs().ifPresent(s -> found.with("starts", Kind.STARTS, s).why("day-starts"));
     day.energyPerSandJpKg()
         .ifPresent(e -> found.with("specific", Kind.SPECIFIC_ENERGY, e).why("day-sand"));
-    if (longest != day) {
-      found
-          .with("longest", longest.state())
-          .with("longestTime", Kind.HOURS, longest.runningS())
-          .with("longestEnergy", Kind.ENERGY, longest.energyJ())
-          .why("day-longest");
-    }
-    if (!allFit) {
-      found.with("ratio", Kind.PERCENT, longest.runningS() / most).cure("day");
-    }
-    found.add();
+    found
+        .when(
+            longest != day,
+            f ->
+                f.with("longest", longest.state())
+                    .with("longestTime", Kind.HOURS, longest.runningS())
+                    .with("longestEnergy", Kind.ENERGY, longest.energyJ())
+                    .why("day-longest"))
+        .when(!allFit, f -> f.with("ratio", Kind.PERCENT, longest.runningS() / most).cure("day"))
+        .add();
   }
 
   /** The fullest flow starts most often. */
@@ -83,12 +81,14 @@ public record DayFindings(Design design, ServiceResult result, Findings findings
                 : OptionalDouble.empty();
     boolean many = limit.isPresent() && starts > limit.getAsDouble();
     Found found =
-        limit.isEmpty()
-            ? found("starts-open", Severity.NOTE, "starts")
-            : many
-                ? found("starts-many", Severity.CAUTION, "starts")
-                : found("starts", Severity.PASS, "starts");
-    found.with("state", often.state()).with("starts", Kind.STARTS, starts).why("starts");
+        (limit.isEmpty()
+                ? found("starts-open", Severity.NOTE, "starts")
+                : many
+                    ? found("starts-many", Severity.CAUTION, "starts")
+                    : found("starts", Severity.PASS, "starts"))
+            .with("state", often.state())
+            .with("starts", Kind.STARTS, starts)
+            .why("starts");
     if (limit.isEmpty()) {
       found.why("starts-unknown");
     } else {

@@ -42,24 +42,19 @@ public record FeedFindings(Design design, ServiceResult result, Findings finding
     boolean outside = !screw.loading().excesses().isEmpty();
     boolean much = loading > ScrewConveyor.ABRASIVE_LOADING;
     Found found =
-        loading > ScrewConveyor.GREATEST_LOADING
-            ? found("screw-overloaded", Severity.FAIL, screw)
-            : much
-                ? found("screw-full", Severity.CAUTION, screw)
-                : outside
-                    ? found("screw-outside", Severity.CAUTION, screw)
-                    : found("screw", Severity.PASS, screw);
-    found
-        .with("loading", Kind.PERCENT, loading)
-        .with("usual", Kind.PERCENT, ScrewConveyor.ABRASIVE_LOADING)
-        .with("capacity", Kind.FLOW, screw.capacityM3ps())
-        .why("screw");
-    if (!screw.typed()) {
-      found.why("screw-pens");
-    }
-    if (outside) {
-      found.with("excesses", units -> excesses(screw, units)).why("outside");
-    }
+        (loading > ScrewConveyor.GREATEST_LOADING
+                ? found("screw-overloaded", Severity.FAIL, screw)
+                : much
+                    ? found("screw-full", Severity.CAUTION, screw)
+                    : outside
+                        ? found("screw-outside", Severity.CAUTION, screw)
+                        : found("screw", Severity.PASS, screw))
+            .with("loading", Kind.PERCENT, loading)
+            .with("usual", Kind.PERCENT, ScrewConveyor.ABRASIVE_LOADING)
+            .with("capacity", Kind.FLOW, screw.capacityM3ps())
+            .why("screw")
+            .why(!screw.typed(), "screw-pens")
+            .when(outside, f -> f.with("excesses", units -> excesses(screw, units)).why("outside"));
     if (much) {
       double speed = design.feed().screw().orElseThrow().speedPs();
       found
@@ -80,24 +75,23 @@ public record FeedFindings(Design design, ServiceResult result, Findings finding
   private void pens(Screw screw, PenFeed pens) {
     double ratio = screw.loadM3ps() / pens.loadM3ps();
     boolean less = screw.typed() && ratio < 1 - SAME_LOAD;
-    Found found =
-        !screw.typed()
+    (!screw.typed()
             ? found("screw-load-pens", Severity.NOTE, screw)
             : less
                 ? found("screw-load-less", Severity.CAUTION, screw)
                 : ratio <= 1 + SAME_LOAD
                     ? found("screw-load-same", Severity.NOTE, screw)
-                    : found("screw-load-more", Severity.NOTE, screw);
-    found
+                    : found("screw-load-more", Severity.NOTE, screw))
         .with("batch", Kind.VOLUME, pens.batchM3())
         .with("scrape", Kind.TIME, pens.scrapeS())
         .with("pens", Kind.FLOW, pens.loadM3ps())
         .with("density", Kind.DENSITY, screw.densityKgM3())
         .why("pens")
-        .why(screw.typed() ? "typed" : "pens-density");
-    if (less) {
-      found.with("longer", Kind.TIME, pens.batchM3() / screw.loadM3ps()).cure("load-of-pens");
-    }
-    found.add();
+        .why(screw.typed() ? "typed" : "pens-density")
+        .when(
+            less,
+            f ->
+                f.with("longer", Kind.TIME, pens.batchM3() / screw.loadM3ps()).cure("load-of-pens"))
+        .add();
   }
 }

@@ -154,10 +154,8 @@ public record GravityFindings(String element, Findings findings) implements Find
         .with("stress", Kind.STRESS, hour.cleansing().stressPa())
         .with("needed", Kind.STRESS, hour.cleansing().neededStressPa())
         .with("margin", Kind.STRESS, hour.stressWithMarginPa())
-        .why("gravity");
-    if (hour.outcome() != Outcome.COARSEST_STAY) {
-      found.why("gravity-stress");
-    }
+        .why("gravity")
+        .why(hour.outcome() != Outcome.COARSEST_STAY, "gravity-stress");
     return hour.sandKnown() ? found : found.why("gravity-sand-unknown");
   }
 

@@ -69,23 +69,20 @@ public record LaneFindings(
     double average = cycle.likely().meanRecovery();
     double last = cycle.likely().lastRecovery();
     Found found =
-        average < wanted
-            ? found("capture-low", Severity.FAIL)
-            : cycle.keeps(wanted)
-                ? found("capture", Severity.PASS)
-                : found(last < wanted ? "capture-late" : "capture-maybe", Severity.CAUTION);
-    found
-        .with("average", Kind.PERCENT, average)
-        .with("cautious", Kind.PERCENT, cycle.cautious().meanRecovery())
-        .with("optimistic", Kind.PERCENT, cycle.hopeful().meanRecovery())
-        .with("clean", Kind.PERCENT, cycle.likely().points().get(0).recovery())
-        .with("last", Kind.PERCENT, last)
-        .with("wanted", Kind.PERCENT, wanted)
-        .why("capture");
+        (average < wanted
+                ? found("capture-low", Severity.FAIL)
+                : cycle.keeps(wanted)
+                    ? found("capture", Severity.PASS)
+                    : found(last < wanted ? "capture-late" : "capture-maybe", Severity.CAUTION))
+            .with("average", Kind.PERCENT, average)
+            .with("cautious", Kind.PERCENT, cycle.cautious().meanRecovery())
+            .with("optimistic", Kind.PERCENT, cycle.hopeful().meanRecovery())
+            .with("clean", Kind.PERCENT, cycle.likely().points().get(0).recovery())
+            .with("last", Kind.PERCENT, last)
+            .with("wanted", Kind.PERCENT, wanted)
+            .why("capture");
     double held = evaluation.feed().heldShare();
-    if (held > UnitFeed.MUCH_HELD) {
-      found.with("held", Kind.PERCENT, held).why("held");
-    }
+    found.when(held > UnitFeed.MUCH_HELD, f -> f.with("held", Kind.PERCENT, held).why("held"));
     if (!cycle.keeps(wanted) || average < wanted) {
       captureCure(found, wanted);
     }

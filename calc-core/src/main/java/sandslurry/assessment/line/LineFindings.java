@@ -116,11 +116,9 @@ public record LineFindings(
     if (!(grain > bore / BORES_A_GRAIN)) {
       return;
     }
-    Found found =
-        grain >= bore
+    (grain >= bore
             ? found("grains-too-large", Severity.FAIL, point.run().name())
-            : found("grains-lock", Severity.CAUTION, point.run().name());
-    found
+            : found("grains-lock", Severity.CAUTION, point.run().name()))
         .with("oversize", Kind.PERCENT, OVERSIZE_SHARE)
         .with("grain", Kind.GRAIN, grain)
         .with("bore", Kind.BORE, bore)
@@ -182,12 +180,11 @@ public record LineFindings(
     }
     String name = point.run().name();
     Found found =
-        over
-            ? found("wear-over", Severity.CAUTION, name)
-            : found("wear-faster", Severity.NOTE, name);
-    found
-        .with("case", state.flowCase().words())
-        .with("velocity", Kind.VELOCITY, point.velocityMps());
+        (over
+                ? found("wear-over", Severity.CAUTION, name)
+                : found("wear-faster", Severity.NOTE, name))
+            .with("case", state.flowCase().words())
+            .with("velocity", Kind.VELOCITY, point.velocityMps());
     if (over) {
       double most = limit.get();
       found
@@ -251,24 +248,20 @@ public record LineFindings(
     double share = design.criteria().pressureShare();
     double allowed = share * rating.getAsDouble();
     boolean much = greatest > allowed;
-    Found found =
-        greatest > rating.getAsDouble()
+    (greatest > rating.getAsDouble()
             ? found("pressure-over", Severity.FAIL, run.name())
             : much
                 ? found("pressure-high", Severity.CAUTION, run.name())
-                : found("pressure-within", Severity.PASS, run.name());
-    found
+                : found("pressure-within", Severity.PASS, run.name()))
         .with("case", flowCase.words())
         .with("greatest", Kind.PRESSURE, greatest)
         .with("warmest", Kind.TEMPERATURE, materials.warmestK())
         .with("rating", Kind.PRESSURE, rating.getAsDouble())
         .with("share", Kind.PERCENT, share)
         .with("allowed", Kind.PRESSURE, allowed)
-        .why("rating");
-    if (much) {
-      found.with("class", Kind.PRESSURE, greatest / share).cure("higher-class");
-    }
-    found.add();
+        .why("rating")
+        .when(much, f -> f.with("class", Kind.PRESSURE, greatest / share).cure("higher-class"))
+        .add();
   }
 
   private void vacuum(RunSpec run, double least, FlowCase flowCase) {

@@ -207,18 +207,20 @@ record SettlingFindings(
     }
     found.why(warmth.isPresent() ? "limit-at-temperature" : "limit");
     List<Bound.Excess> excesses = judged.limiting().estimate().excesses();
-    if (!excesses.isEmpty()) {
-      found
-          .with(
-              "excesses",
-              units ->
-                  excesses.stream().map(e -> e.describe(units)).collect(Collectors.joining(", ")))
-          .with("wider", Kind.PERCENT, judged.widening())
-          .why(judged.widening() > 0 ? "outside-wider" : "outside");
-    }
-    if (judged.slugSettles()) {
-      found.with("slug", Kind.VELOCITY, judged.slugMps()).why("slug");
-    }
+    found
+        .when(
+            !excesses.isEmpty(),
+            f ->
+                f.with(
+                        "excesses",
+                        units ->
+                            excesses.stream()
+                                .map(e -> e.describe(units))
+                                .collect(Collectors.joining(", ")))
+                    .with("wider", Kind.PERCENT, judged.widening())
+                    .why(judged.widening() > 0 ? "outside-wider" : "outside"))
+        .when(
+            judged.slugSettles(), f -> f.with("slug", Kind.VELOCITY, judged.slugMps()).why("slug"));
   }
 
   private static void limit(Found found, DepositionJudgement judged) {
@@ -246,9 +248,7 @@ record SettlingFindings(
       limit(found, judged);
       found.why(judged.lifting() ? "turbulent-rise" : "turbulent-limit");
     }
-    if (point.yieldExtrapolated()) {
-      found.why("yield-not-seen");
-    }
+    found.why(point.yieldExtrapolated(), "yield-not-seen");
     if (point.severity() != Severity.PASS) {
       notTurbulentCure(found, index, carriage);
     }
@@ -273,33 +273,32 @@ record SettlingFindings(
     found
         .with("laminar", Kind.VELOCITY, carriage.laminarBelowMps())
         .with("turbulent", Kind.VELOCITY, carriage.turbulentAboveMps())
-        .why(carriage.velocityMps() < carriage.laminarBelowMps() ? "laminar" : "neither");
-    if (carriage.yieldStressPa() > 0) {
-      found
-          .with("yield", Kind.STRESS, carriage.yieldStressPa())
-          .with("yieldNeeded", Kind.STRESS, carriage.neededYieldStressPa())
-          .with("grain", Kind.GRAIN, carriage.coarsestM())
-          .with("plugShare", Kind.PERCENT, 1 - carriage.outsidePlugShare())
-          .why(
-              carriage.yieldStressPa() >= carriage.neededYieldStressPa()
-                  ? "yield-holds"
-                  : "yield-holds-not");
-    }
-    found
+        .why(carriage.velocityMps() < carriage.laminarBelowMps() ? "laminar" : "neither")
+        .when(
+            carriage.yieldStressPa() > 0,
+            f ->
+                f.with("yield", Kind.STRESS, carriage.yieldStressPa())
+                    .with("yieldNeeded", Kind.STRESS, carriage.neededYieldStressPa())
+                    .with("grain", Kind.GRAIN, carriage.coarsestM())
+                    .with("plugShare", Kind.PERCENT, 1 - carriage.outsidePlugShare())
+                    .why(
+                        carriage.yieldStressPa() >= carriage.neededYieldStressPa()
+                            ? "yield-holds"
+                            : "yield-holds-not"))
         .with("floor", Kind.PERCENT, carriage.floorShare())
         .with("tolerated", Kind.PERCENT, carriage.toleratedShare())
-        .why(carriage.floorShare() < TRACE ? "floor-trace" : "floor");
-    if (carriage.floorShare() >= TRACE) {
-      found
-          .with("bedShare", Kind.PERCENT, carriage.bedShare())
-          .with("slides", Kind.PERCENT, 1 / carriage.slideDemand())
-          .why(carriage.bedSlides() ? "bed-slides" : "bed-stays");
-    }
-    if (carriage.riseDemand() > 1 / SandCarriage.RISE_MARGIN) {
-      found
-          .with("sinks", Kind.VELOCITY, carriage.riseDemand() * carriage.velocityMps())
-          .why("sinks-in-rise");
-    }
+        .why(carriage.floorShare() < TRACE ? "floor-trace" : "floor")
+        .when(
+            carriage.floorShare() >= TRACE,
+            f ->
+                f.with("bedShare", Kind.PERCENT, carriage.bedShare())
+                    .with("slides", Kind.PERCENT, 1 / carriage.slideDemand())
+                    .why(carriage.bedSlides() ? "bed-slides" : "bed-stays"))
+        .when(
+            carriage.riseDemand() > 1 / SandCarriage.RISE_MARGIN,
+            f ->
+                f.with("sinks", Kind.VELOCITY, carriage.riseDemand() * carriage.velocityMps())
+                    .why("sinks-in-rise"));
   }
 
   private void notTurbulentCure(Found found, int index, SandCarriage carriage) {
@@ -309,9 +308,9 @@ record SettlingFindings(
     } else {
       found.cure("no-turbulent");
     }
-    if (materials.carrier().totalSolids().orElse(0) > 0) {
-      found.cure(design.dilution().isPresent() ? "dilute-by-curve" : "dilute");
-    }
+    found.cure(
+        materials.carrier().totalSolids().orElse(0) > 0,
+        design.dilution().isPresent() ? "dilute-by-curve" : "dilute");
     if (carriage.support() == SandCarriage.Support.SLIDING_BED) {
       found.cure("keep-sliding");
     } else if (carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE) {

@@ -97,20 +97,20 @@ public record ObservedFindings(Design design, ObservedResult result, Findings fi
       }
       case LIQUID -> {
         Found found =
-            values.value() >= 1
-                ? found("thicker", Severity.NOTE, "line")
-                : found("thinner", Severity.NOTE, "line");
-        found
-            .with("factor", Kind.NUMBER, values.value())
-            .with("low", Kind.NUMBER, values.low())
-            .with("high", Kind.NUMBER, values.high())
-            .why("liquid");
+            (values.value() >= 1
+                    ? found("thicker", Severity.NOTE, "line")
+                    : found("thinner", Severity.NOTE, "line"))
+                .with("factor", Kind.NUMBER, values.value())
+                .with("low", Kind.NUMBER, values.low())
+                .with("high", Kind.NUMBER, values.high())
+                .why("liquid");
         double usual =
             DesignCarrier.scatter(design.carrier(), Materials.of(design).carrier()).factor();
-        if (usual > 1 && (values.low() > usual || values.high() < 1 / usual)) {
-          found.with("usual", Kind.NUMBER, usual).why("unlikely");
-        }
-        found.add();
+        found
+            .when(
+                usual > 1 && (values.low() > usual || values.high() < 1 / usual),
+                f -> f.with("usual", Kind.NUMBER, usual).why("unlikely"))
+            .add();
       }
       case ROUGHNESS ->
           found("rough", Severity.NOTE, "line")
@@ -171,10 +171,7 @@ public record ObservedFindings(Design design, ObservedResult result, Findings fi
                 .cure("half");
       }
     }
-    if (!left.isEmpty()) {
-      found.with("left", distinguished(left)).cure("none");
-    }
-    found.add();
+    found.when(!left.isEmpty(), f -> f.with("left", distinguished(left)).cure("none")).add();
   }
 
   private static String distinguished(List<List<Cause>> pairs) {
@@ -197,18 +194,17 @@ public record ObservedFindings(Design design, ObservedResult result, Findings fi
     boolean lacks = wear.low() > 0;
     boolean more = wear.high() < 0;
     Found found =
-        lacks
-            ? piston
-                ? found("piston-worn", Severity.CAUTION, "pump")
-                : found("pump-worn", Severity.CAUTION, "pump")
-            : more
-                ? found("pump-more", Severity.CAUTION, "pump").cure("pump-more")
-                : found("pump-as-new", Severity.PASS, "pump");
-    found
-        .with("wear", Kind.PERCENT, Math.abs(wear.value()))
-        .with("low", Kind.PERCENT, Math.abs(lacks ? wear.low() : wear.high()))
-        .with("high", Kind.PERCENT, Math.abs(lacks ? wear.high() : wear.low()))
-        .with("least", Kind.PERCENT, Math.max(0, wear.high()));
+        (lacks
+                ? piston
+                    ? found("piston-worn", Severity.CAUTION, "pump")
+                    : found("pump-worn", Severity.CAUTION, "pump")
+                : more
+                    ? found("pump-more", Severity.CAUTION, "pump").cure("pump-more")
+                    : found("pump-as-new", Severity.PASS, "pump"))
+            .with("wear", Kind.PERCENT, Math.abs(wear.value()))
+            .with("low", Kind.PERCENT, Math.abs(lacks ? wear.low() : wear.high()))
+            .with("high", Kind.PERCENT, Math.abs(lacks ? wear.high() : wear.low()))
+            .with("least", Kind.PERCENT, Math.max(0, wear.high()));
     if (!lacks && !more) {
       found.why("pump-hidden");
     } else if (lacks && pump.closedPa().isPresent()) {
@@ -234,12 +230,14 @@ public record ObservedFindings(Design design, ObservedResult result, Findings fi
     } else {
       found.why("carried");
     }
-    if (filling.sinceS().isPresent()) {
-      found
-          .with("since", Kind.TIME, filling.sinceS().getAsDouble())
-          .with("stayed", Kind.PERCENT, filling.leastS() / filling.sinceS().getAsDouble())
-          .why("since");
-    }
-    found.with("packed", Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION).add();
+    found
+        .when(
+            filling.sinceS().isPresent(),
+            f ->
+                f.with("since", Kind.TIME, filling.sinceS().getAsDouble())
+                    .with("stayed", Kind.PERCENT, filling.leastS() / filling.sinceS().getAsDouble())
+                    .why("since"))
+        .with("packed", Kind.PERCENT, Proportions.PACKED_VOLUME_FRACTION)
+        .add();
   }
 }

@@ -45,40 +45,36 @@ public record StatesFindings(
     List<StateResult> named = result.states().stream().filter(StateResult::named).toList();
     boolean good = worst.severity().compareTo(Severity.PASS) <= 0;
     Found found =
-        good
-            ? found("all-states", worst.severity(), "states")
-            : found("worst-state", worst.severity(), worst.name());
-    found.count("count", named.size()).with("state", worst.name());
+        (good
+                ? found("all-states", worst.severity(), "states")
+                : found("worst-state", worst.severity(), worst.name()))
+            .count("count", named.size())
+            .with("state", worst.name());
     List<String> reasons = worst.reasons();
-    if (!good) {
-      found.with("reason", reasons.isEmpty() ? worst.name() : reasons.get(0));
-    }
-    if (reasons.size() > 1) {
-      found.with("also", String.join("; ", reasons.subList(1, reasons.size()))).why("state-also");
-    }
+    found
+        .when(!good, f -> f.with("reason", reasons.isEmpty() ? worst.name() : reasons.get(0)))
+        .when(
+            reasons.size() > 1,
+            f ->
+                f.with("also", String.join("; ", reasons.subList(1, reasons.size())))
+                    .why("state-also"));
     worst.point().ifPresent(point -> where(found, point));
     String others =
         named.stream()
             .filter(s -> s.severity().compareTo(Severity.PASS) > 0 && s != worst)
             .map(s -> s.name() + " (" + s.severity() + ")")
             .collect(Collectors.joining("; "));
-    if (!others.isEmpty()) {
-      found.with("others", others).why("state-others");
-    }
+    found.when(!others.isEmpty(), f -> f.with("others", others).why("state-others"));
     if (!good) {
       String cure = StateCure.of(design, governing);
-      if (!cure.isEmpty()) {
-        found.with("cure", cure).cure("state");
-      }
+      found.when(!cure.isEmpty(), f -> f.with("cure", cure).cure("state"));
     }
     found.add();
   }
 
   private static void where(Found found, Point point) {
     at(found, point).why("state-flow");
-    if (point.toPassMps().isPresent()) {
-      found.why("state-required");
-    }
+    found.why(point.toPassMps().isPresent(), "state-required");
   }
 
   private static Found at(Found found, Point point) {

@@ -103,17 +103,16 @@ public record PumpFindings(
         .with("head", Kind.HEAD, duty.headM())
         .with("difference", Kind.PERCENT, apart)
         .why("duty");
-    if (settles && worst.limitMps().isPresent()) {
-      found
-          .with("run", worst.run().name())
-          .with("velocity", Kind.VELOCITY, worst.leastVelocityMps())
-          .with("limit", Kind.VELOCITY, worst.limitMps().getAsDouble())
-          .why("settles");
-    }
-    if (differs) {
-      found.cure(settles ? "more-pump" : flow < designFlow() ? "take-duty" : "less-pump");
-    }
-    found.add();
+    found
+        .when(
+            settles && worst.limitMps().isPresent(),
+            f ->
+                f.with("run", worst.run().name())
+                    .with("velocity", Kind.VELOCITY, worst.leastVelocityMps())
+                    .with("limit", Kind.VELOCITY, worst.limitMps().getAsDouble())
+                    .why("settles"))
+        .cure(differs, settles ? "more-pump" : flow < designFlow() ? "take-duty" : "less-pump")
+        .add();
   }
 
   private void noDuty() {
@@ -155,16 +154,12 @@ public record PumpFindings(
     }
     if (unstable.isPresent()) {
       boolean overBed = unstable.get().overBed();
-      Found found =
-          overBed ? found("unstable-over-bed", Severity.NOTE) : found("unstable", Severity.CAUTION);
-      found
+      (overBed ? found("unstable-over-bed", Severity.NOTE) : found("unstable", Severity.CAUTION))
           .with("meeting", unstable.get().meeting().words())
           .with("unstable", Kind.FLOW, unstable.get().flowM3ps())
-          .why("unstable");
-      if (!overBed) {
-        found.cure("steeper-or-piston");
-      }
-      found.add();
+          .why("unstable")
+          .cure(!overBed, "steeper-or-piston")
+          .add();
     }
   }
 
@@ -196,35 +191,28 @@ public record PumpFindings(
       boolean spread =
           result.viscous().stream()
               .anyMatch(v -> v.viscosityPaS() < believed.viscosityPaS() * (1 - SAME));
-      Found found =
-          found("viscous", thick || outside ? Severity.CAUTION : Severity.NOTE)
-              .with("viscosity", Kind.VISCOSITY, believed.viscosityPaS())
-              .with("which", believed.which().words())
-              .with("b", Kind.NUMBER, correction.b())
-              .with("flowRatio", Kind.PERCENT, correction.flowRatio())
-              .with("efficiencyRatio", Kind.PERCENT, correction.efficiencyRatio())
-              .with(
-                  "thin",
-                  Kind.VISCOSITY,
-                  believed.viscosityPaS() / (correction.b() * correction.b()))
-              .why(spread ? "viscous-which" : "viscous");
-      if (spread) {
-        found.with("others", units -> others(believed, units)).why("viscous-others");
-      }
-      if (outside) {
-        found
-            .with(
-                "excesses",
-                units ->
-                    correction.excesses().stream()
-                        .map(e -> e.describe(units))
-                        .collect(Collectors.joining(", ")))
-            .why("viscous-outside");
-      }
-      if (thick || outside) {
-        found.cure("viscous-curve");
-      }
-      found.add();
+      found("viscous", thick || outside ? Severity.CAUTION : Severity.NOTE)
+          .with("viscosity", Kind.VISCOSITY, believed.viscosityPaS())
+          .with("which", believed.which().words())
+          .with("b", Kind.NUMBER, correction.b())
+          .with("flowRatio", Kind.PERCENT, correction.flowRatio())
+          .with("efficiencyRatio", Kind.PERCENT, correction.efficiencyRatio())
+          .with("thin", Kind.VISCOSITY, believed.viscosityPaS() / (correction.b() * correction.b()))
+          .why(spread ? "viscous-which" : "viscous")
+          .when(
+              spread, f -> f.with("others", units -> others(believed, units)).why("viscous-others"))
+          .when(
+              outside,
+              f ->
+                  f.with(
+                          "excesses",
+                          units ->
+                              correction.excesses().stream()
+                                  .map(e -> e.describe(units))
+                                  .collect(Collectors.joining(", ")))
+                      .why("viscous-outside"))
+          .cure(thick || outside, "viscous-curve")
+          .add();
     }
     yieldStress();
   }
@@ -254,15 +242,12 @@ public record PumpFindings(
     }
     double edge = OperatingRegion.PREFERRED_LOW * bestFlow(spec.get());
     boolean low = result.governing().map(duty -> duty.flowM3ps() < edge).orElse(true);
-    Found found =
-        found("yield-stress", low ? Severity.CAUTION : Severity.NOTE)
-            .with("yield", Kind.STRESS, stress)
-            .with("edge", Kind.FLOW, edge)
-            .why("yield-stress");
-    if (low) {
-      found.cure("keep-above");
-    }
-    found.add();
+    found("yield-stress", low ? Severity.CAUTION : Severity.NOTE)
+        .with("yield", Kind.STRESS, stress)
+        .with("edge", Kind.FLOW, edge)
+        .why("yield-stress")
+        .cure(low, "keep-above")
+        .add();
   }
 
   /** Best flow of the pumps in this liquid: the sum side by side, the least one after the other. */

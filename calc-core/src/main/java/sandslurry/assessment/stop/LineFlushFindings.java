@@ -59,13 +59,9 @@ public record LineFlushFindings(StopResult stop, Findings findings) implements F
   }
 
   private void need(Found found, FlushNeed need) {
-    if (need.clearingM3ps() > 0) {
-      found.why("flush-carries");
-    }
-    if (need.strippingM3ps() > 0) {
-      found.why("flush-strips");
-    }
     found
+        .why(need.clearingM3ps() > 0, "flush-carries")
+        .why(need.strippingM3ps() > 0, "flush-strips")
         .with("carries", Kind.FLOW, need.clearingM3ps())
         .with("strips", Kind.FLOW, need.strippingM3ps())
         .with("flow", Kind.FLOW, need.flowM3ps())
@@ -75,11 +71,10 @@ public record LineFlushFindings(StopResult stop, Findings findings) implements F
   }
 
   private void supply(Found found, FlushFlow supply) {
-    found.with("start", Kind.PRESSURE, supply.startPa());
-    found.with("startAvailable", Kind.PRESSURE, supply.startAvailablePa());
-    if (supply.cleanM3ps().isPresent()) {
-      found.with("clean", Kind.FLOW, supply.cleanM3ps().getAsDouble());
-    }
+    found
+        .with("start", Kind.PRESSURE, supply.startPa())
+        .with("startAvailable", Kind.PRESSURE, supply.startAvailablePa())
+        .with("clean", Kind.FLOW, supply.cleanM3ps());
     if (supply.cleanM3ps().isEmpty()) {
       found.why("supply-nothing");
     } else if (!supply.solved()) {
@@ -93,9 +88,9 @@ public record LineFlushFindings(StopResult stop, Findings findings) implements F
       overBed(found, supply);
     }
     // Starting is worth a word where there is a yield stress or the supply falls short of it.
-    if (supply.startPa() > 0 && (stop.lying().restedYieldPa() > 0 || supply.startDemand() > 1)) {
-      found.why(supply.solved() ? "start-takes" : "start-given");
-    }
+    found.why(
+        supply.startPa() > 0 && (stop.lying().restedYieldPa() > 0 || supply.startDemand() > 1),
+        supply.solved() ? "start-takes" : "start-given");
     if (supply.cleanM3ps().isPresent()) {
       strip(found, supply);
     }
@@ -126,13 +121,13 @@ public record LineFlushFindings(StopResult stop, Findings findings) implements F
   private static void strip(Found found, FlushFlow supply) {
     OverBed worst =
         supply.runs().stream().max(Comparator.comparingDouble(OverBed::stripDemand)).orElseThrow();
-    if (worst.strippingPa() > 0) {
-      found
-          .with("stripRun", worst.run())
-          .with("wallStress", Kind.STRESS, worst.wallStressPa())
-          .with("strip", Kind.STRESS, worst.strippingPa())
-          .why("wall-stress");
-    }
+    found.when(
+        worst.strippingPa() > 0,
+        f ->
+            f.with("stripRun", worst.run())
+                .with("wallStress", Kind.STRESS, worst.wallStressPa())
+                .with("strip", Kind.STRESS, worst.strippingPa())
+                .why("wall-stress"));
   }
 
   private static void held(Found found, double volumeM3, double loadedM3ps) {

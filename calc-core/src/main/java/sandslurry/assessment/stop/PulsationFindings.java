@@ -34,30 +34,30 @@ public record PulsationFindings(Design design, PulsationResult pulsation, Findin
   }
 
   private void pulse(Pulse pulse) {
-    Found found =
-        !pulse.settles()
+    (!pulse.settles()
             ? pulse("pulse-above", Severity.PASS, pulse.run())
             : pulse.brief()
                 ? pulse("pulse-brief", Severity.NOTE, pulse.run())
-                : pulse("pulse-settles", Severity.CAUTION, pulse.run()).cure("pulse");
-    found
+                : pulse("pulse-settles", Severity.CAUTION, pulse.run()).cure("pulse"))
         .with("pulseLeast", Kind.VELOCITY, pulse.leastMps())
         .with("limit", Kind.VELOCITY, pulse.limitMps())
-        .why("pulse-least");
-    if (pulse.settles()) {
-      found
-          .with("below", Kind.PERCENT, pulse.belowShare())
-          .with("pause", Kind.TIME, pulse.longestS())
-          .with("falls", Kind.DEPTH, pulse.fallM())
-          .with("pulseGreatest", Kind.VELOCITY, pulse.greatestMps())
-          .with("lift", Kind.VELOCITY, pulse.toPassMps())
-          .why("pulse-pause");
-      if (pulse.settlingS().isPresent()) {
-        found.with("settling", Kind.TIME, pulse.settlingS().getAsDouble()).why("pulse-bore");
-      }
-      found.why(pulse.greatestMps() >= pulse.toPassMps() ? "pulse-lifts" : "pulse-lifts-not");
-    }
-    found.add();
+        .why("pulse-least")
+        .when(
+            pulse.settles(),
+            f ->
+                f.with("below", Kind.PERCENT, pulse.belowShare())
+                    .with("pause", Kind.TIME, pulse.longestS())
+                    .with("falls", Kind.DEPTH, pulse.fallM())
+                    .with("pulseGreatest", Kind.VELOCITY, pulse.greatestMps())
+                    .with("lift", Kind.VELOCITY, pulse.toPassMps())
+                    .why("pulse-pause")
+                    .with("settling", Kind.TIME, pulse.settlingS())
+                    .why(pulse.settlingS().isPresent(), "pulse-bore")
+                    .why(
+                        pulse.greatestMps() >= pulse.toPassMps()
+                            ? "pulse-lifts"
+                            : "pulse-lifts-not"))
+        .add();
   }
 
   private void strained(Strained run) {
@@ -76,21 +76,18 @@ public record PulsationFindings(Design design, PulsationResult pulsation, Findin
         good
             ? "vessel-damps"
             : vessel.damps() ? "vessel-weak" : vessel.fills() ? "vessel-small" : "vessel-swings";
-    Found found =
-        found(key, good ? Severity.PASS : Severity.CAUTION, "air vessel")
-            .with("gas", Kind.SMALL_VOLUME, vessel.gasM3())
-            .with("gasPressure", Kind.PRESSURE, vessel.absolutePa())
-            .with("own", Kind.STROKES, vessel.ownPs())
-            .with("swells", Kind.STROKES, vessel.swellsPs())
-            .with("stored", Kind.SMALL_VOLUME, vessel.storedM3())
-            .with("passed", Kind.PERCENT, pulsation.passed())
-            .with("goodGas", Kind.SMALL_VOLUME, vessel.goodGasM3())
-            .why("vessel")
-            .why(vessel.damps() ? "vessel-passes" : "vessel-no-credit");
-    if (!good) {
-      found.cure("vessel");
-    }
-    found.add();
+    found(key, good ? Severity.PASS : Severity.CAUTION, "air vessel")
+        .with("gas", Kind.SMALL_VOLUME, vessel.gasM3())
+        .with("gasPressure", Kind.PRESSURE, vessel.absolutePa())
+        .with("own", Kind.STROKES, vessel.ownPs())
+        .with("swells", Kind.STROKES, vessel.swellsPs())
+        .with("stored", Kind.SMALL_VOLUME, vessel.storedM3())
+        .with("passed", Kind.PERCENT, pulsation.passed())
+        .with("goodGas", Kind.SMALL_VOLUME, vessel.goodGasM3())
+        .why("vessel")
+        .why(vessel.damps() ? "vessel-passes" : "vessel-no-credit")
+        .cure(!good, "vessel")
+        .add();
   }
 
   private void relief() {
@@ -99,26 +96,27 @@ public record PulsationFindings(Design design, PulsationResult pulsation, Findin
     boolean rated = pulsation.weakestPa().isPresent();
     boolean fits = pulsation.relief().map(window -> window.holds(limit)).orElse(false);
     Found found =
-        opens
-            ? relief("relief-opens", Severity.FAIL)
-            : !rated
-                ? relief("relief-unrated", Severity.NOTE)
-                : fits
-                    ? relief("relief-set", Severity.PASS)
-                    : relief(
-                        pulsation.relief().isEmpty() ? "relief-no-room" : "relief-outside",
-                        Severity.CAUTION);
-    found
-        .with("peak", Kind.PRESSURE, pulsation.peakPa())
-        .with("peakFlow", Kind.PERCENT, pulsation.peak().flowRatio())
-        .with("steady", Kind.PRESSURE, pulsation.peak().steadyPa())
-        .with("relief", Kind.PRESSURE, limit)
-        .why("peak")
-        .why("peak-parts")
-        .why("relief");
-    if (rated) {
-      found.with("rating", Kind.PRESSURE, pulsation.weakestPa().getAsDouble()).why("relief-rated");
-    }
+        (opens
+                ? relief("relief-opens", Severity.FAIL)
+                : !rated
+                    ? relief("relief-unrated", Severity.NOTE)
+                    : fits
+                        ? relief("relief-set", Severity.PASS)
+                        : relief(
+                            pulsation.relief().isEmpty() ? "relief-no-room" : "relief-outside",
+                            Severity.CAUTION))
+            .with("peak", Kind.PRESSURE, pulsation.peakPa())
+            .with("peakFlow", Kind.PERCENT, pulsation.peak().flowRatio())
+            .with("steady", Kind.PRESSURE, pulsation.peak().steadyPa())
+            .with("relief", Kind.PRESSURE, limit)
+            .why("peak")
+            .why("peak-parts")
+            .why("relief")
+            .when(
+                rated,
+                f ->
+                    f.with("rating", Kind.PRESSURE, pulsation.weakestPa().getAsDouble())
+                        .why("relief-rated"));
     if (opens || rated && !fits) {
       reliefCure(found, rated);
     }

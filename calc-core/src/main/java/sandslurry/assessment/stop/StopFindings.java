@@ -87,19 +87,14 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
             .with("settles", Kind.PERCENT, settles)
             .with("bed", Kind.DEPTH, deepest.bedM())
             .with("bedShare", Kind.PERCENT, deepest.bedShare())
-            .why("sand");
-    if (running >= TRACE) {
-      found.why("on-floor");
-    }
+            .why("sand")
+            .why(running >= TRACE, "on-floor");
     OptionalDouble coarse = least(StoppedRun::coarseS);
     coarse.ifPresent(time -> found.with("coarse", Kind.TIME, time));
     if (settles >= TRACE) {
       settling(found, coarse);
     }
-    if (bed) {
-      found.why("bed");
-    }
-    found.cure(beforeStop(bed, running, coarse)).add();
+    found.why(bed, "bed").cure(beforeStop(bed, running, coarse)).add();
   }
 
   private void settling(Found found, OptionalDouble coarse) {
@@ -187,10 +182,12 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
     } else {
       found.why("plug-beyond");
     }
-    if (plug.movableM().isPresent()) {
-      found.with("movable", Kind.LENGTH, plug.movableM().getAsDouble()).why("plug-moves");
-    }
-    found.why("plug-doubt").cure("drain-plug").add();
+    found
+        .with("movable", Kind.LENGTH, plug.movableM())
+        .why(plug.movableM().isPresent(), "plug-moves")
+        .why("plug-doubt")
+        .cure("drain-plug")
+        .add();
   }
 
   private void restart() {
@@ -231,15 +228,10 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
     } else {
       found.why("restart-beyond");
     }
-    if (stop.staticPa() != 0) {
-      found.why(stop.staticPa() < 0 ? "restart-falls" : "restart-static");
-    }
-    if (stop.restart().slidingBedPa() > 0) {
-      found.why("restart-bed");
-    }
-    if (stop.restart().yieldPa() > 0) {
-      found.why("restart-yield");
-    }
+    found
+        .why(stop.staticPa() != 0, stop.staticPa() < 0 ? "restart-falls" : "restart-static")
+        .why(stop.restart().slidingBedPa() > 0, "restart-bed")
+        .why(stop.restart().yieldPa() > 0, "restart-yield");
     if (stop.plugs().stream().anyMatch(Plug::fills)) {
       if (stop.restart().wedgedPa().isPresent()) {
         found
@@ -249,15 +241,11 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
         found.why("restart-plugs-beyond");
       }
     }
-    if (design.pump().isPresent()) {
-      found.why("restart-pump");
-    }
-    if (stop.weakestPa().isPresent()) {
-      found.with("rating", Kind.PRESSURE, stop.weakestPa().getAsDouble()).why("restart-rated");
-    }
-    if (!key.equals("restart-starts")) {
-      found.cure("never-full");
-    }
-    found.add();
+    found
+        .why(design.pump().isPresent(), "restart-pump")
+        .with("rating", Kind.PRESSURE, stop.weakestPa())
+        .why(stop.weakestPa().isPresent(), "restart-rated")
+        .cure(!key.equals("restart-starts"), "never-full")
+        .add();
   }
 }

@@ -34,18 +34,17 @@ public record SurgeFindings(List<SurgeResult> surges, Findings findings) impleme
     boolean rated = surge.ratingPa().isPresent();
     boolean over = most > surge.ratingPa().orElse(Double.POSITIVE_INFINITY);
     Found found =
-        !rated
-            ? found("surge-unrated", Severity.NOTE, surge)
-            : over
-                ? found("surge-over", Severity.CAUTION, surge)
-                : found("surge-within", Severity.PASS, surge);
-    found
-        .with("velocity", Kind.VELOCITY, surge.velocityMps())
-        .with("surge", Kind.PRESSURE, surge.surgePa())
-        .with("wave", Kind.VELOCITY, surge.waveMps())
-        .with("working", Kind.PRESSURE, surge.workingPa())
-        .with("most", Kind.PRESSURE, most)
-        .why("surge");
+        (!rated
+                ? found("surge-unrated", Severity.NOTE, surge)
+                : over
+                    ? found("surge-over", Severity.CAUTION, surge)
+                    : found("surge-within", Severity.PASS, surge))
+            .with("velocity", Kind.VELOCITY, surge.velocityMps())
+            .with("surge", Kind.PRESSURE, surge.surgePa())
+            .with("wave", Kind.VELOCITY, surge.waveMps())
+            .with("working", Kind.PRESSURE, surge.workingPa())
+            .with("most", Kind.PRESSURE, most)
+            .why("surge");
     surge
         .slow()
         .ifPresent(
@@ -55,10 +54,13 @@ public record SurgeFindings(List<SurgeResult> surges, Findings findings) impleme
                     .with("slow", Kind.PRESSURE, slow.surgePa())
                     .with("return", Kind.TIME, slow.returnS())
                     .why(slow.timeS() > slow.returnS() ? "surge-slow" : "surge-quick"));
-    found.why("surge-working");
-    if (rated) {
-      found.with("rating", Kind.PRESSURE, surge.ratingPa().getAsDouble()).why("surge-rating");
-    }
+    found
+        .why("surge-working")
+        .when(
+            rated,
+            f ->
+                f.with("rating", Kind.PRESSURE, surge.ratingPa().getAsDouble())
+                    .why("surge-rating"));
     if (over && surge.stopS().isPresent()) {
       found.with("stopTime", Kind.TIME, surge.stopS().getAsDouble()).cure("surge-slower");
     } else if (over) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.units.Kind;
@@ -46,6 +48,19 @@ public final class Found {
    */
   public Found with(String name, Kind<?> kind, double si) {
     values.put(name, new Value.Number(kind, si));
+    return this;
+  }
+
+  /**
+   * Gives a number to the sentences where there is one.
+   *
+   * @param name its name in the message file
+   * @param kind what it is
+   * @param si its value in SI; empty where there is none
+   * @return this
+   */
+  public Found with(String name, Kind<?> kind, OptionalDouble si) {
+    si.ifPresent(value -> with(name, kind, value));
     return this;
   }
 
@@ -111,6 +126,17 @@ public final class Found {
   }
 
   /**
+   * Adds a clause to the reason where something holds.
+   *
+   * @param holds whether it does
+   * @param clause its key in the message file, without {@code why.}
+   * @return this
+   */
+  public Found why(boolean holds, String clause) {
+    return holds ? why(clause) : this;
+  }
+
+  /**
    * Adds a clause to the cure.
    *
    * @param clause its key in the message file, without {@code do.}
@@ -118,6 +144,31 @@ public final class Found {
    */
   public Found cure(String clause) {
     todo.add(clause);
+    return this;
+  }
+
+  /**
+   * Adds a clause to the cure where something holds.
+   *
+   * @param holds whether it does
+   * @param clause its key in the message file, without {@code do.}
+   * @return this
+   */
+  public Found cure(boolean holds, String clause) {
+    return holds ? cure(clause) : this;
+  }
+
+  /**
+   * Says more where something holds.
+   *
+   * @param holds whether it does
+   * @param more adds values and clauses
+   * @return this
+   */
+  public Found when(boolean holds, Consumer<Found> more) {
+    if (holds) {
+      more.accept(this);
+    }
     return this;
   }
 

@@ -261,25 +261,26 @@ public record LaneUnitResult(
     boolean enough = turn.waitS(unit.lanes()) >= 0;
     boolean often = InUnit.days(turn.fillS()) < SHORT_INTERVAL_D;
     Found found =
-        enough
-            ? findings.found("lane-ready", often ? Severity.CAUTION : Severity.PASS, unit.name())
-            : findings.found("lane-not-ready", Severity.CAUTION, unit.name());
-    found
-        .with("fills", Kind.DAYS, turn.fillS())
-        .with("average", Kind.PERCENT, filling.meanRecovery())
-        .with("clean", Kind.PERCENT, clean().recovery())
-        .with("last", Kind.PERCENT, filling.lastRecovery())
-        .with("rest", Kind.DAYS, unit.drainS() + unit.digS())
-        .why("lane-fills");
+        (enough
+                ? findings.found(
+                    "lane-ready", often ? Severity.CAUTION : Severity.PASS, unit.name())
+                : findings.found("lane-not-ready", Severity.CAUTION, unit.name()))
+            .with("fills", Kind.DAYS, turn.fillS())
+            .with("average", Kind.PERCENT, filling.meanRecovery())
+            .with("clean", Kind.PERCENT, clean().recovery())
+            .with("last", Kind.PERCENT, filling.lastRecovery())
+            .with("rest", Kind.DAYS, unit.drainS() + unit.digS())
+            .why("lane-fills");
     unit.filled()
         .ifPresent(share -> found.with("filled", Kind.PERCENT, share).why("judged-filled"));
-    if (!enough) {
-      found
-          .count("needed", Math.ceil(turn.lanesNeeded() - 1e-9))
-          .count("lanes", unit.lanes())
-          .cure("more-lanes");
-    }
-    found.add();
+    found
+        .when(
+            !enough,
+            f ->
+                f.count("needed", Math.ceil(turn.lanesNeeded() - 1e-9))
+                    .count("lanes", unit.lanes())
+                    .cure("more-lanes"))
+        .add();
   }
 
   /** Manning's formula and the capture of turbulent flow need turbulent liquor. */
@@ -301,18 +302,18 @@ public record LaneUnitResult(
             .count("reynolds", reynolds)
             .count("laminar", LaminarChannel.LAMINAR_BELOW)
             .count("turbulent", ChannelFlow.TURBULENT.low())
-            .why("reynolds");
-    if (laminar.overManning(flow) > 1) {
-      found.with("drag", Kind.NUMBER, laminar.overManning(flow)).why("laminar-drag");
-    }
+            .why("reynolds")
+            .when(
+                laminar.overManning(flow) > 1,
+                f -> f.with("drag", Kind.NUMBER, laminar.overManning(flow)).why("laminar-drag"));
     if (reach.channel().slope() > 0) {
       double needs = laminar.normalDepthM(feed.mixtureM3ps());
-      if (needs > flow.depthM()) {
-        found
-            .with("depth", Kind.DEPTH, flow.depthM())
-            .with("needs", Kind.DEPTH, needs)
-            .why("laminar-depth");
-      }
+      found.when(
+          needs > flow.depthM(),
+          f ->
+              f.with("depth", Kind.DEPTH, flow.depthM())
+                  .with("needs", Kind.DEPTH, needs)
+                  .why("laminar-depth"));
     }
     found.cure("thin-for-lane").add();
   }
@@ -322,21 +323,18 @@ public record LaneUnitResult(
     double least = drainS();
     boolean drains = least <= unit.drainS();
     SandStack stack = stack();
-    Found found =
-        findings
-            .found("lane-drains", "lane-drains-late", drains, Severity.CAUTION, unit.name())
-            .with("path", Kind.LENGTH, unit.drainPathM())
-            .with("least", Kind.DAYS, least)
-            .with("given", Kind.DAYS, unit.drainS())
-            .with("stacked", Kind.DAYS, unit.stackS())
-            .with("volume", Kind.VOLUME, stack.volumeM3())
-            .with("length", Kind.LENGTH, stack.footLengthM(unit.stackHeightM()))
-            .with("width", Kind.LENGTH, stack.footWidthM(unit.stackHeightM()))
-            .why("drains")
-            .why("stack");
-    if (!drains) {
-      found.cure("drain-under");
-    }
-    found.add();
+    findings
+        .found("lane-drains", "lane-drains-late", drains, Severity.CAUTION, unit.name())
+        .with("path", Kind.LENGTH, unit.drainPathM())
+        .with("least", Kind.DAYS, least)
+        .with("given", Kind.DAYS, unit.drainS())
+        .with("stacked", Kind.DAYS, unit.stackS())
+        .with("volume", Kind.VOLUME, stack.volumeM3())
+        .with("length", Kind.LENGTH, stack.footLengthM(unit.stackHeightM()))
+        .with("width", Kind.LENGTH, stack.footWidthM(unit.stackHeightM()))
+        .why("drains")
+        .why("stack")
+        .cure(!drains, "drain-under")
+        .add();
   }
 }

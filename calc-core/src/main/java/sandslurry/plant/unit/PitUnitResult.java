@@ -133,21 +133,18 @@ record PitUnitResult(
     }
     boolean little = mixed.speedRatio() < 1;
     boolean much = mixed.speedRatio() > FAST_MIXER;
-    Found found =
-        (little
-                ? findings.found("mix-little", Severity.CAUTION, unit.name())
-                : much
-                    ? findings.found("mix-much", Severity.CAUTION, unit.name())
-                    : findings.found("mix-just", Severity.NOTE, unit.name()))
-            .with("just", Kind.FREQUENCY, mixed.speedRps() / Math.max(mixed.speedRatio(), 1e-9))
-            .with("speed", Kind.FREQUENCY, mixed.speedRps())
-            .with("stays", Kind.PERCENT, mixed.leftKgps(feed) / feed.sandTotalKgps())
-            .with("along", Kind.PERCENT, mixed.carriedKgps(feed) / feed.sandTotalKgps())
-            .why(mixed.speedRps() > 0 ? "zwietering" : "mixer-at-rest");
-    if (mixed.speedRps() > 0 && (little || much)) {
-      found.cure(little ? "mix-faster" : "mix-slower");
-    }
-    found.add();
+    (little
+            ? findings.found("mix-little", Severity.CAUTION, unit.name())
+            : much
+                ? findings.found("mix-much", Severity.CAUTION, unit.name())
+                : findings.found("mix-just", Severity.NOTE, unit.name()))
+        .with("just", Kind.FREQUENCY, mixed.speedRps() / Math.max(mixed.speedRatio(), 1e-9))
+        .with("speed", Kind.FREQUENCY, mixed.speedRps())
+        .with("stays", Kind.PERCENT, mixed.leftKgps(feed) / feed.sandTotalKgps())
+        .with("along", Kind.PERCENT, mixed.carriedKgps(feed) / feed.sandTotalKgps())
+        .why(mixed.speedRps() > 0 ? "zwietering" : "mixer-at-rest")
+        .cure(mixed.speedRps() > 0 && (little || much), little ? "mix-faster" : "mix-slower")
+        .add();
   }
 
   /** Sand that settles in a pit, and what the balance takes for granted about it. */
@@ -177,9 +174,6 @@ record PitUnitResult(
         .with(found, "fills", fills.get())
         .why("quarter")
         .why(mixed ? "mixer-misses" : "no-mixer");
-    if (soon) {
-      found.cure("dig-pit");
-    }
-    found.add();
+    found.cure(soon, "dig-pit").add();
   }
 }

@@ -79,25 +79,20 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
     if (capture.low() < target) {
       accounts.lowestBy().ifPresent(by -> found.with("lowest", by).why("recovery-lowest"));
     }
-    if (capture.base() >= target && capture.low() < target) {
-      found.cure("measure-lowest");
-    }
+    found.cure(capture.base() >= target && capture.low() < target, "measure-lowest");
     if (capture.base() < target) {
       cure(found, accounts, target);
     }
     found.add();
     boolean higher = capture.base() > BASIN;
-    Found field =
-        found(higher ? "field-recovery" : "field-recovery-near", Severity.NOTE, "sand recovery")
-            .with("basin", Kind.PERCENT, BASIN)
-            .with("laneLow", Kind.PERCENT, LANE_LOW)
-            .with("laneHigh", Kind.PERCENT, LANE_HIGH)
-            .why("measured")
-            .why("measured-none");
-    if (higher) {
-      field.why("not-computed");
-    }
-    field.add();
+    found(higher ? "field-recovery" : "field-recovery-near", Severity.NOTE, "sand recovery")
+        .with("basin", Kind.PERCENT, BASIN)
+        .with("laneLow", Kind.PERCENT, LANE_LOW)
+        .with("laneHigh", Kind.PERCENT, LANE_HIGH)
+        .why("measured")
+        .why("measured-none")
+        .why(higher, "not-computed")
+        .add();
   }
 
   private void cure(Found found, Accounts accounts, double target) {
@@ -135,13 +130,15 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
         .with("most", Kind.PERCENT, organic)
         .why("organic")
         .why("fibre-unknown");
-    if (bed.organicMatter().high() > organic) {
-      found.cure("cleaner-sand");
-      if (model.spec().units().stream().anyMatch(unit -> unit.lanes() > 0)) {
-        found.cure("faster-lane");
-      }
-    }
-    found.add();
+    found
+        .when(
+            bed.organicMatter().high() > organic,
+            f ->
+                f.cure("cleaner-sand")
+                    .cure(
+                        model.spec().units().stream().anyMatch(unit -> unit.lanes() > 0),
+                        "faster-lane"))
+        .add();
     double moisture = model.spec().targets().bedMoisture();
     Found wet =
         bed.moisture().high() <= moisture
@@ -153,10 +150,7 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
     with(wet, "moisture", Kind.PERCENT, bed.moisture())
         .with("most", Kind.PERCENT, moisture)
         .why("moisture");
-    if (bed.moisture().high() > moisture) {
-      wet.cure("drain");
-    }
-    wet.add();
+    wet.cure(bed.moisture().high() > moisture, "drain").add();
   }
 
   /** The recovered sand and the bedding at rest on each sieve of the gradation wanted. */
@@ -214,10 +208,8 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
       found
           .with("newSand", Kind.PERCENT, rest.notBoughtOfNewSand())
           .with("circulating", Kind.PERCENT, rest.notBought())
-          .why("comes-back");
-      if (rest.notBought() > rest.notBoughtOfNewSand()) {
-        found.why("coarsens");
-      }
+          .why("comes-back")
+          .why(rest.notBought() > rest.notBoughtOfNewSand(), "coarsens");
     }
     found.why("weighed-wet").add();
     boolean rests = accounts.circulation().map(SandCirculation::converged).orElse(false);
@@ -259,27 +251,23 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
           .with("kept", Kind.PERCENT, Math.abs(basis.kept()))
           .why(basis.change() > 0 ? "no-repeat" : "not-run");
     } else if (explained) {
-      if (batches) {
-        found.why("batches");
-      }
-      if (turns) {
-        found.why("modes-turn");
-      }
+      found.why(batches, "batches").why(turns, "modes-turn");
     } else {
       found.why("should-agree");
     }
-    if (!apart.isEmpty()) {
-      found
-          .with(
-              "differences",
-              shown ->
-                  apart.stream().map(one -> both(one, shown)).collect(Collectors.joining("; ")))
-          .why("differ");
-    }
-    if (!apart.isEmpty() && !explained) {
-      found.cure("worse-of-two");
-    }
-    found.add();
+    found
+        .when(
+            !apart.isEmpty(),
+            f ->
+                f.with(
+                        "differences",
+                        shown ->
+                            apart.stream()
+                                .map(one -> both(one, shown))
+                                .collect(Collectors.joining("; ")))
+                    .why("differ"))
+        .cure(!apart.isEmpty() && !explained, "worse-of-two")
+        .add();
   }
 
   /** Half a point of a share, a hundredth of a flow. */

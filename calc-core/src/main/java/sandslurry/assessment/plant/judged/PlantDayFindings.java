@@ -69,45 +69,44 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
     Pit pit = given.pit();
     boolean high = pit.overflow().isEmpty() && day.mostM3() > pit.levels().alarmM3() * (1 + 1e-6);
     Found found =
-        day.overflowed()
-            ? found("spills", Severity.FAIL, day.name())
-                .with("spilled", Kind.VOLUME, day.spilledM3())
-                .with("more", Kind.FLOW, day.spilledM3() / InUnit.ofDays(1))
-                .why("spills")
-                .cure("pump-more")
-            : high
-                ? found("above-alarm", Severity.CAUTION, day.name())
-                    .with("alarm", Kind.VOLUME, pit.levels().alarmM3())
-                    .why("alarm")
-                    .cure("pump-while-filling")
-                : found(
-                    given.pool().isPresent() ? "gives-back" : "no-spill",
-                    Severity.PASS,
-                    day.name());
-    found
-        .with("least", Kind.VOLUME, day.leastM3())
-        .with("most", Kind.VOLUME, day.mostM3())
-        .with("capacity", Kind.VOLUME, pit.capacityM3())
-        .why("holds");
+        (day.overflowed()
+                ? found("spills", Severity.FAIL, day.name())
+                    .with("spilled", Kind.VOLUME, day.spilledM3())
+                    .with("more", Kind.FLOW, day.spilledM3() / InUnit.ofDays(1))
+                    .why("spills")
+                    .cure("pump-more")
+                : high
+                    ? found("above-alarm", Severity.CAUTION, day.name())
+                        .with("alarm", Kind.VOLUME, pit.levels().alarmM3())
+                        .why("alarm")
+                        .cure("pump-while-filling")
+                    : found(
+                        given.pool().isPresent() ? "gives-back" : "no-spill",
+                        Severity.PASS,
+                        day.name()))
+            .with("least", Kind.VOLUME, day.leastM3())
+            .with("most", Kind.VOLUME, day.mostM3())
+            .with("capacity", Kind.VOLUME, pit.capacityM3())
+            .why("holds");
     List<Map.Entry<String, Double>> stopping =
         day.running().entrySet().stream().filter(pump -> pump.getValue() < FULL_TIME).toList();
-    if (!stopping.isEmpty()) {
-      found
-          .with(
-              "pumps",
-              shown ->
-                  String.join(
-                      ", ",
-                      stopping.stream()
-                          .map(
-                              pump ->
-                                  "\""
-                                      + pump.getKey()
-                                      + "\" "
-                                      + shown.show(Kind.PERCENT, pump.getValue()))
-                          .toList()))
-          .why("pumps-run");
-    }
+    found.when(
+        !stopping.isEmpty(),
+        f ->
+            f.with(
+                    "pumps",
+                    shown ->
+                        String.join(
+                            ", ",
+                            stopping.stream()
+                                .map(
+                                    pump ->
+                                        "\""
+                                            + pump.getKey()
+                                            + "\" "
+                                            + shown.show(Kind.PERCENT, pump.getValue()))
+                                .toList()))
+                .why("pumps-run"));
     boolean soon = powerCut(found, given);
     found.add();
     if (soon) {
@@ -211,10 +210,9 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
     } else {
       found.why("fed-evenly");
     }
-    if (!fits) {
-      found.with("short", Kind.VOLUME, most - room).cure("scrape-more-often");
-    }
-    found.add();
+    found
+        .when(!fits, f -> f.with("short", Kind.VOLUME, most - room).cure("scrape-more-often"))
+        .add();
   }
 
   /** What the peak of the batches does to the units that see it. */

@@ -86,11 +86,10 @@ public record PlantFindings(PlantModel model, PlantResult result, Findings findi
       case NO_PURGE -> found.why("no-way-out").cure("way-out");
       case PURGE_TOO_SMALL -> found.why("way-out-too-small").cure("widen");
       case UNSETTLED -> {
-        found.why(none.timeS() > 0 ? "still-changes" : "swings");
-        if (none.grows().kgps() > 0) {
-          found.why("grows");
-        }
-        found.cure("thinner");
+        found
+            .why(none.timeS() > 0 ? "still-changes" : "swings")
+            .why(none.grows().kgps() > 0, "grows")
+            .cure("thinner");
       }
     }
   }

@@ -43,15 +43,12 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
       thin(main, model.spec().targets().liquorSolids().getAsDouble());
     }
     boolean salty = main.dissolved() >= SALTY;
-    Found salts =
-        found("salts", salty ? Severity.CAUTION : Severity.NOTE, "salts")
-            .with("dissolved", Kind.PERCENT, main.dissolved())
-            .with("limit", Kind.PERCENT, SALTY)
-            .why("salts");
-    if (salty) {
-      salts.cure("test-liquid");
-    }
-    salts.add();
+    found("salts", salty ? Severity.CAUTION : Severity.NOTE, "salts")
+        .with("dissolved", Kind.PERCENT, main.dissolved())
+        .with("limit", Kind.PERCENT, SALTY)
+        .why("salts")
+        .cure(salty, "test-liquid")
+        .add();
   }
 
   /** What more recycle does, which depends on what the separators catch at each round. */
@@ -74,14 +71,15 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
             .with("solids", Kind.PERCENT, main.solved())
             .why("leaves");
     settles(found);
-    if (once.isPresent() && twice.isPresent()) {
-      found
-          .with("twice", Kind.PERCENT, twice.get().solved())
-          .with("recoveredTwice", Kind.PERCENT, twice.get().sandCapture())
-          .with("recovered", Kind.PERCENT, once.get().sandCapture())
-          .why("twice");
-    }
-    found.add();
+    found
+        .when(
+            once.isPresent() && twice.isPresent(),
+            f ->
+                f.with("twice", Kind.PERCENT, twice.get().solved())
+                    .with("recoveredTwice", Kind.PERCENT, twice.get().sandCapture())
+                    .with("recovered", Kind.PERCENT, once.get().sandCapture())
+                    .why("twice"))
+        .add();
   }
 
   private void settles(Found found) {
@@ -187,10 +185,8 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
     }
     found
         .why(sizing.added().isPresent() ? "water-added" : "no-water-added")
-        .why(sizing.replaced().isPresent() ? "water-replaced" : "no-water-replaced");
-    if (none) {
-      found.cure("coarser");
-    }
-    found.add();
+        .why(sizing.replaced().isPresent() ? "water-replaced" : "no-water-replaced")
+        .cure(none, "coarser")
+        .add();
   }
 }

@@ -65,10 +65,7 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
         .count("many", PlantTotals.MANY_YEARS)
         .why("sand-rises")
         .why(years.range().base() >= PlantTotals.MANY_YEARS ? "tenth-late" : "tenth");
-    if (soon) {
-      found.cure("dig-storage");
-    }
-    found.add();
+    found.cure(soon, "dig-storage").add();
   }
 
   private void wanted(String name, StorageAccount account, double wantedDays) {
@@ -78,12 +75,12 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
     boolean surely =
         enough && lasts.map(f -> f.range().low() >= InUnit.ofDays(wantedDays)).orElse(true);
     Found found =
-        surely
-            ? found("lasts", Severity.PASS, name)
-            : enough
-                ? found("lasts-maybe", Severity.CAUTION, name)
-                : found("lasts-too-short", Severity.FAIL, name);
-    found.with("wanted", Kind.DAYS, InUnit.ofDays(wantedDays));
+        (surely
+                ? found("lasts", Severity.PASS, name)
+                : enough
+                    ? found("lasts-maybe", Severity.CAUTION, name)
+                    : found("lasts-too-short", Severity.FAIL, name))
+            .with("wanted", Kind.DAYS, InUnit.ofDays(wantedDays));
     if (filling.isPresent() && lasts.isPresent()) {
       with(found, "days", lasts.get())
           .with("start", account.months().get(filling.get().startMonth()).name())
@@ -92,13 +89,16 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
     } else {
       found.why("never-fills");
     }
-    if (!enough) {
-      found
-          .with(
-              "room", Kind.VOLUME, Math.max(0, account.roomNeededM3(wantedDays) - account.roomM3()))
-          .cure("more-room");
-    }
-    found.add();
+    found
+        .when(
+            !enough,
+            f ->
+                f.with(
+                        "room",
+                        Kind.VOLUME,
+                        Math.max(0, account.roomNeededM3(wantedDays) - account.roomM3()))
+                    .cure("more-room"))
+        .add();
     if (enough) {
       cutsIn(name, account, wantedDays);
     }
@@ -117,9 +117,6 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
         .with("needed", Kind.VOLUME, account.roomNeededM3(wantedDays))
         .with("room", Kind.VOLUME, account.roomM3())
         .why("room-for-days");
-    if (soon) {
-      found.cure("dig-before");
-    }
-    found.add();
+    found.cure(soon, "dig-before").add();
   }
 }

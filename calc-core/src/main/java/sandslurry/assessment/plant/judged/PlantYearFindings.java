@@ -56,17 +56,14 @@ record PlantYearFindings(PlantModel model, PlantResult result, Findings findings
     if (enough && !all) {
       return;
     }
-    Found found =
-        found("worst-month", "worst-month-low", enough, Severity.FAIL, RECOVERY)
-            .with("month", least.month().name())
-            .with("temperature", Kind.TEMPERATURE, least.month().liquorK())
-            .with("recovered", Kind.PERCENT, recovered)
-            .with("wanted", Kind.PERCENT, model.spec().targets().sandCapture())
-            .why("worst-month");
-    if (!enough) {
-      found.cure("worst-month");
-    }
-    found.add();
+    found("worst-month", "worst-month-low", enough, Severity.FAIL, RECOVERY)
+        .with("month", least.month().name())
+        .with("temperature", Kind.TEMPERATURE, least.month().liquorK())
+        .with("recovered", Kind.PERCENT, recovered)
+        .with("wanted", Kind.PERCENT, model.spec().targets().sandCapture())
+        .why("worst-month")
+        .cure(!enough, "worst-month")
+        .add();
   }
 
   private void storage(String name, StorageYear year, StorageAccount account) {
