@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,27 @@ record BandFindings(List<Finding> base, Findings findings) implements FindingWri
   private static final String NAMED = "topics";
 
   /** The verdicts on a topic by three liquors. */
-  private record Verdicts(Severity thinner, Severity here, Severity thicker) {}
+  private record Verdicts(Severity thinner, Severity here, Severity thicker) {
+    String worseEnd() {
+      return thinner == thicker ? "thinner or thicker" : isThickerWorse() ? "thicker" : "thinner";
+    }
+
+    private boolean isThickerWorse() {
+      return thicker.compareTo(thinner) > 0;
+    }
+
+    Assessment worse(Assessment.Band band) {
+      return isThickerWorse() ? band.thicker() : band.thinner();
+    }
+  }
+
+  private static String gravest(Assessment there, Topic topic) {
+    return there.findings().stream()
+        .filter(f -> f.topic() == topic)
+        .max(Comparator.comparing(Finding::severity))
+        .map(f -> f.place() + ": " + f.what())
+        .orElse("");
+  }
 
   private static String words(List<Topic> topics) {
     List<String> words = topics.stream().map(Topic::word).toList();
@@ -58,10 +79,14 @@ record BandFindings(List<Finding> base, Findings findings) implements FindingWri
         (verdicts, topics) ->
             found("other-liquor", Severity.CAUTION.or(verdicts.here()), topics.get(0), ELEMENT)
                 .with(NAMED, words(topics))
+                .with("end", verdicts.worseEnd())
+                .with("there", verdicts.thinner().or(verdicts.thicker()).toString())
+                .with("finds", units -> gravest(verdicts.worse(band), topics.get(0)))
                 .with("scatter", units -> band.words())
                 .with("thinner", verdicts.thinner().toString())
                 .with("here", verdicts.here().toString())
                 .with("thicker", verdicts.thicker().toString())
+                .why("other-liquor-finds")
                 .why("other-liquor")
                 .cure("viscometer")
                 .add());

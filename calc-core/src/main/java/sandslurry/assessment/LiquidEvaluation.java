@@ -20,6 +20,7 @@ import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineWarmths;
 import sandslurry.assessment.line.LineWorking;
 import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.line.WarmStates;
 import sandslurry.assessment.materials.DesignCarrier;
 import sandslurry.assessment.materials.MaterialWorking;
 import sandslurry.assessment.materials.Materials;
@@ -128,10 +129,11 @@ final class LiquidEvaluation {
     Optional<Double> dutyFlow = pump.flatMap(PumpResult::governing).map(duty -> duty.flowM3ps());
     LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
     OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
-    LineResult result = whole ? evaluation.result(window) : evaluation.judgedAlone(window);
+    WarmStates judged = WarmStates.of(warmths, evaluation.judged(), whole);
+    LineResult result =
+        whole ? evaluation.result(judged, window) : evaluation.judgedAlone(judged, window);
     line = Optional.of(result);
-    new LineFindings(design, materials, warmths, evaluation.judged(), result, whole, findings)
-        .all();
+    new LineFindings(design, materials, warmths, judged, result, findings).all();
     if (whole) {
       LineWorking.steps(trace, model, materials, evaluation.states());
     }

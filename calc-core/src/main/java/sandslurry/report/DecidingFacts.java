@@ -5,11 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
+import sandslurry.assessment.line.LineResult.JudgedRun;
 import sandslurry.assessment.line.LineState;
-import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
@@ -28,7 +29,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.separation.lane.LaneCycle;
 import sandslurry.transport.bed.SandCarriage;
-import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -86,31 +86,34 @@ final class DecidingFacts {
     workingPressure(line);
   }
 
-  /** Of all runs and flow rates, the one with the least left above the required velocity. */
+  /** Of all runs, flow rates, temperatures and liquors judged, the one with the least left. */
   private void velocity(LineResult line) {
-    List<RunSpec> runs = design.route().orElseThrow().runs();
-    Deciding closest = null;
-    for (LineState state : line.states()) {
-      for (int i = 0; i < state.runs().size(); i++) {
-        Optional<Deciding> one =
-            velocity(
-                state.runs().get(i),
-                state.flowCase(),
-                runs.size() == 1 ? "" : ", " + runs.get(i).name());
-        if (one.isPresent() && (closest == null || one.get().closeness() < closest.closeness())) {
-          closest = one.get();
-        }
-      }
-    }
-    if (closest != null) {
-      facts.add(closest);
-    }
+    Stream<Deciding> described = velocities(line, "");
+    Stream<Deciding> scatter =
+        assessment.band().stream()
+            .flatMap(
+                band ->
+                    Stream.concat(
+                        velocities(band.thinner().line().orElseThrow(), ", thinner liquor"),
+                        velocities(band.thicker().line().orElseThrow(), ", thicker liquor")));
+    Stream.concat(described, scatter)
+        .min(Comparator.comparingDouble(Deciding::closeness))
+        .ifPresent(facts::add);
   }
 
-  private Optional<Deciding> velocity(RunState run, FlowCase flowCase, String where) {
+  private Stream<Deciding> velocities(LineResult line, String liquor) {
+    return line.worst().stream()
+        .flatMap(
+            run ->
+                velocity(run, liquor + (line.worst().size() == 1 ? "" : ", " + run.run()))
+                    .stream());
+  }
+
+  private Optional<Deciding> velocity(JudgedRun run, String where) {
+    String at = at(run.flowCase()) + warmth(run) + where;
     if (run.regime() == Regime.LAMINAR && run.carriage().isPresent()) {
       SandCarriage carriage = run.carriage().get();
-      String what = "sand on the floor (laminar) at the " + at(flowCase) + where;
+      String what = "sand on the floor (laminar) at the " + at;
       String actual = show(Kind.PERCENT, carriage.floorShare());
       String tolerated = show(Kind.PERCENT, carriage.toleratedShare()) + " tolerated";
       return Optional.of(
@@ -126,17 +129,28 @@ final class DecidingFacts {
                     default -> "sand settles";
                   }));
     }
-    if (run.deposition().isEmpty()) {
-      return Optional.empty();
-    }
-    DepositionJudgement judged = run.deposition().get();
-    return Optional.of(
-        Deciding.atLeast(
-            "velocity at the " + at(flowCase) + where,
-            show(Kind.VELOCITY, judged.velocityMps()),
-            judged.velocityMps(),
-            show(Kind.VELOCITY, judged.velocityToPassMps()) + " required",
-            judged.velocityToPassMps()));
+    return run.deposition()
+        .map(
+            judged -> {
+              double turbulent =
+                  run.regime() == Regime.TRANSITIONAL
+                      ? run.carriage().orElseThrow().turbulentAboveMps()
+                      : 0;
+              double needed = Math.max(judged.velocityToPassMps(), turbulent);
+              return Deciding.atLeast(
+                  "velocity at the " + at,
+                  show(Kind.VELOCITY, judged.velocityMps()),
+                  judged.velocityMps(),
+                  show(Kind.VELOCITY, needed)
+                      + (needed > judged.velocityToPassMps() ? " for turbulent flow" : " required"),
+                  needed);
+            });
+  }
+
+  private String warmth(JudgedRun run) {
+    return run.temperatureK().isEmpty()
+        ? ""
+        : ", " + show(Kind.TEMPERATURE, run.temperatureK().getAsDouble());
   }
 
   private static String at(FlowCase flowCase) {

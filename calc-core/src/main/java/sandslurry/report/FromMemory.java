@@ -50,10 +50,10 @@ final class FromMemory {
   }
 
   private void line(LineResult line, Assessment assessment) {
-    runs(line)
+    line.worst().stream()
         .filter(run -> run.regime() == Regime.TURBULENT)
+        .flatMap(run -> run.deposition().stream())
         .max(Comparator.comparingDouble(FromMemory::nearness))
-        .flatMap(RunState::deposition)
         .filter(judged -> !judged.lifting())
         .ifPresent(judged -> add("deposition velocity", judged.limiting().model()));
     runs(line).findFirst().ifPresent(run -> add("head loss", run.headLossModels().get(0).model()));
@@ -78,9 +78,8 @@ final class FromMemory {
   }
 
   /** How near a run is to what it needs: the nearest is the one that the line is judged by. */
-  private static double nearness(RunState run) {
-    DepositionJudgement judged = run.deposition().orElseThrow();
-    return judged.velocityToPassMps() / run.leastVelocityMps();
+  private static double nearness(DepositionJudgement judged) {
+    return judged.velocityToPassMps() / judged.velocityMps();
   }
 
   private void add(String what, Correlation model) {

@@ -21,6 +21,9 @@ public final class CarryingFlows {
 
   private static final double FOUND = 1e-7;
 
+  /** So far above the required velocity, something else sets the lowest flow rate. */
+  private static final double BEYOND = 1.001;
+
   private final LineModel model;
   private final double temperatureK;
 
@@ -87,20 +90,28 @@ public final class CarryingFlows {
       }
       double flow = least.getAsDouble();
       if (most.isEmpty() || flow > most.get().flowM3ps()) {
-        RunPoint point = model.run(run, flow, model.materials().sandFraction(flow));
-        most =
-            Optional.of(
-                new End(
-                    flow,
-                    Cause.SETTLES,
-                    run.name(),
-                    point.leastVelocityMps(),
-                    point.toPassMps().orElse(0),
-                    temperatureK,
-                    point.deposition()));
+        most = Optional.of(turbulent(run.name(), flow, model.run(run, flow, fraction(flow))));
       }
     }
     return most;
+  }
+
+  private End turbulent(String run, double flowM3ps, RunPoint point) {
+    double velocity = point.leastVelocityMps();
+    double toPass = point.toPassMps().orElse(0);
+    boolean enough = toPass > 0 && velocity > BEYOND * toPass;
+    return new End(
+        flowM3ps,
+        enough ? Cause.NOT_TURBULENT : Cause.SETTLES,
+        run,
+        velocity,
+        enough ? velocity : toPass,
+        temperatureK,
+        point.deposition());
+  }
+
+  private double fraction(double flowM3ps) {
+    return model.materials().sandFraction(flowM3ps);
   }
 
   /** The intervals between two flow rates in which the sand is carried all the same. */

@@ -94,23 +94,26 @@ public final class LineEvaluation {
   /**
    * The line as its assessment shows it.
    *
+   * @param judged the states judged, at every temperature
    * @param window the flow rates at which it works
    * @return flow rates, system curve, operating window and volume
    */
-  public LineResult result(OperatingWindow window) {
-    return new LineResult(shown(), systemCurve(), window, model.volumeM3());
+  public LineResult result(WarmStates judged, OperatingWindow window) {
+    return new LineResult(shown(), judged.worstOfEach(), systemCurve(), window, model.volumeM3());
   }
 
   /**
    * The line as it is judged, without what an assessment shows for comparison alone: the system
    * curve and the models that do not govern.
    *
+   * @param judged the states judged, at every temperature
    * @param window the flow rates at which it works
    * @return flow rates, operating window and volume
    */
-  public LineResult judgedAlone(OperatingWindow window) {
+  public LineResult judgedAlone(WarmStates judged, OperatingWindow window) {
     return new LineResult(
         states.stream().map(state -> shown(state, false)).toList(),
+        judged.worstOfEach(),
         List.of(),
         window,
         model.volumeM3());

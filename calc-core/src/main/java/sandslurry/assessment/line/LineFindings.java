@@ -24,18 +24,16 @@ import sandslurry.units.Kind;
  * @param design the design
  * @param materials its liquid, sand and mixture
  * @param warmths the line at each temperature that is judged
- * @param states the line at each flow rate that is judged
+ * @param judged the line at each flow rate and temperature that is judged
  * @param result the line as its assessment shows it
- * @param whole false for an end of the scatter of its liquid, which is not judged over temperatures
  * @param findings takes what is found
  */
 public record LineFindings(
     Design design,
     Materials materials,
     LineWarmths warmths,
-    List<State> states,
+    WarmStates judged,
     LineResult result,
-    boolean whole,
     Findings findings)
     implements FindingWriter {
   /** So many of the largest grains should fit across a bore (common practice, no source). */
@@ -50,13 +48,17 @@ public record LineFindings(
   private static final double LEAST_WEAR_POWER = 2;
   private static final double MOST_WEAR_POWER = 3.5;
 
+  private List<State> states() {
+    return judged.asDesigned();
+  }
+
   /** Findings on settling, large grains, wear and pressure of the line. */
   public void all() {
     tooThick();
-    if (states.isEmpty()) {
+    if (states().isEmpty()) {
       return;
     }
-    new SettlingFindings(design, materials, warmths, states, whole, findings).all();
+    new SettlingFindings(design, materials, warmths, judged, findings).all();
     for (int i = 0; i < warmths.asDesigned().route().runs().size(); i++) {
       largeGrains(i);
       wear(i);
@@ -88,7 +90,7 @@ public record LineFindings(
   /** Between the strokes of a piston pump the flow may fall below the deposition velocity. */
   private void strokes() {
     boolean turbulent =
-        states.stream()
+        states().stream()
             .flatMap(state -> state.runs().stream())
             .anyMatch(run -> run.hasSand() && run.regime() == Regime.TURBULENT);
     if (turbulent
@@ -106,7 +108,7 @@ public record LineFindings(
 
   /** Stones lock in a narrow pipe at any velocity, and no deposition velocity knows of it. */
   private void largeGrains(int index) {
-    State state = states.get(0);
+    State state = states().get(0);
     RunPoint point = state.runs().get(index);
     if (point.deposition().isEmpty()) {
       return;
@@ -134,7 +136,7 @@ public record LineFindings(
     if (design.pump().isPresent()) {
       return;
     }
-    State most = states.stream().max(Comparator.comparingDouble(State::flowM3ps)).orElseThrow();
+    State most = states().stream().max(Comparator.comparingDouble(State::flowM3ps)).orElseThrow();
     double head = warmths.asDesigned().systemHeadM(most.runs());
     if (!(head < 0)) {
       return;
@@ -203,7 +205,7 @@ public record LineFindings(
   }
 
   private State fastest(int index) {
-    return states.stream()
+    return states().stream()
         .max(Comparator.comparingDouble(s -> s.runs().get(index).velocityMps()))
         .orElseThrow();
   }
@@ -273,7 +275,7 @@ public record LineFindings(
         least < boils
             ? found("column-breaks", Severity.FAIL, run.name())
             : found("vacuum", Severity.CAUTION, run.name());
-    double density = materials.mixtureDensityKgM3(states.get(0).sandFraction());
+    double density = materials.mixtureDensityKgM3(states().get(0).sandFraction());
     found
         .with("case", flowCase.words())
         .with("lowest", Kind.PRESSURE, least)

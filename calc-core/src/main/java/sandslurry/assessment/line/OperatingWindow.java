@@ -33,6 +33,8 @@ public record OperatingWindow(
     NONE("window-any", Kind.NUMBER),
     /** Lower end: sand settles in turbulent flow, or its margin is lost. */
     SETTLES("window-settles", Kind.VELOCITY),
+    /** Lower end: below it the flow is not surely turbulent. */
+    NOT_TURBULENT("window-not-turbulent", Kind.VELOCITY),
     /**
      * Lower end: the liquid flows too slowly to hold the sand by its yield stress to the outlet.
      */

@@ -1,12 +1,11 @@
 package sandslurry.assessment.line;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import sandslurry.assessment.line.LineEvaluation.State;
+import sandslurry.assessment.line.WarmStates.Warmth;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Bound;
 import sandslurry.design.Design;
@@ -31,67 +30,21 @@ import sandslurry.units.Kind;
  * temperature.
  */
 record SettlingFindings(
-    Design design,
-    Materials materials,
-    LineWarmths warmths,
-    List<State> states,
-    boolean whole,
-    Findings findings)
+    Design design, Materials materials, LineWarmths warmths, WarmStates states, Findings findings)
     implements FindingWriter {
   /** Less of the sand on the floor than this is none. */
   private static final double TRACE = 1e-5;
 
-  /** The line at the flow rates judged, with the liquid at another temperature. */
-  private record Warmth(double temperatureK, LineModel model, List<State> states) {}
-
   void all() {
-    List<Warmth> given = warmths.given().stream().map(this::at).toList();
-    List<Warmth> around = whole ? warmths.around().stream().map(this::at).toList() : List.of();
     for (int i = 0; i < warmths.asDesigned().route().runs().size(); i++) {
-      run(i, given, around);
+      run(i);
     }
   }
 
-  private Warmth at(LineWarmths.At warmth) {
-    LineModel line = warmth.line();
-    double temperature = warmth.temperatureK();
-    if (line == warmths.asDesigned()) {
-      return new Warmth(temperature, line, states);
-    }
-    List<State> same = new ArrayList<>();
-    for (State state : states) {
-      same.add(
-          new State(
-              state.flowCase(),
-              state.flowM3ps(),
-              state.sandFraction(),
-              line.runs(state.flowM3ps(), state.sandFraction())));
-    }
-    return new Warmth(temperature, line, same);
-  }
-
-  /** The worst case of a run; of equals, the one with the least margin. */
-  private static State worst(List<State> states, int run) {
-    return states.stream()
-        .max(
-            Comparator.comparing((State s) -> s.runs().get(run).severity())
-                .thenComparingDouble(s -> -s.runs().get(run).margin()))
-        .orElseThrow();
-  }
-
-  private static RunPoint worstPoint(Warmth warmth, int run) {
-    return worst(warmth.states(), run).runs().get(run);
-  }
-
-  private void run(int index, List<Warmth> given, List<Warmth> around) {
-    Warmth worst =
-        given.stream()
-            .max(
-                Comparator.comparing((Warmth w) -> worstPoint(w, index).severity())
-                    .thenComparingDouble(w -> -worstPoint(w, index).margin()))
-            .orElseThrow();
-    Optional<Warmth> warmth = given.size() > 1 ? Optional.of(worst) : Optional.empty();
-    State state = worst(worst.states(), index);
+  private void run(int index) {
+    Warmth worst = WarmStates.worst(states.given(), index);
+    Optional<Warmth> warmth = states.given().size() > 1 ? Optional.of(worst) : Optional.empty();
+    State state = worst.worst(index);
     RunPoint point = state.runs().get(index);
     if (point.deposition().isEmpty()) {
       found("no-sand", Severity.PASS, point.run().name())
@@ -101,7 +54,7 @@ record SettlingFindings(
     } else if (point.regime() != Regime.TURBULENT) {
       notTurbulent(index, state, warmth);
     } else if (point.deposition().get().outcome() == Outcome.CLEAR) {
-      clear(index, state, warmth, around);
+      clear(index, state, warmth);
     } else {
       tooSlow(index, state, warmth);
     }
@@ -137,29 +90,42 @@ record SettlingFindings(
   }
 
   /** The velocity is enough, perhaps not so when the liquid is colder or warmer. */
-  private void clear(int index, State state, Optional<Warmth> warmth, List<Warmth> around) {
+  private void clear(int index, State state, Optional<Warmth> warmth) {
+    List<Warmth> around = states.around();
     Optional<Warmth> worse =
-        around.stream()
-            .filter(w -> worstPoint(w, index).severity() != Severity.PASS)
-            .max(Comparator.comparing(w -> worstPoint(w, index).severity()));
+        Optional.of(around)
+            .filter(any -> !any.isEmpty())
+            .map(any -> WarmStates.worst(any, index))
+            .filter(w -> w.worstPoint(index).severity() != Severity.PASS);
     RunPoint point = state.runs().get(index);
     String name = point.run().name();
     Found found =
         worse.isPresent()
             ? found("clear-at-temperature", Severity.CAUTION, name)
             : found("clear", Severity.PASS, name);
+    worse.ifPresent(w -> worse(found, w, index));
     turbulent(found, state, point, warmth);
     if (around.size() >= 2) {
       overTemperatures(found, around.get(0), around.get(1), index);
     }
-    worse.ifPresent(
-        w ->
-            found
-                .with("worseTemperature", Kind.TEMPERATURE, w.temperatureK())
-                .with("worseVerdict", worstPoint(w, index).severity().toString())
-                .why("worse-at")
-                .cure("give-temperatures"));
     found.add();
+  }
+
+  /** What is short when the liquid is colder or warmer. */
+  private static void worse(Found found, Warmth warmth, int index) {
+    RunPoint point = warmth.worstPoint(index);
+    found
+        .with("worseTemperature", Kind.TEMPERATURE, warmth.temperatureK())
+        .with("worseVerdict", point.severity().toString())
+        .cure("give-temperatures");
+    if (point.regime() == Regime.TURBULENT) {
+      found
+          .with(
+              "worseRequired", Kind.VELOCITY, point.deposition().orElseThrow().velocityToPassMps())
+          .why("worse-at");
+    } else {
+      found.with("worseRegime", point.regime().words()).why("worse-not-turbulent");
+    }
   }
 
   private static void overTemperatures(Found found, Warmth cold, Warmth warm, int index) {
@@ -177,7 +143,7 @@ record SettlingFindings(
   /** Gives the required velocity at a temperature; false where there is none, with its regime. */
   private static boolean required(
       Found found, String velocity, String regime, Warmth warmth, int index) {
-    RunPoint point = worstPoint(warmth, index);
+    RunPoint point = warmth.worstPoint(index);
     if (point.regime() != Regime.TURBULENT) {
       found.with(regime, point.regime().words());
       return false;

@@ -44,9 +44,14 @@ public record WindowWords(UnitSystem units) {
     if (low.cause() == Cause.NONE) {
       return "";
     }
-    boolean rises = low.judged().map(DepositionJudgement::lifting).orElse(false);
-    boolean unjudged = low.cause() == Cause.SETTLES && low.judged().isEmpty();
-    return says(rises ? "window-rises" : unjudged ? "window-lost" : low.cause().clause, low);
+    if (low.cause() != Cause.SETTLES) {
+      return says(low.cause().clause, low);
+    }
+    return says(
+        low.judged()
+            .map(judged -> judged.lifting() ? "window-rises" : low.cause().clause)
+            .orElse("window-lost"),
+        low);
   }
 
   private String says(String clause, End end) {
