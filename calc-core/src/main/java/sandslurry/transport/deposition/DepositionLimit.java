@@ -364,7 +364,7 @@ final class DepositionLimit {
      */
     boolean exceed(double velocityMps, double oroskarTurianMps, Slurry uniform) {
       double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
-      int needed = Math.min(2, relations);
+      int needed = relations > 1 ? 2 : 1;
       int above = oroskarTurianMps > velocityMps ? 1 : 0;
       if (governing.contains(MAY) && mayExceeds(velocityMps, dilute)) {
         above++;
@@ -379,7 +379,7 @@ final class DepositionLimit {
           && abGhaniExceeds(velocityMps, dilute)) {
         above++;
       }
-      return above >= needed && above > 0;
+      return above >= needed;
     }
 
     private boolean mayExceeds(double velocityMps, double dilute) {
