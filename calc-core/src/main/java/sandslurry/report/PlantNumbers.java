@@ -15,7 +15,7 @@ import sandslurry.plant.Range;
 import sandslurry.plant.account.StorageYear;
 import sandslurry.plant.account.StorageYear.Course;
 import sandslurry.report.block.Block;
-import sandslurry.report.section.PlantDaySection;
+import sandslurry.report.section.Chapters;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -48,7 +48,7 @@ final class PlantNumbers {
         .accounts()
         .flatMap(Accounts::year)
         .ifPresent(year -> blocks.add(new Block.Paragraph(numbers.year(year))));
-    blocks.addAll(PlantDaySection.oneOut(plant.outages(), assessment.design().units()));
+    blocks.addAll(Chapters.oneOut(assessment));
     return blocks;
   }
 

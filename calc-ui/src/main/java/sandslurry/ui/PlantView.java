@@ -14,7 +14,7 @@ import javax.swing.JTextArea;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.report.block.TextView;
-import sandslurry.report.section.PlantSection;
+import sandslurry.report.section.Chapters;
 
 /** The drawing of flows of a plant above its tables. */
 final class PlantView {
@@ -74,12 +74,7 @@ final class PlantView {
     plant.get().modes().forEach(mode -> modes.addItem(mode.mode().name()));
     modes.setSelectedItem(plant.get().main().mode().name());
     draw();
-    tables.setText(
-        new TextView(JudgeCommand.FORM_WIDTH)
-            .write(
-                new PlantSection(
-                        plant.get(), all.design().plant().orElseThrow(), all.design().units())
-                    .blocks()));
+    tables.setText(new TextView(JudgeCommand.FORM_WIDTH).write(Chapters.plant(all)));
     tables.setCaretPosition(0);
     cards.show(panel, PLANT);
   }

@@ -9,20 +9,15 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.station.PumpResult;
-import sandslurry.design.Design;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.units.Kind;
 
 /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
-final class BandSection extends SectionWriter {
-  private final Assessment assessment;
-  private final Design design;
+record BandSection(Assessment assessment, Page page) implements SectionWriter {
 
-  BandSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
-    this.design = assessment.design();
+  void write() {
     // A table by solids is off by a factor; of numbers and readings the findings tell what matters.
     assessment
         .band()
@@ -47,7 +42,7 @@ final class BandSection extends SectionWriter {
               a ->
                   a.line().stream()
                       .flatMapToDouble(l -> l.window().carriesFromM3ps().stream())
-                      .mapToObj(q -> units.number(Kind.FLOW, q))
+                      .mapToObj(q -> number(Kind.FLOW, q))
                       .findFirst()));
     }
     if (assessment.pump().isPresent()) {
@@ -69,10 +64,10 @@ final class BandSection extends SectionWriter {
                   a.lane()
                       .map(
                           l ->
-                              units.number(Kind.PERCENT, l.cycle().cautious().meanRecovery())
+                              number(Kind.PERCENT, l.cycle().cautious().meanRecovery())
                                   + " to "
-                                  + units.number(
-                                      Kind.PERCENT, l.cycle().likely().meanRecovery()))));
+                                  + units()
+                                      .number(Kind.PERCENT, l.cycle().likely().meanRecovery()))));
     }
     add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
   }
@@ -82,7 +77,8 @@ final class BandSection extends SectionWriter {
     FlowCase at = state.flowCase();
     for (int i = 0; i < state.runs().size(); i++) {
       int run = i;
-      String of = design.route().orElseThrow().runs().get(i).name() + ", " + at.words();
+      String of =
+          assessment.design().route().orElseThrow().runs().get(i).name() + ", " + at.words();
       // The head of the line says the friction of its only run.
       if (state.runs().size() > 1) {
         rows.add(
@@ -95,7 +91,10 @@ final class BandSection extends SectionWriter {
           bandRow(
               state.runs().size() > 1
                   ? "sand, " + of
-                  : "sand and total dynamic head [" + Kind.HEAD.symbol(units) + "], " + at.words(),
+                  : "sand and total dynamic head ["
+                      + Kind.HEAD.symbol(units())
+                      + "], "
+                      + at.words(),
               all,
               a ->
                   runAt(a, at, run)

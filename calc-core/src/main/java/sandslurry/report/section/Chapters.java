@@ -1,13 +1,13 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.design.Design;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.report.block.Block;
-import sandslurry.units.UnitSystem;
+import sandslurry.report.block.Page;
 
 /** The chapters of the design report. */
 public final class Chapters {
@@ -21,7 +21,7 @@ public final class Chapters {
    * @return the inputs as typed, and the defaults that count
    */
   public static List<Block> inputs(DesignDocument document, Assessment assessment) {
-    return new InputsSection(document, assessment.design().units()).blocks();
+    return written(assessment, page -> InputsSection.of(document, page).write());
   }
 
   /**
@@ -31,24 +31,47 @@ public final class Chapters {
    * @return materials, line, pump, service, lane, plant and band
    */
   public static List<Block> tables(Assessment assessment) {
-    List<Block> blocks = new ArrayList<>(new MaterialSection(assessment).blocks());
-    blocks.addAll(LineSection.of(assessment));
-    blocks.addAll(new PumpSection(assessment).blocks());
-    blocks.addAll(service(assessment));
-    blocks.addAll(LaneSection.of(assessment));
+    Page page = new Page(assessment.design().units());
+    new MaterialSection(assessment, page).write();
+    new LineSection(assessment, page).write();
+    new PumpSection(assessment, page).write();
+    service(assessment, page);
+    LaneSection lanes = new LaneSection(assessment, page);
+    lanes.write();
+    plant(assessment, page);
+    lanes.ofPlant();
+    new BandSection(assessment, page).write();
+    return page.blocks();
+  }
+
+  /**
+   * The plant.
+   *
+   * @param assessment what came of a design
+   * @return loads, streams, units, days and accounts; empty when there is none
+   */
+  public static List<Block> plant(Assessment assessment) {
+    return written(assessment, page -> plant(assessment, page));
+  }
+
+  private static void plant(Assessment assessment, Page page) {
     assessment
         .plant()
         .ifPresent(
-            plant ->
-                blocks.addAll(
-                    new PlantSection(
-                            plant,
-                            assessment.design().plant().orElseThrow(),
-                            assessment.design().units())
-                        .blocks()));
-    blocks.addAll(LaneSection.ofPlant(assessment));
-    blocks.addAll(new BandSection(assessment).blocks());
-    return blocks;
+            p -> new PlantSection(p, assessment.design().plant().orElseThrow(), page).write());
+  }
+
+  /**
+   * The weeks with one unit of the plant out that cost most.
+   *
+   * @param assessment what came of a design
+   * @return a paragraph; empty when nothing can be out
+   */
+  public static List<Block> oneOut(Assessment assessment) {
+    return written(
+        assessment,
+        page ->
+            assessment.plant().ifPresent(plant -> PlantDaySection.oneOut(plant.outages(), page)));
   }
 
   /**
@@ -58,19 +81,18 @@ public final class Chapters {
    * @return its states, each pump, water hammer, stop and restart, a day; empty when there is none
    */
   public static List<Block> service(Assessment assessment) {
+    return written(assessment, page -> service(assessment, page));
+  }
+
+  private static void service(Assessment assessment, Page page) {
     Design design = assessment.design();
-    UnitSystem units = design.units();
     ServiceResult result = assessment.service();
-    List<Block> blocks = new ArrayList<>(new StatesSection(units, result).blocks());
-    blocks.addAll(new PumpsInStatesSection(design, result).blocks());
-    result.pulsation().ifPresent(p -> blocks.addAll(new PulsationSection(units, p).blocks()));
-    blocks.addAll(new SurgeSection(units, result.surges()).blocks());
-    result
-        .stop()
-        .ifPresent(
-            s -> blocks.addAll(new StopSection(units, s, design.pump().isPresent()).blocks()));
-    blocks.addAll(FeedSection.of(units, result));
-    return blocks;
+    new StatesSection(result, page).write();
+    new PumpsInStatesSection(design, result, page).write();
+    result.pulsation().ifPresent(p -> new PulsationSection(p, page).write());
+    new SurgeSection(result.surges(), page).write();
+    result.stop().ifPresent(s -> new StopSection(s, design.pump().isPresent(), page).write());
+    new FeedSection(page).of(result);
   }
 
   /**
@@ -80,7 +102,7 @@ public final class Chapters {
    * @return a card for each part with its worst, and a table of what is met
    */
   public static List<Block> findings(Assessment assessment) {
-    return new FindingsSection(assessment).blocks();
+    return written(assessment, page -> new FindingsSection(assessment, page).write());
   }
 
   /**
@@ -90,7 +112,7 @@ public final class Chapters {
    * @return the cautions in full
    */
   public static List<Block> safety(Assessment assessment) {
-    return new SafetySection(assessment).blocks();
+    return written(assessment, page -> new SafetySection(assessment, page).write());
   }
 
   /**
@@ -100,6 +122,12 @@ public final class Chapters {
    * @return every step with its equation, values and source
    */
   public static List<Block> working(Assessment assessment) {
-    return new WorkingSection(assessment).blocks();
+    return written(assessment, page -> WorkingSection.of(assessment, page).write());
+  }
+
+  private static List<Block> written(Assessment assessment, Consumer<Page> chapter) {
+    Page page = new Page(assessment.design().units());
+    chapter.accept(page);
+    return page.blocks();
   }
 }

@@ -9,32 +9,26 @@ import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.Screw;
 import sandslurry.pump.rotodynamic.WearIndex;
-import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.SandLoad;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
-/** What the report says of a day of pumping, and of screw conveyor and gravity pipe. */
-final class FeedSection extends SectionWriter {
-  private FeedSection(UnitSystem units) {
-    super(units);
-  }
-
-  static List<Block> of(UnitSystem units, ServiceResult result) {
-    FeedSection section = new FeedSection(units);
-    section.days(result.days());
-    result.screw().ifPresent(section::screw);
-    result.gravityRun().ifPresent(run -> section.gravityRun(1, "Gravity pipe", run));
-    return section.blocks();
+/**
+ * What the report says of a day of pumping, and of screw conveyor and gravity pipe.
+ *
+ * @param page takes its blocks
+ */
+record FeedSection(Page page) implements SectionWriter {
+  void of(ServiceResult result) {
+    days(result.days());
+    result.screw().ifPresent(this::screw);
+    result.gravityRun().ifPresent(run -> gravityRun(1, "Gravity pipe", run));
   }
 
   /** The lines by gravity of a plant, by their streams. */
-  static List<Block> gravity(UnitSystem units, Map<String, GravityRun> lines) {
-    FeedSection section = new FeedSection(units);
-    lines.forEach(
-        (stream, run) -> section.gravityRun(2, "Line by gravity of \"" + stream + "\"", run));
-    return section.blocks();
+  void gravity(Map<String, GravityRun> lines) {
+    lines.forEach((stream, run) -> gravityRun(2, "Line by gravity of \"" + stream + "\"", run));
   }
 
   private void screw(Screw screw) {
@@ -43,32 +37,30 @@ final class FeedSection extends SectionWriter {
         List.of("what", "value"),
         List.of(
             List.of(
-                screw.typed() ? "load" : "load from the pens",
-                units.show(Kind.FLOW, screw.loadM3ps())),
-            List.of("filling of the trough", units.show(Kind.PERCENT, screw.loading().value())),
+                screw.typed() ? "load" : "load from the pens", show(Kind.FLOW, screw.loadM3ps())),
+            List.of("filling of the trough", show(Kind.PERCENT, screw.loading().value())),
             List.of(
-                "capacity at 15 %, for abrasive material",
-                units.show(Kind.FLOW, screw.capacityM3ps())),
-            List.of("shaft power", units.show(Kind.POWER, screw.powerW()))));
+                "capacity at 15 %, for abrasive material", show(Kind.FLOW, screw.capacityM3ps())),
+            List.of("shaft power", show(Kind.POWER, screw.powerW()))));
   }
 
   private void gravityRun(int level, String title, GravityRun run) {
     heading(level, title);
     paragraph(
         "It carries "
-            + units.show(Kind.FLOW, run.conduit().greatestFlowM3ps())
+            + show(Kind.FLOW, run.conduit().greatestFlowM3ps())
             + " at most without pressure or spilling, on a slope of "
-            + units.show(Kind.PERCENT, run.conduit().slope())
+            + show(Kind.PERCENT, run.conduit().slope())
             + ". "
             + run.window()
                 .map(
                     window ->
                         "With what flows at its gravest time it works from "
-                            + units.number(Kind.FLOW, window.carriesFromM3ps())
+                            + number(Kind.FLOW, window.carriesFromM3ps())
                             + " to "
-                            + units.show(Kind.FLOW, window.holdsM3ps())
+                            + show(Kind.FLOW, window.holdsM3ps())
                             + ": below, sand settles or its margin is lost; above, it is over "
-                            + units.show(Kind.PERCENT, GravityRun.DEEP)
+                            + show(Kind.PERCENT, GravityRun.DEEP)
                             + " full.")
                 .orElse("With what flows at its gravest time no flow rate works."));
     if (!run.hours().isEmpty()) {

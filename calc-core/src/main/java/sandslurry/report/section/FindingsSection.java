@@ -12,18 +12,10 @@ import sandslurry.assessment.Assessment;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 
 /** The findings, one card a part of the design with its worst; what is met stands in one list. */
-final class FindingsSection extends SectionWriter {
-  private final Assessment assessment;
-
-  FindingsSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
-    cards();
-    met();
-  }
-
+record FindingsSection(Assessment assessment, Page page) implements SectionWriter {
   private void cards() {
     Map<String, List<Finding>> notes = sharedNotes();
     Map<String, List<Finding>> parts = new LinkedHashMap<>();
@@ -49,6 +41,11 @@ final class FindingsSection extends SectionWriter {
           add(new Block.Marked(card.mark(), lines));
         });
     notes.values().forEach(this::shared);
+  }
+
+  void write() {
+    cards();
+    met();
   }
 
   /** Notes that say the same of several parts. */

@@ -10,31 +10,39 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.TypedInput;
-import sandslurry.units.UnitSystem;
+import sandslurry.report.block.Page;
 
 /**
  * The inputs as they were typed and understood, and what was assumed where nothing was typed. What
  * belongs to a part, such as the pipe of a run, stands in its row; the entries of a list, such as
  * the points of a curve, stand beside each other.
+ *
+ * @param document the design as typed
+ * @param parts the inputs of each part
+ * @param places the entries of each place, by name: a list has several
+ * @param page takes its blocks
  */
-final class InputsSection extends SectionWriter {
+record InputsSection(
+    DesignDocument document,
+    Map<String, List<TypedInput>> parts,
+    Map<String, Map<String, List<TypedInput>>> places,
+    Page page)
+    implements SectionWriter {
   /** What the title block and the head of the report say. */
   private static final Set<String> SAID_ABOVE = Set.of("Format", "Title", "Report in");
 
   private static final String BETWEEN = " | ";
 
-  private final Map<String, List<TypedInput>> parts = new LinkedHashMap<>();
+  static InputsSection of(DesignDocument document, Page page) {
+    return new InputsSection(document, new LinkedHashMap<>(), new LinkedHashMap<>(), page);
+  }
 
-  /** The entries of each place, by name: a list has several. */
-  private final Map<String, Map<String, List<TypedInput>>> places = new LinkedHashMap<>();
-
-  InputsSection(DesignDocument document, UnitSystem units) {
-    super(units);
-    sort(document);
+  void write() {
+    sort();
     inputs();
   }
 
-  private void sort(DesignDocument document) {
+  private void sort() {
     for (TypedInput input : document.inputs()) {
       boolean said =
           input.part().isEmpty() && SAID_ABOVE.contains(input.label())
@@ -71,8 +79,8 @@ final class InputsSection extends SectionWriter {
     table(
         List.of(
             "part",
-            "as typed (in SI where it differs); a range as low / expected / high, a list with bars; what is"
-                + " assumed is the default"),
+            "as typed (in SI where it differs); a range as low / expected / high, a list with bars;"
+                + " what is assumed is the default"),
         table);
   }
 

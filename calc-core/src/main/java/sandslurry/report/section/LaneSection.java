@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.lane.LaneCourse;
-import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.separation.capture.CaughtSize;
 import sandslurry.separation.lane.LaneClass;
@@ -17,87 +17,73 @@ import sandslurry.separation.lane.LaneTrade;
 import sandslurry.units.Kind;
 
 /** The settling lane. */
-final class LaneSection extends SectionWriter {
-  private final Assessment assessment;
-  private final Design design;
+record LaneSection(Assessment assessment, Page page) implements SectionWriter {
 
-  private LaneSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
-    this.design = assessment.design();
-  }
-
-  static List<Block> of(Assessment assessment) {
-    LaneSection section = new LaneSection(assessment);
-    if (assessment.lane().isPresent()) {
-      section.lane(assessment.lane().get());
-      section.course(assessment.lanes().get(LaneCourse.OWN), "");
-    }
-    return section.blocks();
+  void write() {
+    assessment.lane().ifPresent(this::lane);
   }
 
   /** The lanes of a plant, which are told with the plant. */
-  static List<Block> ofPlant(Assessment assessment) {
-    LaneSection section = new LaneSection(assessment);
+  void ofPlant() {
     assessment
         .lanes()
         .forEach(
             (name, course) -> {
               if (!name.equals(LaneCourse.OWN)) {
-                section.heading(1, name);
-                section.course(course, "; where there are several reaches, in the first alone");
+                heading(1, name);
+                course(course, "; where there are several reaches, in the first alone");
               }
             });
-    return section.blocks();
   }
 
   private void lane(LaneResult lane) {
     heading(1, LaneCourse.OWN);
-    LaneSpec spec = design.lane().orElseThrow();
+    LaneSpec spec = assessment.design().lane().orElseThrow();
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         row(
             "length by width",
             show(Kind.LENGTH, spec.lengthM()) + " by " + show(Kind.LENGTH, spec.widthM())));
     rows.add(row("flow", show(Kind.FLOW, spec.flowM3ps())));
-    rows.add(row("depth of water, clean", units.show(Kind.DEPTH, lane.flow().depthM())));
-    rows.add(row("mean velocity, clean", units.show(Kind.VELOCITY, lane.flow().velocityMps())));
-    rows.add(row("Froude number", units.show(Kind.NUMBER, lane.flow().froudeNumber())));
-    rows.add(row("Reynolds number", units.show(Kind.NUMBER, lane.reynoldsNumber())));
-    rows.add(row("detention time, clean", units.show(Kind.TIME, lane.residenceTimeS())));
+    rows.add(row("depth of water, clean", show(Kind.DEPTH, lane.flow().depthM())));
+    rows.add(row("mean velocity, clean", show(Kind.VELOCITY, lane.flow().velocityMps())));
+    rows.add(row("Froude number", show(Kind.NUMBER, lane.flow().froudeNumber())));
+    rows.add(row("Reynolds number", show(Kind.NUMBER, lane.reynoldsNumber())));
+    rows.add(row("detention time, clean", show(Kind.TIME, lane.residenceTimeS())));
     rows.add(
         row(
             "overflow rate (surface loading)",
-            units.show(Kind.FALL, lane.basin().overflowVelocityMps())));
-    rows.add(row("shear velocity", units.show(Kind.FALL, lane.flow().shearVelocityMps())));
+            show(Kind.FALL, lane.basin().overflowVelocityMps())));
+    rows.add(row("shear velocity", show(Kind.FALL, lane.flow().shearVelocityMps())));
     rows.add(row("size of which half is captured, clean", caught(lane.caughtHalf())));
     rows.add(row("size of which 95 % is captured, clean", caught(lane.caughtMost())));
-    rows.add(row("sand entering", units.show(Kind.MASS_PER_DAY, lane.sandKgPs())));
-    rows.add(row("sand in the full storage depth", units.show(Kind.MASS, lane.storageKg())));
+    rows.add(row("sand entering", show(Kind.MASS_PER_DAY, lane.sandKgPs())));
+    rows.add(row("sand in the full storage depth", show(Kind.MASS, lane.storageKg())));
     LaneCycle cycle = lane.cycle();
     rows.add(
         row(
             "from clean to clean-out",
             cycle.likely().intervalS().isPresent()
-                ? units.show(Kind.DAYS, cycle.likely().intervalS().getAsDouble())
+                ? show(Kind.DAYS, cycle.likely().intervalS().getAsDouble())
                 : "never"));
     rows.add(
         row(
             "sand kept, average over one cleaning cycle",
-            units.show(Kind.PERCENT, cycle.likely().meanRecovery())
+            show(Kind.PERCENT, cycle.likely().meanRecovery())
                 + " (cautious "
-                + units.show(Kind.PERCENT, cycle.cautious().meanRecovery())
+                + show(Kind.PERCENT, cycle.cautious().meanRecovery())
                 + ", optimistic "
-                + units.show(Kind.PERCENT, cycle.hopeful().meanRecovery())
+                + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
                 + ")"));
     rows.add(
         row(
             "sand kept, clean and just before cleaning",
-            units.show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
+            show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
                 + " and "
-                + units.show(Kind.PERCENT, cycle.likely().lastRecovery())));
+                + show(Kind.PERCENT, cycle.likely().lastRecovery())));
     add(new Block.Table(List.of("what", "value"), rows));
     classes(lane);
+    course(assessment.lanes().get(LaneCourse.OWN), "");
   }
 
   private void classes(LaneResult lane) {
@@ -191,11 +177,11 @@ final class LaneSection extends SectionWriter {
 
   private String caught(CaughtSize size) {
     return "grains of "
-        + units.show(Kind.GRAIN, size.campDobbinsM())
+        + show(Kind.GRAIN, size.campDobbinsM())
         + " (ideal "
-        + units.show(Kind.GRAIN, size.idealM())
+        + show(Kind.GRAIN, size.idealM())
         + ", mixed "
-        + units.show(Kind.GRAIN, size.vetterM())
+        + show(Kind.GRAIN, size.vetterM())
         + ")";
   }
 }

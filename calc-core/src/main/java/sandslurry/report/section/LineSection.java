@@ -21,11 +21,11 @@ import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.correlation.Bound;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
@@ -35,7 +35,7 @@ import sandslurry.transport.friction.NonNewtonianModels;
 import sandslurry.units.Kind;
 
 /** The line: velocities against deposition, head loss, pressures, system curve, dilution. */
-final class LineSection extends SectionWriter {
+record LineSection(Assessment assessment, Page page) implements SectionWriter {
   /** Far outside their range some correlations give velocities of no meaning near zero. */
   private static final double NEGLIGIBLE_MPS = 1e-4;
 
@@ -49,27 +49,16 @@ final class LineSection extends SectionWriter {
           Column.of("rise", Kind.LENGTH, run -> run.riseM()),
           Column.text("fittings", LineSection::fittings));
 
-  private final Assessment assessment;
-  private final Design design;
-
   private static final int MOST_NAMES = 4;
 
-  private LineSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
-    this.design = assessment.design();
-  }
-
-  static List<Block> of(Assessment assessment) {
-    LineSection section = new LineSection(assessment);
-    assessment.line().ifPresent(section::line);
-    assessment.dilution().ifPresent(section::dilution);
-    return section.blocks();
+  void write() {
+    assessment.line().ifPresent(this::line);
+    assessment.dilution().ifPresent(this::dilution);
   }
 
   private void line(LineResult line) {
     heading(1, "Line");
-    List<RouteSpec.RunSpec> runs = design.route().orElseThrow().runs();
+    List<RouteSpec.RunSpec> runs = assessment.design().route().orElseThrow().runs();
     tableOf(runs, PIPES);
     paragraph(
         "Friction is computed in the mean bore, deposition in the largest bore that the standard"
@@ -143,10 +132,10 @@ final class LineSection extends SectionWriter {
         " at the "
             + worst.get().flowCase().words()
             + " flow rate, "
-            + units.show(Kind.VELOCITY, judged.velocityMps());
-    LineSection part = new LineSection(assessment);
+            + show(Kind.VELOCITY, judged.velocityMps());
+    LineSection part = new LineSection(assessment, new Page(units()));
     part.correlations(worst.get().runs().get(index), judged);
-    return Optional.of(new Deposition(at, part.blocks()));
+    return Optional.of(new Deposition(at, part.page().blocks()));
   }
 
   private void correlations(RunState run, DepositionJudgement judged) {
@@ -189,7 +178,7 @@ final class LineSection extends SectionWriter {
       paragraph(
           "Used here: "
               + used.stream()
-                  .map(e -> e.bound().what() + " " + units.show(e.bound().kind(), e.value()))
+                  .map(e -> e.bound().what() + " " + show(e.bound().kind(), e.value()))
                   .distinct()
                   .collect(Collectors.joining("; "))
               + ".");
@@ -219,27 +208,27 @@ final class LineSection extends SectionWriter {
                 .map(
                     e ->
                         used.contains(e)
-                            ? e.bound().describe(units)
+                            ? e.bound().describe(units())
                                 + (e.bound().published() ? "" : " (own limits)")
-                            : e.describe(units))
+                            : e.describe(units()))
                 .collect(Collectors.joining("; "));
   }
 
   private void depositionVelocity(DepositionJudgement judged, List<Entry> entries) {
     paragraph(
         "The deposition velocity here is "
-            + units.show(Kind.VELOCITY, judged.limitMps())
+            + show(Kind.VELOCITY, judged.limitMps())
             + (judged.lifting()
                 ? ", at which the coarse grains are just lifted"
                 : ", by "
                     + judged.limiting().model().about().nameWithCaveat()
                     + " for grains of "
-                    + units.show(Kind.GRAIN, judged.limiting().sizeM()))
+                    + show(Kind.GRAIN, judged.limiting().sizeM()))
             + (judged.slopeMps() > 0
-                ? ", with " + units.show(Kind.VELOCITY, judged.slopeMps()) + " for the upward slope"
+                ? ", with " + show(Kind.VELOCITY, judged.slopeMps()) + " for the upward slope"
                 : "")
             + ", at "
-            + units.show(Kind.PERCENT, judged.highestFraction())
+            + show(Kind.PERCENT, judged.highestFraction())
             + " sand, the most that comes through. "
             + spread(entries)
             + "Each size counts with the concentration of the"
@@ -260,9 +249,9 @@ final class LineSection extends SectionWriter {
         : "The governing correlations give "
             + number(Kind.VELOCITY, values.getMin())
             + " to "
-            + units.show(Kind.VELOCITY, values.getMax())
-            + "; the rule takes one value of them, and holds that of coarse grains at the peak of its"
-            + " correlation, so that it can lie above the table (--working has the steps). ";
+            + show(Kind.VELOCITY, values.getMax())
+            + "; the rule takes one value of them, and holds that of coarse grains at the peak of"
+            + " its correlation, so that it can lie above the table (--working has the steps). ";
   }
 
   /** The friction of the whole line at the design flow rate over all models of head loss. */
@@ -284,9 +273,9 @@ final class LineSection extends SectionWriter {
         : " At the design flow rate the pipes of the line take "
             + number(Kind.HEAD, Arrays.stream(metres).min().orElseThrow())
             + " to "
-            + units.show(Kind.HEAD, Arrays.stream(metres).max().orElseThrow())
+            + show(Kind.HEAD, Arrays.stream(metres).max().orElseThrow())
             + " of liquid by all of them, "
-            + units.show(Kind.HEAD, metres[0])
+            + show(Kind.HEAD, metres[0])
             + " by the first.";
   }
 
@@ -354,7 +343,7 @@ final class LineSection extends SectionWriter {
     for (LineState state : line.states()) {
       head.add(head("pressure, " + state.flowCase().words(), Kind.PRESSURE));
       head.add(head("HGL, " + state.flowCase().words(), Kind.LENGTH));
-      List<GradePoint> points = GradePoint.of(design.route().orElseThrow(), state);
+      List<GradePoint> points = GradePoint.of(assessment.design().route().orElseThrow(), state);
       for (int i = 0; i < points.size(); i++) {
         GradePoint point = points.get(i);
         if (rows.size() <= i) {
@@ -400,7 +389,7 @@ final class LineSection extends SectionWriter {
             Column.text("verdict", point -> point.severity().name())));
     paragraph(
         "Added are volumes of liquid with "
-            + show(Kind.PERCENT, design.dilution().orElseThrow().totalSolids())
+            + show(Kind.PERCENT, assessment.design().dilution().orElseThrow().totalSolids())
             + " solids to one volume of slurry, at unchanged flow rate. Each row is the worst run"
             + " at the worst flow rate. "
             + curve

@@ -9,15 +9,15 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.materials.SettlingResult;
-import sandslurry.design.Design;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.sand.Gradation;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 
 /** Sand, carrier and mixture as they were understood, and how grains settle in them. */
-final class MaterialSection extends SectionWriter {
+record MaterialSection(Assessment assessment, Page page) implements SectionWriter {
   /** What is shown of the slurry at each flow rate. */
   static final List<Column<LineState>> FLOWS =
       List.of(
@@ -33,13 +33,7 @@ final class MaterialSection extends SectionWriter {
               "slurry-density"),
           Column.of("total dynamic head", Kind.HEAD, LineState::systemHeadM, "total-dynamic-head"));
 
-  private final Assessment assessment;
-  private final Design design;
-
-  MaterialSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
-    this.design = assessment.design();
+  void write() {
     inputs();
     assessment.fit().ifPresent(this::fit);
     settling();
@@ -47,20 +41,22 @@ final class MaterialSection extends SectionWriter {
 
   private void inputs() {
     heading(1, "Sand, liquid and slurry");
-    Gradation gradation = design.sand().gradation();
+    Gradation gradation = assessment.design().sand().gradation();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(row("sand", design.sand().source()));
-    rows.add(row("d50 of the whole sand", units.show(Kind.GRAIN, gradation.d50M())));
-    rows.add(row("d85 of the whole sand", units.show(Kind.GRAIN, gradation.d85M())));
+    rows.add(row("sand", assessment.design().sand().source()));
+    rows.add(row("d50 of the whole sand", show(Kind.GRAIN, gradation.d50M())));
+    rows.add(row("d85 of the whole sand", show(Kind.GRAIN, gradation.d85M())));
     rows.add(
         row(
-            "finer than " + units.show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
-            units.show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
-    rows.add(row("density of the mineral", show(Kind.DENSITY, design.sand().densityKgM3())));
-    rows.add(row("liquid", assessment.carrier().description()));
-    rows.add(row("temperature", units.show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
+            "finer than " + show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
+            show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
     rows.add(
-        row("density of the liquid", units.show(Kind.DENSITY, assessment.carrier().densityKgM3())));
+        row(
+            "density of the mineral",
+            show(Kind.DENSITY, assessment.design().sand().densityKgM3())));
+    rows.add(row("liquid", assessment.carrier().description()));
+    rows.add(row("temperature", show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
+    rows.add(row("density of the liquid", show(Kind.DENSITY, assessment.carrier().densityKgM3())));
     rows.add(
         row(
             "rheology of the liquid",
@@ -83,7 +79,7 @@ final class MaterialSection extends SectionWriter {
     tableOf(
         assessment.settling().sizes(),
         List.of(
-            Column.text("grain", size -> size.name() + ", " + units.show(Kind.GRAIN, size.sizeM())),
+            Column.text("grain", size -> size.name() + ", " + show(Kind.GRAIN, size.sizeM())),
             Column.text(
                 "correlation that applies",
                 size ->
@@ -120,9 +116,9 @@ final class MaterialSection extends SectionWriter {
             .summaryStatistics();
     return inside.getCount() == 0
         ? "none"
-        : units.number(Kind.FALL, inside.getMin())
+        : number(Kind.FALL, inside.getMin())
             + " to "
-            + units.number(Kind.FALL, inside.getMax())
+            + number(Kind.FALL, inside.getMax())
             + " by "
             + inside.getCount();
   }

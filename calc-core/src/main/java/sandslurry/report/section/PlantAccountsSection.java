@@ -19,12 +19,13 @@ import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.account.StorageYear;
 import sandslurry.plant.account.StorageYear.Course;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** The accounts of the plant in a report. */
-final class PlantAccountsSection extends SectionWriter {
+record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
+    implements SectionWriter {
   /** From this share on all sand of a class is recovered. */
   private static final double ALL = 0.9995;
 
@@ -58,13 +59,7 @@ final class PlantAccountsSection extends SectionWriter {
           Column.of("held at its end", Kind.VOLUME, Course::endM3, "month-end-held"),
           Column.of("freeboard", Kind.HEAD, Course::freeboardM, "month-freeboard"));
 
-  private final Accounts accounts;
-  private final List<String> sources;
-
-  PlantAccountsSection(Accounts accounts, List<String> sources, UnitSystem units) {
-    super(units);
-    this.accounts = accounts;
-    this.sources = sources;
+  void write() {
     heading(2, "Accounts");
     Basis basis = accounts.basis();
     paragraph(
@@ -73,9 +68,9 @@ final class PlantAccountsSection extends SectionWriter {
                     + basis.day()
                     + " of the schedule, which repeats the day before: nothing that leaves differs"
                     + " by more than "
-                    + units.show(Kind.PERCENT, basis.change())
+                    + show(Kind.PERCENT, basis.change())
                     + " of what comes in, and the pits hold back "
-                    + units.show(Kind.PERCENT, rounded(basis.kept()))
+                    + show(Kind.PERCENT, rounded(basis.kept()))
                     + " of a constituent at most."
                 : "Over a day in which each mode is at its own steady state, weighted by its hours."
                     + " "
@@ -115,7 +110,7 @@ final class PlantAccountsSection extends SectionWriter {
               if (!heading.startsWith(STORAGE)) {
                 table(
                     List.of(heading, "value"),
-                    figures.stream().map(f -> List.of(f.what(), f.shown(units))).toList());
+                    figures.stream().map(f -> List.of(f.what(), f.shown(units()))).toList());
               } else if (heading.equals(STORAGE + firstStorage())) {
                 storages();
               }
@@ -161,7 +156,7 @@ final class PlantAccountsSection extends SectionWriter {
   /** Nobody plans further than fifty years. */
   private String years(Figure figure) {
     if (!figure.what().endsWith(MANY) || figure.range().high() < PlantTotals.MANY_YEARS) {
-      return figure.shown(units);
+      return figure.shown(units());
     }
     double least = figure.range().low();
     String many = number(Kind.NUMBER, PlantTotals.MANY_YEARS).replaceFirst("\\..*", "");
@@ -203,7 +198,7 @@ final class PlantAccountsSection extends SectionWriter {
     if (!year.repeats()) {
       paragraph(
           "This is the first year, from empty on; it ends with "
-              + units.show(Kind.VOLUME, year.gainM3())
+              + show(Kind.VOLUME, year.gainM3())
               + " more than it began with.");
     }
   }
@@ -214,8 +209,8 @@ final class PlantAccountsSection extends SectionWriter {
         .findFirst()
         .map(
             f ->
-                units.number(f.kind(), f.range().base(), f.range().low(), f.range().high())
-                    + units.ends(f.kind(), f.range().low(), f.range().high()))
+                units().number(f.kind(), f.range().base(), f.range().low(), f.range().high())
+                    + units().ends(f.kind(), f.range().low(), f.range().high()))
         .orElse("-");
   }
 
@@ -231,8 +226,8 @@ final class PlantAccountsSection extends SectionWriter {
         basis.compared(),
         List.of(
             Column.text("day and modes", Compared::what),
-            Column.text("day by schedule", one -> units.show(one.kind(), one.byDay())),
-            Column.text("steady modes", one -> units.show(one.kind(), one.atRest())),
+            Column.text("day by schedule", one -> show(one.kind(), one.byDay())),
+            Column.text("steady modes", one -> show(one.kind(), one.atRest())),
             Column.maybe("difference", Kind.PERCENT, PlantAccountsSection::difference)));
   }
 

@@ -20,39 +20,26 @@ import sandslurry.plant.schedule.UnitDay;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit.Part;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** The day by schedule of a plant in a report: pits, build-up, peaks, a week with one unit out. */
-public final class PlantDaySection extends SectionWriter {
-  private final PlantResult result;
-  private final PlantSpec spec;
-
-  PlantDaySection(PlantResult result, PlantSpec spec, UnitSystem units) {
-    super(units);
-    this.result = result;
-    this.spec = spec;
+record PlantDaySection(PlantResult result, PlantSpec spec, Page page) implements SectionWriter {
+  void write() {
     days();
     if (result.outages().size() > 1) {
-      Outages outages = new Outages(result.outages(), units);
-      outages.table();
-      outages.blocks().forEach(this::add);
+      Outages.of(result.outages(), page).table();
     }
   }
 
-  /**
-   * The weeks with one unit out that cost most, in a paragraph.
-   *
-   * @param outages the undisturbed week first
-   * @param units the units of the report
-   * @return the paragraph; empty when nothing can be out
-   */
-  public static List<Block> oneOut(List<Outage> outages, UnitSystem units) {
+  /** The weeks with one unit out that cost most, in a paragraph; nothing when none can be out. */
+  static void oneOut(List<Outage> outages, Page page) {
     // Without its only unit a plant does nothing, which nobody needs to read.
-    return outages.size() < 2 || outages.size() == 2 && outages.get(1).part() == Part.SEPARATOR
-        ? List.of()
-        : List.of(new Outages(outages, units).answer());
+    if (outages.size() > 2 || outages.size() == 2 && outages.get(1).part() != Part.SEPARATOR) {
+      page.blocks().add(Outages.of(outages, page).answer());
+    }
   }
 
   private void days() {
@@ -162,7 +149,7 @@ public final class PlantDaySection extends SectionWriter {
   }
 
   /** One unit out for a week: what it does to sand, liquor, pits and storages. */
-  private static final class Outages extends SectionWriter {
+  private record Outages(Outage whole, List<Outage> out, Page page) implements SectionWriter {
     /** A recovery that differs by less is the same, as a share. */
     private static final double SAME_RECOVERY = 0.005;
 
@@ -171,13 +158,8 @@ public final class PlantDaySection extends SectionWriter {
 
     private static final int MOST_TOLD = 4;
 
-    private final Outage whole;
-    private final List<Outage> out;
-
-    private Outages(List<Outage> outages, UnitSystem units) {
-      super(units);
-      this.whole = outages.get(0);
-      this.out = outages.subList(1, outages.size());
+    private static Outages of(List<Outage> outages, Page page) {
+      return new Outages(outages.get(0), outages.subList(1, outages.size()), page);
     }
 
     Block answer() {
@@ -214,18 +196,18 @@ public final class PlantDaySection extends SectionWriter {
     private String change(Outage one) {
       if (one.part() == Part.SCREW) {
         return one.fullAfterS().isPresent()
-            ? "full of sand in " + units.show(Kind.HOURS, one.fullAfterS().getAsDouble())
+            ? "full of sand in " + show(Kind.HOURS, one.fullAfterS().getAsDouble())
             : "";
       }
       List<String> changes = new ArrayList<>();
       if (Math.abs(one.liquor() - whole.liquor()) > SAME_LIQUOR * whole.liquor()) {
-        changes.add("liquor " + units.low(Kind.PERCENT, one.liquor(), one.liquor() + 0.005));
+        changes.add("liquor " + units().low(Kind.PERCENT, one.liquor(), one.liquor() + 0.005));
       }
       if (Math.abs(one.recovery() - whole.recovery()) > SAME_RECOVERY) {
-        changes.add("recovery " + units.low(Kind.PERCENT, one.recovery(), one.recovery() + 0.05));
+        changes.add("recovery " + units().low(Kind.PERCENT, one.recovery(), one.recovery() + 0.05));
       }
       if (one.spilledM3() > whole.spilledM3()) {
-        changes.add("spills " + units.show(Kind.VOLUME, one.spilledM3()));
+        changes.add("spills " + show(Kind.VOLUME, one.spilledM3()));
       }
       if (!one.comesBack()) {
         changes.add("does not come back by itself");
@@ -259,10 +241,10 @@ public final class PlantDaySection extends SectionWriter {
           rows);
       paragraph(
           "By the schedule, from the end of its last day on, manure coming evenly. A separator that"
-              + " is out lets all that comes pass on with its liquid; a pump that is out stands, and"
-              + " what it does not take leaves over weir or brim. A box whose screw is out fills with"
-              + " sand; from then on all sand passes to what follows, which no unit here is made"
-              + " for. Keep spare parts for what the farm cannot do without that long.");
+              + " is out lets all that comes pass on with its liquid; a pump that is out stands,"
+              + " and what it does not take leaves over weir or brim. A box whose screw is out"
+              + " fills with sand; from then on all sand passes to what follows, which no unit here"
+              + " is made for. Keep spare parts for what the farm cannot do without that long.");
     }
 
     private static List<String> named(String name, List<String> row) {

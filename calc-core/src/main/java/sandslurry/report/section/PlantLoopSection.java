@@ -12,25 +12,21 @@ import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.plant.unit.Liquor;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** The loop of a plant in a report: what its liquor thickens to, and the water that helps. */
-final class PlantLoopSection extends SectionWriter {
-  private final PlantResult result;
-
-  PlantLoopSection(PlantResult result, UnitSystem units) {
-    super(units);
-    this.result = result;
-    loop();
-    sizing();
-  }
-
+record PlantLoopSection(PlantResult result, Page page) implements SectionWriter {
   private static Column<Map.Entry<LiquorLimit, String>> liquor(
       String label, Kind<?> kind, ToDoubleFunction<LiquorLimit> si) {
     return Column.of(label, kind, one -> si.applyAsDouble(one.getKey()));
+  }
+
+  void write() {
+    loop();
+    sizing();
   }
 
   private void loop() {
@@ -89,7 +85,7 @@ final class PlantLoopSection extends SectionWriter {
               double tau = accounts.timeConstantS().getAsDouble();
               paragraph(
                   "A mixed loop goes 95 % of the way in "
-                      + units.show(Kind.DAYS, InUnit.ofDays(Liquor.daysTo(tau, 0.95)))
+                      + show(Kind.DAYS, InUnit.ofDays(Liquor.daysTo(tau, 0.95)))
                       + " (three times the volume of the pits over the inflow)."
                       + (result.settledDay().isPresent()
                           ? " By the schedule below, from pits full of water, it is there on day "

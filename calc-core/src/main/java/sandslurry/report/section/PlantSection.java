@@ -22,50 +22,40 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
-/** The plant in a report: loads, streams, drawing of flows, days, accounts. */
-public final class PlantSection extends SectionWriter {
+/**
+ * The plant in a report: loads, streams, drawing of flows, days, accounts.
+ *
+ * @param result what came of the plant
+ * @param spec the plant
+ * @param page takes its blocks
+ */
+record PlantSection(PlantResult result, PlantSpec spec, Page page) implements SectionWriter {
   /** Stream, flow, sand and sand-free solids among the columns of the streams. */
   private static final List<Integer> BRIEF = List.of(0, 2, 5, 9);
 
-  private final PlantResult result;
-  private final PlantSpec spec;
-
-  /**
-   * Writes the section.
-   *
-   * @param result what came of the plant
-   * @param spec the plant
-   * @param units the units of the report
-   */
-  public PlantSection(PlantResult result, PlantSpec spec, UnitSystem units) {
-    super(units);
-    this.result = result;
-    this.spec = spec;
+  void write() {
     heading(1, "Plant");
     loads();
     modes();
-    new PlantLoopSection(result, units).blocks().forEach(this::add);
-    units();
-    result.profile().ifPresent(p -> new ProfileSection(p, units).blocks().forEach(this::add));
-    FeedSection.gravity(units, result.gravity()).forEach(this::add);
-    new PlantDaySection(result, spec, units).blocks().forEach(this::add);
+    new PlantLoopSection(result, page).write();
+    ofUnits();
+    result.profile().ifPresent(profile -> new ProfileSection(profile, page).write());
+    new FeedSection(page).gravity(result.gravity());
+    new PlantDaySection(result, spec, page).write();
     result
         .accounts()
-        .ifPresent(
-            a ->
-                new PlantAccountsSection(a, spec.year().sources(), units)
-                    .blocks()
-                    .forEach(this::add));
+        .ifPresent(a -> new PlantAccountsSection(a, spec.year().sources(), page).write());
   }
 
   private String number(Kind<?> kind, Range range) {
-    return units.number(kind, range.base(), range.low(), range.high())
-        + units.ends(kind, range.low(), range.high());
+    return units().number(kind, range.base(), range.low(), range.high())
+        + units().ends(kind, range.low(), range.high());
   }
 
   private void loads() {
@@ -234,7 +224,7 @@ public final class PlantSection extends SectionWriter {
             stream("sand-free solids", Kind.PERCENT, Stream::totalSolids),
             stream("sand by mass", Kind.PERCENT, Stream::sandMassShare),
             stream("density", Kind.DENSITY, Stream::densityKgM3)),
-        units);
+        units());
   }
 
   private static Column<Map.Entry<String, Stream>> stream(
@@ -242,7 +232,7 @@ public final class PlantSection extends SectionWriter {
     return Column.of(label, kind, named -> si.applyAsDouble(named.getValue()));
   }
 
-  private void units() {
+  private void ofUnits() {
     if (result.units().isEmpty()) {
       return;
     }
@@ -255,7 +245,7 @@ public final class PlantSection extends SectionWriter {
             (name, figures) ->
                 alike.merge(
                     figures.stream()
-                        .map(figure -> figure.what() + " " + figure.shown(units))
+                        .map(figure -> figure.what() + " " + figure.shown(units()))
                         .collect(Collectors.joining("; ")),
                     named(name),
                     (one, next) -> one + ", " + next));

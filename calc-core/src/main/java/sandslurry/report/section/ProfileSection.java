@@ -8,12 +8,12 @@ import sandslurry.plant.profile.Fall;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.plant.profile.Levels;
 import sandslurry.plant.profile.Lift;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** The hydraulic profile of a plant in a report. */
-final class ProfileSection extends SectionWriter {
+record ProfileSection(HydraulicProfile profile, Page page) implements SectionWriter {
   /** The falls. */
   static final List<Column<Fall>> FALLS =
       List.of(
@@ -29,17 +29,16 @@ final class ProfileSection extends SectionWriter {
               "fall needed", Kind.LENGTH, fall -> part(fall, Fall.Need::totalM), "fall-needed"),
           Column.text("", ProfileSection::word));
 
-  ProfileSection(HydraulicProfile profile, UnitSystem units) {
-    super(units);
+  void write() {
     heading(2, "Hydraulic profile");
     levels(profile);
     if (!profile.falls().isEmpty()) {
       tableOf(profile.falls(), FALLS);
       paragraph(
-          "What runs by gravity, at the worst: from the outlet of a unit to the highest water of the"
-              + " next, at the greatest flow rate. A pipe that runs part full needs its slope times"
-              + " its length, its depth and the head of its entrance, and a freeboard above the"
-              + " water that it flows into.");
+          "What runs by gravity, at the worst: from the outlet of a unit to the highest water of"
+              + " the next, at the greatest flow rate. A pipe that runs part full needs its slope"
+              + " times its length, its depth and the head of its entrance, and a freeboard above"
+              + " the water that it flows into.");
     }
     lifts(profile.lifts());
   }

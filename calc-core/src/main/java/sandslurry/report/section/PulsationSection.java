@@ -3,14 +3,13 @@ package sandslurry.report.section;
 import java.util.List;
 import sandslurry.assessment.stop.PulsationResult;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What the report says of the pulsing of a piston pump. */
-final class PulsationSection extends SectionWriter {
-  PulsationSection(UnitSystem units, PulsationResult pulsation) {
-    super(units);
+record PulsationSection(PulsationResult pulsation, Page page) implements SectionWriter {
+  void write() {
     heading(1, "Pulsation of the piston pump");
     pulsation
         .vessel()
@@ -18,7 +17,7 @@ final class PulsationSection extends SectionWriter {
             vessel ->
                 paragraph(
                     "The air vessel lets "
-                        + units.show(Kind.PERCENT, pulsation.passed())
+                        + show(Kind.PERCENT, pulsation.passed())
                         + " of the pulsation into the line"
                         + (vessel.damps() ? "" : ", or more: it does not damp")
                         + "."));
@@ -35,22 +34,22 @@ final class PulsationSection extends SectionWriter {
     }
     paragraph(
         "The flow in the line runs from "
-            + units.show(Kind.NUMBER, pulsation.ripple().leastRatio())
+            + show(Kind.NUMBER, pulsation.ripple().leastRatio())
             + " to "
-            + units.show(Kind.NUMBER, pulsation.ripple().greatestRatio())
+            + show(Kind.NUMBER, pulsation.ripple().greatestRatio())
             + " of its mean within a stroke; the pressure peaks at "
-            + units.show(Kind.PRESSURE, pulsation.peakPa())
+            + show(Kind.PRESSURE, pulsation.peakPa())
             + ", "
-            + units.show(Kind.HEAD, pulsation.accelerationM())
+            + show(Kind.HEAD, pulsation.accelerationM())
             + " of slurry for the pulse."
             + pulsation
                 .relief()
                 .map(
                     r ->
                         " Set the relief between "
-                            + units.show(Kind.PRESSURE, r.leastPa())
+                            + show(Kind.PRESSURE, r.leastPa())
                             + " and "
-                            + units.show(Kind.PRESSURE, r.greatestPa())
+                            + show(Kind.PRESSURE, r.greatestPa())
                             + "; local codes come first. A water hammer is faster than a relief.")
                 .orElse(
                     pulsation.weakestPa().isPresent()

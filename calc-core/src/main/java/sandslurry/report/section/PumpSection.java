@@ -5,11 +5,12 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.PumpResult.Duty;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 
 /** The pump on its line. */
-final class PumpSection extends SectionWriter {
+record PumpSection(Assessment assessment, Page page) implements SectionWriter {
   /** What is shown of each duty point. */
   static final List<Column<Duty>> DUTIES =
       List.of(
@@ -27,11 +28,7 @@ final class PumpSection extends SectionWriter {
           Column.text(
               "duty", duty -> duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
 
-  private final Assessment assessment;
-
-  PumpSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
+  void write() {
     assessment.pump().ifPresent(this::pump);
   }
 
@@ -50,7 +47,7 @@ final class PumpSection extends SectionWriter {
                       m ->
                           m.model().name()
                               + " "
-                              + units.number(Kind.NUMBER, m.estimate().value())
+                              + number(Kind.NUMBER, m.estimate().value())
                               + (m.estimate().inRange() ? "" : " (outside its range)"))
                   .collect(Collectors.joining("; "))
               + ". Used: "

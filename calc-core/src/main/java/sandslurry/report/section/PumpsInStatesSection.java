@@ -14,23 +14,13 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
 
 /** What the report says of each pump in each state, and of its suction. */
-final class PumpsInStatesSection extends SectionWriter {
-  PumpsInStatesSection(Design design, ServiceResult result) {
-    super(design.units());
-    List<PumpInState> pumps = result.pumps();
-    boolean shown =
-        design.service().suction().isPresent()
-            || result.states().stream().anyMatch(StateResult::named)
-            || pumps.stream().anyMatch(at -> at.point().pumps().size() > 1);
-    if (shown && !pumps.isEmpty()) {
-      pumps(pumps);
-    }
-  }
-
+record PumpsInStatesSection(Design design, ServiceResult result, Page page)
+    implements SectionWriter {
   private void pumps(List<PumpInState> pumps) {
     heading(1, "Each pump in each state");
     tableOf(
@@ -67,12 +57,23 @@ final class PumpsInStatesSection extends SectionWriter {
               Column.text("sand", at -> at.pump().suction().orElseThrow().severity().name())));
       paragraph(
           "Each pump in its first state and where its NPSH and the velocity of its suction line are"
-              + " closest. Heads are in metres or feet of slurry. NPSH required is the maker's. The design needs"
-              + " the greater of 1.5 times that and that plus "
-              + units.show(Kind.HEAD, 1)
+              + " closest. Heads are in metres or feet of slurry. NPSH required is the maker's. The"
+              + " design needs the greater of 1.5 times that and that plus "
+              + show(Kind.HEAD, 1)
               + ", because of sand and gas (from memory, unverified), or more at high suction"
               + " energy."
               + suctionSpeeds(pumps));
+    }
+  }
+
+  void write() {
+    List<PumpInState> pumps = result.pumps();
+    boolean shown =
+        design.service().suction().isPresent()
+            || result.states().stream().anyMatch(StateResult::named)
+            || pumps.stream().anyMatch(at -> at.point().pumps().size() > 1);
+    if (shown && !pumps.isEmpty()) {
+      pumps(pumps);
     }
   }
 
@@ -123,7 +124,7 @@ final class PumpsInStatesSection extends SectionWriter {
                       at.pump().name(),
                       at.pump().name()
                           + " "
-                          + units.show(Kind.NUMBER, inlet.specificSpeed())
+                          + show(Kind.NUMBER, inlet.specificSpeed())
                           + ", suction energy "
                           + inlet.energy().grade().words()));
     }

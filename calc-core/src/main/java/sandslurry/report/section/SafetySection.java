@@ -4,14 +4,11 @@ import java.util.List;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 
 /** The dangers to people. */
-final class SafetySection extends SectionWriter {
-  private final Assessment assessment;
-
-  SafetySection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
+record SafetySection(Assessment assessment, Page page) implements SectionWriter {
+  void write() {
     for (SafetyCaution caution : assessment.cautions()) {
       // The statement of the review closes the report.
       if (caution.title().equals(SafetyCaution.REVIEW)) {

@@ -14,12 +14,12 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What the report says of the states of the line, and of the duty by every correction. */
-final class StatesSection extends SectionWriter {
+record StatesSection(ServiceResult result, Page page) implements SectionWriter {
   /** Velocities of the closest run. */
   static final List<Column<StateResult>> RUN =
       List.of(
@@ -40,7 +40,10 @@ final class StatesSection extends SectionWriter {
           at("head", Kind.HEAD, Point::headM, "head"),
           at("greatest pressure", Kind.PRESSURE, Point::pressurePa, "greatest-pressure"));
 
-  private final ServiceResult result;
+  void write() {
+    states();
+    dutyBand();
+  }
 
   private static Column<StateResult> at(
       String label, Kind<?> kind, ToDoubleFunction<Point> si, String id) {
@@ -51,13 +54,6 @@ final class StatesSection extends SectionWriter {
       String label, Kind<?> kind, Function<Point, OptionalDouble> si, String id) {
     return Column.maybe(
         label, kind, state -> state.point().map(si).orElse(OptionalDouble.empty()), id);
-  }
-
-  StatesSection(UnitSystem units, ServiceResult result) {
-    super(units);
-    this.result = result;
-    states();
-    dutyBand();
   }
 
   private void states() {
@@ -78,8 +74,8 @@ final class StatesSection extends SectionWriter {
             + " means no sand or no turbulent flow; one under motor input means a given flow rate."
             + " Pressure is the greatest in the line, power that of all motors. Wear is relative to"
             + " the design flow rate, to the power 2 to 3.5. \"Held by control\" is a given flow"
-            + " rate, whatever the pump does by itself. Each state changes one thing of the design."
-            + " "
+            + " rate, whatever the pump does by itself. Each state changes one thing of the"
+            + " design. "
             + result
                 .governing()
                 .map(g -> "The governing state is: " + g.name() + " (" + g.severity() + ").")
@@ -127,8 +123,9 @@ final class StatesSection extends SectionWriter {
     paragraph(
         "The pumps as designed, with each of "
             + result.dutyBand().size()
-            + " deratings in turn: the least, the one used and the greatest flow rate. Head is the ratio to clear water of the"
-            + " first pump at its BEP. Velocity is that of the closest run."
+            + " deratings in turn: the least, the one used and the greatest flow rate. Head is the"
+            + " ratio to clear water of the first pump at its BEP. Velocity is that of the closest"
+            + " run."
             + (result.states().stream().anyMatch(s -> s.name().equals(ServiceResult.LEAST_STATE))
                 ? " The least is one of the states above."
                 : ""));

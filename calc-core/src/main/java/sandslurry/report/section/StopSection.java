@@ -8,52 +8,12 @@ import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.StopResult.FlushFlow;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What the report says of the line stopped full of sand, its restart and its flush. */
-final class StopSection extends SectionWriter {
-  StopSection(UnitSystem units, StopResult stop, boolean driven) {
-    super(units);
-    heading(1, "Stop and restart");
-    tableOf(
-        stop.runs(),
-        List.of(
-            Column.text("run", StoppedRun::run),
-            Column.of("bed depth", Kind.DEPTH, StoppedRun::bedM),
-            Column.of("of the cross-section", Kind.PERCENT, StoppedRun::bedShare),
-            Column.maybe("settling time", Kind.TIME, StoppedRun::settlingS),
-            Column.text("slope [deg]", run -> degrees(run.slopeRad())),
-            Column.text("bed slides at [deg]", run -> degrees(run.slideRad())),
-            Column.of("plug", Kind.LENGTH, StoppedRun::plugM),
-            Column.maybe("clearing velocity of water", Kind.VELOCITY, StoppedRun::clearingMps)));
-    paragraph(
-        "Stopped full the line holds "
-            + units.show(Kind.MASS, stop.sandKg())
-            + " of sand in "
-            + units.show(Kind.VOLUME, stop.volumeM3())
-            + ". The time is that of the finest sand; a dash means that the yield stress may hold"
-            + " it. The restart pressure is "
-            + units.show(Kind.PRESSURE, stop.leastPa())
-            + (stop.mostPa().isPresent()
-                ? " to " + units.show(Kind.PRESSURE, stop.mostPa().getAsDouble())
-                : " or, if a plug wedges, more than any pump has,")
-            + " with the static head"
-            + (driven
-                ? "; the pump gives "
-                    + units.show(Kind.PRESSURE, stop.availablePa())
-                    + " at zero flow"
-                : "")
-            + ". The low end is a balance of forces, the high end twice its sum. No measurements"
-            + " with manure were found. "
-            + (stop.flush().isPresent()
-                ? "What a flush needs stands in the answer."
-                : "No flow rate of water was found that flushes it clean."));
-    plugs(stop);
-    stop.supply().ifPresent(this::supply);
-  }
-
+record StopSection(StopResult stop, boolean driven, Page page) implements SectionWriter {
   private void plugs(StopResult stop) {
     if (stop.plugs().isEmpty()) {
       return;
@@ -80,6 +40,43 @@ final class StopSection extends SectionWriter {
             + " nor by compressed air.");
   }
 
+  void write() {
+    heading(1, "Stop and restart");
+    tableOf(
+        stop.runs(),
+        List.of(
+            Column.text("run", StoppedRun::run),
+            Column.of("bed depth", Kind.DEPTH, StoppedRun::bedM),
+            Column.of("of the cross-section", Kind.PERCENT, StoppedRun::bedShare),
+            Column.maybe("settling time", Kind.TIME, StoppedRun::settlingS),
+            Column.text("slope [deg]", run -> degrees(run.slopeRad())),
+            Column.text("bed slides at [deg]", run -> degrees(run.slideRad())),
+            Column.of("plug", Kind.LENGTH, StoppedRun::plugM),
+            Column.maybe("clearing velocity of water", Kind.VELOCITY, StoppedRun::clearingMps)));
+    paragraph(
+        "Stopped full the line holds "
+            + show(Kind.MASS, stop.sandKg())
+            + " of sand in "
+            + show(Kind.VOLUME, stop.volumeM3())
+            + ". The time is that of the finest sand; a dash means that the yield stress may hold"
+            + " it. The restart pressure is "
+            + show(Kind.PRESSURE, stop.leastPa())
+            + (stop.mostPa().isPresent()
+                ? " to " + show(Kind.PRESSURE, stop.mostPa().getAsDouble())
+                : " or, if a plug wedges, more than any pump has,")
+            + " with the static head"
+            + (driven
+                ? "; the pump gives " + show(Kind.PRESSURE, stop.availablePa()) + " at zero flow"
+                : "")
+            + ". The low end is a balance of forces, the high end twice its sum. No measurements"
+            + " with manure were found. "
+            + (stop.flush().isPresent()
+                ? "What a flush needs stands in the answer."
+                : "No flow rate of water was found that flushes it clean."));
+    plugs(stop);
+    stop.supply().ifPresent(this::supply);
+  }
+
   private void supply(FlushFlow supply) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
@@ -94,7 +91,7 @@ final class StopSection extends SectionWriter {
   }
 
   private String flow(OptionalDouble flow) {
-    return flow.isPresent() ? units.show(Kind.FLOW, flow.getAsDouble()) : "nothing";
+    return flow.isPresent() ? show(Kind.FLOW, flow.getAsDouble()) : "nothing";
   }
 
   private static String degrees(double angleRad) {

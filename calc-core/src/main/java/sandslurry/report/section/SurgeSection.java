@@ -3,12 +3,12 @@ package sandslurry.report.section;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.stop.SurgeResult;
+import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
-import sandslurry.units.UnitSystem;
 
 /** What the report says of the surge of a stop. */
-final class SurgeSection extends SectionWriter {
+record SurgeSection(List<SurgeResult> surges, Page page) implements SectionWriter {
   /** What is shown of each run. */
   static final List<Column<SurgeResult>> RUNS =
       List.of(
@@ -24,8 +24,7 @@ final class SurgeSection extends SectionWriter {
           Column.of("minimum", Kind.PRESSURE, s -> s.lowest().minimumPa()),
           Column.text("", s -> s.lowest().parts() ? "column separates" : ""));
 
-  SurgeSection(UnitSystem units, List<SurgeResult> surges) {
-    super(units);
+  void write() {
     if (surges.isEmpty()) {
       return;
     }

@@ -9,23 +9,24 @@ import java.util.Map;
 import sandslurry.assessment.Assessment;
 import sandslurry.fact.step.Step;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Page;
 
 /**
  * The steps behind every number: each part of the design in full in its governing state, what
  * differs in its other states as a table.
  */
-final class WorkingSection extends SectionWriter {
+record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page page)
+    implements SectionWriter {
   /** A source longer than this stands once, in the list at the end. */
   private static final int SHORT_SOURCE = 40;
 
   private static final int STATES_A_TABLE = 5;
 
-  private final Assessment assessment;
-  private final Map<String, Integer> sources = new LinkedHashMap<>();
+  static WorkingSection of(Assessment assessment, Page page) {
+    return new WorkingSection(assessment, new LinkedHashMap<>(), page);
+  }
 
-  WorkingSection(Assessment assessment) {
-    super(assessment.design().units());
-    this.assessment = assessment;
+  void write() {
     heading(1, "Working");
     paragraph(
         "Equations and the values put in are in SI, because the equations are; results follow in"
@@ -65,7 +66,7 @@ final class WorkingSection extends SectionWriter {
             step.equation(),
             source(step.equation().source()),
             step.substituted(),
-            step.result(units)));
+            step.result(units())));
   }
 
   private String source(String source) {
