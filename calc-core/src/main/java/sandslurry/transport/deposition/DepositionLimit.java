@@ -42,9 +42,6 @@ final class DepositionLimit {
   static final Macke1982 MACKE = new Macke1982();
   static final AbGhani1993 AB_GHANI = new AbGhani1993();
 
-  /** Where Oroskar and Turian's power of C and 1 - C is greatest: 0.1536/(0.1536 + 0.3564). */
-  private static final double PEAK_FRACTION = 0.1536 / (0.1536 + 0.3564);
-
   /** Kinematic viscosity of water at 20 degC [m2/s] and density of quartz over that of water. */
   private static final double WATER_M2PS = 1.0034e-6;
 
@@ -124,6 +121,7 @@ final class DepositionLimit {
   private final DepositionRule rule;
   private final Slurry slurry;
   private final SandLoad.Sizes sizes;
+  private final SizesInBore inBore;
   private final Bore bore;
   private final Sewers sewers;
   private final List<DepositionVelocityModel> floors;
@@ -132,27 +130,35 @@ final class DepositionLimit {
   /** What a grain of this liquid is multiplied by for {@link #IN_WATER}. */
   private final double inWater;
 
-  /** The largest velocity at any concentration for each size, and whose it is. */
-  private final Value[] largest;
+  private final double thomasMps;
 
-  /** The relative concentration of each size at which it occurs, once it was asked for. */
-  private final double[] crowded;
+  /** The largest velocity at any concentration for each size. */
+  private final double[] largestMps;
+
+  /** Of each size Oroskar and Turian's velocity but for the concentration. */
+  private final double[] suspendingMps;
 
   DepositionLimit(DepositionRule rule, Slurry slurry, SandLoad.Sizes sizes, Bore bore) {
     this.rule = rule;
     this.slurry = slurry;
     this.sizes = sizes;
+    this.inBore = sizes.in(bore, slurry.densityRatio());
     this.bore = bore;
     this.governing = rule.governing();
-    this.sewers = new Sewers(governing, slurry, bore);
+    this.sewers = new Sewers();
     this.floors = rule.floors();
     double viscosity = WATER_M2PS / slurry.liquid().kinematicViscosityM2ps();
     this.inWater = Math.cbrt((slurry.densityRatio() - 1) / (QUARTZ - 1) * viscosity * viscosity);
+    this.thomasMps = governs(THOMAS) ? THOMAS.velocityMps(slurry, bore).value() : 0;
     double boundMps = governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore) : 0;
-    this.largest = new Value[sizes.count()];
-    this.crowded = new double[sizes.count()];
-    for (int i = 0; i < largest.length; i++) {
-      largest[i] = largest(sizes.sizeM(i), boundMps, Trace.NONE);
+    Wilson1986Fit.InPipe nomograph = Wilson1986Fit.InPipe.of(slurry, bore);
+    this.largestMps = new double[sizes.count()];
+    this.suspendingMps = new double[sizes.count()];
+    for (int i = 0; i < largestMps.length; i++) {
+      double sizeM = sizes.sizeM(i);
+      double wilson = Math.min(boundMps, nomograph.risingMps(sizeM * inWater));
+      largestMps[i] = Math.max(gilliesMps(sizeM, Trace.NONE), wilson);
+      suspendingMps[i] = OroskarTurian1980Regression.aloneMps(slurry, sizeM, bore);
     }
   }
 
@@ -160,11 +166,14 @@ final class DepositionLimit {
     return governing.contains(part);
   }
 
-  private Value largest(double sizeM, double boundMps, Trace trace) {
-    double gillies =
-        governs(GILLIES_SHOOK)
-            ? GilliesShook.risingMps(slurry.ofUniformSize(sizeM), bore, trace)
-            : 0;
+  private double gilliesMps(double sizeM, Trace trace) {
+    return governs(GILLIES_SHOOK) ? GilliesShook.risingMps(slurry, sizeM, bore, trace) : 0;
+  }
+
+  /** Keeps the steps of the largest velocity of a size. */
+  private double largestMps(double sizeM, Trace trace) {
+    double boundMps = governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore, trace) : 0;
+    double gillies = gilliesMps(sizeM, trace);
     double wilson = 0;
     if (governs(WILSON)) {
       double inWaterM = sizeM * inWater;
@@ -177,8 +186,13 @@ final class DepositionLimit {
       double nomograph = Wilson1986Fit.risingMps(slurry, inWaterM, bore, trace);
       wilson = trace.step(WILSON_HELD, Math.min(boundMps, nomograph), nomograph, boundMps);
     }
-    trace.step(LARGEST, Math.max(gillies, wilson), gillies, wilson);
-    return gillies >= wilson ? new Value(GILLIES_SHOOK, gillies) : new Value(WILSON, wilson);
+    return trace.step(LARGEST, Math.max(gillies, wilson), gillies, wilson);
+  }
+
+  /** Whose the largest velocity of a size is. */
+  private DepositionVelocityModel largestBy(int index) {
+    double gilliesMps = gilliesMps(sizes.sizeM(index), Trace.NONE);
+    return governs(GILLIES_SHOOK) && gilliesMps >= largestMps[index] ? GILLIES_SHOOK : WILSON;
   }
 
   /** The limit at a concentration of the whole sand, with what sets it. */
@@ -192,40 +206,27 @@ final class DepositionLimit {
   }
 
   private Search search(double fraction) {
-    Search best = new Search();
-    Slurry middle = uniform(0, fraction);
-    best.offer(THOMAS, middle, governs(THOMAS) ? THOMAS.velocityMps(middle, bore).value() : 0);
-    for (int i = 0; i < largest.length; i++) {
-      Slurry uniform = uniform(i, fraction);
-      double oroskarTurian =
-          governs(OROSKAR_TURIAN)
-              ? OroskarTurian1980Regression.valueMps(
-                  uniform, Math.min(uniform.volumeFraction(), PEAK_FRACTION), bore, Trace.NONE)
-              : Sewers.ABSENT;
-      best.offer(OROSKAR_TURIAN, uniform, oroskarTurian);
-      double most = largest[i].mps();
+    SizesInBore.Crowd crowd = inBore.at(fraction);
+    Search best = new Search(crowd);
+    best.offer(THOMAS, 0, thomasMps);
+    for (int i = 0; i < largestMps.length; i++) {
+      double suspending =
+          governs(OROSKAR_TURIAN) ? crowd.oroskarTurian(i) * suspendingMps[i] : Sewers.ABSENT;
+      best.offer(OROSKAR_TURIAN, i, suspending);
+      double most = largestMps[i];
       if (most > best.mps) {
-        double factor = governs(CONCENTRATION) ? factor(i, uniform.volumeFraction()) : 1;
-        best.offer(factor < 1 ? CONCENTRATION : largest[i].model(), uniform, factor * most);
-        if (most > best.mps
-            && (!(best.mps > 0) || sewers.exceed(best.mps, oroskarTurian, uniform))) {
-          Value dilute = sewers.secondLargest(oroskarTurian, uniform);
-          best.offer(
-              dilute.mps() < most ? dilute.model() : largest[i].model(),
-              uniform,
-              Math.min(dilute.mps(), most));
+        double factor = governs(CONCENTRATION) ? crowd.wilson(i) : 1;
+        best.offer(factor < 1 ? CONCENTRATION : null, i, factor * most);
+        if (most > best.mps && (!(best.mps > 0) || sewers.exceed(best.mps, suspending, crowd, i))) {
+          Value dilute = sewers.secondLargest(suspending, uniform(i, crowd));
+          best.offer(dilute.mps() < most ? dilute.model() : null, i, Math.min(dilute.mps(), most));
         }
       }
-      floors.forEach(m -> best.offer(m, uniform, m.velocityMps(uniform, bore).value()));
+      for (DepositionVelocityModel floor : floors) {
+        best.offer(floor, i, floor.velocityMps(uniform(i, crowd), bore).value());
+      }
     }
     return best;
-  }
-
-  private double factor(int index, double fraction) {
-    if (crowded[index] == 0) {
-      crowded[index] = WilsonConcentration2006.crowded(slurry, sizes.sizeM(index), bore);
-    }
-    return WilsonConcentration2006.factor(fraction, crowded[index]);
   }
 
   /**
@@ -235,16 +236,16 @@ final class DepositionLimit {
    */
   void steps(double fraction, Equation result, Trace trace) {
     Search best = search(fraction);
-    Slurry uniform = best.uniform;
+    Slurry uniform = best.uniform();
     double c = uniform.volumeFraction();
     trace.step(SIZE, uniform.d50M(), fraction);
     trace.step(COUNTED_SHARE, c, fraction, uniform.d50M());
     double thomas = governs(THOMAS) ? THOMAS.velocityMps(uniform, bore, trace).value() : 0;
-    double bound = governs(WILSON) ? WilsonBounded.upperBoundMps(slurry, bore, trace) : 0;
-    double most = largest(uniform.d50M(), bound, trace).mps();
+    double most = largestMps(uniform.d50M(), trace);
     double oroskarTurian =
         governs(OROSKAR_TURIAN)
-            ? OroskarTurian1980Regression.valueMps(uniform, Math.min(c, PEAK_FRACTION), bore, trace)
+            ? OroskarTurian1980Regression.valueMps(
+                uniform, Math.min(c, SizesInBore.PEAK_FRACTION), bore, trace)
             : Sewers.ABSENT;
     double factor =
         governs(CONCENTRATION)
@@ -265,39 +266,49 @@ final class DepositionLimit {
   /** The largest limit at any concentration, which a slug of sand needs [m/s]. */
   double slugMps() {
     double most = 0;
-    for (Value value : largest) {
-      most = Math.max(most, value.mps());
+    for (double mps : largestMps) {
+      most = Math.max(most, mps);
     }
     return most;
   }
 
-  private Slurry uniform(int index, double fraction) {
-    return slurry
-        .ofUniformSize(sizes.sizeM(index))
-        .withVolumeFraction(fraction * sizes.share(index));
+  private Slurry uniform(int index, SizesInBore.Crowd crowd) {
+    return slurry.ofUniformSize(sizes.sizeM(index)).withVolumeFraction(crowd.fraction(index));
   }
 
   /** Keeps the largest of what is offered. */
   private final class Search {
-    private DepositionVelocityModel model = THOMAS;
-    private Slurry uniform;
+    private final SizesInBore.Crowd crowd;
+    private DepositionVelocityModel model;
+    private int index;
     private double mps = Double.NEGATIVE_INFINITY;
 
-    void offer(DepositionVelocityModel offered, Slurry slurryOfSize, double velocityMps) {
+    Search(SizesInBore.Crowd crowd) {
+      this.crowd = crowd;
+    }
+
+    /** Offers a velocity for a size, by a model or, without one, by that of its largest. */
+    void offer(DepositionVelocityModel offered, int indexOfSize, double velocityMps) {
       if (velocityMps > mps) {
         model = offered;
-        uniform = slurryOfSize;
+        index = indexOfSize;
         mps = velocityMps;
       }
     }
 
+    Slurry uniform() {
+      return DepositionLimit.this.uniform(index, crowd);
+    }
+
     Entry entry() {
+      Slurry uniform = uniform();
+      DepositionVelocityModel by = model == null ? largestBy(index) : model;
       return new Entry(
-          model,
-          rule.roleOf(model),
+          by,
+          rule.roleOf(by),
           uniform.d50M(),
           uniform.volumeFraction(),
-          new Estimate(mps, model.velocityMps(uniform, bore).excesses()));
+          new Estimate(mps, by.velocityMps(uniform, bore).excesses()));
     }
   }
 
@@ -326,16 +337,16 @@ final class DepositionLimit {
    * <p>The second largest, as May's relation and the other two differ by up to 1.7 and no end of
    * the four is to decide alone.
    */
-  private static final class Sewers {
+  private final class Sewers {
     /** The value of a relation that takes no part. */
     static final double ABSENT = -1;
 
-    private final Set<DepositionVelocityModel> governing;
-    private final Slurry slurry;
-    private final Bore bore;
     private final double mayThresholdMps;
     private final double mayCapacity;
     private final int relations;
+
+    /** Of each size what Macke's relation has of it, once it was asked for. */
+    private final double[] mackeResistance = new double[sizes.count()];
 
     /** The last velocity asked for, with its friction: one size after the other asks for it. */
     private double seenMps = Double.NaN;
@@ -347,10 +358,7 @@ final class DepositionLimit {
 
     private double abGhaniDemand;
 
-    Sewers(Set<DepositionVelocityModel> governing, Slurry slurry, Bore bore) {
-      this.governing = governing;
-      this.slurry = slurry;
-      this.bore = bore;
+    Sewers() {
       this.mayThresholdMps = May1996.thresholdMps(slurry, AbGhani1993.FINEST_M, bore);
       this.mayCapacity = May1996.capacity(slurry, AbGhani1993.FINEST_M, bore);
       this.relations =
@@ -362,16 +370,15 @@ final class DepositionLimit {
      * root: by what each relation lets that velocity carry. One that cannot decide any more is not
      * asked.
      */
-    boolean exceed(double velocityMps, double oroskarTurianMps, Slurry uniform) {
-      double dilute = Math.min(uniform.volumeFraction(), May1996.MOST_SAND);
+    boolean exceed(
+        double velocityMps, double oroskarTurianMps, SizesInBore.Crowd crowd, int index) {
+      double dilute = Math.min(crowd.fraction(index), May1996.MOST_SAND);
       int needed = relations > 1 ? 2 : 1;
       int above = oroskarTurianMps > velocityMps ? 1 : 0;
       if (governing.contains(MAY) && mayExceeds(velocityMps, dilute)) {
         above++;
       }
-      if (above < needed
-          && governing.contains(MACKE)
-          && mackeExceeds(velocityMps, dilute, uniform.d50Grain())) {
+      if (above < needed && governing.contains(MACKE) && mackeExceeds(velocityMps, dilute, index)) {
         above++;
       }
       if (above == needed - 1
@@ -388,12 +395,16 @@ final class DepositionLimit {
       return carried < dilute;
     }
 
-    private boolean mackeExceeds(double velocityMps, double dilute, Grain grain) {
+    private boolean mackeExceeds(double velocityMps, double dilute, int index) {
+      if (mackeResistance[index] == 0) {
+        Grain grain = new Grain(sizes.sizeM(index), slurry.sandDensityKgM3(), slurry.shape());
+        mackeResistance[index] = Macke1982.resistance(slurry, grain, bore);
+      }
       double carried =
           cube(friction(velocityMps) * velocityMps)
               * velocityMps
               * velocityMps
-              / Macke1982.resistance(slurry, grain, bore);
+              / mackeResistance[index];
       return carried < dilute;
     }
 

@@ -42,6 +42,11 @@ import sandslurry.units.Kind;
 final class GilliesShook implements DepositionVelocityModel {
   private static final double FIRST = 160;
   private static final double SECOND = 540;
+  private static final double FINE_END = fine(FIRST);
+
+  /** F of the second line at its end, where it is largest. */
+  private static final double PEAK = middle(SECOND);
+
   static final Bound ARCHIMEDES =
       new Bound("Archimedes number", Kind.NUMBER, 80, Double.POSITIVE_INFINITY);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);
@@ -116,8 +121,11 @@ final class GilliesShook implements DepositionVelocityModel {
   }
 
   private static double archimedes(Slurry slurry, Trace trace) {
+    return archimedes(slurry, slurry.d50M(), trace);
+  }
+
+  private static double archimedes(Slurry slurry, double d, Trace trace) {
     Liquid liquid = slurry.liquid();
-    double d = slurry.d50M();
     double buoyant = liquid.densityKgM3() * (slurry.sandDensityKgM3() - liquid.densityKgM3());
     double viscosity = liquid.viscosityPaS();
     return trace.step(
@@ -149,15 +157,18 @@ final class GilliesShook implements DepositionVelocityModel {
     return trace.step(V, value, factor, bore.diameterM(), slurry.densityRatio());
   }
 
-  /** The largest velocity of this grain and all finer ones [m/s]. */
-  static double risingMps(Slurry slurry, Bore bore, Trace trace) {
-    double ar = archimedes(slurry, trace);
+  /** The largest velocity of grains of a size and of all finer ones [m/s]. */
+  static double risingMps(Slurry slurry, double sizeM, Bore bore, Trace trace) {
+    double ar = archimedes(slurry, sizeM, trace);
     return valueMps(slurry, bore, trace.step(F_HELD, risingFroude(ar), ar), trace);
   }
 
   /** The largest F of this grain and all finer ones: F without its fall at 160 and above 540. */
   static double risingFroude(double ar) {
-    return ar < FIRST ? fine(ar) : Math.max(middle(Math.min(ar, SECOND)), fine(FIRST));
+    if (ar < FIRST) {
+      return fine(ar);
+    }
+    return ar < SECOND ? Math.max(middle(ar), FINE_END) : PEAK;
   }
 
   @Override

@@ -97,7 +97,7 @@ final class Macke1982 implements DepositionVelocityModel {
 
   static double resistance(Slurry slurry, Grain grain, double areaM2) {
     double settling = SettlingVelocities.DEFAULT.velocityMps(grain, slurry.liquid()).value();
-    return FACTOR * (slurry.densityRatio() - 1) * Math.pow(settling, 1.5) * areaM2;
+    return FACTOR * (slurry.densityRatio() - 1) * settling * Math.sqrt(settling) * areaM2;
   }
 
   @Override

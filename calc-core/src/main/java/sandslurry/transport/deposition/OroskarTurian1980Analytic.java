@@ -104,11 +104,15 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   }
 
   /** √(g d (s − 1)) [m/s]. */
-  static double grainScaleMps(Slurry slurry) {
-    return Math.sqrt(Physics.GRAVITY * slurry.d50M() * (slurry.densityRatio() - 1));
+  static double grainScaleMps(Slurry slurry, double sizeM) {
+    return Math.sqrt(Physics.GRAVITY * sizeM * (slurry.densityRatio() - 1));
   }
 
-  static double reynolds(Slurry slurry, Bore bore) {
+  private static double grainScaleMps(Slurry slurry) {
+    return grainScaleMps(slurry, slurry.d50M());
+  }
+
+  private static double reynolds(Slurry slurry, Bore bore) {
     return VelocityScale.reynolds(slurry, bore, grainScaleMps(slurry));
   }
 

@@ -35,7 +35,8 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
       SOURCE.equation(
           "V_OT",
           "deposition velocity by Oroskar and Turian",
-          "1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 (D sqrt(g d (s - 1))/nu)^0.09 0.96^0.30 sqrt(g d (s - 1))",
+          "1.85 C^0.1536 (1 - C)^0.3564 (D/d)^0.378 (D sqrt(g d (s - 1))/nu)^0.09 0.96^0.30 sqrt(g"
+              + " d (s - 1))",
           Kind.VELOCITY,
           "C, D m, d m, s, nu m2/s");
 
@@ -62,14 +63,7 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
 
   /** The velocity at a concentration [m/s]. */
   static double valueMps(Slurry slurry, double c, Bore bore, Trace trace) {
-    double number =
-        1.85
-            * Math.pow(c, 0.1536)
-            * Math.pow(1 - c, 0.3564)
-            * Math.pow(bore.diameterM() / slurry.d50M(), 0.378)
-            * Math.pow(OroskarTurian1980Analytic.reynolds(slurry, bore), 0.09)
-            * EDDIES;
-    double value = number * OroskarTurian1980Analytic.grainScaleMps(slurry);
+    double value = crowding(c) * aloneMps(slurry, slurry.d50M(), bore);
     return trace.step(
         V,
         value,
@@ -78,6 +72,21 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
         slurry.d50M(),
         slurry.densityRatio(),
         slurry.liquid().kinematicViscosityM2ps());
+  }
+
+  /** What of the velocity is of the concentration: C^0.1536 (1 − C)^0.3564. */
+  static double crowding(double c) {
+    return Math.pow(c, 0.1536) * Math.pow(1 - c, 0.3564);
+  }
+
+  /** The rest of it, of the size, the pipe and the liquid [m/s]. */
+  static double aloneMps(Slurry slurry, double sizeM, Bore bore) {
+    double grainMps = OroskarTurian1980Analytic.grainScaleMps(slurry, sizeM);
+    return 1.85
+        * Math.pow(bore.diameterM() / sizeM, 0.378)
+        * Math.pow(VelocityScale.reynolds(slurry, bore, grainMps), 0.09)
+        * EDDIES
+        * grainMps;
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import sandslurry.material.Slurry;
 import sandslurry.material.sand.Gradation;
+import sandslurry.pipe.Bore;
 import sandslurry.pipe.CircularSegment;
 
 /**
@@ -161,6 +162,7 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
     private final double[] sizesM;
     private final double[] shares;
     private final double coarsestM;
+    private SizesInBore last;
 
     private Sizes(double[] sizesM, double[] shares, double coarsestM) {
       this.sizesM = sizesM;
@@ -210,6 +212,16 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
 
     private static double share(double retained) {
       return Math.min(1, retained / MIDDLE) * Math.min(1, retained / FADES);
+    }
+
+    /** These sizes in a pipe, kept since the same pipe is judged time after time. */
+    SizesInBore in(Bore bore, double densityRatio) {
+      SizesInBore known = last;
+      if (known == null || !known.isOf(bore, densityRatio)) {
+        known = new SizesInBore(this, bore, densityRatio);
+        last = known;
+      }
+      return known;
     }
 
     int count() {

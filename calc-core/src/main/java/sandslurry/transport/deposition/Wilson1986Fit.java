@@ -42,7 +42,8 @@ final class Wilson1986Fit implements DepositionVelocityModel {
           "Wilson",
           1979,
           "Hydrotransport 6, BHRA, Canterbury; fit of Wilson (1986), Journal of Pipelines 5, as"
-              + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory, unverified");
+              + " quoted from Miedema, Slurry Transport, eq. 6.20-34; range from memory,"
+              + " unverified");
   private static final Equation V =
       SOURCE.equation(
           "V_W",
@@ -54,7 +55,8 @@ final class Wilson1986Fit implements DepositionVelocityModel {
       SOURCE.equation(
           "V_W",
           "deposition velocity by the nomograph of Wilson for d_n, held at its peak",
-          "8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 min(d_n[mm], (0.77 D^0.7)^0.5)^1.75 / (min(d_n[mm], (0.77 D^0.7)^0.5)^2 + 0.11 D^0.7)",
+          "8.8 (0.40 (s - 1)/0.66)^0.55 D^0.7 min(d_n[mm], (0.77 D^0.7)^0.5)^1.75 / (min(d_n[mm],"
+              + " (0.77 D^0.7)^0.5)^2 + 0.11 D^0.7)",
           Kind.VELOCITY,
           "d_n m, D m, s");
 
@@ -76,23 +78,40 @@ final class Wilson1986Fit implements DepositionVelocityModel {
         .value(
             trace.step(
                 V,
-                valueMps(slurry, InUnit.millimetres(slurry.d50M()), bore),
+                InPipe.of(slurry, bore).valueMps(InUnit.millimetres(slurry.d50M())),
                 slurry.d50M(),
                 bore.diameterM(),
                 slurry.densityRatio()));
   }
 
-  private static double valueMps(Slurry slurry, double d, Bore bore) {
-    double pipe = Math.pow(bore.diameterM(), 0.7);
-    double buoyancy = SLIDING_FRICTION * (slurry.densityRatio() - 1) / 0.66;
-    return 8.8 * Math.pow(buoyancy, 0.55) * pipe * Math.pow(d, 1.75) / (d * d + 0.11 * pipe);
+  /**
+   * The fit in one pipe, c d^1.75 / (d² + b).
+   *
+   * @param c 8.8 [μs (s − 1)/0.66]^0.55 D^0.7
+   * @param b 0.11 D^0.7
+   */
+  record InPipe(double c, double b) {
+    static InPipe of(Slurry slurry, Bore bore) {
+      double pipe = Math.pow(bore.diameterM(), 0.7);
+      double buoyancy = SLIDING_FRICTION * (slurry.densityRatio() - 1) / 0.66;
+      return new InPipe(8.8 * Math.pow(buoyancy, 0.55) * pipe, 0.11 * pipe);
+    }
+
+    private double valueMps(double d) {
+      double root = Math.sqrt(d);
+      return c * d * root * Math.sqrt(root) / (d * d + b);
+    }
+
+    /** The largest velocity of grains of a size and of all finer ones: held beyond the peak. */
+    double risingMps(double sizeM) {
+      // The derivative of the fit in d is 0 at d^2 = 7 b.
+      return valueMps(Math.min(InUnit.millimetres(sizeM), Math.sqrt(7 * b)));
+    }
   }
 
-  /** The largest velocity of grains of a size and of all finer ones: held beyond the peak [m/s]. */
+  /** The largest velocity of grains of a size and of all finer ones [m/s]. */
   static double risingMps(Slurry slurry, double sizeM, Bore bore, Trace trace) {
-    // The derivative of the fit in d is 0 at d^2 = 7 (0.11 D^0.7).
-    double peak = Math.sqrt(7 * 0.11 * Math.pow(bore.diameterM(), 0.7));
-    double value = valueMps(slurry, Math.min(InUnit.millimetres(sizeM), peak), bore);
+    double value = InPipe.of(slurry, bore).risingMps(sizeM);
     return trace.step(V_HELD, value, sizeM, bore.diameterM(), slurry.densityRatio());
   }
 

@@ -60,7 +60,9 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
       SOURCE.equation(
           "V_r",
           "share of the largest deposition velocity at this concentration",
-          "1 for C_r >= C_rm; 6.75 C_r^(ln(1/3)/ln(C_rm)) (1 - C_r^(ln(1/3)/ln(C_rm)))^2 for C_rm <= 1/3; else 6.75 (1 - C_r)^(2 ln(2/3)/ln(1 - C_rm)) (1 - (1 - C_r)^(ln(2/3)/ln(1 - C_rm)))",
+          "1 for C_r >= C_rm; 6.75 C_r^(ln(1/3)/ln(C_rm)) (1 - C_r^(ln(1/3)/ln(C_rm)))^2 for C_rm"
+              + " <= 1/3; else 6.75 (1 - C_r)^(2 ln(2/3)/ln(1 - C_rm)) (1 - (1 - C_r)^(ln(2/3)/ln(1"
+              + " - C_rm)))",
           Kind.NUMBER,
           "C_r, C_rm");
   private static final Equation VMAX =
@@ -115,19 +117,19 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
    */
   static double factor(Slurry slurry, double sizeM, double fraction, Bore bore, Trace trace) {
     double relative = trace.step(CR, fraction / PACKED, fraction);
-    double most = crowded(slurry, sizeM, bore);
+    double most = crowded(slurry.densityRatio(), sizeM, bore);
     trace.step(CRM, most, bore.diameterM(), sizeM, slurry.densityRatio());
     return trace.step(VR, factor(fraction, most), relative, most);
   }
 
   /** The relative concentration at which the largest velocity occurs. */
-  static double crowded(Slurry slurry, double sizeM, Bore bore) {
+  static double crowded(double densityRatio, double sizeM, Bore bore) {
     return Math.min(
         HIGHEST_CRM,
         0.16
             * Math.pow(bore.diameterM(), 0.40)
             * Math.pow(InUnit.millimetres(sizeM), -0.84)
-            * Math.pow((slurry.densityRatio() - 1) / 1.65, -0.17));
+            * Math.pow((densityRatio - 1) / 1.65, -0.17));
   }
 
   /** The factor Vr where that concentration is known. */

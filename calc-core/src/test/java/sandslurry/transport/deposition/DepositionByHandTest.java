@@ -415,7 +415,9 @@ class DepositionByHandTest {
     List<Double> sorted = four.values().stream().sorted(Comparator.reverseOrder()).toList();
     double second = sorted.isEmpty() ? 0 : sorted.get(Math.min(1, sorted.size() - 1));
     double gillies =
-        left.contains("gillies-shook-2002") ? 0 : GilliesShook.risingMps(slurry, pipe, Trace.NONE);
+        left.contains("gillies-shook-2002")
+            ? 0
+            : GilliesShook.risingMps(slurry, slurry.d50M(), pipe, Trace.NONE);
     double wilson =
         left.contains("wilson-bounded")
             ? 0
