@@ -2,13 +2,15 @@ package sandslurry.numeric;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.NoBracketingException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 
 /**
- * Roots of continuous functions by Brent's method.
+ * Roots of continuous functions: by Brent's method between two points, by secants from a point near
+ * the root.
  *
  * <p>The library's default absolute accuracy of 1e-6 is useless for grain sizes and viscosities in
  * SI, so a relative accuracy is always asked for, and the root is checked for being a pole.
@@ -16,6 +18,12 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
 public final class Roots {
   private static final double RELATIVE = 1e-14;
   private static final int MOST_EVALUATIONS = 500;
+  private static final int MOST_SECANTS = 20;
+
+  /** A secant step of this size is the last: what it leaves is its product with the one before. */
+  private static final double LAST_STEP = 1e-9;
+
+  private static final double ROUNDING = 1e-13;
 
   private Roots() {}
 
@@ -55,6 +63,43 @@ public final class Roots {
       throw new UnsolvedException(
           what + ": no convergence in " + MOST_EVALUATIONS + " evaluations");
     }
+  }
+
+  /**
+   * The root of a smooth function that rises nearly in a straight line, from a point near it, with
+   * half the evaluations of {@link #between}: most correlations are such, of the logarithm of their
+   * unknown.
+   *
+   * @param function the function
+   * @param start a point near the root
+   * @param slope about the slope of the function there, positive
+   * @return the root, to an error near 1e-14; empty where the secants stray, as they may where a
+   *     flow changes its regime
+   */
+  public static OptionalDouble near(DoubleUnaryOperator function, double start, double slope) {
+    double before = start;
+    double atBefore = function.applyAsDouble(before);
+    double now = before - atBefore / slope;
+    if (Math.abs(now - before) <= ROUNDING) {
+      return OptionalDouble.of(now);
+    }
+    for (int i = 0; i < MOST_SECANTS && Double.isFinite(now); i++) {
+      double atNow = function.applyAsDouble(now);
+      if (atNow == 0) {
+        return OptionalDouble.of(now);
+      }
+      double secant = (atNow - atBefore) / (now - before);
+      if (!(secant > slope / 5 && secant < slope * 5)) {
+        return OptionalDouble.empty();
+      }
+      before = now;
+      atBefore = atNow;
+      now -= atNow / secant;
+      if (Math.abs(now - before) <= LAST_STEP) {
+        return OptionalDouble.of(now);
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   /**

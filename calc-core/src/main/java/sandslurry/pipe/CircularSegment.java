@@ -15,6 +15,14 @@ package sandslurry.pipe;
  * @param depthShare y/D, 0 to 1
  */
 public record CircularSegment(double diameterM, double depthShare) {
+  /** Up to here the next term of the series is less than the rounding of a double. */
+  private static final double SERIES_ENOUGH = 0.25;
+
+  /**
+   * A step of this size is the last: Newton's method leaves an error of the order of its square.
+   */
+  private static final double SETTLED = 1e-7;
+
   /** Checks that the diameter is positive and the depth within it. */
   public CircularSegment {
     if (!(diameterM > 0 && Double.isFinite(diameterM)) || !(depthShare >= 0 && depthShare <= 1)) {
@@ -41,29 +49,49 @@ public record CircularSegment(double diameterM, double depthShare) {
     if (areaShare == 0 || areaShare == 1) {
       return new CircularSegment(diameterM, areaShare);
     }
-    double half = areaShare > 0.5 ? Math.PI - halfAngleRad(1 - areaShare) : halfAngleRad(areaShare);
     // 1 − cos β loses all digits of a thin layer, 2 sin²(β/2) none.
-    double sine = Math.sin(half / 2);
+    double sine = Math.sin(halfAngleRad(areaShare) / 2);
     return new CircularSegment(diameterM, sine * sine);
   }
 
   /**
-   * Half the angle of a segment up to half of the bore, by Newton's method from the thin layer, of
-   * which β − sin β cos β is 2 β³/3. The area grows ever faster with β there, so that the steps
-   * lead to the root from above and shrink until rounding alone is left.
+   * Half the angle of the segment that takes a share of the cross-section.
+   *
+   * @param areaShare area of the segment over that of the bore, 0 to 1
+   * @return β, 0 to π [rad]
    */
-  private static double halfAngleRad(double areaShare) {
-    double half = Math.cbrt(1.5 * Math.PI * areaShare);
-    double before = Double.POSITIVE_INFINITY;
-    while (true) {
+  public static double halfAngleRad(double areaShare) {
+    return areaShare > 0.5
+        ? Math.PI - smallHalfAngleRad(1 - areaShare)
+        : smallHalfAngleRad(areaShare);
+  }
+
+  /**
+   * The same up to half of the bore. 2β − sin 2β is 2π times the share: Kepler's equation of the
+   * parabola, whose series in the cube root s of six times that is exact to a double for small s
+   * and then the start of Newton's method.
+   */
+  private static double smallHalfAngleRad(double areaShare) {
+    double s = Math.cbrt(12 * Math.PI * areaShare);
+    double s2 = s * s;
+    double half =
+        s
+            / 2
+            * (1
+                + s2
+                    * (1.0 / 60
+                        + s2
+                            * (1.0 / 1400
+                                + s2
+                                    * (1.0 / 25200
+                                        + s2 * (43.0 / 17248000 + s2 * 1213.0 / 7207200000.0)))));
+    double step = s > SERIES_ENOUGH ? 1 : 0;
+    while (Math.abs(step) > SETTLED) {
       double sine = Math.sin(half);
-      double step = (halfAngleArea(half) - Math.PI * areaShare) / (2 * sine * sine);
-      if (!(Math.abs(step) < before)) {
-        return half;
-      }
+      step = (half - sine * Math.cos(half) - Math.PI * areaShare) / (2 * sine * sine);
       half -= step;
-      before = Math.abs(step);
     }
+    return half;
   }
 
   /**

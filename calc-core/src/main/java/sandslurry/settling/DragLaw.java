@@ -1,5 +1,6 @@
 package sandslurry.settling;
 
+import java.util.function.DoubleUnaryOperator;
 import sandslurry.correlation.Physics;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
@@ -36,6 +37,12 @@ interface DragLaw {
           "balance of forces on a grain",
           "R, d m, C_D");
 
+  /** A drag coefficient of natural grains that fall fast, to begin the search with. */
+  double NEAR_DRAG = 0.5;
+
+  /** ln 10. */
+  double DECADE = Math.log(10);
+
   /**
    * The drag coefficient.
    *
@@ -61,7 +68,8 @@ interface DragLaw {
    *
    * <p>The balance is C_D(Re) Re² = 4/3 · R g d³/ν². Its left side must rise with Re, as it does
    * for every law of this package, so that there is one root. It is sought in the logarithm of Re,
-   * from the Stokes value outwards by decades until the root is bracketed.
+   * by secants from a value between the laws of Stokes and of Newton; where they stray, between
+   * decades.
    *
    * @param grain the grain, whose diameter is taken as it stands
    * @param liquid the liquid
@@ -72,22 +80,18 @@ interface DragLaw {
    */
   default double terminalVelocityMps(Grain grain, Liquid liquid, Trace trace) {
     GrainNumbers numbers = GrainNumbers.of(grain, liquid);
-    double weight = 4.0 / 3 * numbers.archimedes();
-    // A creeping grain has its root at the Stokes value to the last digit: the ends stand off it.
-    double low = 0.9 * numbers.archimedes() / 18;
-    double high = 1.1 * numbers.archimedes() / 18;
-    while (dragCoefficient(low) * low * low > weight) {
-      low /= 10;
-    }
-    while (dragCoefficient(high) * high * high < weight) {
-      high *= 10;
-    }
-    double reynolds =
-        Roots.betweenDecades(
-            "Reynolds number of the falling grain",
-            re -> Math.log(dragCoefficient(re) * re * re / weight),
-            low,
-            high);
+    double archimedes = numbers.archimedes();
+    double logWeight = Math.log(4.0 / 3 * archimedes);
+    DoubleUnaryOperator balance =
+        logRe -> Math.log(dragCoefficient(Math.exp(logRe))) + 2 * logRe - logWeight;
+    // Between Stokes' law and a drag coefficient of NEAR_DRAG, which the root is near for most
+    // laws.
+    double inertia = Math.sqrt(0.75 * NEAR_DRAG * archimedes);
+    double start = Math.log(archimedes / (18 + inertia));
+    double slope = (18 + 2 * inertia) / (18 + inertia);
+    double logReynolds =
+        Roots.near(balance, start, slope).orElseGet(() -> betweenDecades(balance, start));
+    double reynolds = Math.exp(logReynolds);
     double velocity = numbers.velocityMps(reynolds);
     trace.step(REYNOLDS, reynolds, numbers.archimedes());
     double drag = step(trace, dragCoefficient(reynolds), reynolds);
@@ -98,5 +102,17 @@ interface DragLaw {
         numbers.diameterM(),
         drag);
     return velocity;
+  }
+
+  private static double betweenDecades(DoubleUnaryOperator balance, double start) {
+    double low = start - DECADE;
+    while (balance.applyAsDouble(low) > 0) {
+      low -= DECADE;
+    }
+    double high = start + DECADE;
+    while (balance.applyAsDouble(high) < 0) {
+      high += DECADE;
+    }
+    return Roots.between("Reynolds number of the falling grain", balance, low, high);
   }
 }

@@ -561,12 +561,14 @@ public final class LineModel {
     if (!line.materials().flows(flowM3ps)) {
       return Double.NaN;
     }
-    RunPoint point = run(run, flowM3ps, line.materials().sandFraction(flowM3ps));
-    if (!point.hasSand()) {
+    FilledRun here = filled(line.materials().sandFraction(flowM3ps)).run(run, line);
+    if (!(here.mixture().coarseFraction() > 0)) {
       return Double.POSITIVE_INFINITY;
     }
-    return point.regime() == ClearLiquid.Regime.TURBULENT
-        ? point.leastVelocityMps() - point.deposition().orElseThrow().velocityToPassMps()
+    // Asked before the friction: the search begins far below the flow rates that are turbulent.
+    double velocity = here.pipe().largest().velocityMps(flowM3ps);
+    return here.regime(velocity) == ClearLiquid.Regime.TURBULENT
+        ? velocity - alone(here, flowM3ps).deposition().orElseThrow().velocityToPassMps()
         : Double.NaN;
   }
 }

@@ -75,6 +75,9 @@ public record SlidingBed(
 
   private static final int DEPTHS = 8;
 
+  /** Half the angle of a bed of which arc and area are lost in rounding [rad]. */
+  private static final double THINNEST = 6e-5;
+
   /** Checks the bounds. */
   public SlidingBed {
     if (!(areaShare >= 0 && areaShare <= 1)
@@ -121,18 +124,18 @@ public record SlidingBed(
   /**
    * A bed of which each measure is worked out once.
    *
-   * @param segment its section
-   * @param halfRad β [rad]
    * @param areaM2 A [m2]
    * @param arcM D β [m]
    * @param surfaceM S [m]
+   * @param bearing {@link #bearing} of β
    */
-  private record Section(
-      CircularSegment segment, double halfRad, double areaM2, double arcM, double surfaceM) {
+  private record Section(double areaM2, double arcM, double surfaceM, double bearing) {
     static Section of(Bore bore, double areaShare) {
-      CircularSegment bed = CircularSegment.ofAreaShare(bore.diameterM(), areaShare);
+      double half = CircularSegment.halfAngleRad(areaShare);
+      double d = bore.diameterM();
+      double sine = Math.sin(half);
       return new Section(
-          bed, bed.halfAngleRad(), bed.areaM2(), bed.wettedPerimeterM(), bed.surfaceWidthM());
+          areaShare * bore.areaM2(), d * half, d * sine, SlidingBed.bearing(half, sine));
     }
   }
 
@@ -171,22 +174,21 @@ public record SlidingBed(
   /** What the weight of the sand asks, by friction and along the slope. */
   private double weightPaPm(Section bed) {
     double submerged = Physics.GRAVITY * (sandDensityKgM3 - liquidDensityKgM3) * VOLUME_FRACTION;
-    double normal = submerged * bore.areaM2() * bearing(bed.halfRad());
+    double normal = submerged * bore.areaM2() * bed.bearing();
     double along = submerged * bed.areaM2() * Math.sin(angleRad);
     return (FRICTION * normal * Math.cos(angleRad) + along) / driven(bed);
   }
 
   /** Normal force on the wall over the weight of a full pipe of bed: 2 when it is full. */
-  private static double bearing(double half) {
+  private static double bearing(double half, double sine) {
     // The difference cancels for a thin bed, of which it is β³/3.
-    double difference =
-        half < 1e-3 ? half * half * half / 3 : Math.sin(half) - half * Math.cos(half);
+    double difference = half < 1e-3 ? half * half * half / 3 : sine - half * Math.cos(half);
     return 2 * difference / Math.PI;
   }
 
   /** What the liquid between bed and wall asks; that of the liquid alone for a vanishing bed. */
   private double yieldPaPm(double yieldStressPa, Section bed) {
-    return bed.segment().depthShare() < 1e-9
+    return bed.arcM() < THINNEST * bore.diameterM()
         ? 4 * yieldStressPa / bore.diameterM()
         : yieldStressPa * bed.arcM() / driven(bed);
   }
@@ -268,6 +270,6 @@ public record SlidingBed(
         * Physics.GRAVITY
         * (sandDensityKgM3 - liquidDensityKgM3)
         * VOLUME_FRACTION
-        * bearing(CircularSegment.ofAreaShare(bore.diameterM(), areaShare).halfAngleRad());
+        * Section.of(bore, areaShare).bearing();
   }
 }

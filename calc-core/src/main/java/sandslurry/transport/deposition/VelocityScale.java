@@ -1,5 +1,6 @@
 package sandslurry.transport.deposition;
 
+import java.util.function.DoubleUnaryOperator;
 import sandslurry.correlation.Physics;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
@@ -15,8 +16,9 @@ import sandslurry.units.Kind;
  */
 final class VelocityScale {
   private static final double FIRST_FACTOR = 0.02;
-  private static final double ACCURACY = 1e-13;
-  private static final int MOST_STEPS = 20;
+
+  /** ln 1e6: as far from a friction factor of 1 the root is looked for at the most. */
+  private static final double FARTHEST = Math.log(1e6);
 
   private VelocityScale() {}
 
@@ -73,25 +75,16 @@ final class VelocityScale {
    */
   static double atFrictionMps(Slurry slurry, Bore bore, double exponent, double value) {
     double target = Math.log(value);
-    double before = target - exponent * Math.log(FIRST_FACTOR);
-    double gapBefore = gap(slurry, bore, exponent, target, before);
-    double now = before - gapBefore;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double gap = gap(slurry, bore, exponent, target, now);
-      if (Math.abs(gap) < ACCURACY) {
-        return Math.exp(now);
-      }
-      double slope = (gap - gapBefore) / (now - before);
-      before = now;
-      gapBefore = gap;
-      // Where the flow changes from laminar to turbulent a secant may lead astray.
-      now -= slope > 0.2 && slope < 3 ? gap / slope : gap / 2;
-    }
-    return Roots.betweenDecades(
-        "velocity by its friction factor",
-        v -> gap(slurry, bore, exponent, target, Math.log(v)),
-        1e-6 * value,
-        1e6 * value);
+    DoubleUnaryOperator gap = logVelocity -> gap(slurry, bore, exponent, target, logVelocity);
+    return Math.exp(
+        Roots.near(gap, target - exponent * Math.log(FIRST_FACTOR), 1)
+            .orElseGet(
+                () ->
+                    Roots.between(
+                        "velocity by its friction factor",
+                        gap,
+                        target - FARTHEST,
+                        target + FARTHEST)));
   }
 
   /** ln(V λ^p) less what it shall be. */

@@ -30,7 +30,9 @@ public record LaminarPipeFlow(
     Rheology rheology, double diameterM, double velocityMps, double wallStressPa) {
 
   private static final int MOST_ROUNDS = 100;
-  private static final double SETTLED = 1e-14;
+
+  /** A step of this size is the last: Newton's rule leaves an error of the order of its square. */
+  private static final double SETTLED = 1e-8;
 
   /** Checks that the values are positive numbers. */
   public LaminarPipeFlow {
@@ -65,13 +67,13 @@ public record LaminarPipeFlow(
               + " m/s");
     }
     double n = rheology.index();
-    double rate = 8 * velocityMps / diameterM * (3 * n + 1) / (4 * n);
-    double flowing = rheology.consistency() * Math.pow(rate, n);
     double yield = rheology.yieldStressPa();
     if (yield == 0) {
+      double rate = 8 * velocityMps / diameterM * (3 * n + 1) / (4 * n);
+      double flowing = rheology.consistency() * Math.pow(rate, n);
       return new LaminarPipeFlow(rheology, diameterM, velocityMps, flowing);
     }
-    double above = flowingPartPa(rheology, Math.log(8 * velocityMps / diameterM), flowing);
+    double above = flowingPartPa(rheology, 8 * velocityMps / diameterM);
     // Beside a great yield stress the flowing part may be too small to show in the sum.
     double stress = Math.max(yield + above, Math.nextUp(yield));
     return new LaminarPipeFlow(rheology, diameterM, velocityMps, stress);
@@ -87,7 +89,24 @@ public record LaminarPipeFlow(
    */
   static double velocityMps(Rheology rheology, double diameterM, double wallStressPa) {
     double above = wallStressPa - rheology.yieldStressPa();
-    return above > 0 ? Math.exp(logNominalRate(rheology, wallStressPa, above)) * diameterM / 8 : 0;
+    return above > 0 ? velocityAboveYieldMps(rheology, diameterM, Math.log(above)) : 0;
+  }
+
+  /**
+   * The same for the part of the wall stress above the yield stress.
+   *
+   * @param rheology the liquid
+   * @param diameterM bore, positive [m]
+   * @param logAbove ln x of the stress x above the yield stress [Pa]
+   * @return mean velocity [m/s]
+   */
+  static double velocityAboveYieldMps(Rheology rheology, double diameterM, double logAbove) {
+    double n = rheology.index();
+    return Math.exp(
+            logRateFactor(rheology)
+                + logShape(n, rheology.yieldStressPa(), logAbove, Math.exp(logAbove)))
+        * diameterM
+        / 8;
   }
 
   /**
@@ -192,21 +211,23 @@ public record LaminarPipeFlow(
 
   /**
    * The part of the wall stress above the yield stress, by Newton's rule in ln x. The slope lies
-   * between 1/n and (n + 1)/n everywhere, so the rule cannot run away.
+   * between 1/n and (n + 1)/n everywhere, so the rule cannot run away. It starts from the larger of
+   * what a power law without yield stress would have and of what a plug that nearly fills the pipe
+   * would leave: both are less than the root, and one of them is near.
    *
-   * @param target ln(8V/D)
-   * @param start the stress of the power law without yield stress
+   * @param nominalRatePs 8V/D [1/s]
    */
-  private static double flowingPartPa(Rheology rheology, double target, double start) {
+  private static double flowingPartPa(Rheology rheology, double nominalRatePs) {
+    double n = rheology.index();
     double yield = rheology.yieldStressPa();
-    double logAbove = Math.log(start);
+    double target = Math.log(nominalRatePs) - logRateFactor(rheology);
+    double logAbove =
+        n * Math.max(target + Math.log(1 + 3 * n), (target + Math.log((1 + n) * yield)) / (n + 1));
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double above = Math.exp(logAbove);
-      double step =
-          (target - logNominalRate(rheology, yield + above, above))
-              / logSlope(rheology.index(), yield, above);
+      double step = (target - logShape(n, yield, logAbove, above)) / logSlope(n, yield, above);
       logAbove += step;
-      if (Math.abs(step) <= SETTLED * Math.max(1, Math.abs(logAbove))) {
+      if (Math.abs(step) <= SETTLED) {
         return Math.exp(logAbove);
       }
     }
@@ -223,13 +244,15 @@ public record LaminarPipeFlow(
     return x * x / (1 + 3 * n) + 2 * yield * x / (1 + 2 * n) + yield * yield / (1 + n);
   }
 
-  /** ln(8V/D) of the equation; in logarithms, so that no power overflows. */
-  private static double logNominalRate(Rheology rheology, double wallStressPa, double above) {
+  /** ln(4n/K^(1/n)): in logarithms, so that no power overflows. */
+  private static double logRateFactor(Rheology rheology) {
     double n = rheology.index();
-    return Math.log(4 * n)
-        - Math.log(rheology.consistency()) / n
-        - 3 * Math.log(wallStressPa)
-        + (n + 1) / n * Math.log(above)
-        + Math.log(bracket(n, rheology.yieldStressPa(), above));
+    return Math.log(4 * n) - Math.log(rheology.consistency()) / n;
+  }
+
+  /** The logarithm of the rest of 8V/D. */
+  private static double logShape(double n, double yield, double logAbove, double above) {
+    double stress = yield + above;
+    return (n + 1) / n * logAbove + Math.log(bracket(n, yield, above) / stress / stress / stress);
   }
 }

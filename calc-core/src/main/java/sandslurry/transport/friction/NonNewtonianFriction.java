@@ -1,5 +1,7 @@
 package sandslurry.transport.friction;
 
+import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 import sandslurry.correlation.Estimate;
 import sandslurry.material.liquid.Newtonian;
 import sandslurry.material.liquid.Rheology;
@@ -231,38 +233,60 @@ public final class NonNewtonianFriction {
     return LaminarPipeFlow.at(rheology, bore.diameterM(), velocityMps);
   }
 
+  /** The velocity of a scaled Reynolds number. */
   private double scaledTo(double reynolds) {
-    double high = laminarBelowMps * 2;
-    while (laminar(high).reynolds(densityKgM3) / scale < reynolds) {
-      high *= 2;
-    }
-    return Roots.betweenDecades(
-        "end of the transition",
-        v -> laminar(v).reynolds(densityKgM3) / scale - reynolds,
-        laminarBelowMps,
-        high);
+    DoubleUnaryOperator tooMuch =
+        logAbove -> {
+          double velocity = laminarMps(logAbove);
+          double stress = rheology.yieldStressPa() + Math.exp(logAbove);
+          return Math.log(8 * densityKgM3 * velocity * velocity / (stress * scale * reynolds));
+        };
+    double low = laminarEnd();
+    double root =
+        Roots.near(tooMuch, low, 2 / rheology.index())
+            .orElseGet(
+                () ->
+                    Roots.between(
+                        "end of the transition",
+                        tooMuch,
+                        low,
+                        above(low, v -> tooMuch.applyAsDouble(v) < 0)));
+    return laminarMps(root);
   }
 
   /** Where the turbulent stress overtakes the laminar one; 0 if it has done so before. */
   private double intersection() {
-    if (!(turbulentOverLaminar(laminarBelowMps) < -BRACKET)) {
+    DoubleUnaryOperator laminarOverTurbulent =
+        logAbove ->
+            new WilsonThomas1985.Balance(rheology, densityKgM3, bore, laminarMps(logAbove))
+                .applyAsDouble(logAbove);
+    double low = laminarEnd();
+    if (!(laminarOverTurbulent.applyAsDouble(low) > BRACKET)) {
       return 0;
     }
-    double high = laminarBelowMps * 2;
-    while (turbulentOverLaminar(high) < 0) {
-      high *= 2;
-    }
-    return Roots.betweenDecades(
-        "intersection of laminar and turbulent flow",
-        this::turbulentOverLaminar,
-        laminarBelowMps,
-        high);
+    double high = above(low, stress -> laminarOverTurbulent.applyAsDouble(stress) > 0);
+    return laminarMps(
+        Roots.between(
+            "intersection of laminar and turbulent flow", laminarOverTurbulent, low, high));
   }
 
-  private double turbulentOverLaminar(double velocityMps) {
-    double turbulent =
-        NonNewtonianModels.DEFAULT.wallStressPa(rheology, densityKgM3, bore, velocityMps).value();
-    return Math.log(turbulent / laminar(velocityMps).wallStressPa());
+  /** ln x of the wall stress that lies x above the yield stress at the end of laminar flow. */
+  private double laminarEnd() {
+    return Math.log(laminar(laminarBelowMps).wallStressPa() - rheology.yieldStressPa());
+  }
+
+  /** The velocity of laminar flow, carried on beyond its end, with a stress above the yield. */
+  private double laminarMps(double logAbove) {
+    return LaminarPipeFlow.velocityAboveYieldMps(rheology, bore.diameterM(), logAbove);
+  }
+
+  /** From a start upwards the first multiple by two that is not too low any more. */
+  private static double above(double start, DoublePredicate tooLow) {
+    double high = start + Math.log(2);
+    while (tooLow.test(high)) {
+      high += Math.log(2);
+    }
+    return high;
   }
 
   private double slatter() {

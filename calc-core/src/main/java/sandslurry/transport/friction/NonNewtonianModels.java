@@ -5,7 +5,7 @@ import sandslurry.correlation.Family;
 /** The catalogue of correlations for the flow of non-Newtonian liquids in pipes. */
 public final class NonNewtonianModels {
   /** The turbulent law of the friction curve: the only one for every rheology. */
-  static final TurbulentFrictionModel DEFAULT = new WilsonThomas1985();
+  static final WilsonThomas1985 DEFAULT = new WilsonThomas1985();
 
   /** The end of laminar flow of the friction curve: the only one for every rheology. */
   static final TransitionCriterion TRANSITION = new RyanJohnson1959();

@@ -1,6 +1,8 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
@@ -47,7 +49,20 @@ import sandslurry.units.Kind;
 final class WilsonThomas1985 implements TurbulentFrictionModel {
   private static final double THICKENING = 11.6;
   private static final double VON_KARMAN = 2.5;
-  private static final double SINGULAR_REYNOLDS = 7;
+  private static final double LOG_2 = Math.log(2);
+
+  /** The Reynolds number at which the turbulent part of Churchill's equation is infinite. */
+  private static final double LOG_SINGULAR_REYNOLDS = Math.log(7);
+
+  /** Reynolds number above which the balance has but one root. */
+  private static final double LOG_SURELY_ONE = Math.log(1000);
+
+  /**
+   * Where the search begins: a common friction factor, and how it falls with the Reynolds number.
+   */
+  private static final double LIKELY_FACTOR = 0.02;
+
+  private static final double FACTOR_SLOPE = 0.2;
   private static final double NO_FLOW = -700;
   private static final double HOPELESS = 1e9;
   private static final Bound REYNOLDS =
@@ -75,36 +90,16 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
   @Override
   public Estimate wallStressPa(
       Rheology rheology, double densityKgM3, Bore bore, double velocityMps) {
-    LaminarPipeFlow laminar = LaminarPipeFlow.at(rheology, bore.diameterM(), velocityMps);
+    Balance balance = new Balance(rheology, densityKgM3, bore, velocityMps);
     double inertia = densityKgM3 * velocityMps * bore.diameterM();
-    double yield = rheology.yieldStressPa();
-    double high = densityKgM3 * velocityMps * velocityMps;
-    double hopeless = HOPELESS * (high + laminar.wallStressPa());
-    // A friction factor of 1/8 is more than turbulent flow has: most searches begin below it.
-    double likely = high / 64;
-    if (residual(rheology, densityKgM3, bore, velocityMps, likely) >= 0) {
-      high = likely;
-    }
-    while (residual(rheology, densityKgM3, bore, velocityMps, high) < 0 && high < hopeless) {
-      high *= 8;
-    }
-    if (!(high < hopeless)) {
+    OptionalDouble near = balance.near();
+    OptionalDouble logAbove = near.isPresent() ? near : balance.fromAbove();
+    if (logAbove.isEmpty()) {
+      LaminarPipeFlow laminar = LaminarPipeFlow.at(rheology, bore.diameterM(), velocityMps);
       double reynolds = inertia * laminar.wallShearRatePs() / laminar.wallStressPa();
       return Estimate.checks().check(REYNOLDS, reynolds).value(laminar.wallStressPa());
     }
-    // From above, the first change of sign is the turbulent branch; below it lies only the part of
-    // the friction law where it has no meaning.
-    double low = high / 2;
-    while (residual(rheology, densityKgM3, bore, velocityMps, low) >= 0) {
-      low /= 2;
-    }
-    double stress =
-        yield
-            + Roots.betweenDecades(
-                "wall stress of turbulent flow",
-                x -> residual(rheology, densityKgM3, bore, velocityMps, x),
-                low * 0.99,
-                low * 2.02);
+    double stress = rheology.yieldStressPa() + Math.exp(logAbove.getAsDouble());
     double viscosity = stress / rheology.shearRatePs(stress);
     double roughness =
         bore.roughnessM()
@@ -117,33 +112,98 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
         .value(stress);
   }
 
-  /** ln τ − ln(f ρV²/8), at the stress that lies x above the yield stress. */
-  private static double residual(
-      Rheology rheology, double densityKgM3, Bore bore, double velocityMps, double x) {
-    double stress = rheology.yieldStressPa() + x;
-    double shearRate = Math.pow(x / rheology.consistency(), 1 / rheology.index());
-    double logViscosity = Math.log(stress / shearRate) - gain(rheology, stress, x) / VON_KARMAN;
-    double logReynolds = Math.log(densityKgM3 * velocityMps * bore.diameterM()) - logViscosity;
-    if (!(logReynolds > Math.log(SINGULAR_REYNOLDS))) {
-      return NO_FLOW;
-    }
-    double factor =
-        PipeFriction.turbulentFactor(Math.exp(logReynolds), bore.roughnessM() / bore.diameterM());
-    return Math.max(
-        Math.log(8 * stress / (factor * densityKgM3 * velocityMps * velocityMps)), NO_FLOW);
-  }
-
   private static double thickening(Rheology rheology, double stress) {
     double n = rheology.index();
     return 2 * (1 + n * rheology.yieldStressPa() / stress) / (1 + n);
   }
 
-  /** The bracket: gain of mean velocity in units of the shear velocity. */
-  private static double gain(Rheology rheology, double stress, double above) {
-    double alpha = thickening(rheology, stress);
-    double xi = rheology.yieldStressPa() / stress;
-    double flattening = -VON_KARMAN * (Math.log(above / stress) + xi * (1 + xi / 2));
-    return THICKENING * (alpha - 1) - VON_KARMAN * Math.log(alpha) - flattening;
+  /**
+   * Wall stress against that of turbulent flow at one velocity: ln τ − ln(f ρV²/8), of the
+   * logarithm of the part of τ above the yield stress. It is positive where τ is more than
+   * turbulent flow asks.
+   */
+  static final class Balance implements DoubleUnaryOperator {
+    private final Rheology rheology;
+    private final double yieldPa;
+    private final double index;
+    private final double logConsistency;
+    private final double logInertia;
+    private final double dynamicPa;
+    private final Bore bore;
+    private final double velocityMps;
+
+    Balance(Rheology rheology, double densityKgM3, Bore bore, double velocityMps) {
+      this.rheology = rheology;
+      this.yieldPa = rheology.yieldStressPa();
+      this.index = rheology.index();
+      this.logConsistency = Math.log(rheology.consistency());
+      this.logInertia = Math.log(densityKgM3 * velocityMps * bore.diameterM());
+      this.dynamicPa = densityKgM3 * velocityMps * velocityMps / 8;
+      this.bore = bore;
+      this.velocityMps = velocityMps;
+    }
+
+    @Override
+    public double applyAsDouble(double logAbove) {
+      double stress = yieldPa + Math.exp(logAbove);
+      double logStress = Math.log(stress);
+      double logReynolds = logReynolds(stress, logStress, logAbove);
+      if (!(logReynolds > LOG_SINGULAR_REYNOLDS)) {
+        return NO_FLOW;
+      }
+      double factor =
+          PipeFriction.turbulentFactor(Math.exp(logReynolds), bore.roughnessM() / bore.diameterM());
+      return Math.max(logStress - Math.log(factor * dynamicPa), NO_FLOW);
+    }
+
+    /** ln(ρVD/μT). */
+    private double logReynolds(double stress, double logStress, double logAbove) {
+      double logShearRate = (logAbove - logConsistency) / index;
+      double alpha = thickening(rheology, stress);
+      double xi = yieldPa / stress;
+      double flattening = -VON_KARMAN * (logAbove - logStress + xi * (1 + xi / 2));
+      double gain = THICKENING * (alpha - 1) - VON_KARMAN * Math.log(alpha) - flattening;
+      return logInertia - (logStress - logShearRate) + gain / VON_KARMAN;
+    }
+
+    /** The root by secants; nothing where they stray or the flow creeps. */
+    OptionalDouble near() {
+      double start = LIKELY_FACTOR * dynamicPa;
+      double above = Math.max(start - yieldPa, start / 4);
+      double slope = above / (yieldPa + above) + FACTOR_SLOPE / index;
+      OptionalDouble root = Roots.near(this, Math.log(above), slope);
+      if (root.isPresent()) {
+        double stress = yieldPa + Math.exp(root.getAsDouble());
+        double logReynolds = logReynolds(stress, Math.log(stress), root.getAsDouble());
+        return logReynolds > LOG_SURELY_ONE ? root : OptionalDouble.empty();
+      }
+      return root;
+    }
+
+    /**
+     * The root looked for from above, where the first change of sign is the turbulent branch: below
+     * it lies only the part of the friction law where it has no meaning.
+     *
+     * @return its logarithm; nothing where the friction law has no solution
+     */
+    OptionalDouble fromAbove() {
+      double laminarPa = LaminarPipeFlow.at(rheology, bore.diameterM(), velocityMps).wallStressPa();
+      double hopeless = Math.log(HOPELESS * (8 * dynamicPa + laminarPa));
+      // A friction factor of 1/8 is more than turbulent flow has: most searches begin below it.
+      double high = Math.log(dynamicPa / 8);
+      while (applyAsDouble(high) < 0) {
+        high += LOG_2;
+        if (high > hopeless) {
+          return OptionalDouble.empty();
+        }
+      }
+      double low = high - LOG_2;
+      while (applyAsDouble(low) >= 0) {
+        low -= LOG_2;
+      }
+      return OptionalDouble.of(
+          Roots.between("wall stress of turbulent flow", this, low, low + LOG_2));
+    }
   }
 
   @Override
