@@ -60,7 +60,7 @@ class DepositionFormulasTest {
   })
   void gilliesAndShookOnEitherSideOfTheirSeams(double millimetres, double value, double held) {
     assertThat(value(new GilliesShook(), millimetres, 0.1)).isCloseTo(value, within(1e-8));
-    assertThat(GilliesShook.risingMps(sand(millimetres, 0.1), PIPE, Trace.NONE))
+    assertThat(GilliesShook.risingMps(sand(1, 0.1), millimetres * 1e-3, PIPE, Trace.NONE))
         .isCloseTo(held, within(1e-8));
   }
 
