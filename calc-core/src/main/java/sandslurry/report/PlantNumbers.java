@@ -53,11 +53,13 @@ final class PlantNumbers {
   }
 
   private void accounts(Accounts accounts) {
-    row(
-        "sand recovered, of the sand flushed",
-        Kind.PERCENT,
-        accounts.capture(),
-        "at least " + units.show(Kind.PERCENT, targets.sandCapture()));
+    if (accounts.sand().flushed().sandKgps() > 0) {
+      row(
+          "sand recovered, of the sand flushed",
+          Kind.PERCENT,
+          accounts.capture(),
+          "at least " + units.show(Kind.PERCENT, targets.sandCapture()));
+    }
     row(
         "total solids of the liquor",
         Kind.PERCENT,

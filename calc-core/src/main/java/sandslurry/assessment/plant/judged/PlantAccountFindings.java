@@ -1,6 +1,8 @@
 package sandslurry.assessment.plant.judged;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
@@ -10,11 +12,14 @@ import sandslurry.assessment.plant.PlantResult.Bed;
 import sandslurry.assessment.plant.PlantResult.Compared;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
+import sandslurry.design.plant.PlantSpec.Use;
 import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
+import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
+import sandslurry.plant.unit.PlantUnit.Role;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -113,8 +118,29 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
                     .cure(accounts.extraWater().isPresent() ? "area-instead" : "area"));
     if (accounts.extraWater().isEmpty() && accounts.extraArea().isEmpty()) {
       double best = result.main().liquor().map(LiquorLimit::sandCapture).orElse(0.0);
-      found.with("best", Kind.PERCENT, Math.min(best, target)).cure("want-less");
+      found.with("best", Kind.PERCENT, Math.min(best, target)).cure(otherCure(accounts.sand()));
     }
+  }
+
+  /** What to do about the place to which most of the lost sand goes, where no area keeps it. */
+  private String otherCure(SandAccount sand) {
+    String most =
+        sand.lost().entrySet().stream()
+            .max(Comparator.comparingDouble(lost -> lost.getValue().sandKgps()))
+            .map(Map.Entry::getKey)
+            .orElse("");
+    if (most.equals(Use.SETTLED.word())) {
+      return "lost-in-pits";
+    }
+    if (most.equals(Use.FIBRE.word())) {
+      return "lost-with-fibre";
+    }
+    if (most.equals(Use.WASTE.word())) {
+      return "lost-as-waste";
+    }
+    return model.spec().has(Role.SETTLES) || model.spec().has(Role.SPINS)
+        ? "want-less"
+        : "no-separation";
   }
 
   private void bed(Bed bed) {

@@ -1,0 +1,80 @@
+package sandslurry.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.DesignTextException;
+import sandslurry.fact.finding.Finding;
+import sandslurry.fact.finding.Severity;
+import sandslurry.golden.Shipped;
+
+/** A plant whose sand no settling area keeps is told where it goes. */
+class RecoveryCureTest {
+  private static final String BOX =
+      "{'name': 'Box', 'kind': 'box', 'in': '%s', 'sand': 'sand', 'overflow': 'o',"
+          + " 'length': '4 m', 'width': '2 m'}, ";
+  private static final String PRESS =
+      "{'name': 'Press', 'kind': 'fibreSeparator', 'in': 'manure, wash', 'cake': 'cake',"
+          + " 'liquid': 'pressed', 'opening': '0.5 mm'}, ";
+  private static final String PIT =
+      "{'name': 'Pit', 'kind': 'pit', 'in': 'manure, wash', 'capacity': '60 m3',"
+          + " 'pumps': [{'stream': 'pumped', 'flow': '25 m3/h'}]}, ";
+
+  private static Assessment plant(String units, String toStorage, String products) {
+    String text =
+        """
+        {'formatVersion': 2, 'sand': {'gradation': 'ASTM C33'},
+         'carrier': {'kind': 'water', 'temperature': '12 degC'},
+         'plant': {
+           'pens': [{'name': 'Pen', 'stream': 'manure', 'cows': '400', 'stalls': '400',
+             'sandPerStall': '20 kg/d', 'water': '4 m3/d'}],
+           'waters': [{'stream': 'wash', 'flow': '6 m3/h'}],
+           'units': [%s {'name': 'Lagoon', 'kind': 'storage', 'in': '%s', 'floorLength': '80 m',
+             'floorWidth': '50 m', 'depth': '4 m', 'months': [{'name': 'year', 'length': '365 d'}]}],
+           'products': [%s]}}
+        """
+            .formatted(units, toStorage, products)
+            .replace('\'', '"');
+    try {
+      return Shipped.assessment(DesignDocument.parse(text));
+    } catch (DesignTextException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static String product(String stream, String use) {
+    return "{'stream': '%s', 'use': '%s'}".formatted(stream, use);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "no unit, no-separation",
+    "press first, lost-with-fibre",
+    "pit that is not mixed, lost-in-pits",
+    "sand to waste, lost-as-waste"
+  })
+  void theCureIsWhereTheSandGoes(String what, String cure) {
+    Assessment assessment =
+        switch (what) {
+          case "no unit" -> plant("", "manure, wash", "");
+          case "press first" ->
+              plant(
+                  PRESS + BOX.formatted("pressed"),
+                  "o",
+                  product("sand", "bedding") + ", " + product("cake", "fibre"));
+          case "pit that is not mixed" ->
+              plant(PIT + BOX.formatted("pumped"), "o", product("sand", "bedding"));
+          default -> plant(BOX.formatted("manure, wash"), "o", product("sand", "waste"));
+        };
+    Finding recovery =
+        assessment.findings().stream()
+            .filter(finding -> finding.id().equals("plant.recovery-low"))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(recovery.severity()).isEqualTo(Severity.FAIL);
+    assertThat(recovery.cures()).containsExactly(cure);
+  }
+}
