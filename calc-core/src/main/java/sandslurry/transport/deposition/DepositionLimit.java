@@ -121,7 +121,7 @@ final class DepositionLimit {
   private final DepositionRule rule;
   private final Slurry slurry;
   private final SandLoad.Sizes sizes;
-  private final SizesInBore inBore;
+  private final SandLoad.Sizes.InBore inBore;
   private final Bore bore;
   private final Sewers sewers;
   private final List<DepositionVelocityModel> floors;
@@ -206,7 +206,7 @@ final class DepositionLimit {
   }
 
   private Search search(double fraction) {
-    SizesInBore.Crowd crowd = inBore.at(fraction);
+    SandLoad.Sizes.InBore.Crowd crowd = inBore.at(fraction);
     Search best = new Search(crowd);
     best.offer(THOMAS, 0, thomasMps);
     for (int i = 0; i < largestMps.length; i++) {
@@ -245,7 +245,7 @@ final class DepositionLimit {
     double oroskarTurian =
         governs(OROSKAR_TURIAN)
             ? OroskarTurian1980Regression.valueMps(
-                uniform, Math.min(c, SizesInBore.PEAK_FRACTION), bore, trace)
+                uniform, Math.min(c, SandLoad.Sizes.InBore.PEAK_FRACTION), bore, trace)
             : Sewers.ABSENT;
     double factor =
         governs(CONCENTRATION)
@@ -272,18 +272,18 @@ final class DepositionLimit {
     return most;
   }
 
-  private Slurry uniform(int index, SizesInBore.Crowd crowd) {
+  private Slurry uniform(int index, SandLoad.Sizes.InBore.Crowd crowd) {
     return slurry.ofUniformSize(sizes.sizeM(index)).withVolumeFraction(crowd.fraction(index));
   }
 
   /** Keeps the largest of what is offered. */
   private final class Search {
-    private final SizesInBore.Crowd crowd;
+    private final SandLoad.Sizes.InBore.Crowd crowd;
     private DepositionVelocityModel model;
     private int index;
     private double mps = Double.NEGATIVE_INFINITY;
 
-    Search(SizesInBore.Crowd crowd) {
+    Search(SandLoad.Sizes.InBore.Crowd crowd) {
       this.crowd = crowd;
     }
 
@@ -371,7 +371,7 @@ final class DepositionLimit {
      * asked.
      */
     boolean exceed(
-        double velocityMps, double oroskarTurianMps, SizesInBore.Crowd crowd, int index) {
+        double velocityMps, double oroskarTurianMps, SandLoad.Sizes.InBore.Crowd crowd, int index) {
       double dilute = Math.min(crowd.fraction(index), May1996.MOST_SAND);
       int needed = relations > 1 ? 2 : 1;
       int above = oroskarTurianMps > velocityMps ? 1 : 0;
