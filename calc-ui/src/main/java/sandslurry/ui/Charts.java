@@ -253,17 +253,16 @@ final class Charts {
         passes.add(there);
       }
     }
-    List<Series> series = new ArrayList<>();
-    series.add(new Series("velocity in the line", Style.SOLID, velocity));
-    series.add(new Series("velocity from which turbulence carries it", Style.DASHED, needed));
-    series.add(new Series("passes", Style.POINTS, passes));
     return Optional.of(
         ChartData.lines(
                 "What dilution does",
                 "Volume after dilution [to one before]",
                 axis("Velocity", Kind.VELOCITY),
                 true,
-                series)
+                List.of(
+                    new Series("velocity in the line", Style.SOLID, velocity),
+                    new Series("velocity from which turbulence carries it", Style.DASHED, needed),
+                    new Series("passes", Style.POINTS, passes)))
             .withBands(verdicts(assessment.dilution().get())));
   }
 

@@ -39,49 +39,46 @@ record LaneSection(Assessment assessment, Page page) implements SectionWriter {
   private void lane(LaneResult lane) {
     heading(1, LaneCourse.OWN);
     LaneSpec spec = assessment.design().lane().orElseThrow();
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        row(
-            "length by width",
-            show(Kind.LENGTH, spec.lengthM()) + " by " + show(Kind.LENGTH, spec.widthM())));
-    rows.add(row("flow", show(Kind.FLOW, spec.flowM3ps())));
-    rows.add(row("depth of water, clean", show(Kind.DEPTH, lane.flow().depthM())));
-    rows.add(row("mean velocity, clean", show(Kind.VELOCITY, lane.flow().velocityMps())));
-    rows.add(row("Froude number", show(Kind.NUMBER, lane.flow().froudeNumber())));
-    rows.add(row("Reynolds number", show(Kind.NUMBER, lane.reynoldsNumber())));
-    rows.add(row("detention time, clean", show(Kind.TIME, lane.residenceTimeS())));
-    rows.add(
-        row(
-            "overflow rate (surface loading)",
-            show(Kind.FALL, lane.basin().overflowVelocityMps())));
-    rows.add(row("shear velocity", show(Kind.FALL, lane.flow().shearVelocityMps())));
-    rows.add(row("size of which half is captured, clean", caught(lane.caughtHalf())));
-    rows.add(row("size of which 95 % is captured, clean", caught(lane.caughtMost())));
-    rows.add(row("sand entering", show(Kind.MASS_PER_DAY, lane.sandKgPs())));
-    rows.add(row("sand in the full storage depth", show(Kind.MASS, lane.storageKg())));
     LaneCycle cycle = lane.cycle();
-    rows.add(
-        row(
-            "from clean to clean-out",
-            cycle.likely().intervalS().isPresent()
-                ? show(Kind.DAYS, cycle.likely().intervalS().getAsDouble())
-                : "never"));
-    rows.add(
-        row(
-            "sand kept, average over one cleaning cycle",
-            show(Kind.PERCENT, cycle.likely().meanRecovery())
-                + " (cautious "
-                + show(Kind.PERCENT, cycle.cautious().meanRecovery())
-                + ", optimistic "
-                + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
-                + ")"));
-    rows.add(
-        row(
-            "sand kept, clean and just before cleaning",
-            show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
-                + " and "
-                + show(Kind.PERCENT, cycle.likely().lastRecovery())));
-    add(new Block.Table(List.of("what", "value"), rows));
+    add(
+        new Block.Table(
+            List.of("what", "value"),
+            List.of(
+                row(
+                    "length by width",
+                    show(Kind.LENGTH, spec.lengthM()) + " by " + show(Kind.LENGTH, spec.widthM())),
+                row("flow", show(Kind.FLOW, spec.flowM3ps())),
+                row("depth of water, clean", show(Kind.DEPTH, lane.flow().depthM())),
+                row("mean velocity, clean", show(Kind.VELOCITY, lane.flow().velocityMps())),
+                row("Froude number", show(Kind.NUMBER, lane.flow().froudeNumber())),
+                row("Reynolds number", show(Kind.NUMBER, lane.reynoldsNumber())),
+                row("detention time, clean", show(Kind.TIME, lane.residenceTimeS())),
+                row(
+                    "overflow rate (surface loading)",
+                    show(Kind.FALL, lane.basin().overflowVelocityMps())),
+                row("shear velocity", show(Kind.FALL, lane.flow().shearVelocityMps())),
+                row("size of which half is captured, clean", caught(lane.caughtHalf())),
+                row("size of which 95 % is captured, clean", caught(lane.caughtMost())),
+                row("sand entering", show(Kind.MASS_PER_DAY, lane.sandKgPs())),
+                row("sand in the full storage depth", show(Kind.MASS, lane.storageKg())),
+                row(
+                    "from clean to clean-out",
+                    cycle.likely().intervalS().isPresent()
+                        ? show(Kind.DAYS, cycle.likely().intervalS().getAsDouble())
+                        : "never"),
+                row(
+                    "sand kept, average over one cleaning cycle",
+                    show(Kind.PERCENT, cycle.likely().meanRecovery())
+                        + " (cautious "
+                        + show(Kind.PERCENT, cycle.cautious().meanRecovery())
+                        + ", optimistic "
+                        + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
+                        + ")"),
+                row(
+                    "sand kept, clean and just before cleaning",
+                    show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
+                        + " and "
+                        + show(Kind.PERCENT, cycle.likely().lastRecovery())))));
     classes(lane);
     course(assessment.lanes().get(LaneCourse.OWN), "");
   }

@@ -42,26 +42,27 @@ record MaterialSection(Assessment assessment, Page page) implements SectionWrite
   private void inputs() {
     heading(1, "Sand, liquid and slurry");
     Gradation gradation = assessment.design().sand().gradation();
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(row("sand", assessment.design().sand().source()));
-    rows.add(row("d50 of the whole sand", show(Kind.GRAIN, gradation.d50M())));
-    rows.add(row("d85 of the whole sand", show(Kind.GRAIN, gradation.d85M())));
-    rows.add(
-        row(
-            "finer than " + show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
-            show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))));
-    rows.add(
-        row(
-            "density of the mineral",
-            show(Kind.DENSITY, assessment.design().sand().densityKgM3())));
-    rows.add(row("liquid", assessment.carrier().description()));
-    rows.add(row("temperature", show(Kind.TEMPERATURE, assessment.carrier().temperatureK())));
-    rows.add(row("density of the liquid", show(Kind.DENSITY, assessment.carrier().densityKgM3())));
-    rows.add(
-        row(
-            "rheology of the liquid",
-            assessment.carrier().rheology().describe(assessment.design().units())));
-    add(new Block.Table(List.of("what", "value"), rows));
+    add(
+        new Block.Table(
+            List.of("what", "value"),
+            List.of(
+                row("sand", assessment.design().sand().source()),
+                row("d50 of the whole sand", show(Kind.GRAIN, gradation.d50M())),
+                row("d85 of the whole sand", show(Kind.GRAIN, gradation.d85M())),
+                row(
+                    "finer than " + show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
+                    show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))),
+                row(
+                    "density of the mineral",
+                    show(Kind.DENSITY, assessment.design().sand().densityKgM3())),
+                row("liquid", assessment.carrier().description()),
+                row("temperature", show(Kind.TEMPERATURE, assessment.carrier().temperatureK())),
+                row(
+                    "density of the liquid",
+                    show(Kind.DENSITY, assessment.carrier().densityKgM3())),
+                row(
+                    "rheology of the liquid",
+                    assessment.carrier().rheology().describe(assessment.design().units())))));
     assessment
         .line()
         .ifPresent(

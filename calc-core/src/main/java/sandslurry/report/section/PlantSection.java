@@ -67,40 +67,37 @@ record PlantSection(PlantResult result, PlantSpec spec, Page page) implements Se
     double day = InUnit.ofDays(1);
     List<String> head = new ArrayList<>(List.of("what"));
     loads.forEach(load -> head.add(load.name()));
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        row(
-            "mass a day",
-            Kind.MASS_PER_DAY,
-            loads,
-            load -> load.massPerDayKg().map(kg -> kg / day)));
-    rows.add(row("volume a day", Kind.VOLUME, loads, load -> load.volumePerDayM3()));
-    rows.add(
-        row(
-            "sand a day",
-            Kind.MASS_PER_DAY,
-            loads,
-            load -> load.sandPerDayKg().map(kg -> kg / day)));
-    rows.add(
-        row(
-            "sand-free solids a day",
-            Kind.MASS_PER_DAY,
-            loads,
-            load -> load.solidsPerDayKg().map(kg -> kg / day)));
-    rows.add(batch("mass of a batch", Kind.MASS, loads, load -> load.massPerBatchKg()));
-    rows.add(batch("volume of a batch", Kind.VOLUME, loads, load -> load.volumePerBatchM3()));
-    rows.add(batch("sand of a batch", Kind.MASS, loads, load -> load.sandPerBatchKg()));
-    rows.add(row("sand-free solids", Kind.PERCENT, loads, load -> load.totalSolids()));
-    rows.add(row("sand by mass", Kind.PERCENT, loads, load -> load.sandMassShare()));
-    rows.add(row("sand by volume of grains", Kind.PERCENT, loads, load -> load.sandVolumeShare()));
-    rows.add(
-        row(
-            "sand by bulk volume",
-            Kind.PERCENT,
-            loads,
-            load -> load.sandBulkShare(spec.porosity())));
-    rows.add(row("density", Kind.DENSITY, loads, load -> load.densityKgM3()));
-    table(head, rows);
+    table(
+        head,
+        List.of(
+            row(
+                "mass a day",
+                Kind.MASS_PER_DAY,
+                loads,
+                load -> load.massPerDayKg().map(kg -> kg / day)),
+            row("volume a day", Kind.VOLUME, loads, load -> load.volumePerDayM3()),
+            row(
+                "sand a day",
+                Kind.MASS_PER_DAY,
+                loads,
+                load -> load.sandPerDayKg().map(kg -> kg / day)),
+            row(
+                "sand-free solids a day",
+                Kind.MASS_PER_DAY,
+                loads,
+                load -> load.solidsPerDayKg().map(kg -> kg / day)),
+            batch("mass of a batch", Kind.MASS, loads, load -> load.massPerBatchKg()),
+            batch("volume of a batch", Kind.VOLUME, loads, load -> load.volumePerBatchM3()),
+            batch("sand of a batch", Kind.MASS, loads, load -> load.sandPerBatchKg()),
+            row("sand-free solids", Kind.PERCENT, loads, load -> load.totalSolids()),
+            row("sand by mass", Kind.PERCENT, loads, load -> load.sandMassShare()),
+            row("sand by volume of grains", Kind.PERCENT, loads, load -> load.sandVolumeShare()),
+            row(
+                "sand by bulk volume",
+                Kind.PERCENT,
+                loads,
+                load -> load.sandBulkShare(spec.porosity())),
+            row("density", Kind.DENSITY, loads, load -> load.densityKgM3())));
     paragraph(
         "Manure by "
             + spec.production().about().nameWithCaveat()
