@@ -27,10 +27,9 @@ import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.study.TriedCure.Edit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
-import sandslurry.units.UnitSystem;
 
 /** The sorts of changes that may mend a line, each from the least change on. */
-final class CureSorts {
+record CureSorts(DesignDocument document, Design design, Assessment before, Finding finding) {
   private static final double[] MORE = {1, 1.05, 1.1, 1.15};
   private static final double MOST_MORE = 2;
   private static final double[] LESS = {0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.6, 0.5};
@@ -49,12 +48,6 @@ final class CureSorts {
   private static final double WARMEST_K = 313;
   private static final double THINNER_BY = 0.005;
 
-  private final DesignDocument document;
-  private final Design design;
-  private final Assessment before;
-  private final Finding finding;
-  private final UnitSystem units;
-
   /**
    * One sort.
    *
@@ -63,14 +56,6 @@ final class CureSorts {
    * @param changes the changes, the least first; none when the sort does not apply
    */
   record Sort(String name, int tries, Stream<TriedCure> changes) {}
-
-  CureSorts(DesignDocument document, Design design, Assessment before, Finding finding) {
-    this.document = document;
-    this.design = design;
-    this.before = before;
-    this.finding = finding;
-    this.units = design.units();
-  }
 
   List<Sort> all() {
     return List.of(
@@ -111,7 +96,7 @@ final class CureSorts {
         .filter(wanted -> wanted <= MOST_MORE * minimum)
         .mapToObj(
             wanted -> {
-              String typed = units.showAtLeast(Kind.FLOW, wanted);
+              String typed = design.units().showAtLeast(Kind.FLOW, wanted);
               List<Edit> edits = new ArrayList<>();
               edits.add(new Edit("/lines/0/flow/minimum", typed));
               if (wanted > flow().designM3ps()) {
@@ -131,7 +116,7 @@ final class CureSorts {
         .filter(wanted -> wanted >= flow().minimumM3ps())
         .mapToObj(
             wanted -> {
-              String typed = units.showAtMost(Kind.FLOW, wanted);
+              String typed = design.units().showAtMost(Kind.FLOW, wanted);
               List<Edit> edits = new ArrayList<>();
               edits.add(new Edit("/lines/0/flow/maximum", typed));
               if (wanted < flow().designM3ps()) {
@@ -153,8 +138,8 @@ final class CureSorts {
             ratio -> {
               String typed =
                   ratio > 1
-                      ? units.showAtLeast(Kind.FREQUENCY, ratio * now)
-                      : units.showAtMost(Kind.FREQUENCY, ratio * now);
+                      ? design.units().showAtLeast(Kind.FREQUENCY, ratio * now)
+                      : design.units().showAtMost(Kind.FREQUENCY, ratio * now);
               return change(
                   "run the pump at " + typed + " (check its greatest speed with the maker)",
                   List.of(new Edit("/lines/0/pump/speed", typed)));
@@ -260,8 +245,8 @@ final class CureSorts {
             ratio -> {
               String typed =
                   ratio < 1
-                      ? units.showAtMost(Kind.BORE, ratio * now)
-                      : units.showAtLeast(Kind.BORE, ratio * now);
+                      ? design.units().showAtMost(Kind.BORE, ratio * now)
+                      : design.units().showAtLeast(Kind.BORE, ratio * now);
               return change(
                   "take a bore of " + typed + ofRuns(changed),
                   changed.stream()
@@ -279,7 +264,7 @@ final class CureSorts {
     return IntStream.rangeClosed(1, (int) Math.ceil(solids / THINNER_BY) - 1)
         .mapToObj(
             i -> {
-              String typed = units.showAtMost(Kind.PERCENT, solids - i * THINNER_BY);
+              String typed = design.units().showAtMost(Kind.PERCENT, solids - i * THINNER_BY);
               return change(
                   "dilute the liquor to " + typed + " sand-free solids or less",
                   List.of(
@@ -302,12 +287,12 @@ final class CureSorts {
     return DoubleStream.of(LESS_SAND)
         .mapToObj(
             share -> {
-              String typed = units.showAtMost(Kind.PERCENT, share * now);
+              String typed = design.units().showAtMost(Kind.PERCENT, share * now);
               List<Edit> edits = new ArrayList<>();
               edits.add(new Edit(field, typed));
               String atMost = "";
               if (most > 0) {
-                String highest = units.showAtMost(Kind.PERCENT, share * most);
+                String highest = design.units().showAtMost(Kind.PERCENT, share * most);
                 edits.add(new Edit("/lines/0/flow/highestSandFraction", highest));
                 atMost = ", at no time more than " + highest + " by volume";
               }
@@ -337,7 +322,7 @@ final class CureSorts {
   }
 
   private TriedCure screen(Gradation sand, double openingM) {
-    String opening = units.showAtMost(Kind.GRAIN, openingM);
+    String opening = design.units().showAtMost(Kind.GRAIN, openingM);
     List<Edit> edits =
         new ArrayList<>(
             List.of(
@@ -348,14 +333,14 @@ final class CureSorts {
     int row = 0;
     String last = opening;
     for (double sieve : sand.sievesM()) {
-      String size = units.showAtLeast(Kind.GRAIN, sieve);
+      String size = design.units().showAtLeast(Kind.GRAIN, sieve);
       if (sieve < openingM && !size.equals(last) && !size.equals(opening)) {
         double passing = sand.fractionPassing(sieve) / through;
-        add(edits, row++, size, units.showAtMost(Kind.PERCENT, passing));
+        add(edits, row++, size, design.units().showAtMost(Kind.PERCENT, passing));
         last = size;
       }
     }
-    add(edits, row, opening, units.show(Kind.PERCENT, 1));
+    add(edits, row, opening, design.units().show(Kind.PERCENT, 1));
     return change("screen the sand at " + opening + " before the line", edits);
   }
 
@@ -373,8 +358,10 @@ final class CureSorts {
     return DoubleStream.of(TEMPERATURE_STEPS_K)
         .mapToObj(
             step -> {
-              String cold = units.showAtLeast(Kind.TEMPERATURE, Math.max(COLDEST_K, now - step));
-              String warm = units.showAtMost(Kind.TEMPERATURE, Math.min(WARMEST_K, now + step));
+              String cold =
+                  design.units().showAtLeast(Kind.TEMPERATURE, Math.max(COLDEST_K, now - step));
+              String warm =
+                  design.units().showAtMost(Kind.TEMPERATURE, Math.min(WARMEST_K, now + step));
               return change(
                   "keep the liquid between " + cold + " and " + warm,
                   List.of(

@@ -18,23 +18,19 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** The charts of the lanes of an assessment, in the units of its design. */
-final class LaneCharts {
+record LaneCharts(Assessment assessment) {
   private static final Style[] STYLES = {Style.DASHED, Style.DOTTED, Style.DASH_DOT};
 
-  private final Assessment assessment;
-  private final UnitSystem units;
-
-  LaneCharts(Assessment assessment) {
-    this.assessment = assessment;
-    this.units = assessment.design().units();
+  private UnitSystem units() {
+    return assessment.design().units();
   }
 
   private String axis(String text, Kind<?> kind) {
-    return text + " [" + kind.symbol(units) + "]";
+    return text + " [" + kind.symbol(units()) + "]";
   }
 
   private double percent(double share) {
-    return Kind.PERCENT.number(units, share);
+    return Kind.PERCENT.number(units(), share);
   }
 
   private static <T> Series series(String name, Style style, List<T> of, Function<T, Point> point) {
@@ -90,7 +86,7 @@ final class LaneCharts {
         points,
         p ->
             new Point(
-                Kind.VELOCITY.number(units, p.velocityMps()), percent(share.applyAsDouble(p))));
+                Kind.VELOCITY.number(units(), p.velocityMps()), percent(share.applyAsDouble(p))));
   }
 
   /** What the lane keeps of every grain size. */
@@ -117,7 +113,7 @@ final class LaneCharts {
         name,
         style,
         course.classes(),
-        c -> new Point(Kind.GRAIN.number(units, c.sizeM()), percent(share.applyAsDouble(c))));
+        c -> new Point(Kind.GRAIN.number(units(), c.sizeM()), percent(share.applyAsDouble(c))));
   }
 
   /** What the lane keeps as its deposit rises; nothing when there is no course to follow. */
@@ -142,13 +138,13 @@ final class LaneCharts {
               "deposit" + (reaches == 1 ? "" : " in reach " + (i + 1)) + " (right)",
               STYLES[i % STYLES.length],
               filling.points(),
-              p -> new Point(days(p), Kind.BORE.number(units, p.depositsM().get(reach)))));
+              p -> new Point(days(p), Kind.BORE.number(units(), p.depositsM().get(reach)))));
     }
     String over =
         String.format(
             Locale.ROOT,
             "From clean to clean-out the lane keeps %s of its sand",
-            units.show(Kind.PERCENT, filling.meanRecovery()));
+            units().show(Kind.PERCENT, filling.meanRecovery()));
     return Optional.of(
         ChartData.lines(
                 over,
@@ -164,11 +160,11 @@ final class LaneCharts {
   String whyNotFilling(String name) {
     LaneFilling.Point clean = assessment.lanes().get(name).filling().points().get(0);
     return "Clean, this lane keeps "
-        + units.show(Kind.PERCENT, clean.recovery())
+        + units().show(Kind.PERCENT, clean.recovery())
         + " of its sand: too little to follow how it fills.";
   }
 
   private double days(LaneFilling.Point point) {
-    return Kind.DAYS.number(units, point.timeS());
+    return Kind.DAYS.number(units(), point.timeS());
   }
 }

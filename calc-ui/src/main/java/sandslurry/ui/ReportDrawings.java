@@ -13,7 +13,7 @@ import sandslurry.assessment.plant.PlantResult;
 import sandslurry.report.block.Block;
 
 /** The charts and drawings of a report, in one font whatever the look of the form is. */
-final class ReportDrawings {
+record ReportDrawings(Assessment assessment) {
   /** Fixed, so that form and command line draw the same. */
   private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
@@ -39,14 +39,6 @@ final class ReportDrawings {
     void paint(Graphics2D graphics);
   }
 
-  private final Assessment assessment;
-  private final Charts charts;
-
-  ReportDrawings(Assessment assessment) {
-    this.assessment = assessment;
-    this.charts = new Charts(assessment);
-  }
-
   Optional<Drawing> drawing(String id) {
     int mark = id.indexOf('/');
     if (mark > 0) {
@@ -56,10 +48,10 @@ final class ReportDrawings {
           .flatMap(line -> new ReportDrawings(line).drawing(id.substring(mark + 1)));
     }
     return switch (id) {
-      case "system" -> charts.systemCurve().map(ReportDrawings::chart);
-      case "grade" -> charts.gradeLine().map(ReportDrawings::chart);
+      case "system" -> new Charts(assessment).systemCurve().map(ReportDrawings::chart);
+      case "grade" -> new Charts(assessment).gradeLine().map(ReportDrawings::chart);
       case "deposition" -> deposition().map(ReportDrawings::chart);
-      case "dilution" -> charts.dilution().map(ReportDrawings::chart);
+      case "dilution" -> new Charts(assessment).dilution().map(ReportDrawings::chart);
       case "plant" -> FlowDrawing.onPaper(assessment).map(ReportDrawings::plant);
       case "profile" -> profile();
       default -> Optional.empty();
@@ -92,7 +84,7 @@ final class ReportDrawings {
         }
       }
     }
-    return charts.deposition(worstRun, worstState);
+    return new Charts(assessment).deposition(worstRun, worstState);
   }
 
   private static Drawing chart(ChartData data) {

@@ -49,7 +49,8 @@ import sandslurry.units.UnitSystem;
  * page numbers. Both are the same markup; the pages are laid out by a library. The same report of
  * the same date gives the same bytes.
  */
-final class ReportFile {
+record ReportFile(
+    List<Block> blocks, ReportDrawings drawings, String title, UnitSystem units, LocalDate date) {
   /** It tells of each font of its list that a machine lacks, to people who wait for a report. */
   private static final Logger PAGES = Logger.getLogger("org.apache.pdfbox");
 
@@ -63,21 +64,6 @@ final class ReportFile {
 
   private static final double WIDEST_PT = 505;
   private static final double HIGHEST_PT = 670;
-
-  private final List<Block> blocks;
-  private final ReportDrawings drawings;
-  private final String title;
-  private final UnitSystem units;
-  private final LocalDate date;
-
-  private ReportFile(
-      List<Block> blocks, ReportDrawings drawings, String title, UnitSystem units, LocalDate date) {
-    this.blocks = blocks;
-    this.drawings = drawings;
-    this.title = title;
-    this.units = units;
-    this.date = date;
-  }
 
   /**
    * The design report of a design, the same from the form and from the command line.

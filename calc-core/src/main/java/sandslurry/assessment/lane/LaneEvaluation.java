@@ -18,22 +18,16 @@ import sandslurry.separation.lane.LaneResult;
 import sandslurry.separation.lane.SettlingLane;
 import sandslurry.units.Measure;
 
-/** Evaluates the settling lane of a design. */
-public final class LaneEvaluation {
-  private final LaneSpec spec;
-  private final Design design;
-  private final Materials materials;
+/**
+ * Evaluates the settling lane of a design.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ */
+public record LaneEvaluation(Design design, Materials materials) {
 
-  /**
-   * The settling lane of a design.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   */
-  public LaneEvaluation(Design design, Materials materials) {
-    this.spec = design.lane().orElseThrow();
-    this.design = design;
-    this.materials = materials;
+  private LaneSpec spec() {
+    return design.lane().orElseThrow();
   }
 
   /**
@@ -49,9 +43,11 @@ public final class LaneEvaluation {
   /** The lane as designed. */
   LaneReach reach() {
     return reach(
-        spec.lengthM(),
-        spec.depthM().isPresent() ? OptionalDouble.of(spec.depthM().get()) : OptionalDouble.empty(),
-        spec.sandStorageDepthM());
+        spec().lengthM(),
+        spec().depthM().isPresent()
+            ? OptionalDouble.of(spec().depthM().get())
+            : OptionalDouble.empty(),
+        spec().sandStorageDepthM());
   }
 
   LaneReach reach(double lengthM, OptionalDouble waterLevelM, double storageDepthM) {
@@ -66,7 +62,7 @@ public final class LaneEvaluation {
 
   /** Share of the day that the lane runs. */
   double runningShare() {
-    return spec.runningTimeS() / Measure.TIME.si(Measure.TIME.of(1, "d"));
+    return spec().runningTimeS() / Measure.TIME.si(Measure.TIME.of(1, "d"));
   }
 
   /** How the fibre settles in the liquor. */
@@ -81,7 +77,7 @@ public final class LaneEvaluation {
   }
 
   OpenChannel channel() {
-    return new OpenChannel(spec.widthM(), spec.slope(), spec.manning());
+    return new OpenChannel(spec().widthM(), spec().slope(), spec().manning());
   }
 
   /**
@@ -91,8 +87,8 @@ public final class LaneEvaluation {
    * @return share of the mixture
    */
   public double sandFraction() {
-    return spec.sandFraction().isPresent()
-        ? spec.sandFraction().get()
+    return spec().sandFraction().isPresent()
+        ? spec().sandFraction().get()
         : materials.sandFraction(design.flow().orElseThrow().designM3ps());
   }
 
@@ -107,15 +103,16 @@ public final class LaneEvaluation {
 
   /** The shear rate at which the carrier's viscosity is read: mean velocity over depth. */
   double shearRatePs() {
-    double flow = spec.flowM3ps();
-    double depth = spec.depthM().isPresent() ? spec.depthM().get() : channel().normalDepthM(flow);
-    double velocity = flow / (spec.widthM() * depth);
+    double flow = spec().flowM3ps();
+    double depth =
+        spec().depthM().isPresent() ? spec().depthM().get() : channel().normalDepthM(flow);
+    double velocity = flow / (spec().widthM() * depth);
     return 3 * velocity / depth;
   }
 
   /** What enters while the lane runs. */
   UnitFeed feed() {
-    double flow = spec.flowM3ps();
+    double flow = spec().flowM3ps();
     double fraction = sandFraction();
     Vehicle vehicle = materials.vehicle(shearRatePs(), fraction);
     ManureSolids solids = ManureSolids.FRESH;
@@ -133,7 +130,7 @@ public final class LaneEvaluation {
         design.sand().shape(),
         classes.stream().map(SizeClass::range).toList(),
         classes.stream().map(c -> sandKgps * c.massFraction()).toList(),
-        spec.coatingFactor(),
+        spec().coatingFactor(),
         materials.carrier().yieldStressPa());
   }
 }

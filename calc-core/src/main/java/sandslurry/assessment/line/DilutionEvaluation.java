@@ -7,31 +7,19 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
-import sandslurry.design.material.DilutionSpec;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.DilutedRheology;
 import sandslurry.transport.bed.SandCarriage;
 
-/** Evaluates the line of a design at rising dilution. */
-public final class DilutionEvaluation {
+/**
+ * Evaluates the line of a design at rising dilution.
+ *
+ * @param design the design
+ * @param materials its liquid, sand and mixture
+ */
+public record DilutionEvaluation(Design design, Materials materials) {
   private static final int POINTS = 24;
-
-  private final Design design;
-  private final Materials materials;
-  private final DilutionSpec spec;
-
-  /**
-   * The line of a design that gives a liquid for dilution.
-   *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
-   */
-  public DilutionEvaluation(Design design, Materials materials) {
-    this.design = design;
-    this.materials = materials;
-    this.spec = design.dilution().orElseThrow();
-  }
 
   /**
    * What dilution does to the mixture and its line.
@@ -39,7 +27,7 @@ public final class DilutionEvaluation {
    * @return points from no dilution to the greatest ratio, dense where little is added
    */
   public DilutionCurve curve() {
-    double most = spec.mostRatio();
+    double most = design.dilution().orElseThrow().mostRatio();
     List<DilutionCurve.Point> points = new ArrayList<>();
     for (int i = 0; i <= POINTS; i++) {
       // Dense where little is added: there the liquid changes most.
@@ -59,7 +47,7 @@ public final class DilutionEvaluation {
     Carrier undiluted = materials.carrier();
     double carrierMass = (1 - sand) * undiluted.densityKgM3();
     double solids = undiluted.totalSolids().orElseThrow();
-    double addedSolids = spec.totalSolids();
+    double addedSolids = design.dilution().orElseThrow().totalSolids();
     double addedMass = ratio * Carriers.manure(addedSolids, undiluted.temperatureK()).densityKgM3();
     double mixed = (solids * carrierMass + addedSolids * addedMass) / (carrierMass + addedMass);
     double density = (carrierMass + addedMass) / (1 - sand + ratio);

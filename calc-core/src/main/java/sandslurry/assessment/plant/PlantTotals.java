@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
-import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.Product;
 import sandslurry.design.plant.PlantSpec.Use;
 import sandslurry.design.plant.YearSpec.MonthSpec;
@@ -16,8 +15,12 @@ import sandslurry.plant.unit.Liquor;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.StorageUnit;
 
-/** The streams of a plant put together by what they are for. */
-public final class PlantTotals {
+/**
+ * The streams of a plant put together by what they are for.
+ *
+ * @param model the plant
+ */
+public record PlantTotals(PlantModel model) {
   /** Days of a year [d]. */
   public static final double YEAR_D = 365;
 
@@ -26,19 +29,6 @@ public final class PlantTotals {
 
   /** The heading of the account of what settles in pits. */
   public static final String PITS = "Pits: time until settled sand takes a quarter";
-
-  private final PlantModel model;
-  private final PlantSpec spec;
-
-  /**
-   * The streams of a plant.
-   *
-   * @param model the plant
-   */
-  public PlantTotals(PlantModel model) {
-    this.model = model;
-    this.spec = model.spec();
-  }
 
   /**
    * Streams mixed into one.
@@ -53,13 +43,16 @@ public final class PlantTotals {
 
   List<String> feeds() {
     List<String> names = new ArrayList<>();
-    spec.pens().forEach(pen -> names.add(pen.stream()));
-    spec.waters().forEach(water -> names.add(water.stream()));
+    model.spec().pens().forEach(pen -> names.add(pen.stream()));
+    model.spec().waters().forEach(water -> names.add(water.stream()));
     return names;
   }
 
   List<String> products(Use use) {
-    return spec.products().stream().filter(p -> p.use() == use).map(Product::stream).toList();
+    return model.spec().products().stream()
+        .filter(p -> p.use() == use)
+        .map(Product::stream)
+        .toList();
   }
 
   /**
@@ -70,7 +63,7 @@ public final class PlantTotals {
    *     inflow is 0 here
    */
   public List<StorageAccount.Month> weather(StorageUnit storage) {
-    List<MonthSpec> year = spec.year().months();
+    List<MonthSpec> year = model.spec().year().months();
     return year.isEmpty()
         ? storage.months()
         : year.stream()
@@ -87,7 +80,7 @@ public final class PlantTotals {
    * @return mass of dry sand over bulk volume [kg/m3]
    */
   public double sandBulkKgM3() {
-    return model.constituents().sandDensityKgM3() * (1 - spec.porosity());
+    return model.constituents().sandDensityKgM3() * (1 - model.spec().porosity());
   }
 
   /**
@@ -97,7 +90,7 @@ public final class PlantTotals {
    */
   public List<String> surplus() {
     List<String> names = new ArrayList<>();
-    spec.storages().forEach(storage -> names.addAll(storage.inlets()));
+    model.spec().storages().forEach(storage -> names.addAll(storage.inlets()));
     names.removeAll(settled());
     return names.isEmpty() ? products(Use.WASTE) : names;
   }
@@ -108,12 +101,12 @@ public final class PlantTotals {
    * @return names of its streams
    */
   public List<String> settled() {
-    return spec.pits().stream().map(PitUnit::settled).toList();
+    return model.spec().pits().stream().map(PitUnit::settled).toList();
   }
 
   /** What settles in pits and is dug out there; the pool of a storage settles in the storage. */
   private List<String> dug() {
-    return spec.pits().stream().filter(pit -> !pit.isPool()).map(PitUnit::settled).toList();
+    return model.spec().pits().stream().filter(pit -> !pit.isPool()).map(PitUnit::settled).toList();
   }
 
   /**
@@ -122,7 +115,7 @@ public final class PlantTotals {
    * @return names of its streams
    */
   public List<String> spilled() {
-    return spec.pits().stream().flatMap(pit -> pit.spills().stream()).toList();
+    return model.spec().pits().stream().flatMap(pit -> pit.spills().stream()).toList();
   }
 
   /**
@@ -136,7 +129,7 @@ public final class PlantTotals {
     List<String> surplus = surplus();
     double solids = in.solidsKgps();
     double water = in.waterKgps();
-    for (Product product : spec.products()) {
+    for (Product product : model.spec().products()) {
       if (!surplus.contains(product.stream())) {
         solids -= streams.get(product.stream()).solidsKgps();
         water -= streams.get(product.stream()).waterKgps();
@@ -182,10 +175,10 @@ public final class PlantTotals {
   /** The streams that leave for good: products, what is dug out of pits, what flows to storages. */
   List<String> leavingNames() {
     List<String> names = new ArrayList<>();
-    spec.products().forEach(product -> names.add(product.stream()));
+    model.spec().products().forEach(product -> names.add(product.stream()));
     names.addAll(dug());
     names.addAll(spilled());
-    spec.storages().forEach(storage -> names.addAll(storage.inlets()));
+    model.spec().storages().forEach(storage -> names.addAll(storage.inlets()));
     return names;
   }
 
@@ -196,7 +189,7 @@ public final class PlantTotals {
   /** Where the sand goes. */
   SandAccount account(Stream bedded, Map<String, Stream> streams) {
     Map<String, Stream> lost = new LinkedHashMap<>();
-    for (StorageUnit storage : spec.storages()) {
+    for (StorageUnit storage : model.spec().storages()) {
       lost.put(storage.name(), sum(streams, storage.inlets()));
     }
     for (Use use : List.of(Use.FIBRE, Use.SETTLED, Use.WASTE)) {
@@ -215,7 +208,7 @@ public final class PlantTotals {
         bedded,
         sum(streams, feeds()),
         sum(streams, products(Use.BEDDING)),
-        spec.rebeddedShare(),
+        model.spec().rebeddedShare(),
         lost);
   }
 }

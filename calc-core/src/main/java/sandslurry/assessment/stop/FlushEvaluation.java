@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.stop.StopResult.FlushFlow;
 import sandslurry.assessment.stop.StopResult.OverBed;
@@ -47,25 +46,12 @@ import sandslurry.transport.friction.ClearLiquid;
  * Mechanics 167-168:59, abstracts read), and water runs on through its channel. {@link
  * FlushWater#STRIPPING} times the yield stress of the flowing liquid is asked for (a choice of this
  * program, no source).
+ *
+ * @param standing what stands in the line
+ * @param water the line with water
  */
-final class FlushEvaluation {
+record FlushEvaluation(StoppedMixture standing, FlushWater water) {
   private static final double LEAST_SHARE = 0.02;
-
-  private final StoppedMixture standing;
-  private final FlushWater water;
-  private final LineModel line;
-
-  /**
-   * A flush.
-   *
-   * @param standing what stands in the line
-   * @param water the line with water
-   */
-  FlushEvaluation(StoppedMixture standing, FlushWater water) {
-    this.standing = standing;
-    this.water = water;
-    this.line = water.model();
-  }
 
   FlushFlow result(FlushSupply supply) {
     double lift = standing.model().staticHeadM() + sourceLevelM();
@@ -73,7 +59,8 @@ final class FlushEvaluation {
     if (supply instanceof GivenFlush given) {
       double flow = given.flowM3ps();
       OptionalDouble as = OptionalDouble.of(flow);
-      double friction = water.pressurePa(cleanHeadM(flow) - line.staticHeadM() - sourceLevelM());
+      double friction =
+          water.pressurePa(cleanHeadM(flow) - water.model().staticHeadM() - sourceLevelM());
       return new FlushFlow(
           false, start, standing.pressurePa(lift) + friction, as, as, as, overBed(as, as));
     }
@@ -91,7 +78,7 @@ final class FlushEvaluation {
   }
 
   private double sourceLevelM() {
-    return line.route().sourceLevelM();
+    return water.model().route().sourceLevelM();
   }
 
   /**
@@ -121,7 +108,7 @@ final class FlushEvaluation {
 
   /** Head asked at the start of the line, in metres of water. */
   private double cleanHeadM(double flow) {
-    return line.totalHeadsM(water.runs(flow)).get(0);
+    return water.model().totalHeadsM(water.runs(flow)).get(0);
   }
 
   /**
@@ -135,7 +122,7 @@ final class FlushEvaluation {
         standing.materials().mixtureDensityKgM3(standing.fraction()) / water.densityKgM3();
     int runs = full.size();
     double[] heads = new double[runs + 1];
-    heads[0] = ratio * (line.route().outletHeadM() + full.get(runs - 1).velocityHeadM());
+    heads[0] = ratio * (water.model().route().outletHeadM() + full.get(runs - 1).velocityHeadM());
     for (RunPoint run : full) {
       heads[0] += ratio * (run.riseM() + run.lossM());
     }
@@ -183,7 +170,7 @@ final class FlushEvaluation {
               + clean.get(i).fittingCoefficient() * kinetic
               + (i == clean.size() - 1 ? kinetic : 0);
     }
-    return head + line.route().outletHeadM();
+    return head + water.model().route().outletHeadM();
   }
 
   private boolean open() {
@@ -262,7 +249,7 @@ final class FlushEvaluation {
 
   private Curve curve(PumpGroup group) {
     return new Curve(
-        flow -> sourceLevelM() + group.headM(flow) - line.suctionLossM(flow),
+        flow -> sourceLevelM() + group.headM(flow) - water.model().suctionLossM(flow),
         group.leastFlowM3ps(),
         group.greatestFlowM3ps());
   }
@@ -272,7 +259,8 @@ final class FlushEvaluation {
         new PistonPump(spec.displacementM3(), spec.volumetricEfficiency(), spec.pressureLimitPa());
     double flow = pump.flowM3ps(spec.strokeRatePs());
     double rise =
-        water.pressurePa(needed.applyAsDouble(flow) + line.suctionLossM(flow) - sourceLevelM());
+        water.pressurePa(
+            needed.applyAsDouble(flow) + water.model().suctionLossM(flow) - sourceLevelM());
     return pump.allows(rise) ? OptionalDouble.of(flow) : OptionalDouble.empty();
   }
 }

@@ -19,7 +19,8 @@ import sandslurry.separation.channel.ChannelFlow;
  * the mean is that of the straight lines over the logarithm of size. Capture then moves evenly with
  * velocity, and cutting the classes finer hardly changes it.
  */
-final class RestingSand {
+record RestingSand(
+    UnitFeed feed, GrainCurves grains, ChannelFlow flow, BasinFlow basin, Outlook outlook) {
   private static final double[] SHARES = {0.02, 0.1, 0.25, 0.5, 0.75, 0.9, 0.98, 0.998};
 
   /**
@@ -27,21 +28,6 @@ final class RestingSand {
    * Bagnold (1966), from memory, unverified.
    */
   private static final double HELD_BELOW = 1;
-
-  private final UnitFeed feed;
-  private final GrainCurves grains;
-  private final ChannelFlow flow;
-  private final BasinFlow basin;
-  private final Outlook outlook;
-
-  RestingSand(
-      UnitFeed feed, GrainCurves grains, ChannelFlow flow, BasinFlow basin, Outlook outlook) {
-    this.feed = feed;
-    this.grains = grains;
-    this.flow = flow;
-    this.basin = basin;
-    this.outlook = outlook;
-  }
 
   /** The share of each class, 0 to 1. */
   List<Double> shares() {

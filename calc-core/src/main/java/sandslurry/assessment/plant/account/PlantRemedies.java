@@ -11,31 +11,17 @@ import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.assessment.plant.PlantTotals;
-import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
 import sandslurry.plant.Stream;
 
-/** How much purge, or how much fresh water, brings the sand recovery to its target. */
-public final class PlantRemedies {
-  private final PlantModel model;
-  private final PlantSpec spec;
-  private final PlantTotals totals;
-  private final PlantAccounts books;
-
-  /**
-   * The plant whose sand recovery is brought to its target.
-   *
-   * @param model the plant
-   * @param totals its streams put together
-   * @param books its accounts, which try the remedies
-   */
-  public PlantRemedies(PlantModel model, PlantTotals totals, PlantAccounts books) {
-    this.books = books;
-    this.model = model;
-    this.spec = model.spec();
-    this.totals = totals;
-  }
-
+/**
+ * How much purge, or how much fresh water, brings the sand recovery to its target.
+ *
+ * @param model the plant
+ * @param totals its streams put together
+ * @param books its accounts, which try the remedies
+ */
+public record PlantRemedies(PlantModel model, PlantTotals totals, PlantAccounts books) {
   /**
    * Purge and fresh water that bring the sand recovery to its target.
    *
@@ -43,9 +29,9 @@ public final class PlantRemedies {
    * @return both remedies; {@code NONE} when none is needed or none is possible
    */
   public WaterSizing sizing(Optional<Accounts> accounts) {
-    double target = spec.targets().sandCapture();
+    double target = model.spec().targets().sandCapture();
     Optional<WaterSpec> growing =
-        spec.waters().stream().filter(water -> water.mostM3ps().isPresent()).findFirst();
+        model.spec().waters().stream().filter(water -> water.mostM3ps().isPresent()).findFirst();
     if (accounts.isEmpty()
         || growing.isEmpty()
         || !(accounts.get().sand().flushed().sandKgps() > 0)
@@ -53,7 +39,8 @@ public final class PlantRemedies {
       return WaterSizing.NONE;
     }
     double most = growing.get().mostM3ps().getAsDouble();
-    double recycled = spec.modes().stream().mapToDouble(model::recycledM3ps).max().orElseThrow();
+    double recycled =
+        model.spec().modes().stream().mapToDouble(model::recycledM3ps).max().orElseThrow();
     Optional<Sized> added =
         accounts.get().extraWater().isPresent()
             ? sized(Case.BASE::withWater, accounts.get().extraWater().getAsDouble())
