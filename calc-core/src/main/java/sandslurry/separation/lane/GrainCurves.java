@@ -11,20 +11,8 @@ import sandslurry.separation.channel.ScourModels;
  * Worked out once for a feed and interpolated over the logarithm of size, to 1e-5 or better: a lane
  * that fills asks many times.
  */
-final class GrainCurves {
+record GrainCurves(double lowM, double highM, MonotoneCurve settling, MonotoneCurve scour) {
   private static final int POINTS = 49;
-
-  private final double low;
-  private final double high;
-  private final MonotoneCurve settling;
-  private final MonotoneCurve scour;
-
-  private GrainCurves(double low, double high, MonotoneCurve settling, MonotoneCurve scour) {
-    this.low = low;
-    this.high = high;
-    this.settling = settling;
-    this.scour = scour;
-  }
 
   static GrainCurves of(UnitFeed feed) {
     double low = feed.sizes().stream().mapToDouble(GrainRange::lowM).min().orElseThrow();
@@ -42,14 +30,6 @@ final class GrainCurves {
       moves[i] = Math.log(ScourModels.lowestMps(grain, feed.liquid(), 1));
     }
     return new GrainCurves(low, high, new MonotoneCurve(xs, falls), new MonotoneCurve(xs, moves));
-  }
-
-  double lowM() {
-    return low;
-  }
-
-  double highM() {
-    return high;
   }
 
   /** Velocity among neighbours [m/s]. */
