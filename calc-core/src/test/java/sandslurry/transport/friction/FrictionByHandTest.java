@@ -44,6 +44,26 @@ class FrictionByHandTest {
     assertThat(flow.plugFlowShare()).isCloseTo(2.25 / 1.3359375 / 16, within(1e-9));
   }
 
+  /**
+   * Wilson and Thomas in a smooth pipe of 0.1 m, by thirty digits apart from this program: at a
+   * wall stress of 10 Pa a Bingham liquid of 2 Pa and 0.01 Pa.s has alpha = 1.2, Omega = 0.00785888
+   * and a gain of 11.6 · 0.2 - 2.5 ln 1.2 - Omega = 1.856337 shear velocities, so the viscosity of
+   * the wall, 0.0125 Pa.s, is taken exp(-1.856337/2.5) times; and so on.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2, 0.01, 1, 1.8582572539, 10",
+    "0, 0.2, 0.6, 2.1021398225, 12",
+    "3, 0.1, 0.7, 2.4276386432, 15"
+  })
+  void aThickenedSublayer(double yield, double k, double n, double velocity, double stress) {
+    assertThat(
+            new WilsonThomas1985()
+                .wallStressPa(new HerschelBulkley(yield, k, n), 1000, SMOOTH, velocity)
+                .value())
+        .isCloseTo(stress, within(1e-7));
+  }
+
   @ParameterizedTest
   @CsvSource({"0, 1", "0.1, 0", "NaN, 1", "0.1, NaN"})
   void aPipeWithoutBoreOrFlowIsRefused(double bore, double velocity) {

@@ -18,6 +18,7 @@ import sandslurry.material.Slurry;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.GrainShape;
 import sandslurry.pipe.Bore;
+import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.friction.ClearLiquid;
 import sandslurry.transport.headloss.TurianYuan1977.Regime;
 
@@ -53,6 +54,27 @@ class HeadLossesTest {
     Estimate estimate = model.gradient(sand(3e-4, 4e-4, 0), SIX_INCH, 1.7);
     assertThat(estimate.value()).isEqualTo(ClearLiquid.of(WATER, SIX_INCH, 1.7).gradient());
     assertThat(estimate.inRange()).isTrue();
+  }
+
+  /** Fast fine sand: 1 + 0.1 · 0.6 (2650/998.2 - 1) times the gradient of water. */
+  @Test
+  void newittsHomogeneousFlowHasSixTenthsOfTheDensity() {
+    double clear = ClearLiquid.of(WATER, SIX_INCH, 5).gradient();
+    assertThat(new Newitt1955().gradient(sand(1e-4, 1e-4, 0.1), SIX_INCH, 5).value() / clear)
+        .isCloseTo(1.099286716, within(1e-9));
+  }
+
+  /**
+   * Newitt's limit of homogeneous flow, V³ = 1800 g D w: below it the equivalent liquid is out of
+   * its range.
+   */
+  @Test
+  void theEquivalentLiquidHoldsAboveFullSuspension() {
+    Slurry half = sand(5e-4, 5e-4, 0.1);
+    double fall = SettlingVelocities.DEFAULT.velocityMps(half.d50Grain(), WATER).value();
+    double ends = Math.cbrt(1800 * 9.80665 * 0.154 * fall);
+    assertThat(new EquivalentLiquid().gradient(half, SIX_INCH, 1.001 * ends).inRange()).isTrue();
+    assertThat(new EquivalentLiquid().gradient(half, SIX_INCH, 0.999 * ends).inRange()).isFalse();
   }
 
   @ParameterizedTest
