@@ -9,7 +9,10 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +26,13 @@ import sandslurry.design.document.DesignDocument;
 class RunTimeFaultsTest {
   /** As other systems than Windows have it: files grow to half a kilobyte or one, and no more. */
   private static final String FULL = "ulimit -f 1; exec \"$@\"";
+
+  private static final int NOT_MOUNTED = 99;
+
+  /** The folder of the process as a file system of its own that takes no writing. */
+  private static final String READ_ONLY =
+      "exec unshare -m sh -c 'mount --bind . . && mount -o remount,bind,ro \"$PWD\" && cd \"$PWD\""
+          + " || exit 99; exec \"$@\"' sh \"$@\"";
 
   @TempDir private Path folder;
 
@@ -73,7 +83,7 @@ class RunTimeFaultsTest {
         .isEqualTo("short");
   }
 
-  /** A form of which the disk fills. */
+  /** A form of which the disk fills, or whose folder takes nothing. */
   public static void main(String[] args) throws Exception {
     Path file = Path.of(args[0]);
     FormModel model = new FormModel(Designs.NEVER);
@@ -91,15 +101,19 @@ class RunTimeFaultsTest {
     System.out.println(
         (model.isModified() ? "still there: " : "lost: ") + model.document().text("/title"));
     Recovery recovery = new Recovery(file.resolveSibling("kept"));
-    recovery.keep(DesignDocument.empty().with("/title", "short"), Optional.empty());
-    try {
-      recovery.keep(model.document(), Optional.empty());
-      System.out.println("autosave: written");
-    } catch (IOException e) {
-      System.out.println("autosave: refused");
-    }
+    keep(recovery, DesignDocument.empty().with("/title", "short"), "before");
+    keep(recovery, model.document(), "autosave");
     System.out.flush();
     Runtime.getRuntime().halt(0);
+  }
+
+  private static void keep(Recovery recovery, DesignDocument document, String what) {
+    try {
+      recovery.keep(document, Optional.empty());
+      System.out.println(what + ": written");
+    } catch (IOException e) {
+      System.out.println(what + ": refused");
+    }
   }
 
   @Test
@@ -136,25 +150,76 @@ class RunTimeFaultsTest {
     assertThat(model.isModified()).isFalse();
   }
 
+  /** The superuser may write into every folder but not onto a file system mounted read-only. */
   @Test
   void aFolderThatTakesNoFileIsToldAndTheOldFileStays() throws Exception {
     Path file = folder.resolve("a.json");
     line().save(file);
     String before = Files.readString(file);
-    FormModel model = new FormModel(Designs.NEVER);
-    model.open(file);
-    model.edit("/title", "typed meanwhile");
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
     try {
-      Assumptions.assumeFalse(Files.isWritable(folder), "the superuser may write everywhere");
-      assertThatThrownBy(() -> model.save(file))
-          .isInstanceOf(BadInputException.class)
-          .hasMessageContaining("its folder takes no new file");
-      assertThat(model.isModified()).isTrue();
+      boolean superuser = Files.isWritable(folder);
+      Process form =
+          start(
+              superuser ? READ_ONLY : "exec \"$@\"",
+              RunTimeFaultsTest.class.getName(),
+              file.toString());
+      String said = said(form);
+      Assumptions.assumeFalse(
+          form.exitValue() >= NOT_MOUNTED || said.contains("unshare"),
+          "no file system can be mounted");
+      assertThat(said.lines())
+          .contains(
+              "a.json: refused in a line",
+              "new.json: refused in a line",
+              "still there: typed meanwhile",
+              "before: refused",
+              "autosave: refused");
+      assertThat(form.exitValue()).isZero();
       assertThat(file).hasContent(before);
+      assertThat(folder.toFile().list()).containsExactly("a.json");
     } finally {
       Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
     }
+  }
+
+  /** Changes are told by what a file holds and never by its time, which no clock can then spoil. */
+  @Test
+  void aClockThatIsSetBackHidesNoChangeAndLosesNothing() throws Exception {
+    Path file = folder.resolve("a.json");
+    line().save(file);
+    FileTime tomorrow = FileTime.from(Instant.now().plus(1, ChronoUnit.DAYS));
+    Files.setLastModifiedTime(file, tomorrow);
+    Path writing = Files.writeString(folder.resolve(".saving-other.part"), "half");
+    Files.setLastModifiedTime(writing, tomorrow);
+    FormModel model = new FormModel(Designs.NEVER);
+    model.open(file);
+    model.edit("/title", "after the clock was set back");
+    model.save(file);
+    assertThat(DesignDocument.load(file).text("/title")).isEqualTo("after the clock was set back");
+    assertThat(writing).as("what another program is writing").hasContent("half");
+
+    FormFile seen = FormFile.seen(file);
+    FileTime time = Files.getLastModifiedTime(file);
+    line().with("/title", "by another program").save(file);
+    Files.setLastModifiedTime(file, time);
+    assertThat(seen.isChanged()).isTrue();
+    Files.setLastModifiedTime(file, FileTime.from(Instant.EPOCH));
+    assertThat(FormFile.seen(file).isChanged()).isFalse();
+
+    Path kept = folder.resolve("kept");
+    for (FileTime when : List.of(tomorrow, FileTime.from(Instant.EPOCH))) {
+      Recovery recovery = new Recovery(kept);
+      recovery.keep(line(), Optional.of(seen));
+      for (Path each : Files.list(kept).toList()) {
+        Files.setLastModifiedTime(each, when);
+        // Whoever kept it is gone.
+        if (each.toString().endsWith(".lock")) {
+          Files.delete(each);
+        }
+      }
+    }
+    assertThat(Recovery.left(kept)).hasSize(2);
   }
 
   @Test
