@@ -463,6 +463,7 @@ public final class Measure<Q extends Quantity<Q>> {
         .replaceAll("\\^(?=-?[0-9])", "")
         .replace('µ', 'u')
         .replace('μ', 'u')
+        .replace('º', '°')
         .replace("° ", "deg")
         .replace("°", "deg")
         .replaceAll(" ?/ ?", "/");

@@ -200,6 +200,8 @@ class UnitTextTest {
     assertThat(Measure.FLOW.si(Measure.FLOW.parse("36 m^3 / h"))).isEqualTo(0.01, within(1e-17));
     assertThat(Measure.TEMPERATURE.si(Measure.TEMPERATURE.parse("\u22125\u00a0°C")))
         .isEqualTo(268.15, within(1e-12));
+    // The sign for the masculine ordinal stands beside the figures of some keyboards.
+    assertThat(Measure.TEMPERATURE.si(Measure.TEMPERATURE.parse("10 ºC"))).isEqualTo(283.15);
     assertThat(Measure.VISCOSITY.si(Measure.VISCOSITY.parse("1 Pa·s"))).isEqualTo(1);
   }
 

@@ -36,6 +36,9 @@ final class BadInputException extends Exception {
 
   /** A file by its name, which may have letters that no file of this process can have. */
   static Path path(String name) throws BadInputException {
+    if (name.isBlank()) {
+      throw new BadInputException("\"" + name + "\" is no name of a file");
+    }
     try {
       return Path.of(name);
     } catch (InvalidPathException e) {
@@ -49,21 +52,26 @@ final class BadInputException extends Exception {
     }
   }
 
+  /** A name of a file as a message repeats it, on one line and not without end. */
+  static String shown(Object file) {
+    return ShownText.message(file.toString());
+  }
+
   /** Loads a design file, with every way of failing said in words. */
   static DesignDocument load(Path file) throws BadInputException {
     try {
       if (Files.isDirectory(file)) {
-        throw new BadInputException(file + " is a folder, not a design file");
+        throw new BadInputException(shown(file) + " is a folder, not a design file");
       }
       return DesignDocument.load(file);
     } catch (NoSuchFileException e) {
-      throw new BadInputException(file + ": there is no such file");
+      throw new BadInputException(shown(file) + ": there is no such file");
     } catch (MalformedInputException e) {
-      throw new BadInputException(file + " is not a text file in UTF-8");
+      throw new BadInputException(shown(file) + " is not a text file in UTF-8");
     } catch (DesignTextException e) {
-      throw new BadInputException(file + " is not a design file: " + e.getMessage());
+      throw new BadInputException(shown(file) + " is not a design file: " + e.getMessage());
     } catch (IOException e) {
-      throw new BadInputException(file + " cannot be read: " + reason(e));
+      throw new BadInputException(shown(file) + " cannot be read: " + reason(e));
     }
   }
 
@@ -86,7 +94,7 @@ final class BadInputException extends Exception {
       return "access denied";
     }
     if (e instanceof NoSuchFileException missing) {
-      return "there is no folder for " + missing.getFile();
+      return "there is no folder for " + shown(missing.getFile());
     }
     return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }

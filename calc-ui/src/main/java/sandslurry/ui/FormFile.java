@@ -68,7 +68,8 @@ record FormFile(Path path, String print) {
       document.save(path);
       return seen(path);
     } catch (IOException e) {
-      throw new BadInputException(path + " cannot be written: " + BadInputException.reason(e));
+      throw new BadInputException(
+          BadInputException.shown(path) + " cannot be written: " + BadInputException.reason(e));
     }
   }
 }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +50,8 @@ import sandslurry.units.ShownText;
     })
 final class JudgeCommand implements Callable<Integer> {
   static final int REPORT_WIDTH = 100;
+
+  private static final String STANDARD_INPUT = "-";
 
   /** What a window of usual width has room for beside the inputs. */
   static final int FORM_WIDTH = 88;
@@ -129,9 +132,12 @@ final class JudgeCommand implements Callable<Integer> {
     if (files.size() > 1 && (report != null || drawing != null)) {
       throw new BadInputException("--report and --drawing take one design file at a time.");
     }
+    if (Collections.frequency(files, STANDARD_INPUT) > 1) {
+      throw new BadInputException("- is standard input, which can be read once only.");
+    }
     for (String file : files) {
       OutputFile.check(
-          file.equals("-") ? null : BadInputException.path(file), out, report, drawing);
+          file.equals(STANDARD_INPUT) ? null : BadInputException.path(file), out, report, drawing);
     }
     List<Judged> judged = new ArrayList<>();
     List<String> problems = new ArrayList<>();
@@ -139,8 +145,9 @@ final class JudgeCommand implements Callable<Integer> {
       try {
         judged.add(judge(file));
       } catch (BadInputException e) {
-        boolean named = files.size() == 1 || e.getMessage().startsWith(ShownText.lines(file));
-        problems.add(named ? e.getMessage() : file + ":\n" + e.getMessage());
+        String name = BadInputException.shown(file);
+        boolean named = files.size() == 1 || e.getMessage().startsWith(name);
+        problems.add(named ? e.getMessage() : name + ":\n" + e.getMessage());
       }
     }
     if (judged.isEmpty()) {
@@ -169,7 +176,7 @@ final class JudgeCommand implements Callable<Integer> {
 
   private Judged judge(String file) throws BadInputException {
     DesignDocument document =
-        file.equals("-")
+        file.equals(STANDARD_INPUT)
             ? BadInputException.read(System.in)
             : BadInputException.load(BadInputException.path(file));
     if (units != null) {
@@ -245,7 +252,7 @@ final class JudgeCommand implements Callable<Integer> {
     return ReportFile.of(
         judged.document(),
         judged.assessment(),
-        judged.file().equals("-") ? "" : name.toString(),
+        judged.file().equals(STANDARD_INPUT) ? "" : name.toString(),
         day,
         working);
   }

@@ -105,6 +105,8 @@ public final class Main implements Callable<Integer> {
     line.setOut(out).setErr(err);
     line.setUsageHelpWidth(100);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    // A name that begins with @ is that of a file, not of more arguments.
+    line.setExpandAtFiles(false);
     line.registerConverter(
         Path.class,
         name -> {
@@ -126,7 +128,12 @@ public final class Main implements Callable<Integer> {
         });
     line.setParameterExceptionHandler(
         (e, given) -> {
-          err.println(ShownText.message(oneLine(e.getMessage()) + " Try --help."));
+          String what =
+              e instanceof CommandLine.MaxValuesExceededException
+                  ? "A unit is sized for one aim: --capture, --recovery, --retention or"
+                      + " --clean-out."
+                  : oneLine(e.getMessage());
+          err.println(ShownText.message(what + " Try --help."));
           return BAD_INPUT;
         });
     line.setExecutionExceptionHandler(

@@ -31,8 +31,10 @@ final class OutputFile {
         if (isSame(output, other)) {
           throw new BadInputException(
               other == input
-                  ? output + " is the design file itself: nothing is written onto it"
-                  : output + " is wanted for two outputs: give each a file of its own");
+                  ? BadInputException.shown(output)
+                      + " is the design file itself: nothing is written onto it"
+                  : BadInputException.shown(output)
+                      + " is wanted for two outputs: give each a file of its own");
         }
       }
       seen.add(output);
@@ -63,7 +65,11 @@ final class OutputFile {
       WholeFile.write(file, Objects.requireNonNull(content));
     } catch (IOException e) {
       throw new BadInputException(
-          what + " cannot be written to " + file + ": " + BadInputException.reason(e));
+          what
+              + " cannot be written to "
+              + BadInputException.shown(file)
+              + ": "
+              + BadInputException.reason(e));
     }
   }
 }

@@ -131,7 +131,10 @@ final class SizeCommand implements Callable<Integer> {
       List<String> known = UnitSizing.units(document);
       if (!known.contains(name)) {
         throw new BadInputException(
-            "There is no unit \"" + name + "\" to size; there are: " + String.join(", ", known));
+            "There is no unit \""
+                + ShownText.brief(name)
+                + "\" to size; there "
+                + (known.isEmpty() ? "is none" : "are: " + String.join(", ", known)));
       }
       String text =
           Stream.of(wanted.capture, wanted.recovery, wanted.retention, wanted.interval)
@@ -156,8 +159,12 @@ final class SizeCommand implements Callable<Integer> {
 
   /** What is known of a new pen. */
   private static final class Pen {
-    @Option(names = "--cows", required = true, description = "Lactating cows.")
-    private double cows;
+    @Option(
+        names = "--cows",
+        required = true,
+        paramLabel = "NUMBER",
+        description = "Lactating cows.")
+    private String cows;
 
     @Option(
         names = "--sand",
@@ -216,27 +223,34 @@ final class SizeCommand implements Callable<Integer> {
     private String gradation;
 
     NewPen read() throws BadInputException {
+      List<String> wrong = new ArrayList<>();
+      double[] si = {
+        si(Measure.NUMBER, "--cows", cows, wrong),
+        si(Measure.MASS_FLOW, "--milk", milk, wrong),
+        si(Measure.MASS_FLOW, "--sand", sand, wrong),
+        si(Measure.TIME, "--interval", interval, wrong),
+        si(Measure.LENGTH, "--length", length, wrong),
+        si(Measure.LENGTH, "--rise", rise, wrong),
+        si(Measure.FRACTION, "--solids", solids, wrong),
+        si(Measure.TEMPERATURE, "--temperature", temperature, wrong)
+      };
+      if (!wrong.isEmpty()) {
+        throw new BadInputException(String.join("\n", wrong));
+      }
       try {
-        return new NewPen(
-            cows,
-            si(Measure.MASS_FLOW, "--milk", milk),
-            si(Measure.MASS_FLOW, "--sand", sand),
-            si(Measure.TIME, "--interval", interval),
-            si(Measure.LENGTH, "--length", length),
-            si(Measure.LENGTH, "--rise", rise),
-            si(Measure.FRACTION, "--solids", solids),
-            si(Measure.TEMPERATURE, "--temperature", temperature));
+        return new NewPen(si[0], si[1], si[2], si[3], si[4], si[5], si[6], si[7]);
       } catch (IllegalArgumentException e) {
         throw new BadInputException(e.getMessage());
       }
     }
 
-    private static <Q extends Quantity<Q>> double si(Measure<Q> measure, String name, String text)
-        throws BadInputException {
+    private static <Q extends Quantity<Q>> double si(
+        Measure<Q> measure, String name, String text, List<String> wrong) {
       try {
         return measure.si(measure.parse(text));
       } catch (IllegalArgumentException e) {
-        throw new BadInputException(name + ": " + e.getMessage());
+        wrong.add(name + ": " + e.getMessage());
+        return Double.NaN;
       }
     }
   }
@@ -328,8 +342,8 @@ final class SizeCommand implements Callable<Integer> {
         + units.show(Kind.PERCENT, pen.liquorSolids())
         + " solids, of which "
         + units.show(Kind.VOLUME, pen.dilutionM3())
-        + " is water or recycled liquor added. Each pipe runs a tenth or more above the lowest flow rate"
-        + " that carries the sand in it.";
+        + " is water or recycled liquor added. Each pipe runs a tenth or more above the lowest flow"
+        + " rate that carries the sand in it.";
   }
 
   private Set<PipeSystem> chosen() throws BadInputException {
@@ -344,7 +358,7 @@ final class SizeCommand implements Callable<Integer> {
                   () ->
                       new BadInputException(
                           "There is no pipe standard \""
-                              + name
+                              + ShownText.brief(name)
                               + "\" here; known are "
                               + String.join(", ", PipeCatalogue.systems())
                               + ".")));

@@ -63,6 +63,66 @@ class CommandLineFaultsTest {
   }
 
   @Test
+  void aNameOfAFileIsToldOnOneLineAndNotWithoutEnd() {
+    refused(
+        run("judge", "a\nPASS b.json: line"), "a\\u000aPASS b.json: line: there is no such file");
+    refused(run("judge", "x".repeat(5_000)), "xxxx");
+    assertThat(run("judge", "x/".repeat(2_000) + "a.json").err()).hasSizeLessThan(900);
+    refused(run("judge", ""), "\"\" is no name of a file");
+    refused(run("judge", " "), "is no name of a file");
+    refused(run("judge", design.toString(), "--out", ""), "is no name of a file");
+    refused(run("judge", "@" + design), "there is no such file");
+    refused(run("judge", design + "/x.json"), "cannot be read");
+    refused(run("judge", folder.toString()), "is a folder");
+  }
+
+  @Test
+  void ofSeveralFilesEachIsJudgedOrToldAndStandardInputIsReadOnce() throws IOException {
+    refused(run("judge", "-", "-"), "read once only");
+    Path bad = folder.resolve("bad.json");
+    Designs.example("parlor-line.json")
+        .with("/lines/0/flow/design", "12")
+        .with("/carrier/temperature", "99 degC")
+        .save(bad);
+    Run both = run("judge", bad.toString(), "nope.json", design.toString());
+    assertThat(both.code()).isEqualTo(3);
+    assertThat(both.out()).contains("PASS");
+    assertThat(both.err().lines())
+        .hasSize(4)
+        .anyMatch(line -> line.endsWith("bad.json:"))
+        .anyMatch(line -> line.contains("99 degC") && line.contains("0.1 degC to 45 degC"))
+        .anyMatch(line -> line.contains("\"12\" has no unit") && line.contains("2000 L/s"))
+        .anyMatch(line -> line.equals("nope.json: there is no such file"));
+  }
+
+  @Test
+  void everythingWrongWithANewPenIsToldAtOnce() {
+    Run run =
+        run(
+            "size",
+            "--cows",
+            "300 %",
+            "--sand",
+            "9",
+            "--interval",
+            "8 kg",
+            "--length",
+            "50 furlongs");
+    assertThat(run.code()).isEqualTo(3);
+    assertThat(run.err().lines())
+        .hasSize(4)
+        .satisfiesExactlyInAnyOrder(
+            line -> assertThat(line).contains("--cows", "a number is needed here"),
+            line -> assertThat(line).contains("--sand", "has no unit"),
+            line -> assertThat(line).contains("--interval", "a time is needed here"),
+            line -> assertThat(line).contains("--length", "furlongs"));
+    refused(run("size", design.toString(), "--unit", "lane", "--capture", "90 %"), "there is none");
+    refused(
+        run("size", "x.json", "--unit", "a", "--capture", "90 %", "--retention", "5 min"),
+        "one aim");
+  }
+
+  @Test
   void twoOutputsNeverShareAFile() {
     String one = folder.resolve("one.txt").toString();
     refused(run("judge", design.toString(), "--out", one, "--drawing", one), "two outputs");

@@ -87,7 +87,7 @@ final class HostileDesigns {
     add("a web page", "<html><body>404</body></html>", "line 1, column 1");
     add("cut off in the middle", LINE.toString().substring(0, 400), "line \\d+, column \\d+");
     add("a comma too many", "{\"formatVersion\": 1,}", "line 1, column");
-    add("two designs in one file", LINE + "" + LINE, "line \\d+, column \\d+");
+    add("two designs in one file", LINE + "" + LINE, "line \\d+, column \\d+: more follows");
     add("single quotes", "{'formatVersion': 1}", "line 1, column");
     add("a comment", "{\"formatVersion\": 1 /* first */}", "line 1, column .*comment\\?$");
     add("a group that is not closed", "{", "line 1, column 2: .* column: 1\\)$");
@@ -112,14 +112,18 @@ final class HostileDesigns {
     add("marked as UTF-8", "\ufeff" + text, JUDGED);
     add("marked twice", "\ufeff\ufeff" + text, "line 1, column");
     add("UTF-16 with its mark", text.getBytes(StandardCharsets.UTF_16), "UTF-8");
-    add("UTF-16 without a mark", text.getBytes(StandardCharsets.UTF_16LE), "line 1, column");
+    add("UTF-16 without a mark", text.getBytes(StandardCharsets.UTF_16LE), "UTF-8");
+    add("UTF-16 of the other order", text.getBytes(StandardCharsets.UTF_16BE), "UTF-8");
+    add("line ends of an old system", text.replace("\n", "\r"), JUDGED);
+    add("squeezed by a program", new byte[] {0x1f, (byte) 0x8b, 8, 0, 0, 0}, "UTF-8");
+    add("a key twice, once in escapes", "{\"title\":\"a\",\"t\\u0069tle\":\"b\"}", "title");
     add("UTF-32", text.getBytes(Charset.forName("UTF-32")), "UTF-8|line 1, column");
     add(
         "Latin 1",
         LINE.with("/title", "Größe").toString().getBytes(StandardCharsets.ISO_8859_1),
         "UTF-8");
     add("half a character at the end", new byte[] {'{', '}', (byte) 0xc3}, "UTF-8");
-    add("noughts only", new byte[4096], "line 1, column");
+    add("noughts only", new byte[4096], "UTF-8");
     add("line ends of another system", text.replace("\n", "\r\n"), JUDGED);
     add("a program", ByteBuffer.allocate(64).putInt(0x7f454c46).array(), "line 1, column");
   }
@@ -148,6 +152,23 @@ final class HostileDesigns {
           "-350 gpm",
           "350",
           "350 furlongs",
+          "350'000 gpm",
+          "1_000 gpm",
+          "gpm 350",
+          "about 350 gpm",
+          "350-360 gpm",
+          "350 ± 5 gpm",
+          "<350 gpm",
+          "350 imp gal/min",
+          "350 %",
+          "350 gpm max",
+          "-1/2 gpm",
+          "³⁵⁰ gpm",
+          "∞ gpm",
+          "\u200b350 gpm",
+          "350 g\u0440m",
+          "1e1000000000 gpm",
+          "TRUE",
           "350 gpm gpm",
           "1e-400 gpm",
           "350 gpm; rm -rf /",

@@ -66,6 +66,8 @@ public final class DesignDocument {
           "\\[Source: [^;\\]]*; |, from `[^`]*`| \\(bound as [^)]*\\)|: not allowed as per .*$"
               + "|: enable `[^`]*` to allow| \\(not recognized as one [^)]*\\)|\\](?=\\)$)");
 
+  private static final String NO_TEXT = "a design file is a text in UTF-8, and this is none";
+
   /** Half of a pair of characters, which no encoding can hold; JSON can, as an escape. */
   private static final Pattern HALF = Pattern.compile("\\p{Cs}");
 
@@ -153,7 +155,13 @@ public final class DesignDocument {
                   + e.getLocation().getColumnNr()
                   + ": ";
       throw new DesignTextException(
-          ShownText.message(where + LIBRARY_WORDS.matcher(e.getOriginalMessage()).replaceAll("")));
+          ShownText.message(
+              where
+                  + LIBRARY_WORDS
+                      .matcher(e.getOriginalMessage())
+                      .replaceAll("")
+                      .replaceFirst(
+                          "Trailing token .* found after value", "more follows the end of it")));
     }
   }
 
@@ -198,10 +206,14 @@ public final class DesignDocument {
     if (bytes.length > DocumentLimits.BYTES) {
       throw tooLarge();
     }
+    // Of two bytes or four a letter: no JSON begins with a nought.
+    if (bytes.length > 1 && (bytes[0] == 0 || bytes[1] == 0)) {
+      throw new DesignTextException(NO_TEXT);
+    }
     try {
       return parse(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (CharacterCodingException e) {
-      throw new DesignTextException("a design file is a text in UTF-8, and this is none");
+      throw new DesignTextException(NO_TEXT);
     }
   }
 

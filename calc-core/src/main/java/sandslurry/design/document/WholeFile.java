@@ -109,7 +109,7 @@ public final class WholeFile {
         channel.write(rest);
       }
       channel.force(true);
-    } catch (AccessDeniedException e) {
+    } catch (AccessDeniedException | NoSuchFileException e) {
       throw new AccessDeniedException(
           part.getParent().toString(), null, "its folder takes no new file");
     }
