@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import sandslurry.report.block.Block;
@@ -17,17 +18,30 @@ import sandslurry.units.UnitSystem;
  * @param id its id as a figure, which never changes; empty for a column alone
  * @param label its heading, without the unit
  * @param kind what the numbers are; empty for a column of words
- * @param value the number of one thing in SI, if it has one
- * @param text what it says of one thing without a number
+ * @param value the number of one thing in SI with its range, if it has one
+ * @param text what it says of one thing in place of a number
  * @param <T> the things
  */
 public record Column<T>(
     String id,
     String label,
     Optional<Kind<?>> kind,
-    Function<T, OptionalDouble> value,
-    Function<T, String> text) {
+    Function<T, Optional<Spread>> value,
+    Optional<Function<T, String>> text) {
   private static final String NONE = "-";
+
+  /**
+   * A number with its range.
+   *
+   * @param low its least value in SI
+   * @param value its expected value in SI
+   * @param high its greatest value in SI
+   */
+  public record Spread(double low, double value, double high) {
+    private Spread(double si) {
+      this(si, si, si);
+    }
+  }
 
   /**
    * A column of words.
@@ -38,7 +52,7 @@ public record Column<T>(
    * @param <T> the things
    */
   public static <T> Column<T> text(String label, Function<T, String> text) {
-    return new Column<>("", label, Optional.empty(), thing -> OptionalDouble.empty(), text);
+    return new Column<>("", label, Optional.empty(), thing -> Optional.empty(), Optional.of(text));
   }
 
   /**
@@ -65,7 +79,7 @@ public record Column<T>(
    * @param <T> the things
    */
   public static <T> Column<T> of(String label, Kind<?> kind, ToDoubleFunction<T> si, String id) {
-    return maybe(label, kind, thing -> OptionalDouble.of(si.applyAsDouble(thing)), id);
+    return spread(label, kind, thing -> Optional.of(new Spread(si.applyAsDouble(thing))), id);
   }
 
   /**
@@ -93,12 +107,39 @@ public record Column<T>(
    */
   public static <T> Column<T> maybe(
       String label, Kind<?> kind, Function<T, OptionalDouble> si, String id) {
-    return new Column<>(id, label, Optional.of(kind), si, thing -> NONE);
+    return spread(
+        label, kind, thing -> si.apply(thing).stream().mapToObj(Spread::new).findFirst(), id);
   }
 
-  private String cell(T thing, UnitSystem units) {
-    OptionalDouble si = value.apply(thing);
-    return si.isPresent() ? units.number(kind.orElseThrow(), si.getAsDouble()) : text.apply(thing);
+  /**
+   * A number with its range that not everything has, which is a figure for other programs too.
+   *
+   * @param label its heading, without the unit
+   * @param kind what the numbers are
+   * @param si the number of one thing in SI, if it has one
+   * @param id its id, which never changes
+   * @return the column
+   * @param <T> the things
+   */
+  public static <T> Column<T> spread(
+      String label, Kind<?> kind, Function<T, Optional<Spread>> si, String id) {
+    return new Column<>(id, label, Optional.of(kind), si, Optional.empty());
+  }
+
+  /**
+   * The same figure, of which a table says more than the number.
+   *
+   * @param words what it says of one thing
+   * @return the column
+   */
+  public Column<T> saying(Function<T, String> words) {
+    return new Column<>(id, label, kind, value, Optional.of(words));
+  }
+
+  private String cell(T thing, BiFunction<Kind<?>, Double, String> shown) {
+    return text.map(words -> words.apply(thing))
+        .or(() -> value.apply(thing).map(si -> shown.apply(kind.orElseThrow(), si.value())))
+        .orElse(NONE);
   }
 
   /** The heading; its unit is left out where the column before has the same. */
@@ -128,7 +169,25 @@ public record Column<T>(
     return new Block.Table(
         head,
         things.stream()
-            .map(thing -> columns.stream().map(column -> column.cell(thing, units)).toList())
+            .map(
+                thing -> columns.stream().map(column -> column.cell(thing, units::number)).toList())
+            .toList());
+  }
+
+  /**
+   * The table of what is known of one thing, a row each.
+   *
+   * @param thing the thing
+   * @param columns what is known of it
+   * @param units the units of the report
+   * @return the table; a dash where the thing has no number
+   * @param <T> the thing
+   */
+  public static <T> Block.Table facts(T thing, List<Column<T>> columns, UnitSystem units) {
+    return new Block.Table(
+        List.of("what", "value"),
+        columns.stream()
+            .map(column -> List.of(column.label, column.cell(thing, units::show)))
             .toList());
   }
 
@@ -146,12 +205,22 @@ public record Column<T>(
       T thing, List<Column<T>> columns, String element, String at) {
     List<ReportFigure> figures = new ArrayList<>();
     for (Column<T> column : columns) {
-      OptionalDouble si = column.value.apply(thing);
-      if (!column.id.isEmpty() && si.isPresent()) {
-        double one = si.getAsDouble();
-        figures.add(
-            new ReportFigure(
-                column.id, column.label, element, at, column.kind.orElseThrow(), one, one, one));
+      if (!column.id.isEmpty()) {
+        column
+            .value
+            .apply(thing)
+            .ifPresent(
+                si ->
+                    figures.add(
+                        new ReportFigure(
+                            column.id,
+                            column.label,
+                            element,
+                            at,
+                            column.kind.orElseThrow(),
+                            si.low(),
+                            si.value(),
+                            si.high())));
       }
     }
     return figures;

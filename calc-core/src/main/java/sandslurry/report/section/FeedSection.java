@@ -33,15 +33,13 @@ record FeedSection(Page page) implements SectionWriter {
 
   private void screw(Screw screw) {
     heading(1, "Screw conveyor");
-    table(
-        List.of("what", "value"),
+    facts(
+        screw,
         List.of(
-            List.of(
-                screw.typed() ? "load" : "load from the pens", show(Kind.FLOW, screw.loadM3ps())),
-            List.of("filling of the trough", show(Kind.PERCENT, screw.loading().value())),
-            List.of(
-                "capacity at 15 %, for abrasive material", show(Kind.FLOW, screw.capacityM3ps())),
-            List.of("shaft power", show(Kind.POWER, screw.powerW()))));
+            Column.of(screw.typed() ? "load" : "load from the pens", Kind.FLOW, Screw::loadM3ps),
+            Column.of("filling of the trough", Kind.PERCENT, s -> s.loading().value()),
+            Column.of("capacity at 15 %, for abrasive material", Kind.FLOW, Screw::capacityM3ps),
+            Column.of("shaft power", Kind.POWER, Screw::powerW)));
   }
 
   private void gravityRun(int level, String title, GravityRun run) {

@@ -2,10 +2,10 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.lane.LaneCourse;
 import sandslurry.design.lane.LaneSpec;
-import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.separation.capture.CaughtSize;
@@ -18,6 +18,28 @@ import sandslurry.units.Kind;
 
 /** The settling lane. */
 record LaneSection(Assessment assessment, Page page) implements SectionWriter {
+  private static final Column<LaneResult> DETENTION =
+      Column.of("detention time, clean", Kind.TIME, LaneResult::residenceTimeS, "detention-time");
+  private static final Column<LaneResult> OVERFLOW =
+      Column.of(
+          "overflow rate (surface loading)",
+          Kind.FALL,
+          lane -> lane.basin().overflowVelocityMps(),
+          "overflow-rate");
+  private static final Column<LaneResult> KEPT =
+      Column.spread(
+          "sand kept, average over one cleaning cycle",
+          Kind.PERCENT,
+          lane ->
+              Optional.of(
+                  new Column.Spread(
+                      lane.cycle().cautious().meanRecovery(),
+                      lane.cycle().likely().meanRecovery(),
+                      lane.cycle().hopeful().meanRecovery())),
+          "sand-kept");
+
+  /** What other programs are told of the lane. */
+  static final List<Column<LaneResult>> FIGURES = List.of(KEPT, OVERFLOW, DETENTION);
 
   void write() {
     assessment.lane().ifPresent(this::lane);
@@ -39,48 +61,49 @@ record LaneSection(Assessment assessment, Page page) implements SectionWriter {
   private void lane(LaneResult lane) {
     heading(1, LaneCourse.OWN);
     LaneSpec spec = assessment.design().lane().orElseThrow();
-    LaneCycle cycle = lane.cycle();
-    add(
-        new Block.Table(
-            List.of("what", "value"),
-            List.of(
-                row(
-                    "length by width",
-                    show(Kind.LENGTH, spec.lengthM()) + " by " + show(Kind.LENGTH, spec.widthM())),
-                row("flow", show(Kind.FLOW, spec.flowM3ps())),
-                row("depth of water, clean", show(Kind.DEPTH, lane.flow().depthM())),
-                row("mean velocity, clean", show(Kind.VELOCITY, lane.flow().velocityMps())),
-                row("Froude number", show(Kind.NUMBER, lane.flow().froudeNumber())),
-                row("Reynolds number", show(Kind.NUMBER, lane.reynoldsNumber())),
-                row("detention time, clean", show(Kind.TIME, lane.residenceTimeS())),
-                row(
-                    "overflow rate (surface loading)",
-                    show(Kind.FALL, lane.basin().overflowVelocityMps())),
-                row("shear velocity", show(Kind.FALL, lane.flow().shearVelocityMps())),
-                row("size of which half is captured, clean", caught(lane.caughtHalf())),
-                row("size of which 95 % is captured, clean", caught(lane.caughtMost())),
-                row("sand entering", show(Kind.MASS_PER_DAY, lane.sandKgPs())),
-                row("sand in the full storage depth", show(Kind.MASS, lane.storageKg())),
-                row(
-                    "from clean to clean-out",
-                    cycle.likely().intervalS().isPresent()
-                        ? show(Kind.DAYS, cycle.likely().intervalS().getAsDouble())
-                        : "never"),
-                row(
-                    "sand kept, average over one cleaning cycle",
-                    show(Kind.PERCENT, cycle.likely().meanRecovery())
-                        + " (cautious "
-                        + show(Kind.PERCENT, cycle.cautious().meanRecovery())
-                        + ", optimistic "
-                        + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
-                        + ")"),
-                row(
-                    "sand kept, clean and just before cleaning",
-                    show(Kind.PERCENT, cycle.likely().points().get(0).recovery())
+    facts(
+        lane,
+        List.of(
+            Column.text(
+                "length by width",
+                l -> show(Kind.LENGTH, spec.lengthM()) + " by " + show(Kind.LENGTH, spec.widthM())),
+            Column.of("flow", Kind.FLOW, l -> spec.flowM3ps()),
+            Column.of("depth of water, clean", Kind.DEPTH, l -> l.flow().depthM()),
+            Column.of("mean velocity, clean", Kind.VELOCITY, l -> l.flow().velocityMps()),
+            Column.of("Froude number", Kind.NUMBER, l -> l.flow().froudeNumber()),
+            Column.of("Reynolds number", Kind.NUMBER, LaneResult::reynoldsNumber),
+            DETENTION,
+            OVERFLOW,
+            Column.of("shear velocity", Kind.FALL, l -> l.flow().shearVelocityMps()),
+            Column.text("size of which half is captured, clean", l -> caught(l.caughtHalf())),
+            Column.text("size of which 95 % is captured, clean", l -> caught(l.caughtMost())),
+            Column.of("sand entering", Kind.MASS_PER_DAY, LaneResult::sandKgPs),
+            Column.of("sand in the full storage depth", Kind.MASS, LaneResult::storageKg),
+            Column.text("from clean to clean-out", l -> interval(l.cycle().likely())),
+            KEPT.saying(l -> kept(l.cycle())),
+            Column.text(
+                "sand kept, clean and just before cleaning",
+                l ->
+                    show(Kind.PERCENT, l.cycle().likely().points().get(0).recovery())
                         + " and "
-                        + show(Kind.PERCENT, cycle.likely().lastRecovery())))));
+                        + show(Kind.PERCENT, l.cycle().likely().lastRecovery()))));
     classes(lane);
     course(assessment.lanes().get(LaneCourse.OWN), "");
+  }
+
+  private String interval(LaneFilling filling) {
+    return filling.intervalS().isPresent()
+        ? show(Kind.DAYS, filling.intervalS().getAsDouble())
+        : "never";
+  }
+
+  private String kept(LaneCycle cycle) {
+    return show(Kind.PERCENT, cycle.likely().meanRecovery())
+        + " (cautious "
+        + show(Kind.PERCENT, cycle.cautious().meanRecovery())
+        + ", optimistic "
+        + show(Kind.PERCENT, cycle.hopeful().meanRecovery())
+        + ")";
   }
 
   private void classes(LaneResult lane) {

@@ -9,9 +9,9 @@ import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.materials.SettlingResult;
+import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.sand.Gradation;
-import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
@@ -42,27 +42,24 @@ record MaterialSection(Assessment assessment, Page page) implements SectionWrite
   private void inputs() {
     heading(1, "Sand, liquid and slurry");
     Gradation gradation = assessment.design().sand().gradation();
-    add(
-        new Block.Table(
-            List.of("what", "value"),
-            List.of(
-                row("sand", assessment.design().sand().source()),
-                row("d50 of the whole sand", show(Kind.GRAIN, gradation.d50M())),
-                row("d85 of the whole sand", show(Kind.GRAIN, gradation.d85M())),
-                row(
-                    "finer than " + show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
-                    show(Kind.PERCENT, gradation.fractionPassing(Gradation.FINES_BOUNDARY_M))),
-                row(
-                    "density of the mineral",
-                    show(Kind.DENSITY, assessment.design().sand().densityKgM3())),
-                row("liquid", assessment.carrier().description()),
-                row("temperature", show(Kind.TEMPERATURE, assessment.carrier().temperatureK())),
-                row(
-                    "density of the liquid",
-                    show(Kind.DENSITY, assessment.carrier().densityKgM3())),
-                row(
-                    "rheology of the liquid",
-                    assessment.carrier().rheology().describe(assessment.design().units())))));
+    facts(
+        assessment.carrier(),
+        List.of(
+            Column.text("sand", c -> assessment.design().sand().source()),
+            Column.of("d50 of the whole sand", Kind.GRAIN, c -> gradation.d50M()),
+            Column.of("d85 of the whole sand", Kind.GRAIN, c -> gradation.d85M()),
+            Column.of(
+                "finer than " + show(Kind.GRAIN, Gradation.FINES_BOUNDARY_M),
+                Kind.PERCENT,
+                c -> gradation.fractionPassing(Gradation.FINES_BOUNDARY_M)),
+            Column.of(
+                "density of the mineral",
+                Kind.DENSITY,
+                c -> assessment.design().sand().densityKgM3()),
+            Column.text("liquid", Carrier::description),
+            Column.of("temperature", Kind.TEMPERATURE, Carrier::temperatureK),
+            Column.of("density of the liquid", Kind.DENSITY, Carrier::densityKgM3),
+            Column.text("rheology of the liquid", c -> c.rheology().describe(units()))));
     assessment
         .line()
         .ifPresent(

@@ -3,26 +3,74 @@ package sandslurry.report.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.plant.PlantResult;
+import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Year;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.stop.StopResult;
+import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.assessment.stop.SurgeResult;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.plant.Figure;
+import sandslurry.plant.Range;
 import sandslurry.report.figure.Column;
+import sandslurry.report.figure.Column.Spread;
 import sandslurry.report.figure.ReportFigure;
-import sandslurry.separation.lane.LaneResult;
 import sandslurry.units.Kind;
 
 /** The numbers of an assessment, for JSON and CSV. */
 public final class ReportFigures {
   private static final String LINE = "line";
+
+  private static final List<Column<LineResult>> WINDOW =
+      List.of(
+          Column.maybe(
+              "lowest flow rate that carries the sand with margin",
+              Kind.FLOW,
+              line -> line.window().carriesFromM3ps(),
+              "lowest-flow-rate"));
+  private static final List<Column<StopResult>> STOPPED =
+      List.of(
+          Column.of("sand in the line", Kind.MASS, StopResult::sandKg, "sand-in-line"),
+          Column.spread(
+              "pressure to restart the stopped line",
+              Kind.PRESSURE,
+              ReportFigures::restart,
+              "restart-pressure"),
+          // A plug that wedges beyond any pump has no greatest pressure.
+          Column.maybe(
+              "least pressure to restart the stopped line",
+              Kind.PRESSURE,
+              stop ->
+                  stop.mostPa().isPresent()
+                      ? OptionalDouble.empty()
+                      : OptionalDouble.of(stop.leastPa()),
+              "least-restart-pressure"),
+          Column.of(
+              "pressure available", Kind.PRESSURE, StopResult::availablePa, "available-pressure"));
+  private static final List<Column<FlushNeed>> FLUSH =
+      List.of(
+          Column.of("flush flow rate", Kind.FLOW, FlushNeed::flowM3ps, "flush-flow-rate"),
+          Column.of("flush volume", Kind.VOLUME, FlushNeed::volumeM3, "flush-volume"));
+  private static final List<Column<Accounts>> ACCOUNTS =
+      List.of(
+          Column.spread(
+              "sand recovered of the sand flushed",
+              Kind.PERCENT,
+              accounts -> spread(accounts.capture()),
+              "recovery"),
+          Column.spread(
+              "total solids of the liquor",
+              Kind.PERCENT,
+              accounts -> spread(accounts.liquor()),
+              "liquor-solids"));
 
   private final List<ReportFigure> figures = new ArrayList<>();
 
@@ -45,7 +93,7 @@ public final class ReportFigures {
         .flatMap(PumpResult::governing)
         .ifPresent(duty -> all.add(duty, PumpSection.DUTIES, "pump", "duty"));
     all.service(assessment.service());
-    assessment.lane().ifPresent(all::lane);
+    assessment.lane().ifPresent(lane -> all.add(lane, LaneSection.FIGURES, "lane", ""));
     assessment.plant().ifPresent(all::plant);
     return List.copyOf(all.figures);
   }
@@ -54,22 +102,18 @@ public final class ReportFigures {
     figures.addAll(Column.figures(thing, columns, element, at));
   }
 
-  private void add(String id, String label, String element, String at, Kind<?> kind, double si) {
-    figures.add(new ReportFigure(id, label, element, at, kind, si, si, si));
+  private static Optional<Spread> restart(StopResult stop) {
+    return stop.mostPa().stream()
+        .mapToObj(most -> new Spread(stop.leastPa(), stop.expectedPa(), most))
+        .findFirst();
+  }
+
+  private static Optional<Spread> spread(Range range) {
+    return Optional.of(new Spread(range.low(), range.base(), range.high()));
   }
 
   private void line(Assessment assessment, LineResult line) {
-    line.window()
-        .carriesFromM3ps()
-        .ifPresent(
-            flow ->
-                add(
-                    "lowest-flow-rate",
-                    "lowest flow rate that carries the sand with margin",
-                    LINE,
-                    "",
-                    Kind.FLOW,
-                    flow));
+    add(line, WINDOW, LINE, "");
     List<RunSpec> runs = assessment.design().route().orElseThrow().runs();
     for (LineState state : line.states()) {
       add(state, MaterialSection.FLOWS, LINE, state.flowCase().words());
@@ -89,67 +133,8 @@ public final class ReportFigures {
     for (SurgeResult surge : service.surges()) {
       add(surge, SurgeSection.RUNS, surge.run(), "");
     }
-    service.stop().ifPresent(this::stop);
-  }
-
-  private void stop(StopResult stop) {
-    add("sand-in-line", "sand in the line", LINE, "stopped", Kind.MASS, stop.sandKg());
-    // A plug that wedges beyond any pump has no greatest pressure.
-    stop.mostPa()
-        .ifPresentOrElse(
-            most ->
-                figures.add(
-                    new ReportFigure(
-                        "restart-pressure",
-                        "pressure to restart the stopped line",
-                        LINE,
-                        "stopped",
-                        Kind.PRESSURE,
-                        stop.leastPa(),
-                        stop.expectedPa(),
-                        most)),
-            () ->
-                add(
-                    "least-restart-pressure",
-                    "least pressure to restart the stopped line",
-                    LINE,
-                    "stopped",
-                    Kind.PRESSURE,
-                    stop.leastPa()));
-    add(
-        "available-pressure",
-        "pressure available",
-        LINE,
-        "stopped",
-        Kind.PRESSURE,
-        stop.availablePa());
-    stop.flush()
-        .ifPresent(
-            flush -> {
-              add("flush-flow-rate", "flush flow rate", LINE, "flush", Kind.FLOW, flush.flowM3ps());
-              add("flush-volume", "flush volume", LINE, "flush", Kind.VOLUME, flush.volumeM3());
-            });
-  }
-
-  private void lane(LaneResult lane) {
-    figures.add(
-        new ReportFigure(
-            "sand-kept",
-            "sand kept, average over one cleaning cycle",
-            "lane",
-            "",
-            Kind.PERCENT,
-            lane.cycle().cautious().meanRecovery(),
-            lane.cycle().likely().meanRecovery(),
-            lane.cycle().hopeful().meanRecovery()));
-    add(
-        "overflow-rate",
-        "overflow rate",
-        "lane",
-        "",
-        Kind.FALL,
-        lane.basin().overflowVelocityMps());
-    add("detention-time", "detention time", "lane", "", Kind.TIME, lane.residenceTimeS());
+    service.stop().ifPresent(stop -> add(stop, STOPPED, LINE, "stopped"));
+    service.stop().flatMap(StopResult::flush).ifPresent(flush -> add(flush, FLUSH, LINE, "flush"));
   }
 
   private void plant(PlantResult plant) {
@@ -157,8 +142,7 @@ public final class ReportFigures {
         .accounts()
         .ifPresent(
             accounts -> {
-              range("recovery", "sand recovered of the sand flushed", "plant", accounts.capture());
-              range("liquor-solids", "total solids of the liquor", "plant", accounts.liquor());
+              add(accounts, ACCOUNTS, "plant", "");
               accounts
                   .groups()
                   .forEach((group, figures) -> figures.forEach(f -> plantFigure(group, f)));
@@ -183,12 +167,6 @@ public final class ReportFigures {
                 course
                     .months()
                     .forEach(one -> add(one, PlantAccountsSection.COURSE, name, one.name())));
-  }
-
-  private void range(String id, String label, String element, sandslurry.plant.Range range) {
-    figures.add(
-        new ReportFigure(
-            id, label, element, "", Kind.PERCENT, range.low(), range.base(), range.high()));
   }
 
   private void plantFigure(String element, Figure figure) {

@@ -35,6 +35,11 @@ interface SectionWriter {
     add(Column.table(things, columns, units()));
   }
 
+  /** A table of what is known of one thing, a row each. */
+  default <T> void facts(T thing, List<Column<T>> columns) {
+    add(Column.facts(thing, columns, units()));
+  }
+
   default void table(List<String> head, List<List<String>> rows) {
     add(new Block.Table(head, rows));
   }
@@ -51,10 +56,6 @@ interface SectionWriter {
   default String head(String text, Kind<?> kind) {
     String symbol = kind.symbol(units());
     return symbol.isEmpty() ? text : text + " [" + symbol + "]";
-  }
-
-  default List<String> row(String what, String value) {
-    return List.of(what, value);
   }
 
   default String plain(double factor) {
