@@ -123,7 +123,10 @@ final class DepositionLimit {
   private final SandLoad.Sizes sizes;
   private final SandLoad.Sizes.InBore inBore;
   private final Bore bore;
-  private final Sewers sewers;
+
+  /** Seen by the tests: its two ways to ask for dilute sand must agree. */
+  final Sewers sewers;
+
   private final List<DepositionVelocityModel> floors;
   private final Set<DepositionVelocityModel> governing;
 
@@ -272,7 +275,7 @@ final class DepositionLimit {
     return most;
   }
 
-  private Slurry uniform(int index, SandLoad.Sizes.InBore.Crowd crowd) {
+  Slurry uniform(int index, SandLoad.Sizes.InBore.Crowd crowd) {
     return slurry.ofUniformSize(sizes.sizeM(index)).withVolumeFraction(crowd.fraction(index));
   }
 
@@ -318,7 +321,7 @@ final class DepositionLimit {
    * @param model the correlation
    * @param mps the velocity [m/s]
    */
-  private record Value(DepositionVelocityModel model, double mps) {}
+  record Value(DepositionVelocityModel model, double mps) {}
 
   /**
    * What is known of dilute sand: {@link May1996}, {@link Macke1982} and {@link AbGhani1993} beside
@@ -337,7 +340,7 @@ final class DepositionLimit {
    * <p>The second largest, as May's relation and the other two differ by up to 1.7 and no end of
    * the four is to decide alone.
    */
-  private final class Sewers {
+  final class Sewers {
     /** The value of a relation that takes no part. */
     static final double ABSENT = -1;
 
@@ -391,8 +394,7 @@ final class DepositionLimit {
 
     private boolean mayExceeds(double velocityMps, double dilute) {
       double moving = 1 - mayThresholdMps / velocityMps;
-      double carried = moving > 0 ? mayCapacity * cube(velocityMps) * moving * cube(moving) : 0;
-      return carried < dilute;
+      return !(moving > 0) || mayCapacity * cube(velocityMps) * moving * cube(moving) < dilute;
     }
 
     private boolean mackeExceeds(double velocityMps, double dilute, int index) {

@@ -243,4 +243,11 @@ class ViscousPumpTest {
     assertThat(new SuctionEnergy(160e6).grade()).isEqualTo(SuctionEnergy.Grade.HIGH);
     assertThat(new SuctionEnergy(241e6).grade()).isEqualTo(SuctionEnergy.Grade.VERY_HIGH);
   }
+
+  /** tau = gamma^0.5: (38.729833 - 10)/1400 from 100 to 1500 1/s. */
+  @Test
+  void thePlasticViscosityIsTheSlopeOfTheRheogramAtHighShear() {
+    assertThat(RepresentativeViscosity.PLASTIC.viscosityPaS(new PowerLaw(1, 0.5), 25, 300))
+        .isCloseTo(0.0205213, within(1e-7));
+  }
 }

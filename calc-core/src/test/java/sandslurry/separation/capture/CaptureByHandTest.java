@@ -63,4 +63,17 @@ class CaptureByHandTest {
   void inStillWaterAGrainThatDoesNotFallIsNotCaught() {
     assertThat(Outlook.LIKELY.caught(new BasinFlow(0.01, 0), 0)).isZero();
   }
+
+  /** At a fall number of 1: 1 - 1.17^(-1/0.17) = 0.602894, 1 - 1.5^-2 = 0.555556 (Hazen). */
+  @Test
+  void hazensBasinsOfTheFamily() {
+    BasinFlow flow = new BasinFlow(0.01, 0);
+    assertThat(
+            CaptureRelations.FAMILY.all().stream()
+                .filter(HazenBasins.class::isInstance)
+                .map(relation -> relation.fraction(flow, 0.01).value()))
+        .satisfiesExactly(
+            good -> assertThat(good).isCloseTo(0.602894, within(1e-6)),
+            poor -> assertThat(poor).isCloseTo(5.0 / 9, within(1e-12)));
+  }
 }

@@ -242,6 +242,29 @@ class CycloneByHandTest {
         .containsExactly("share of water in the underflow");
   }
 
+  /** 1218 (0.9)^4.75 Eu^-0.3 is above 1, and 99 % at most leaves below; the sharpness is 2.45. */
+  @Test
+  void medronhoAndSvarovskyAtAWideApex() {
+    CyclonePerformance wide =
+        new MedronhoSvarovsky1984()
+            .performance(
+                HydrocycloneGeometry.rietema(0.2, 0.18), new CycloneFeed(0.005, WATER, 0.05, 2650));
+    assertThat(wide.underflowShare()).isEqualTo(0.99);
+    assertThat(wide.sharpness()).isEqualTo(2.45);
+  }
+
+  /** The pressure follows Q^1.8: 2^1.8 = 3.482202 for twice the flow. */
+  @Test
+  void thePressureOfFlintoffPlittAndTurak() {
+    HydrocycloneGeometry geometry = HydrocycloneGeometry.rietema(0.2, 0.05);
+    HydrocycloneModel model = new FlintoffPlittTurak1987();
+    double once =
+        model.performance(geometry, new CycloneFeed(0.005, WATER, 0.05, 2650)).pressureDropPa();
+    double twice =
+        model.performance(geometry, new CycloneFeed(0.010, WATER, 0.05, 2650)).pressureDropPa();
+    assertThat(twice / once).isCloseTo(3.482202, within(1e-6));
+  }
+
   @Test
   void theRulesAreFoundByTheirKeys() {
     assertThat(HydrocycloneModels.RULES.find("bradley-1965").orElseThrow())

@@ -395,6 +395,55 @@ class DepositionByHandTest {
     }
   }
 
+  /**
+   * A velocity is exceeded by what dilute sand needs exactly if it is below it: told once by what
+   * each relation lets that velocity carry, once by the velocities of all and the second largest of
+   * them.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "may-1996",
+        "macke-1982",
+        "ab-ghani-1993",
+        "oroskar-turian-1980-regression",
+        "may-1996 macke-1982",
+        "may-1996 ab-ghani-1993",
+        "macke-1982 ab-ghani-1993",
+        "may-1996 macke-1982 ab-ghani-1993",
+        "oroskar-turian-1980-regression may-1996 macke-1982",
+        "oroskar-turian-1980-regression may-1996 ab-ghani-1993",
+        "oroskar-turian-1980-regression macke-1982 ab-ghani-1993",
+        "oroskar-turian-1980-regression may-1996 macke-1982 ab-ghani-1993"
+      })
+  void dilutedSandExceedsAVelocityBelowItsOwn(String shown) {
+    List<String> left = shown.isEmpty() ? List.of() : List.of(shown.split(" "));
+    DepositionRule rule = new DepositionRule(0.25, 0.3, true, shown(left.toArray(String[]::new)));
+    boolean suspending = !left.contains("oroskar-turian-1980-regression");
+    for (double c : new double[] {0, 1e-6, 1e-4, 1e-3, 0.002, 0.05}) {
+      for (double d : new double[] {1e-4, 5e-4, 3e-3}) {
+        for (double bore : new double[] {0.08, 0.4}) {
+          SandLoad load = sand(d, c);
+          Bore pipe = new Bore(bore, 5e-5);
+          DepositionLimit limit = new DepositionLimit(rule, load.slurry(), load.sizes(), pipe);
+          SandLoad.Sizes.InBore.Crowd crowd =
+              load.sizes().in(pipe, load.slurry().densityRatio()).at(c);
+          for (double oroskar :
+              suspending ? new double[] {0, 0.3, 0.8, 1.5, 9} : new double[] {-1}) {
+            double needed = limit.sewers.secondLargest(oroskar, limit.uniform(0, crowd)).mps();
+            for (double share : new double[] {0.1, 0.5, 0.999, 1.001, 1.5, 4}) {
+              double velocity = needed > 0 ? share * needed : share;
+              assertThat(limit.sewers.exceed(velocity, oroskar, crowd, 0))
+                  .as("%s %s %s %s %s", c, d, bore, oroskar, share)
+                  .isEqualTo(velocity < needed);
+            }
+          }
+        }
+      }
+    }
+  }
+
   private static void holdsOfItsParts(
       DepositionRule rule, Slurry slurry, Bore pipe, List<String> left) {
     double d = slurry.d50M();
