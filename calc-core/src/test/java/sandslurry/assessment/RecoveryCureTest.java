@@ -2,15 +2,17 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.DesignTextException;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.golden.Shipped;
 
-/** A plant whose sand no settling area keeps is told where it goes. */
+/** A plant that loses its sand is told where it goes, whatever an even feed would give. */
 class RecoveryCureTest {
   private static final String BOX =
       "{'name': 'Box', 'kind': 'box', 'in': '%s', 'sand': 'sand', 'overflow': 'o',"
@@ -68,13 +70,57 @@ class RecoveryCureTest {
               plant(PIT + BOX.formatted("pumped"), "o", product("sand", "bedding"));
           default -> plant(BOX.formatted("manure, wash"), "o", product("sand", "waste"));
         };
-    Finding recovery =
-        assessment.findings().stream()
-            .filter(finding -> finding.id().equals("plant.recovery-low"))
-            .findFirst()
-            .orElseThrow();
 
+    assertThat(recovery(assessment).severity()).isEqualTo(Severity.FAIL);
+    assertThat(recovery(assessment).cures()).containsExactly(cure);
+  }
+
+  private static Finding recovery(Assessment assessment) {
+    return assessment.findings().stream()
+        .filter(finding -> finding.id().equals("plant.recovery-low"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * A lane that would keep the sand of an even feed, flushed three times a day at some hundreds of
+   * litres a second: the flush runs faster than the scour velocity, and the pool of the lagoon that
+   * the water comes from, which takes years to come to rest, hides none of it.
+   */
+  @Test
+  void aLaneThatTheFlushScoursFails() throws DesignTextException {
+    String text =
+        """
+        {'formatVersion': 2, 'sand': {'gradation': 'ASTM C33'},
+         'carrier': {'kind': 'water', 'temperature': '12 degC'},
+         'plant': {
+           'pens': [{'name': 'Pen', 'stream': 'manure', 'cows': '400', 'stalls': '400',
+             'sandPerStall': '20 kg/d', 'water': '4 m3/d', 'scrapeInterval': '8 h',
+             'firstScraping': '5 h', 'flush': {'in': 'flush', 'volume': '15 m3',
+             'rate': '0.25 m3/s', 'length': '100 m', 'width': '3.6 m', 'slope': '3 %'}}],
+           'units': [
+             {'name': 'Lane', 'kind': 'lane', 'in': 'manure', 'sand': 'sand', 'overflow': 'o',
+              'reaches': [{'length': '60 m', 'width': '3.6 m', 'slope': '0.25 %',
+                'sandStorageDepth': '300 mm'}]},
+             {'name': 'Lagoon', 'kind': 'storage', 'in': 'o', 'floorLength': '80 m',
+              'floorWidth': '50 m', 'sideSlope': '2', 'depth': '4 m', 'fibreSettling': '60 %',
+              'finesSettling': '30 %', 'pumps': [{'stream': 'flush', 'flow': '1.875 m3/h'}],
+              'months': [{'name': 'year', 'length': '365 d'}]}],
+           'products': [{'stream': 'sand', 'use': 'bedding'}]}}
+        """
+            .replace('\'', '"');
+    Accounts accounts =
+        Shipped.assessment(DesignDocument.parse(text))
+            .plant()
+            .orElseThrow()
+            .accounts()
+            .orElseThrow();
+    Finding recovery = recovery(Shipped.assessment(DesignDocument.parse(text)));
+
+    assertThat(accounts.basis().compared().get(0).atRest()).isGreaterThan(0.85);
+    assertThat(accounts.basis().byDay()).isTrue();
+    assertThat(accounts.capture().base()).isLessThan(0.3);
     assertThat(recovery.severity()).isEqualTo(Severity.FAIL);
-    assertThat(recovery.cures()).containsExactly(cure);
+    assertThat(recovery.cures()).containsExactly("even-feed");
   }
 }

@@ -38,6 +38,9 @@ public final class DaySchedule {
   /** What is left to change in the pits when a day repeats itself, over what comes in a day. */
   private static final double REPEATS = 5e-4;
 
+  /** After so many days each pool is brought on: by then the pits that feed it follow it. */
+  private static final int BROUGHT_ON = 5;
+
   /** A batch is run in steps no longer than this, so that its peak is seen [s]. */
   private static final double LONGEST_BATCH_STEP_S = 600;
 
@@ -141,7 +144,8 @@ public final class DaySchedule {
    *
    * @param days how many days at most
    * @param contents what fills each pit to its start volume at first: a stream of which only the
-   *     composition counts, by name of the pit; water where it is left out
+   *     composition counts, by name of the pit; water where it is left out. A pit that is named is
+   *     a pool of months or years: between days it is brought on to where its days lead
    * @param longestStepS no step is longer [s]
    * @return the days
    */
@@ -150,7 +154,7 @@ public final class DaySchedule {
       throw new IllegalArgumentException(
           "a run needs days and a step > 0 but has " + days + " and " + longestStepS + " s");
     }
-    return new Run(filled(contents), longestStepS).days(days);
+    return new Run(filled(contents), contents.keySet(), longestStepS).days(days);
   }
 
   /**
@@ -165,7 +169,7 @@ public final class DaySchedule {
   public DayRun after(Day day, int days, double longestStepS) {
     Map<String, Stream> held = new TreeMap<>();
     day.pits().forEach((name, pit) -> held.put(name, pit.endContents()));
-    return new Run(held, longestStepS).days(days);
+    return new Run(held, Set.of(), longestStepS).days(days);
   }
 
   /** What each pit holds at first. */
@@ -188,13 +192,15 @@ public final class DaySchedule {
     private final Constituents constituents;
     private final double longestStepS;
     private final Map<String, Stream> held;
+    private final Map<String, PoolCourse> courses = new TreeMap<>();
     private final Map<Pattern, Passage> earlier = new HashMap<>();
 
-    Run(Map<String, Stream> held, double longestStepS) {
+    Run(Map<String, Stream> held, Set<String> pools, double longestStepS) {
       Mode first = periods.get(0).mode();
       this.constituents = first.feeds().values().iterator().next().constituents();
       this.longestStepS = longestStepS;
       this.held = held;
+      pools.forEach(name -> courses.put(name, new PoolCourse()));
     }
 
     DayRun days(int count) {
@@ -214,7 +220,12 @@ public final class DaySchedule {
         if (number > 1 && repeats(change, before)) {
           break;
         }
-        before = change;
+        courses.forEach((name, course) -> course.evening(held.get(name)));
+        boolean on = number % BROUGHT_ON == 0 && number + BROUGHT_ON <= count;
+        if (on) {
+          courses.forEach((name, course) -> held.put(name, course.ahead()));
+        }
+        before = on ? Double.NaN : change;
       }
       return new DayRun(days, Optional.empty());
     }

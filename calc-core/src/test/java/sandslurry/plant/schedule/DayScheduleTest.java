@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Plant;
+import sandslurry.plant.Stream;
 import sandslurry.plant.network.Mode;
 import sandslurry.plant.network.Network;
 import sandslurry.plant.network.Pit;
@@ -93,6 +94,27 @@ class DayScheduleTest {
             .orElseThrow();
     assertThat((double) day)
         .isBetween(0.5 * Liquor.daysTo(tau, 0.95), 1.5 * Liquor.daysTo(tau, 0.95) + 1);
+  }
+
+  /** A pool that is brought on is after six days where its days lead. */
+  @Test
+  void aPoolIsBroughtOnToWhereItsDaysLead() {
+    Network loop = Plant.loop(Plant.sandOnly(0.5, 0.9, 1), 0.5, 1e-3);
+    Mode mode = new Mode("recycle", loop, Plant.feeds(0.002));
+    SteadyBalance rest = (SteadyBalance) mode.steadyState();
+    double limit = rest.stream("recycle").dissolvedShare();
+    Map<String, Stream> pool = Map.of("pit", rest.stream("recycle").constituents().water(1));
+    DayRun brought = Plant.always(mode).run(10, pool, 1800);
+
+    double fifth = after(brought.days().get(4));
+    assertThat(fifth).isLessThan(0.99 * limit);
+    assertThat(after(brought.days().get(5)))
+        .isCloseTo(limit, within(0.02 * Math.abs(limit - fifth)));
+    assertThat(brought.days()).allMatch(day -> day.imbalance() < 1e-9);
+  }
+
+  private static double after(Day day) {
+    return day.pits().get("pit").endContents().dissolvedShare();
   }
 
   @Test

@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
-import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.unit.PlantUnit.Role;
 import sandslurry.units.Kind;
@@ -101,6 +100,12 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
   }
 
   private void cure(Found found, Accounts accounts, double target) {
+    // What the batches cost is mended by no more water and area than an even feed needs.
+    Basis basis = accounts.basis();
+    if (basis.byDay() && basis.compared().get(0).atRest() >= target) {
+      found.cure("even-feed");
+      return;
+    }
     accounts
         .extraWater()
         .ifPresent(
@@ -118,14 +123,14 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
                     .cure(accounts.extraWater().isPresent() ? "area-instead" : "area"));
     if (accounts.extraWater().isEmpty() && accounts.extraArea().isEmpty()) {
       double best = result.main().liquor().map(LiquorLimit::sandCapture).orElse(0.0);
-      found.with("best", Kind.PERCENT, Math.min(best, target)).cure(otherCure(accounts.sand()));
+      found.with("best", Kind.PERCENT, Math.min(best, target)).cure(otherCure(accounts));
     }
   }
 
   /** What to do about the place to which most of the lost sand goes, where no area keeps it. */
-  private String otherCure(SandAccount sand) {
+  private String otherCure(Accounts accounts) {
     String most =
-        sand.lost().entrySet().stream()
+        accounts.sand().lost().entrySet().stream()
             .max(Comparator.comparingDouble(lost -> lost.getValue().sandKgps()))
             .map(Map.Entry::getKey)
             .orElse("");
@@ -138,9 +143,10 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
     if (most.equals(Use.WASTE.word())) {
       return "lost-as-waste";
     }
-    return model.spec().has(Role.SETTLES) || model.spec().has(Role.SPINS)
-        ? "want-less"
-        : "no-separation";
+    if (!model.spec().has(Role.SETTLES) && !model.spec().has(Role.SPINS)) {
+      return "no-separation";
+    }
+    return accounts.waterFor().isPresent() ? "want-less" : "dilute-more";
   }
 
   private void bed(Bed bed) {

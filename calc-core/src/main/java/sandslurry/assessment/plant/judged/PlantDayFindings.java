@@ -235,7 +235,7 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
     boolean hoped =
         result.accounts().map(accounts -> accounts.capture().base() >= target).orElse(false);
     if (hoped && recovered < target) {
-      found("batches-cost", Severity.CAUTION, "sand recovery")
+      found("batches-cost", Severity.FAIL, "sand recovery")
           .count("day", day.number())
           .with("recovered", Kind.PERCENT, recovered)
           .with("wanted", Kind.PERCENT, target)
