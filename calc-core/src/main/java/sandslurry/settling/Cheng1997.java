@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -24,7 +24,7 @@ import sandslurry.units.Kind;
  * Stokes' law. It is the slowest of the formulas for natural sand below 0.3 mm. The range of the
  * data it was compared with, Re = w d/ν from 1 to 1000, is from memory, unverified.
  */
-final class Cheng1997 implements SettlingVelocityModel {
+final class Cheng1997 extends Published implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 1, 1000);
 
   private static final Citation SOURCE =
@@ -37,7 +37,9 @@ final class Cheng1997 implements SettlingVelocityModel {
           Kind.FALL,
           "R, d m, nu m2/s");
 
-  private static final About ABOUT = new About("cheng-1997", "Cheng", SOURCE, List.of(REYNOLDS), W);
+  Cheng1997() {
+    super("cheng-1997", "Cheng", SOURCE, List.of(REYNOLDS), W);
+  }
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
@@ -48,10 +50,5 @@ final class Cheng1997 implements SettlingVelocityModel {
     double reynolds = Math.pow(root, 1.5);
     double velocity = numbers.step(trace, W, numbers.velocityMps(reynolds));
     return Estimate.checks().check(REYNOLDS, reynolds).value(velocity);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

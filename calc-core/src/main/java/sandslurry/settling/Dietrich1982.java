@@ -1,11 +1,11 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -42,7 +42,7 @@ import sandslurry.units.Kind;
  * <p>Quartz coarser than about 5 mm in water falls a few per cent faster as the viscosity rises:
  * the drag of such grains rises slowly with the Reynolds number.
  */
-final class Dietrich1982 implements SettlingVelocityModel {
+final class Dietrich1982 extends Published implements SettlingVelocityModel {
   private static final double LEAST_SIZE = 0.05;
   private static final double GREATEST_SIZE = 5e9;
   private static final double LEAST_SHAPE_FACTOR = 0.2;
@@ -67,14 +67,16 @@ final class Dietrich1982 implements SettlingVelocityModel {
       SOURCE.equation(
           "R1",
           "term of the size",
-          "-3.76715 + 1.92944 log10(D_e) - 0.09815 log10(D_e)^2 - 0.00575 log10(D_e)^3 + 0.00056 log10(D_e)^4",
+          "-3.76715 + 1.92944 log10(D_e) - 0.09815 log10(D_e)^2 - 0.00575 log10(D_e)^3 + 0.00056"
+              + " log10(D_e)^4",
           Kind.NUMBER,
           "D_e");
   private static final Equation R2 =
       SOURCE.equation(
           "R2",
           "term of the shape",
-          "log10(1 - (1 - S)/0.85) - (1 - S)^2.3 tanh(log10(D_e) - 4.6) + 0.3 (0.5 - S) (1 - S)^2 (log10(D_e) - 4.6)",
+          "log10(1 - (1 - S)/0.85) - (1 - S)^2.3 tanh(log10(D_e) - 4.6) + 0.3 (0.5 - S) (1 - S)^2"
+              + " (log10(D_e) - 4.6)",
           Kind.NUMBER,
           "S, D_e");
   private static final Equation R3 =
@@ -95,19 +97,20 @@ final class Dietrich1982 implements SettlingVelocityModel {
       SOURCE.equation(
           "w", "settling velocity of a grain", "(W* R g nu)^(1/3)", Kind.FALL, "W*, R, nu m2/s");
 
-  private static final About ABOUT =
-      new About(
-          "dietrich-1982",
-          "Dietrich",
-          SOURCE,
-          List.of(SIZE, SHAPE),
-          W,
-          W_STAR,
-          R1,
-          R2,
-          R3,
-          SIZE_HELD,
-          SIZE_STAR);
+  Dietrich1982() {
+    super(
+        "dietrich-1982",
+        "Dietrich",
+        SOURCE,
+        List.of(SIZE, SHAPE),
+        W,
+        W_STAR,
+        R1,
+        R2,
+        R3,
+        SIZE_HELD,
+        SIZE_STAR);
+  }
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
@@ -145,10 +148,5 @@ final class Dietrich1982 implements SettlingVelocityModel {
     // Beyond the fit the laws of creeping and of turbulent fall carry it on.
     double beyond = Math.pow(size / held, size < held ? 2 : 0.5);
     return trace.step(W_STAR, published * beyond, r1, r2, r3, size, held);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * for any viscosity and density; the range given is that of the measurements it was fitted to, from
  * fine silt to fine gravel.
  */
-final class FergusonChurch2004 implements SettlingVelocityModel {
+final class FergusonChurch2004 extends Published implements SettlingVelocityModel {
   private static final double STOKES_CONSTANT = 18;
   private static final double LIMITING_DRAG = 1.0;
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 1e-5, 1e-2);
@@ -41,8 +41,9 @@ final class FergusonChurch2004 implements SettlingVelocityModel {
           Kind.FALL,
           "R, d m, nu m2/s");
 
-  private static final About ABOUT =
-      new About("ferguson-church-2004", "Ferguson and Church", SOURCE, List.of(SIZE), W);
+  FergusonChurch2004() {
+    super("ferguson-church-2004", "Ferguson and Church", SOURCE, List.of(SIZE), W);
+  }
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
@@ -54,10 +55,5 @@ final class FergusonChurch2004 implements SettlingVelocityModel {
     double velocity = buoyantGravity * d * d / (viscous + turbulent);
     numbers.step(trace, W, velocity);
     return Estimate.checks().check(SIZE, d).value(velocity);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

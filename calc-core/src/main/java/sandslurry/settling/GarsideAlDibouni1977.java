@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
@@ -19,7 +19,7 @@ import sandslurry.units.Kind;
  * what irregular sand asks for: it is the slow, careful end of the band. The range of Re is
  * reported up to 1000, the more careful of the figures found; no original was seen.
  */
-final class GarsideAlDibouni1977 implements HinderedSettling {
+final class GarsideAlDibouni1977 extends Published implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 1000);
 
   private static final Citation SOURCE =
@@ -36,13 +36,14 @@ final class GarsideAlDibouni1977 implements HinderedSettling {
           Kind.NUMBER,
           "Re_p");
 
-  private static final About ABOUT =
-      new About(
-          "garside-al-dibouni-1977",
-          "Garside and Al-Dibouni",
-          SOURCE,
-          List.of(REYNOLDS, Crowd.CONCENTRATION),
-          N);
+  GarsideAlDibouni1977() {
+    super(
+        "garside-al-dibouni-1977",
+        "Garside and Al-Dibouni",
+        SOURCE,
+        List.of(REYNOLDS, Crowd.CONCENTRATION),
+        N);
+  }
 
   @Override
   public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
@@ -52,10 +53,5 @@ final class GarsideAlDibouni1977 implements HinderedSettling {
         .check(REYNOLDS, reynoldsNumber)
         .check(Crowd.CONCENTRATION, volumeFraction)
         .value(trace.step(N, (5.1 + 2.7 * ratio) / (1 + ratio), reynoldsNumber));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -39,7 +39,7 @@ import sandslurry.units.Kind;
  * large. As Re goes to 0 the law tends to Stokes' law of the sphere of equal volume whatever the
  * shape, so natural grains below about 0.1 mm come out too fast.
  */
-final class HaiderLevenspiel1989 implements SettlingVelocityModel {
+final class HaiderLevenspiel1989 extends Published implements SettlingVelocityModel {
   private static final Bound SPHERE_REYNOLDS =
       new Bound("Reynolds number of a sphere", Kind.NUMBER, 0, 2.6e5);
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 2.5e4);
@@ -83,18 +83,19 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
           Kind.NUMBER,
           "Re, A, B, C, D");
 
-  private static final About ABOUT =
-      new About(
-          "haider-levenspiel-1989",
-          "Haider and Levenspiel",
-          SOURCE,
-          List.of(SPHERE_REYNOLDS, REYNOLDS, SPHERICITY),
-          DragLaw.VELOCITY,
-          DRAG,
-          A,
-          B,
-          C,
-          D);
+  HaiderLevenspiel1989() {
+    super(
+        "haider-levenspiel-1989",
+        "Haider and Levenspiel",
+        SOURCE,
+        List.of(SPHERE_REYNOLDS, REYNOLDS, SPHERICITY),
+        DragLaw.VELOCITY,
+        DRAG,
+        A,
+        B,
+        C,
+        D);
+  }
 
   /**
    * The drag law for one sphericity.
@@ -150,10 +151,5 @@ final class HaiderLevenspiel1989 implements SettlingVelocityModel {
             GrainNumbers.of(nominal, liquid).reynolds(velocity))
         .check(SPHERICITY, sphericity)
         .value(velocity);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

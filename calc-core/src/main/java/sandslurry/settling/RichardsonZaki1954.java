@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
@@ -28,7 +28,7 @@ import sandslurry.units.Kind;
  * flow does not depend on Re, so no lower limit is reported. Irregular grains have an n that is 10
  * to 20 % higher (common practice, no source).
  */
-final class RichardsonZaki1954 implements HinderedSettling {
+final class RichardsonZaki1954 extends Published implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 7000);
 
   private static final Citation SOURCE =
@@ -40,17 +40,19 @@ final class RichardsonZaki1954 implements HinderedSettling {
       SOURCE.equation(
           "n",
           "exponent of hindered settling",
-          "4.65 for Re_p <= 0.2; 4.35 Re_p^-0.03 for Re_p <= 1; 4.45 Re_p^-0.1 for Re_p <= 500; else 2.39",
+          "4.65 for Re_p <= 0.2; 4.35 Re_p^-0.03 for Re_p <= 1; 4.45 Re_p^-0.1 for Re_p <= 500;"
+              + " else 2.39",
           Kind.NUMBER,
           "Re_p");
 
-  private static final About ABOUT =
-      new About(
-          "richardson-zaki-1954",
-          "Richardson and Zaki",
-          SOURCE,
-          List.of(REYNOLDS, Crowd.CONCENTRATION),
-          N);
+  RichardsonZaki1954() {
+    super(
+        "richardson-zaki-1954",
+        "Richardson and Zaki",
+        SOURCE,
+        List.of(REYNOLDS, Crowd.CONCENTRATION),
+        N);
+  }
 
   @Override
   public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
@@ -72,10 +74,5 @@ final class RichardsonZaki1954 implements HinderedSettling {
       return 4.45 * Math.pow(reynoldsNumber, -0.1);
     }
     return 2.39;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

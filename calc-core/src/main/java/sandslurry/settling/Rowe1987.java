@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
@@ -22,7 +22,7 @@ import sandslurry.units.Kind;
  * is not used. The range of Re, to 30 000, is as given in an open flow code. Irregular grains have
  * an n that is 10 to 20 % higher (common practice, no source).
  */
-public final class Rowe1987 implements HinderedSettling {
+public final class Rowe1987 extends Published implements HinderedSettling {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 3e4);
 
   private static final Citation SOURCE =
@@ -38,16 +38,15 @@ public final class Rowe1987 implements HinderedSettling {
           Kind.NUMBER,
           "Re_p");
 
-  private static final About ABOUT =
-      new About(
-          "rowe-1987",
-          "Rowe's curve for Richardson and Zaki",
-          SOURCE,
-          List.of(REYNOLDS, Crowd.CONCENTRATION),
-          N);
-
   /** Creates the correlation; it has no state. */
-  public Rowe1987() {}
+  public Rowe1987() {
+    super(
+        "rowe-1987",
+        "Rowe's curve for Richardson and Zaki",
+        SOURCE,
+        List.of(REYNOLDS, Crowd.CONCENTRATION),
+        N);
+  }
 
   @Override
   public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
@@ -57,10 +56,5 @@ public final class Rowe1987 implements HinderedSettling {
         .check(REYNOLDS, reynoldsNumber)
         .check(Crowd.CONCENTRATION, volumeFraction)
         .value(trace.step(N, (4.7 + 0.41 * power) / (1 + 0.175 * power), reynoldsNumber));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * less than 1 %. Beyond 800, and for grains that are not spheres, the estimate says that it is out
  * of range: above Re = 1000 the constant is up to 15 % from the drag of spheres.
  */
-final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
+final class SchillerNaumann1933 extends Published implements SettlingVelocityModel, DragLaw {
   private static final Bound RANGE = new Bound("Reynolds number", Kind.NUMBER, 0, 800);
   private static final double NEWTON_DRAG = 0.44;
 
@@ -39,14 +39,15 @@ final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
       SOURCE.equation(
           "C_D", "drag coefficient", "max(24/Re (1 + 0.15 Re^0.687), 0.44)", Kind.NUMBER, "Re");
 
-  private static final About ABOUT =
-      new About(
-          "schiller-naumann-1933",
-          "Schiller and Naumann, sphere",
-          SOURCE,
-          List.of(RANGE, Spheres.SPHERICITY),
-          VELOCITY,
-          DRAG);
+  SchillerNaumann1933() {
+    super(
+        "schiller-naumann-1933",
+        "Schiller and Naumann, sphere",
+        SOURCE,
+        List.of(RANGE, Spheres.SPHERICITY),
+        VELOCITY,
+        DRAG);
+  }
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
@@ -62,10 +63,5 @@ final class SchillerNaumann1933 implements SettlingVelocityModel, DragLaw {
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     return Spheres.velocityMps(this, RANGE, grain, liquid, trace);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

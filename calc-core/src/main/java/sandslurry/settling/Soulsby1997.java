@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -23,7 +23,7 @@ import sandslurry.units.Kind;
  * range reported is that of sand, 0.063 to 2 mm, for which the book gives it (from memory,
  * unverified).
  */
-final class Soulsby1997 implements SettlingVelocityModel {
+final class Soulsby1997 extends Published implements SettlingVelocityModel {
   private static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 6.3e-5, 2e-3);
 
   private static final Citation SOURCE =
@@ -36,7 +36,9 @@ final class Soulsby1997 implements SettlingVelocityModel {
           Kind.FALL,
           "R, d m, nu m2/s");
 
-  private static final About ABOUT = new About("soulsby-1997", "Soulsby", SOURCE, List.of(SIZE), W);
+  Soulsby1997() {
+    super("soulsby-1997", "Soulsby", SOURCE, List.of(SIZE), W);
+  }
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
@@ -46,10 +48,5 @@ final class Soulsby1997 implements SettlingVelocityModel {
     double reynolds = sizeTerm / (Math.sqrt(10.36 * 10.36 + sizeTerm) + 10.36);
     double velocity = numbers.step(trace, W, numbers.velocityMps(reynolds));
     return Estimate.checks().check(SIZE, grain.diameterM()).value(velocity);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

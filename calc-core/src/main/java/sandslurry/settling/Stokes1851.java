@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * themselves found by settling, as in a hydrometer test, are diameters of this law by definition,
  * so no shape is reported.
  */
-public final class Stokes1851 implements SettlingVelocityModel {
+public final class Stokes1851 extends Published implements SettlingVelocityModel {
   private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 0.1);
 
   private static final Citation SOURCE =
@@ -35,11 +35,10 @@ public final class Stokes1851 implements SettlingVelocityModel {
       SOURCE.equation(
           "w", "settling velocity of a grain", "R g d^2 / (18 nu)", Kind.FALL, "R, d m, nu m2/s");
 
-  private static final About ABOUT =
-      new About("stokes-1851", "Stokes", SOURCE, List.of(REYNOLDS), W);
-
   /** Creates the correlation; it has no state. */
-  public Stokes1851() {}
+  public Stokes1851() {
+    super("stokes-1851", "Stokes", SOURCE, List.of(REYNOLDS), W);
+  }
 
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
@@ -47,10 +46,5 @@ public final class Stokes1851 implements SettlingVelocityModel {
     double reynolds = numbers.archimedes() / 18;
     double velocity = numbers.step(trace, W, numbers.velocityMps(reynolds));
     return Estimate.checks().check(REYNOLDS, reynolds).value(velocity);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.settling;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
@@ -22,14 +22,15 @@ import sandslurry.units.Kind;
  *
  * <p>Published for Re below 2.6·10⁵, where the boundary layer of a sphere turns turbulent.
  */
-final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
+final class TurtonLevenspiel1986 extends Published implements SettlingVelocityModel, DragLaw {
   private static final Bound RANGE = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
 
   private static final Citation SOURCE =
       new Citation(
           "Turton and Levenspiel",
           1986,
-          "Powder Technology 47:83-86; coefficients from memory, checked against other sphere laws");
+          "Powder Technology 47:83-86; coefficients from memory, checked against other sphere"
+              + " laws");
   private static final Equation DRAG =
       SOURCE.equation(
           "C_D",
@@ -38,14 +39,15 @@ final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
           Kind.NUMBER,
           "Re");
 
-  private static final About ABOUT =
-      new About(
-          "turton-levenspiel-1986",
-          "Turton and Levenspiel, sphere",
-          SOURCE,
-          List.of(RANGE, Spheres.SPHERICITY),
-          VELOCITY,
-          DRAG);
+  TurtonLevenspiel1986() {
+    super(
+        "turton-levenspiel-1986",
+        "Turton and Levenspiel, sphere",
+        SOURCE,
+        List.of(RANGE, Spheres.SPHERICITY),
+        VELOCITY,
+        DRAG);
+  }
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
@@ -61,10 +63,5 @@ final class TurtonLevenspiel1986 implements SettlingVelocityModel, DragLaw {
   @Override
   public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
     return Spheres.velocityMps(this, RANGE, grain, liquid, trace);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,9 +1,9 @@
 package sandslurry.plant.pen;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
@@ -19,7 +19,7 @@ import sandslurry.units.Kind;
  * <p>M milk yield [kg/d]; manure in kg/d a cow. Coefficients from memory, unverified. At 22.7 kg of
  * milk it gives 2.3 kg less than Nennich et al., at 56.7 kg 1.2 kg less.
  */
-public final class AsabeD384 implements ManureProduction {
+public final class AsabeD384 extends Published implements ManureProduction {
   private static final Citation SOURCE =
       new Citation("ASABE", 2005, "Standard D384.2, Manure Production and Characteristics")
           .fromMemory("coefficients");
@@ -31,10 +31,9 @@ public final class AsabeD384 implements ManureProduction {
           Kind.MASS_PER_HEAD,
           "M kg/s");
 
-  private static final About ABOUT =
-      new About("asabe-d384", "ASABE D384.2", SOURCE, List.of(TABLED_MILK), MANURE);
-
-  AsabeD384() {}
+  AsabeD384() {
+    super("asabe-d384", "ASABE D384.2", SOURCE, List.of(TABLED_MILK), MANURE);
+  }
 
   @Override
   public Estimate manureKgps(double milkKgps, Trace trace) {
@@ -42,10 +41,5 @@ public final class AsabeD384 implements ManureProduction {
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
         .value(trace.step(MANURE, InUnit.ofKilogramsPerDay(0.647 * milk + 43.212), milkKgps));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,9 +1,9 @@
 package sandslurry.plant.pen;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
@@ -20,7 +20,7 @@ import sandslurry.units.Kind;
  * unverified; they give the handbook's table (USDA-NRCS 2008, Agricultural Waste Management Field
  * Handbook, Table 4-5), itself from memory, to half a unit of its last digit.
  */
-public final class Nennich2005 implements ManureProduction {
+public final class Nennich2005 extends Published implements ManureProduction {
   private static final Citation SOURCE =
       new Citation("Nennich et al.", 2005, "Journal of Dairy Science 88:3721-3733")
           .fromMemory("coefficients");
@@ -35,10 +35,9 @@ public final class Nennich2005 implements ManureProduction {
           Kind.MASS_PER_HEAD,
           "M kg/s");
 
-  private static final About ABOUT =
-      new About("nennich-2005", "Nennich et al.", SOURCE, List.of(TABLED_MILK), MANURE);
-
-  Nennich2005() {}
+  Nennich2005() {
+    super("nennich-2005", "Nennich et al.", SOURCE, List.of(TABLED_MILK), MANURE);
+  }
 
   @Override
   public Estimate manureKgps(double milkKgps, Trace trace) {
@@ -70,10 +69,5 @@ public final class Nennich2005 implements ManureProduction {
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
         .value(trace.step(DRY, InUnit.ofKilogramsPerDay(0.0874 * milk + 5.6), milkKgps));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

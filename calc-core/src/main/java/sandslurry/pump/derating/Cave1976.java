@@ -2,10 +2,10 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * ones less. At d50 = 0.0227 mm the derating is zero; for finer solids the formula would give more
  * head with solids than without, so the ratio is 1 there and the size is reported as out of range.
  */
-final class Cave1976 implements SolidsDerating {
+final class Cave1976 extends Published implements SolidsDerating {
   private static final double ZERO_SIZE_MM = 0.0227;
   private static final Bound SIZE =
       new Bound("median size d50", Kind.GRAIN, 2.27e-5, Double.POSITIVE_INFINITY);
@@ -36,8 +36,8 @@ final class Cave1976 implements SolidsDerating {
       new Citation(
               "Cave",
               1976,
-              "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport 4,"
-                  + " paper H3")
+              "Effects of suspended solids on the performance of centrifugal pumps, Hydrotransport"
+                  + " 4, paper H3")
           .fromMemory("coefficients");
   private static final Equation HEAD_RATIO =
       SOURCE.equation(
@@ -47,8 +47,9 @@ final class Cave1976 implements SolidsDerating {
           Kind.NUMBER,
           "s, C_w, d50 m");
 
-  private static final About ABOUT =
-      new About("cave-1976", "Cave", SOURCE, List.of(SIZE, CONCENTRATION), HEAD_RATIO);
+  Cave1976() {
+    super("cave-1976", "Cave", SOURCE, List.of(SIZE, CONCENTRATION), HEAD_RATIO);
+  }
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -77,10 +78,5 @@ final class Cave1976 implements SolidsDerating {
     return size > 0
         ? 0.0385 * (s - 1) * (1 + 4 / s) * SolidsDeratings.massFraction(slurry) * size
         : 0;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -2,10 +2,10 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * ratios, closer than every earlier form. For sizes and concentrations they give no limits that
  * could be checked.
  */
-public final class EnginGur2003 implements SolidsDerating {
+public final class EnginGur2003 extends Published implements SolidsDerating {
   private static final Bound IMPELLER =
       new Bound("impeller diameter", Kind.BORE, Double.NEGATIVE_INFINITY, 0.85);
 
@@ -41,8 +41,10 @@ public final class EnginGur2003 implements SolidsDerating {
           Kind.NUMBER,
           "C_w, s, d50 m, D m");
 
-  private static final About ABOUT =
-      new About("engin-gur-2003", "Engin and Gur", SOURCE, List.of(IMPELLER), HEAD_RATIO);
+  /** The correlation as published. */
+  public EnginGur2003() {
+    super("engin-gur-2003", "Engin and Gur", SOURCE, List.of(IMPELLER), HEAD_RATIO);
+  }
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -74,10 +76,5 @@ public final class EnginGur2003 implements SolidsDerating {
   @Override
   public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
     return headRatio(slurry, impellerDiameterM);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -2,10 +2,10 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -23,7 +23,7 @@ import sandslurry.units.Kind;
  * <p>At d50 = 0.02 mm the derating is zero; for finer solids the ratio is 1 and the size is
  * reported as out of range, as for {@link Cave1976}.
  */
-final class Gahlot1992 implements SolidsDerating {
+final class Gahlot1992 extends Published implements SolidsDerating {
   private static final Bound SIZE =
       new Bound("median size d50", Kind.GRAIN, 2e-5, Double.POSITIVE_INFINITY);
 
@@ -39,8 +39,9 @@ final class Gahlot1992 implements SolidsDerating {
           Kind.NUMBER,
           "s, C_w, d50 m");
 
-  private static final About ABOUT =
-      new About("gahlot-1992", "Gahlot, Seshadri and Malhotra", SOURCE, List.of(SIZE), HEAD_RATIO);
+  Gahlot1992() {
+    super("gahlot-1992", "Gahlot, Seshadri and Malhotra", SOURCE, List.of(SIZE), HEAD_RATIO);
+  }
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -63,10 +64,5 @@ final class Gahlot1992 implements SolidsDerating {
   @Override
   public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
     return headRatio(slurry, impellerDiameterM);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -2,9 +2,9 @@ package sandslurry.pump.derating;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -23,7 +23,7 @@ import sandslurry.units.Kind;
  * <p>The only form in which the viscosity of the carrier appears: in a thicker liquid the drag
  * coefficient is larger and the derating smaller.
  */
-final class Sellgren1979 implements SolidsDerating {
+final class Sellgren1979 extends Published implements SolidsDerating {
   private static final Citation SOURCE =
       new Citation(
               "Sellgren",
@@ -39,8 +39,9 @@ final class Sellgren1979 implements SolidsDerating {
           Kind.NUMBER,
           "C_w, s, C_D");
 
-  private static final About ABOUT =
-      new About("sellgren-1979", "Sellgren", SOURCE, List.of(), HEAD_RATIO);
+  Sellgren1979() {
+    super("sellgren-1979", "Sellgren", SOURCE, List.of(), HEAD_RATIO);
+  }
 
   @Override
   public boolean needsImpellerDiameter() {
@@ -63,10 +64,5 @@ final class Sellgren1979 implements SolidsDerating {
   @Override
   public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
     return headRatio(slurry, impellerDiameterM);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,9 +1,9 @@
 package sandslurry.separation.capture;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 
 /**
  * Capture in an ideal basin: plug flow without turbulence, after Hazen.
@@ -18,25 +18,19 @@ import sandslurry.correlation.Estimate;
  * <p>Source: Hazen (1904), with Camp (1946), Transactions ASCE 111:895. The equation is elementary;
  * the citations are from memory, unverified. No range is published: it is a limit.
  */
-public final class HazenIdeal1904 implements CaptureRelation {
-  private static final About ABOUT =
-      new About(
-          "hazen-ideal-1904",
-          "Hazen, ideal basin",
-          "eta = min(1, w A / Q)",
-          new Citation("Hazen", 1904, "Transactions ASCE 53:45; from memory, unverified"),
-          List.of());
-
+public final class HazenIdeal1904 extends Published implements CaptureRelation {
   /** Creates the relation; it has no state. */
-  public HazenIdeal1904() {}
+  public HazenIdeal1904() {
+    super(
+        "hazen-ideal-1904",
+        "Hazen, ideal basin",
+        "eta = min(1, w A / Q)",
+        new Citation("Hazen", 1904, "Transactions ASCE 53:45; from memory, unverified"),
+        List.of());
+  }
 
   @Override
   public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {
     return Estimate.checks().value(Math.min(1, flow.fallNumber(settlingVelocityMps)));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

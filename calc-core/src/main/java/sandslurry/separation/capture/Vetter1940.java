@@ -1,9 +1,9 @@
 package sandslurry.separation.capture;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 
 /**
  * Capture where turbulence keeps the sand evenly mixed over the depth, after Vetter.
@@ -18,22 +18,18 @@ import sandslurry.correlation.Estimate;
  * <p>Source: Vetter (1940), Civil Engineering 10:698, a formula long used by US water agencies;
  * citation from memory, unverified; the equation follows from its premise. No range is published.
  */
-final class Vetter1940 implements CaptureRelation {
-  private static final About ABOUT =
-      new About(
-          "vetter-1940",
-          "Vetter, mixed over the depth",
-          "eta = 1 - exp(-w A / Q)",
-          new Citation("Vetter", 1940, "Civil Engineering 10:698; from memory, unverified"),
-          List.of());
+final class Vetter1940 extends Published implements CaptureRelation {
+  Vetter1940() {
+    super(
+        "vetter-1940",
+        "Vetter, mixed over the depth",
+        "eta = 1 - exp(-w A / Q)",
+        new Citation("Vetter", 1940, "Civil Engineering 10:698; from memory, unverified"),
+        List.of());
+  }
 
   @Override
   public Estimate fraction(BasinFlow flow, double settlingVelocityMps) {
     return Estimate.checks().value(-Math.expm1(-flow.fallNumber(settlingVelocityMps)));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

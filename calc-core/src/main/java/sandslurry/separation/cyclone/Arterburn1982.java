@@ -1,10 +1,10 @@
 package sandslurry.separation.cyclone;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.separation.Numbers;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -25,24 +25,23 @@ import sandslurry.units.Kind;
  * (Dr-Alireza-Ghasemi/mineral-processing-functions, CYCLONE.SIZE); that the practical cuts run from
  * 40 to 400 µm at scribd.com/document/484134904.
  */
-public final class Arterburn1982 implements CutSizeModel {
+public final class Arterburn1982 extends Published implements CutSizeModel {
   private static final Bound CUT = new Bound("cut size", Kind.GRAIN, 40e-6, 400e-6);
   private static final Bound SAND = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.50);
 
-  private static final About ABOUT =
-      new About(
-          "arterburn-1982",
-          "Arterburn",
-          "d50c = 2.84 D^0.66 ((53 - C)/53)^-1.43 * 3.27 dp^-0.28 (1.65/(Gs - GL))^0.5",
-          new Citation(
-              "Arterburn",
-              1982,
-              "in Mular and Jergensen, Design and Installation of Comminution Circuits, AIME;"
-                  + " coefficients seen in a public set of spreadsheet functions"),
-          List.of(CUT, SAND, Plitt1976.WATER_VISCOSITY));
-
   /** Creates the rule; it has no state. */
-  public Arterburn1982() {}
+  public Arterburn1982() {
+    super(
+        "arterburn-1982",
+        "Arterburn",
+        "d50c = 2.84 D^0.66 ((53 - C)/53)^-1.43 * 3.27 dp^-0.28 (1.65/(Gs - GL))^0.5",
+        new Citation(
+            "Arterburn",
+            1982,
+            "in Mular and Jergensen, Design and Installation of Comminution Circuits, AIME;"
+                + " coefficients seen in a public set of spreadsheet functions"),
+        List.of(CUT, SAND, Plitt1976.WATER_VISCOSITY));
+  }
 
   @Override
   public Estimate cutSizeM(double bodyM, CycloneFeed feed, double pressureDropPa) {
@@ -64,10 +63,5 @@ public final class Arterburn1982 implements CutSizeModel {
         .check(SAND, feed.volumeFraction())
         .check(Plitt1976.WATER_VISCOSITY, feed.liquid().viscosityPaS())
         .value(cut);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

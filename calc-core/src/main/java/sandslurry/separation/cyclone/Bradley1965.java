@@ -1,10 +1,10 @@
 package sandslurry.separation.cyclone;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.separation.Numbers;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
@@ -23,19 +23,18 @@ import sandslurry.units.Kind;
  * course notes on cyclone design (air.eng.ui.ac.id), the coefficient is from memory and agrees with
  * the example.
  */
-public final class Bradley1965 implements CutSizeModel {
+public final class Bradley1965 extends Published implements CutSizeModel {
   private static final Bound DILUTE = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.05);
 
-  private static final About ABOUT =
-      new About(
-          "bradley-1965",
-          "Bradley",
-          "d50 = 4.5 (D^3 mu / (Q^1.2 (rho_s - rho)))^0.5",
-          new Citation("Bradley", 1965, "The Hydrocyclone, Pergamon; seen in course notes"),
-          List.of(DILUTE));
-
   /** Creates the rule; it has no state. */
-  public Bradley1965() {}
+  public Bradley1965() {
+    super(
+        "bradley-1965",
+        "Bradley",
+        "d50 = 4.5 (D^3 mu / (Q^1.2 (rho_s - rho)))^0.5",
+        new Citation("Bradley", 1965, "The Hydrocyclone, Pergamon; seen in course notes"),
+        List.of(DILUTE));
+  }
 
   @Override
   public Estimate cutSizeM(double bodyM, CycloneFeed feed, double pressureDropPa) {
@@ -53,10 +52,5 @@ public final class Bradley1965 implements CutSizeModel {
     return Estimate.checks()
         .check(DILUTE, feed.volumeFraction())
         .value(micrometres / InUnit.micrometres(1));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

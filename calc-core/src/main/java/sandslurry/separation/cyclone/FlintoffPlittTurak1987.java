@@ -1,7 +1,7 @@
 package sandslurry.separation.cyclone;
 
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * memory, unverified, save for the agreement named above and for 39.7 and the exponents, which a
  * public code has without the viscosity and the 1.6.
  */
-final class FlintoffPlittTurak1987 implements HydrocycloneModel {
+final class FlintoffPlittTurak1987 extends Published implements HydrocycloneModel {
   private static final Citation SOURCE =
       new Citation("Flintoff, Plitt and Turak", 1987, "CIM Bulletin 80(905):39-50")
           .fromMemory("coefficients");
@@ -36,29 +36,32 @@ final class FlintoffPlittTurak1987 implements HydrocycloneModel {
       SOURCE.equation(
           "d50c",
           "cut size of the grains that do not follow the water, in a liquid as thick as water",
-          "1e-6 * 39.7 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38 Q[L/min]^0.45 ((rho_s - rho)/1600)^0.5)",
+          "1e-6 * 39.7 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38"
+              + " Q[L/min]^0.45 ((rho_s - rho)/1600)^0.5)",
           Kind.GRAIN,
           "D_c m, D_i m, D_o m, D_u m, h m, Q m3/s, C, rho_s kg/m3, rho kg/m3");
   private static final Equation PRESSURE =
       SOURCE.equation(
           "dp",
           "pressure drop of the cyclone",
-          "1880 Q[L/min]^1.8 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 + D_o[cm]^2)^0.87)",
+          "1880 Q[L/min]^1.8 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 +"
+              + " D_o[cm]^2)^0.87)",
           Kind.PRESSURE,
           "Q m3/s, C, D_c m, D_i m, h m, D_u m, D_o m");
   private static final Equation CUT_THICK =
       SOURCE.equation("d50", "cut size in this liquid", "t_v d50c", Kind.GRAIN, "t_v, d50c m");
 
-  private static final About ABOUT =
-      new About(
-          "flintoff-plitt-turak-1987",
-          "Plitt, revised by Flintoff, Plitt and Turak",
-          SOURCE,
-          Plitt1976.commonRange(),
-          CUT_THICK,
-          CUT,
-          THICKNESS,
-          PRESSURE);
+  FlintoffPlittTurak1987() {
+    super(
+        "flintoff-plitt-turak-1987",
+        "Plitt, revised by Flintoff, Plitt and Turak",
+        SOURCE,
+        Plitt1976.commonRange(),
+        CUT_THICK,
+        CUT,
+        THICKNESS,
+        PRESSURE);
+  }
 
   @Override
   public CyclonePerformance performance(
@@ -73,10 +76,5 @@ final class FlintoffPlittTurak1987 implements HydrocycloneModel {
     trace.step(
         CUT_THICK, cut / InUnit.micrometres(1), thickness, cut / thickness / InUnit.micrometres(1));
     return in.performance(cut, pressure, feed, in.excesses(feed));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

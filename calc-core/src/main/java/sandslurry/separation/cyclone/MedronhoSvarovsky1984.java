@@ -2,9 +2,9 @@ package sandslurry.separation.cyclone;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.Kind;
@@ -35,7 +35,7 @@ import sandslurry.units.Kind;
  * simpler form of Massarani for the same family (Rw = 145 (Du/D)^4.75 and Eu = 1200, read in a
  * public collection of course programs): 1218 · 1200^(−0.30) = 145.
  */
-public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
+public final class MedronhoSvarovsky1984 extends Published implements HydrocycloneModel {
   private static final Bound SAND = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.10);
   private static final Bound WATER_SHARE =
       new Bound("share of water in the underflow", Kind.PERCENT, 0, 0.5);
@@ -97,20 +97,19 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
           Kind.PRESSURE,
           "Eu, rho kg/m3, V m/s");
 
-  private static final About ABOUT =
-      new About(
-          "medronho-svarovsky-1984",
-          "Medronho and Svarovsky",
-          SOURCE,
-          List.of(SAND, WATER_SHARE, INLET, OVERFLOW, VORTEX),
-          CUT,
-          STOKES,
-          EULER,
-          WATER,
-          PRESSURE);
-
   /** Creates the model; it has no state. */
-  public MedronhoSvarovsky1984() {}
+  public MedronhoSvarovsky1984() {
+    super(
+        "medronho-svarovsky-1984",
+        "Medronho and Svarovsky",
+        SOURCE,
+        List.of(SAND, WATER_SHARE, INLET, OVERFLOW, VORTEX),
+        CUT,
+        STOKES,
+        EULER,
+        WATER,
+        PRESSURE);
+  }
 
   @Override
   public CyclonePerformance performance(
@@ -142,10 +141,5 @@ public final class MedronhoSvarovsky1984 implements HydrocycloneModel {
     trace.step(CUT, cut, viscosity, body, stokes, feed.sandDensityKgM3(), density, velocity);
     trace.step(PRESSURE, pressure, euler, density, velocity);
     return new CyclonePerformance(cut, pressure, share, SHARPNESS, excesses);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

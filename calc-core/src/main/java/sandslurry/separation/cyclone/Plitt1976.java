@@ -2,10 +2,10 @@ package sandslurry.separation.cyclone;
 
 import java.util.ArrayList;
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.units.InUnit;
@@ -36,7 +36,7 @@ import sandslurry.units.Kind;
  * (Dr-Alireza-Ghasemi/mineral-processing-functions), which has 50.21 for the 50.5 that stands here
  * from memory; the difference is 0.6 %.
  */
-final class Plitt1976 implements HydrocycloneModel {
+final class Plitt1976 extends Published implements HydrocycloneModel {
   /** Viscosity of water from 5 to 30 °C, in which the tests were made (an assumption). */
   static final Bound WATER_VISCOSITY =
       new Bound("viscosity of the liquor", Kind.VISCOSITY, 0.8e-3, 1.55e-3);
@@ -50,14 +50,16 @@ final class Plitt1976 implements HydrocycloneModel {
       SOURCE.equation(
           "d50c",
           "cut size of the grains that do not follow the water",
-          "1e-6 * 50.5 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38 Q[L/min]^0.45 ((rho_s - rho)/1000)^0.5)",
+          "1e-6 * 50.5 D_c[cm]^0.46 D_i[cm]^0.6 D_o[cm]^1.21 exp(6.3 C) / (D_u[cm]^0.71 h[cm]^0.38"
+              + " Q[L/min]^0.45 ((rho_s - rho)/1000)^0.5)",
           Kind.GRAIN,
           "D_c m, D_i m, D_o m, D_u m, h m, Q m3/s, C, rho_s kg/m3, rho kg/m3");
   private static final Equation PRESSURE =
       SOURCE.equation(
           "dp",
           "pressure drop of the cyclone",
-          "1880 Q[L/min]^1.78 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 + D_o[cm]^2)^0.87)",
+          "1880 Q[L/min]^1.78 exp(0.55 C) / (D_c[cm]^0.37 D_i[cm]^0.94 h[cm]^0.28 (D_u[cm]^2 +"
+              + " D_o[cm]^2)^0.87)",
           Kind.PRESSURE,
           "Q m3/s, C, D_c m, D_i m, h m, D_u m, D_o m");
   private static final Equation HEAD =
@@ -67,7 +69,8 @@ final class Plitt1976 implements HydrocycloneModel {
       SOURCE.equation(
           "S",
           "flow below over flow above",
-          "1.9 (D_u/D_o)^3.31 h[cm]^0.54 (D_u[cm]^2 + D_o[cm]^2)^0.36 exp(0.54 C) / (D_c[cm]^1.11 H^0.24)",
+          "1.9 (D_u/D_o)^3.31 h[cm]^0.54 (D_u[cm]^2 + D_o[cm]^2)^0.36 exp(0.54 C) / (D_c[cm]^1.11"
+              + " H^0.24)",
           Kind.NUMBER,
           "D_u m, D_o m, h m, C, D_c m, H m");
   private static final Equation BELOW =
@@ -81,16 +84,17 @@ final class Plitt1976 implements HydrocycloneModel {
           Kind.NUMBER,
           "R_f, D_c m, h m, Q m3/s");
 
-  private static final About ABOUT =
-      new About(
-          "plitt-1976",
-          "Plitt",
-          SOURCE,
-          List.of(BODY, SAND, WATER_VISCOSITY),
-          CUT,
-          PRESSURE,
-          SPLIT,
-          SHARPNESS);
+  Plitt1976() {
+    super(
+        "plitt-1976",
+        "Plitt",
+        SOURCE,
+        List.of(BODY, SAND, WATER_VISCOSITY),
+        CUT,
+        PRESSURE,
+        SPLIT,
+        SHARPNESS);
+  }
 
   @Override
   public CyclonePerformance performance(
@@ -222,10 +226,5 @@ final class Plitt1976 implements HydrocycloneModel {
 
   static List<Bound> commonRange() {
     return List.of(BODY, SAND);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -28,7 +28,7 @@ import sandslurry.units.Kind;
  * <p>Tested with 0.46 to 8.3 mm in pipes of 154 to 450 mm at 0.76 to 1450 ppm by volume (from
  * memory, unverified). Coarser grains are asked for less, as V goes with about d^−0.12.
  */
-final class AbGhani1993 implements DepositionVelocityModel {
+final class AbGhani1993 extends Published implements DepositionVelocityModel {
   /** The finest sand tested; for coarser the relation asks less. */
   static final double FINEST_M = 0.46e-3;
 
@@ -77,15 +77,16 @@ final class AbGhani1993 implements DepositionVelocityModel {
           SOURCE.toString(),
           "C, d m, D m");
 
-  private static final About ABOUT =
-      new About(
-          "ab-ghani-1993",
-          "Ab Ghani, limit of deposition",
-          SOURCE,
-          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
-          V,
-          BED,
-          DGR);
+  AbGhani1993() {
+    super(
+        "ab-ghani-1993",
+        "Ab Ghani, limit of deposition",
+        SOURCE,
+        List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        V,
+        BED,
+        DGR);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -149,10 +150,5 @@ final class AbGhani1993 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.ANY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -31,7 +31,7 @@ import sandslurry.units.Kind;
  * <p>Durand's limit is the appearance of a deposit; the literature reads it as the onset of any
  * bed.
  */
-final class Durand1953 implements DepositionVelocityModel {
+final class Durand1953 extends Published implements DepositionVelocityModel {
   static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.18e-3, 22.5e-3);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
@@ -52,13 +52,14 @@ final class Durand1953 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "C, d m, D m, s");
 
-  private static final About ABOUT =
-      new About(
-          "durand-1953",
-          "Durand, curve by Schiller and Herbich",
-          SOURCE,
-          List.of(SIZE, BORE, CONCENTRATION),
-          V);
+  Durand1953() {
+    super(
+        "durand-1953",
+        "Durand, curve by Schiller and Herbich",
+        SOURCE,
+        List.of(SIZE, BORE, CONCENTRATION),
+        V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -83,10 +84,5 @@ final class Durand1953 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.ANY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -29,7 +29,7 @@ import sandslurry.units.Kind;
  * form, which is the reason to trust both recollections of the coefficients. The limits of range
  * are that span, not published ones.
  */
-final class Gillies2000 implements DepositionVelocityModel {
+final class Gillies2000 extends Published implements DepositionVelocityModel {
   private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.2e-3, 2e-3);
 
   private static final Citation SOURCE =
@@ -49,14 +49,15 @@ final class Gillies2000 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "D m, s, C_D, K");
 
-  private static final About ABOUT =
-      new About(
-          "gillies-2000",
-          "Gillies and others, 2000",
-          SOURCE,
-          List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY),
-          V,
-          K);
+  Gillies2000() {
+    super(
+        "gillies-2000",
+        "Gillies and others, 2000",
+        SOURCE,
+        List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        V,
+        K);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -83,10 +84,5 @@ final class Gillies2000 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

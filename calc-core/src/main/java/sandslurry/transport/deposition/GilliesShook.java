@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -39,7 +39,7 @@ import sandslurry.units.Kind;
  * the floor. The pieces do not quite meet: the value falls by 0.3 % at 160 and by 4e-7 of itself at
  * 540.
  */
-final class GilliesShook implements DepositionVelocityModel {
+final class GilliesShook extends Published implements DepositionVelocityModel {
   private static final double FIRST = 160;
   private static final double SECOND = 540;
   private static final double FINE_END = fine(FIRST);
@@ -88,15 +88,16 @@ final class GilliesShook implements DepositionVelocityModel {
           Kind.VELOCITY,
           "F, D m, s");
 
-  private static final About ABOUT =
-      new About(
-          "gillies-shook-2002",
-          "Gillies and Shook, Archimedes number",
-          SOURCE,
-          List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT),
-          V,
-          F,
-          AR);
+  GilliesShook() {
+    super(
+        "gillies-shook-2002",
+        "Gillies and Shook, Archimedes number",
+        SOURCE,
+        List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT),
+        V,
+        F,
+        AR);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -174,10 +175,5 @@ final class GilliesShook implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,9 +1,9 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -24,7 +24,7 @@ import sandslurry.units.Kind;
  * <p>Fitted to sewers, C below about 0.2 %; among the data were fine sands of 0.16 and 0.37 mm
  * (from memory, unverified). For coarser grains w keeps it rising.
  */
-final class Macke1982 implements DepositionVelocityModel {
+final class Macke1982 extends Published implements DepositionVelocityModel {
   private static final double FACTOR = 30.4;
 
   /** The power of the friction factor when the equation is solved for V: 3/5. */
@@ -53,13 +53,14 @@ final class Macke1982 implements DepositionVelocityModel {
           SOURCE.toString(),
           "C, D m");
 
-  private static final About ABOUT =
-      new About(
-          "macke-1982",
-          "Macke, limit of deposition",
-          SOURCE,
-          List.of(May1996.SIZE, May1996.BORE, May1996.CONCENTRATION),
-          CARRIED);
+  Macke1982() {
+    super(
+        "macke-1982",
+        "Macke, limit of deposition",
+        SOURCE,
+        List.of(May1996.SIZE, May1996.BORE, May1996.CONCENTRATION),
+        CARRIED);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -103,10 +104,5 @@ final class Macke1982 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.ANY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

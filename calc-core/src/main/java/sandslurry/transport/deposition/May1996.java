@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -32,7 +32,7 @@ import sandslurry.units.Kind;
  * m/s. Viscosity does not enter. Coarser grains are asked for less, as V goes with about d^−0.2.
  * The limits of grain size and bore are those within which it is used here, not published ones.
  */
-final class May1996 implements DepositionVelocityModel {
+final class May1996 extends Published implements DepositionVelocityModel {
   /** The most sand by volume that the relations for sewers are asked for. */
   static final double MOST_SAND = 0.002;
 
@@ -45,8 +45,8 @@ final class May1996 implements DepositionVelocityModel {
       new Citation(
               "May, Ackers, Butler and John",
               1996,
-              "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221 (1989), as"
-                  + " in CIRIA report 141")
+              "Water Science and Technology 33(9):195-202, after HR Wallingford report SR 221"
+                  + " (1989), as in CIRIA report 141")
           .fromMemory("coefficients");
   private static final Equation VT =
       SOURCE.equation(
@@ -72,14 +72,15 @@ final class May1996 implements DepositionVelocityModel {
           SOURCE.toString(),
           "C, d m, V_t m/s");
 
-  private static final About ABOUT =
-      new About(
-          "may-1996",
-          "May, limit of deposition",
-          SOURCE,
-          List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
-          CARRIED,
-          VT);
+  May1996() {
+    super(
+        "may-1996",
+        "May, limit of deposition",
+        SOURCE,
+        List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        CARRIED,
+        VT);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -154,10 +155,5 @@ final class May1996 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.ANY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -33,7 +33,7 @@ import sandslurry.units.Kind;
  * <p>The limit is between a bed and full suspension. The limits of range given are those within
  * which the formula is used here, not published ones; near C = 0 it tends to 0.
  */
-final class OroskarTurian1980Analytic implements DepositionVelocityModel {
+final class OroskarTurian1980Analytic extends Published implements DepositionVelocityModel {
   static final double EDDY_SHARE = 0.96;
   static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.1e-3, 5e-3);
   static final Bound BORE = Bound.used("bore", Kind.BORE, 0.02, 0.5);
@@ -58,14 +58,15 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
           Kind.VELOCITY,
           "d m, s, C, n, D m, Re");
 
-  private static final About ABOUT =
-      new About(
-          "oroskar-turian-1980-analytic",
-          "Oroskar and Turian, analytic",
-          SOURCE,
-          List.of(SIZE, BORE, CONCENTRATION),
-          V,
-          RE);
+  OroskarTurian1980Analytic() {
+    super(
+        "oroskar-turian-1980-analytic",
+        "Oroskar and Turian, analytic",
+        SOURCE,
+        List.of(SIZE, BORE, CONCENTRATION),
+        V,
+        RE);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -119,10 +120,5 @@ final class OroskarTurian1980Analytic implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.FULL_SUSPENSION;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,9 +1,9 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -23,7 +23,7 @@ import sandslurry.units.Kind;
  * to 26 % (from memory, unverified). The limits of range given are those within which the formula
  * is used here, not published ones; at C = 0 it is 0.
  */
-final class OroskarTurian1980Regression implements DepositionVelocityModel {
+final class OroskarTurian1980Regression extends Published implements DepositionVelocityModel {
   private static final double EDDIES = Math.pow(OroskarTurian1980Analytic.EDDY_SHARE, 0.3);
 
   private static final Citation SOURCE =
@@ -40,16 +40,17 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
           Kind.VELOCITY,
           "C, D m, d m, s, nu m2/s");
 
-  private static final About ABOUT =
-      new About(
-          "oroskar-turian-1980-regression",
-          "Oroskar and Turian, regression",
-          SOURCE,
-          List.of(
-              OroskarTurian1980Analytic.SIZE,
-              OroskarTurian1980Analytic.BORE,
-              OroskarTurian1980Analytic.CONCENTRATION),
-          V);
+  OroskarTurian1980Regression() {
+    super(
+        "oroskar-turian-1980-regression",
+        "Oroskar and Turian, regression",
+        SOURCE,
+        List.of(
+            OroskarTurian1980Analytic.SIZE,
+            OroskarTurian1980Analytic.BORE,
+            OroskarTurian1980Analytic.CONCENTRATION),
+        V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -92,10 +93,5 @@ final class OroskarTurian1980Regression implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.FULL_SUSPENSION;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -32,7 +32,7 @@ import sandslurry.units.Kind;
  * <p>It is a prediction for grains below about 0.3 times the thickness 5 ν/u* of the sub-layer, and
  * for coarser grains a floor.
  */
-final class Thomas1979 implements DepositionVelocityModel {
+final class Thomas1979 extends Published implements DepositionVelocityModel {
   private static final double SUBLAYER = 5;
   private static final Bound SIZE_RATIO =
       new Bound("grain size over thickness of the viscous sub-layer", Kind.NUMBER, 0, 0.3);
@@ -41,8 +41,8 @@ final class Thomas1979 implements DepositionVelocityModel {
       new Citation(
               "Thomas",
               1979,
-              "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a handbook"
-                  + " chapter on slurry pumps")
+              "International Journal of Multiphase Flow 5:113-129; the factor 9.0 seen in a"
+                  + " handbook chapter on slurry pumps")
           .fromMemory("exponents");
   private static final Equation V =
       SOURCE.equation(
@@ -52,8 +52,9 @@ final class Thomas1979 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "nu m2/s, s, D m");
 
-  private static final About ABOUT =
-      new About("thomas-1979", "Thomas, fine grains", SOURCE, List.of(SIZE_RATIO), V);
+  Thomas1979() {
+    super("thomas-1979", "Thomas, fine grains", SOURCE, List.of(SIZE_RATIO), V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -85,10 +86,5 @@ final class Thomas1979 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

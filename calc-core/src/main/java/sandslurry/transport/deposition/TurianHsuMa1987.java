@@ -1,9 +1,9 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -25,7 +25,7 @@ import sandslurry.units.Kind;
  * <p>The limit is between a bed and full suspension. The limits of range given are those within
  * which the formula is used here, not published ones; at C = 0 it is 0.
  */
-final class TurianHsuMa1987 implements DepositionVelocityModel {
+final class TurianHsuMa1987 extends Published implements DepositionVelocityModel {
   private static final Citation SOURCE =
       new Citation("Turian, Hsu and Ma", 1987, "Powder Technology 51:35-47")
           .fromMemory("coefficients");
@@ -44,17 +44,18 @@ final class TurianHsuMa1987 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "C, Re, d m, D m, s");
 
-  private static final About ABOUT =
-      new About(
-          "turian-hsu-ma-1987",
-          "Turian, Hsu and Ma",
-          SOURCE,
-          List.of(
-              OroskarTurian1980Analytic.SIZE,
-              OroskarTurian1980Analytic.BORE,
-              OroskarTurian1980Analytic.CONCENTRATION),
-          V,
-          RE);
+  TurianHsuMa1987() {
+    super(
+        "turian-hsu-ma-1987",
+        "Turian, Hsu and Ma",
+        SOURCE,
+        List.of(
+            OroskarTurian1980Analytic.SIZE,
+            OroskarTurian1980Analytic.BORE,
+            OroskarTurian1980Analytic.CONCENTRATION),
+        V,
+        RE);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -91,10 +92,5 @@ final class TurianHsuMa1987 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.FULL_SUSPENSION;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -29,7 +29,7 @@ import sandslurry.units.Kind;
  * used here, not published ones: below 2 % the power of C drags it towards 0, which no measurement
  * supports.
  */
-final class Wasp1977 implements DepositionVelocityModel {
+final class Wasp1977 extends Published implements DepositionVelocityModel {
   private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.1e-3, 2e-3);
   private static final Bound CONCENTRATION =
       Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.3);
@@ -48,8 +48,9 @@ final class Wasp1977 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "C, d m, D m, s");
 
-  private static final About ABOUT =
-      new About("wasp-1977", "Wasp, Kenny and Gandhi", SOURCE, List.of(SIZE, CONCENTRATION), V);
+  Wasp1977() {
+    super("wasp-1977", "Wasp, Kenny and Gandhi", SOURCE, List.of(SIZE, CONCENTRATION), V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -73,10 +74,5 @@ final class Wasp1977 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.ANY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

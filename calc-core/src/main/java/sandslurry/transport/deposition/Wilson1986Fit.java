@@ -1,10 +1,10 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -29,7 +29,7 @@ import sandslurry.units.Kind;
  * The value is largest at d = √(0.77 D^0.7), the Murphian size, near 0.45 mm in a 150 mm pipe; near
  * it the fit runs higher than later theory allows, which is why {@link WilsonBounded} caps it.
  */
-final class Wilson1986Fit implements DepositionVelocityModel {
+final class Wilson1986Fit extends Published implements DepositionVelocityModel {
   static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.15e-3, 6e-3);
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.1, 1);
   static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
@@ -60,13 +60,14 @@ final class Wilson1986Fit implements DepositionVelocityModel {
           Kind.VELOCITY,
           "d_n m, D m, s");
 
-  private static final About ABOUT =
-      new About(
-          "wilson-1986-fit",
-          "Wilson, nomograph without its bound",
-          SOURCE,
-          List.of(SIZE, BORE, CONCENTRATION, VISCOSITY),
-          V);
+  Wilson1986Fit() {
+    super(
+        "wilson-1986-fit",
+        "Wilson, nomograph without its bound",
+        SOURCE,
+        List.of(SIZE, BORE, CONCENTRATION, VISCOSITY),
+        V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -118,10 +119,5 @@ final class Wilson1986Fit implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -28,7 +28,7 @@ import sandslurry.units.Kind;
  * <p>Range as in {@link Wilson1986Fit}, and turbulent flow of the carrier at V (Reynolds number
  * above 4000).
  */
-final class WilsonBounded implements DepositionVelocityModel {
+final class WilsonBounded extends Published implements DepositionVelocityModel {
   static final Bound TURBULENT =
       new Bound(
           "Reynolds number of the carrier at this velocity",
@@ -41,9 +41,9 @@ final class WilsonBounded implements DepositionVelocityModel {
       new Citation(
               "Wilson",
               1979,
-              "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and Nnadi"
-                  + " (1990); that the lower of the two holds was read in a"
-                  + " handbook chapter on slurry pumps")
+              "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and"
+                  + " Nnadi (1990); that the lower of the two holds was read in a handbook chapter"
+                  + " on slurry pumps")
           .fromMemory("0.018 and 0.13");
   private static final Equation FOUND =
       Equation.search(
@@ -64,19 +64,20 @@ final class WilsonBounded implements DepositionVelocityModel {
       SOURCE.equation(
           "V", "deposition velocity by Wilson", "min(V_W, V_b)", Kind.VELOCITY, "V_W m/s, V_b m/s");
 
-  private static final About ABOUT =
-      new About(
-          "wilson-bounded",
-          "Wilson, nomograph with its bound",
-          SOURCE,
-          List.of(
-              Wilson1986Fit.SIZE,
-              Wilson1986Fit.BORE,
-              Wilson1986Fit.CONCENTRATION,
-              Wilson1986Fit.VISCOSITY,
-              TURBULENT),
-          V,
-          BOUND);
+  WilsonBounded() {
+    super(
+        "wilson-bounded",
+        "Wilson, nomograph with its bound",
+        SOURCE,
+        List.of(
+            Wilson1986Fit.SIZE,
+            Wilson1986Fit.BORE,
+            Wilson1986Fit.CONCENTRATION,
+            Wilson1986Fit.VISCOSITY,
+            TURBULENT),
+        V,
+        BOUND);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -119,10 +120,5 @@ final class WilsonBounded implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -32,7 +32,7 @@ import sandslurry.units.Kind;
  * away from filling the pipe; <b>that credit is not given</b>: there the factor stays 1. For dilute
  * fine sand it tends to 0, far below what sewers need: other relations must hold there.
  */
-final class WilsonConcentration2006 implements DepositionVelocityModel {
+final class WilsonConcentration2006 extends Published implements DepositionVelocityModel {
   private static final double PACKED = 0.60;
   private static final double HIGHEST_CRM = 0.66;
   private static final double THIRD = 1.0 / 3;
@@ -80,16 +80,17 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "V_r, V_max m/s");
 
-  private static final About ABOUT =
-      new About(
-          "wilson-concentration-2006",
-          "Wilson, factor for the concentration",
-          SOURCE,
-          List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
-          V,
-          VR,
-          CR,
-          CRM);
+  WilsonConcentration2006() {
+    super(
+        "wilson-concentration-2006",
+        "Wilson, factor for the concentration",
+        SOURCE,
+        List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        V,
+        VR,
+        CR,
+        CRM);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -149,10 +150,5 @@ final class WilsonConcentration2006 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

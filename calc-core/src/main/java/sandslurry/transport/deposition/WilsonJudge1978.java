@@ -1,10 +1,10 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -23,7 +23,7 @@ import sandslurry.units.Kind;
  * <p>Published for d/(D C_D) from 1e-5 to 1e-3, which in pipes of 75 to 300 mm is sand of about 0.1
  * to 0.4 mm. Below 2.2e-7, far outside, the formula has no positive value and 0 is given.
  */
-final class WilsonJudge1978 implements DepositionVelocityModel {
+final class WilsonJudge1978 extends Published implements DepositionVelocityModel {
   private static final Bound GROUP = new Bound("d/(D C_D)", Kind.NUMBER, 1e-5, 1e-3);
 
   private static final Citation SOURCE =
@@ -37,8 +37,9 @@ final class WilsonJudge1978 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "d m, D m, C_D, s");
 
-  private static final About ABOUT =
-      new About("wilson-judge-1978", "Wilson and Judge", SOURCE, List.of(GROUP), V);
+  WilsonJudge1978() {
+    super("wilson-judge-1978", "Wilson and Judge", SOURCE, List.of(GROUP), V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -60,10 +61,5 @@ final class WilsonJudge1978 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.STATIONARY_BED;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

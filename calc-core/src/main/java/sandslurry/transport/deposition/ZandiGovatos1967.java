@@ -1,11 +1,11 @@
 package sandslurry.transport.deposition;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -24,7 +24,7 @@ import sandslurry.units.Kind;
  * <p>This is a change of regime, not a deposit, and it grows as √C: useless below 3 % and too high
  * above 15 %, which are taken as limits of range here (they are not published ones).
  */
-final class ZandiGovatos1967 implements DepositionVelocityModel {
+final class ZandiGovatos1967 extends Published implements DepositionVelocityModel {
   private static final double INDEX = 40;
   private static final Bound CONCENTRATION =
       Bound.used("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);
@@ -41,8 +41,9 @@ final class ZandiGovatos1967 implements DepositionVelocityModel {
           Kind.VELOCITY,
           "C, D m, s, C_D");
 
-  private static final About ABOUT =
-      new About("zandi-govatos-1967", "Zandi and Govatos", SOURCE, List.of(CONCENTRATION), V);
+  ZandiGovatos1967() {
+    super("zandi-govatos-1967", "Zandi and Govatos", SOURCE, List.of(CONCENTRATION), V);
+  }
 
   @Override
   public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
@@ -63,10 +64,5 @@ final class ZandiGovatos1967 implements DepositionVelocityModel {
   @Override
   public Limit limit() {
     return Limit.SALTATION;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
@@ -21,23 +21,24 @@ import sandslurry.units.Kind;
  * flow at the same velocity is used, which lies outside the published range, and the value comes
  * out low for clay-like liquids.
  */
-final class DodgeMetzner1959 implements TurbulentFrictionModel {
+final class DodgeMetzner1959 extends Published implements TurbulentFrictionModel {
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0.36, 1);
   private static final Bound REYNOLDS =
       new Bound("Reynolds number of Metzner and Reed", Kind.NUMBER, 2900, 36_000);
   private static final Bound YIELD = new Bound("yield stress", Kind.STRESS, 0, 0);
   private static final Bound ROUGHNESS = new Bound("roughness", Kind.BORE, 0, 0);
 
-  private static final About ABOUT =
-      new About(
-          "dodge-metzner-1959",
-          "Dodge and Metzner, power law",
-          "1/sqrt(f) = (4/n^0.75) log10(Re f^(1-n/2)) - 0.4/n^1.2, f Fanning",
-          new Citation(
-              "Dodge and Metzner",
-              1959,
-              "AIChE Journal 5:189-204; constants seen in two public codes"),
-          List.of(INDEX, REYNOLDS, YIELD, ROUGHNESS));
+  DodgeMetzner1959() {
+    super(
+        "dodge-metzner-1959",
+        "Dodge and Metzner, power law",
+        "1/sqrt(f) = (4/n^0.75) log10(Re f^(1-n/2)) - 0.4/n^1.2, f Fanning",
+        new Citation(
+            "Dodge and Metzner",
+            1959,
+            "AIChE Journal 5:189-204; constants seen in two public codes"),
+        List.of(INDEX, REYNOLDS, YIELD, ROUGHNESS));
+  }
 
   @Override
   public Estimate wallStressPa(
@@ -60,10 +61,5 @@ final class DodgeMetzner1959 implements TurbulentFrictionModel {
         .check(YIELD, rheology.yieldStressPa())
         .check(ROUGHNESS, bore.roughnessM())
         .value(factor * densityKgM3 * velocityMps * velocityMps / 2);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

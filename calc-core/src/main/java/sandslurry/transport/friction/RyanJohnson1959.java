@@ -1,10 +1,10 @@
 package sandslurry.transport.friction;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
@@ -32,21 +32,22 @@ import sandslurry.units.Kind;
  * criterion thus serves all four rheologies. Against pipe tests with strong yield stress it lies on
  * the low side; {@link SlatterWasp2000} is then the later word.
  */
-final class RyanJohnson1959 implements TransitionCriterion {
+final class RyanJohnson1959 extends Published implements TransitionCriterion {
   private static final double STABILITY = 808;
   private static final Bound INDEX = new Bound("flow index n", Kind.NUMBER, 0, 1);
 
-  private static final About ABOUT =
-      new About(
-          "ryan-johnson-1959",
-          "Ryan and Johnson, local stability",
-          "max(R rho u (-du/dr) / tau_w) = 808",
-          new Citation(
-              "Ryan and Johnson",
-              1959,
-              "AIChE Journal 5:433-435; closed form for a power law seen in an open library of"
-                  + " engineering rheology; extended to a yield stress here"),
-          List.of(INDEX));
+  RyanJohnson1959() {
+    super(
+        "ryan-johnson-1959",
+        "Ryan and Johnson, local stability",
+        "max(R rho u (-du/dr) / tau_w) = 808",
+        new Citation(
+            "Ryan and Johnson",
+            1959,
+            "AIChE Journal 5:433-435; closed form for a power law seen in an open library of"
+                + " engineering rheology; extended to a yield stress here"),
+        List.of(INDEX));
+  }
 
   @Override
   public Estimate velocityMps(Rheology rheology, double densityKgM3, Bore bore) {
@@ -90,10 +91,5 @@ final class RyanJohnson1959 implements TransitionCriterion {
   private static double residual(double n, double yield, double constant, double above) {
     double stress = yield + above;
     return constant + (2 / n - 1) * Math.log(stress) + (n + 2) / n * Math.log(above / stress);
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -3,10 +3,10 @@ package sandslurry.transport.friction;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
@@ -46,7 +46,7 @@ import sandslurry.units.Kind;
  * <p>The rheology must have been measured at the shear rate of the wall, hundreds to thousands per
  * second; extrapolated from low rates, K and n give a viscosity at the wall that is wrong.
  */
-final class WilsonThomas1985 implements TurbulentFrictionModel {
+final class WilsonThomas1985 extends Published implements TurbulentFrictionModel {
   private static final double THICKENING = 11.6;
   private static final double VON_KARMAN = 2.5;
   private static final double LOG_2 = Math.log(2);
@@ -75,17 +75,18 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
   private static final Bound ROUGHNESS =
       new Bound("roughness in units of the thickened sub-layer", Kind.NUMBER, 0, 5);
 
-  private static final About ABOUT =
-      new About(
-          "wilson-thomas-1985",
-          "Wilson and Thomas, thickened sub-layer",
-          "V = V_N + u* [11.6 (alpha - 1) - 2.5 ln alpha - Omega]",
-          new Citation(
-                  "Wilson and Thomas",
-                  1985,
-                  "Canadian Journal of Chemical Engineering 63:539-546; rough wall added here")
-              .fromMemory("coefficients"),
-          List.of(REYNOLDS, INDEX, ROUGHNESS));
+  WilsonThomas1985() {
+    super(
+        "wilson-thomas-1985",
+        "Wilson and Thomas, thickened sub-layer",
+        "V = V_N + u* [11.6 (alpha - 1) - 2.5 ln alpha - Omega]",
+        new Citation(
+                "Wilson and Thomas",
+                1985,
+                "Canadian Journal of Chemical Engineering 63:539-546; rough wall added here")
+            .fromMemory("coefficients"),
+        List.of(REYNOLDS, INDEX, ROUGHNESS));
+  }
 
   @Override
   public Estimate wallStressPa(
@@ -204,10 +205,5 @@ final class WilsonThomas1985 implements TurbulentFrictionModel {
       return OptionalDouble.of(
           Roots.between("wall stress of turbulent flow", this, low, low + LOG_2));
     }
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -39,7 +39,7 @@ import sandslurry.units.Kind;
  * equation holds above the deposition velocity; below it the value is that of a pipe over a bed and
  * not for design. Without sand it is the clear liquid exactly.
  */
-final class DurandCondolios1952 implements HeadLossModel {
+final class DurandCondolios1952 extends Published implements HeadLossModel {
   private static final double CONSTANT = 150;
   private static final double EXPONENT = -1.5;
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
@@ -52,8 +52,8 @@ final class DurandCondolios1952 implements HeadLossModel {
               "Durand and Condolios",
               1952,
               "Deuxiemes Journees de l'Hydraulique, Grenoble; Durand, 1953, Proceedings of the"
-                  + " Minnesota International Hydraulics Convention:89-103; constants consistent with each"
-                  + " other")
+                  + " Minnesota International Hydraulics Convention:89-103; constants consistent"
+                  + " with each other")
           .fromMemory("constants");
   static final Equation PSI =
       SOURCE.equation(
@@ -70,14 +70,15 @@ final class DurandCondolios1952 implements HeadLossModel {
           Kind.NUMBER,
           "i_f, C, psi");
 
-  private static final About ABOUT =
-      new About(
-          "durand-condolios-1952",
-          "Durand and Condolios",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, BORE, SIZE, CONCENTRATION),
-          GRADIENT,
-          PSI);
+  DurandCondolios1952() {
+    super(
+        "durand-condolios-1952",
+        "Durand and Condolios",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, BORE, SIZE, CONCENTRATION),
+        GRADIENT,
+        PSI);
+  }
 
   /** The abscissa ψ of Durand with the drag coefficient. */
   static double psi(Grain grain, Slurry slurry, Bore bore, double velocityMps, Trace trace) {
@@ -112,10 +113,5 @@ final class DurandCondolios1952 implements HeadLossModel {
                 clear.gradient(),
                 concentration,
                 psi));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -27,7 +27,7 @@ import sandslurry.units.Kind;
  * co-workers (1955) gave for homogeneous flow, V³ ≥ 1800 g D w, with w the settling velocity of the
  * d50 grain; below it the sand loses more than this model says.
  */
-final class EquivalentLiquid implements HeadLossModel {
+final class EquivalentLiquid extends Published implements HeadLossModel {
   private static final double HOMOGENEOUS_FROM = 1800;
   private static final Bound SUSPENDED =
       new Bound("1800 g D w / V^3 (full suspension)", Kind.NUMBER, Double.NEGATIVE_INFINITY, 1);
@@ -47,13 +47,14 @@ final class EquivalentLiquid implements HeadLossModel {
           Kind.NUMBER,
           "i_f, C, s");
 
-  private static final About ABOUT =
-      new About(
-          "equivalent-liquid",
-          "Equivalent liquid",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, SUSPENDED),
-          GRADIENT);
+  EquivalentLiquid() {
+    super(
+        "equivalent-liquid",
+        "Equivalent liquid",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, SUSPENDED),
+        GRADIENT);
+  }
 
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
@@ -76,10 +77,5 @@ final class EquivalentLiquid implements HeadLossModel {
         clear.gradient() * slurry.mixtureDensityKgM3() / slurry.liquid().densityKgM3();
     double c = slurry.volumeFraction();
     return checks.value(trace.step(GRADIENT, gradient, clear.gradient(), c, slurry.densityRatio()));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -37,7 +37,7 @@ import sandslurry.units.Kind;
  * value is that of a pipe over a bed and not for design. Without sand it is the clear liquid
  * exactly.
  */
-final class Newitt1955 implements HeadLossModel {
+final class Newitt1955 extends Published implements HeadLossModel {
   private static final double SLIDING = 66;
   private static final double HETEROGENEOUS = 1100;
   private static final double HOMOGENEOUS = 0.6;
@@ -60,13 +60,14 @@ final class Newitt1955 implements HeadLossModel {
           Kind.NUMBER,
           "i_f, C, s, D m, V m/s, w m/s");
 
-  private static final About ABOUT =
-      new About(
-          "newitt-1955",
-          "Newitt, Richardson, Abbott and Turtle",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, BORE, SIZE),
-          GRADIENT);
+  Newitt1955() {
+    super(
+        "newitt-1955",
+        "Newitt, Richardson, Abbott and Turtle",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, BORE, SIZE),
+        GRADIENT);
+  }
 
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
@@ -96,10 +97,5 @@ final class Newitt1955 implements HeadLossModel {
                 bore.diameterM(),
                 velocityMps,
                 fall));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -46,7 +46,7 @@ import sandslurry.units.Kind;
  * scatter is about 30 % (from memory, unverified). In regime 0 the value is that of a pipe over a
  * bed and not for design. Without sand it is the clear liquid exactly.
  */
-final class TurianYuan1977 implements HeadLossModel {
+final class TurianYuan1977 extends Published implements HeadLossModel {
   private static final Bound BORE = new Bound("bore", Kind.BORE, 0.0126, 0.7);
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 3e-5, 0.038);
   private static final Bound BUOYANCY = new Bound("s - 1", Kind.NUMBER, 0.16, 10.3);
@@ -87,16 +87,17 @@ final class TurianYuan1977 implements HeadLossModel {
           SOURCE.toString(),
           "Fr, C_D");
 
-  private static final About ABOUT =
-      new About(
-          "turian-yuan-1977",
-          "Turian and Yuan",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, BORE, SIZE, BUOYANCY),
-          GRADIENT,
-          EXCESS,
-          FROUDE,
-          FANNING);
+  TurianYuan1977() {
+    super(
+        "turian-yuan-1977",
+        "Turian and Yuan",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, BORE, SIZE, BUOYANCY),
+        GRADIENT,
+        EXCESS,
+        FROUDE,
+        FANNING);
+  }
 
   /** How the sand travels. */
   public enum Regime {
@@ -264,10 +265,5 @@ final class TurianYuan1977 implements HeadLossModel {
       trace.step(GRADIENT, gradient, clear.gradient(), excess, at.fanning);
     }
     return gradient;
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -2,10 +2,10 @@ package sandslurry.transport.headloss;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -47,7 +47,7 @@ import sandslurry.units.Kind;
  * fine sand and unsatisfactory for coarse sand. Below the deposition velocity the value is that of
  * a pipe over a bed and not for design. Without sand it is the clear liquid exactly.
  */
-final class WaspTwoPart1977 implements HeadLossModel {
+final class WaspTwoPart1977 extends Published implements HeadLossModel {
   private static final double PROFILE = 1.8;
   private static final double KARMAN = 0.4;
   private static final double BED_CONSTANT = 82;
@@ -78,14 +78,15 @@ final class WaspTwoPart1977 implements HeadLossModel {
   private static final Equation SHEAR =
       SOURCE.equation("u*", "shear velocity with sand", "sqrt(g D i_m / 4)", Kind.FALL, "D m, i_m");
 
-  private static final About ABOUT =
-      new About(
-          "wasp-kenny-gandhi-1977",
-          "Wasp, Kenny and Gandhi, vehicle and bed",
-          "i_m = i_v + i_f sum(82 psi^-1.5 C_bed), log10(C/C_A) = -1.8 w / (0.4 u*),"
-              + " u* = sqrt(g D i_m / 4)",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, DurandCondolios1952.BORE));
+  WaspTwoPart1977() {
+    super(
+        "wasp-kenny-gandhi-1977",
+        "Wasp, Kenny and Gandhi, vehicle and bed",
+        "i_m = i_v + i_f sum(82 psi^-1.5 C_bed), log10(C/C_A) = -1.8 w / (0.4 u*),"
+            + " u* = sqrt(g D i_m / 4)",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, DurandCondolios1952.BORE));
+  }
 
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
@@ -176,10 +177,5 @@ final class WaspTwoPart1977 implements HeadLossModel {
     private double shearVelocity(double gradient) {
       return Math.sqrt(Physics.GRAVITY * bore.diameterM() * gradient / 4);
     }
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,11 +1,11 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -45,7 +45,7 @@ import sandslurry.units.Kind;
  * to the carrier alone; fully suspended sand then loses somewhat more, by {@link EquivalentLiquid}.
  * Without sand it is the carrier exactly.
  */
-final class WilsonAddieSellgren2006 implements HeadLossModel {
+final class WilsonAddieSellgren2006 extends Published implements HeadLossModel {
   private static final double HALF_FRICTION = 0.22;
   private static final double LEAST_POWER = 0.25;
   private static final double GREATEST_POWER = 1.7;
@@ -59,8 +59,8 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
       new Citation(
               "Wilson, Addie, Sellgren and Clift",
               2006,
-              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the 0.22"
-                  + " as in the chapter on solids transport of a pump handbook")
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the"
+                  + " 0.22 as in the chapter on solids transport of a pump handbook")
           .fromMemory("coefficients but 0.22");
   private static final Equation FALL50 =
       SOURCE.equation(
@@ -105,18 +105,19 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
           Kind.NUMBER,
           "i_f, s, C, V50 m/s, V m/s, M");
 
-  private static final About ABOUT =
-      new About(
-          "wilson-addie-sellgren-2006",
-          "Wilson, Addie, Sellgren and Clift, V50",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, SIZE, RELATIVE_SIZE, CONCENTRATION),
-          GRADIENT,
-          HALF,
-          FALL50,
-          POWER,
-          SIGMA,
-          FALL85);
+  WilsonAddieSellgren2006() {
+    super(
+        "wilson-addie-sellgren-2006",
+        "Wilson, Addie, Sellgren and Clift, V50",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, SIZE, RELATIVE_SIZE, CONCENTRATION),
+        GRADIENT,
+        HALF,
+        FALL50,
+        POWER,
+        SIGMA,
+        FALL85);
+  }
 
   /**
    * The velocity at which half of the sand is held up by turbulence and half rests on the floor.
@@ -212,10 +213,5 @@ final class WilsonAddieSellgren2006 implements HeadLossModel {
       double half = Math.sqrt(8 / clear.darcyFactor()) * associated;
       return clear.gradient() + sand * Math.pow(half / velocityMps, power);
     };
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }

@@ -1,10 +1,10 @@
 package sandslurry.transport.headloss;
 
 import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -28,7 +28,7 @@ import sandslurry.units.Kind;
  * <p>Range: only flow without saltation, N = ψ/C ≥ 40. Below that the value is too low or without
  * meaning. Without sand it is the clear liquid exactly.
  */
-final class ZandiGovatos1967HeadLoss implements HeadLossModel {
+final class ZandiGovatos1967HeadLoss extends Published implements HeadLossModel {
   private static final Bound INDEX =
       new Bound(
           "index number V^2 sqrt(C_D) / [C g D (s - 1)]",
@@ -48,14 +48,15 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
           Kind.NUMBER,
           "i_f, C, psi");
 
-  private static final About ABOUT =
-      new About(
-          "zandi-govatos-1967",
-          "Zandi and Govatos",
-          SOURCE,
-          List.of(ClearLiquid.TURBULENT, INDEX),
-          GRADIENT,
-          DurandCondolios1952.PSI);
+  ZandiGovatos1967HeadLoss() {
+    super(
+        "zandi-govatos-1967",
+        "Zandi and Govatos",
+        SOURCE,
+        List.of(ClearLiquid.TURBULENT, INDEX),
+        GRADIENT,
+        DurandCondolios1952.PSI);
+  }
 
   @Override
   public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
@@ -76,10 +77,5 @@ final class ZandiGovatos1967HeadLoss implements HeadLossModel {
                 clear.gradient(),
                 concentration,
                 psi));
-  }
-
-  @Override
-  public About about() {
-    return ABOUT;
   }
 }
