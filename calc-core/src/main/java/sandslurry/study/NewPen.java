@@ -37,33 +37,66 @@ public record NewPen(
   private static final double MOST_KGPS = InUnit.ofKilogramsPerDay(1000);
   private static final double MOST_LENGTH_M = 20_000;
 
+  /** What is more is not repeated: in another unit it may be no number. */
+  private static final double BEYOND_ALL = 1e12;
+
   /** Checks that the numbers can be those of a pen, and tells all that cannot. */
   public NewPen {
     List<String> wrong = new ArrayList<>();
-    need(wrong, cows > 0 && cows <= MOST_COWS, "cows above 0 and at most " + MOST_COWS);
-    need(wrong, milkKgps >= 0 && milkKgps <= MOST_KGPS, "milk of 0 to 1000 kg/d a cow");
-    need(wrong, sandKgps > 0 && sandKgps <= MOST_KGPS, "sand above 0 and at most 1000 kg/d a cow");
+    need(
+        wrong,
+        cows > 0 && cows <= MOST_COWS,
+        "cows above 0 and at most " + MOST_COWS,
+        cows,
+        Kind.NUMBER);
+    need(
+        wrong,
+        milkKgps >= 0 && milkKgps <= MOST_KGPS,
+        "milk of 0 to 1000 kg/d a cow",
+        milkKgps,
+        Kind.MASS_PER_HEAD);
+    need(
+        wrong,
+        sandKgps > 0 && sandKgps <= MOST_KGPS,
+        "sand above 0 and at most 1000 kg/d a cow",
+        sandKgps,
+        Kind.MASS_PER_HEAD);
     need(
         wrong,
         intervalS > 0 && intervalS <= InUnit.ofDays(7),
-        "an interval above 0 and at most 7 d");
-    need(wrong, lengthM > 0 && lengthM <= MOST_LENGTH_M, "a length above 0 and at most 20 km");
-    need(wrong, Math.abs(riseM) <= lengthM, "a rise of at most the length");
+        "an interval above 0 and at most 7 d",
+        intervalS,
+        Kind.HOURS);
+    need(
+        wrong,
+        lengthM > 0 && lengthM <= MOST_LENGTH_M,
+        "a length above 0 and at most 20 km",
+        lengthM,
+        Kind.LENGTH);
+    need(wrong, Math.abs(riseM) <= lengthM, "a rise of at most the length", riseM, Kind.LENGTH);
     need(
         wrong,
         totalSolids > 0 && totalSolids <= Carriers.HIGHEST_TOTAL_SOLIDS,
-        "liquor of at most "
+        "liquor of more than 0 % and at most "
             + UnitSystem.METRIC.show(Kind.PERCENT, Carriers.HIGHEST_TOTAL_SOLIDS)
-            + " solids");
-    need(wrong, temperatureK > 0 && Double.isFinite(temperatureK), "a temperature");
+            + " solids",
+        totalSolids,
+        Kind.PERCENT);
+    need(
+        wrong,
+        temperatureK > 0 && Double.isFinite(temperatureK),
+        "a temperature",
+        temperatureK,
+        Kind.TEMPERATURE);
     if (!wrong.isEmpty()) {
-      throw new IllegalArgumentException("a pen needs " + String.join(", ", wrong));
+      throw new IllegalArgumentException("a pen needs " + String.join("; ", wrong));
     }
   }
 
-  private static void need(List<String> wrong, boolean met, String what) {
+  private static void need(List<String> wrong, boolean met, String what, double has, Kind<?> kind) {
     if (!met) {
-      wrong.add(what);
+      boolean told = Math.abs(has) < BEYOND_ALL;
+      wrong.add(what + (told ? " but has " + UnitSystem.METRIC.show(kind, has) : ""));
     }
   }
 

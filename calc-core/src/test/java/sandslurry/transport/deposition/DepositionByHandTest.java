@@ -263,6 +263,9 @@ class DepositionByHandTest {
     assertThat(trace.steps())
         .extracting(Step::symbol)
         .contains(flat ? "V_h" : "V_h0", flat ? "V_u" : "V_u0", flat ? "V_s" : "V_s0", "V_req");
+    assertThat(trace.steps().stream().filter(step -> step.symbol().equals("V_WB")))
+        .hasSize(roles.equals("NO WILSON") ? 0 : 1)
+        .allMatch(step -> step.value() > 0);
     // A relation that takes no part is no velocity of -1 m/s.
     assertThat(trace.steps()).allMatch(step -> step.inputs().stream().allMatch(x -> x > -1));
     assertThat(judgement.largestCounted().isPresent()).isEqualTo(roles.equals("COUNTED"));
