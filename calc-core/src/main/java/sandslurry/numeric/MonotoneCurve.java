@@ -121,6 +121,11 @@ public final class MonotoneCurve {
   private int piece(double x) {
     int low = 0;
     int high = xs.length - 2;
+    // Points that are spaced evenly are found at once.
+    int even = (int) ((x - from()) / (to() - from()) * (high + 1));
+    if (even <= high && x > xs[even] && x <= xs[even + 1]) {
+      return even;
+    }
     while (low < high) {
       int middle = (low + high) / 2;
       if (x > xs[middle + 1]) {

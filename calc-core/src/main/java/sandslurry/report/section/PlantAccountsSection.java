@@ -233,7 +233,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
 
   private static OptionalDouble difference(Compared one) {
     return one.atRest() > 0
-        ? OptionalDouble.of(one.byDay() / one.atRest() - 1)
+        ? OptionalDouble.of(rounded(one.byDay() / one.atRest() - 1))
         : OptionalDouble.empty();
   }
 

@@ -52,6 +52,14 @@ public final class CampDobbins1946 implements CaptureRelation {
 
   private static final double REACH = 6.4;
 
+  private static final double[] GAUSSIAN = new double[(int) Math.ceil(REACH / STEP) + 1];
+
+  static {
+    for (int i = 0; i < GAUSSIAN.length; i++) {
+      GAUSSIAN[i] = Math.exp(-(i * STEP) * (i * STEP));
+    }
+  }
+
   private static final About ABOUT =
       new About(
           "camp-dobbins-1946",
@@ -116,36 +124,57 @@ public final class CampDobbins1946 implements CaptureRelation {
     boolean right = t <= 1 || width > 0.5;
     double line =
         right ? Math.max(saddle, 0) + width : Math.min(Math.max(saddle, width - 1), -width);
-    double sum = integrand(line, 0, t, k) / 2;
-    int points = (int) Math.ceil(REACH / STEP);
-    for (int i = 1; i <= points; i++) {
-      sum += integrand(line, i * STEP * width, t, k);
+    double step = STEP * width;
+    double size = Math.exp(line * (tau * line + k * (t - 1)));
+    Complex turn = Complex.ofAngle(step * (k * t * line + k * (t - 1)));
+    // Below the rounding of a double the echo from the surface is nothing.
+    double returns = -2 * k * (1 + line);
+    double echo = returns < FAINT ? 0 : Math.exp(returns);
+    double lost = returns < FAINT ? 1 : -Math.expm1(returns);
+    Complex halfTurn = Complex.ofAngle(-k * step);
+    Complex wave = new Complex(1, 0);
+    Complex half = wave;
+    double sum = integrand(new Complex(line, 0), wave, half, echo, lost) / 2;
+    for (int i = 1; i < GAUSSIAN.length; i++) {
+      wave = wave.times(turn);
+      half = half.times(halfTurn);
+      sum += GAUSSIAN[i] * integrand(new Complex(line, i * step), wave, half, echo, lost);
     }
-    double integral = 16 / (Math.PI * k) * sum * STEP * width;
+    double integral = 16 / (Math.PI * k) * size * sum * step;
     return right ? t - integral : 1 - integral;
   }
 
-  /** Real part of e^(pT) p⁻² G(p) dp/dq at q = 1 + d, but for constants. */
-  private static double integrand(double re, double im, double t, double k) {
-    Complex d = new Complex(re, im);
-    Complex q = new Complex(1 + re, im);
-    Complex two = new Complex(2 + re, im);
-    // p T + K (1 − q), written so that nothing large cancels.
-    Complex exponent = d.times(new Complex(k * t / 2 * re + k * (t - 1), k * t / 2 * im));
-    if (exponent.re < -745) {
-      return 0;
+  /**
+   * Real part of e^(pT) p⁻² G(p) dp/dq at q = 1 + d, but for constants and for the size of the
+   * exponential, which along the line is a Gaussian. The angles of the exponentials grow evenly
+   * from point to point, so that they are turned and not worked out anew.
+   *
+   * @param d q − 1
+   * @param wave direction of e^(pT + K (1 − q))
+   * @param half direction of E, half its angle
+   * @param echo size of E
+   * @param lost 1 less the size of E
+   */
+  private static double integrand(Complex d, Complex wave, Complex half, double echo, double lost) {
+    Complex q = new Complex(1 + d.re, d.im);
+    Complex two = new Complex(2 + d.re, d.im);
+    Complex floor = two.times(two);
+    if (echo > 0) {
+      Complex direction = half.times(half);
+      Complex back = direction.scaled(echo);
+      // 1 − E without cancellation at small K q
+      Complex rest = new Complex(2 * half.im * half.im + lost * direction.re, -back.im);
+      floor = floor.times(rest).plus(q.times(back).scaled(4));
     }
-    Complex echo = new Complex(-2 * k * q.re, -2 * k * q.im);
-    // Below the rounding of a double the echo from the surface is nothing.
-    Complex floor =
-        echo.re < FAINT
-            ? two.times(two)
-            : two.times(two).times(echo.oneMinusExp()).plus(q.times(echo.exp()).scaled(4));
     Complex poles = d.times(two);
-    return exponent.exp().times(q).times(q).over(poles.times(poles).times(floor)).re;
+    return wave.times(q).times(q).over(poles.times(poles).times(floor)).re;
   }
 
   private record Complex(double re, double im) {
+    static Complex ofAngle(double angle) {
+      return new Complex(Math.cos(angle), Math.sin(angle));
+    }
+
     Complex plus(Complex other) {
       return new Complex(re + other.re, im + other.im);
     }
@@ -161,18 +190,6 @@ public final class CampDobbins1946 implements CaptureRelation {
     Complex over(Complex other) {
       double size = other.re * other.re + other.im * other.im;
       return times(new Complex(other.re / size, -other.im / size));
-    }
-
-    Complex exp() {
-      double size = Math.exp(re);
-      return new Complex(size * Math.cos(im), size * Math.sin(im));
-    }
-
-    /** 1 − e^z without cancellation at small z. */
-    Complex oneMinusExp() {
-      double half = Math.sin(im / 2);
-      return new Complex(
-          2 * half * half - Math.expm1(re) * Math.cos(im), -Math.exp(re) * Math.sin(im));
     }
   }
 

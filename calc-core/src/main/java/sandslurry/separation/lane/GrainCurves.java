@@ -32,18 +32,19 @@ record GrainCurves(double lowM, double highM, MonotoneCurve settling, MonotoneCu
     return new GrainCurves(low, high, new MonotoneCurve(xs, falls), new MonotoneCurve(xs, moves));
   }
 
-  /** Velocity among neighbours [m/s]. */
-  double settlingMps(double sizeM) {
-    return Math.exp(settling.at(inside(sizeM)));
+  /** Velocity among neighbours of grains of a size, by its logarithm in m [m/s]. */
+  double settlingMps(double logSize) {
+    return Math.exp(settling.at(inside(logSize)));
   }
 
   /** Mean velocity at which a flow of a Darcy friction factor moves the grain [m/s]. */
-  double scourMps(double sizeM, double darcyFriction) {
+  double scourMps(double logSize, double darcyFriction) {
     // Both criteria go with the root of the friction factor.
-    return Math.exp(scour.at(inside(sizeM))) / Math.sqrt(darcyFriction);
+    return Math.exp(scour.at(inside(logSize))) / Math.sqrt(darcyFriction);
   }
 
-  private double inside(double sizeM) {
-    return Math.max(settling.from(), Math.min(Math.log(sizeM), settling.to()));
+  /** The ends of the curves but for rounding. */
+  private double inside(double logSize) {
+    return Math.max(settling.from(), Math.min(logSize, settling.to()));
   }
 }

@@ -32,12 +32,13 @@ record RestingSand(
   /** The share of each class, 0 to 1. */
   List<Double> shares() {
     List<GrainRange> sizes = feed.sizes();
-    List<Knot> knots = knots(grains.lowM(), grains.highM());
+    List<Knot> knots = knots(Math.log(grains.lowM()), Math.log(grains.highM()));
     List<Double> shares = new ArrayList<>();
     Knot end = null;
     for (GrainRange size : sizes) {
-      Knot from = end != null && end.sizeM() == size.lowM() ? end : at(size.lowM());
-      end = size.highM() == size.lowM() ? from : at(size.highM());
+      double low = Math.log(size.lowM());
+      Knot from = end != null && end.logSize() == low ? end : at(low);
+      end = size.highM() == size.lowM() ? from : at(Math.log(size.highM()));
       shares.add(mean(from, end, knots));
     }
     return shares;
@@ -52,63 +53,67 @@ record RestingSand(
     }
     double left = low;
     if (!(velocityMps(low) > 0)) {
-      left = Roots.betweenDecades("grain lost again", d -> nearness(d) - 1, low, high);
+      left = Roots.between("grain lost again", d -> nearness(d) - 1, low, high);
       knots.add(new Knot(left, 0));
     }
     double atLeft = velocityMps(left);
     for (double share : SHARES) {
       double wanted = outlook.velocityCaughtMps(basin, share);
       if (atLeft < wanted && wanted < atHigh) {
-        left = Roots.betweenDecades("grain at rest", d -> velocityMps(d) / wanted - 1, left, high);
+        left = Roots.between("grain at rest", d -> velocityMps(d) / wanted - 1, left, high);
         knots.add(new Knot(left, share));
       }
     }
     return knots;
   }
 
-  /** A size and its share. */
-  private record Knot(double sizeM, double share) {}
+  /** The logarithm of a size in m, and its share. */
+  private record Knot(double logSize, double share) {}
 
-  private Knot at(double sizeM) {
-    return new Knot(sizeM, outlook.caught(basin, velocityMps(sizeM)));
+  private Knot at(double logSize) {
+    return new Knot(logSize, outlook.caught(basin, velocityMps(logSize)));
   }
 
   private static double mean(Knot low, Knot high, List<Knot> knots) {
-    if (low.sizeM() == high.sizeM()) {
+    if (low.logSize() == high.logSize()) {
       return low.share();
     }
     double area = 0;
     Knot before = low;
     for (Knot knot : knots) {
-      if (knot.sizeM() > low.sizeM() && knot.sizeM() < high.sizeM()) {
+      if (knot.logSize() > low.logSize() && knot.logSize() < high.logSize()) {
         area += area(before, knot);
         before = knot;
       }
     }
     area += area(before, high);
-    return Math.min(1, area / Math.log(high.sizeM() / low.sizeM()));
+    return Math.min(1, area / (high.logSize() - low.logSize()));
   }
 
   private static double area(Knot from, Knot to) {
-    return (from.share() + to.share()) / 2 * Math.log(to.sizeM() / from.sizeM());
+    return (from.share() + to.share()) / 2 * (to.logSize() - from.logSize());
   }
 
   /** Velocity at which grains of a size come to rest: it grows with the size [m/s]. */
-  private double velocityMps(double sizeM) {
-    return grains.settlingMps(sizeM) * Krone1962.factor(nearness(sizeM));
+  private double velocityMps(double logSize) {
+    double settling = grains.settlingMps(logSize);
+    return settling * Krone1962.factor(nearness(logSize, settling));
+  }
+
+  private double nearness(double logSize) {
+    return nearness(logSize, grains.settlingMps(logSize));
   }
 
   /** How near the flow is to carrying a grain off: it does at 1. */
-  private double nearness(double sizeM) {
-    double heldUp = basin.shearVelocityMps() * HELD_BELOW / grains.settlingMps(sizeM);
+  private double nearness(double logSize, double settlingMps) {
     return switch (outlook) {
-      case CAUTIOUS -> moves(sizeM);
-      case LIKELY -> Math.min(moves(sizeM), heldUp);
+      case CAUTIOUS -> moves(logSize);
+      case LIKELY -> Math.min(moves(logSize), basin.shearVelocityMps() * HELD_BELOW / settlingMps);
       case HOPEFUL -> 0;
     };
   }
 
-  private double moves(double sizeM) {
-    return flow.velocityMps() / grains.scourMps(sizeM, flow.darcyFrictionFactor());
+  private double moves(double logSize) {
+    return flow.velocityMps() / grains.scourMps(logSize, flow.darcyFrictionFactor());
   }
 }
