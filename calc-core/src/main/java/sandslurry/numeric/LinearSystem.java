@@ -16,16 +16,23 @@ public final class LinearSystem {
       lu[i] = a[i].clone();
       rows[i] = i;
     }
+    int[] filled = new int[n];
     for (int k = 0; k < n; k++) {
       pivot(what, k);
       double[] top = lu[k];
+      int entries = 0;
+      for (int j = k + 1; j < n; j++) {
+        if (top[j] != 0) {
+          filled[entries++] = j;
+        }
+      }
       for (int i = k + 1; i < n; i++) {
         double[] row = lu[i];
         if (row[k] != 0) {
           double factor = row[k] / top[k];
           row[k] = factor;
-          for (int j = k + 1; j < n; j++) {
-            row[j] -= factor * top[j];
+          for (int e = 0; e < entries; e++) {
+            row[filled[e]] -= factor * top[filled[e]];
           }
         }
       }

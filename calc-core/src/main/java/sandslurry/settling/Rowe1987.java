@@ -51,7 +51,8 @@ public final class Rowe1987 extends Published implements HinderedSettling {
   @Override
   public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
     Crowd.require(reynoldsNumber, volumeFraction);
-    double power = Math.pow(reynoldsNumber, 0.75);
+    double root = Math.sqrt(reynoldsNumber);
+    double power = root * Math.sqrt(root);
     return Estimate.checks()
         .check(REYNOLDS, reynoldsNumber)
         .check(Crowd.CONCENTRATION, volumeFraction)

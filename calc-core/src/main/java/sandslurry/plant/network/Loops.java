@@ -3,6 +3,7 @@ package sandslurry.plant.network;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 
@@ -19,6 +20,11 @@ final class Loops {
   private final int[] lowest;
   private final boolean[] waiting;
   private final Deque<Integer> stack = new ArrayDeque<>();
+
+  /** How many units were left before each: of two in flow, the later one is left first. */
+  private final int[] left;
+
+  private int leaving;
   private final List<int[]> found = new ArrayList<>();
   private int next;
 
@@ -27,6 +33,7 @@ final class Loops {
     this.number = new int[takers.length];
     this.lowest = new int[takers.length];
     this.waiting = new boolean[takers.length];
+    this.left = new int[takers.length];
     Arrays.fill(number, NOT_YET);
   }
 
@@ -34,7 +41,8 @@ final class Loops {
    * Finds them.
    *
    * @param takers the unit that takes each outlet of each unit, below 0 where none does
-   * @return indexes of the units of each loop, of a unit in no loop its own alone
+   * @return indexes of the units of each loop in the order of flow, as far as a round has one; of a
+   *     unit in no loop its own alone
    */
   static int[][] of(int[][] takers) {
     Loops loops = new Loops(takers);
@@ -64,6 +72,7 @@ final class Loops {
         lowest[unit] = Math.min(lowest[unit], number[to]);
       }
     }
+    left[unit] = leaving++;
     if (lowest[unit] == number[unit]) {
       List<Integer> loop = new ArrayList<>();
       int last;
@@ -72,7 +81,11 @@ final class Loops {
         waiting[last] = false;
         loop.add(last);
       } while (last != unit);
-      found.add(loop.stream().sorted().mapToInt(Integer::intValue).toArray());
+      found.add(
+          loop.stream()
+              .sorted(Comparator.comparingInt(u -> -left[u]))
+              .mapToInt(Integer::intValue)
+              .toArray());
     }
   }
 }

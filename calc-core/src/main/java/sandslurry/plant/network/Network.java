@@ -1,6 +1,7 @@
 package sandslurry.plant.network;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -29,7 +30,7 @@ public final class Network {
   static final double MOST_IMBALANCE = 1e-9;
 
   /** How nearly units and feeds agree in a step: its balance closes all the same. */
-  private static final double IN_STEP = 1e-5;
+  private static final double IN_STEP = 1e-4;
 
   private static final int MOST = 30;
   private static final int NOBODY = -1;
@@ -238,13 +239,26 @@ public final class Network {
   }
 
   /**
+   * What arrives at each unit in a balance.
+   *
+   * @param balance a balance of units of the same names
+   * @return by constituent, unit after unit, as {@link Passage#arriving}
+   */
+  public double[] arriving(SteadyBalance balance) {
+    return units.stream()
+        .flatMapToDouble(unit -> Arrays.stream(balance.feed(unit.name()).toArray()))
+        .toArray();
+  }
+
+  /**
    * What passes in a step of time.
    *
    * @param feeds the streams from outside by name, all of the same constituents
    * @param contents what each pit holds at the start, by name; flows are masses [kg]
    * @param factors flow of pumps over that given, by stream; 1 where left out
    * @param stepS length of the step [s]
-   * @param earlier what passed in a step like it; empty when nothing is known
+   * @param near what may arrive at the units, as {@link Passage#arriving}; empty when nothing is
+   *     known
    * @return what passes; each constituent is conserved whatever the length of the step
    */
   public Passage step(
@@ -252,7 +266,7 @@ public final class Network {
       Map<String, Stream> contents,
       Map<String, Double> factors,
       double stepS,
-      Optional<Passage> earlier) {
+      Optional<double[]> near) {
     Constituents constituents = constituents(feeds);
     double[][] held = new double[units.size()][constituents.count()];
     for (int u = 0; u < held.length; u++) {
@@ -262,8 +276,7 @@ public final class Network {
     }
     StepSolver solver = new StepSolver(this, constituents, feeds, held, stepS, factors);
     return solver.passage(
-        earlier
-            .map(passage -> solver.solve(solver.through(passage.arriving()), 0, IN_STEP, MOST))
+        near.map(arriving -> solver.solve(solver.through(arriving), 0, IN_STEP, MOST))
             .orElseGet(() -> solver.solve(solver.water(), 1, IN_STEP, MOST)),
         feeds);
   }

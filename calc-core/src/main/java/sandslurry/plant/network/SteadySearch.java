@@ -59,13 +59,8 @@ final class SteadySearch {
   /** From a balance of nearly the same plant on; from pits full of water where that fails. */
   SteadyState near(SteadyBalance earlier) {
     StepSolver rest = rest();
-    double[] start = new double[network.units().size() * constituents.count()];
-    for (int u = 0; u < network.units().size(); u++) {
-      double[] feed = earlier.feed(network.units().get(u).name()).toArray();
-      System.arraycopy(feed, 0, start, u * constituents.count(), constituents.count());
-    }
     try {
-      Optional<SteadyBalance> balance = settled(rest, start);
+      Optional<SteadyBalance> balance = settled(rest, network.arriving(earlier));
       if (balance.isPresent()) {
         return balance.get();
       }

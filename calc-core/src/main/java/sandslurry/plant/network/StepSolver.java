@@ -44,6 +44,12 @@ final class StepSolver {
 
   private static final int MOST_ACCELERATED = 100;
 
+  /** A change that falls to less than this share of the one before needs no acceleration. */
+  private static final double SLOW = 0.2;
+
+  /** What passes and how it is divided nearly agree: their search may be accelerated. */
+  private static final double NEAR = 0.01;
+
   private final Network network;
   private final Constituents constituents;
   private final List<Unit> units;
@@ -55,8 +61,13 @@ final class StepSolver {
   private final Map<String, Double> factors;
   private final double[][] pumpsM3ps;
 
-  /** Which of the loops each unit belongs to. */
+  /** Which of the loops each unit belongs to, and its place in it. */
   private final int[] loopOf;
+
+  private final int[] placeOf;
+
+  /** The units from the last of the flow to the first. */
+  private final int[] upstream;
 
   private double[] duties;
 
@@ -137,9 +148,15 @@ final class StepSolver {
       }
     }
     this.loopOf = new int[units.size()];
+    this.placeOf = new int[units.size()];
+    this.upstream = new int[units.size()];
+    int after = units.size();
     for (int l = 0; l < network.loops().length; l++) {
+      int place = 0;
       for (int u : network.loops()[l]) {
         loopOf[u] = l;
+        placeOf[u] = place++;
+        upstream[--after] = u;
       }
     }
     this.pumpsM3ps = new double[units.size()][];
@@ -173,6 +190,15 @@ final class StepSolver {
     return arriving;
   }
 
+  /** What of that which passes a unit was not in it at the start. */
+  private Stream arriving(double[] through, int unit) {
+    double[] arriving = new double[count];
+    for (int i = 0; i < count; i++) {
+      arriving[i] = Math.max(0, through[unit * count + i] - stored[unit * count + i]);
+    }
+    return Stream.of(constituents, arriving);
+  }
+
   /** What passes through the units when so much arrives. */
   double[] through(double[] arriving) {
     double[] through = arriving.clone();
@@ -183,8 +209,8 @@ final class StepSolver {
   }
 
   /**
-   * Substitutes until what passes agrees with the shares: at rest and without lag at first the
-   * substitution is accelerated, and only where that does not end soon the units lag.
+   * Substitutes until what passes agrees with the shares, accelerated near agreement and, at rest
+   * and without lag at first, from the start on; where that does not end soon the units lag.
    *
    * @param start what passes at first
    * @param lag r at first; 0 from a state that lies near
@@ -195,6 +221,7 @@ final class StepSolver {
     double[] state = start;
     double before = Double.POSITIVE_INFINITY;
     double r = lag;
+    boolean rest = Double.isInfinite(stepS);
     Trap trap = null;
     double change = before;
     FixedPoint history = new FixedPoint();
@@ -205,22 +232,26 @@ final class StepSolver {
       if (trap != null && r == 0) {
         r = 1;
       }
-      double[] next = closed(division, state, r, reached);
-      change = Math.max(change(state, next) * (1 + r), division.dutyChange());
-      if (r == 0) {
-        change = Math.max(change, gap(division, next));
+      double[] next = closed(division, state, trap == null ? 0 : r, reached);
+      boolean near = trap == null && apart(division, state, next) <= NEAR;
+      if (near || r == 0) {
+        r = 0;
+        change = apart(division, state, next);
+      } else {
+        next = closed(division, state, r, reached);
+        change = Math.max(change(state, next) * (1 + r), division.dutyChange());
       }
       if (r == 0 && (change <= settled || pass == most)) {
         return new Passed(next, division, change, change <= settled, null);
       }
-      // In a step of time acceleration could leap to another state than the one time leads to.
-      if (lag == 0
-          && Double.isInfinite(stepS)
-          && trap == null
-          && pass <= Math.min(MOST_ACCELERATED, most / 2)) {
+      // Away from agreement acceleration could leap to another state than the one time leads to.
+      boolean helps = rest ? near || lag == 0 : near && change > SLOW * before;
+      if (r == 0 && helps && pass <= Math.min(MOST_ACCELERATED, most / 2)) {
         state = history.after(state, next);
+        before = change;
         continue;
       }
+      history = new FixedPoint();
       state = next;
       if (trap == null && (change <= settled || pass == most - 1)) {
         r = 0;
@@ -349,11 +380,10 @@ final class StepSolver {
     int n = units.size();
     double[][][] shares = new double[n][][];
     List<List<UnitNote>> notes = new ArrayList<>();
-    double[] arriving = arriving(state);
     for (int u = 0; u < n; u++) {
       Stream through = stream(state, u);
       if (units.get(u) instanceof Pit pit) {
-        double[] settles = pit.kept(through, stream(arriving, u));
+        double[] settles = pit.kept(through, arriving(state, u));
         shares[u] = new double[][] {settles};
         notes.add(List.of());
       } else {
@@ -430,6 +460,11 @@ final class StepSolver {
     return pit.shares(settles, out, at.afloat() * volumeM3ps, Double.isInfinite(stepS));
   }
 
+  /** How far the shares are from those of what passes when they are held. */
+  private double apart(Division division, double[] state, double[] next) {
+    return Math.max(Math.max(change(state, next), division.dutyChange()), gap(division, next));
+  }
+
   /** How far volumes are from those that give pumps their flow, over the largest. */
   private double gap(Division division, double[] state) {
     double gap = 0;
@@ -496,7 +531,7 @@ final class StepSolver {
       for (int outlet = 0; reached[from] && outlet < takers[from].length; outlet++) {
         int to = takers[from][outlet];
         if (to != NOBODY && loopOf[to] == loopOf[from]) {
-          matrix[place(loop, to)][k] -= shares[outlet][constituent];
+          matrix[placeOf[to]][k] -= shares[outlet][constituent];
         }
       }
     }
@@ -505,10 +540,6 @@ final class StepSolver {
       // Rounding may leave a flow of nothing a hair below zero.
       result[loop[k] * count + constituent] = Math.max(0, flows[k]);
     }
-  }
-
-  private static int place(int[] loop, int unit) {
-    return Arrays.binarySearch(loop, unit);
   }
 
   private void passOn(
@@ -574,7 +605,7 @@ final class StepSolver {
       boolean grew = true;
       while (grew) {
         grew = false;
-        for (int u = 0; u < free.length; u++) {
+        for (int u : upstream) {
           if (reached[u] && !free[u] && escapes(division, i, u, free)) {
             free[u] = true;
             grew = true;

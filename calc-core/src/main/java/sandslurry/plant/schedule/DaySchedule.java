@@ -45,7 +45,7 @@ public final class DaySchedule {
   private static final double LONGEST_BATCH_STEP_S = 600;
 
   /** Flows of two steps that differ by no more than this are one peak: steps agree to a tenth. */
-  private static final double SAME_PEAK = 1e-4;
+  private static final double SAME_PEAK = 1e-3;
 
   private final List<Period> periods;
   private final Map<String, Batches> batches;
@@ -193,7 +193,14 @@ public final class DaySchedule {
     private final double longestStepS;
     private final Map<String, Stream> held;
     private final Map<String, PoolCourse> courses = new TreeMap<>();
-    private final Map<Pattern, Passage> earlier = new HashMap<>();
+
+    /** The last step of each pattern, by its number in the day it was in. */
+    private final Map<Pattern, Integer> last = new HashMap<>();
+
+    /** What arrived at the units in the steps of the day before, and in those of this day. */
+    private List<double[]> yesterday = List.of();
+
+    private List<double[]> today = new ArrayList<>();
 
     Run(Map<String, Stream> held, Set<String> pools, double longestStepS) {
       Mode first = periods.get(0).mode();
@@ -209,6 +216,8 @@ public final class DaySchedule {
       for (int number = 1; number <= count; number++) {
         Map<String, Stream> morning = new TreeMap<>(held);
         Tally tally = new Tally(number, constituents, held);
+        yesterday = today;
+        today = new ArrayList<>();
         for (Period period : periods) {
           Optional<NoSteadyState> failure = run(period, tally);
           if (failure.isPresent()) {
@@ -284,6 +293,27 @@ public final class DaySchedule {
       return cuts;
     }
 
+    /**
+     * What may arrive at the units in the step to come: what arrived in the last step like it, on
+     * later days changed as it changed from there to here on the day before; in the first step of
+     * its kind what arrives at rest.
+     */
+    private Optional<double[]> near(Pattern pattern, Mode mode) {
+      if (!last.containsKey(pattern)) {
+        return mode.near().map(pattern.network()::arriving);
+      }
+      int like = last.get(pattern);
+      int step = today.size();
+      if (like >= step) {
+        return Optional.of(yesterday.get(step));
+      }
+      double[] near = today.get(like).clone();
+      for (int i = 0; step < yesterday.size() && i < near.length; i++) {
+        near[i] = Math.max(0, near[i] + yesterday.get(step)[i] - yesterday.get(like)[i]);
+      }
+      return Optional.of(near);
+    }
+
     private Optional<NoSteadyState> step(
         Mode mode, Map<String, Double> factors, double fromS, double stepS, Tally tally) {
       Network network = mode.network();
@@ -295,12 +325,12 @@ public final class DaySchedule {
       Pattern pattern = new Pattern(network, flowing);
       Passage passage;
       try {
-        passage =
-            network.step(given, held, factors, stepS, Optional.ofNullable(earlier.get(pattern)));
+        passage = network.step(given, held, factors, stepS, near(pattern, mode));
       } catch (UnsolvedException e) {
         return Optional.of(network.tooSmall());
       }
-      earlier.put(pattern, passage);
+      last.put(pattern, today.size());
+      today.add(passage.arriving());
       tally.notes(passage.notes());
       for (Unit unit : network.units()) {
         if (unit.asPit().isPresent()) {

@@ -3,6 +3,7 @@ package sandslurry.plant.unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.correlation.Estimate;
 import sandslurry.numeric.Roots;
 import sandslurry.plant.Constituents;
@@ -96,21 +97,31 @@ public final class SettlingFloor implements PitFloor {
     }
     // A pit fills, is pumped and is stirred: no grain is trusted to the yield stress of its liquor.
     UnitFeed seen = feed.get().stirred();
-    double load = seen.sandTotalKgps() / seen.liquidKgps();
     List<Estimate> falls = seen.hinderedVelocitiesMps();
+    double first = seen.sizes().get(0).meanM();
+    OptionalDouble just = justSuspendsRps(seen, first);
     for (int k = 0; k < classes; k++) {
       double size = seen.sizes().get(k).meanM();
-      double down = 1;
-      if (mixer.isPresent()) {
-        double just =
-            ZWIETERING
-                .speedRps(mixer.get().impeller(), size, seen.liquid(), seen.sandDensityKgM3(), load)
-                .value();
-        down = PitMixing.heldDown(mixer.get().speedRps(), just);
-      }
+      double down =
+          just.isPresent()
+              ? PitMixing.heldDown(
+                  mixer.get().speedRps(), just.getAsDouble() * Zwietering1958.faster(first, size))
+              : 1;
       falling[k] = down > 0 ? down * areaM2 * falls.get(k).value() : 0;
     }
     return falling;
+  }
+
+  /** The speed of the mixer that just suspends grains of a size; empty without a mixer. */
+  private OptionalDouble justSuspendsRps(UnitFeed feed, double sizeM) {
+    double load = feed.sandTotalKgps() / feed.liquidKgps();
+    return mixer.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            ZWIETERING
+                .speedRps(
+                    mixer.get().impeller(), sizeM, feed.liquid(), feed.sandDensityKgM3(), load)
+                .value());
   }
 
   /**

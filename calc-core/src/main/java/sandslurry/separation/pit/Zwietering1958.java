@@ -56,6 +56,8 @@ public final class Zwietering1958 implements Correlation {
           new Citation("Zwietering", 1958, "Chemical Engineering Science 8:244-253"),
           List.of(SIZE, DIFFERENCE, LOADING, REYNOLDS));
 
+  private static final double SIZE_POWER = 0.2;
+
   /** Creates the correlation; it has no state. */
   public Zwietering1958() {}
 
@@ -93,7 +95,7 @@ public final class Zwietering1958 implements Correlation {
     double speed =
         impeller.suspensionNumber()
             * Math.pow(liquid.kinematicViscosityM2ps(), 0.1)
-            * Math.pow(sizeM, 0.2)
+            * Math.pow(sizeM, SIZE_POWER)
             * Math.pow(Physics.GRAVITY * difference / liquid.densityKgM3(), 0.45)
             * Math.pow(InUnit.percent(sandPerLiquor), 0.13)
             / Math.pow(impeller.diameterM(), 0.85);
@@ -113,6 +115,17 @@ public final class Zwietering1958 implements Correlation {
         .check(LOADING, sandPerLiquor)
         .check(REYNOLDS, reynolds(impeller, speed, liquid))
         .value(speed);
+  }
+
+  /**
+   * How much faster a mixer must turn for grains of another size.
+   *
+   * @param sizeM grain size [m]
+   * @param otherM the other size [m]
+   * @return (d'/d)^0.2
+   */
+  public static double faster(double sizeM, double otherM) {
+    return Math.pow(otherM / sizeM, SIZE_POWER);
   }
 
   /**
