@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
+import sandslurry.assessment.LiquidEvaluation.Depth;
 import sandslurry.assessment.feed.FeedWorking;
 import sandslurry.assessment.lane.LaneCourses;
 import sandslurry.assessment.materials.DesignCarrier;
@@ -47,8 +48,8 @@ public final class Evaluation {
   }
 
   /**
-   * The evaluation of many lines beside one plant, which is worked out once. A line that carries a
-   * stream of the plant is looked at for its worst time first.
+   * The evaluation of many lines for their findings alone, beside one plant that is worked out
+   * once. A line that carries a stream of the plant is looked at for its worst time first.
    *
    * @param atFirst a glance: a line that fails here fails as a whole
    * @param whole as {@link #assess} does, but for what a line changes in the accounts of the plant
@@ -66,7 +67,7 @@ public final class Evaluation {
    */
   public static Lines ofLinesBeside(Design base, Assessment before) {
     if (before.plant().isEmpty()) {
-      return new Lines(Optional.empty(), Evaluation::assess);
+      return new Lines(Optional.empty(), design -> line(design, Depth.JUDGED));
     }
     PlantModel model = new PlantModel(base);
     PlantResult result = before.plant().get();
@@ -80,8 +81,10 @@ public final class Evaluation {
                 mixture -> governing(judged(base, carried.orElseThrow().of(mixture.stream()))));
     return new Lines(
         worst.map(
-            time -> design -> line(time.in(design).orElse(design.withoutLine())).with(ofPlant)),
-        design -> oneLine(design, carried).with(ofPlant));
+            time ->
+                design ->
+                    line(time.in(design).orElse(design.withoutLine()), Depth.JUDGED).with(ofPlant)),
+        design -> oneLine(design, carried, Depth.JUDGED).with(ofPlant));
   }
 
   private static Optional<CarriedStream> governing(Map<CarriedStream, Assessment> judged) {
@@ -91,7 +94,7 @@ public final class Evaluation {
   private static Map<CarriedStream, Assessment> judged(Design design, List<CarriedStream> times) {
     Map<CarriedStream, Assessment> judged = new LinkedHashMap<>();
     for (CarriedStream time : times) {
-      time.in(design).ifPresent(carried -> judged.put(time, line(carried)));
+      time.in(design).ifPresent(carried -> judged.put(time, line(carried, Depth.JUDGED)));
     }
     return judged;
   }
@@ -108,19 +111,21 @@ public final class Evaluation {
   /** All but the plant: its only line, or each of several in a design of its own. */
   private static Assessment lines(Design design, Optional<CarriedStreams> carried) {
     if (design.lines().size() < 2) {
-      return oneLine(design, carried);
+      return oneLine(design, carried, Depth.SHOWN);
     }
     Map<String, Assessment> each = new LinkedHashMap<>();
-    design.lines().forEach(line -> each.put(line.name(), oneLine(design.ofLine(line), carried)));
+    design
+        .lines()
+        .forEach(line -> each.put(line.name(), oneLine(design.ofLine(line), carried, Depth.SHOWN)));
     return LinesTogether.of(design, line(design.withoutLine()), each);
   }
 
-  private static Assessment oneLine(Design design, Optional<CarriedStreams> carried) {
+  private static Assessment oneLine(Design design, Optional<CarriedStreams> carried, Depth depth) {
     return design
         .mixture()
         .flatMap(MixtureSpec::ofStream)
-        .map(mixture -> ofStream(design, mixture, carried.orElseThrow().of(mixture.stream())))
-        .orElseGet(() -> line(design));
+        .map(mix -> ofStream(design, mix, carried.orElseThrow().of(mix.stream()), depth))
+        .orElseGet(() -> line(design, depth));
   }
 
   private static Assessment beside(PlantEvaluation plant, PlantResult result, Design design) {
@@ -161,10 +166,12 @@ public final class Evaluation {
 
   /** A line that carries a stream of the plant stands as it does at its worst time. */
   private static Assessment ofStream(
-      Design design, MixtureSpec.OfStream mixture, List<CarriedStream> times) {
+      Design design, MixtureSpec.OfStream mixture, List<CarriedStream> times, Depth depth) {
     Map<CarriedStream, Assessment> judged = judged(design, times);
     Assessment shown =
-        governing(judged).map(judged::get).orElseGet(() -> line(design.withoutLine()));
+        line(
+            governing(judged).flatMap(worst -> worst.in(design)).orElseGet(design::withoutLine),
+            depth);
     Findings findings = new Findings(design.units());
     new CarriedFindings(design, mixture, findings).of(times, judged);
     return shown.with(findings.all());
@@ -172,6 +179,10 @@ public final class Evaluation {
 
   /** Everything but the plant, which makes its own liquor that another carrier does not change. */
   static Assessment line(Design design) {
+    return line(design, Depth.SHOWN);
+  }
+
+  private static Assessment line(Design design, Depth depth) {
     Materials materials = Materials.of(design);
     Optional<Assessment.Band> band = Optional.empty();
     Carrier.Scatter scatter = DesignCarrier.scatter(design.carrier(), materials.carrier());
@@ -192,10 +203,11 @@ public final class Evaluation {
                     .forEach(
                         (law, carrier) ->
                             byOtherLaws.put(law, one(design, materials.in(carrier)))));
-    return new LiquidEvaluation(design, materials, true).assessment(band, byOtherLaws);
+    return new LiquidEvaluation(design, materials, depth).assessment(band, byOtherLaws);
   }
 
   private static Assessment one(Design design, Materials materials) {
-    return new LiquidEvaluation(design, materials, false).assessment(Optional.empty(), Map.of());
+    return new LiquidEvaluation(design, materials, Depth.COMPARED)
+        .assessment(Optional.empty(), Map.of());
   }
 }

@@ -44,7 +44,7 @@ import sandslurry.separation.lane.LaneResult;
 final class LiquidEvaluation {
   private final Design design;
   private final Materials materials;
-  private final boolean whole;
+  private final Depth depth;
   private final Trace trace;
   private final Findings findings;
   private Optional<LineResult> line = Optional.empty();
@@ -54,18 +54,23 @@ final class LiquidEvaluation {
   private Optional<LaneResult> lane = Optional.empty();
   private final Map<String, LaneCourse> courses = new LinkedHashMap<>();
 
-  /**
-   * A design in a liquid.
-   *
-   * @param whole whether it is the design itself, with its working, its states and its dilution;
-   *     not one of the liquids that it is compared with
-   */
-  LiquidEvaluation(Design design, Materials materials, boolean whole) {
+  /** How far it goes. */
+  enum Depth {
+    /** One of the liquids that a design is compared with: without the states of its pump. */
+    COMPARED,
+    /** All that the findings of a design rest on. */
+    JUDGED,
+    /** With what is shown beside: working, dilution, system curve, models that do not govern. */
+    SHOWN
+  }
+
+  /** A design in a liquid. */
+  LiquidEvaluation(Design design, Materials materials, Depth depth) {
     this.design = design;
     this.materials = materials;
-    this.whole = whole;
+    this.depth = depth;
     this.findings = new Findings(design.units());
-    this.trace = whole ? Trace.recording() : Trace.NONE;
+    this.trace = shown() ? Trace.recording() : Trace.NONE;
   }
 
   /**
@@ -77,7 +82,7 @@ final class LiquidEvaluation {
   Assessment assessment(Optional<Assessment.Band> band, Map<String, Assessment> byOtherLaws) {
     double crowd = crowd();
     SettlingResult settling = SettlingResult.of(materials, crowd);
-    if (whole) {
+    if (shown()) {
       MaterialWorking.steps(trace, materials, settling, crowd);
     }
     if (design.route().isPresent()) {
@@ -117,6 +122,10 @@ final class LiquidEvaluation {
         trace.steps());
   }
 
+  private boolean shown() {
+    return depth == Depth.SHOWN;
+  }
+
   private void line() {
     LineModel model = new LineModel(design, materials);
     LineWarmths warmths = LineWarmths.of(design, materials, model);
@@ -129,23 +138,25 @@ final class LiquidEvaluation {
     Optional<Double> dutyFlow = pump.flatMap(PumpResult::governing).map(duty -> duty.flowM3ps());
     LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
     OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
-    WarmStates judged = WarmStates.of(warmths, evaluation.judged(), whole);
+    boolean inStates = depth != Depth.COMPARED;
+    WarmStates judged = WarmStates.of(warmths, evaluation.judged(), inStates);
     LineResult result =
-        whole ? evaluation.result(judged, window) : evaluation.judgedAlone(judged, window);
+        shown() ? evaluation.result(judged, window) : evaluation.judgedAlone(judged, window);
     line = Optional.of(result);
     new LineFindings(design, materials, warmths, judged, result, findings).all();
-    if (whole) {
+    if (shown()) {
       LineWorking.steps(trace, model, materials, evaluation.states());
     }
     if (pump.isPresent()) {
       new PumpFindings(design, materials, model, pump.get(), findings).all();
-      if (whole) {
+      if (shown()) {
         PumpWorking.steps(trace, design, pump.get(), model, materials);
       }
     }
     if (flows) {
       inService =
-          Optional.of(ServiceEvaluation.of(design, materials, model, evaluation.judged(), whole));
+          Optional.of(
+              ServiceEvaluation.of(design, materials, model, evaluation.judged(), inStates));
     }
     if (!result.states().isEmpty()) {
       headline = Optional.of(new WindowFindings(model, window, findings));
@@ -157,7 +168,7 @@ final class LiquidEvaluation {
         inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
     ServiceFindings.of(design, service, findings);
     headline.ifPresent(WindowFindings::all);
-    if (whole) {
+    if (shown()) {
       ServiceWorking.steps(trace, design, materials, service.result());
     }
     return service.result();
@@ -172,15 +183,14 @@ final class LiquidEvaluation {
     LaneResult result = evaluation.result();
     lane = Optional.of(result);
     new LaneFindings(design, evaluation, result, findings).all();
-    if (whole) {
+    if (shown()) {
       LaneWorking.steps(trace, design, evaluation, result);
       courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
     }
   }
 
-  /** Only the design itself shows a dilution curve, not the ends of its band. */
   private Optional<DilutionCurve> dilution() {
-    return whole
+    return shown()
             && design.dilution().isPresent()
             && line.isPresent()
             && !line.get().states().isEmpty()

@@ -2,7 +2,9 @@ package sandslurry.transport.deposition;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import sandslurry.material.Slurry;
 import sandslurry.material.sand.Gradation;
 import sandslurry.pipe.Bore;
@@ -162,7 +164,7 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
     private final double[] sizesM;
     private final double[] shares;
     private final double coarsestM;
-    private InBore last;
+    private final Map<Bore, InBore> known = new HashMap<>();
 
     private Sizes(double[] sizesM, double[] shares, double coarsestM) {
       this.sizesM = sizesM;
@@ -214,14 +216,17 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
       return Math.min(1, retained / MIDDLE) * Math.min(1, retained / FADES);
     }
 
-    /** These sizes in a pipe, kept since the same pipe is judged time after time. */
-    InBore in(Bore bore, double densityRatio) {
-      InBore known = last;
-      if (known == null || !known.isOf(bore, densityRatio)) {
-        known = new InBore(bore, densityRatio);
-        last = known;
+    /**
+     * These sizes in a pipe, kept since the same pipe is judged time after time; a sand may be
+     * shared among threads.
+     */
+    synchronized InBore in(Bore bore, double densityRatio) {
+      InBore found = known.get(bore);
+      if (found == null || found.densityRatio != densityRatio) {
+        found = new InBore(bore, densityRatio);
+        known.put(bore, found);
       }
-      return known;
+      return found;
     }
 
     int count() {
@@ -270,11 +275,7 @@ public record SandLoad(Slurry slurry, double highestFraction, Sizes sizes) {
         this.densityRatio = densityRatio;
       }
 
-      private boolean isOf(Bore otherBore, double otherRatio) {
-        return densityRatio == otherRatio && bore.equals(otherBore);
-      }
-
-      /** The sizes at a concentration of the whole sand; a sand may be shared among threads. */
+      /** The sizes at a concentration of the whole sand. */
       synchronized Crowd at(double fraction) {
         for (Crowd crowd : crowds) {
           if (crowd.whole == fraction) {
