@@ -57,10 +57,9 @@ public final class PipeFriction {
     if (reynolds < 1) {
       return LAMINAR / reynolds;
     }
-    return join(
-        LAMINAR / reynolds,
-        transitionalFactor(reynolds),
-        turbulentFactor(reynolds, relativeRoughness));
+    double root = 2.457 * Math.log(roughness(reynolds, relativeRoughness));
+    double sum = power16(root) + power16(37530 / reynolds);
+    return 8 * twelfthRoot(power12(8 / reynolds) + 1 / (sum * Math.sqrt(sum)));
   }
 
   /**
@@ -78,9 +77,13 @@ public final class PipeFriction {
 
   /** The turbulent part of the equation, 8 A^(−1/8), on its own; infinite at Re = 7. */
   static double turbulentFactor(double reynolds, double relativeRoughness) {
-    double rough = Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness;
-    double root = 2.457 * Math.log(1 / rough);
+    double root = 2.457 * Math.log(roughness(reynolds, relativeRoughness));
     return 8 / (root * root);
+  }
+
+  /** (7/Re)^0.9 + 0.27 ε/D. */
+  private static double roughness(double reynolds, double relativeRoughness) {
+    return Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness;
   }
 
   /** The part that joins laminar to turbulent flow, 8 B^(−1/8). */
@@ -92,16 +95,28 @@ public final class PipeFriction {
   /** The equation as a join of its three parts: each of them may come from another law. */
   static double join(double laminar, double transitional, double turbulent) {
     double minus8 = 1 / power8(turbulent) + 1 / power8(transitional);
-    double notLaminar = 1 / (minus8 * Math.sqrt(minus8));
-    double laminar4 = laminar * laminar * laminar * laminar;
-    double sum = laminar4 * laminar4 * laminar4 + notLaminar;
-    return Math.cbrt(Math.sqrt(Math.sqrt(sum)));
+    return twelfthRoot(power12(laminar) + 1 / (minus8 * Math.sqrt(minus8)));
   }
 
-  /** Products and roots in the place of powers: a system curve spends its time here. */
+  // Products and roots in the place of powers: a system curve spends its time here.
+
   private static double power8(double x) {
     double x2 = x * x;
     double x4 = x2 * x2;
     return x4 * x4;
+  }
+
+  private static double power12(double x) {
+    double x2 = x * x;
+    double x4 = x2 * x2;
+    return x4 * x4 * x4;
+  }
+
+  private static double power16(double x) {
+    return power8(x * x);
+  }
+
+  private static double twelfthRoot(double x) {
+    return Math.cbrt(Math.sqrt(Math.sqrt(x)));
   }
 }
