@@ -21,6 +21,9 @@ public final class Line {
   private final DesignDraft parts;
   private final StandardPipe first;
   private RunPoint worst;
+  private LineModel model;
+  private double slowestMps = Double.POSITIVE_INFINITY;
+  private double fastestMps = Double.NEGATIVE_INFINITY;
 
   private Line(DesignDraft parts, StandardPipe first) {
     this.parts = parts;
@@ -145,16 +148,30 @@ public final class Line {
   private record At(LineModel model, List<RunPoint> runs) {}
 
   private At at(Quantity<Speed> velocity) {
-    Design design = design(velocity);
-    Materials materials = Materials.of(design);
-    LineModel model = new LineModel(design, materials);
+    LineModel line = checked(velocity);
+    Materials materials = line.materials();
     double flow = Measure.FLOW.si(flowRate(velocity));
     return new At(
-        model, materials.flows(flow) ? model.runs(flow, materials.sandFraction(flow)) : List.of());
+        line, materials.flows(flow) ? line.runs(flow, materials.sandFraction(flow)) : List.of());
+  }
+
+  /**
+   * The physics of the line, the same at any velocity. The limits of a flow rate are an interval,
+   * so that of velocities between two that were checked none needs to be read.
+   */
+  private LineModel checked(Quantity<Speed> velocity) {
+    double mps = Measure.SPEED.si(velocity);
+    if (!(mps >= slowestMps && mps <= fastestMps)) {
+      Design design = design(velocity);
+      model = model == null ? new LineModel(design, Materials.of(design)) : model;
+      slowestMps = Math.min(slowestMps, mps);
+      fastestMps = Math.max(fastestMps, mps);
+    }
+    return model;
   }
 
   /** Worked out once: its velocities of deposition do not depend on the flow rate. */
-  private RunPoint worst() {
+  private synchronized RunPoint worst() {
     if (worst == null) {
       worst =
           at(Amounts.mps(1)).runs().stream()
@@ -207,7 +224,7 @@ public final class Line {
    * @return the head
    * @throws DesignProblems if the line is incomplete or outside its limits
    */
-  public HeadLoss headLoss(Quantity<Speed> velocity) {
+  public synchronized HeadLoss headLoss(Quantity<Speed> velocity) {
     At state = at(velocity);
     return new HeadLoss(
         Measure.LENGTH.of(state.model().systemHeadM(state.runs())),

@@ -74,6 +74,18 @@ class LibraryFaceTest {
         .isEqualTo(Measure.LENGTH.si(parlor().headLoss(mps(2.5)).total()), within(1e-9));
   }
 
+  /** A line is read and checked once; what it answers must not depend on what was asked before. */
+  @Test
+  void aLineAnswersTheSameWhateverItWasAskedBefore() {
+    Line line = parlor();
+    for (double velocity : new double[] {2.5, 1, 4, 3}) {
+      assertThat(Measure.LENGTH.si(line.headLoss(mps(velocity)).total()))
+          .isEqualTo(Measure.LENGTH.si(parlor().headLoss(mps(velocity)).total()));
+    }
+    assertThatThrownBy(() -> line.headLoss(mps(1e-3))).isInstanceOf(DesignProblems.class);
+    assertThatThrownBy(() -> line.headLoss(mps(1e4))).isInstanceOf(DesignProblems.class);
+  }
+
   @Test
   void headGrowsWithRiseByTheRiseOfTheSlurryItself() {
     double level = Measure.LENGTH.si(parlor().rise(m(0)).headLoss(mps(2.5)).total());
