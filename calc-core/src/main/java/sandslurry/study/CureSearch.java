@@ -18,7 +18,13 @@ final class CureSearch {
   /** A line that carries a stream of a plant is judged at about so many times of the day. */
   private static final int TIMES_OF_A_PLANT = 8;
 
+  /** So are a liquor whose scatter matters and its two ends. */
+  private static final int LIQUORS_OF_A_BAND = 3;
+
   private static final int FEWEST_OF_A_SORT = 2;
+
+  /** Runs judged in all tries together: it bounds the time of a search, a few seconds at most. */
+  private static final int MOST_RUNS_JUDGED = 1000;
 
   /** Who has so many ways to choose from needs no more. */
   private static final int ENOUGH = 5;
@@ -46,13 +52,17 @@ final class CureSearch {
     int weight =
         design.route().orElseThrow().runs().size()
             * (design.plant().isPresent() ? TIMES_OF_A_PLANT : 1);
+    int liquors = before.band().isPresent() ? LIQUORS_OF_A_BAND : 1;
+    int left = Math.max(1, MOST_RUNS_JUDGED / (weight * liquors));
+    List<Sort> sorts = new CureSorts(document, design, before, finding).all();
+    boolean few = design.plant().isPresent() || left < FEWEST_OF_A_SORT * sorts.size();
     List<TriedCure> partial = new ArrayList<>();
-    for (Sort sort : new CureSorts(document, design, before, finding).all()) {
-      if (found.size() >= ENOUGH) {
+    for (Sort sort : sorts) {
+      if (found.size() >= ENOUGH || left <= 0) {
         break;
       }
-      int fewest = design.plant().isPresent() ? 1 : FEWEST_OF_A_SORT;
-      search(sort, Math.max(fewest, sort.tries() / weight), partial);
+      int most = Math.max(few ? 1 : FEWEST_OF_A_SORT, sort.tries() / weight);
+      left -= search(sort, Math.min(most, left), partial);
     }
     List<TriedCure> cures = found.isEmpty() ? partial : found;
     return new Cures(finding, cures, cures.isEmpty() ? why() : "");
@@ -61,23 +71,26 @@ final class CureSearch {
   /**
    * The first change of a sort with which nothing as grave is left; of those that only mend the
    * finding, where something else as grave stays, the first is kept apart.
+   *
+   * @return how many were tried
    */
-  private void search(Sort sort, int most, List<TriedCure> partial) {
+  private int search(Sort sort, int most, List<TriedCure> partial) {
     Optional<TriedCure> first = Optional.empty();
-    boolean any = false;
+    int judged = 0;
     for (TriedCure change : sort.changes().limit(most).toList()) {
-      any = true;
+      judged++;
       Optional<TriedCure> mended = mended(change);
       if (mended.isPresent() && mended.get().after().compareTo(finding.severity()) < 0) {
         found.add(mended.get());
-        return;
+        return judged;
       }
       first = first.or(() -> mended);
     }
     first.ifPresent(partial::add);
-    if (any && first.isEmpty()) {
+    if (judged > 0 && first.isEmpty()) {
       tried.add(sort.name());
     }
+    return judged;
   }
 
   /** The change with the verdict after it; nothing when it does not mend. */
