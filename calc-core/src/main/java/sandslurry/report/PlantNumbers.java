@@ -183,7 +183,7 @@ final class PlantNumbers {
 
   private String least(OptionalDouble days) {
     return days.isPresent()
-        ? "at least " + units.show(Kind.DAYS, InUnit.ofDays(days.getAsDouble()))
+        ? "at least " + units.show(Kind.DAYS, InUnit.DAY.si(days.getAsDouble()))
         : "-";
   }
 

@@ -34,7 +34,7 @@ public record NewPen(
     double temperatureK) {
   private static final double SAND_DENSITY_KG_M3 = 2650;
   private static final int MOST_COWS = 100_000;
-  private static final double MOST_KGPS = InUnit.ofKilogramsPerDay(1000);
+  private static final double MOST_KGPS = InUnit.KILOGRAM_PER_DAY.si(1000);
   private static final double MOST_LENGTH_M = 20_000;
 
   /** What is more is not repeated: in another unit it may be no number. */
@@ -63,7 +63,7 @@ public record NewPen(
         Kind.MASS_PER_HEAD);
     need(
         wrong,
-        intervalS > 0 && intervalS <= InUnit.ofDays(7),
+        intervalS > 0 && intervalS <= InUnit.DAY.si(7),
         "an interval above 0 and at most 7 d",
         intervalS,
         Kind.HOURS);
@@ -127,7 +127,7 @@ public record NewPen(
    */
   public double dilutionM3() {
     double water = Carriers.water(temperatureK).densityKgM3();
-    return (liquorKgps() - manureKgps()) / water * InUnit.ofDays(1);
+    return (liquorKgps() - manureKgps()) / water * InUnit.DAY.si(1);
   }
 
   private double liquorM3ps() {
@@ -144,7 +144,7 @@ public record NewPen(
    * @return liquor and sand [m3]
    */
   public double dailyM3() {
-    return (liquorM3ps() + sandM3ps()) * InUnit.ofDays(1);
+    return (liquorM3ps() + sandM3ps()) * InUnit.DAY.si(1);
   }
 
   /**
@@ -156,7 +156,7 @@ public record NewPen(
    * @return the design; its flow rates are only a start
    */
   public DesignDocument design(UnitSystem units, String gradation) {
-    String batch = units.show(Kind.VOLUME, dailyM3() * intervalS / InUnit.ofDays(1));
+    String batch = units.show(Kind.VOLUME, dailyM3() * intervalS / InUnit.DAY.si(1));
     double sand = sandM3ps() / (liquorM3ps() + sandM3ps());
     return DesignDocument.empty()
         .with("/title", "Line from a new pen")

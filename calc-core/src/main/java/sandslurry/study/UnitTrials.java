@@ -35,7 +35,7 @@ import sandslurry.units.InUnit;
 /** What a unit does at sizes that are tried out, with each feed that it is to be sized for. */
 abstract class UnitTrials {
   /** Nobody plans further, and a search needs a number. */
-  private static final double LONG_S = InUnit.ofDays(100 * PlantTotals.YEAR_D);
+  private static final double LONG_S = InUnit.DAY.si(100 * PlantTotals.YEAR_D);
 
   /** What flows into a unit. */
   record Feed(String words, OptionalDouble liquorK, Optional<Stream> stream) {

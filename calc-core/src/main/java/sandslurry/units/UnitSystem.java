@@ -163,6 +163,6 @@ public enum UnitSystem {
    * @return for example {@code 13.5}
    */
   public static String clock(double seconds) {
-    return String.format(Locale.ROOT, "%.1f", InUnit.hours(seconds));
+    return String.format(Locale.ROOT, "%.1f", InUnit.HOUR.of(seconds));
   }
 }

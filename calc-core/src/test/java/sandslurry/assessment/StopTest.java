@@ -370,7 +370,7 @@ class StopTest {
             f -> {
               assertThat(f.id()).isEqualTo("feed.starts");
               assertThat(f.values().get("limit"))
-                  .isEqualTo(new Value.Number(Kind.STARTS, 4 / InUnit.ofHours(1)));
+                  .isEqualTo(new Value.Number(Kind.STARTS, 4 / InUnit.HOUR.si(1)));
             });
     assertThat(
             of(assess(flat.with("/lines/0/operation/mostStartsPerHour", "1")), Topic.DAY, "starts"))
@@ -390,7 +390,7 @@ class StopTest {
     double longest =
         assess(worn).service().days().stream().mapToDouble(Day::runningS).max().orElseThrow();
     // A volume that the duty just moves in a day.
-    double daily = 400 * InUnit.ofDays(1) / duty * Math.sqrt(duty / longest);
+    double daily = 400 * InUnit.DAY.si(1) / duty * Math.sqrt(duty / longest);
     assertThat(
             of(
                 assess(worn.with("/lines/0/operation/dailyVolume", daily + " m3")),
@@ -451,7 +451,7 @@ class StopTest {
     ServiceResult.Screw screw = pens.service().screw().orElseThrow();
     double batch = pens.plant().orElseThrow().total().volumePerBatchM3().high();
     assertThat(screw.typed()).isFalse();
-    assertThat(screw.loadM3ps()).isCloseTo(batch / InUnit.ofHours(2), within(1e-12));
+    assertThat(screw.loadM3ps()).isCloseTo(batch / InUnit.HOUR.si(2), within(1e-12));
     assertThat(screw.densityKgM3())
         .isCloseTo(pens.plant().orElseThrow().total().densityKgM3().base(), within(1e-9));
     Assessment typed = assess(dairy.with("/screw/load", "1 L/s"));

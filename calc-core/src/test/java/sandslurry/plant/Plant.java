@@ -53,7 +53,7 @@ public final class Plant {
 
   /** A day of one mode. */
   public static DaySchedule always(Mode mode) {
-    return DaySchedule.of(List.of(new DaySchedule.Period(mode, 0, InUnit.ofDays(1))), Map.of());
+    return DaySchedule.of(List.of(new DaySchedule.Period(mode, 0, InUnit.DAY.si(1))), Map.of());
   }
 
   public static CaptureLaw sandOnly(double fine, double middle, double coarse) {

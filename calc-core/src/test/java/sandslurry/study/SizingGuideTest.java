@@ -29,9 +29,9 @@ class SizingGuideTest {
   private static final NewPen PEN =
       new NewPen(
           500,
-          InUnit.ofKilogramsPerDay(35),
-          InUnit.ofKilogramsPerDay(20),
-          InUnit.ofHours(8),
+          InUnit.KILOGRAM_PER_DAY.si(35),
+          InUnit.KILOGRAM_PER_DAY.si(20),
+          InUnit.HOUR.si(8),
           150,
           4,
           0.02,

@@ -85,14 +85,14 @@ class UnitTableTest {
 
   @Test
   void plainNumbersForCorrelationsComeFromTheTable() {
-    assertThat(InUnit.millimetres(0.001)).isEqualTo(1);
-    assertThat(InUnit.micrometres(75e-6)).isEqualTo(75, within(1e-12));
-    assertThat(InUnit.centimetres(0.25)).isEqualTo(25);
-    assertThat(InUnit.inches(0.3048)).isEqualTo(12, within(1e-14));
-    assertThat(InUnit.feet(0.3048)).isEqualTo(1);
-    assertThat(InUnit.litresPerMinute(0.001)).isEqualTo(60, within(1e-13));
-    assertThat(InUnit.centipoise(0.001)).isEqualTo(1);
-    assertThat(InUnit.kilopascals(101325)).isEqualTo(101.325, within(1e-12));
-    assertThat(InUnit.percent(0.2)).isEqualTo(20, within(1e-13));
+    assertThat(InUnit.MILLIMETRE.of(0.001)).isEqualTo(1);
+    assertThat(InUnit.MICROMETRE.of(75e-6)).isEqualTo(75, within(1e-12));
+    assertThat(InUnit.CENTIMETRE.of(0.25)).isEqualTo(25);
+    assertThat(InUnit.INCH.of(0.3048)).isEqualTo(12, within(1e-14));
+    assertThat(InUnit.FOOT.of(0.3048)).isEqualTo(1);
+    assertThat(InUnit.LITRE_PER_MINUTE.of(0.001)).isEqualTo(60, within(1e-13));
+    assertThat(InUnit.CENTIPOISE.of(0.001)).isEqualTo(1);
+    assertThat(InUnit.KILOPASCAL.of(101325)).isEqualTo(101.325, within(1e-12));
+    assertThat(InUnit.PERCENT.of(0.2)).isEqualTo(20, within(1e-13));
   }
 }

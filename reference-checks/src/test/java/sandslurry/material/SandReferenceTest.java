@@ -22,7 +22,7 @@ class SandReferenceTest {
 
   /** Size on the phi scale of Krumbein: millimetres to the power of two, downwards. */
   private static double phi(double sizeM) {
-    return -Math.log(InUnit.millimetres(sizeM)) / Math.log(2);
+    return -Math.log(InUnit.MILLIMETRE.of(sizeM)) / Math.log(2);
   }
 
   private static double metres(double phi) {
@@ -48,13 +48,13 @@ class SandReferenceTest {
   @Test
   void gradingStatisticsAreThoseOfTheCoastalEngineeringManual() {
     Gradation sand = beachSand(true);
-    assertThat(InUnit.millimetres(sand.d50M())).isEqualTo(0.39, within(0.005));
+    assertThat(InUnit.MILLIMETRE.of(sand.d50M())).isEqualTo(0.39, within(0.005));
     double phi16 = phi(sand.sizePassingM(0.84));
     double phi50 = phi(sand.d50M());
     double phi84 = phi(sand.sizePassingM(0.16));
     double mean = (phi16 + phi50 + phi84) / 3;
     assertThat(mean).isEqualTo(1.42, within(0.005));
-    assertThat(InUnit.millimetres(metres(mean))).isEqualTo(0.37, within(0.005));
+    assertThat(InUnit.MILLIMETRE.of(metres(mean))).isEqualTo(0.37, within(0.005));
     assertThat((phi84 - phi16) / 2).isEqualTo(0.64, within(0.005));
   }
 
@@ -74,7 +74,7 @@ class SandReferenceTest {
   /** The same example with the middle point withheld: log-linear interpolation finds it to 3 %. */
   @Test
   void interpolationFindsTheMedianThatWasWithheld() {
-    assertThat(InUnit.millimetres(beachSand(false).d50M())).isEqualTo(0.39, within(0.03 * 0.39));
+    assertThat(InUnit.MILLIMETRE.of(beachSand(false).d50M())).isEqualTo(0.39, within(0.03 * 0.39));
   }
 
   /** By ASTM C136: the mass fractions retained on the sieves from 150 um to 150 mm, added. */

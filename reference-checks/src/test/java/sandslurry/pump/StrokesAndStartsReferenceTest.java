@@ -47,7 +47,7 @@ class StrokesAndStartsReferenceTest {
     double volume = 10 * MINUTE * flow / 4;
     ours(volume).isCloseTo(6.75, within(1e-9));
     DailyDuty duty = new DailyDuty(100, volume, flow);
-    ours(duty.greatestStartRatePs() * InUnit.ofHours(1)).isCloseTo(6, within(1e-9));
+    ours(duty.greatestStartRatePs() * InUnit.HOUR.si(1)).isCloseTo(6, within(1e-9));
   }
 
   /**

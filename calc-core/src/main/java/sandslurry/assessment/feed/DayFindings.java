@@ -32,7 +32,7 @@ public record DayFindings(Design design, ServiceResult result, Findings findings
   }
 
   private void day(Day day) {
-    double most = InUnit.ofDays(1);
+    double most = InUnit.DAY.si(1);
     Day longest =
         result.days().stream().max(Comparator.comparingDouble(Day::runningS)).orElseThrow();
     boolean allFit = longest.runningS() <= most;
@@ -75,7 +75,7 @@ public record DayFindings(Design design, ServiceResult result, Findings findings
     Optional<MotorSpec> motor = design.pump().flatMap(p -> p.motor());
     OptionalDouble limit =
         typed.isPresent()
-            ? OptionalDouble.of(typed.getAsInt() / InUnit.ofHours(1))
+            ? OptionalDouble.of(typed.getAsInt() / InUnit.HOUR.si(1))
             : motor.isPresent()
                 ? MotorStarts.mostPs(motor.get().ratingW())
                 : OptionalDouble.empty();

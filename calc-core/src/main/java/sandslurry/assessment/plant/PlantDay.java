@@ -200,7 +200,7 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
     Map<String, double[]> sums = new LinkedHashMap<>();
     balances.forEach(
         (mode, balance) -> {
-          double weight = (mode.toS() - mode.fromS()) / InUnit.ofDays(1);
+          double weight = (mode.toS() - mode.fromS()) / InUnit.DAY.si(1);
           balance
               .streams()
               .forEach(

@@ -135,7 +135,7 @@ public record PlantMeanDay(
   public double hauledPerYearM3() {
     if (model.spec().storages().isEmpty()) {
       return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps()
-          * InUnit.ofDays(PlantTotals.YEAR_D);
+          * InUnit.DAY.si(PlantTotals.YEAR_D);
     }
     double sum = 0;
     for (StorageUnit storage : model.spec().storages()) {

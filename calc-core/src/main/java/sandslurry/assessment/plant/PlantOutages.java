@@ -100,7 +100,7 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
       double came = totals.sum(flows, totals.feeds()).sandKgps();
       flushed += came;
       recovered += came * totals.capture(flows);
-      stored = stored.plus(totals.sum(flows, stored()).times(InUnit.ofDays(1)));
+      stored = stored.plus(totals.sum(flows, stored()).times(InUnit.DAY.si(1)));
       for (PitDay pit : day.pits().values()) {
         spilled += pit.spilledM3();
         double here = pit.mostM3() / capacityM3(pit.name());

@@ -200,7 +200,7 @@ public record PlantResult(
      * @return the share
      */
     public double share() {
-      return (mode.toS() - mode.fromS()) / sandslurry.units.InUnit.ofDays(1);
+      return (mode.toS() - mode.fromS()) / sandslurry.units.InUnit.DAY.si(1);
     }
 
     /**

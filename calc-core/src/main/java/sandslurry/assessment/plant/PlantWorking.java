@@ -160,7 +160,7 @@ public final class PlantWorking {
     double room =
         sheet.step("room", account.roomM3(), volume, freeboard, storm, account.settledSandM3());
     if (account.daysOfStorage().isPresent()) {
-      sheet.step("days", InUnit.ofDays(account.daysOfStorage().getAsDouble()), room);
+      sheet.step("days", InUnit.DAY.si(account.daysOfStorage().getAsDouble()), room);
     }
     sheet.step(
         "settled",

@@ -133,7 +133,7 @@ final class PenFields extends Fields<PenSpec> {
               first,
               () ->
                   new Batches(
-                      values.get(first).get() % InUnit.ofDays(1),
+                      values.get(first).get() % InUnit.DAY.si(1),
                       every,
                       values.get(lasts).orElse(standard)));
       if (batches.isEmpty()) {
@@ -154,7 +154,7 @@ final class PenFields extends Fields<PenSpec> {
                     values.get(stalls),
                     values.get(sand),
                     values.get(water),
-                    InUnit.ofDays(1) / values.get(interval)),
+                    InUnit.DAY.si(1) / values.get(interval)),
                 made(values).orElseThrow(),
                 when,
                 flushed));

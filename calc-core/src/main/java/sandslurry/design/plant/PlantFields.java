@@ -112,8 +112,8 @@ public final class PlantFields extends Fields<PlantSpec> {
       standard("sandReachingPlant", new Span<>(CommonLimits.POSITIVE_SHARE, Range::new), "100 %")
           .label("Sand reaching plant")
           .means(
-              "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys and"
-                  + " is hauled with the bedding")
+              "share of the sand bedded that reaches the plant; the rest stays in stalls and alleys"
+                  + " and is hauled with the bedding")
           .such("90 %");
   private final Field<Optional<Range>> settleable =
       optional(
@@ -130,8 +130,8 @@ public final class PlantFields extends Fields<PlantSpec> {
               "3 mm/s")
           .label("Its settling velocity")
           .means(
-              "settling velocity of that fibre in a liquor as thin as water; the liquor slows it, but"
-                  + " for the worst end of the range")
+              "settling velocity of that fibre in a liquor as thin as water; the liquor slows it,"
+                  + " but for the worst end of the range")
           .such("3 mm/s");
   private final Field<List<PenSpec>> pens =
       list("pens", PEN, "a plant needs one pen or more").label("Pens").means("the pens");
@@ -149,8 +149,8 @@ public final class PlantFields extends Fields<PlantSpec> {
       list("machines", new MachineFields())
           .label("Machines of known power")
           .means(
-              "machines whose power is known; one whose name holds the name of a stream stands for the"
-                  + " pump of that stream");
+              "machines whose power is known; one whose name holds the name of a stream stands for"
+                  + " the pump of that stream");
   private final Field<List<ModeSpec>> modes =
       list("modes", MODE)
           .label("Modes of the day; none is one mode all day")
@@ -159,14 +159,14 @@ public final class PlantFields extends Fields<PlantSpec> {
       list("gravityLines", GRAVITY)
           .label("Pipes and channels by gravity")
           .means(
-              "pipes and channels in which streams run by gravity: each is judged at every time, and its"
-                  + " fall is held against the levels of its units");
+              "pipes and channels in which streams run by gravity: each is judged at every time,"
+                  + " and its fall is held against the levels of its units");
   private final Field<Double> yard =
       standard("yardLevel", CommonLimits.SITE_LEVEL, "0 m")
           .label("Level of the yard")
           .means(
-              "level of the yard above the datum of the plant; the height of a platform is measured from"
-                  + " it")
+              "level of the yard above the datum of the plant; the height of a platform is measured"
+                  + " from it")
           .such("0 m", "0 ft");
   private final Field<Targets> targets =
       standard("targets", new TargetFields(), "")
@@ -328,7 +328,7 @@ public final class PlantFields extends Fields<PlantSpec> {
       }
       reached = mode.toS();
     }
-    if (!all.isEmpty() && Math.abs(reached - InUnit.ofDays(1)) > 1) {
+    if (!all.isEmpty() && Math.abs(reached - InUnit.DAY.si(1)) > 1) {
       values.problem(modes, "must cover the day from 0 h to 24 h");
     }
   }
@@ -361,7 +361,7 @@ public final class PlantFields extends Fields<PlantSpec> {
                 all,
                 values.get(products),
                 day.isEmpty()
-                    ? List.of(new ModeSpec("all day", 0, InUnit.ofDays(1), Map.of()))
+                    ? List.of(new ModeSpec("all day", 0, InUnit.DAY.si(1), Map.of()))
                     : day,
                 values.get(machines),
                 values.get(rebedded),
@@ -397,8 +397,8 @@ public final class PlantFields extends Fields<PlantSpec> {
         optional("most", CommonLimits.WATER, "none is looked for")
             .label("Could be at most")
             .means(
-                "the most that could be had; more water is looked for as a cure in the first that has"
-                    + " it")
+                "the most that could be had; more water is looked for as a cure in the first that"
+                    + " has it")
             .such("20 m3/h");
 
     WaterFields() {
@@ -423,8 +423,8 @@ public final class PlantFields extends Fields<PlantSpec> {
         needed("use", Type.choice(Arrays.asList(Use.values()), Use::word, Use::word))
             .label("Use")
             .means(
-                "what becomes of it: settled is sand that settles in channels, lines and pits and is"
-                    + " dug out there");
+                "what becomes of it: settled is sand that settles in channels, lines and pits and"
+                    + " is dug out there");
 
     ProductFields() {
       super("product", "product");

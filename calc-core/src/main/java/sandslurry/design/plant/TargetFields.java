@@ -47,7 +47,7 @@ final class TargetFields extends Fields<Targets> {
           .means("most total solids of the liquor")
           .such("3 %");
   private final Field<Optional<Double>> storage =
-      optional("storage", CommonLimits.WAIT.map(InUnit::days), "not judged")
+      optional("storage", CommonLimits.WAIT.map(InUnit.DAY::of), "not judged")
           .label("Time of storage, least")
           .means("least time of storage")
           .such("180 d");
@@ -55,8 +55,8 @@ final class TargetFields extends Fields<Targets> {
       optional(GRADATION, SandFields.STANDARD_SAND, "not judged")
           .label("Gradation wanted")
           .means(
-              "what the bedding is to be, a standard sand or a list of sieves; recovered sand and the"
-                  + " bedding that circulates at rest are judged on each sieve");
+              "what the bedding is to be, a standard sand or a list of sieves; recovered sand and"
+                  + " the bedding that circulates at rest are judged on each sieve");
   private final Field<List<StandardSand.Limit>> sieves =
       list(GRADATION, SIEVE, "a gradation wanted needs one sieve or more")
           .label("Sieves, with the least and the most that may pass")

@@ -39,6 +39,6 @@ public final class FittingLoss {
     }
     return kind.laminarConstant() / reynolds
         + kind.turbulentConstant()
-            * (1 + kind.sizeConstant() * Math.pow(InUnit.inches(bore.diameterM()), -0.3));
+            * (1 + kind.sizeConstant() * Math.pow(InUnit.INCH.of(bore.diameterM()), -0.3));
   }
 }

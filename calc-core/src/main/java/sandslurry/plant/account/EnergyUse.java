@@ -26,7 +26,7 @@ public record EnergyUse(String what, Range powerW, double runningShare) {
    * @return energy [J]
    */
   public Range perDayJ() {
-    return powerW.map(watts -> watts * runningShare * InUnit.ofDays(1));
+    return powerW.map(watts -> watts * runningShare * InUnit.DAY.si(1));
   }
 
   /**

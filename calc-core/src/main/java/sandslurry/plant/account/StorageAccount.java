@@ -122,7 +122,7 @@ public record StorageAccount(
 
   private double netPerDayM3(int month, double surfaceM2) {
     Month one = months.get(month);
-    return one.inflowM3ps() * InUnit.ofDays(1)
+    return one.inflowM3ps() * InUnit.DAY.si(1)
         + one.rainM() / one.days() * wetAreaM2()
         - one.evaporationM() / one.days() * surfaceM2;
   }
@@ -273,7 +273,7 @@ public record StorageAccount(
    * @return sand over its density, pores included [m3]
    */
   public double sandPerYearM3() {
-    return sandKgps * InUnit.ofDays(365) / (sandDensityKgM3 * (1 - porosity));
+    return sandKgps * InUnit.DAY.si(365) / (sandDensityKgM3 * (1 - porosity));
   }
 
   /**

@@ -228,7 +228,7 @@ public record StorageYear(
       double evaporated = 0;
       double spilled = 0;
       double top = account.pond().areaM2(account.pond().depthM());
-      double inflow = month.inflowM3ps() * InUnit.ofDays(month.days());
+      double inflow = month.inflowM3ps() * InUnit.DAY.si(month.days());
       double rain = month.rainM() * top;
       double runoff = month.rainM() * account.runoffAreaM2();
       int steps = account.steps(index);

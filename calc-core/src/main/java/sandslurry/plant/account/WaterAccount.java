@@ -16,7 +16,7 @@ public record WaterAccount(Stream fresh, Stream recycled) {
    * @return volume [m3]
    */
   public double freshPerDayM3() {
-    return fresh.volumeM3ps() * InUnit.ofDays(1);
+    return fresh.volumeM3ps() * InUnit.DAY.si(1);
   }
 
   /**
@@ -25,7 +25,7 @@ public record WaterAccount(Stream fresh, Stream recycled) {
    * @return volume [m3]
    */
   public double recycledPerDayM3() {
-    return recycled.volumeM3ps() * InUnit.ofDays(1);
+    return recycled.volumeM3ps() * InUnit.DAY.si(1);
   }
 
   /**

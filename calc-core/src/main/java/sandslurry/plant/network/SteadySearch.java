@@ -98,8 +98,8 @@ final class SteadySearch {
           .map(balance -> (SteadyState) balance)
           .orElseGet(() -> unsettled(rest, passed.through(), 0, Growth.NONE));
     }
-    double slowest = InUnit.ofHours(1);
-    double step = InUnit.ofHours(1.0 / 60);
+    double slowest = InUnit.HOUR.si(1);
+    double step = InUnit.HOUR.si(1.0 / 60);
     double time = 0;
     Growth grows = Growth.NONE;
     int refused = 0;
@@ -120,7 +120,7 @@ final class SteadySearch {
       grows = growing(contents, next, step);
       contents = next;
       arriving = solver.arriving(passed.through());
-      slowest = Math.max(InUnit.ofHours(1), retention(contents, arriving));
+      slowest = Math.max(InUnit.HOUR.si(1), retention(contents, arriving));
       if (step > STAYS * slowest && moved < RESTS) {
         Optional<SteadyBalance> balance = settled(rest, arriving);
         if (balance.isPresent()) {
@@ -178,7 +178,7 @@ final class SteadySearch {
       double comes = Arrays.stream(arriving, u * count, (u + 1) * count).sum();
       longest = Math.max(longest, comes > 0 ? held / comes : 0);
     }
-    return Math.min(longest, InUnit.ofDays(365));
+    return Math.min(longest, InUnit.DAY.si(365));
   }
 
   /** The balance at rest next to a state; empty when there is none near it. */

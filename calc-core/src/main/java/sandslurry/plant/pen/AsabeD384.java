@@ -40,6 +40,6 @@ public final class AsabeD384 extends Published implements ManureProduction {
     double milk = ManureProduction.milkKgPerDay(milkKgps);
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
-        .value(trace.step(MANURE, InUnit.ofKilogramsPerDay(0.647 * milk + 43.212), milkKgps));
+        .value(trace.step(MANURE, InUnit.KILOGRAM_PER_DAY.si(0.647 * milk + 43.212), milkKgps));
   }
 }

@@ -26,10 +26,10 @@ public record Flush(OpenChannel alley, double depthM, double durationS) {
   }
 
   /** Velocity of practice, 5 ft/s (WQ313) [m/s]. */
-  public static final double PRACTICE_VELOCITY_MPS = InUnit.ofFeet(5);
+  public static final double PRACTICE_VELOCITY_MPS = InUnit.FOOT.si(5);
 
   /** Depth of practice, 3 in (WQ313) [m]. */
-  public static final double PRACTICE_DEPTH_M = InUnit.ofFeet(0.25);
+  public static final double PRACTICE_DEPTH_M = InUnit.FOOT.si(0.25);
 
   /** Least time of practice (WQ313) [s]. */
   public static final double PRACTICE_TIME_S = 10;

@@ -17,8 +17,8 @@ public interface ManureProduction extends Correlation {
       Bound.used(
           "milk yield",
           Kind.MASS_PER_HEAD,
-          InUnit.ofKilogramsPerDay(22.67),
-          InUnit.ofKilogramsPerDay(56.71));
+          InUnit.KILOGRAM_PER_DAY.si(22.67),
+          InUnit.KILOGRAM_PER_DAY.si(56.71));
 
   /**
    * Manure of one cow.
@@ -49,6 +49,6 @@ public interface ManureProduction extends Correlation {
     if (!(milkKgps >= 0 && Double.isFinite(milkKgps))) {
       throw new IllegalArgumentException("the milk yield must be >= 0 but was " + milkKgps);
     }
-    return InUnit.kilogramsPerDay(milkKgps);
+    return InUnit.KILOGRAM_PER_DAY.of(milkKgps);
   }
 }

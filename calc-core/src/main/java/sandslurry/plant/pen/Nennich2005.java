@@ -44,7 +44,7 @@ public final class Nennich2005 extends Published implements ManureProduction {
     double milk = ManureProduction.milkKgPerDay(milkKgps);
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
-        .value(trace.step(MANURE, InUnit.ofKilogramsPerDay(0.616 * milk + 46.2), milkKgps));
+        .value(trace.step(MANURE, InUnit.KILOGRAM_PER_DAY.si(0.616 * milk + 46.2), milkKgps));
   }
 
   /**
@@ -68,6 +68,6 @@ public final class Nennich2005 extends Published implements ManureProduction {
     double milk = ManureProduction.milkKgPerDay(milkKgps);
     return Estimate.checks()
         .check(TABLED_MILK, milkKgps)
-        .value(trace.step(DRY, InUnit.ofKilogramsPerDay(0.0874 * milk + 5.6), milkKgps));
+        .value(trace.step(DRY, InUnit.KILOGRAM_PER_DAY.si(0.0874 * milk + 5.6), milkKgps));
   }
 }

@@ -41,7 +41,7 @@ public enum OtherCattle {
    * @return mass of manure [kg/s]
    */
   public double manureKgps() {
-    return InUnit.ofKilogramsPerDay(manureKgPerDay);
+    return InUnit.KILOGRAM_PER_DAY.si(manureKgPerDay);
   }
 
   /**
@@ -50,6 +50,6 @@ public enum OtherCattle {
    * @return mass of dry matter [kg/s]
    */
   public double dryMatterKgps() {
-    return InUnit.ofKilogramsPerDay(dryKgPerDay);
+    return InUnit.KILOGRAM_PER_DAY.si(dryKgPerDay);
   }
 }

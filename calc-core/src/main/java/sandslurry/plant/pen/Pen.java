@@ -66,6 +66,6 @@ public record Pen(
    * @return the interval [s]
    */
   public double scrapingIntervalS() {
-    return InUnit.ofDays(1 / scrapesPerDay);
+    return InUnit.DAY.si(1 / scrapesPerDay);
   }
 }

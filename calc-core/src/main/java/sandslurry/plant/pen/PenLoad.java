@@ -270,7 +270,7 @@ public final class PenLoad {
   }
 
   private Range perDay(ToDoubleFunction<Stream> flow) {
-    double day = InUnit.ofDays(1);
+    double day = InUnit.DAY.si(1);
     return range(stream -> flow.applyAsDouble(stream) * day);
   }
 }

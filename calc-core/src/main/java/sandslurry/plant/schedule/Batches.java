@@ -20,7 +20,7 @@ public record Batches(double firstS, double intervalS, double durationS) {
 
   /** Checks every bound. */
   public Batches {
-    double day = InUnit.ofDays(1);
+    double day = InUnit.DAY.si(1);
     if (!(firstS >= 0 && firstS < day)) {
       throw new IllegalArgumentException(
           "the first batch starts between 0 and a day but was to start at " + firstS + " s");
@@ -44,7 +44,7 @@ public record Batches(double firstS, double intervalS, double durationS) {
    * @return how many come in a day
    */
   public int perDay() {
-    return (int) Math.rint(InUnit.ofDays(1) / intervalS);
+    return (int) Math.rint(InUnit.DAY.si(1) / intervalS);
   }
 
   /**
@@ -82,7 +82,7 @@ public record Batches(double firstS, double intervalS, double durationS) {
    * @return times since midnight, within the day, in no order [s]
    */
   List<Double> edgesS() {
-    double day = InUnit.ofDays(1);
+    double day = InUnit.DAY.si(1);
     List<Double> edges = new ArrayList<>();
     for (int k = -1; k < perDay(); k++) {
       double start = firstS % intervalS + k * intervalS;

@@ -110,8 +110,8 @@ public final class DaySchedule {
       }
       reached = period.toS();
     }
-    if (!(Math.abs(reached - InUnit.ofDays(1)) <= HOUR_ROUNDING_S)) {
-      problems.add("the last mode ends at " + reached + " s, not at " + InUnit.ofDays(1) + " s");
+    if (!(Math.abs(reached - InUnit.DAY.si(1)) <= HOUR_ROUNDING_S)) {
+      problems.add("the last mode ends at " + reached + " s, not at " + InUnit.DAY.si(1) + " s");
     }
     Map<String, Pit> pits = new HashMap<>();
     Set<String> names = null;
@@ -387,7 +387,7 @@ public final class DaySchedule {
     UnitDay day() {
       return new UnitDay(
           name,
-          volumeM3 / InUnit.ofDays(1),
+          volumeM3 / InUnit.DAY.si(1),
           peak,
           peakAtS,
           share(peakCaught, peak.sandKgps()),
@@ -500,7 +500,7 @@ public final class DaySchedule {
       Map<String, Stream> means = new LinkedHashMap<>();
       flows.forEach(
           (name, kilograms) ->
-              means.put(name, Stream.of(constituents, kilograms).times(1 / InUnit.ofDays(1))));
+              means.put(name, Stream.of(constituents, kilograms).times(1 / InUnit.DAY.si(1))));
       Map<String, StreamDay> streams = new LinkedHashMap<>();
       moments.forEach((name, all) -> streams.put(name, StreamDay.of(all)));
       Map<String, PitDay> pits = new LinkedHashMap<>();

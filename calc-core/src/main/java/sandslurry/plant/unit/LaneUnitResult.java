@@ -259,7 +259,7 @@ public record LaneUnitResult(
   /** Whether a lane is ready again when the others are full. */
   private void ready(UnitFindings findings, LaneTurn turn) {
     boolean enough = turn.waitS(unit.lanes()) >= 0;
-    boolean often = InUnit.days(turn.fillS()) < SHORT_INTERVAL_D;
+    boolean often = InUnit.DAY.of(turn.fillS()) < SHORT_INTERVAL_D;
     Found found =
         (enough
                 ? findings.found(

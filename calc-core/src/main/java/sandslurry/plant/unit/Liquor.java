@@ -95,7 +95,7 @@ public final class Liquor {
     if (!(part >= 0 && part < 1)) {
       throw new IllegalArgumentException("the part of the way lies in 0 to 1 but was " + part);
     }
-    return InUnit.days(-Math.log1p(-part) * timeConstantS);
+    return InUnit.DAY.of(-Math.log1p(-part) * timeConstantS);
   }
 
   private static void notNegative(String what, double value) {

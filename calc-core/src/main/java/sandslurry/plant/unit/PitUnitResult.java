@@ -39,8 +39,8 @@ record PitUnitResult(
   /** Less sand than this share does not count as settled in a pit. */
   private static final double LITTLE = 1e-3;
 
-  private static final double SOON_S = InUnit.ofDays(365);
-  private static final double LONGEST_STAY_S = InUnit.ofDays(1e6);
+  private static final double SOON_S = InUnit.DAY.si(365);
+  private static final double LONGEST_STAY_S = InUnit.DAY.si(1e6);
 
   private Stream feed() {
     return balance.feed(unit.name());

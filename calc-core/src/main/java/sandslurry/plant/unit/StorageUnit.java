@@ -343,7 +343,7 @@ public record StorageUnit(
               .means("name of the month")
               .such("year");
       private final Field<Double> days =
-          needed("length", Type.quantity(Measure.TIME, "1 d", "366 d").map(InUnit::days))
+          needed("length", Type.quantity(Measure.TIME, "1 d", "366 d").map(InUnit.DAY::of))
               .label("Length")
               .means("its length")
               .such("30 d");

@@ -25,7 +25,7 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
 
   /** The share of the day that something runs. */
   public static final Type<Double> RUNNING_SHARE =
-      CommonLimits.RUNNING_TIME.map(seconds -> seconds / InUnit.ofDays(1));
+      CommonLimits.RUNNING_TIME.map(seconds -> seconds / InUnit.DAY.si(1));
 
   /** What the unit is called. */
   public final Field<String> name =

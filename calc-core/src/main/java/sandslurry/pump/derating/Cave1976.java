@@ -74,7 +74,7 @@ final class Cave1976 extends Published implements SolidsDerating {
 
   private static double reduction(Slurry slurry) {
     double s = slurry.densityRatio();
-    double size = Math.log(InUnit.millimetres(slurry.d50M()) / ZERO_SIZE_MM);
+    double size = Math.log(InUnit.MILLIMETRE.of(slurry.d50M()) / ZERO_SIZE_MM);
     return size > 0
         ? 0.0385 * (s - 1) * (1 + 4 / s) * SolidsDeratings.massFraction(slurry) * size
         : 0;

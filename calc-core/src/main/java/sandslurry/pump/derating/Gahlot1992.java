@@ -51,9 +51,9 @@ final class Gahlot1992 extends Published implements SolidsDerating {
   @Override
   public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     double s = slurry.densityRatio();
-    double size = Math.log(50 * InUnit.millimetres(slurry.d50M()));
+    double size = Math.log(50 * InUnit.MILLIMETRE.of(slurry.d50M()));
     double mass = SolidsDeratings.massFraction(slurry, trace);
-    double massPercent = InUnit.percent(mass);
+    double massPercent = InUnit.PERCENT.of(mass);
     double reduction =
         size > 0 ? 0.00056 * Math.pow(s - 1, 0.72) * (1 + 3 / s) * massPercent * size : 0;
     return Estimate.checks()

@@ -50,8 +50,8 @@ public final class HydraulicInstituteViscous implements Correlation {
           "Hydraulic Institute",
           2010,
           "ANSI/HI 9.6.7, Effects of Liquid Viscosity on Rotodynamic Pump Performance, as in ISO/TR"
-              + " 17766:2005; equations, range and worked example read in public accounts of it, not"
-              + " in the standard");
+              + " 17766:2005; equations, range and worked example read in public accounts of it,"
+              + " not in the standard");
   private static final Equation PARAMETER_B =
       SOURCE.equation(
           "B",
@@ -111,10 +111,10 @@ public final class HydraulicInstituteViscous implements Correlation {
     }
     double b =
         16.5
-            * Math.sqrt(InUnit.centistokes(kinematicViscosityM2ps))
+            * Math.sqrt(InUnit.CENTISTOKES.of(kinematicViscosityM2ps))
             * Math.pow(best.headM(), 0.0625)
-            / (Math.pow(InUnit.cubicMetresPerHour(best.flowM3ps()), 0.375)
-                * Math.pow(InUnit.perMinute(best.speedPs()), 0.25));
+            / (Math.pow(InUnit.CUBIC_METRE_PER_HOUR.of(best.flowM3ps()), 0.375)
+                * Math.pow(InUnit.PER_MINUTE.of(best.speedPs()), 0.25));
     trace.step(
         PARAMETER_B, b, kinematicViscosityM2ps, best.headM(), best.flowM3ps(), best.speedPs());
     double flow = b <= 1 ? 1 : Math.exp(-0.165 * Math.pow(Math.log10(b), 3.15));

@@ -71,6 +71,6 @@ public record BestPoint(double flowM3ps, double headM, double speedPs) {
   }
 
   private double specificSpeed(double head) {
-    return InUnit.perMinute(speedPs) * Math.sqrt(flowM3ps) / Math.pow(head, 0.75);
+    return InUnit.PER_MINUTE.of(speedPs) * Math.sqrt(flowM3ps) / Math.pow(head, 0.75);
   }
 }

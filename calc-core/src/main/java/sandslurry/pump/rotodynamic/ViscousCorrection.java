@@ -85,8 +85,8 @@ public record ViscousCorrection(
           "NPSH required must be > 0 but was " + bestRequiredM + " m");
     }
     double scale =
-        Math.pow(InUnit.cubicMetresPerHour(best.flowM3ps()), 0.667)
-            * Math.pow(InUnit.perMinute(best.speedPs()), 1.33);
+        Math.pow(InUnit.CUBIC_METRE_PER_HOUR.of(best.flowM3ps()), 0.667)
+            * Math.pow(InUnit.PER_MINUTE.of(best.speedPs()), 1.33);
     return 1 + SIDE_INLET * (1 / flowRatio - 1) * SUCTION_FACTOR * bestRequiredM / scale;
   }
 }

@@ -38,13 +38,13 @@ public record SuctionEnergy(double value) {
    */
   public static SuctionEnergy of(
       double nozzleM, BestPoint best, double requiredM, double specificGravity) {
-    double speed = InUnit.perMinute(best.speedPs());
+    double speed = InUnit.PER_MINUTE.of(best.speedPs());
     double suction =
         speed
-            * Math.sqrt(InUnit.gallonsPerMinute(best.flowM3ps()))
-            / Math.pow(InUnit.feet(requiredM), 0.75);
+            * Math.sqrt(InUnit.GALLON_PER_MINUTE.of(best.flowM3ps()))
+            / Math.pow(InUnit.FOOT.of(requiredM), 0.75);
     return new SuctionEnergy(
-        EYE_SHARE * InUnit.inches(nozzleM) * speed * suction * specificGravity);
+        EYE_SHARE * InUnit.INCH.of(nozzleM) * speed * suction * specificGravity);
   }
 
   /**

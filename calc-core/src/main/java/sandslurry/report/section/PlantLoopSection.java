@@ -85,7 +85,7 @@ record PlantLoopSection(PlantResult result, Page page) implements SectionWriter 
               double tau = accounts.timeConstantS().getAsDouble();
               paragraph(
                   "A mixed loop goes 95 % of the way in "
-                      + show(Kind.DAYS, InUnit.ofDays(Liquor.daysTo(tau, 0.95)))
+                      + show(Kind.DAYS, InUnit.DAY.si(Liquor.daysTo(tau, 0.95)))
                       + " (three times the volume of the pits over the inflow)."
                       + (result.settledDay().isPresent()
                           ? " By the schedule below, from pits full of water, it is there on day "

@@ -64,7 +64,7 @@ record PlantSection(PlantResult result, PlantSpec spec, Page page) implements Se
     if (loads.size() > 1) {
       loads.add(result.total());
     }
-    double day = InUnit.ofDays(1);
+    double day = InUnit.DAY.si(1);
     List<String> head = new ArrayList<>(List.of("what"));
     loads.forEach(load -> head.add(load.name()));
     table(

@@ -112,7 +112,7 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    * @return permeability [m/s], and whether the size lay outside the range
    */
   public static Estimate permeabilityMps(double d10M) {
-    double millimetres = InUnit.millimetres(Numbers.positive("d10", d10M, "m"));
+    double millimetres = InUnit.MILLIMETRE.of(Numbers.positive("d10", d10M, "m"));
     return Estimate.checks().check(EFFECTIVE_SIZE, d10M).value(0.01 * millimetres * millimetres);
   }
 

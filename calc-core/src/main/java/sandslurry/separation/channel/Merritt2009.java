@@ -77,7 +77,7 @@ public final class Merritt2009 implements Correlation {
         .value(
             trace.step(
                 STRESS,
-                STRESS_AT_1_MM_PA * Math.pow(InUnit.millimetres(grainDiameterM), POWER),
+                STRESS_AT_1_MM_PA * Math.pow(InUnit.MILLIMETRE.of(grainDiameterM), POWER),
                 grainDiameterM));
   }
 

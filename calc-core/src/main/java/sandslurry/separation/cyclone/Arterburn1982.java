@@ -47,17 +47,17 @@ public final class Arterburn1982 extends Published implements CutSizeModel {
   public Estimate cutSizeM(double bodyM, CycloneFeed feed, double pressureDropPa) {
     Numbers.positive("the diameter of the cyclone", bodyM, "m");
     Numbers.positive("the pressure drop", pressureDropPa, "Pa");
-    double percent = InUnit.percent(Math.min(feed.volumeFraction(), SAND.high()));
+    double percent = InUnit.PERCENT.of(Math.min(feed.volumeFraction(), SAND.high()));
     double difference =
-        InUnit.gramsPerCubicCentimetre(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
+        InUnit.GRAM_PER_CUBIC_CENTIMETRE.of(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
     double micrometres =
         2.84
-            * Math.pow(InUnit.centimetres(bodyM), 0.66)
+            * Math.pow(InUnit.CENTIMETRE.of(bodyM), 0.66)
             * Math.pow((53 - percent) / 53, -1.43)
             * 3.27
-            * Math.pow(InUnit.kilopascals(pressureDropPa), -0.28)
+            * Math.pow(InUnit.KILOPASCAL.of(pressureDropPa), -0.28)
             * Math.sqrt(1.65 / difference);
-    double cut = micrometres / InUnit.micrometres(1);
+    double cut = micrometres / InUnit.MICROMETRE.of(1);
     return Estimate.checks()
         .check(CUT, cut)
         .check(SAND, feed.volumeFraction())

@@ -38,19 +38,19 @@ public final class Bradley1965 extends Published implements CutSizeModel {
 
   @Override
   public Estimate cutSizeM(double bodyM, CycloneFeed feed, double pressureDropPa) {
-    double body = InUnit.centimetres(Numbers.positive("the diameter of the cyclone", bodyM, "m"));
+    double body = InUnit.CENTIMETRE.of(Numbers.positive("the diameter of the cyclone", bodyM, "m"));
     double difference =
-        InUnit.gramsPerCubicCentimetre(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
+        InUnit.GRAM_PER_CUBIC_CENTIMETRE.of(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
     double micrometres =
         4.5
             * Math.sqrt(
                 body
                     * body
                     * body
-                    * InUnit.centipoise(feed.liquid().viscosityPaS())
-                    / (Math.pow(InUnit.litresPerMinute(feed.flowM3ps()), 1.2) * difference));
+                    * InUnit.CENTIPOISE.of(feed.liquid().viscosityPaS())
+                    / (Math.pow(InUnit.LITRE_PER_MINUTE.of(feed.flowM3ps()), 1.2) * difference));
     return Estimate.checks()
         .check(DILUTE, feed.volumeFraction())
-        .value(micrometres / InUnit.micrometres(1));
+        .value(micrometres / InUnit.MICROMETRE.of(1));
   }
 }

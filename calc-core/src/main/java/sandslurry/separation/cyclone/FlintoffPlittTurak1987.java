@@ -67,14 +67,17 @@ final class FlintoffPlittTurak1987 extends Published implements HydrocycloneMode
   public CyclonePerformance performance(
       HydrocycloneGeometry geometry, CycloneFeed feed, Trace trace) {
     Plitt1976.Scaled in = new Plitt1976.Scaled(geometry, feed, trace);
-    double thickness = Math.sqrt(InUnit.centipoise(feed.liquid().viscosityPaS()));
+    double thickness = Math.sqrt(InUnit.CENTIPOISE.of(feed.liquid().viscosityPaS()));
     double cut =
         39.7 * in.cutOfGeometryAndFlow() * thickness / Math.sqrt(in.densityDifference / 1.6);
     double pressure = 1.88 * Math.pow(in.flow, 1.8) * in.pressureOfGeometryAndSand();
     trace.step(THICKNESS, thickness, feed.liquid().viscosityPaS());
     in.steps(CUT, PRESSURE, cut / thickness, pressure);
     trace.step(
-        CUT_THICK, cut / InUnit.micrometres(1), thickness, cut / thickness / InUnit.micrometres(1));
+        CUT_THICK,
+        cut / InUnit.MICROMETRE.of(1),
+        thickness,
+        cut / thickness / InUnit.MICROMETRE.of(1));
     return in.performance(cut, pressure, feed, in.excesses(feed));
   }
 }

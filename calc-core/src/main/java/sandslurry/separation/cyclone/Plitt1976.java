@@ -128,15 +128,15 @@ final class Plitt1976 extends Published implements HydrocycloneModel {
       this.geometry = geometry;
       this.feed = feed;
       this.trace = trace;
-      body = InUnit.centimetres(geometry.bodyM());
-      inlet = InUnit.centimetres(geometry.inletM());
-      overflow = InUnit.centimetres(geometry.overflowM());
-      underflow = InUnit.centimetres(geometry.underflowM());
-      vortex = InUnit.centimetres(geometry.freeVortexM());
-      flow = InUnit.litresPerMinute(feed.flowM3ps());
-      sandPercent = InUnit.percent(feed.volumeFraction());
+      body = InUnit.CENTIMETRE.of(geometry.bodyM());
+      inlet = InUnit.CENTIMETRE.of(geometry.inletM());
+      overflow = InUnit.CENTIMETRE.of(geometry.overflowM());
+      underflow = InUnit.CENTIMETRE.of(geometry.underflowM());
+      vortex = InUnit.CENTIMETRE.of(geometry.freeVortexM());
+      flow = InUnit.LITRE_PER_MINUTE.of(feed.flowM3ps());
+      sandPercent = InUnit.PERCENT.of(feed.volumeFraction());
       densityDifference =
-          InUnit.gramsPerCubicCentimetre(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
+          InUnit.GRAM_PER_CUBIC_CENTIMETRE.of(feed.sandDensityKgM3() - feed.liquid().densityKgM3());
       openings = underflow * underflow + overflow * overflow;
     }
 
@@ -160,7 +160,7 @@ final class Plitt1976 extends Published implements HydrocycloneModel {
     void steps(Equation cutSize, Equation pressureDrop, double cut, double pressure) {
       trace.step(
           cutSize,
-          cut / InUnit.micrometres(1),
+          cut / InUnit.MICROMETRE.of(1),
           geometry.bodyM(),
           geometry.inletM(),
           geometry.overflowM(),
@@ -172,7 +172,7 @@ final class Plitt1976 extends Published implements HydrocycloneModel {
           feed.liquid().densityKgM3());
       trace.step(
           pressureDrop,
-          pressure / InUnit.kilopascals(1),
+          pressure / InUnit.KILOPASCAL.of(1),
           feed.flowM3ps(),
           feed.volumeFraction(),
           geometry.bodyM(),
@@ -184,7 +184,7 @@ final class Plitt1976 extends Published implements HydrocycloneModel {
 
     List<Bound.Excess> excesses(CycloneFeed feed) {
       List<Bound.Excess> excesses = new ArrayList<>();
-      BODY.check(body / InUnit.centimetres(1)).ifPresent(excesses::add);
+      BODY.check(body / InUnit.CENTIMETRE.of(1)).ifPresent(excesses::add);
       SAND.check(feed.volumeFraction()).ifPresent(excesses::add);
       return excesses;
     }
@@ -194,7 +194,7 @@ final class Plitt1976 extends Published implements HydrocycloneModel {
         double pressureKilopascals,
         CycloneFeed feed,
         List<Bound.Excess> excesses) {
-      double pressurePa = pressureKilopascals / InUnit.kilopascals(1);
+      double pressurePa = pressureKilopascals / InUnit.KILOPASCAL.of(1);
       double headM = pressurePa / (feed.mixtureDensityKgM3() * Physics.GRAVITY);
       double split =
           1.9
@@ -220,7 +220,7 @@ final class Plitt1976 extends Published implements HydrocycloneModel {
       trace.step(
           SHARPNESS, sharpness, share, geometry.bodyM(), geometry.freeVortexM(), feed.flowM3ps());
       return new CyclonePerformance(
-          cutMicrometres / InUnit.micrometres(1), pressurePa, share, sharpness, excesses);
+          cutMicrometres / InUnit.MICROMETRE.of(1), pressurePa, share, sharpness, excesses);
     }
   }
 

@@ -26,8 +26,8 @@ final class Roping {
    * @return the volume fraction above which it ropes
    */
   static double plittFlintoffStuffco(double medianM) {
-    double micrometres = InUnit.micrometres(Numbers.notNegative("the median size", medianM, "m"));
-    return -62.3 * Math.expm1(-micrometres / 60) / InUnit.percent(1);
+    double micrometres = InUnit.MICROMETRE.of(Numbers.notNegative("the median size", medianM, "m"));
+    return -62.3 * Math.expm1(-micrometres / 60) / InUnit.PERCENT.of(1);
   }
 
   /**

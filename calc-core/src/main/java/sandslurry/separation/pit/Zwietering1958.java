@@ -97,7 +97,7 @@ public final class Zwietering1958 implements Correlation {
             * Math.pow(liquid.kinematicViscosityM2ps(), 0.1)
             * Math.pow(sizeM, SIZE_POWER)
             * Math.pow(Physics.GRAVITY * difference / liquid.densityKgM3(), 0.45)
-            * Math.pow(InUnit.percent(sandPerLiquor), 0.13)
+            * Math.pow(InUnit.PERCENT.of(sandPerLiquor), 0.13)
             / Math.pow(impeller.diameterM(), 0.85);
     trace.step(
         JUST,

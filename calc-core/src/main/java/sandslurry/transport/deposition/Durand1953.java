@@ -66,7 +66,7 @@ final class Durand1953 extends Published implements DepositionVelocityModel {
     double factor =
         1.3
             * Math.pow(slurry.volumeFraction(), 0.125)
-            * -Math.expm1(-6.9 * InUnit.millimetres(slurry.d50M()));
+            * -Math.expm1(-6.9 * InUnit.MILLIMETRE.of(slurry.d50M()));
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .check(BORE, bore.diameterM())

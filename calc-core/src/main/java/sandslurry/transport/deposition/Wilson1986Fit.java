@@ -79,7 +79,7 @@ final class Wilson1986Fit extends Published implements DepositionVelocityModel {
         .value(
             trace.step(
                 V,
-                InPipe.of(slurry, bore).valueMps(InUnit.millimetres(slurry.d50M())),
+                InPipe.of(slurry, bore).valueMps(InUnit.MILLIMETRE.of(slurry.d50M())),
                 slurry.d50M(),
                 bore.diameterM(),
                 slurry.densityRatio()));
@@ -106,7 +106,7 @@ final class Wilson1986Fit extends Published implements DepositionVelocityModel {
     /** The largest velocity of grains of a size and of all finer ones: held beyond the peak. */
     double risingMps(double sizeM) {
       // The derivative of the fit in d is 0 at d^2 = 7 b.
-      return valueMps(Math.min(InUnit.millimetres(sizeM), Math.sqrt(7 * b)));
+      return valueMps(Math.min(InUnit.MILLIMETRE.of(sizeM), Math.sqrt(7 * b)));
     }
   }
 

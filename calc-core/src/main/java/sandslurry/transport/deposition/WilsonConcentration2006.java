@@ -129,7 +129,7 @@ final class WilsonConcentration2006 extends Published implements DepositionVeloc
         HIGHEST_CRM,
         0.16
             * Math.pow(bore.diameterM(), 0.40)
-            * Math.pow(InUnit.millimetres(sizeM), -0.84)
+            * Math.pow(InUnit.MILLIMETRE.of(sizeM), -0.84)
             * Math.pow((densityRatio - 1) / 1.65, -0.17));
   }
 

@@ -174,7 +174,7 @@ final class TurianYuan1977 extends Published implements HeadLossModel {
   private record Case(double percent, double fanning, double drag, double froude) {
     private static Case of(Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear) {
       return new Case(
-          InUnit.percent(slurry.volumeFraction()),
+          InUnit.PERCENT.of(slurry.volumeFraction()),
           clear.darcyFactor() / 4,
           SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid()),
           velocityMps

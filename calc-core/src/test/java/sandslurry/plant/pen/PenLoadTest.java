@@ -18,11 +18,11 @@ class PenLoadTest {
     return new Pen(
         "pen",
         100,
-        InUnit.ofKilogramsPerDay(35),
+        InUnit.KILOGRAM_PER_DAY.si(35),
         Map.of(),
         Range.of(1),
         100,
-        sandKgPerDay.map(InUnit::ofKilogramsPerDay),
+        sandKgPerDay.map(InUnit.KILOGRAM_PER_DAY::si),
         Range.of(0),
         scrapes);
   }
@@ -72,11 +72,11 @@ class PenLoadTest {
         new Pen(
             "wet",
             100,
-            InUnit.ofKilogramsPerDay(35),
+            InUnit.KILOGRAM_PER_DAY.si(35),
             Map.of(OtherCattle.DRY_COW, 10.0),
             new Range(0.9, 1, 1.1),
             100,
-            Range.of(InUnit.ofKilogramsPerDay(23)),
+            Range.of(InUnit.KILOGRAM_PER_DAY.si(23)),
             new Range(1e-5, 2e-5, 2e-4),
             2);
     PenLoad load = load(wet);
@@ -91,7 +91,7 @@ class PenLoadTest {
         new Pen(
             "low",
             10,
-            InUnit.ofKilogramsPerDay(10),
+            InUnit.KILOGRAM_PER_DAY.si(10),
             Map.of(),
             Range.of(1),
             10,

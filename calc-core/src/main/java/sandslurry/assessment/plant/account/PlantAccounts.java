@@ -184,7 +184,7 @@ public final class PlantAccounts {
                       Kind.VOLUME,
                       s ->
                           s.account().lost().get(storage.name()).sandKgps()
-                              * InUnit.ofDays(PlantTotals.YEAR_D)
+                              * InUnit.DAY.si(PlantTotals.YEAR_D)
                               / totals.sandBulkKgM3())));
       groups.put("Storage: " + storage.name(), figures);
     }
@@ -265,7 +265,7 @@ public final class PlantAccounts {
   }
 
   private PlantCosts costs(Spread<State> rest, PlantEnergy energy) {
-    double second = InUnit.ofDays(PlantTotals.YEAR_D);
+    double second = InUnit.DAY.si(PlantTotals.YEAR_D);
     Range bought = rest.range(s -> PlantSandFigures.grains(s.rest().bought()) * second);
     Range lost =
         rest.range(
@@ -357,7 +357,7 @@ public final class PlantAccounts {
 
   private List<Figure> pitFigures() {
     List<Figure> figures = new ArrayList<>();
-    double mostS = InUnit.ofDays(PlantTotals.MANY_YEARS * PlantTotals.YEAR_D);
+    double mostS = InUnit.DAY.si(PlantTotals.MANY_YEARS * PlantTotals.YEAR_D);
     for (PitUnit pit : spec.pits()) {
       if (!pit.isPool()) {
         days.figureIfAny(

@@ -26,7 +26,7 @@ import sandslurry.units.Kind;
  * @param rest the sand that circulates, at rest
  */
 record PlantBudget(Spread<State> rest) {
-  private static final double YEAR_S = InUnit.ofDays(PlantTotals.YEAR_D);
+  private static final double YEAR_S = InUnit.DAY.si(PlantTotals.YEAR_D);
 
   /**
    * The figures of the budget.

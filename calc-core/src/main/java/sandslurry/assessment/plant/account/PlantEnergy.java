@@ -66,7 +66,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
       return Optional.of(
           new EnergyUse(
               "pumps of " + line.of() + ", by their day",
-              Range.of(line.day().get().energyJ() / InUnit.ofDays(1)),
+              Range.of(line.day().get().energyJ() / InUnit.DAY.si(1)),
               1));
     }
     Optional<String> stream = line.alone() ? Optional.empty() : line.stream();
@@ -111,7 +111,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
 
   List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
-    double day = InUnit.ofDays(1);
+    double day = InUnit.DAY.si(1);
     uses.forEach(
         use ->
             figures.add(

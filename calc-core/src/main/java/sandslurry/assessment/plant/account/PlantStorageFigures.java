@@ -78,7 +78,7 @@ final class PlantStorageFigures {
 
   private static OptionalDouble seconds(OptionalDouble days) {
     return days.isPresent()
-        ? OptionalDouble.of(InUnit.ofDays(days.getAsDouble()))
+        ? OptionalDouble.of(InUnit.DAY.si(days.getAsDouble()))
         : OptionalDouble.empty();
   }
 }

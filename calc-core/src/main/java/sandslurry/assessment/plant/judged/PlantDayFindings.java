@@ -42,7 +42,7 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
   private static final double MOST_STARTS_PER_HOUR = 10;
 
   /** A pit that fills sooner than this at a power cut gives nobody time to come (own choice). */
-  private static final double SHORT_RESERVE_S = InUnit.ofHours(1);
+  private static final double SHORT_RESERVE_S = InUnit.HOUR.si(1);
 
   @Override
   public void all() {
@@ -72,7 +72,7 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
         (day.overflowed()
                 ? found("spills", Severity.FAIL, day.name())
                     .with("spilled", Kind.VOLUME, day.spilledM3())
-                    .with("more", Kind.FLOW, day.spilledM3() / InUnit.ofDays(1))
+                    .with("more", Kind.FLOW, day.spilledM3() / InUnit.DAY.si(1))
                     .why("spills")
                     .cure("pump-more")
                 : high
@@ -170,7 +170,7 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
         .balance()
         .map(
             balance ->
-                InUnit.ofHours(1)
+                InUnit.HOUR.si(1)
                     * pit.pit().levels().startsPerS(balance.stream(pump).volumeM3ps(), set))
         .filter(starts -> starts > 0);
   }

@@ -96,7 +96,7 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
                     .with(
                         "time",
                         Kind.DAYS,
-                        InUnit.ofDays(Liquor.daysTo(a.timeConstantS().getAsDouble(), 0.95)))
+                        InUnit.DAY.si(Liquor.daysTo(a.timeConstantS().getAsDouble(), 0.95)))
                     .why("there-in"));
   }
 

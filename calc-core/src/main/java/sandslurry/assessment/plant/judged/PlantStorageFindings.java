@@ -44,7 +44,7 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
             brim ->
                 found("runs-over", Severity.NOTE, name)
                     .with("start", account.months().get(brim.startMonth()).name())
-                    .with("days", Kind.DAYS, InUnit.ofDays(brim.days()))
+                    .with("days", Kind.DAYS, InUnit.DAY.si(brim.days()))
                     .with("month", account.months().get(brim.month()).name())
                     .why("runs-over")
                     .add());
@@ -73,14 +73,14 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
     Optional<Figure> lasts = figure(name, "days of storage");
     boolean enough = filling.isEmpty() || filling.get().days() >= wantedDays;
     boolean surely =
-        enough && lasts.map(f -> f.range().low() >= InUnit.ofDays(wantedDays)).orElse(true);
+        enough && lasts.map(f -> f.range().low() >= InUnit.DAY.si(wantedDays)).orElse(true);
     Found found =
         (surely
                 ? found("lasts", Severity.PASS, name)
                 : enough
                     ? found("lasts-maybe", Severity.CAUTION, name)
                     : found("lasts-too-short", Severity.FAIL, name))
-            .with("wanted", Kind.DAYS, InUnit.ofDays(wantedDays));
+            .with("wanted", Kind.DAYS, InUnit.DAY.si(wantedDays));
     if (filling.isPresent() && lasts.isPresent()) {
       with(found, "days", lasts.get())
           .with("start", account.months().get(filling.get().startMonth()).name())
