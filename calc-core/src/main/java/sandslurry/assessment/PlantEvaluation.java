@@ -35,6 +35,7 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.schedule.DaySchedule;
+import sandslurry.plant.schedule.DaySchedule.Period;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
 
@@ -42,6 +43,9 @@ import sandslurry.plant.unit.PlantUnit;
 final class PlantEvaluation {
   /** Days by schedule at most, from pits full of water on. */
   static final int DAYS = 60;
+
+  /** In so many days the pits of a plant have followed a change (own choice, no source). */
+  private static final int FOLLOWED = 4;
 
   /** Where sand goes that settles in a pit. */
   private static final String DUG = "dug out of pits";
@@ -76,7 +80,8 @@ final class PlantEvaluation {
     DayRun days = days(modes);
     List<Recycling> recycling = model.recycles().isEmpty() ? List.of() : recycling(main.mode());
     if (steady) {
-      books = Optional.of(new PlantAccounts(model, totals, modes, days));
+      books =
+          Optional.of(new PlantAccounts(model, totals, modes, days, one -> dayAfter(days, one)));
     }
     Optional<Accounts> accounts = books.map(b -> b.accounts(List.of()));
     return new PlantResult(
@@ -172,10 +177,6 @@ final class PlantEvaluation {
    * The pool of a storage, which takes months to build, starts as it is at rest.
    */
   private DayRun days(List<ModeResult> modes) {
-    List<DaySchedule.Period> periods = new ArrayList<>();
-    for (ModeSpec mode : spec.modes()) {
-      periods.add(new DaySchedule.Period(model.scheduled(mode), mode.fromS(), mode.toS()));
-    }
     Map<String, Stream> contents = new LinkedHashMap<>();
     Optional<SteadyBalance> rest = PlantResult.longest(modes).balance();
     for (PitUnit pit : spec.pits()) {
@@ -186,7 +187,21 @@ final class PlantEvaluation {
         }
       }
     }
-    return DaySchedule.of(periods, model.batches()).run(DAYS, contents, LONGEST_STEP_S);
+    return schedule(Case.BASE).run(DAYS, contents, LONGEST_STEP_S);
+  }
+
+  private DaySchedule schedule(Case one) {
+    return DaySchedule.of(
+        spec.modes().stream()
+            .map(mode -> new Period(model.scheduled(mode, one), mode.fromS(), mode.toS()))
+            .toList(),
+        model.batches());
+  }
+
+  /** A day in another case, some days after those that were run, when the pits have followed. */
+  private Optional<Day> dayAfter(DayRun days, Case one) {
+    DayRun run = schedule(one).after(days.last().orElseThrow(), FOLLOWED, LONGEST_STEP_S);
+    return run.stopped().isEmpty() ? run.last() : Optional.empty();
   }
 
   /** Total solids of all that the pits, pools left out, hold at the end of a day. */

@@ -120,6 +120,9 @@ class RecoveryCureTest {
     assertThat(accounts.basis().compared().get(0).atRest()).isGreaterThan(0.85);
     assertThat(accounts.basis().byDay()).isTrue();
     assertThat(accounts.capture().base()).isLessThan(0.3);
+    // Sand that nothing takes up again would stay: the outlooks have days of their own.
+    assertThat(accounts.capture().high()).isGreaterThan(0.4);
+    assertThat(accounts.capture().low()).isLessThan(accounts.capture().base());
     assertThat(recovery.severity()).isEqualTo(Severity.FAIL);
     assertThat(recovery.cures()).containsExactly("even-feed");
   }

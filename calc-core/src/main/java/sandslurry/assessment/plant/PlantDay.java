@@ -232,6 +232,26 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
     }
     Map<String, double[]> flows = new LinkedHashMap<>();
     others.forEach((name, stream) -> flows.put(name, changed(name, stream)));
+    return balanced(totals, others, flows);
+  }
+
+  /**
+   * Flows of a day by schedule in another case, brought back to what leaves at rest in that case,
+   * as a pool may not yet have come to rest in it.
+   *
+   * @param totals its streams put together
+   * @param others flows of the modes at rest in the other case, weighted by their hours
+   * @param run the day in that case
+   * @return mean flows by name of the stream
+   */
+  public Map<String, Stream> byDay(PlantTotals totals, Map<String, Stream> others, Day run) {
+    Map<String, double[]> flows = new LinkedHashMap<>();
+    others.keySet().forEach(name -> flows.put(name, run.meanFlows().get(name).toArray()));
+    return balanced(totals, others, flows);
+  }
+
+  private static Map<String, Stream> balanced(
+      PlantTotals totals, Map<String, Stream> others, Map<String, double[]> flows) {
     List<String> leaving = totals.leavingNames();
     Stream out = totals.sum(others, leaving);
     for (int i = 0; i < out.constituents().count(); i++) {

@@ -604,10 +604,11 @@ public final class PlantModel {
    * A mode for the schedule, with batches at their times.
    *
    * @param mode a mode of the day
-   * @return units and feeds in the expected case
+   * @param one the case
+   * @return units and feeds in that case
    */
-  public Mode scheduled(ModeSpec mode) {
-    return mode(mode, Case.BASE, paced());
+  public Mode scheduled(ModeSpec mode, Case one) {
+    return mode(mode, one, paced());
   }
 
   /**

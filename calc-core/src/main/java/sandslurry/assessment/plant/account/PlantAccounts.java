@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantCirculation;
@@ -42,6 +43,7 @@ import sandslurry.plant.account.SandCycle;
 import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.pen.Pen;
+import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.plant.unit.PitUnit;
@@ -69,6 +71,7 @@ public final class PlantAccounts {
   private final Spread<PlantMeanDay> days;
   private final Optional<Spread<State>> rest;
   private final Optional<String> lowestBy;
+  private final Function<Case, Optional<Day>> dayIn;
   private final OptionalDouble extraWater;
   private final OptionalDouble extraArea;
 
@@ -79,9 +82,16 @@ public final class PlantAccounts {
    * @param totals its streams put together
    * @param modes each mode at its steady state
    * @param days the day by schedule
+   * @param dayIn a day that follows it in another case
    */
-  public PlantAccounts(PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun days) {
+  public PlantAccounts(
+      PlantModel model,
+      PlantTotals totals,
+      List<ModeResult> modes,
+      DayRun days,
+      Function<Case, Optional<Day>> dayIn) {
     this.model = model;
+    this.dayIn = dayIn;
     this.spec = model.spec();
     this.totals = totals;
     this.modes = modes;
@@ -139,6 +149,17 @@ public final class PlantAccounts {
     return PlantDay.atRest(model, one, Map.of()).map(this::streams);
   }
 
+  /** Of units that see batches as they come, an outlook on capture needs a day of its own. */
+  private Map<String, Stream> streams(Case one, Map<ModeSpec, SteadyBalance> balances) {
+    boolean outlook = one.outlook() != Outlook.LIKELY;
+    return outlook && day.basis().byDay() && !model.batches().isEmpty()
+        ? dayIn
+            .apply(one)
+            .map(run -> day.byDay(totals, PlantDay.weighted(model, balances), run))
+            .orElseGet(() -> streams(balances))
+        : streams(balances);
+  }
+
   private Map<String, Stream> streams(Map<ModeSpec, SteadyBalance> balances) {
     return day.byDay(totals, PlantDay.weighted(model, balances));
   }
@@ -150,7 +171,9 @@ public final class PlantAccounts {
   private Optional<Both> both(Case one, PlantCirculation circulation) {
     return year.balances(one)
         .or(() -> PlantDay.atRest(model, one, Map.of()))
-        .map(balances -> new Both(mean(one, streams(balances)), circulation.rest(one, balances)));
+        .map(
+            balances ->
+                new Both(mean(one, streams(one, balances)), circulation.rest(one, balances)));
   }
 
   /**
