@@ -59,6 +59,9 @@ public final class RheogramFit {
   /** A law of less index is a yield stress in disguise; its powers overflow elsewhere. */
   private static final double LEAST_INDEX = 0.05;
 
+  /** No liquor thickens more with shear, and from 2 on no end of laminar flow is known. */
+  private static final double GREATEST_INDEX = 1.5;
+
   private static final String HARDLY_RISES = "the shear stress hardly rises with the shear rate";
 
   /** Flow index of a liquor of which one shear rate is known: that of thick manure. */
@@ -113,6 +116,10 @@ public final class RheogramFit {
       parameters = List.copyOf(parameters);
       covariance = covariance.stream().map(List::copyOf).toList();
       residualsPa = List.copyOf(residualsPa);
+    }
+
+    private boolean isTooSteep() {
+      return rheology.isPresent() && rheology.get().index() > GREATEST_INDEX;
     }
   }
 
@@ -201,15 +208,22 @@ public final class RheogramFit {
               List.of("Pa", "Pa.s^n", "")));
     }
     candidates.sort(
-        Comparator.comparingDouble(Candidate::criterion)
+        Comparator.comparing(Candidate::isTooSteep)
+            .thenComparingDouble(Candidate::criterion)
             .thenComparingInt(candidate -> candidate.parameters().size()));
     List<Candidate> equallyGood =
         candidates.stream()
-            .filter(other -> other.rheology().isPresent())
+            .filter(other -> other.rheology().isPresent() && !other.isTooSteep())
             .filter(other -> other == candidates.get(0) || table.equal(candidates.get(0), other))
             .toList();
-    return new RheogramFit(
-        readings, weighting, candidates, equallyGood, warnings(table, equallyGood));
+    List<String> warnings = warnings(table, equallyGood);
+    if (candidates.stream().anyMatch(Candidate::isTooSteep)) {
+      warnings.add(
+          "By a curve that fits the shear stress rises faster than with the 1.5th power of the"
+              + " shear rate: no liquor does that, and the curve is not taken. Look for sand, slip"
+              + " or turbulence in the viscometer, and for a slip in the readings.");
+    }
+    return new RheogramFit(readings, weighting, candidates, equallyGood, warnings);
   }
 
   /**

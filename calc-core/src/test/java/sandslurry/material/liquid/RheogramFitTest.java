@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -192,5 +193,21 @@ class RheogramFitTest {
             RheogramFit.Weighting.SAME_PASCALS);
     assertThat(fit.best().model()).isEqualTo("Newtonian");
     assertThat(fit.candidates().get(3).remark()).contains("does not rise");
+  }
+
+  /** Found by fuzzing: one reading of a two-hundredth of its stress gave a flow index of 2.07. */
+  @Test
+  void aLawThatNoLiquorFollowsIsNotFitted() {
+    double[] rates = {5, 10, 20, 40, 80, 150, 250, 400};
+    double[] stresses = {0.000208746, 0.0792, 0.142, 0.242, 0.431, 0.702, 1.07, 1.56};
+    List<ViscometerReading> readings = new ArrayList<>();
+    for (int i = 0; i < rates.length; i++) {
+      readings.add(new ViscometerReading(rates[i], stresses[i]));
+    }
+    RheogramFit fit = RheogramFit.of(readings, RheogramFit.Weighting.SAME_PER_CENT);
+    assertThat(fit.equallyGood())
+        .isNotEmpty()
+        .allMatch(law -> law.rheology().orElseThrow().index() <= 1.5);
+    assertThat(fit.warnings()).anyMatch(warning -> warning.contains("no liquor does that"));
   }
 }
