@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import sandslurry.material.liquid.RheogramFit.Candidate;
 import sandslurry.material.liquid.RheogramFit.Parameter;
 import sandslurry.material.liquid.RheogramFit.Weighting;
@@ -150,5 +152,23 @@ class RheologyByHandTest {
   void manureOfHalfTheSolidsHasAFortyFifthOfTheYieldStress() {
     assertThat(Carriers.yieldStressPa(0.12)).isCloseTo(10, within(1e-12));
     assertThat(Carriers.yieldStressPa(0.06)).isCloseTo(0.220971, within(1e-6));
+  }
+
+  /**
+   * At 35 degC the rows of the table of Achkari-Begdouri and Goodrich (1992; from memory,
+   * unverified): total solids, K and n.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "0.025, 0.042, 0.710",
+    "0.054, 0.192, 0.562",
+    "0.075, 0.525, 0.533",
+    "0.091, 1.052, 0.467",
+    "0.121, 5.885, 0.367"
+  })
+  void manureOfATabulatedContentHasItsPowerLaw(double solids, double k, double n) {
+    Carrier manure = Carriers.manure(solids, 308.15);
+    assertThat(manure.rheology().consistency()).isCloseTo(k, within(1e-9 * k));
+    assertThat(manure.rheology().index()).isCloseTo(n, within(1e-9));
   }
 }
