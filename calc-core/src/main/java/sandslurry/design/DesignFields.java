@@ -114,8 +114,15 @@ public final class DesignFields extends Fields<Design> {
     rule(
         lines,
         List.of(),
-        values -> values.has(lane) || values.has(plant) || !values.get(lines).isEmpty(),
-        values -> "is missing: a design has a line, a lane or a plant, or several");
+        values ->
+            values.has(lane)
+                || values.has(plant)
+                || values.has(screw)
+                || values.has(gravity)
+                || !values.get(lines).isEmpty(),
+        values ->
+            "is missing: a design has a line, a lane, a plant, a screw or a gravity pipe, or"
+                + " several");
   }
 
   @Override

@@ -211,9 +211,18 @@ class DesignReadingTest {
   }
 
   @Test
-  void aDesignHasALineOrALane() {
-    onlyProblem(
-        Documents.lane().without("/lane"), "/lines", "", "a design has a line, a lane or a plant");
+  void aDesignHasAtLeastOnePart() {
+    DesignDocument nothing = Documents.lane().without("/lane");
+    onlyProblem(nothing, "/lines", "", "a design has a line, a lane, a plant, a screw or a");
+    DesignDocument pipe =
+        nothing
+            .with("/gravityRun/bore", "300 mm")
+            .with("/gravityRun/slope", "1 %")
+            .with("/gravityRun/flow", "30 L/s");
+    assertThat(problems(pipe)).isEmpty();
+    assertThat(problems(pipe.with("/gravityRun/flow", "0 L/s")))
+        .extracting(Problem::field)
+        .containsExactly("/gravityRun/flow");
   }
 
   @Test
