@@ -24,7 +24,7 @@ final class CureSearch {
   private static final int FEWEST_OF_A_SORT = 2;
 
   /** Runs judged in all tries together: it bounds the time of a search, a few seconds at most. */
-  private static final int MOST_RUNS_JUDGED = 1000;
+  private static final int MOST_RUNS_JUDGED = 600;
 
   /** Who has so many ways to choose from needs no more. */
   private static final int ENOUGH = 5;

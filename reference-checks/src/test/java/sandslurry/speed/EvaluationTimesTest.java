@@ -40,9 +40,9 @@ class EvaluationTimesTest {
   @ParameterizedTest
   @CsvSource({
     "parlor-line, 1.6",
-    "viscometer-readings, 7.3",
-    "valley-of-dilution, 16",
-    "thick-liquor-rotodynamic, 12",
+    "viscometer-readings, 4.4",
+    "valley-of-dilution, 12",
+    "thick-liquor-rotodynamic, 10",
     "two-pumps-six-states, 6.6"
   })
   void anEvaluationAllocatesNoMoreThanStored(String name, double storedMegabytes) throws Exception {
