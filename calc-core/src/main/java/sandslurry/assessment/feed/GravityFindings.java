@@ -29,10 +29,9 @@ public record GravityFindings(String element, Findings findings) implements Find
   public static final String LINE = "line by gravity";
 
   /**
-   * Findings on one pipe or channel.
+   * Findings on one pipe or channel: whether it holds what comes, and what comes of its sand.
    *
    * @param run what came of it
-   * @return whether it holds what comes, and what comes of its sand
    */
   public void of(GravityRun run) {
     if (run.runsOver()) {

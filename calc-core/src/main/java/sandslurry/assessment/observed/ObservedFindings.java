@@ -31,11 +31,7 @@ import sandslurry.units.Kind;
  */
 public record ObservedFindings(Design design, ObservedResult result, Findings findings)
     implements FindingWriter {
-  /**
-   * Every finding.
-   *
-   * @return the line, each cause, the pump, the filling
-   */
+  /** Every finding: the line, each cause, the pump, the filling. */
   public void all() {
     for (String run : result.settling()) {
       found("settles", Severity.FAIL, run)

@@ -31,10 +31,8 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
   private static final double THIN = 0.01;
 
   /**
-   * The finding, if there is no flow rate at which the line works.
-   *
-   * @param others the findings on the line: the headline is as grave as they are
-   * @return one finding, or none
+   * The finding, if there is no flow rate at which the line works; it is as grave as the findings
+   * on the line so far.
    */
   public void all() {
     if (window.intervals().isEmpty()) {
