@@ -83,10 +83,10 @@ public record Bound(String what, Kind<?> kind, double low, double high, boolean 
    */
   public record Excess(Bound bound, double value) {
     /**
-     * The transgression in a few words.
+     * The transgression in a few words, with the limit that is crossed.
      *
      * @param system the units to write in
-     * @return for example "grain size 7.00 mm (published 0.150 mm to 6.00 mm)"
+     * @return for example "grain size 7.00 mm (published up to 6.00 mm)"
      */
     public String describe(UnitSystem system) {
       String used = Double.isFinite(value) ? system.show(bound.kind(), value) : "not defined";
@@ -94,8 +94,22 @@ public record Bound(String what, Kind<?> kind, double low, double high, boolean 
           + " "
           + used
           + (bound.published() ? " (published " : " (own limits ")
-          + bound.describe(system).substring(bound.what().length() + 1)
+          + crossed(system)
           + ")";
+    }
+
+    /**
+     * The limit that is crossed.
+     *
+     * @param system the units to write in
+     * @return for example "up to 6.00 mm"
+     */
+    public String crossed(UnitSystem system) {
+      return value > bound.high()
+          ? "up to " + system.show(bound.kind(), bound.high())
+          : value < bound.low()
+              ? "from " + system.show(bound.kind(), bound.low())
+              : bound.describe(system).substring(bound.what().length() + 1);
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
@@ -311,7 +312,8 @@ public final class Type<S> extends Content<S> {
     Quantity<?> si = quantity.toSystemUnit();
     String unit = si.getUnit().toString();
     double value = si.getValue().doubleValue();
-    boolean tells = !unit.equals("one") && !unit.equals("s") && isEasilyRead(value);
+    // Nobody reads a share, a time or a speed of rotation more easily in SI.
+    boolean tells = !Set.of("one", "s", "Hz").contains(unit) && isEasilyRead(value);
     return tells && !sameDigits(quantity.getUnit(), si.getUnit())
         ? Optional.of(String.format(Locale.ROOT, "%.4g %s", value, unit))
         : Optional.empty();

@@ -17,6 +17,7 @@ import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
+import sandslurry.fact.finding.Value;
 import sandslurry.report.block.Block;
 import sandslurry.report.section.CuresSection;
 import sandslurry.study.Cures;
@@ -305,7 +306,7 @@ public final class Answer {
         "Flush before every stop: "
             + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
             + " or more of clean water for "
-            + units.showAtLeast(Kind.TIME, flush.timeS())
+            + new Value.Number(Kind.TIME, flush.timeS()).show("longest", units)
             + " ("
             + units.showAtLeast(Kind.VOLUME, flush.volumeM3())
             + ").");

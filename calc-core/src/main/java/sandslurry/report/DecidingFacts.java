@@ -54,11 +54,16 @@ final class DecidingFacts {
     return List.copyOf(all);
   }
 
-  /** What governs whether a line carries its sand; of one that does not flow what else decides. */
+  /** What is not kept, else what governs whether a line carries its sand, else what is closest. */
   static Optional<Deciding> governing(Assessment line) {
     DecidingFacts sand = new DecidingFacts(line);
     line.line().filter(result -> !result.states().isEmpty()).ifPresent(sand::velocity);
-    return sand.facts.stream().findFirst().or(() -> own(line).stream().findFirst());
+    List<Deciding> all = own(line);
+    return all.stream()
+        .filter(fact -> fact.closeness() < 0)
+        .findFirst()
+        .or(() -> sand.facts.stream().findFirst())
+        .or(() -> all.stream().findFirst());
   }
 
   /** Without those of several lines. */
@@ -162,7 +167,7 @@ final class DecidingFacts {
     double warmest = Materials.warmestK(design, assessment.carrier());
     List<RunSpec> runs = design.route().orElseThrow().runs();
     Deciding closest = null;
-    for (LineState state : line.states()) {
+    for (LineState state : line.judged()) {
       for (int i = 0; i < state.runs().size(); i++) {
         OptionalDouble rating = runs.get(i).ratingPa(warmest);
         if (rating.isEmpty()) {
@@ -196,6 +201,7 @@ final class DecidingFacts {
         show(Kind.FLOW, there)
             + " at "
             + units.show(Kind.HEAD, duty.headM())
+            + headByModels()
             + ", "
             + units.show(Kind.POWER, duty.shaftW())
             + " at the shaft";
@@ -204,6 +210,16 @@ final class DecidingFacts {
         there < least || there > most
             ? Deciding.amiss("duty point", actual, range, there < least ? "below" : "above")
             : Deciding.said("duty point", actual, range, "within"));
+  }
+
+  /** Between what the head at the duty point lies over the models of head loss. */
+  private String headByModels() {
+    return assessment
+        .line()
+        .flatMap(line -> line.at(FlowCase.DUTY))
+        .map(state -> state.headByModels())
+        .map(head -> units.ends(Kind.HEAD, head.low(), head.high()))
+        .orElse("");
   }
 
   private void service(ServiceResult service) {

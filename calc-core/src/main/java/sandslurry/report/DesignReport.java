@@ -1,9 +1,11 @@
 package sandslurry.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,6 +32,9 @@ public final class DesignReport {
   /** What a publication has and a definition has not. */
   private static final Pattern YEAR = Pattern.compile("\\b(18|19|20)[0-9]{2}\\b");
 
+  private static final String CAVEAT = "; coefficients from memory, unverified";
+  private static final String MARK = " [*]";
+
   private final Assessment assessment;
   private final List<Block> blocks = new ArrayList<>();
 
@@ -51,6 +56,7 @@ public final class DesignReport {
     DesignReport report = new DesignReport(assessment);
     report.titleBlock(document, title);
     report.blocks.addAll(Answer.of(assessment, cures, true));
+    report.plant();
     report.farm();
     report.blocks.addAll(Chapters.inputs(document, assessment));
     report.drawings();
@@ -130,13 +136,37 @@ public final class DesignReport {
         name -> ShownText.message(document.text("/titleBlock/" + name).strip());
     blocks.add(
         new Block.Table(
-            List.of("", "", "", ""),
+            List.of("", "", "", "", "", ""),
             List.of(
-                List.of("Project", text.apply("project"), "Date", title.date()),
-                List.of("Site", text.apply("site"), "Revision", text.apply("revision")),
-                List.of("Client", text.apply("client"), "Checker", text.apply("checker")),
-                List.of("Designer", text.apply("designer"), "", ""),
-                List.of("File", title.file(), "Program", title.program()))));
+                List.of(
+                    "Project",
+                    text.apply("project"),
+                    "Designer",
+                    text.apply("designer"),
+                    "Date",
+                    title.date()),
+                List.of(
+                    "Client",
+                    text.apply("client"),
+                    "Checker",
+                    text.apply("checker"),
+                    "Revision",
+                    text.apply("revision")),
+                List.of(
+                    "Site",
+                    text.apply("site"),
+                    "File",
+                    title.file(),
+                    "Program",
+                    title.program()))));
+  }
+
+  /** It takes a page of its own, as the answer before it does. */
+  private void plant() {
+    if (assessment.plant().isPresent()) {
+      heading(1, "Drawing of the plant");
+      blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true));
+    }
   }
 
   private void farm() {
@@ -151,12 +181,6 @@ public final class DesignReport {
         .plant()
         .flatMap(PlantResult::profile)
         .ifPresent(p -> picture("profile", "Hydraulic profile of the plant"));
-    // It takes a page of its own: what is smaller goes before it.
-    assessment
-        .plant()
-        .ifPresent(
-            p ->
-                blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true)));
     if (blocks.get(blocks.size() - 1) instanceof Block.Heading) {
       blocks.remove(blocks.size() - 1);
     }
@@ -175,14 +199,20 @@ public final class DesignReport {
     its.dilution().ifPresent(d -> picture(place + "dilution", "What dilution does"));
   }
 
-  /** A chapter for each of several lines: its drawings and tables. */
+  /**
+   * A chapter for each of several lines: its drawings and tables. What explains a table is said
+   * once.
+   */
   private void lines() {
     int place = 0;
+    Set<Block> said = new HashSet<>();
     for (Map.Entry<String, Assessment> line : assessment.lines().entrySet()) {
       heading(1, line.getKey());
       ofLine(line.getValue(), place + "/");
       blocks.addAll(within(ObservedPage.tables(line.getValue())));
-      blocks.addAll(within(Chapters.tables(line.getValue())));
+      within(Chapters.ofOneOfSeveral(line.getValue())).stream()
+          .filter(block -> !(block instanceof Block.Paragraph) || said.add(block))
+          .forEach(blocks::add);
       place++;
     }
   }
@@ -220,8 +250,16 @@ public final class DesignReport {
     heading(1, "Sources");
     blocks.add(
         new Block.Items(
-            sources.isEmpty() ? List.of("common practice, no source") : sources,
+            sources.isEmpty() ? List.of("common practice, no source") : marked(sources),
             Block.Items.Style.SMALL_PRINT));
+  }
+
+  /** The commonest caveat is written out once, and stands beside the others as a sign. */
+  private static List<String> marked(List<String> sources) {
+    List<String> marked = new ArrayList<>();
+    marked.add(MARK.strip() + CAVEAT.substring(1));
+    sources.forEach(source -> marked.add(source.replace(CAVEAT, MARK)));
+    return marked;
   }
 
   private void words() {

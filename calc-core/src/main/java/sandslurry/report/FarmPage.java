@@ -5,6 +5,7 @@ import java.util.List;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.StopResult.FlushNeed;
+import sandslurry.fact.finding.Value;
 import sandslurry.report.block.Block;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -79,7 +80,7 @@ final class FarmPage {
               + ": "
               + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
               + " for at least "
-              + units.showAtLeast(Kind.TIME, flush.timeS())
+              + new Value.Number(Kind.TIME, flush.timeS()).show("longest", units)
               + ".");
     }
   }

@@ -9,9 +9,9 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.TextView;
 
@@ -56,7 +56,7 @@ public final class Glossary {
    * @return a list of them, as its last words
    */
   static Block of(List<Block> report) {
-    String text = new TextView(WIDE).write(report).toLowerCase(Locale.ROOT);
+    String text = new TextView(WIDE).write(report);
     return new Block.Items(
         TERMS.entrySet().stream()
             .filter(term -> isUsed(term.getKey(), text))
@@ -67,7 +67,13 @@ public final class Glossary {
 
   /** A term with several words, such as "d50, d85", is used when one of them is. */
   private static boolean isUsed(String term, String text) {
-    return Arrays.stream(term.toLowerCase(Locale.ROOT).split(", | \\(|\\)"))
-        .anyMatch(text::contains);
+    return Arrays.stream(term.split(", | \\(|\\)"))
+        .anyMatch(
+            word ->
+                Pattern.compile(
+                        "\\b" + Pattern.quote(word) + "s?\\b",
+                        word.matches(".*[a-z].*") ? Pattern.CASE_INSENSITIVE : 0)
+                    .matcher(text)
+                    .find());
   }
 }

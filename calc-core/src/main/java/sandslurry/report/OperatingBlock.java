@@ -14,6 +14,7 @@ import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.line.WindowWords;
 import sandslurry.assessment.states.WindowFindings;
+import sandslurry.design.Design;
 import sandslurry.fact.finding.Finding;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Block.Window.Stretch;
@@ -37,7 +38,7 @@ final class OperatingBlock {
     OperatingWindow window = line.window();
     return new Block.Window(
         Kind.FLOW.symbol(units),
-        shown(window).map(interval -> stretch(interval, words, units)).toList(),
+        shown(window).map(interval -> stretch(interval, words, assessment.design())).toList(),
         empty(assessment),
         marks(line, units));
   }
@@ -58,7 +59,9 @@ final class OperatingBlock {
         .sorted(Comparator.comparingDouble(interval -> interval.low().flowM3ps()));
   }
 
-  private static Stretch stretch(Interval interval, WindowWords words, UnitSystem units) {
+  private static Stretch stretch(Interval interval, WindowWords words, Design design) {
+    UnitSystem units = design.units();
+    double maximum = design.flow().orElseThrow().maximumM3ps();
     double low = interval.low().flowM3ps();
     return new Stretch(
         low > 0 ? OptionalDouble.of(number(units, low)) : OptionalDouble.empty(),
@@ -67,7 +70,7 @@ final class OperatingBlock {
             .high()
             .map(high -> OptionalDouble.of(number(units, high.flowM3ps())))
             .orElse(OptionalDouble.empty()),
-        interval.high().map(words::above).orElse(""));
+        interval.high().map(high -> words.above(high) + words.beyond(high, maximum)).orElse(""));
   }
 
   private static List<Block.Window.Mark> marks(LineResult line, UnitSystem units) {

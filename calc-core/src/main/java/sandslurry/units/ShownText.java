@@ -1,7 +1,11 @@
 package sandslurry.units;
 
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Text of unknown origin made fit to be shown: what a design file holds may carry characters that a
@@ -14,7 +18,61 @@ public final class ShownText {
   /** The most characters of a message. */
   private static final int MESSAGE = 700;
 
+  /** A space between a number and a unit. */
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile("(?<=\\d) (?=(?:" + symbols(symbol -> true) + ")(?![A-Za-z0-9]))");
+
+  /** A unit at whose stroke a line might break. */
+  private static final Pattern QUOTIENT =
+      Pattern.compile(
+          "(?<![A-Za-z0-9])(?:" + symbols(symbol -> symbol.contains("/")) + ")(?![A-Za-z0-9])");
+
+  private static final char NO_BREAK = '\u00a0';
+
   private ShownText() {}
+
+  private static String symbols(Predicate<String> which) {
+    return Kind.all().stream()
+        .flatMap(kind -> Stream.of(UnitSystem.values()).map(kind::symbol))
+        .filter(symbol -> !symbol.isEmpty())
+        .filter(which)
+        .distinct()
+        .sorted(Comparator.comparingInt(String::length).reversed())
+        .map(Pattern::quote)
+        .collect(Collectors.joining("|"));
+  }
+
+  /**
+   * A text in which each number holds together with its unit.
+   *
+   * @param text any text
+   * @return the text, with a no-break space between them
+   */
+  public static String together(String text) {
+    return BEFORE_UNIT.matcher(text).replaceAll(String.valueOf(NO_BREAK));
+  }
+
+  /**
+   * A text that was held together, with common spaces again.
+   *
+   * @param text any text
+   * @return the text without no-break spaces
+   */
+  public static String apart(String text) {
+    return text.replace(NO_BREAK, ' ');
+  }
+
+  /**
+   * Marks the units at whose stroke a line might break.
+   *
+   * @param markup a text
+   * @param before what to write before each
+   * @param after what to write after each
+   * @return the text with the marks
+   */
+  public static String markQuotients(String markup, String before, String after) {
+    return QUOTIENT.matcher(markup).replaceAll(before + "$0" + after);
+  }
 
   /**
    * A text with every control, direction and other invisible character written as an escape.

@@ -1,5 +1,6 @@
 package sandslurry.ui;
 
+import java.awt.event.KeyEvent;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javax.swing.Action;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
@@ -24,6 +26,7 @@ import javax.swing.JMenuItem;
 import javax.swing.JOptionPane;
 import javax.swing.JTextArea;
 import javax.swing.JToolBar;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -434,6 +437,12 @@ final class FormCommands {
     JDialog window = new JDialog(frame, "Words used in form and reports", false);
     window.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
     window.add(page.component());
+    window
+        .getRootPane()
+        .registerKeyboardAction(
+            event -> window.dispose(),
+            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
     window.setSize(frame.getWidth() / 2, frame.getHeight() * 2 / 3);
     window.setLocationRelativeTo(frame);
     window.setVisible(true);

@@ -1,5 +1,6 @@
 package sandslurry.ui;
 
+import java.awt.GraphicsEnvironment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -11,6 +12,11 @@ import sandslurry.report.block.HtmlBody;
 final class HtmlBlocks {
   /** From more columns on a table is wide. */
   private static final int WIDE = 8;
+
+  /** The fewest columns of a table that is parted, and the pixels of a screen that one takes. */
+  private static final int FEWEST = 5;
+
+  private static final int COLUMN = 180;
 
   private static final String VERDICT = "verdict";
 
@@ -45,10 +51,48 @@ final class HtmlBlocks {
             .forEach(text -> html.append("<li>").append(HtmlBody.escape(text)).append("</li>"));
         html.append("</ul>");
       } else {
-        table(html, verdictFirst((Block.Table) block), governs);
+        narrowed(verdictFirst((Block.Table) block), mostColumns())
+            .forEach(table -> table(html, table, governs));
       }
     }
     return html.toString();
+  }
+
+  /** Columns for which the results have room on this screen. */
+  private static int mostColumns() {
+    return GraphicsEnvironment.isHeadless()
+        ? Integer.MAX_VALUE
+        : Math.max(
+            FEWEST,
+            GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds().width
+                / COLUMN);
+  }
+
+  /** A table that is too wide in parts below each other, each with what its rows are called. */
+  static List<Block.Table> narrowed(Block.Table table, int most) {
+    int columns = table.head().size();
+    if (columns <= most) {
+      return List.of(table);
+    }
+    int names = columns > 1 && table.head().get(1).equals("pump") ? 2 : 1;
+    int parts = (int) Math.ceil((columns - names) / (double) (most - names));
+    int each = (int) Math.ceil((columns - names) / (double) parts);
+    List<Block.Table> narrow = new ArrayList<>();
+    for (int from = names; from < columns; from += each) {
+      int start = from;
+      int end = Math.min(columns, from + each);
+      narrow.add(
+          new Block.Table(
+              part(table.head(), names, start, end),
+              table.rows().stream().map(row -> part(row, names, start, end)).toList()));
+    }
+    return narrow;
+  }
+
+  private static List<String> part(List<String> row, int names, int from, int end) {
+    List<String> part = new ArrayList<>(row.subList(0, names));
+    part.addAll(row.subList(from, end));
+    return part;
   }
 
   /** A wide table may have to be scrolled sideways: its verdicts stand where they are seen. */

@@ -11,8 +11,8 @@ final class Product {
 
   static final String ABOUT =
       """
-      Hydraulic design calculator for sand-laden dairy manure: transfer line, pump and settling
-      lane, judged for plugging, wear, pressure and sand capture.
+      Hydraulic design calculator for sand-laden dairy manure from pen to storage: transfer lines
+      and pumps, settling lanes and separators, judged for plugging, wear, pressure and recovery.
 
       Licensed under the Apache License, Version 2.0. There is no warranty.
 
@@ -21,11 +21,8 @@ final class Product {
       build. A licensed practitioner must review every design, and local codes come first. Read the
       safety cautions: manure gas kills, and a plugged line can hold pressure.
 
-      Libraries, each under its own licence:
-        FlatLaf (Apache-2.0), MigLayout (BSD), JFreeChart (LGPL-2.1), picocli (Apache-2.0),
-        Jackson (Apache-2.0), Apache Commons Math (Apache-2.0), Indriya, unit-api, uom-lib
-        and si-units (BSD-3-Clause), Jakarta Annotations (EPL-2.0) and Jakarta Inject (Apache-2.0).
-        Notices and licence texts stand in META-INF of sandslurry.jar.
+      Libraries are under their own licences: their list, notices and licence texts are in META-INF
+      of sandslurry.jar.
       """;
 
   private Product() {}

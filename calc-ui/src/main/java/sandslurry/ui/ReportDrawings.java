@@ -18,7 +18,7 @@ record ReportDrawings(Assessment assessment) {
   private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
 
   private static final int CHART_WIDTH = 500;
-  private static final int CHART_HEIGHT = 290;
+  private static final int CHART_HEIGHT = 280;
 
   /**
    * Something that can be drawn at any size.
@@ -89,7 +89,7 @@ record ReportDrawings(Assessment assessment) {
 
   private static Drawing chart(ChartData data) {
     JFreeChart chart = ChartPainter.onPaper(data, FONT);
-    int height = data.bars().isEmpty() ? CHART_HEIGHT : 100 + 15 * data.bars().size();
+    int height = data.bars().isEmpty() ? CHART_HEIGHT : 100 + 16 * data.bars().size();
     return new Drawing(
         CHART_WIDTH, height, g -> chart.draw(g, new Rectangle2D.Double(0, 0, CHART_WIDTH, height)));
   }

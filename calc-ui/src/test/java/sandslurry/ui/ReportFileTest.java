@@ -44,17 +44,14 @@ class ReportFileTest {
   }
 
   /**
-   * A one-run line with its pump has 6 pages, a line in many states or of several runs 7, a plant
-   * MOST_OF_PLANT and a chapter of 2 for each line beyond the first.
+   * A line with its pump has 6 pages, one of several runs 7, a plant MOST_OF_PLANT and one for each
+   * line beyond the first.
    */
   private static int most(Assessment assessment) {
     if (assessment.design().plant().isPresent()) {
-      return MOST_OF_PLANT + 2 * Math.max(0, assessment.lines().size() - 1);
+      return MOST_OF_PLANT + Math.max(0, assessment.lines().size() - 1);
     }
-    boolean simple =
-        assessment.service().states().size() < 6
-            && assessment.design().route().stream().allMatch(r -> r.runs().size() == 1);
-    return simple ? 6 : 7;
+    return assessment.design().route().stream().allMatch(r -> r.runs().size() == 1) ? 6 : 7;
   }
 
   static List<String> everyExample() throws IOException {

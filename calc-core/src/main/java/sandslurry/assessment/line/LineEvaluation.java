@@ -1,12 +1,16 @@
 package sandslurry.assessment.line;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.material.Proportions;
+import sandslurry.plant.Range;
+import sandslurry.transport.headloss.HeadLosses;
 
 /** Evaluates the line of a design at every flow at which it is judged. */
 public final class LineEvaluation {
@@ -135,7 +139,23 @@ public final class LineEvaluation {
         state.sandFraction() * state.flowM3ps() * materials.sandDensityKgM3(),
         density,
         model.systemHeadM(state.runs()),
+        headByModels(state.runs(), compared),
         runs);
+  }
+
+  /** The head over the models beside the default one; each takes the whole line by its own. */
+  private Range headByModels(List<RunPoint> runs, boolean compared) {
+    double head = model.systemHeadM(runs);
+    if (!compared || model.overBed(runs)) {
+      return Range.of(head);
+    }
+    double[] beside = new double[HeadLosses.bracket().size()];
+    for (RunPoint run : runs) {
+      double[] one = run.lossesBesideM();
+      Arrays.setAll(beside, i -> beside[i] + one[i]);
+    }
+    DoubleSummaryStatistics all = Arrays.stream(beside).summaryStatistics();
+    return new Range(head + all.getMin(), head, head + all.getMax());
   }
 
   private static RunState shown(RunPoint run, LineModel.Pressures pressures, boolean compared) {

@@ -1,6 +1,7 @@
 package sandslurry.assessment.line;
 
 import java.util.List;
+import sandslurry.plant.Range;
 
 /**
  * The whole line at one flow.
@@ -13,6 +14,8 @@ import java.util.List;
  * @param mixtureDensityKgM3 density of the mixture
  * @param systemHeadM head that the line asks of a pump, in metres of mixture, from the level of the
  *     source
+ * @param headByModels the same over all models of head loss; without width where sand lies in the
+ *     pipe, which they do not know
  * @param runs the runs in the order of flow
  */
 public record LineState(
@@ -23,6 +26,7 @@ public record LineState(
     double sandRateKgps,
     double mixtureDensityKgM3,
     double systemHeadM,
+    Range headByModels,
     List<RunState> runs) {
   /** Copies the list. */
   public LineState {

@@ -149,7 +149,8 @@ public final class RunPoint {
     if (friction == null) {
       PipeRun pipe = filled.pipe();
       LineMixture mixture = filled.mixture();
-      double slurryGradient = hasSand() ? gradientWithSand(Trace.NONE) : flow.gradient();
+      double slurryGradient =
+          hasSand() ? gradientWithSand(movingGradient(), Trace.NONE) : flow.gradient();
       double gradient =
           Inclination.frictionGradient(flow.gradient(), slurryGradient, pipe.angleRad());
       double fittings = pipe.fittingCoefficient(flow.reynolds());
@@ -175,13 +176,12 @@ public final class RunPoint {
 
   /**
    * Gradient with sand, in metres of carrier per metre. Where eddies carry the sand it is that of
-   * the default model, at most that of a pipe packed with it; in laminar flow that of the liquid
-   * with the friction of the bed that slides along; between them one passes into the other. Without
-   * eddies it is never less than that of the liquid thickened by its sand.
+   * the model, at most that of a pipe packed with it; in laminar flow that of the liquid with the
+   * friction of the bed that slides along; between them one passes into the other. Without eddies
+   * it is never less than that of the liquid thickened by its sand.
    */
-  private double gradientWithSand(Trace trace) {
+  private double gradientWithSand(double asModelled, Trace trace) {
     double packed = packedExcess(slurry);
-    double asModelled = movingGradient();
     double moving = Math.min(asModelled, flow.gradient() + packed);
     if (regime == Regime.TURBULENT) {
       return trace.step(MOVING, moving, asModelled, flow.gradient(), slurry.densityRatio());
@@ -336,6 +336,30 @@ public final class RunPoint {
     return headLosses;
   }
 
+  /**
+   * Head lost along the run by each model of the bracket in place of the default one.
+   *
+   * @return what each takes more than the default, the default first [m of mixture]
+   */
+  double[] lossesBesideM() {
+    double[] beside = new double[headLosses().size()];
+    if (!hasSand()) {
+      return beside;
+    }
+    PipeRun pipe = filled.pipe();
+    LineMixture mixture = filled.mixture();
+    for (int i = 1; i < beside.length; i++) {
+      double level = gradientWithSand(headLosses().get(i).estimate().value(), Trace.NONE);
+      double gradient = Inclination.frictionGradient(flow.gradient(), level, pipe.angleRad());
+      beside[i] =
+          (gradient - frictionGradient())
+              * pipe.lengthM()
+              * mixture.liquidDensityKgM3()
+              / mixture.densityKgM3();
+    }
+    return beside;
+  }
+
   /** Keeps the steps of the friction of a Newtonian carrier, on which the models of sand rest. */
   void frictionSteps(Trace trace, Equation gradient) {
     ClearLiquid clear = newtonian();
@@ -364,7 +388,7 @@ public final class RunPoint {
         }
       }
     }
-    gradientWithSand(trace);
+    gradientWithSand(movingGradient(), trace);
   }
 
   /**

@@ -35,6 +35,9 @@ record SettlingFindings(
   /** Less of the sand on the floor than this is none. */
   private static final double TRACE = 1e-5;
 
+  /** Below this share nothing is said of how temperature changes the required velocity. */
+  private static final double NOTED_CHANGE = 0.01;
+
   void all() {
     for (int i = 0; i < warmths.asDesigned().route().runs().size(); i++) {
       run(i);
@@ -134,6 +137,12 @@ record SettlingFindings(
         .with("warmest", Kind.TEMPERATURE, warm.temperatureK());
     boolean whenCold = required(found, "requiredCold", "regimeCold", cold, index);
     boolean whenWarm = required(found, "requiredWarm", "regimeWarm", warm, index);
+    if (whenCold && whenWarm) {
+      double change = requiredMps(cold, index) / requiredMps(warm, index) - 1;
+      if (Math.abs(change) < NOTED_CHANGE) {
+        return;
+      }
+    }
     found.why(
         whenCold
             ? whenWarm ? "required-over" : "required-cold"
@@ -148,8 +157,12 @@ record SettlingFindings(
       found.with(regime, point.regime().words());
       return false;
     }
-    found.with(velocity, Kind.VELOCITY, point.deposition().orElseThrow().requiredMps());
+    found.with(velocity, Kind.VELOCITY, requiredMps(warmth, index));
     return true;
+  }
+
+  private static double requiredMps(Warmth warmth, int index) {
+    return warmth.worstPoint(index).deposition().orElseThrow().requiredMps();
   }
 
   /** Gives the flow rate judged and the velocity at it. */

@@ -79,4 +79,22 @@ public record WindowWords(UnitSystem units) {
   public String above(End high) {
     return says(high.cause().clause, high);
   }
+
+  /**
+   * That a pump does not reach the maximum flow rate of the design, which therefore fails nothing.
+   *
+   * @param high the highest flow rate of an interval
+   * @param maximumM3ps the maximum flow rate [m3/s]
+   * @return a clause to follow what limits it; empty where another thing does, or it is reached
+   */
+  public String beyond(End high, double maximumM3ps) {
+    boolean pumpEnds = high.cause() == Cause.PUMP_HEAD || high.cause() == Cause.STROKES;
+    return pumpEnds && maximumM3ps > high.flowM3ps()
+        ? Messages.of(WindowWords.class)
+            .says(
+                "window-not-reached",
+                Map.of("maximum", new Value.Number(Kind.FLOW, maximumM3ps)),
+                units)
+        : "";
+  }
 }

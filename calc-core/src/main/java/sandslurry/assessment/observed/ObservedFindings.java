@@ -96,9 +96,7 @@ public record ObservedFindings(Design design, ObservedResult result, Findings fi
             (values.value() >= 1
                     ? found("thicker", Severity.NOTE, "line")
                     : found("thinner", Severity.NOTE, "line"))
-                .with("factor", Kind.NUMBER, values.value())
-                .with("low", Kind.NUMBER, values.low())
-                .with("high", Kind.NUMBER, values.high())
+                .with("factor", Kind.NUMBER, values.value(), values.low(), values.high())
                 .why("liquid");
         double usual =
             DesignCarrier.scatter(design.carrier(), Materials.of(design).carrier()).factor();

@@ -53,7 +53,7 @@ public record ServiceResult(
     Optional<GravityRun> gravityRun,
     Optional<ObservedResult> observed) {
   /** The state that asks every derating for sand and believes the gravest: the least duty. */
-  public static final String LEAST_STATE = "sand takes most head by any method";
+  public static final String LEAST_STATE = "most derated, by any method";
 
   /** Copies the lists. */
   public ServiceResult {

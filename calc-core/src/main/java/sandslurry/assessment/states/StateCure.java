@@ -32,7 +32,8 @@ public final class StateCure {
     }
     Found found =
         Messages.of(StateCure.class)
-            .found(new Findings(design.units()), "worst-state", Severity.NOTE, "line");
+            .found(new Findings(design.units()), "worst-state", Severity.NOTE, "line")
+            .with("state", state.result().name());
     if (state.model().isEmpty()) {
       return text(found, design.pump().isPresent() ? "another-pump" : "keep-out-of-state");
     }

@@ -137,15 +137,15 @@ public final class StateVariants {
       given.add("coldest");
     }
     spec.thickestSand().ifPresent(s -> given.add("most sand"));
-    spec.lowSourceLevelM().ifPresent(l -> given.add("pit at its lowest"));
+    spec.lowSourceLevelM().ifPresent(l -> given.add("lowest pit"));
     worn.ifPresent(share -> given.add("worn"));
     if (given.size() < 2) {
       return Optional.empty();
     }
     if (derated) {
-      given.add("sand takes most head");
+      given.add("most derated");
     }
-    StateVariant worst = named(String.join(", ", given) + ", all together");
+    StateVariant worst = named(String.join(", ", given));
     Optional<CarrierSpec> liquid = spec.thickestCarrier().or(spec::coldestCarrier);
     worst = liquid.map(worst::with).orElse(worst);
     worst = spec.thickest().map(worst::withSolids).orElse(worst);
@@ -173,8 +173,7 @@ public final class StateVariants {
       List<RunningPump> with = pump.withSpare(spare);
       add(named(spareName(spare)).withPumps(with));
       worst.ifPresent(
-          state ->
-              add(state.called(spareName(spare) + ", with the worst together").withPumps(with)));
+          state -> add(state.called(spareName(spare) + ", worst together").withPumps(with)));
     }
   }
 }

@@ -58,7 +58,17 @@ public record StatesFindings(
             f ->
                 f.with("also", String.join("; ", reasons.subList(1, reasons.size())))
                     .why("state-also"));
-    worst.point().ifPresent(point -> where(found, point));
+    worst
+        .point()
+        .ifPresent(
+            point -> {
+              if (good) {
+                where(found, point);
+              } else {
+                // The reasons say what is too slow.
+                at(found, point).why(isSlow(point) ? "state-flow-alone" : "state-flow");
+              }
+            });
     String others =
         named.stream()
             .filter(s -> s.severity().compareTo(Severity.PASS) > 0 && s != worst)
@@ -70,6 +80,10 @@ public record StatesFindings(
       found.when(!cure.isEmpty(), f -> f.with("cure", cure).cure("state"));
     }
     found.add();
+  }
+
+  private static boolean isSlow(Point point) {
+    return point.toPassMps().isPresent() && point.velocityMps() < point.toPassMps().getAsDouble();
   }
 
   private static void where(Found found, Point point) {
@@ -88,10 +102,7 @@ public record StatesFindings(
   /** A pump that is worn by as much as is common: a caution, since nobody gave its wear. */
   private void worn(Evaluated worn) {
     Optional<Point> point = worn.result().point();
-    boolean settles =
-        point
-            .map(p -> p.toPassMps().isPresent() && p.velocityMps() < p.toPassMps().getAsDouble())
-            .orElse(true);
+    boolean settles = point.map(StatesFindings::isSlow).orElse(true);
     if (!settles) {
       return;
     }

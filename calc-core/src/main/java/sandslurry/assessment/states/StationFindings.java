@@ -109,9 +109,9 @@ public record StationFindings(Design design, ServiceResult result, Findings find
     List<String> parts = new ArrayList<>();
     row.solids().ifPresent(parts::add);
     if (row.viscousRatio() < 1 || row.viscousEfficiencyRatio() < 1) {
-      row.viscosity().ifPresent(v -> parts.add("the viscosity " + v.words()));
+      row.viscosity().ifPresent(v -> parts.add("viscosity " + v.words()));
     }
-    return parts.isEmpty() ? "as in water" : "by " + String.join(" and ", parts);
+    return parts.isEmpty() ? "as in water" : "(" + String.join("; ", parts) + ")";
   }
 
   private void pushedBack() {

@@ -83,7 +83,7 @@ public record SurgeFindings(List<SurgeResult> surges, Findings findings) impleme
         .with("steady", Kind.PRESSURE, low.steadyPa())
         .with("fall", Kind.PRESSURE, low.steadyPa() - low.lowestPa())
         .with("vapour", Kind.PRESSURE, low.vapourPa())
-        .why("column")
+        .why(low.elevationM() == 0 ? "column-start" : "column")
         .why("column-rejoins")
         .cure("column")
         .add();

@@ -56,8 +56,8 @@ public final class CriteriaFields extends Fields<Criteria> {
       standard("floorShare", CommonLimits.SHARE, "1 %")
           .label("Sand on a laminar floor")
           .means(
-              "share of the sand that may reach the floor of a line in laminar flow; the same share of"
-                  + " the coarsest sand need not be held (1 % at most)")
+              "share of the sand that may reach the floor of a line in laminar flow; the same share"
+                  + " of the coarsest sand need not be held (1 % at most)")
           .such("1 %");
   private final Field<Boolean> graded =
       standard("worstSizeGoverns", Type.yesNo("the worst size of the sand", "d50 alone"), "yes")
@@ -67,13 +67,14 @@ public final class CriteriaFields extends Fields<Criteria> {
       standard("depositionRoles", new RoleFields(), "")
           .label("Roles of the correlations")
           .means(
-              "roles of deposition correlations other than their own: governing makes one part of the"
-                  + " rule, floor a lower bound, counted turns a pass below it into a caution, shown"
-                  + " decides nothing");
+              "roles of deposition correlations other than their own: governing makes one part of"
+                  + " the rule, floor a lower bound, counted turns a pass below it into a caution,"
+                  + " shown decides nothing");
 
   /** Declares the fields and the rules between them. */
   public CriteriaFields() {
     super("criteria", "criteria");
+    shownWhen(capture, seen -> seen.beside("lane"));
     rule(
         roles,
         List.of(),

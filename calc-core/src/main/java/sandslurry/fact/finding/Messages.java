@@ -24,8 +24,9 @@ import sandslurry.units.UnitSystem;
  * of the file. {@code why.} and {@code do.} begin the clauses of reasons and cures, which the
  * findings of a subject share, {@code says.} what stands elsewhere. {@code {name}} holds the place
  * of a value, {@code {name:up}} rounded up, {@code {name:down}} rounded down, {@code {name:number}}
- * without its unit, {@code {name:duration}} a time in the unit that suits its size, {@code
- * {name:low}} the low end of a range.
+ * without its unit, {@code {name:rough}} of two digits, {@code {name:duration}} a time in the unit
+ * that suits its size, {@code {name:longest}} the same rounded up, {@code {name:low}} the low end
+ * of a range.
  */
 public final class Messages {
   private static final String FILE = "findings.properties";

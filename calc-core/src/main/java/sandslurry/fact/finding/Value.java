@@ -41,7 +41,9 @@ public sealed interface Value {
         case "up" -> units.showAtLeast(kind, si);
         case "down" -> units.showAtMost(kind, si);
         case "number" -> units.number(kind, si);
+        case "rough" -> units.number(kind, si, 0, 2 * si);
         case "duration" -> duration(units, si);
+        case "longest" -> units.showAtLeast(suits(si), si);
         default -> throw new IllegalArgumentException("no form \"" + form + "\" of a number");
       };
     }
@@ -54,15 +56,13 @@ public sealed interface Value {
      * @return for example {@code 71.6 s}, {@code 14 min}, {@code 8.7 h} or {@code 6.7 d}
      */
     static String duration(UnitSystem units, double seconds) {
-      if (seconds < SHORT_S) {
-        return units.show(Kind.TIME, seconds);
-      }
-      if (seconds < HOURS_S) {
-        return units.show(Kind.MINUTES, seconds);
-      }
-      return seconds < LONG_S
-          ? units.show(Kind.HOURS, seconds)
-          : seconds < YEARS_S ? units.show(Kind.DAYS, seconds) : "more than a year";
+      return seconds < YEARS_S ? units.show(suits(seconds), seconds) : "more than a year";
+    }
+
+    private static Kind<?> suits(double seconds) {
+      return seconds < SHORT_S
+          ? Kind.TIME
+          : seconds < HOURS_S ? Kind.MINUTES : seconds < LONG_S ? Kind.HOURS : Kind.DAYS;
     }
   }
 

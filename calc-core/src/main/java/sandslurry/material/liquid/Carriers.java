@@ -265,14 +265,9 @@ public final class Carriers {
             + " A measured flow curve is better than this table.");
     if (!(totalSolids >= MEASURED_TOTAL_SOLIDS.low())) {
       notes.add(
-          "There is no measurement below "
-              + percent(MEASURED_TOTAL_SOLIDS.low())
-              + " total solids: viscosity is interpolated between water and that manure.");
+          "Viscosity is interpolated between water and the thinnest manure that was measured.");
     } else if (!(totalSolids <= MEASURED_TOTAL_SOLIDS.high())) {
-      notes.add(
-          "There is no measurement above "
-              + percent(MEASURED_TOTAL_SOLIDS.high())
-              + " total solids: viscosity goes on with the slope of the last interval.");
+      notes.add("Viscosity is extrapolated from the two thickest manures that were measured.");
     }
     if (Math.abs(temperatureK - MEASURED_K) > 0.5) {
       notes.add(

@@ -33,7 +33,7 @@ public enum RepresentativeViscosity {
   },
   /** Apparent viscosity at twice the angular speed of the impeller. */
   IMPELLER(
-      "apparent, at the impeller",
+      "apparent at the impeller",
       "Walker and Goulas (1984), for low flows; by the abstract of Sery, Kabamba and"
           + " Slatter (2006), Paste and Thickened Tailings 9:403-412, read") {
     @Override
@@ -46,7 +46,7 @@ public enum RepresentativeViscosity {
    * that thins with shear this is an upper bound.
    */
   PIPE_WALL(
-      "apparent, at the wall of the line",
+      "apparent at the wall of the line",
       "an upper bound, for the pump shears more than the line; common practice, no source") {
     @Override
     public double viscosityPaS(Rheology rheology, double speedPs, double wallShearRatePs) {

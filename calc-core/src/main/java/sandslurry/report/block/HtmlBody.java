@@ -8,15 +8,19 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import sandslurry.fact.step.Equation;
+import sandslurry.units.ShownText;
 
 /** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
 public final class HtmlBody {
   /** A table up to so many lines is kept on one page. */
   private static final int SHORT_TABLE = 11;
 
-  /** A cell up to so many characters stays in one line, in a table of few columns. */
-  private static final int SHORT_CELL = 25;
+  /** A cell up to so many characters stays in one line; so does a longer name before a row. */
+  private static final int SHORT_CELL = 22;
 
+  private static final int SHORT_NAME = 40;
+
+  /** In a table of more columns names are as short as other cells. */
   private static final int FEW_COLUMNS = 8;
 
   /** Characters of a cell that stand in a line. */
@@ -30,7 +34,7 @@ public final class HtmlBody {
   private static final Pattern NOT_IN_XML =
       Pattern.compile("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
 
-  private static final Pattern LONG_WORD = Pattern.compile("\\S{24}(?=\\S)");
+  private static final Pattern LONG_WORD = Pattern.compile("\\S{32}(?=\\S)");
 
   /** Marks with a colour of their own. */
   private static final Set<String> GRAVE = Set.of("fail", "caution", "note");
@@ -78,7 +82,17 @@ public final class HtmlBody {
    */
   public String write(List<Block> blocks) {
     Body body = new Body();
-    blocks.forEach(block -> block.write(body));
+    for (int i = 0; i < blocks.size(); i++) {
+      if (i + 1 < blocks.size()
+          && blocks.get(i) instanceof Block.Heading heading
+          && blocks.get(i + 1) instanceof Block.Table table
+          && body.fitsBeside(table)) {
+        body.beside(heading, table);
+        i++;
+      } else {
+        blocks.get(i).write(body);
+      }
+    }
     body.endKeep();
     return body.html.toString();
   }
@@ -112,6 +126,12 @@ public final class HtmlBody {
         .replace("\"", "&quot;");
   }
 
+  /** Text in which no line breaks within a number with its unit. */
+  private static String words(String text) {
+    return ShownText.markQuotients(
+        escape(ShownText.together(text)), "<span class=\"one\">", "</span>");
+  }
+
   /** The body as it grows. */
   private final class Body implements BlockWriter {
     private final StringBuilder html = new StringBuilder();
@@ -140,6 +160,20 @@ public final class HtmlBody {
       }
     }
 
+    /** Whether a picture has room beside it, and the table is short and narrow enough for that. */
+    private boolean fitsBeside(Block.Table table) {
+      return beside && table.rows().size() <= SHORT_TABLE && isPairs(table);
+    }
+
+    /** A heading with its pairs in the room beside a picture. */
+    private void beside(Block.Heading heading, Block.Table table) {
+      put("<div class=\"picture beside\">");
+      put(heading);
+      put(table, false);
+      put("</div>\n");
+      endKeep();
+    }
+
     private boolean afterHeading() {
       return html.lastIndexOf(AFTER_HEADING) >= 0
           && html.lastIndexOf(AFTER_HEADING) == html.length() - AFTER_HEADING.length();
@@ -151,6 +185,10 @@ public final class HtmlBody {
         endKeep();
       }
       startKeep();
+      put(heading);
+    }
+
+    private void put(Block.Heading heading) {
       String id = "";
       if (heading.level() == 1) {
         chapter++;
@@ -162,7 +200,7 @@ public final class HtmlBody {
 
     @Override
     public void paragraph(Block.Paragraph paragraph) {
-      put("<p>%s</p>\n", escape(paragraph.text()));
+      put("<p>%s</p>\n", words(paragraph.text()));
       endKeep();
     }
 
@@ -178,7 +216,7 @@ public final class HtmlBody {
     @Override
     public void marked(Block.Marked card) {
       String mark = card.mark().toLowerCase(Locale.ROOT);
-      List<String> lines = card.lines().stream().map(HtmlBody::escape).toList();
+      List<String> lines = card.lines().stream().map(HtmlBody::words).toList();
       put(
           "<div class=\"card %s\"><p><b class=\"mark\">%s</b> %s",
           GRAVE.contains(mark) ? mark : "plain", escape(card.mark()), lines.get(0));
@@ -194,7 +232,8 @@ public final class HtmlBody {
       Equation equation = step.equation();
       boolean computed = equation.how() == Equation.How.COMPUTED;
       put(
-          "<div class=\"step\"><p>%s</p><p class=\"%s\">%s</p><p>%sgives <b>%s = %s</b></p></div>\n",
+          "<div class=\"step\"><p>%s</p><p class=\"%s\">%s</p><p>%sgives <b>%s ="
+              + " %s</b></p></div>\n",
           escape(step.meaning()),
           computed ? "equation" : "words",
           computed ? MathMarkup.of(equation.symbol(), equation.text()) : escape(equation.text()),
@@ -219,7 +258,7 @@ public final class HtmlBody {
 
     @Override
     public void items(Block.Items list) {
-      List<String> items = list.items().stream().map(HtmlBody::escape).toList();
+      List<String> items = list.items().stream().map(HtmlBody::words).toList();
       if (list.style() == Block.Items.Style.SMALL_PRINT) {
         if (items.size() > SHORT_TABLE) {
           // As a long table: its heading stays with its first lines.
@@ -237,7 +276,11 @@ public final class HtmlBody {
 
     @Override
     public void table(Block.Table table) {
-      boolean pairs = isPairs(table);
+      put(table, isPairs(table));
+      endKeep();
+    }
+
+    private void put(Block.Table table, boolean pairs) {
       List<List<String>> rows = pairs ? sideBySide(table.rows()) : table.rows();
       boolean small = rows.stream().mapToInt(Body::lines).sum() <= SHORT_TABLE;
       if (!small) {
@@ -260,11 +303,16 @@ public final class HtmlBody {
       html.append("<tbody>");
       for (List<String> row : rows) {
         html.append("<tr>");
-        row.forEach(cell -> cell(cell, table.head().size() > FEW_COLUMNS));
+        for (int i = 0; i < row.size(); i++) {
+          boolean name = i == 0 && table.head().size() <= FEW_COLUMNS;
+          cell(
+              row.get(i),
+              name ? SHORT_NAME : SHORT_CELL,
+              !pairs && row.get(i).equals("-") && isNumbers(table, i));
+        }
         html.append("</tr>");
       }
       html.append("</tbody></table>\n");
-      endKeep();
     }
 
     private static int lines(List<String> row) {
@@ -294,25 +342,25 @@ public final class HtmlBody {
       return both;
     }
 
-    private void cell(String text, boolean narrow) {
+    private void cell(String text, int one, boolean missing) {
       html.append(
-              TextView.isNumber(text)
+              missing || TextView.isNumber(text)
                   ? "<td class=\"number\">"
-                  : text.length() <= SHORT_CELL / (narrow ? 2 : 1) ? "<td class=\"one\">" : "<td>")
+                  : text.length() <= one ? "<td class=\"one\">" : "<td>")
           .append(broken(text))
           .append("</td>");
     }
 
     /** Text whose long words may go on in the next line. */
     private static String broken(String text) {
-      return escape(LONG_WORD.matcher(text).replaceAll("$0" + PART)).replace(PART, "<br/>");
+      return words(LONG_WORD.matcher(text).replaceAll("$0" + PART)).replace(PART, "<br/>");
     }
 
     @Override
     public void window(Block.Window window) {
       startKeep();
       put("<div class=\"window\">%s</div>\n", drawings.window(window));
-      put("<p>%s</p>\n", escape(window.ends()));
+      put("<p>%s</p>\n", words(window.ends()));
       endKeep();
     }
 

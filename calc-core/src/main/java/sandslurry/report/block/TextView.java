@@ -3,11 +3,15 @@ package sandslurry.report.block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import sandslurry.units.ShownText;
 
 /** Writes the blocks of a report as plain text, wrapped to a width, for a terminal or a printer. */
 public final class TextView {
   private static final String GAP = "  ";
   private static final int NARROWEST = 9;
+
+  /** In a column below this width a number may stand apart from its unit. */
+  private static final int NARROW = 24;
 
   private final int width;
 
@@ -226,7 +230,9 @@ public final class TextView {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
-    for (String word : text.strip().split("\\s+")) {
+    boolean narrow = width < NARROW;
+    for (String held : (narrow ? text : ShownText.together(text)).strip().split("\\s+")) {
+      String word = ShownText.apart(held);
       if (!empty && line.length() + 1 + word.length() > width) {
         lines.add(line.toString().stripTrailing());
         line = new StringBuilder(next);

@@ -136,9 +136,9 @@ public record Column<T>(
     return new Column<>(id, label, kind, value, Optional.of(words));
   }
 
-  private String cell(T thing, BiFunction<Kind<?>, Double, String> shown) {
+  private String cell(T thing, BiFunction<Kind<?>, Spread, String> shown) {
     return text.map(words -> words.apply(thing))
-        .or(() -> value.apply(thing).map(si -> shown.apply(kind.orElseThrow(), si.value())))
+        .or(() -> value.apply(thing).map(si -> shown.apply(kind.orElseThrow(), si)))
         .orElse(NONE);
   }
 
@@ -170,7 +170,16 @@ public record Column<T>(
         head,
         things.stream()
             .map(
-                thing -> columns.stream().map(column -> column.cell(thing, units::number)).toList())
+                thing ->
+                    columns.stream()
+                        .map(
+                            column ->
+                                column.cell(
+                                    thing,
+                                    (kind, si) ->
+                                        units.number(kind, si.value())
+                                            + units.ends(kind, si.low(), si.high())))
+                        .toList())
             .toList());
   }
 
@@ -187,7 +196,11 @@ public record Column<T>(
     return new Block.Table(
         List.of("what", "value"),
         columns.stream()
-            .map(column -> List.of(column.label, column.cell(thing, units::show)))
+            .map(
+                column ->
+                    List.of(
+                        column.label,
+                        column.cell(thing, (kind, si) -> units.show(kind, si.value()))))
             .toList());
   }
 

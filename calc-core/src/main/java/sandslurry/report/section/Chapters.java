@@ -31,9 +31,24 @@ public final class Chapters {
    * @return materials, line, pump, service, lane, plant and band
    */
   public static List<Block> tables(Assessment assessment) {
+    return tables(assessment, true);
+  }
+
+  /**
+   * The tables of results of one of several lines, without the correlations that decide nothing:
+   * its drawing has them.
+   *
+   * @param assessment what came of the line
+   * @return materials, line, pump, service and band
+   */
+  public static List<Block> ofOneOfSeveral(Assessment assessment) {
+    return tables(assessment, false);
+  }
+
+  private static List<Block> tables(Assessment assessment, boolean all) {
     Page page = new Page(assessment.design().units());
     new MaterialSection(assessment, page).write();
-    new LineSection(assessment, page).write();
+    new LineSection(assessment, all, page).write();
     new PumpSection(assessment, page).write();
     service(assessment, page);
     LaneSection lanes = new LaneSection(assessment, page);

@@ -1,14 +1,16 @@
 package sandslurry.report.section;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.assessment.service.ServiceResult.GravityHour;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.assessment.service.ServiceResult.Screw;
-import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.SandLoad;
@@ -101,24 +103,32 @@ record FeedSection(Page page) implements SectionWriter {
       return;
     }
     heading(1, "A day of pumping");
+    Comparator<Day> longest = Comparator.comparingDouble(Day::runningS);
+    Comparator<Day> costliest = Comparator.comparingDouble(Day::energyJ);
+    List<Day> shown =
+        Stream.of(
+                days.get(0),
+                Collections.min(days, longest),
+                Collections.max(days, longest),
+                Collections.max(days, costliest))
+            .distinct()
+            .toList();
     tableOf(
-        days,
+        shown,
         List.of(
             Column.text("state", Day::state),
             Column.of("running", Kind.HOURS, Day::runningS),
             Column.maybe("starts", Kind.STARTS, Day::startsPs),
             Column.maybe("energy", Kind.ENERGY, FeedSection::energyJ),
             Column.of("sand", Kind.MASS, Day::sandKg),
-            Column.maybe("energy per sand", Kind.SPECIFIC_ENERGY, Day::energyPerSandJpKg),
-            Column.text("wear", day -> StatesSection.wear(day.wear()))));
+            Column.maybe("energy per sand", Kind.SPECIFIC_ENERGY, Day::energyPerSandJpKg)));
     paragraph(
-        "Each state is taken to last all day. Starts are the most frequent, at an inflow of half"
-            + " the flow rate. Wear is relative to the design flow rate, to the power "
-            + WearIndex.LOW_POWER
-            + " to "
-            + WearIndex.HIGH_POWER
-            + " ("
-            + WearIndex.SOURCE
-            + ").");
+        "Each state is taken to last all day."
+            + (shown.size() < days.size()
+                ? " Shown are the first state, that of the shortest and the longest day, and that"
+                    + " of the most energy."
+                : "")
+            + " Starts are the most frequent, at an inflow of half"
+            + " the flow rate.");
   }
 }

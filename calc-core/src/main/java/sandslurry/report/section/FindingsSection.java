@@ -40,7 +40,16 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
           }
           add(new Block.Marked(card.mark(), lines));
         });
-    notes.values().forEach(this::shared);
+    // What the same parts share stands in one card.
+    Map<List<String>, List<List<Finding>>> together = new LinkedHashMap<>();
+    for (List<Finding> shared : notes.values()) {
+      together.computeIfAbsent(places(shared), p -> new ArrayList<>()).add(shared);
+    }
+    together.forEach(this::shared);
+  }
+
+  private static List<String> places(List<Finding> findings) {
+    return findings.stream().map(Finding::place).distinct().toList();
   }
 
   void write() {
@@ -64,23 +73,35 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     return finding.severity() == Severity.NOTE ? finding.what() : "";
   }
 
-  /** One card for the parts that share a note, with what is different in each. */
-  private void shared(List<Finding> notes) {
-    Map<String, List<String>> reasons = new LinkedHashMap<>();
-    for (Finding note : notes) {
-      reasons.computeIfAbsent(note.why(), w -> new ArrayList<>()).add(note.place());
-    }
+  /** One card for the parts that share notes, with what is different in each. */
+  private void shared(List<String> places, List<List<Finding>> notes) {
     List<String> lines = new ArrayList<>();
-    lines.add(joined(notes, Finding::place, ", "));
-    lines.add(notes.get(0).what() + (reasons.size() == 1 ? " " + notes.get(0).why() : ""));
-    if (reasons.size() > 1) {
-      reasons.forEach((why, places) -> lines.add(String.join(", ", places) + ": " + why));
-    }
-    String cure = joined(notes, Finding::cure, " ");
-    if (!cure.isBlank()) {
-      lines.add("Do: " + cure);
+    lines.add(String.join(", ", places));
+    for (List<Finding> note : notes) {
+      List<String> reasons = reasons(note);
+      lines.add((note.get(0).what() + (reasons.size() == 1 ? " " + reasons.get(0) : "")).strip());
+      if (reasons.size() > 1) {
+        lines.addAll(reasons);
+      }
+      String cure = joined(note, Finding::cure, " ");
+      if (!cure.isBlank()) {
+        lines.add("Do: " + cure);
+      }
     }
     add(new Block.Marked(Severity.NOTE.name(), lines));
+  }
+
+  /** The reasons of a finding on several parts, each after its parts; alone where all share it. */
+  private static List<String> reasons(List<Finding> findings) {
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      reasons.computeIfAbsent(finding.why(), w -> new ArrayList<>()).add(finding.place());
+    }
+    return reasons.size() == 1
+        ? List.copyOf(reasons.keySet())
+        : reasons.entrySet().stream()
+            .map(one -> String.join(", ", one.getValue()) + ": " + one.getKey())
+            .toList();
   }
 
   private static Block.Marked card(List<Finding> findings) {
@@ -117,7 +138,7 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
             rows.add(
                 List.of(
                     joined(findings, Finding::place, ", "),
-                    what + " " + joined(findings, Finding::why, " "))));
+                    what + " " + String.join(" ", reasons(findings)))));
     if (!rows.isEmpty()) {
       heading(2, "Checked and met");
       table(List.of("part", "what was found"), rows);

@@ -31,6 +31,8 @@ record InputsSection(
   /** What the title block and the head of the report say. */
   private static final Set<String> SAID_ABOVE = Set.of("Format", "Title", "Report in");
 
+  private static final String ASSUMED = "Assumed: ";
+
   private static final String BETWEEN = " | ";
 
   static InputsSection of(DesignDocument document, Page page) {
@@ -52,12 +54,19 @@ record InputsSection(
               // The name of an entry is that of its part.
               || input.label().equals("Name") && input.part().endsWith(input.text());
       if (!said) {
-        parts.computeIfAbsent(input.part(), p -> new ArrayList<>()).add(input);
+        parts.computeIfAbsent(input.part(), p -> new ArrayList<>()).add(named(input));
       }
     }
     parts.forEach(
         (part, inputs) ->
             places.computeIfAbsent(place(part), p -> new LinkedHashMap<>()).put(part, inputs));
+  }
+
+  /** The name of the only line stands among the inputs of the whole design. */
+  private static TypedInput named(TypedInput input) {
+    return input.part().isEmpty() && input.label().equals("Name")
+        ? new TypedInput("", "Name of the line", input.text(), input.si(), input.assumed())
+        : input;
   }
 
   private void inputs() {
@@ -71,7 +80,7 @@ record InputsSection(
             rows.merge(place, text, InputsSection::then);
           } else {
             rows.merge(
-                owner, place.substring(owner.length() + 2) + ": " + text, InputsSection::then);
+                owner, below(place.substring(owner.length() + 2), text), InputsSection::then);
           }
         });
     List<List<String>> table = new ArrayList<>();
@@ -82,6 +91,14 @@ record InputsSection(
             "as typed (in SI where it differs); a range as low / expected / high, a list with bars;"
                 + " what is assumed is the default"),
         table);
+  }
+
+  /** What belongs to a part of a part, which its labels need not name again. */
+  private static String below(String place, String text) {
+    boolean assumed = text.startsWith(ASSUMED);
+    return place
+        + (assumed ? ", assumed: " : ": ")
+        + (assumed ? text.substring(ASSUMED.length()) : text).replace(place + ", ", "");
   }
 
   private static String then(String one, String next) {
@@ -146,7 +163,7 @@ record InputsSection(
     String first = String.join("; ", typed);
     return assumed.isEmpty()
         ? first
-        : first + (first.isEmpty() ? "" : ". ") + "Assumed: " + String.join("; ", assumed);
+        : first + (first.isEmpty() ? "" : ". ") + ASSUMED + String.join("; ", assumed);
   }
 
   /** The values of all entries, once where they are the same. */

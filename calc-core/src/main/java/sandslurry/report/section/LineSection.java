@@ -1,7 +1,6 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
@@ -14,7 +13,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.DilutionCurve;
-import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.GradePoint;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
@@ -34,8 +32,14 @@ import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.NonNewtonianModels;
 import sandslurry.units.Kind;
 
-/** The line: velocities against deposition, head loss, pressures, system curve, dilution. */
-record LineSection(Assessment assessment, Page page) implements SectionWriter {
+/**
+ * The line: velocities against deposition, head loss, pressures, system curve, dilution.
+ *
+ * @param assessment what came of the design
+ * @param all whether correlations are shown that decide nothing
+ * @param page the page that it is written on
+ */
+record LineSection(Assessment assessment, boolean all, Page page) implements SectionWriter {
   /** Far outside their range some correlations give velocities of no meaning near zero. */
   private static final double NEGLIGIBLE_MPS = 1e-4;
 
@@ -133,7 +137,7 @@ record LineSection(Assessment assessment, Page page) implements SectionWriter {
             + worst.get().flowCase().words()
             + " flow rate, "
             + show(Kind.VELOCITY, judged.velocityMps());
-    LineSection part = new LineSection(assessment, new Page(units()));
+    LineSection part = new LineSection(assessment, all, new Page(units()));
     part.correlations(worst.get().runs().get(index), judged);
     return Optional.of(new Deposition(at, part.page().blocks()));
   }
@@ -147,7 +151,10 @@ record LineSection(Assessment assessment, Page page) implements SectionWriter {
               + " does.");
       return;
     }
-    depositionModels(run.depositionModels());
+    depositionModels(
+        run.depositionModels().stream()
+            .filter(entry -> all || entry.role() != DepositionVelocities.Role.SHOWN)
+            .toList());
     if (regime != Regime.TURBULENT) {
       paragraph(
           "The flow is not surely turbulent here, and these correlations are for turbulent flow."
@@ -208,7 +215,9 @@ record LineSection(Assessment assessment, Page page) implements SectionWriter {
                 .map(
                     e ->
                         used.contains(e)
-                            ? e.bound().describe(units())
+                            ? e.bound().what()
+                                + " "
+                                + e.crossed(units())
                                 + (e.bound().published() ? "" : " (own limits)")
                             : e.describe(units()))
                 .collect(Collectors.joining("; "));
@@ -231,10 +240,8 @@ record LineSection(Assessment assessment, Page page) implements SectionWriter {
             + show(Kind.PERCENT, judged.highestFraction())
             + " sand, the most that comes through. "
             + spread(entries)
-            + "Each size counts with the concentration of the"
-            + " sand coarser than it; values are for a level pipe. No formula is left out because"
-            + " it is used outside its range. The theory page on the deposition velocity has the"
-            + " rule.");
+            + "Each size counts with the concentration of the coarser sand. Values in the table are"
+            + " for a level pipe. No formula is left out for use outside its range.");
   }
 
   /** The range over the correlations that govern. */
@@ -250,33 +257,8 @@ record LineSection(Assessment assessment, Page page) implements SectionWriter {
             + number(Kind.VELOCITY, values.getMin())
             + " to "
             + show(Kind.VELOCITY, values.getMax())
-            + "; the rule takes one value of them, and holds that of coarse grains at the peak of"
-            + " its correlation, so that it can lie above the table (--working has the steps). ";
-  }
-
-  /** The friction of the whole line at the design flow rate over all models of head loss. */
-  private String spread(LineResult line, List<RouteSpec.RunSpec> runs) {
-    Optional<LineState> design = line.at(FlowCase.DESIGN);
-    if (design.isEmpty() || design.get().runs().stream().anyMatch(r -> r.overBed())) {
-      return "";
-    }
-    int count = design.get().runs().get(0).headLossModels().size();
-    double[] metres = new double[count];
-    for (int r = 0; r < runs.size(); r++) {
-      List<ModelValue> models = design.get().runs().get(r).headLossModels();
-      for (int i = 0; i < count; i++) {
-        metres[i] += models.get(i).estimate().value() * runs.get(r).lengthM();
-      }
-    }
-    return count < 2
-        ? ""
-        : " At the design flow rate the pipes of the line take "
-            + number(Kind.HEAD, Arrays.stream(metres).min().orElseThrow())
-            + " to "
-            + show(Kind.HEAD, Arrays.stream(metres).max().orElseThrow())
-            + " of liquid by all of them, "
-            + show(Kind.HEAD, metres[0])
-            + " by the first.";
+            + ". The rule takes one of them, and holds that of coarse grains at the peak of its"
+            + " correlation: it can lie above the table (--working has the steps). ";
   }
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
@@ -305,7 +287,7 @@ record LineSection(Assessment assessment, Page page) implements SectionWriter {
             + " decides and the others bracket it: such models differ by 25 % and more. A star"
             + " marks a model outside its published range. Below the deposition velocity a model of"
             + " moving sand means little."
-            + spread(line, runs)
+            + " The total dynamic head has its range over all of them."
             + (line.states().stream()
                     .flatMap(s -> s.runs().stream())
                     .anyMatch(r -> r.deposition().isPresent() && r.regime() != Regime.TURBULENT)

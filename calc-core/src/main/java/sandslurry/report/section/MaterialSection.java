@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
@@ -12,6 +13,7 @@ import sandslurry.assessment.materials.SettlingResult;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.sand.Gradation;
+import sandslurry.plant.Range;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
@@ -31,7 +33,14 @@ record MaterialSection(Assessment assessment, Page page) implements SectionWrite
               Kind.DENSITY,
               LineState::mixtureDensityKgM3,
               "slurry-density"),
-          Column.of("total dynamic head", Kind.HEAD, LineState::systemHeadM, "total-dynamic-head"));
+          Column.spread(
+              "total dynamic head",
+              Kind.HEAD,
+              state -> {
+                Range head = state.headByModels();
+                return Optional.of(new Column.Spread(head.low(), head.base(), head.high()));
+              },
+              "total-dynamic-head"));
 
   void write() {
     inputs();

@@ -174,7 +174,7 @@ record PlantDaySection(PlantResult result, PlantSpec spec, Page page) implements
           .forEach(
               one -> alike.computeIfAbsent(change(one), c -> new ArrayList<>()).add(name(one)));
       List<String> worst = new ArrayList<>();
-      alike.forEach((change, names) -> worst.add(String.join(" or ", names) + " -> " + change));
+      alike.forEach((change, names) -> worst.add(String.join(" or ", names) + ": " + change));
       return new Block.Paragraph(
           "One unit out for a week: "
               + (worst.isEmpty()
@@ -241,10 +241,10 @@ record PlantDaySection(PlantResult result, PlantSpec spec, Page page) implements
           rows);
       paragraph(
           "By the schedule, from the end of its last day on, manure coming evenly. A separator that"
-              + " is out lets all that comes pass on with its liquid; a pump that is out stands,"
-              + " and what it does not take leaves over weir or brim. A box whose screw is out"
-              + " fills with sand; from then on all sand passes to what follows, which no unit here"
-              + " is made for. Keep spare parts for what the farm cannot do without that long.");
+              + " is out lets all that comes pass on with its liquid; a pump that is out stops, and"
+              + " what it does not take leaves over weir or brim. A box whose screw is out fills"
+              + " with sand; from then on all sand passes to what follows, which no unit here is"
+              + " made for. Keep spare parts for what the farm cannot do without that long.");
     }
 
     private static List<String> named(String name, List<String> row) {

@@ -56,13 +56,21 @@ record PumpSection(Assessment assessment, Page page) implements SectionWriter {
               + number(Kind.NUMBER, pump.headRatio())
               + ", efficiency ratio "
               + number(Kind.NUMBER, pump.efficiencyRatio())
-              + ". Heads are in metres or feet of slurry.");
+              + ". Heads are of slurry. "
+              + blocked(pump));
     }
     if (pump.viscous().stream().anyMatch(v -> !v.correction().none())) {
       viscous(pump);
     }
-    paragraph(
-        "Pressure at the start of a blocked line: " + show(Kind.PRESSURE, pump.shutOffPa()) + ".");
+    if (pump.deratings().isEmpty()) {
+      paragraph(blocked(pump));
+    }
+  }
+
+  private String blocked(PumpResult pump) {
+    return "Pressure at the start of a blocked line: "
+        + show(Kind.PRESSURE, pump.shutOffPa())
+        + ".";
   }
 
   private void viscous(PumpResult pump) {

@@ -1,13 +1,13 @@
 package sandslurry.report.section;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.service.ServiceResult.PumpInState;
 import sandslurry.assessment.station.StateResult;
@@ -22,9 +22,10 @@ import sandslurry.units.Kind;
 record PumpsInStatesSection(Design design, ServiceResult result, Page page)
     implements SectionWriter {
   private void pumps(List<PumpInState> pumps) {
-    heading(1, "Each pump in each state");
+    heading(1, "Pumps in the states");
+    List<PumpInState> shown = outermost(pumps);
     tableOf(
-        pumps,
+        shown,
         List.of(
             Column.text("state", at -> at.state().name()),
             Column.text("pump", at -> at.pump().name()),
@@ -34,6 +35,11 @@ record PumpsInStatesSection(Design design, ServiceResult result, Page page)
             Column.of("shaft power", Kind.POWER, at -> at.pump().shaftW()),
             Column.maybe("of BEP flow rate", Kind.PERCENT, PumpsInStatesSection::ofBest),
             Column.text("region", at -> region(at.pump()))));
+    if (shown.size() < pumps.size()) {
+      paragraph(
+          "Each pump in its first state, where it runs farthest below and above its BEP, and at its"
+              + " greatest shaft power.");
+    }
     List<PumpInState> suctions =
         pumps.stream().filter(at -> at.pump().suction().isPresent()).toList();
     if (!suctions.isEmpty()) {
@@ -56,9 +62,9 @@ record PumpsInStatesSection(Design design, ServiceResult result, Page page)
                   at -> at.pump().suction().orElseThrow().toPassMps()),
               Column.text("sand", at -> at.pump().suction().orElseThrow().severity().name())));
       paragraph(
-          "Each pump in its first state and where its NPSH and the velocity of its suction line are"
-              + " closest. Heads are in metres or feet of slurry. NPSH required is the maker's. The"
-              + " design needs the greater of 1.5 times that and that plus "
+          "Each pump in its first state and where NPSH and suction velocity are closest. Heads are"
+              + " of slurry. NPSH required is the maker's. The design needs the greater of 1.5"
+              + " times that and that plus "
               + show(Kind.HEAD, 1)
               + ", because of sand and gas (from memory, unverified), or more at high suction"
               + " energy."
@@ -77,21 +83,43 @@ record PumpsInStatesSection(Design design, ServiceResult result, Page page)
     }
   }
 
-  /** Each pump in its first state and in those that are closest to a limit. */
-  private static List<PumpInState> closest(List<PumpInState> suctions) {
-    Set<PumpInState> closest = new LinkedHashSet<>();
-    suctions.stream()
+  /** Each pump in its first state, at the ends of its flow rates, and at its greatest power. */
+  private static List<PumpInState> outermost(List<PumpInState> pumps) {
+    Comparator<PumpInState> flow = Comparator.comparingDouble(at -> at.pump().flowM3ps());
+    Comparator<PumpInState> power = Comparator.comparingDouble(at -> at.pump().shaftW());
+    return ofEach(
+        pumps,
+        its ->
+            List.of(
+                its.get(0),
+                Collections.min(its, flow),
+                Collections.max(its, flow),
+                Collections.max(its, power)));
+  }
+
+  private static List<PumpInState> ofEach(
+      List<PumpInState> pumps, UnaryOperator<List<PumpInState>> some) {
+    return pumps.stream()
         .map(at -> at.pump().name())
         .distinct()
-        .forEach(
-            name -> {
-              List<PumpInState> its =
-                  suctions.stream().filter(at -> at.pump().name().equals(name)).toList();
-              closest.add(its.get(0));
-              closest.add(least(its, PumpsInStatesSection::head));
-              closest.add(least(its, PumpsInStatesSection::velocity));
-            });
-    return List.copyOf(closest);
+        .flatMap(
+            name ->
+                some
+                    .apply(pumps.stream().filter(at -> at.pump().name().equals(name)).toList())
+                    .stream()
+                    .distinct())
+        .toList();
+  }
+
+  /** Each pump in its first state and in those that are closest to a limit. */
+  private static List<PumpInState> closest(List<PumpInState> suctions) {
+    return ofEach(
+        suctions,
+        its ->
+            List.of(
+                its.get(0),
+                least(its, PumpsInStatesSection::head),
+                least(its, PumpsInStatesSection::velocity)));
   }
 
   private static PumpInState least(List<PumpInState> its, ToDoubleFunction<SuctionPoint> share) {
@@ -145,7 +173,9 @@ record PumpsInStatesSection(Design design, ServiceResult result, Page page)
   private static String region(PumpPoint pump) {
     return pump.flowM3ps() == 0
         ? "shut"
-        : pump.region().map(r -> r.place(pump.flowM3ps()).words()).orElse("-");
+        : pump.region()
+            .map(r -> r.place(pump.flowM3ps()).words().replaceAll("^in the | region$", ""))
+            .orElse("-");
   }
 
   private static Column<PumpInState> suction(

@@ -68,20 +68,25 @@ record StatesSection(ServiceResult result, Page page) implements SectionWriter {
     columns.addAll(PUMPS);
     columns.add(Column.text("wear", state -> state.point().map(p -> wear(p.wear())).orElse("-")));
     columns.add(Column.text("verdict", state -> state.severity().name()));
-    tableOf(result.states(), columns);
+    // A state without a flow rate is said below the table.
+    tableOf(
+        result.states().stream()
+            .filter(state -> state.point().isPresent() || state.reasons().isEmpty())
+            .toList(),
+        columns);
     paragraph(
-        "Velocities are those of the closest run in that state. A dash under deposition velocity"
-            + " means no sand or no turbulent flow; one under motor input means a given flow rate."
-            + " Pressure is the greatest in the line, power that of all motors. Wear is relative to"
-            + " the design flow rate, to the power 2 to 3.5. \"Held by control\" is a given flow"
-            + " rate, whatever the pump does by itself. Each state changes one thing of the"
-            + " design. "
+        "Velocities are those of the closest run. A dash under deposition velocity means no sand or"
+            + " no turbulent flow; one under motor input means a given flow rate. Power is that of"
+            + " all motors. Wear is relative to the design flow rate, to the power 2 to 3.5"
+            + " (Wiedenroth 1984). \"Held by control\" is a given flow rate, whatever the pump does"
+            + " by itself. Each state changes one thing of the design. "
             + result
                 .governing()
                 .map(g -> "The governing state is: " + g.name() + " (" + g.severity() + ").")
                 .orElse(""));
     for (StateResult state : result.states()) {
-      if (!state.reasons().isEmpty()) {
+      // The findings say what is amiss in the governing state.
+      if (!state.reasons().isEmpty() && result.governing().filter(state::equals).isEmpty()) {
         add(
             new Block.Marked(
                 state.severity().name(),
@@ -131,7 +136,7 @@ record StatesSection(ServiceResult result, Page page) implements SectionWriter {
                 : ""));
   }
 
-  static String wear(WearIndex wear) {
+  private static String wear(WearIndex wear) {
     String low = String.format(Locale.ROOT, "%.2f", wear.low());
     String high = String.format(Locale.ROOT, "%.2f", wear.high());
     return low.equals(high) ? low : low + " to " + high;

@@ -1,6 +1,5 @@
 package sandslurry.report.section;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -78,16 +77,16 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
   }
 
   private void supply(FlushFlow supply) {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of(supply.solved() ? "into the clean line" : "as given", flow(supply.cleanM3ps())));
-    if (supply.solved()) {
-      rows.add(
-          List.of(
-              "least, while water pushes out what stood in the line", flow(supply.loadedM3ps())));
-      rows.add(List.of("over the settled bed", flow(supply.bedM3ps())));
-    }
-    table(List.of("flush supply", "flow rate"), rows);
+    paragraph(
+        "The flush supply gives "
+            + (supply.solved()
+                ? flow(supply.cleanM3ps())
+                    + " into the clean line, at the least "
+                    + flow(supply.loadedM3ps())
+                    + " while water pushes out what is in the line, and "
+                    + flow(supply.bedM3ps())
+                    + " over the settled bed."
+                : flow(supply.cleanM3ps()) + ", as given."));
   }
 
   private String flow(OptionalDouble flow) {

@@ -34,8 +34,8 @@ record SurgeSection(List<SurgeResult> surges, Page page) implements SectionWrite
         "By Joukowsky, for a stop faster than the wave returns, in liquid without gas, with the"
             + " short-term modulus of the pipe. It bounds the rise from a closing valve or a plug."
             + " Column separation and pockets of air can exceed it. A stop in a given time is taken"
-            + " as even (Michaud). The minimum is at an end of the run. At its vapour pressure"
-            + " the liquid boils and its column separates. This is no surge analysis.");
+            + " as even (Michaud). The minimum is at an end of the run. This is no surge"
+            + " analysis.");
   }
 
   private static OptionalDouble slowPa(SurgeResult surge) {

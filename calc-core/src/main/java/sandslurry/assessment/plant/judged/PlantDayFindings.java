@@ -87,7 +87,10 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
             .with("least", Kind.VOLUME, day.leastM3())
             .with("most", Kind.VOLUME, day.mostM3())
             .with("capacity", Kind.VOLUME, pit.capacityM3())
-            .why("holds");
+            .why(
+                show(Kind.VOLUME, day.leastM3()).equals(show(Kind.VOLUME, day.mostM3()))
+                    ? "holds-steady"
+                    : "holds");
     List<Map.Entry<String, Double>> stopping =
         day.running().entrySet().stream().filter(pump -> pump.getValue() < FULL_TIME).toList();
     found.when(

@@ -49,8 +49,10 @@ public record ProfileFindings(HydraulicProfile profile, Findings findings)
                 fall.to())
             .with("upstream", Kind.LENGTH, fall.upstreamM())
             .with("downstream", Kind.LENGTH, fall.downstreamM())
-            .with("available", Kind.LENGTH, fall.availableM())
-            .why("levels");
+            .with("available", Kind.LENGTH, fall.availableM());
+    if (known || !fall.enough()) {
+      found.why("levels");
+    }
     fall.need()
         .ifPresent(
             need ->
