@@ -39,6 +39,9 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
   /** A recovery this near to what it was is back (own choice). */
   private static final double BACK = 0.01;
 
+  /** Of pits that are equally full but for what steps agree to, the first is named. */
+  private static final double AS_FULL = 1e-3;
+
   /**
    * The week as it should be, and the week without each separator and pump.
    *
@@ -104,8 +107,10 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
       for (PitDay pit : day.pits().values()) {
         spilled += pit.spilledM3();
         double here = pit.mostM3() / capacityM3(pit.name());
-        fullest = fullest == null || here > share ? pit : fullest;
-        share = Math.max(share, here);
+        if (fullest == null || here > share * (1 + AS_FULL)) {
+          fullest = pit;
+          share = here;
+        }
       }
     }
     return new Outage(

@@ -184,6 +184,26 @@ public final class DaySchedule {
     return held;
   }
 
+  /** What passed in a step, of what feeds and contents of the pits. */
+  private record Done(
+      int number,
+      Map<String, Stream> feeds,
+      Map<String, Stream> held,
+      Map<String, Double> factors,
+      double stepS,
+      Passage passage) {
+    boolean isLike(
+        Map<String, Stream> feeds,
+        Map<String, Stream> held,
+        Map<String, Double> factors,
+        double stepS) {
+      return this.stepS == stepS
+          && this.held.equals(held)
+          && this.feeds.equals(feeds)
+          && this.factors.equals(factors);
+    }
+  }
+
   /** A network and the batches that flow in it: what passes is alike where these are the same. */
   private record Pattern(Network network, Set<String> flowing) {}
 
@@ -194,8 +214,8 @@ public final class DaySchedule {
     private final Map<String, Stream> held;
     private final Map<String, PoolCourse> courses = new TreeMap<>();
 
-    /** The last step of each pattern, by its number in the day it was in. */
-    private final Map<Pattern, Integer> last = new HashMap<>();
+    /** The last step of each pattern. */
+    private final Map<Pattern, Done> last = new HashMap<>();
 
     /** What arrived at the units in the steps of the day before, and in those of this day. */
     private List<double[]> yesterday = List.of();
@@ -299,10 +319,11 @@ public final class DaySchedule {
      * its kind what arrives at rest.
      */
     private Optional<double[]> near(Pattern pattern, Mode mode) {
-      if (!last.containsKey(pattern)) {
+      Done done = last.get(pattern);
+      if (done == null) {
         return mode.near().map(pattern.network()::arriving);
       }
-      int like = last.get(pattern);
+      int like = done.number();
       int step = today.size();
       if (like >= step) {
         return Optional.of(yesterday.get(step));
@@ -323,13 +344,19 @@ public final class DaySchedule {
       Set<String> flowing = new HashSet<>();
       factors.forEach((name, factor) -> flowing.addAll(factor > 0 ? Set.of(name) : Set.of()));
       Pattern pattern = new Pattern(network, flowing);
+      Done done = last.get(pattern);
       Passage passage;
-      try {
-        passage = network.step(given, held, factors, stepS, near(pattern, mode));
-      } catch (UnsolvedException e) {
-        return Optional.of(network.tooSmall());
+      if (done != null && done.isLike(given, held, factors, stepS)) {
+        passage = done.passage();
+      } else {
+        try {
+          passage = network.step(given, held, factors, stepS, near(pattern, mode));
+        } catch (UnsolvedException e) {
+          return Optional.of(network.tooSmall());
+        }
       }
-      last.put(pattern, today.size());
+      last.put(
+          pattern, new Done(today.size(), given, new TreeMap<>(held), factors, stepS, passage));
       today.add(passage.arriving());
       tally.notes(passage.notes());
       for (Unit unit : network.units()) {
