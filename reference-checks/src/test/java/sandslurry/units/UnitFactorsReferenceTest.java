@@ -70,9 +70,9 @@ class UnitFactorsReferenceTest {
       time              | min        | 60                      | 6.0E+01
       time              | h          | 3600                    | 3.6E+03
       time              | d          | 86400                   | 8.64E+04
-      rate of turning or strokes | 1/min | 0.016666666666666667 | -
-      rate of turning or strokes | rpm | 0.016666666666666667 | -
-      rate of turning or strokes | 1/h | 2.7777777777777778e-4 | -
+      rate of strokes   | 1/min      | 0.016666666666666667 | -
+      rotational speed  | rpm        | 0.016666666666666667 | -
+      rate of strokes   | 1/h        | 2.7777777777777778e-4 | -
       energy            | kWh        | 3600000                 | -
       power             | hp         | 745.69987158227022      | 7.456999E+02
       specific energy   | kWh/t      | 3600                    | -
