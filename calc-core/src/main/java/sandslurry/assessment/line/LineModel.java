@@ -474,8 +474,9 @@ public final class LineModel {
   private OptionalDouble searchedLeastSafeFlowM3ps(RunSpec run, double area) {
     double low = LEAST_TRIED_MPS * area / FLOW_STEP;
     double atLow = Double.NaN;
-    while (low * FLOW_STEP <= MOST_TRIED_MPS * area) {
-      double high = low * FLOW_STEP;
+    double most = MOST_TRIED_MPS * area;
+    while (low < most) {
+      double high = Math.min(low * FLOW_STEP, most);
       double atHigh = excessMps(run, high);
       if (atHigh >= 0) {
         return OptionalDouble.of(lowestBetweenM3ps(run, low, atLow, high, atHigh));

@@ -186,7 +186,6 @@ public final class DaySchedule {
 
   /** What passed in a step, of what feeds and contents of the pits. */
   private record Done(
-      int number,
       Map<String, Stream> feeds,
       Map<String, Stream> held,
       Map<String, Double> factors,
@@ -217,11 +216,6 @@ public final class DaySchedule {
     /** The last step of each pattern. */
     private final Map<Pattern, Done> last = new HashMap<>();
 
-    /** What arrived at the units in the steps of the day before, and in those of this day. */
-    private List<double[]> yesterday = List.of();
-
-    private List<double[]> today = new ArrayList<>();
-
     Run(Map<String, Stream> held, Set<String> pools, double longestStepS) {
       Mode first = periods.get(0).mode();
       this.constituents = first.feeds().values().iterator().next().constituents();
@@ -236,8 +230,6 @@ public final class DaySchedule {
       for (int number = 1; number <= count; number++) {
         Map<String, Stream> morning = new TreeMap<>(held);
         Tally tally = new Tally(number, constituents, held);
-        yesterday = today;
-        today = new ArrayList<>();
         for (Period period : periods) {
           Optional<NoSteadyState> failure = run(period, tally);
           if (failure.isPresent()) {
@@ -314,25 +306,15 @@ public final class DaySchedule {
     }
 
     /**
-     * What may arrive at the units in the step to come: what arrived in the last step like it, on
-     * later days changed as it changed from there to here on the day before; in the first step of
-     * its kind what arrives at rest.
+     * What may arrive at the units in the step to come: what arrived in the last step like it, in
+     * the first of its kind what arrives at rest. Nothing is carried forward from the day before:
+     * near a tip that could lead to another state than the one time leads to.
      */
     private Optional<double[]> near(Pattern pattern, Mode mode) {
       Done done = last.get(pattern);
-      if (done == null) {
-        return mode.near().map(pattern.network()::arriving);
-      }
-      int like = done.number();
-      int step = today.size();
-      if (like >= step) {
-        return Optional.of(yesterday.get(step));
-      }
-      double[] near = today.get(like).clone();
-      for (int i = 0; step < yesterday.size() && i < near.length; i++) {
-        near[i] = Math.max(0, near[i] + yesterday.get(step)[i] - yesterday.get(like)[i]);
-      }
-      return Optional.of(near);
+      return done == null
+          ? mode.near().map(pattern.network()::arriving)
+          : Optional.of(done.passage().arriving());
     }
 
     private Optional<NoSteadyState> step(
@@ -355,9 +337,7 @@ public final class DaySchedule {
           return Optional.of(network.tooSmall());
         }
       }
-      last.put(
-          pattern, new Done(today.size(), given, new TreeMap<>(held), factors, stepS, passage));
-      today.add(passage.arriving());
+      last.put(pattern, new Done(given, new TreeMap<>(held), factors, stepS, passage));
       tally.notes(passage.notes());
       for (Unit unit : network.units()) {
         if (unit.asPit().isPresent()) {

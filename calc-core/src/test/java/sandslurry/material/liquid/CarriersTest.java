@@ -50,7 +50,7 @@ class CarriersTest {
               assertThat(excess.value()).isEqualTo(totalSolids);
               assertThat(excess.bound()).isEqualTo(Carriers.MEASURED_TOTAL_SOLIDS);
             });
-    assertThat(manure.notes()).anyMatch(note -> note.contains("There is no measurement"));
+    assertThat(manure.notes()).anyMatch(note -> note.contains("measured"));
   }
 
   @ParameterizedTest
