@@ -16,6 +16,9 @@ public record StreamDay(Stream sandiest, Stream least, Stream greatest) {
   /** So much of the sand of a day is too little to judge a flow by (a choice of this program). */
   public static final double SELDOM = 0.05;
 
+  /** Flow rates as near as this are one: of them the moment with most sand is taken. */
+  private static final double SAME = 1e-3;
+
   /**
    * What flows in a step of the day.
    *
@@ -42,12 +45,24 @@ public record StreamDay(Stream sandiest, Stream least, Stream greatest) {
       before += rising.get(place).weight(sandy);
       place++;
     }
-    Stream sandiest =
-        moments.stream()
-            .map(Moment::stream)
-            .reduce((a, b) -> a.sandVolumeShare() >= b.sandVolumeShare() ? a : b)
-            .orElseThrow();
+    double least = rising.get(place).stream().volumeM3ps();
+    double greatest = rising.get(rising.size() - 1).stream().volumeM3ps();
     return new StreamDay(
-        sandiest, rising.get(place).stream(), rising.get(rising.size() - 1).stream());
+        sandiest(moments),
+        sandiest(
+            rising.subList(place, rising.size()).stream()
+                .filter(moment -> moment.stream().volumeM3ps() <= least * (1 + SAME))
+                .toList()),
+        sandiest(
+            rising.stream()
+                .filter(moment -> moment.stream().volumeM3ps() >= greatest * (1 - SAME))
+                .toList()));
+  }
+
+  private static Stream sandiest(List<Moment> moments) {
+    return moments.stream()
+        .map(Moment::stream)
+        .reduce((a, b) -> a.sandVolumeShare() >= b.sandVolumeShare() ? a : b)
+        .orElseThrow();
   }
 }
