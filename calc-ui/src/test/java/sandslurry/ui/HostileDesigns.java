@@ -316,7 +316,7 @@ final class HostileDesigns {
             .with("/lines/0/route/runs/0/name", "run #")
             .json("/lines/0/route/runs/0");
     String runs = list(1_000, i -> run);
-    add("1,000 runs", LINE.withPart("/lines/0/route", "{\"runs\": [" + runs + "]}"), "1000.*50");
+    add("1,000 runs", LINE.withPart("/lines/0/route", "{\"runs\": [" + runs + "]}"), "1000.*200");
     add(
         "100,000 unknown fields",
         "{\"formatVersion\": 1, " + list(90_000, i -> "\"f" + i + "\":1") + "}",

@@ -305,10 +305,7 @@ public final class HtmlBody {
         html.append("<tr>");
         for (int i = 0; i < row.size(); i++) {
           boolean name = i == 0 && table.head().size() <= FEW_COLUMNS;
-          cell(
-              row.get(i),
-              name ? SHORT_NAME : SHORT_CELL,
-              !pairs && row.get(i).equals("-") && isNumbers(table, i));
+          cell(row.get(i), name ? SHORT_NAME : SHORT_CELL, isNumber(table, i, row.get(i)));
         }
         html.append("</tr>");
       }
@@ -317,6 +314,13 @@ public final class HtmlBody {
 
     private static int lines(List<String> row) {
       return 1 + row.stream().mapToInt(String::length).max().orElse(0) / LINE;
+    }
+
+    /** Of a table of pairs all values stand alike, of others each number to the right. */
+    private static boolean isNumber(Block.Table table, int column, String cell) {
+      return table.head().size() == 2
+          ? isNumbers(table, column % 2)
+          : TextView.isNumber(cell) || cell.equals("-") && isNumbers(table, column);
     }
 
     private static boolean isNumbers(Block.Table table, int column) {
@@ -342,9 +346,9 @@ public final class HtmlBody {
       return both;
     }
 
-    private void cell(String text, int one, boolean missing) {
+    private void cell(String text, int one, boolean number) {
       html.append(
-              missing || TextView.isNumber(text)
+              number
                   ? "<td class=\"number\">"
                   : text.length() <= one ? "<td class=\"one\">" : "<td>")
           .append(broken(text))

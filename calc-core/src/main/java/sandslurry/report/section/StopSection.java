@@ -70,7 +70,7 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
             + ". The low end is a balance of forces, the high end twice its sum. No measurements"
             + " with manure were found. "
             + (stop.flush().isPresent()
-                ? "What a flush needs stands in the answer."
+                ? "The answer says what a flush needs."
                 : "No flow rate of water was found that flushes it clean."));
     plugs(stop);
     stop.supply().ifPresent(this::supply);
