@@ -35,7 +35,6 @@ import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
 import sandslurry.plant.schedule.DaySchedule;
-import sandslurry.plant.schedule.DaySchedule.Period;
 import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
 
@@ -191,11 +190,7 @@ final class PlantEvaluation {
   }
 
   private DaySchedule schedule(Case one) {
-    return DaySchedule.of(
-        spec.modes().stream()
-            .map(mode -> new Period(model.scheduled(mode, one), mode.fromS(), mode.toS()))
-            .toList(),
-        model.batches());
+    return model.day(mode -> model.scheduled(mode, one), model.batches());
   }
 
   /** A day in another case, some days after those that were run, when the pits have followed. */

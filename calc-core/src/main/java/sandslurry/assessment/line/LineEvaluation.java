@@ -30,7 +30,16 @@ public final class LineEvaluation {
    * @param runs the runs
    */
   public record State(
-      FlowCase flowCase, double flowM3ps, double sandFraction, List<RunPoint> runs) {}
+      FlowCase flowCase, double flowM3ps, double sandFraction, List<RunPoint> runs) {
+    static State of(LineModel line, FlowCase flowCase, double flowM3ps, double sandFraction) {
+      return new State(flowCase, flowM3ps, sandFraction, line.runs(flowM3ps, sandFraction));
+    }
+
+    /** The same flow rate and sand in the line with another liquid. */
+    State in(LineModel line) {
+      return of(line, flowCase, flowM3ps, sandFraction);
+    }
+  }
 
   /**
    * Evaluates the line at its minimum, design and maximum flow rates and at the duty point.
@@ -45,20 +54,15 @@ public final class LineEvaluation {
     this.design = design;
     this.materials = materials;
     this.model = model;
-    add(FlowCase.MINIMUM, flow(design.flow().orElseThrow().minimumM3ps()));
-    add(FlowCase.DESIGN, flow(design.flow().orElseThrow().designM3ps()));
-    add(FlowCase.MAXIMUM, flow(design.flow().orElseThrow().maximumM3ps()));
+    add(FlowCase.MINIMUM, design.flow().orElseThrow().minimumM3ps());
+    add(FlowCase.DESIGN, design.flow().orElseThrow().designM3ps());
+    add(FlowCase.MAXIMUM, design.flow().orElseThrow().maximumM3ps());
     dutyFlow.ifPresent(flow -> add(FlowCase.DUTY, flow));
-  }
-
-  private static double flow(double flow) {
-    return flow;
   }
 
   private void add(FlowCase flowCase, double flowM3ps) {
     if (materials.flows(flowM3ps)) {
-      double fraction = materials.sandFraction(flowM3ps);
-      states.add(new State(flowCase, flowM3ps, fraction, model.runs(flowM3ps, fraction)));
+      states.add(State.of(model, flowCase, flowM3ps, materials.sandFraction(flowM3ps)));
     }
   }
 
@@ -182,7 +186,7 @@ public final class LineEvaluation {
 
   /** The system curve at the design concentration, past the greatest flow that is judged. */
   private List<LineResult.SystemPoint> systemCurve() {
-    double designFlow = flow(design.flow().orElseThrow().designM3ps());
+    double designFlow = design.flow().orElseThrow().designM3ps();
     if (!materials.flows(designFlow)) {
       return List.of();
     }

@@ -65,19 +65,9 @@ public record WarmStates(List<Warmth> given, List<Warmth> around) {
 
   private static Warmth at(LineWarmths.At warmth, LineModel asDesigned, List<State> states) {
     LineModel line = warmth.line();
-    if (line == asDesigned) {
-      return new Warmth(warmth.temperatureK(), states);
-    }
-    List<State> same = new ArrayList<>();
-    for (State state : states) {
-      same.add(
-          new State(
-              state.flowCase(),
-              state.flowM3ps(),
-              state.sandFraction(),
-              line.runs(state.flowM3ps(), state.sandFraction())));
-    }
-    return new Warmth(warmth.temperatureK(), same);
+    return new Warmth(
+        warmth.temperatureK(),
+        line == asDesigned ? states : states.stream().map(state -> state.in(line)).toList());
   }
 
   /** The line as designed. */

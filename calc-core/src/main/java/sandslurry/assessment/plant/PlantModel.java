@@ -29,6 +29,7 @@ import sandslurry.plant.network.Unit;
 import sandslurry.plant.pen.Pen;
 import sandslurry.plant.pen.PenLoad;
 import sandslurry.plant.schedule.Batches;
+import sandslurry.plant.schedule.DaySchedule;
 import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.LiquorModel;
 import sandslurry.plant.unit.PitUnit;
@@ -609,6 +610,21 @@ public final class PlantModel {
    */
   public Mode scheduled(ModeSpec mode, Case one) {
     return mode(mode, one, paced());
+  }
+
+  /**
+   * The day of its modes, one after the other.
+   *
+   * @param modes units and feeds of each mode
+   * @param batches when what comes in batches flows
+   * @return the schedule
+   */
+  public DaySchedule day(Function<ModeSpec, Mode> modes, Map<String, Batches> batches) {
+    return DaySchedule.of(
+        spec.modes().stream()
+            .map(mode -> new DaySchedule.Period(modes.apply(mode), mode.fromS(), mode.toS()))
+            .toList(),
+        batches);
   }
 
   /**

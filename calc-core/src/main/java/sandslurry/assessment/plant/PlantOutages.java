@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.plant.PlantResult.Outage;
-import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.plant.Stream;
 import sandslurry.plant.schedule.Day;
 import sandslurry.plant.schedule.DayRun;
@@ -82,11 +81,7 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
   }
 
   private DaySchedule schedule(String out) {
-    List<DaySchedule.Period> periods = new ArrayList<>();
-    for (ModeSpec mode : model.spec().modes()) {
-      periods.add(new DaySchedule.Period(model.without(mode, out), mode.fromS(), mode.toS()));
-    }
-    return DaySchedule.of(periods, Map.of());
+    return model.day(mode -> model.without(mode, out), Map.of());
   }
 
   private Outage outage(String out, Part kind, List<Day> week) {
