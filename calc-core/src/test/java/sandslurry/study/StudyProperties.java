@@ -25,6 +25,7 @@ import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.PipeSystem;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.transport.friction.ClearLiquid.Regime;
+import sandslurry.tries.Slow;
 
 /** Sizing finds what trying pipe by pipe finds; a cure does what it says. */
 class StudyProperties {
@@ -86,6 +87,7 @@ class StudyProperties {
   }
 
   /** Against every pipe typed into the text of the design and read again. */
+  @Slow
   @Property(tries = 200, shrinking = ShrinkingMode.OFF)
   void sizingMissesNoPipeThatFitsAndRejectsForTrueReasons(@ForAll long seed) {
     PipeSystem system = SYSTEMS.get(new Random(seed).nextInt(SYSTEMS.size()));
@@ -148,6 +150,7 @@ class StudyProperties {
   }
 
   /** The text of a cure holds the very values that were typed. */
+  @Slow
   @Property(tries = 500, shrinking = ShrinkingMode.OFF)
   void aCureTypedBackAsPrintedMendsItsFindingAndBringsNoneAsGrave(@ForAll long seed) {
     DesignDocument document = RandomLines.of(new Random(seed));

@@ -13,19 +13,25 @@ import net.jqwik.api.lifecycle.PropertyLifecycleContext;
  */
 public final class TriesHook implements AroundPropertyHook {
   private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.08"));
+  private static final boolean DEEP = SHARE >= 1;
   private static final int FEWEST = 5;
+  private static final int MOST = 400;
 
   @Override
   public PropertyExecutionResult aroundProperty(
       PropertyLifecycleContext context, PropertyExecutor property) {
     PropertyAttributes attributes = context.attributes();
-    attributes
-        .tries()
-        .ifPresent(
-            deep ->
-                attributes.setTries(
-                    Math.max(Math.min(deep, FEWEST), (int) Math.round(SHARE * deep))));
+    if (!DEEP) {
+      boolean slow = context.findAnnotation(Slow.class).isPresent();
+      attributes
+          .tries()
+          .ifPresent(deep -> attributes.setTries(slow ? Math.min(deep, FEWEST) : plain(deep)));
+    }
     return property.execute();
+  }
+
+  private static int plain(int deep) {
+    return Math.max(Math.min(deep, FEWEST), Math.min(MOST, (int) Math.round(SHARE * deep)));
   }
 
   @Override

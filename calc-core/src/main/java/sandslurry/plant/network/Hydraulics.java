@@ -21,7 +21,7 @@ import sandslurry.numeric.UnsolvedException;
 final class Hydraulics {
   private static final int NOBODY = -1;
   private static final int MOST_PASSES = 60;
-  private static final int MOST_ROUNDS = 2000;
+  private static final int MOST_ROUNDS = 200;
   private static final double AGREED = 1e-13;
   private static final double FULL = 1e6;
 

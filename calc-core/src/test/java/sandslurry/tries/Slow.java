@@ -1,0 +1,11 @@
+package sandslurry.tries;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** A property of which a try takes about a second: a plain build makes the fewest of them. */
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.METHOD)
+public @interface Slow {}
