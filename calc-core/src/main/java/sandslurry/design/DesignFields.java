@@ -42,7 +42,7 @@ public final class DesignFields extends Fields<Design> {
   public static final DesignFields DESIGN = new DesignFields();
 
   private final Field<Integer> version =
-      needed("formatVersion", Type.count(1, 999999).wanted(READS))
+      needed("formatVersion", Type.count(999999).wanted(READS))
           .label("Format")
           .means("version of the file format, which is " + FORMAT_VERSION)
           .such("2");

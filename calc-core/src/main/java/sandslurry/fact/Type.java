@@ -96,19 +96,18 @@ public final class Type<S> extends Content<S> {
   }
 
   /**
-   * A whole number.
+   * A whole number from 1 on.
    *
-   * @param low the least
    * @param high the greatest, of at most six figures
    * @return the type
    */
-  public static Type<Integer> count(int low, int high) {
-    String allowed = "a whole number from " + low + " to " + high;
+  public static Type<Integer> count(int high) {
+    String allowed = "a whole number from 1 to " + high;
     return new Type<>(
         text -> {
           String figures = text.strip();
-          int count = figures.matches("\\d{1,6}") ? Integer.parseInt(figures) : low - 1;
-          if (count < low || count > high) {
+          int count = figures.matches("\\d{1,6}") ? Integer.parseInt(figures) : 0;
+          if (count < 1 || count > high) {
             throw new UnitTextException("must be " + allowed);
           }
           return count;

@@ -176,7 +176,7 @@ public final class Constituents {
         waterDensityKgM3,
         Carriers.MANURE_SOLIDS_KG_M3,
         sandDensityKgM3,
-        bedding.coarserThan(Gradation.FINES_BOUNDARY_M).classes(),
+        bedding.withoutFines().classes(),
         bedding.fractionPassing(Gradation.FINES_BOUNDARY_M));
   }
 

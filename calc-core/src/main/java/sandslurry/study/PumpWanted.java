@@ -71,7 +71,7 @@ public record PumpWanted(
   }
 
   private static Gradation coarse(Design design) {
-    return design.sand().gradation().coarserThan(Gradation.FINES_BOUNDARY_M);
+    return design.sand().gradation().withoutFines();
   }
 
   /** By the derating that governs for a pump of which no more is known. */

@@ -195,7 +195,7 @@ class AccountsProperties {
 
   @Example
   void threeTimeConstantsAreNinetyFivePerCent() {
-    assertThat(Liquor.daysTo(86400, 0.95)).isEqualTo(2.9957, within(1e-4));
+    assertThat(Liquor.restsInS(1)).isEqualTo(2.9957, within(1e-4));
     assertThatIllegalArgumentException().isThrownBy(() -> Liquor.limit(-1, 1));
     assertThatIllegalArgumentException().isThrownBy(() -> Liquor.timeConstantS(1, 0));
   }

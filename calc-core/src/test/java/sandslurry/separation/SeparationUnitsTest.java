@@ -270,7 +270,7 @@ class SeparationUnitsTest {
 
   @Test
   void windrowOfAStackHoldsItsSand() {
-    SandStack stack = new SandStack(100_000, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    SandStack stack = new SandStack(100_000, 2650, 0.4);
     double height = 1.5;
     double slope = Math.tan(SandStack.DRY_SAND_RAD);
     double volume =
@@ -325,7 +325,7 @@ class SeparationUnitsTest {
 
   @Test
   void aWindrowCoversItsRidgeAndTwoHalfCones() {
-    SandStack stack = new SandStack(200_000, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    SandStack stack = new SandStack(200_000, 2650, 0.4);
     double height = 1.5;
     double slope = Math.tan(SandStack.DRY_SAND_RAD);
     assertThat(stack.footWidthM(height)).isCloseTo(2 * height / slope, within(1e-9));
@@ -334,7 +334,7 @@ class SeparationUnitsTest {
         ridge * height * height / slope + Math.PI * Math.pow(height, 3) / (3 * slope * slope);
     assertThat(volume).isCloseTo(stack.volumeM3(), within(1e-6));
     // A little sand is a cone, however high the windrow was to be.
-    SandStack little = new SandStack(500, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    SandStack little = new SandStack(500, 2650, 0.4);
     assertThat(little.footLengthM(height)).isCloseTo(little.coneDiameterM(), within(1e-9));
   }
 }

@@ -7,8 +7,6 @@ import static sandslurry.outside.Ours.ours;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sandslurry.pipe.surge.ElasticWall;
-import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
 
 /** Pressure surge and segments of a circle against published examples and a public library. */
@@ -22,8 +20,7 @@ class SurgeReferenceTest {
    */
   @Test
   void aSteelMainStoppedInASecond() {
-    GassyLiquid water = new GassyLiquid(1000, 2.06e9, 0, 1e5);
-    double speed = surge.waveSpeedMps(water, new ElasticWall(0.6, 0.018, 2e11, 1));
+    double speed = surge.waveSpeedMps(1000, 2.06e9, 0.6, 0.018, 2e11);
     ours(speed).isCloseTo(1238.35, within(0.01));
     assertThat(surge.returnTimeS(1050, speed)).isGreaterThan(1);
     ours(surge.stopPa(1000, speed, 2.5, 1050, 1)).isCloseTo(3095.9e3, within(50.0));
@@ -32,8 +29,7 @@ class SurgeReferenceTest {
   /** Source: as above, problem 4: rigid pipe, K 2.0164 GPa: 1420 m/s. Tolerance: printed digits. */
   @Test
   void aRigidPipe() {
-    GassyLiquid water = new GassyLiquid(1000, 2.0164e9, 0, 1e5);
-    ours(surge.waveSpeedMps(water, new ElasticWall(0.15, 1, 1e18, 1))).isCloseTo(1420, within(0.5));
+    ours(surge.waveSpeedMps(1000, 2.0164e9, 0.15, 1, 1e18)).isCloseTo(1420, within(0.5));
   }
 
   /**

@@ -173,7 +173,7 @@ class UnitsReferenceTest {
     // Carter (1950), US Bureau of Reclamation, Hydraulic Laboratory Report Hyd-299 (read): 34
     // degrees
     // is typical of dry sand. A cone has a third of the volume of its cylinder.
-    SandStack stack = new SandStack(10_000, 2650, 0.4, SandStack.DRY_SAND_RAD);
+    SandStack stack = new SandStack(10_000, 2650, 0.4);
     assertThat(Math.toDegrees(Math.atan(2 * stack.coneHeightM() / stack.coneDiameterM())))
         .isEqualTo(34, within(1e-9));
     double radius = stack.coneDiameterM() / 2;

@@ -24,7 +24,6 @@ import sandslurry.pipe.CircularSegment;
 import sandslurry.plant.profile.Fall;
 import sandslurry.separation.channel.GravityConduit;
 import sandslurry.separation.channel.GravityFlow;
-import sandslurry.separation.channel.ScourModels;
 import sandslurry.separation.channel.SelfCleansing;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionRule;
@@ -253,8 +252,7 @@ public final class GravityEvaluation {
     Grain coarsest =
         new Grain(
             materials.sizes().coarsestM(), materials.sandDensityKgM3(), design.sand().shape());
-    SelfCleansing cleansing =
-        SelfCleansing.of(flow, coarsest, vehicle.liquid(), ScourModels.SHIELDS);
+    SelfCleansing cleansing = SelfCleansing.of(flow, coarsest, vehicle.liquid());
     return new GravityHour(
         time.when(),
         flow,

@@ -48,7 +48,7 @@ public record Materials(
    */
   public static Materials of(Design design) {
     Gradation gradation = design.sand().gradation();
-    Gradation coarse = gradation.coarserThan(Gradation.FINES_BOUNDARY_M);
+    Gradation coarse = gradation.withoutFines();
     return new Materials(
         DesignCarrier.of(design.carrier()),
         gradation,

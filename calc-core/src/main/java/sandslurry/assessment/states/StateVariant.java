@@ -75,8 +75,8 @@ record StateVariant(
     return with(new Change(Optional.of(running), pumps.choice(), pumps.worn()));
   }
 
-  StateVariant believing(PumpInLiquid.Choice choice) {
-    return with(new Change(pumps.pumps(), choice, pumps.worn()));
+  StateVariant believingSeverest() {
+    return with(new Change(pumps.pumps(), PumpInLiquid.Choice.SEVEREST, pumps.worn()));
   }
 
   StateVariant withWater() {

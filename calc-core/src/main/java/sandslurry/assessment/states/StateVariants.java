@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.service.ServiceResult;
-import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.design.Design;
 import sandslurry.design.material.CarrierSpec;
@@ -95,7 +94,7 @@ public final class StateVariants {
     Optional<RotodynamicSpec> pumps = design.pump().flatMap(PumpSpec::rotodynamic);
     boolean derated = pumps.isPresent() && sandThere;
     if (derated && design.service().states().isPresent()) {
-      add(named(ServiceResult.LEAST_STATE).believing(PumpInLiquid.Choice.SEVEREST));
+      add(named(ServiceResult.LEAST_STATE).believingSeverest());
     }
     Optional<StateVariant> worst = together(derated);
     worst.ifPresent(this::add);
@@ -153,7 +152,7 @@ public final class StateVariants {
     worst = spec.thickestSand().map(worst::withSand).orElse(worst);
     worst = spec.lowSourceLevelM().map(worst::withLevel).orElse(worst);
     worst = worn.isPresent() ? worst.withWear(worn.getAsDouble()) : worst;
-    return Optional.of(derated ? worst.believing(PumpInLiquid.Choice.SEVEREST) : worst);
+    return Optional.of(derated ? worst.believingSeverest() : worst);
   }
 
   /** One pump out of several, and the spare in the place of the first. */

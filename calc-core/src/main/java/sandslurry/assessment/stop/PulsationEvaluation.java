@@ -24,7 +24,6 @@ import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.PulsationSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.numeric.MonotoneCurve;
-import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
 import sandslurry.pump.piston.AirVessel;
 import sandslurry.pump.piston.FlowRipple;
@@ -253,7 +252,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
   private static double waveMps(RunSpec run, double density) {
     return run.pipe().isPresent()
         ? new Joukowsky1898().waveSpeedMps(run.pipe().get(), density)
-        : Math.sqrt(GassyLiquid.WATER_MODULUS_PA / density);
+        : Math.sqrt(Joukowsky1898.WATER_MODULUS_PA / density);
   }
 
   private static Pulse pulse(RunPoint run, StrokeDrive drive, double passed, double rate) {

@@ -8,7 +8,6 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
 import sandslurry.pipe.catalogue.StandardPipe;
-import sandslurry.pipe.surge.GassyLiquid;
 import sandslurry.pipe.surge.Joukowsky1898;
 
 /** The working behind the surge in each run. */
@@ -46,7 +45,7 @@ public final class SurgeWorking {
         Joukowsky1898.WAVE,
         surge.waveMps(),
         rho,
-        GassyLiquid.WATER_MODULUS_PA,
+        Joukowsky1898.WATER_MODULUS_PA,
         pipe.largestBoreM(),
         pipe.system().material().shortTermModulusPa(),
         pipe.leastWallM());

@@ -102,17 +102,17 @@ final class VersionOne {
   }
 
   private static boolean isUnknown(Problem problem) {
-    return problem.message().equals(Fields.unknown(names(DesignFields.DESIGN)));
+    return problem.message().equals(Fields.unknown(names()));
   }
 
   private static List<String> known() {
-    List<String> known = new ArrayList<>(names(DesignFields.DESIGN));
+    List<String> known = new ArrayList<>(names());
     known.addAll(known.indexOf(LINES), PARTS);
     known.remove(LINES);
     return known;
   }
 
-  private static List<String> names(Fields<?> fields) {
-    return fields.all().stream().map(Field::name).toList();
+  private static List<String> names() {
+    return DesignFields.DESIGN.all().stream().map(Field::name).toList();
   }
 }

@@ -194,7 +194,7 @@ public abstract class RunFields<S> extends Fields<S> {
     private final Field<FittingKind> kind =
         needed("kind", KINDS).label("Kind").means("kind of fitting or valve");
     private final Field<Integer> count =
-        standard("count", Type.count(1, 1000), "1")
+        standard("count", Type.count(1000), "1")
             .label("Count")
             .means("how many of it there are")
             .such("2");

@@ -266,7 +266,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             .means("greatest flow rate through one pump, by the maker")
             .such("30 L/s", "500 gal/min");
     private final Field<Integer> count =
-        standard("count", Type.count(1, MOST_PUMPS), "1")
+        standard("count", Type.count(MOST_PUMPS), "1")
             .label("Such pumps together")
             .means("how many such pumps run together")
             .such("2");
@@ -379,7 +379,7 @@ public abstract class PumpFields<S> extends Fields<S> {
             .such("3 m", "10 ft");
     private final Field<Double> drive = drive();
     private final Field<Optional<Integer>> cylinders =
-        optional("cylinders", Type.count(1, 9), "pulse not judged")
+        optional("cylinders", Type.count(9), "pulse not judged")
             .label("Cylinders")
             .means("how many cylinders there are")
             .such("2");

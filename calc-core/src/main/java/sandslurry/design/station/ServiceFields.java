@@ -205,7 +205,7 @@ public final class ServiceFields {
             .means("volume of the pit between the levels of start and stop")
             .such("20 m3", "700 ft3");
     private final Field<Optional<Integer>> starts =
-        optional("mostStartsPerHour", Type.count(1, 60), "default: by the motor rating")
+        optional("mostStartsPerHour", Type.count(60), "default: by the motor rating")
             .label("Most starts in an hour")
             .means("most starts in an hour that motor and starter bear")
             .such("4");

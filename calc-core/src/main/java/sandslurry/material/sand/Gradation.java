@@ -307,6 +307,15 @@ public final class Gradation {
   }
 
   /**
+   * The sand that counts as such.
+   *
+   * @return the part coarser than {@link #FINES_BOUNDARY_M}
+   */
+  public Gradation withoutFines() {
+    return coarserThan(FINES_BOUNDARY_M);
+  }
+
+  /**
    * The sand cut into classes none of which is wider than a factor of √2 in size.
    *
    * @return the classes in ascending order, without empty ones; the mass fractions add up to 1

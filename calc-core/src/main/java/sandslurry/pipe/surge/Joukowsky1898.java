@@ -24,12 +24,16 @@ import sandslurry.units.Kind;
  * is no bound then.
  */
 public final class Joukowsky1898 implements Correlation {
+  /** Bulk modulus of water, 300 000 psi (common design value, from memory, unverified) [Pa]. */
+  public static final double WATER_MODULUS_PA = 2.07e9;
+
   private static final Citation SOURCE =
       new Citation(
           "Joukowsky",
           1898,
-          "On the hydraulic hammer in water supply pipes, Memoirs of the Imperial Academy of Sciences"
-              + " of St Petersburg; wave speed by Korteweg, 1878, Annalen der Physik 241:525-542");
+          "On the hydraulic hammer in water supply pipes, Memoirs of the Imperial Academy of"
+              + " Sciences of St Petersburg; wave speed by Korteweg, 1878, Annalen der Physik"
+              + " 241:525-542");
 
   /** Wave speed of a liquid without gas in a pipe that may move. */
   public static final Equation WAVE =
@@ -62,27 +66,38 @@ public final class Joukowsky1898 implements Correlation {
    */
   public double waveSpeedMps(StandardPipe pipe, double densityKgM3) {
     return waveSpeedMps(
-        GassyLiquid.gasFree(densityKgM3),
-        new ElasticWall(
-            pipe.largestBoreM(),
-            pipe.leastWallM(),
-            pipe.system().material().shortTermModulusPa(),
-            1));
+        densityKgM3,
+        WATER_MODULUS_PA,
+        pipe.largestBoreM(),
+        pipe.leastWallM(),
+        pipe.system().material().shortTermModulusPa());
   }
 
   /**
    * Speed of the pressure wave in any liquid and wall.
    *
-   * <pre>a = 1 / √(ρ (1/K' + ψ D/(E t)))</pre>
-   *
-   * @param liquid density and bulk modulus K' with the gas in it
-   * @param wall the softness of the wall
+   * @param densityKgM3 ρ [kg/m3]
+   * @param bulkModulusPa K [Pa]
+   * @param boreM D [m]
+   * @param wallM t [m]
+   * @param modulusPa E [Pa]
    * @return a [m/s]
    */
-  public double waveSpeedMps(GassyLiquid liquid, ElasticWall wall) {
-    return 1
-        / Math.sqrt(
-            liquid.densityKgM3() * (1 / liquid.effectiveModulusPa() + wall.compliancePerPa()));
+  public double waveSpeedMps(
+      double densityKgM3, double bulkModulusPa, double boreM, double wallM, double modulusPa) {
+    if (!(densityKgM3 > 0) || !(bulkModulusPa > 0) || !(wallM > 0) || !(modulusPa > 0)) {
+      throw new IllegalArgumentException(
+          "a pressure wave needs a density, a wall and moduli > 0 but has "
+              + densityKgM3
+              + " kg/m3, "
+              + wallM
+              + " m, "
+              + bulkModulusPa
+              + " Pa and "
+              + modulusPa
+              + " Pa");
+    }
+    return 1 / Math.sqrt(densityKgM3 * (1 / bulkModulusPa + boreM / (modulusPa * wallM)));
   }
 
   /**

@@ -338,7 +338,7 @@ public record BoxUnit(
             .label("Shear rate of viscosity")
             .means("shear rate at which the viscosity of the liquor counts")
             .such("10 1/s");
-    private final Field<Double> running = running("20 h");
+    private final Field<Double> running = running();
 
     BoxFields() {
       super("box", "dilution settling box");

@@ -121,7 +121,7 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
               .label("Solids of the cake")
               .means("dry matter of the cake, by mass")
               .such(dry);
-      this.running = running("20 h");
+      this.running = running();
       if (kind.equals("screen")) {
         neededWhen(opening, any -> true, "the opening of the screen");
       }

@@ -190,7 +190,7 @@ public record CycloneUnit(
             .means("height from the vortex finder to the apex")
             .such("1.1 m", "4 ft");
     private final Field<Integer> parallel =
-        standard("parallel", Type.count(1, 200), "1")
+        standard("parallel", Type.count(200), "1")
             .label("Cyclones in parallel")
             .means("how many cyclones work side by side")
             .such("2");
@@ -214,7 +214,7 @@ public record CycloneUnit(
             .label("Feed pump efficiency")
             .means("efficiency of the feed pump with its motor")
             .such("50 %");
-    private final Field<Double> running = running("20 h");
+    private final Field<Double> running = running();
 
     CycloneFields() {
       super("cyclone", "hydrocyclone");

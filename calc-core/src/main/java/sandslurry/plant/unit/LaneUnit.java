@@ -180,7 +180,7 @@ public record LaneUnit(
                     + " over one cleaning cycle")
             .such("50 %");
     private final Field<Integer> lanes =
-        standard("lanes", Type.count(1, 20), "1")
+        standard("lanes", Type.count(20), "1")
             .label("Lanes in turn")
             .means("how many lanes there are in turn")
             .such("2");
@@ -209,7 +209,7 @@ public record LaneUnit(
             .label("Height of the stack")
             .means("height of the stack")
             .such("1.5 m", "5 ft");
-    private final Field<Double> running = running("20 h");
+    private final Field<Double> running = running();
 
     LaneUnitFields() {
       super("lane", "settling lane");
@@ -267,8 +267,8 @@ public record LaneUnit(
         optional("waterLevel", CommonLimits.DEPTH, "default: normal depth")
             .label("Weir level over floor")
             .means(
-                "level above the floor that a weir holds; without one the flow is uniform, which needs"
-                    + " a slope")
+                "level above the floor that a weir holds; without one the flow is uniform, which"
+                    + " needs a slope")
             .such("200 mm", "8 in");
     private final Field<Double> storage =
         needed("sandStorageDepth", CommonLimits.DEPTH)

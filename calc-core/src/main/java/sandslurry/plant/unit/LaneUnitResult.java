@@ -101,8 +101,7 @@ public record LaneUnitResult(
   }
 
   private SandStack heap(double sandKg) {
-    return new SandStack(
-        sandKg, constituents().sandDensityKgM3(), porosity, SandStack.DRY_SAND_RAD);
+    return new SandStack(sandKg, constituents().sandDensityKgM3(), porosity);
   }
 
   /** All sand in the stack at once: every clean-out within the time in the stack. */
@@ -167,7 +166,10 @@ public record LaneUnitResult(
         .add("heap of one clean-out", Kind.VOLUME, heap.volumeM3())
         .add("its height as a cone", Kind.LENGTH, heap.coneHeightM())
         .add("its width as a cone", Kind.LENGTH, heap.coneDiameterM())
-        .add("slope at which it stands, rise over run", Kind.NUMBER, Math.tan(heap.reposeRad()));
+        .add(
+            "slope at which it stands, rise over run",
+            Kind.NUMBER,
+            Math.tan(SandStack.DRY_SAND_RAD));
     if (dugKg() > 0) {
       stacked(figures);
     }

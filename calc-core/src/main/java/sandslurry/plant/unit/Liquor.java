@@ -1,7 +1,5 @@
 package sandslurry.plant.unit;
 
-import sandslurry.units.InUnit;
-
 /**
  * What the liquor of a closed loop thickens to, from two numbers.
  *
@@ -85,17 +83,13 @@ public final class Liquor {
   }
 
   /**
-   * Days until a part of the way to the limit is done.
+   * The time in which 95 % of the way to the limit is done: three time constants.
    *
    * @param timeConstantS the time constant [s]
-   * @param part the part, 0 to below 1; 0.95 is three time constants
-   * @return the time in days
+   * @return the time [s]
    */
-  public static double daysTo(double timeConstantS, double part) {
-    if (!(part >= 0 && part < 1)) {
-      throw new IllegalArgumentException("the part of the way lies in 0 to 1 but was " + part);
-    }
-    return InUnit.DAY.of(-Math.log1p(-part) * timeConstantS);
+  public static double restsInS(double timeConstantS) {
+    return -Math.log1p(-0.95) * timeConstantS;
   }
 
   private static void notNegative(String what, double value) {

@@ -145,11 +145,11 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
     return needed(field, Type.name(meaning)).label(label).means("name of " + meaning).such(example);
   }
 
-  final Field<Double> running(String example) {
+  final Field<Double> running() {
     return standard("runningTime", RUNNING_SHARE, "24 h")
         .label("Running time a day")
         .means("time that it runs each day")
-        .such(example);
+        .such("20 h");
   }
 
   /**

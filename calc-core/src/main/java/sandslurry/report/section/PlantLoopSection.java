@@ -14,7 +14,6 @@ import sandslurry.assessment.plant.PlantResult.WaterSizing;
 import sandslurry.plant.unit.Liquor;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
-import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
 /** The loop of a plant in a report: what its liquor thickens to, and the water that helps. */
@@ -85,7 +84,7 @@ record PlantLoopSection(PlantResult result, Page page) implements SectionWriter 
               double tau = accounts.timeConstantS().getAsDouble();
               paragraph(
                   "A mixed loop goes 95 % of the way in "
-                      + show(Kind.DAYS, InUnit.DAY.si(Liquor.daysTo(tau, 0.95)))
+                      + show(Kind.DAYS, Liquor.restsInS(tau))
                       + " (three times the volume of the pits over the inflow)."
                       + (result.settledDay().isPresent()
                           ? " By the schedule below, from pits full of water, it is there on day "

@@ -12,9 +12,8 @@ import sandslurry.units.Kind;
  * @param sandKg dry sand in it [kg]
  * @param sandDensityKgM3 density of the mineral [kg/m3]
  * @param porosity share of the stack that is not sand, 0 to below 1
- * @param reposeRad slope at which it stands [rad]
  */
-public record SandStack(double sandKg, double sandDensityKgM3, double porosity, double reposeRad) {
+public record SandStack(double sandKg, double sandDensityKgM3, double porosity) {
   /**
    * Angle of repose typical of dry sand, 34 degrees; a little less under water; angular grains
    * stand steeper. Carter (1950), US Bureau of Reclamation, Hydraulic Laboratory Report Hyd-299.
@@ -31,10 +30,6 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
     Numbers.positive("the density of the sand", sandDensityKgM3, "kg/m3");
     if (!(porosity >= 0 && porosity < 1)) {
       throw new IllegalArgumentException("porosity lies in 0 to below 1 but was " + porosity);
-    }
-    if (!(reposeRad > 0 && reposeRad < Math.PI / 2)) {
-      throw new IllegalArgumentException(
-          "the angle of repose lies between 0 and a right angle but was " + reposeRad + " rad");
     }
   }
 
@@ -53,7 +48,7 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    * @return h = (3 V tan²φ/π)^(1/3) [m]
    */
   public double coneHeightM() {
-    double slope = Math.tan(reposeRad);
+    double slope = Math.tan(DRY_SAND_RAD);
     return Math.cbrt(3 * volumeM3() * slope * slope / Math.PI);
   }
 
@@ -63,7 +58,7 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    * @return 2 h/tan φ [m]
    */
   public double coneDiameterM() {
-    return 2 * coneHeightM() / Math.tan(reposeRad);
+    return 2 * coneHeightM() / Math.tan(DRY_SAND_RAD);
   }
 
   /**
@@ -74,7 +69,7 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    *     height holds all [m]
    */
   public double windrowLengthM(double heightM) {
-    double slope = Math.tan(reposeRad);
+    double slope = Math.tan(DRY_SAND_RAD);
     double height = Numbers.positive("the height of the windrow", heightM, "m");
     double ends = Math.PI * height * height * height / (3 * slope * slope);
     return Math.max(0, (volumeM3() - ends) * slope / (height * height));
@@ -87,7 +82,7 @@ public record SandStack(double sandKg, double sandDensityKgM3, double porosity, 
    * @return 2 h/tan φ; that of a cone when the sand does not reach that height [m]
    */
   public double footWidthM(double heightM) {
-    return Math.min(2 * heightM / Math.tan(reposeRad), coneDiameterM());
+    return Math.min(2 * heightM / Math.tan(DRY_SAND_RAD), coneDiameterM());
   }
 
   /**

@@ -25,10 +25,9 @@ public record SelfCleansing(double stressPa, double scourStressPa, double sewerS
    * @param flow the flow
    * @param coarse the coarsest grain that is to be moved, denser than the liquid
    * @param liquid the liquid
-   * @param scour the criterion of scour, such as {@link ScourModels#SHIELDS}
    * @return the judgement
    */
-  public static SelfCleansing of(GravityFlow flow, Grain coarse, Liquid liquid, ScourModel scour) {
+  public static SelfCleansing of(GravityFlow flow, Grain coarse, Liquid liquid) {
     double submerged = coarse.densityKgM3() - liquid.densityKgM3();
     if (!(submerged > 0)) {
       throw new IllegalArgumentException(
@@ -38,7 +37,7 @@ public record SelfCleansing(double stressPa, double scourStressPa, double sewerS
               + liquid.densityKgM3()
               + " kg/m3");
     }
-    Estimate shields = scour.shieldsNumber(coarse, liquid);
+    Estimate shields = ScourModels.SHIELDS.shieldsNumber(coarse, liquid);
     return new SelfCleansing(
         flow.tractiveStressPa(liquid.densityKgM3()),
         shields.value() * submerged * Physics.GRAVITY * coarse.diameterM(),

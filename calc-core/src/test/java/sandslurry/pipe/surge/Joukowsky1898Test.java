@@ -36,31 +36,6 @@ class Joukowsky1898Test {
   }
 
   @Test
-  void aLittleFreeGasSlowsTheWaveMuch() {
-    ElasticWall wall = new ElasticWall(0.15, 0.006, 2.76e9, 1);
-    double clear = surge.waveSpeedMps(GassyLiquid.gasFree(1000), wall);
-    double before = clear;
-    for (double gas : new double[] {0, 1e-5, 1e-4, 1e-3, 1e-2}) {
-      double speed = surge.waveSpeedMps(new GassyLiquid(1000, 2.07e9, gas, 3e5), wall);
-      assertThat(speed).isLessThanOrEqualTo(before * (1 + 1e-12));
-      before = speed;
-    }
-    assertThat(before).isLessThan(clear / 2);
-    assertThat(surge.waveSpeedMps(GassyLiquid.gasFree(1000), wall)).isCloseTo(clear, within(1e-9));
-  }
-
-  @Test
-  void aPipeThatIsHeldIsStifferAndItsWaveFaster() {
-    double before = 0;
-    for (double restraint : new double[] {1, 1 - 0.4 * 0.4, 1 - 0.4 / 2}) {
-      ElasticWall wall = new ElasticWall(0.15, 0.006, 2.76e9, restraint);
-      double speed = surge.waveSpeedMps(GassyLiquid.gasFree(1000), wall);
-      assertThat(speed).isGreaterThan(before);
-      before = speed;
-    }
-  }
-
-  @Test
   void aSlowStopGivesTheHeadOfARigidColumnTwiceAndASuddenOneThatOfTheWave() {
     assertThat(surge.stopPa(1000, 400, 2, 100, 0.5)).isCloseTo(8e5, within(1e-6));
     assertThat(surge.stopPa(1000, 400, 2, 100, 0)).isCloseTo(8e5, within(1e-6));
@@ -72,8 +47,8 @@ class Joukowsky1898Test {
   void nonsenseIsRefused() {
     assertThatThrownBy(() -> surge.waveSpeedMps(pvc, 0)).hasMessageContaining("0.0 kg/m3");
     assertThatThrownBy(() -> surge.surgePa(pvc, 1000, Double.NaN)).hasMessageContaining("NaN m/s");
-    assertThatThrownBy(() -> new GassyLiquid(1000, 2e9, 1, 1e5)).hasMessageContaining("1.0");
-    assertThatThrownBy(() -> new ElasticWall(0.1, 0, 2e9, 1)).hasMessageContaining("0.0 m");
+    assertThatThrownBy(() -> surge.waveSpeedMps(1000, 2e9, 0.1, 0, 2e9))
+        .hasMessageContaining("0.0 m");
     assertThatThrownBy(() -> surge.stopPa(1000, 400, 2, 100, -1)).hasMessageContaining("-1.0 s");
   }
 }

@@ -18,6 +18,7 @@ import sandslurry.plant.network.Pit;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.schedule.DaySchedule.Period;
 import sandslurry.plant.unit.Liquor;
+import sandslurry.units.InUnit;
 
 class DayScheduleTest {
   private static final double HOUR = 3600;
@@ -89,11 +90,11 @@ class DayScheduleTest {
     double held = Plant.pit(1e-3).atRest(rest).kgps(Constituents.DISSOLVED);
     double purge = rest.stream("surplus").kgps(Constituents.DISSOLVED);
     double tau = Liquor.timeConstantS(held, purge);
+    double rests = InUnit.DAY.of(Liquor.restsInS(tau));
     int day =
         run.settledBy(d -> d.pits().get("pit").endContents().dissolvedShare(), 0, limit, 0.05)
             .orElseThrow();
-    assertThat((double) day)
-        .isBetween(0.5 * Liquor.daysTo(tau, 0.95), 1.5 * Liquor.daysTo(tau, 0.95) + 1);
+    assertThat((double) day).isBetween(0.5 * rests, 1.5 * rests + 1);
   }
 
   /** A pool that is brought on is after six days where its days lead. */

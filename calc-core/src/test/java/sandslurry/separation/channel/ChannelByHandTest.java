@@ -53,7 +53,7 @@ class ChannelByHandTest {
   void aGrainAsLightAsItsLiquidIsRefused() {
     Grain light = new Grain(1e-3, 1000, GrainShape.NATURAL);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> SelfCleansing.of(PIPE.atDepth(0.5), light, WATER, ScourModels.SHIELDS))
+        .isThrownBy(() -> SelfCleansing.of(PIPE.atDepth(0.5), light, WATER))
         .withMessageContaining("the grain must be denser");
     for (ScourModel model : ScourModels.FAMILY.all()) {
       assertThatIllegalArgumentException()

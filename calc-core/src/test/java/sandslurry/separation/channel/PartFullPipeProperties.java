@@ -60,8 +60,8 @@ class PartFullPipeProperties {
     Grain coarse = new Grain(3e-3, 2650, GrainShape.NATURAL);
     PartFullFlow flat = new PartFullPipe(0.3, 0.001, 0.013).atDepth(0.3);
     PartFullFlow steep = new PartFullPipe(0.3, 0.02, 0.013).atDepth(0.3);
-    assertThat(SelfCleansing.of(flat, coarse, LIQUID, ScourModels.SHIELDS).kept()).isFalse();
-    assertThat(SelfCleansing.of(steep, coarse, LIQUID, ScourModels.SHIELDS).kept()).isTrue();
+    assertThat(SelfCleansing.of(flat, coarse, LIQUID).kept()).isFalse();
+    assertThat(SelfCleansing.of(steep, coarse, LIQUID).kept()).isTrue();
     assertThat(new Merritt2009().neededStressPa(2e-2).inRange()).isFalse();
   }
 
@@ -71,7 +71,7 @@ class PartFullPipeProperties {
     PartFullFlow flow = pipe.atDepth(0.4);
     double f = flow.darcyFrictionFactor();
     double velocity = ScourModels.SHIELDS.velocityMps(grain, LIQUID, f).value();
-    SelfCleansing judged = SelfCleansing.of(flow, grain, LIQUID, ScourModels.SHIELDS);
+    SelfCleansing judged = SelfCleansing.of(flow, grain, LIQUID);
     double stress = f / 8 * 1005 * velocity * velocity;
     assertThat(judged.scourStressPa()).isCloseTo(stress, within(1e-9));
   }

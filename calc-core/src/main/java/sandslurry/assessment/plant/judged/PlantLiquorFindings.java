@@ -16,7 +16,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.unit.Liquor;
-import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 
 /** The liquor of a loop: what it thickens to, its salts, purge and fresh water. */
@@ -93,10 +92,7 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
         .ifPresent(
             a ->
                 found
-                    .with(
-                        "time",
-                        Kind.DAYS,
-                        InUnit.DAY.si(Liquor.daysTo(a.timeConstantS().getAsDouble(), 0.95)))
+                    .with("time", Kind.DAYS, Liquor.restsInS(a.timeConstantS().getAsDouble()))
                     .why("there-in"));
   }
 
