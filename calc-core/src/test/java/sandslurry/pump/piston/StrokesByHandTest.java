@@ -137,4 +137,10 @@ class StrokesByHandTest {
     assertThat(ReliefWindow.of(0, 11e5).orElseThrow().leastPa()).isZero();
     assertThatThrownBy(() -> ReliefWindow.of(1e5, 0)).hasMessageContaining("rating");
   }
+
+  /** Heat capacities of an ideal gas of two atoms, 7/2 R and 5/2 R: textbooks of physics. */
+  @Test
+  void airCompressedFastHasTheExponentOfTwoAtoms() {
+    assertThat(AirVessel.FAST).isCloseTo(7.0 / 5, within(1e-12));
+  }
 }

@@ -37,6 +37,19 @@ class LaminarChannelTest {
     assertThat(square.poiseuilleNumber(0.5)).isCloseTo(56.91, within(0.05));
   }
 
+  /** A deep channel is the same duct on its side: 1 m by twice 2 m has a of 1/4. */
+  @Example
+  void aDeepChannelIsADuctOnItsSide() {
+    LaminarChannel deep = new LaminarChannel(new OpenChannel(1, 0.001, 0.015), 1e-4);
+    assertThat(deep.poiseuilleNumber(2)).isCloseTo(series(0.25), withinPercentage(0.1));
+  }
+
+  /** Chow (1959), Open-Channel Hydraulics: to 500 on the radius; from memory, unverified. */
+  @Example
+  void aChannelIsLaminarToFiveHundredOnItsHydraulicRadius() {
+    assertThat(LaminarChannel.LAMINAR_BELOW).isEqualTo(4 * 500);
+  }
+
   @Example
   void aWideChannelIsTheFallingFilm() {
     double viscosity = 2e-4;
