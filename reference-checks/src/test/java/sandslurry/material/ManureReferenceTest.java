@@ -1,6 +1,5 @@
 package sandslurry.material;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sandslurry.outside.Ours.ours;
 
@@ -32,23 +31,23 @@ class ManureReferenceTest {
       double leastPaS,
       double halfDigitPaS) {
     Carrier manure = Carriers.manure(totalSolids, Carriers.MEASURED_K);
-    assertThat(manure.liquidAt(lowRatePs).viscosityPaS())
-        .isEqualTo(mostPaS, within(halfDigitPaS + 0.03 * mostPaS));
-    assertThat(manure.liquidAt(highRatePs).viscosityPaS())
-        .isEqualTo(leastPaS, within(halfDigitPaS + 0.03 * leastPaS));
+    ours(manure.liquidAt(lowRatePs).viscosityPaS())
+        .isCloseTo(mostPaS, within(halfDigitPaS + 0.03 * mostPaS));
+    ours(manure.liquidAt(highRatePs).viscosityPaS())
+        .isCloseTo(leastPaS, within(halfDigitPaS + 0.03 * leastPaS));
   }
 
   /**
    * Wang, Aguirre-Villegas, Larson and Alkan-Ozkaynak (2019), Applied Sciences 9(13):2703, abstract
    * (read): density of dairy manure rose from 990 to 1065 kg/m3 as total solids rose from 1.5 to 13
    * %. The first lies below the density of water (gas, presumably), so that a law of mixing cannot
-   * meet it; 2.5 % covers both ends.
+   * meet it. Tolerance: 2.5 % covers both ends.
    */
   @ParameterizedTest
   @CsvSource({"0.015, 990", "0.13, 1065"})
   void densityIsNearThatOfSevenFarms(double totalSolids, double densityKgM3) {
-    assertThat(Carriers.manure(totalSolids, 293.15).densityKgM3())
-        .isEqualTo(densityKgM3, within(0.025 * densityKgM3));
+    ours(Carriers.manure(totalSolids, 293.15).densityKgM3())
+        .isCloseTo(densityKgM3, within(0.025 * densityKgM3));
   }
 
   /**
@@ -75,25 +74,24 @@ class ManureReferenceTest {
   void theRememberedTableAgreesWithTheRegressionOfItsAuthors(
       double totalSolids, double ratePs, double consistency, double index) {
     double regression = consistency * Math.pow(ratePs, index - 1);
-    assertThat(
-            Carriers.manure(totalSolids, Carriers.MEASURED_K).liquidAt(ratePs).viscosityPaS()
-                / regression)
+    ours(Carriers.manure(totalSolids, Carriers.MEASURED_K).liquidAt(ratePs).viscosityPaS()
+            / regression)
         .isBetween(1 / 1.45, 1.45);
   }
 
   /**
    * The same regression, viscosity at 50 1/s over that at 35 degC. This program multiplies by the
    * ratio of water's viscosities, which falls short of it, the more the colder: by a third at 1
-   * degC. The notes of the carrier say so.
+   * degC. The notes of the carrier say so. Tolerance: its digits.
    */
   @ParameterizedTest
   @CsvSource({"20, 1.6942", "10, 2.5241", "5, 3.1297", "1, 3.7472"})
   void inTheColdTheRegressionIsThickerThanTheRatioOfWater(double celsius, double regression) {
     double kelvin = 273.15 + celsius;
-    double ours =
+    double ratio =
         Carriers.manure(0.09, kelvin).liquidAt(50).viscosityPaS()
             / Carriers.manure(0.09, Carriers.MEASURED_K).liquidAt(50).viscosityPaS();
-    assertThat(regression / ours).isBetween(1.2, 1.6);
+    ours(regression / ratio).isBetween(1.2, 1.6);
     ours(Carriers.coldRatio(kelvin)).isCloseTo(regression, within(0.001));
   }
 
@@ -108,9 +106,9 @@ class ManureReferenceTest {
   void inTheColdTheRatioOfWaterLiesBetweenTwoStudies(double celsius, double regression) {
     double kelvin = 273.15 + celsius;
     double activation = Math.exp(11_337 / 8.314 * (1 / kelvin - 1 / Carriers.MEASURED_K));
-    double ours =
+    double ratio =
         Carriers.manure(0.09, kelvin).liquidAt(50).viscosityPaS()
             / Carriers.manure(0.09, Carriers.MEASURED_K).liquidAt(50).viscosityPaS();
-    assertThat(ours).isBetween(activation, regression);
+    ours(ratio).isBetween(activation, regression);
   }
 }

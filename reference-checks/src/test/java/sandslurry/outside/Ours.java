@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -18,6 +19,9 @@ import org.assertj.core.data.Percentage;
  */
 public final class Ours extends AbstractDoubleAssert<Ours> {
   static final Path KEPT = Path.of("target", "checks");
+
+  /** Between the ends of a published band. */
+  static final String BAND = " to ";
 
   private static final Map<String, Set<String>> ROWS = new TreeMap<>();
 
@@ -41,17 +45,23 @@ public final class Ours extends AbstractDoubleAssert<Ours> {
 
   @Override
   public Ours isCloseTo(double published, Offset<Double> offset) {
-    row(published, String.format(java.util.Locale.ROOT, "%.3g", offset.value));
+    row("" + published, String.format(Locale.ROOT, "%.3g", offset.value));
     return super.isCloseTo(published, offset);
   }
 
   @Override
   public Ours isCloseTo(double published, Percentage percentage) {
-    row(published, String.format(java.util.Locale.ROOT, "%.3g %%", percentage.value));
+    row("" + published, String.format(Locale.ROOT, "%.3g %%", percentage.value));
     return super.isCloseTo(published, percentage);
   }
 
-  private void row(double published, String tolerance) {
+  @Override
+  public Ours isBetween(Double least, Double most) {
+    row(least + BAND + most, "the band");
+    return super.isBetween(least, most);
+  }
+
+  private void row(String published, String tolerance) {
     StackWalker.StackFrame test =
         StackWalker.getInstance()
             .walk(

@@ -31,7 +31,7 @@ class ClimateRecordsReferenceTest {
   @Test
   void theMeanOfTheYearIsThatPrinted() {
     // NCEI normals 1991-2020 of USW00014837, read at mrcc.purdue.edu, "Temperature Summary": annual
-    // mean 47 degF; the mean of months of unequal length differs by a tenth.
+    // mean 47 degF; the mean of months of unequal length differs by a tenth: the tolerance.
     ours(meanFahrenheit(record("madison-wisconsin").airK().orElseThrow()))
         .isCloseTo(47, within(0.15));
     // Oregon Climate Service, station 6532, 1971-2000, read at ocs.orst.edu: 53.8 degF.
@@ -41,7 +41,7 @@ class ClimateRecordsReferenceTest {
 
   @Test
   void theSumOfTheYearIsThatPrinted() {
-    // Same page: 10.80 in of precipitation.
+    // Same page: 10.80 in of precipitation. Tolerance: months rounded to hundredths.
     ours(inches(record("pelton-dam-oregon").rainM().orElseThrow())).isCloseTo(10.80, within(0.011));
     // Molnau, Kpordze and Craine (1992), read at snow.ag.uidaho.edu: 30 in of shallow pond
     // evaporation at Grangeville.

@@ -1,6 +1,5 @@
 package sandslurry.pump;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static sandslurry.outside.Ours.ours;
@@ -18,7 +17,9 @@ import sandslurry.pump.piston.PistonPump;
 import sandslurry.pump.rotodynamic.PumpCurve;
 import sandslurry.pump.rotodynamic.PumpGroup;
 import sandslurry.pump.suction.StandardAtmosphere;
+import sandslurry.pump.suction.SuctionEnergy;
 import sandslurry.pump.suction.SuctionHead;
+import sandslurry.pump.suction.SuctionMargin;
 import sandslurry.units.Measure;
 
 /** Pumps together, suction, pulsation and screws against published worked examples and tables. */
@@ -241,6 +242,41 @@ class PumpStatesReferenceTest {
     double level = new ScrewConveyor(0.3, 0, 0.3, 0).capacityM3ps(1, 0.3).value();
     double slope =
         new ScrewConveyor(0.3, 0, 0.3, Math.toRadians(degrees)).capacityM3ps(1, 0.3).value();
-    assertThat(100 * (1 - slope / level)).isBetween(least, greatest + 1e-9);
+    ours(100 * (1 - slope / level)).isBetween(least, greatest + 1e-9);
+  }
+
+  /**
+   * Source: table of bulk materials of a guide to screw conveyors (read at docsity.com, document
+   * 8997296): fine alumina, of the most abrasive class, fills 15 % of a trough, alfalfa seed, which
+   * flows freely, 45 %. Tolerance: none.
+   */
+  @Test
+  void howFullATroughIsForAbrasiveAndForLightMaterial() {
+    ours(ScrewConveyor.ABRASIVE_LOADING).isCloseTo(0.15, within(1e-12));
+    ours(ScrewConveyor.GREATEST_LOADING).isCloseTo(0.45, within(1e-12));
+  }
+
+  /**
+   * Sources: margins of ANSI/HI 9.6.1 for water and wastewater in a public summary (read at
+   * studylib.net, document 26301095): 1.1 and 0.6 m, above a suction specific speed of 145 (metric)
+   * 1.2 and 1 m; NPSH margin in a public dictionary of pumps (read at kanesdictionary.com): water
+   * 1.1 to 1.5 or 1.5 m, whichever is greater, and more, to 5, for high suction energy; 1.3 and 2.0
+   * of high and very high suction energy, and the 1 m of solids: from memory, unverified. Of 10 m
+   * required the ratio counts, of 1 m the difference. Tolerance: none.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "100, LOW, 11, 1.6",
+    "200, LOW, 12, 2",
+    "100, HIGH, 13, 2.5",
+    "100, VERY_HIGH, 20, 2.5",
+    "solids, , 15, 2"
+  })
+  void howMuchSuctionHeadAPumpMustHaveLeft(
+      String speed, SuctionEnergy.Grade energy, double neededOf10M, double neededOf1M) {
+    SuctionMargin margin =
+        energy == null ? SuctionMargin.SOLIDS : SuctionMargin.of(Double.parseDouble(speed), energy);
+    ours(margin.neededM(10)).isCloseTo(neededOf10M, within(1e-12));
+    ours(margin.neededM(1)).isCloseTo(neededOf1M, within(1e-12));
   }
 }

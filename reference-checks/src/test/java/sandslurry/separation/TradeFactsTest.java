@@ -1,6 +1,7 @@
 package sandslurry.separation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.outside.Ours.ours;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -50,7 +51,7 @@ class TradeFactsTest {
     double halfADay = si(Measure.TIME, 12, "h");
     double height = si(Measure.LENGTH, 6, "ft");
     assertThat(SandStack.leastDrainTimeS(height, 0.26, permeability)).isLessThan(halfADay);
-    assertThat(SandStack.leastDrainTimeS(height, 0.26, permeability / 10) / halfADay)
+    ours(SandStack.leastDrainTimeS(height, 0.26, permeability / 10) / halfADay)
         .isBetween(0.05, 2.0);
   }
 
@@ -65,8 +66,8 @@ class TradeFactsTest {
     PartFullPipe back = new PartFullPipe(si(Measure.LENGTH, 6.065, "in"), 0.01, 0.013);
     PartFullPipe overflow = new PartFullPipe(si(Measure.LENGTH, 7.981, "in"), 0.01, 0.013);
     double wanted = si(Measure.FLOW, 15, "m3/h");
-    assertThat(back.atDepth(0.75).flowM3ps()).isBetween(wanted, 5 * wanted);
-    assertThat(overflow.atDepth(0.75).flowM3ps()).isBetween(3 * wanted, 3 * 5 * wanted);
+    ours(back.atDepth(0.75).flowM3ps()).isBetween(wanted, 5 * wanted);
+    ours(overflow.atDepth(0.75).flowM3ps()).isBetween(3 * wanted, 3 * 5 * wanted);
   }
 
   /**
@@ -95,7 +96,7 @@ class TradeFactsTest {
           FeedEvaluation.gravityRun(
               design, Materials.of(design), design.feed().gravityRun().orElseThrow());
       assertThat(run.worst().orElseThrow().severity()).isNotEqualTo(Severity.FAIL);
-      assertThat(run.window().orElseThrow().holdsM3ps()).isBetween(wanted, 15 * wanted);
+      ours(run.window().orElseThrow().holdsM3ps()).isBetween(wanted, 15 * wanted);
       assertThat(run.window().orElseThrow().carriesFromM3ps()).isLessThan(wanted);
     }
   }
@@ -118,7 +119,7 @@ class TradeFactsTest {
     for (String file : List.of("closed-loop-dairy.json", "pen-to-storage.json")) {
       Design design = shipped(file);
       double bulk = design.sand().densityKgM3() * (1 - design.plant().orElseThrow().porosity());
-      assertThat(bulk).isBetween(1400.0, 1800.0);
+      ours(bulk).isBetween(1400.0, 1800.0);
       for (PlantSpec.PenSpec pen : design.plant().orElseThrow().pens()) {
         Range used = pen.pen().sandKgps();
         if (!(pen.pen().stalls() > 0)) {
@@ -143,7 +144,7 @@ class TradeFactsTest {
     LineResult line = Evaluation.assess(design).line().orElseThrow();
     LineState state = line.at(FlowCase.DESIGN).orElseThrow();
     double hour = si(Measure.TIME, 1, "h");
-    assertThat(3 * hour * state.sandRateKgps() / 22).isBetween(200.0, 2000.0);
+    ours(3 * hour * state.sandRateKgps() / 22).isBetween(200.0, 2000.0);
     assertThat(hour * state.flowM3ps() / line.lineVolumeM3()).isGreaterThan(20);
   }
 

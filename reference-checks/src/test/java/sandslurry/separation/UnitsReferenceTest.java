@@ -75,7 +75,7 @@ class UnitsReferenceTest {
                 2650,
                 input.equals("X") ? 0.05 * times : 0.05)
             .value();
-    assertThat(changed / base).isEqualTo(Math.pow(times, power), within(1e-12));
+    ours(changed / base).isCloseTo(Math.pow(times, power), within(1e-12));
   }
 
   @ParameterizedTest
@@ -124,7 +124,7 @@ class UnitsReferenceTest {
         new LaneReach(new OpenChannel(5, 0, 0.02), length, OptionalDouble.of(depthM), 0.3, 1);
     ChannelFlow flow = basin.flow(velocity * depthM * 5, 0);
     for (Outlook outlook : Outlook.values()) {
-      assertThat(basin.retainedFibre(OrganicMatter.FEEDLOT, flow, outlook)).isBetween(0.35, 0.60);
+      ours(basin.retainedFibre(OrganicMatter.FEEDLOT, flow, outlook)).isBetween(0.35, 0.60);
     }
   }
 
@@ -159,13 +159,13 @@ class UnitsReferenceTest {
   void lotBasinRiseIsThatOfTheRule() {
     // Open-lot settling basins, Iowa State University Extension (read): 1 ft2 for each 8 ft3/h of
     // peak
-    // inflow, which is 0.68 mm/s.
+    // inflow, which is 0.68 mm/s, rounded.
     double area = si(Measure.LENGTH, 1, "ft") * si(Measure.LENGTH, 1, "ft");
     double flow = 8 * area * si(Measure.LENGTH, 1, "ft") / 3600;
     BoxResult basin =
         new DilutionBox(area, 1, 1, 0.2, 0, 0, OptionalDouble.empty(), 0.4)
             .evaluate(feed(flow, 0, 1, List.of(1e-3)), OrganicMatter.FEEDLOT);
-    assertThat(basin.overflowVelocityMps()).isEqualTo(0.68e-3, within(0.005e-3));
+    ours(basin.overflowVelocityMps()).isCloseTo(0.68e-3, within(0.005e-3));
   }
 
   @Test
@@ -174,8 +174,8 @@ class UnitsReferenceTest {
     // degrees
     // is typical of dry sand. A cone has a third of the volume of its cylinder.
     SandStack stack = new SandStack(10_000, 2650, 0.4);
-    assertThat(Math.toDegrees(Math.atan(2 * stack.coneHeightM() / stack.coneDiameterM())))
-        .isEqualTo(34, within(1e-9));
+    ours(Math.toDegrees(Math.atan(2 * stack.coneHeightM() / stack.coneDiameterM())))
+        .isCloseTo(34, within(1e-9));
     double radius = stack.coneDiameterM() / 2;
     ours(Math.PI * radius * radius * stack.coneHeightM() / 3)
         .isCloseTo(10_000 / 2650.0 / 0.6, withinPercentage(1e-9));
@@ -240,7 +240,7 @@ class UnitsReferenceTest {
             OptionalDouble.of(depth),
             0.1,
             0.7);
-    assertThat(recovery(lane, feed, Outlook.LIKELY)).isBetween(0.50, 0.85);
+    ours(recovery(lane, feed, Outlook.LIKELY)).isBetween(0.50, 0.85);
     assertThat(recovery(lane, feed, Outlook.CAUTIOUS)).isLessThan(0.50);
     assertThat(recovery(lane, feed, Outlook.HOPEFUL)).isGreaterThan(0.85);
   }
@@ -253,7 +253,7 @@ class UnitsReferenceTest {
   @Test
   void flushOfTheMissouriDesignSheetTakesItsSlope() {
     // University of Missouri Extension WQ313 and WQ314 (read): 5 ft/s, 3 in deep, on a slope of 3 %
-    // with n = 0.02, which is the depth of uniform flow.
+    // with n = 0.02, which is the depth of uniform flow. Tolerance: 1.49 beside 1.486 and rounding.
     double width = si(Measure.LENGTH, 12, "ft");
     double depth = si(Measure.LENGTH, 3, "in");
     LaneReach alley =

@@ -83,7 +83,8 @@ class SphereDragReferenceTest {
     ours(HAIDER_LEVENSPIEL.dragCoefficient(reynolds)).isCloseTo(drag, withinPercentage(4.5));
   }
 
-  // As above, beyond the limit of Schiller and Naumann.
+  // As above, beyond the limit of Schiller and Naumann. Tolerance: 4 %, what fits of that curve
+  // differ by.
   @ParameterizedTest
   @CsvSource({"1000, 0.47109", "5000, 0.38728", "10000, 0.40523"})
   void turtonLevenspielFollowsTheStandardDragCurveToNewtonsRegime(double reynolds, double drag) {
@@ -92,7 +93,8 @@ class SphereDragReferenceTest {
 
   // Other authors' laws at Re = 200 as printed in the documentation of fluids.drag (read): Barati
   // 0.7682 (also in that paper's table of calculated values), Khan and Richardson 0.7748, Morsi and
-  // Alexander 0.7866, Clift and Gauvin 0.7905, Flemmer and Banks 0.7849.
+  // Alexander 0.7866, Clift and Gauvin 0.7905, Flemmer and Banks 0.7849. Tolerance: 5 %, as they
+  // differ among themselves.
   @ParameterizedTest
   @CsvSource({"0.7682", "0.7748", "0.7866", "0.7905", "0.7849"})
   void sphereLawsAgreeWithThoseOfOtherAuthorsAtTwoHundred(double drag) {
@@ -104,9 +106,8 @@ class SphereDragReferenceTest {
   // "Some experimental values of CD for spheres", teaching notes of Indiana University of
   // Pennsylvania, www.ma.iup.edu/projects/CalcDEMma/drag/drag07.html (read). The values step by
   // 0.01
-  // in log C_D, so they were read from a chart: 10 %. The one value below these, 492 at Re 0.0588,
-  // is
-  // 20 % above Stokes' exact solution and is left out.
+  // in log C_D, so they were read from a chart: tolerance 10 %. The one value below these, 492 at
+  // Re 0.0588, is 20 % above Stokes' exact solution and is left out.
   @ParameterizedTest
   @CsvFileSource(resources = "/measured-drag.csv", numLinesToSkip = 1)
   void sphereLawsFollowMeasuredDrag(double reynolds, double drag) {
@@ -161,7 +162,7 @@ class SphereDragReferenceTest {
 
   // Problem 5a of the benchmark set of numerical-methods problems of the ASEE chemical engineering
   // summer school (1997): coal in water with its own drag law, C_D = 24 (1 + 0.14 Re^0.7)/Re.
-  // Inputs read; answer 0.01578 m/s from memory, unverified.
+  // Inputs read; answer 0.01578 m/s from memory, unverified. Tolerance: its digits.
   @Test
   void balanceSolvesTheBenchmarkOfCoalInWater() {
     DragLaw law = re -> 24 * (1 + 0.14 * Math.pow(re, 0.7)) / re;
@@ -171,8 +172,8 @@ class SphereDragReferenceTest {
 
   // Coulson and Richardson, Chemical Engineering, volume 2: steel sphere of 0.40 mm in oil, 0.051
   // m/s by the table method; McCabe and Smith, Unit Operations: limestone of 0.161 mm in water at
-  // 30
-  // °C, 0.022 m/s. Both from memory, unverified.
+  // 30 °C, 0.022 m/s. Both from memory, unverified. Tolerance: two digits, and a drag read off a
+  // table.
   @ParameterizedTest
   @CsvSource({
     "0.40e-3, 7870, 820, 0.010, 0.051, 5",

@@ -1,7 +1,7 @@
 package sandslurry.material.liquid;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.outside.Ours.ours;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,11 +39,10 @@ class WaterReferenceTest {
   void waterIsThatOfTheGeneralFormulations(
       double celsius, double densityKgM3, double viscosityPaS, double vapourPressurePa) {
     double temperatureK = Measure.TEMPERATURE.entry("degC").toSi(celsius);
-    assertThat(Water.densityKgM3(temperatureK)).isEqualTo(densityKgM3, within(2e-6 * densityKgM3));
-    assertThat(Water.viscosityPaS(temperatureK))
-        .isEqualTo(viscosityPaS, within(2e-4 * viscosityPaS));
-    assertThat(Water.vapourPressurePa(temperatureK))
-        .isEqualTo(vapourPressurePa, within(2e-4 * vapourPressurePa));
+    ours(Water.densityKgM3(temperatureK)).isCloseTo(densityKgM3, within(2e-6 * densityKgM3));
+    ours(Water.viscosityPaS(temperatureK)).isCloseTo(viscosityPaS, within(2e-4 * viscosityPaS));
+    ours(Water.vapourPressurePa(temperatureK))
+        .isCloseTo(vapourPressurePa, within(2e-4 * vapourPressurePa));
   }
 
   /**
@@ -53,7 +52,7 @@ class WaterReferenceTest {
   @ParameterizedTest
   @CsvSource({"300, 3536.58941"})
   void saturationPressureIsTheCheckValueOfTheRelease(double temperatureK, double pressurePa) {
-    assertThat(Water.vapourPressurePa(temperatureK)).isEqualTo(pressurePa, within(0.5e-5));
+    ours(Water.vapourPressurePa(temperatureK)).isCloseTo(pressurePa, within(0.5e-5));
   }
 
   /**
@@ -64,7 +63,7 @@ class WaterReferenceTest {
   @CsvSource({"298.15, 997.047013, 889.996774e-6"})
   void densityAndViscosityAreTheCheckValuesOfTheRelease(
       double temperatureK, double densityKgM3, double viscosityPaS) {
-    assertThat(Water.densityKgM3(temperatureK)).isEqualTo(densityKgM3, within(0.5e-6));
-    assertThat(Water.viscosityPaS(temperatureK)).isEqualTo(viscosityPaS, within(0.5e-12));
+    ours(Water.densityKgM3(temperatureK)).isCloseTo(densityKgM3, within(0.5e-6));
+    ours(Water.viscosityPaS(temperatureK)).isCloseTo(viscosityPaS, within(0.5e-12));
   }
 }

@@ -1,6 +1,5 @@
 package sandslurry.separation.cyclone;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static sandslurry.outside.Ours.ours;
@@ -37,7 +36,8 @@ class HydrocycloneReferenceTest {
     // Dr-Alireza-Ghasemi/mineral-processing-functions: cyclone of 50 cm, inlet 5, vortex finder 10,
     // apex 8, h 15 cm, 45 % solids by mass of 2.7 g/cm3 in water, 300 L/min. It prints formulas and
     // inputs; the numbers are those formulas worked out apart from this program. d50: its 50.21
-    // stands for the 50.5 used here (0.6 %). P, S, m: same coefficients; S has g = 9.81 there.
+    // stands for the 50.5 used here (tolerance 0.6 %). P, S, m: same coefficients; S has g = 9.81
+    // there.
     double fraction = 45 / 2.7 / (45 / 2.7 + 55);
     CyclonePerformance result =
         new Plitt1976()
@@ -53,7 +53,8 @@ class HydrocycloneReferenceTest {
 
   @Test
   void theRevisionOf1987IsTheModelOf1976InWater() {
-    // 39.7 of Flintoff, Plitt and Turak is the 50.5 of Plitt over the root of 1.6 (39.92): 0.6 %.
+    // 39.7 of Flintoff, Plitt and Turak is the 50.5 of Plitt over the root of 1.6 (39.92):
+    // tolerance 0.6 %.
     HydrocycloneGeometry geometry = new HydrocycloneGeometry(0.25, 0.07, 0.09, 0.05, 0.9);
     CycloneFeed feed = new CycloneFeed(0.012, WATER, 0.05, 2650);
     double old = new Plitt1976().performance(geometry, feed).cutSizeM();
@@ -64,7 +65,7 @@ class HydrocycloneReferenceTest {
         new FlintoffPlittTurak1987()
             .performance(geometry, new CycloneFeed(0.012, new Liquid(1000, 5e-3), 0.05, 2650))
             .cutSizeM();
-    assertThat(thick / revised).isEqualTo(Math.sqrt(5), within(1e-12));
+    ours(thick / revised).isCloseTo(Math.sqrt(5), within(1e-12));
   }
 
   @ParameterizedTest(name = "Du/D {0}")
@@ -96,7 +97,8 @@ class HydrocycloneReferenceTest {
     // The problem of the same program: 5 cm cyclone, liquid 995.71 kg/m3, 0.798 mPa.s, pressure
     // drops
     // of 1 to 4 atm. Its flows, by u = sqrt(2 dp/(1200 rho)): 2.911, 4.117, 5.042, 5.822 m3/h. The
-    // constant 1200 stands for an Euler number that rises with Re by a tenth over this range: 10 %.
+    // constant 1200 stands for an Euler number that rises with Re by a tenth over this range:
+    // tolerance 10 %.
     "1, 2.9110",
     "2, 4.1168",
     "3, 5.0421",
@@ -118,8 +120,8 @@ class HydrocycloneReferenceTest {
   @Test
   void cutSizeIsNearThatOfMassarani() {
     // The same program: D* = 0.039 Dc sqrt(mu Dc/(Q (rhos - rho))) times a function of RL that is 1
-    // without underflow. The two correlations differ in how they count the underflow: 15 % where
-    // that is 2 to 7 %.
+    // without underflow. The two correlations differ in how they count the underflow: tolerance 15
+    // % where that is 2 to 7 %.
     for (double ratio : new double[] {0.16, 0.18, 0.20}) {
       double cut =
           new MedronhoSvarovsky1984()

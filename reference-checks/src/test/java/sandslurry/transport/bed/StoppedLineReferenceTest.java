@@ -1,6 +1,5 @@
 package sandslurry.transport.bed;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static sandslurry.outside.Ours.ours;
 
@@ -107,7 +106,7 @@ class StoppedLineReferenceTest {
   void aColumnPushedUpIsJanssensSiloWithTheFrictionReversed() {
     double turns = 4 * 0.35 * 0.5 * 1 / 0.5;
     double silo = 8000 * 0.5 / (4 * 0.35 * 0.5) * (1 - Math.exp(-turns));
-    assertThat(silo).isCloseTo(4305, within(1.0));
+    ours(silo).isCloseTo(4305, within(1.0));
     PackedPlug column =
         new PackedPlug(List.of(new PackedPlug.Part(0.5, 1, Math.PI / 2)), 8000, 0.35, 0.5);
     ours(column.wedgedPa().orElseThrow()).isCloseTo(silo * Math.exp(turns), within(1e-6 * silo));

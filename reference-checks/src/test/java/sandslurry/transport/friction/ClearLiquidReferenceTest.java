@@ -38,7 +38,7 @@ class ClearLiquidReferenceTest {
   }
 
   // Function Colebrook of CalebBell/fluids 1.3.1. Churchill differs by up to 2.1 % there, worst at
-  // the rough, slow corner.
+  // the rough, slow corner: the tolerance.
   @ParameterizedTest
   @CsvSource({
     "1e4, 0,    0.03088295035348769, 1",
@@ -52,7 +52,7 @@ class ClearLiquidReferenceTest {
   }
 
   // Documentation of CalebBell/fluids: Prandtl_von_Karman_Nikuradse(1E7) and Blasius(10000). The
-  // smooth-pipe laws differ from Colebrook with zero roughness by about 2 %.
+  // smooth-pipe laws differ from Colebrook with zero roughness by about 2 %: the tolerance.
   @ParameterizedTest
   @CsvSource({"1e7, 0.008102669430874914", "1e4, 0.03164"})
   void isNearTheLawsOfSmoothPipes(double reynolds, double expected) {
@@ -99,7 +99,7 @@ class ClearLiquidReferenceTest {
 
   // White, Fluid Mechanics, example 6.9 (from memory, unverified): oil of 950 kg/m3 and 2e-5 m2/s
   // in a pipe of 30 cm, relative roughness 0.0002, loses 8 m in 100 m at 4.84 m/s; Re 72 600,
-  // f 0.0201.
+  // f 0.0201. Tolerance: digits, by Colebrook, from whom Churchill differs by 1 %.
   @Test
   void solvesTheExampleOfTheOilPipe() {
     ClearLiquid flow =

@@ -36,6 +36,7 @@ class NonNewtonianFrictionReferenceTest {
   void aBinghamLiquidThatJustRunsOutOfAVerticalTubeHasTheTextbookYieldStress() {
     // Backhurst and Harker with Richardson and Coulson, Chemical Engineering Volume 1, Solutions to
     // the Problems, problem 3.30 (page read): 2000 kg/m3, tube of 300 mm, g = 9.81: 1472 N/m2.
+    // Tolerance: four digits.
     ours(LaminarPipeFlow.at(new Bingham(1472, 1), 0.3, 1e-9).pressureGradientPaPm())
         .isCloseTo(2000 * 9.81, within(10.0));
   }
@@ -45,7 +46,8 @@ class NonNewtonianFrictionReferenceTest {
     // Same book, problem 3.38 (page read): bore 5 mm, mean velocity 1 m/s, axial 1.2 m/s: n =
     // 0.111.
     // Water of 1 mPa.s loses 1e4 N/m2 where the liquid loses 1e5. The equation printed there,
-    // (1e5/(2 k l))^9 a^10 0.083 = (1e4/(2 mu l))^9 a^18 3.81e-6, gives k = 6.24.
+    // (1e5/(2 k l))^9 a^10 0.083 = (1e4/(2 mu l))^9 a^18 3.81e-6, gives k = 6.24. Tolerance: digits
+    // of 3.81e-6.
     double water = LaminarPipeFlow.at(new Newtonian(0.001), 0.005, 1).pressureGradientPaPm();
     double length = 1e4 / water;
     LaminarPipeFlow flow = LaminarPipeFlow.at(new PowerLaw(6.24, 0.111), 0.005, 1);
@@ -58,6 +60,7 @@ class NonNewtonianFrictionReferenceTest {
     // Same book, problem 3.40 (page read): bore 70 mm; doubling the flow raises the pressure drop
     // by
     // 1.5: n = 0.585; pitot readings 0.80, 0.77, 0.62, 0.27 m/s at 0, 10, 20, 30 mm from the axis.
+    // Tolerance: half a digit.
     PowerLaw liquid = new PowerLaw(1, 0.585);
     ours(LaminarPipeFlow.at(liquid, 0.07, 2).wallStressPa()
             / LaminarPipeFlow.at(liquid, 0.07, 1).wallStressPa())
@@ -81,7 +84,7 @@ class NonNewtonianFrictionReferenceTest {
 
   // Ryan and Johnson (1959), AIChE Journal 5:433; closed form as read in an open library of
   // engineering rheology: 6464 n (n+2)^((n+2)/(n+1))/(3n+1)², "about 2100 for n = 1; rises to a
-  // maximum near n = 0.4". Evaluated outside this project. To the printed unit.
+  // maximum near n = 0.4". Evaluated outside this project. Rounded to the unit.
   @ParameterizedTest
   @CsvSource({"1, 2099", "0.7, 2280", "0.6, 2337", "0.4, 2396", "0.3, 2345"})
   void laminarFlowOfAPowerLawEndsAtTheReynoldsNumberOfRyanAndJohnson(double n, double reynolds) {
@@ -95,7 +98,7 @@ class NonNewtonianFrictionReferenceTest {
   void laminarFlowOfANewtonianLiquidEndsAtTheUsual2100() {
     // The transition that a worked procedure for pseudoplastic liquids uses (cheresources.com,
     // entry
-    // 388, read): Reynolds number 2100.
+    // 388, read): Reynolds number 2100, rounded.
     Newtonian liquid = new Newtonian(0.01);
     double velocity = new RyanJohnson1959().velocityMps(liquid, 1000, new Bore(0.15, 0)).value();
     ours(1000 * velocity * 0.15 / 0.01).isCloseTo(2100, within(1.0));
@@ -185,8 +188,8 @@ class NonNewtonianFrictionReferenceTest {
   // Two public codes on drilling hydraulics (read) approximate the transition of Bingham liquids,
   // "Hanks (1963) as given in Darby and Melson (1981)": Re_c = 2100 (1 + 8.3e-8 log10(He)^13) for
   // He < 1700, 80 He^0.4 to 50 000, 25 √He above. The first two against our solution of Hanks's
-  // equation in the middle of their pieces, for they jump where they join: 5 %. The last, V = 25
-  // √(τy/ρ), against 26 of Slatter and Wasp: 4 %.
+  // equation in the middle of their pieces, for they jump where they join: tolerance 5 %. The last,
+  // V = 25 √(τy/ρ), against 26 of Slatter and Wasp: 4 %.
   @ParameterizedTest
   @CsvSource({"1e3, 2378", "1e4, 3185", "1e6, 25000", "1e7, 79057"})
   void theTransitionOfBinghamLiquidsIsNearTheApproximationOfDarbyAndMelson(
@@ -219,9 +222,8 @@ class NonNewtonianFrictionReferenceTest {
   }
 
   // Wilson and Thomas (1985) as printed in handbooks for a smooth pipe, V/u* = 2.5 ln(ρ D u*/μw) +
-  // 11.6(α−1) − 2.5 ln α − Ω; from memory, unverified; solved outside this program (SciPy). 4 %:
-  // the
-  // Newtonian law is that of Churchill here and the logarithmic one there.
+  // 11.6(α−1) − 2.5 ln α − Ω; from memory, unverified; solved outside this program (SciPy).
+  // Tolerance 4 %: the Newtonian law is that of Churchill here and the logarithmic one there.
   @ParameterizedTest
   @CsvSource({
     "2, 0.01,  1,     0.154, 3, 1020,   22.981234786274467",
@@ -253,8 +255,8 @@ class NonNewtonianFrictionReferenceTest {
   @Test
   void darbyAndMelsonWithTheConstantOfTheArticleTendsToTheSmoothPipeLaw() {
     // CalebBell/fluids 1.3.1, Colebrook(1e5, 0) = 0.01798977 Darcy. At He = 1e6 the yield stress no
-    // longer lowers the turbulent part and hardly adds a laminar one. 2 %: a power law in Re beside
-    // a logarithmic one.
+    // longer lowers the turbulent part and hardly adds a laminar one. Tolerance 2 %: a power law in
+    // Re beside a logarithmic one.
     double viscosity = 0.001;
     Rheology liquid = new Bingham(1e6 * viscosity * viscosity / (1000 * 0.25), viscosity);
     double velocity = 1e5 * viscosity / (1000 * 0.5);
@@ -267,7 +269,7 @@ class NonNewtonianFrictionReferenceTest {
   @Test
   void theCompetingLawsForAPowerLawAgreeInTheRangeOfBoth() {
     // Dodge and Metzner (1959) against Wilson and Thomas (1985), two sources of which neither was
-    // made from the other, at Re 10 000 and n = 0.6 to 0.9: within 12 %.
+    // made from the other, at Re 10 000 and n = 0.6 to 0.9: tolerance 12 %, what they differ by.
     for (double n : new double[] {0.6, 0.75, 0.9}) {
       PowerLaw liquid = new PowerLaw(0.02, n);
       Bore bore = new Bore(0.1, 0);
