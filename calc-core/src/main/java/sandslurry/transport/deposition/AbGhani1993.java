@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -28,14 +24,9 @@ import sandslurry.units.Kind;
  * <p>Tested with 0.46 to 8.3 mm in pipes of 154 to 450 mm at 0.76 to 1450 ppm by volume (from
  * memory, unverified). Coarser grains are asked for less, as V goes with about d^−0.12.
  */
-final class AbGhani1993 extends Published implements DepositionVelocityModel {
+final class AbGhani1993 extends DepositionVelocityModel {
   /** The finest sand tested; for coarser the relation asks less. */
   static final double FINEST_M = 0.46e-3;
-
-  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, FINEST_M, 8.3e-3);
-  static final Bound BORE = new Bound("bore", Kind.BORE, 0.154, 0.45);
-  static final Bound CONCENTRATION =
-      new Bound("volume fraction of sand", Kind.PERCENT, 0.76e-6, 1450e-6);
 
   /** The power of the friction factor when the equation is solved for V. */
   static final double FRICTION_POWER = 0.98 * 0.21;
@@ -81,21 +72,21 @@ final class AbGhani1993 extends Published implements DepositionVelocityModel {
     super(
         "ab-ghani-1993",
         "Ab Ghani, limit of deposition",
+        Limit.ANY_BED,
         SOURCE,
-        List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        Within.PUBLISHED
+            .size(FINEST_M, 8.3e-3)
+            .bore(0.154, 0.45)
+            .fraction(0.76e-6, 1450e-6)
+            .likeWater(),
         V,
         BED,
         DGR);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(BORE, bore.diameterM())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace));
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    return valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace);
   }
 
   static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore, Trace trace) {
@@ -145,10 +136,5 @@ final class AbGhani1993 extends Published implements DepositionVelocityModel {
   /** λs but for the friction factor of the carrier, which depends on V. */
   private static double bedFactor(double fraction, double grain) {
     return 1.13 * Math.pow(fraction, 0.02) * Math.pow(grain, 0.01);
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.ANY_BED;
   }
 }

@@ -1,10 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -31,10 +27,9 @@ import sandslurry.units.Kind;
  * <p>Durand's limit is the appearance of a deposit; the literature reads it as the onset of any
  * bed.
  */
-final class Durand1953 extends Published implements DepositionVelocityModel {
-  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.18e-3, 22.5e-3);
-  static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
-  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0.02, 0.22);
+final class Durand1953 extends DepositionVelocityModel {
+  static final Within WITHIN =
+      Within.PUBLISHED.size(0.18e-3, 22.5e-3).bore(0.04, 0.58).fraction(0.02, 0.22);
 
   private static final Citation SOURCE =
       new Citation(
@@ -53,36 +48,21 @@ final class Durand1953 extends Published implements DepositionVelocityModel {
           "C, d m, D m, s");
 
   Durand1953() {
-    super(
-        "durand-1953",
-        "Durand, curve by Schiller and Herbich",
-        SOURCE,
-        List.of(SIZE, BORE, CONCENTRATION),
-        V);
+    super("durand-1953", "Durand, curve by Schiller and Herbich", Limit.ANY_BED, SOURCE, WITHIN, V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double factor =
         1.3
             * Math.pow(slurry.volumeFraction(), 0.125)
             * -Math.expm1(-6.9 * InUnit.MILLIMETRE.of(slurry.d50M()));
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(BORE, bore.diameterM())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .value(
-            trace.step(
-                V,
-                factor * VelocityScale.durandMps(slurry, bore),
-                slurry.volumeFraction(),
-                slurry.d50M(),
-                bore.diameterM(),
-                slurry.densityRatio()));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.ANY_BED;
+    return trace.step(
+        V,
+        factor * VelocityScale.durandMps(slurry, bore),
+        slurry.volumeFraction(),
+        slurry.d50M(),
+        bore.diameterM(),
+        slurry.densityRatio());
   }
 }

@@ -1,9 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.About;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -24,7 +21,7 @@ import sandslurry.units.Kind;
  * above the French papers on the same measurements, which later reviews take for an error of the
  * drawing and 1.05 for what was measured; it is kept so that a reader who knows it finds it.
  */
-final class DurandPlateau implements DepositionVelocityModel {
+final class DurandPlateau extends DepositionVelocityModel {
   /** The plateau of the French papers. */
   public static final DurandPlateau FRENCH =
       new DurandPlateau(
@@ -50,51 +47,32 @@ final class DurandPlateau implements DepositionVelocityModel {
               .fromMemory("plateau"));
 
   private final double factor;
-  private final String id;
-  private final String name;
-  private final Citation citation;
   private final Equation equation;
 
   private DurandPlateau(double factor, String id, String name, Citation citation) {
-    this.factor = factor;
-    this.id = id;
-    this.name = name;
-    this.citation = citation;
-    this.equation =
+    this(
+        factor,
+        id,
+        name,
+        citation,
         citation.equation(
             "V",
             "deposition velocity by Durand",
             factor + " sqrt(2 g D (s - 1))",
             Kind.VELOCITY,
-            "D m, s");
+            "D m, s"));
+  }
+
+  private DurandPlateau(
+      double factor, String id, String name, Citation citation, Equation equation) {
+    super(id, name, Limit.ANY_BED, citation, Durand1953.WITHIN, equation);
+    this.factor = factor;
+    this.equation = equation;
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    return Estimate.checks()
-        .check(Durand1953.SIZE, slurry.d50M())
-        .check(Durand1953.BORE, bore.diameterM())
-        .check(Durand1953.CONCENTRATION, slurry.volumeFraction())
-        .value(
-            trace.step(
-                equation,
-                factor * VelocityScale.durandMps(slurry, bore),
-                bore.diameterM(),
-                slurry.densityRatio()));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.ANY_BED;
-  }
-
-  @Override
-  public About about() {
-    return new About(
-        id,
-        name,
-        citation,
-        List.of(Durand1953.SIZE, Durand1953.BORE, Durand1953.CONCENTRATION),
-        equation);
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    double velocity = factor * VelocityScale.durandMps(slurry, bore);
+    return trace.step(equation, velocity, bore.diameterM(), slurry.densityRatio());
   }
 }

@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -29,8 +25,7 @@ import sandslurry.units.Kind;
  * form, which is the reason to trust both recollections of the coefficients. The limits of range
  * are that span, not published ones.
  */
-final class Gillies2000 extends Published implements DepositionVelocityModel {
-  private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.2e-3, 2e-3);
+final class Gillies2000 extends DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
@@ -53,36 +48,26 @@ final class Gillies2000 extends Published implements DepositionVelocityModel {
     super(
         "gillies-2000",
         "Gillies and others, 2000",
+        Limit.STATIONARY_BED,
         SOURCE,
-        List.of(SIZE, GilliesShook.BORE, GilliesShook.CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        Within.OWN.size(0.2e-3, 2e-3).and(GilliesShook.PIPE).likeWater(),
         V,
         K);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double nu = slurry.liquid().kinematicViscosityM2ps();
     double k = Math.cbrt(nu * nu / Physics.GRAVITY) / slurry.d50M();
     trace.step(K, k, nu, slurry.d50M());
     double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
     double froude = Math.exp(0.51 - 0.0073 * drag - 12.5 * (k - 0.14) * (k - 0.14));
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(GilliesShook.BORE, bore.diameterM())
-        .check(GilliesShook.CONCENTRATION, slurry.volumeFraction())
-        .check(Wilson1986Fit.VISCOSITY, nu)
-        .value(
-            trace.step(
-                V,
-                froude * VelocityScale.withoutTwoMps(slurry, bore),
-                bore.diameterM(),
-                slurry.densityRatio(),
-                drag,
-                k));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
+    return trace.step(
+        V,
+        froude * VelocityScale.withoutTwoMps(slurry, bore),
+        bore.diameterM(),
+        slurry.densityRatio(),
+        drag,
+        k);
   }
 }

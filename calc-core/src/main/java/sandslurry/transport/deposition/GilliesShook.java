@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -39,18 +35,14 @@ import sandslurry.units.Kind;
  * the floor. The pieces do not quite meet: the value falls by 0.3 % at 160 and by 4e-7 of itself at
  * 540.
  */
-final class GilliesShook extends Published implements DepositionVelocityModel {
+final class GilliesShook extends DepositionVelocityModel {
+  static final Within PIPE = Within.PUBLISHED.bore(0.05, 0.5).fraction(0, 0.35);
   private static final double FIRST = 160;
   private static final double SECOND = 540;
   private static final double FINE_END = fine(FIRST);
 
   /** F of the second line at its end, where it is largest. */
   private static final double PEAK = middle(SECOND);
-
-  static final Bound ARCHIMEDES =
-      new Bound("Archimedes number", Kind.NUMBER, 80, Double.POSITIVE_INFINITY);
-  static final Bound BORE = new Bound("bore", Kind.BORE, 0.05, 0.5);
-  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
 
   private static final Citation SOURCE =
       new Citation(
@@ -92,23 +84,26 @@ final class GilliesShook extends Published implements DepositionVelocityModel {
     super(
         "gillies-shook-2002",
         "Gillies and Shook, Archimedes number",
+        Limit.STATIONARY_BED,
         SOURCE,
-        List.of(ARCHIMEDES, BORE, CONCENTRATION, WilsonBounded.TURBULENT),
+        Within.PUBLISHED
+            .and(
+                "Archimedes number",
+                Kind.NUMBER,
+                80,
+                Double.POSITIVE_INFINITY,
+                (sand, pipe, v) -> archimedes(sand))
+            .and(PIPE)
+            .turbulent(),
         V,
         F,
         AR);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double ar = archimedes(slurry, trace);
-    double value = valueMps(slurry, bore, trace.step(F, froude(ar), ar), trace);
-    return Estimate.checks()
-        .check(ARCHIMEDES, ar)
-        .check(BORE, bore.diameterM())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .check(WilsonBounded.TURBULENT, VelocityScale.reynolds(slurry, bore, value))
-        .value(value);
+    return valueMps(slurry, bore, trace.step(F, froude(ar), ar), trace);
   }
 
   /**
@@ -170,10 +165,5 @@ final class GilliesShook extends Published implements DepositionVelocityModel {
       return fine(ar);
     }
     return ar < SECOND ? Math.max(middle(ar), FINE_END) : PEAK;
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
   }
 }

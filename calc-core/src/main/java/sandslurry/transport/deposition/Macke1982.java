@@ -1,9 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -24,7 +21,7 @@ import sandslurry.units.Kind;
  * <p>Fitted to sewers, C below about 0.2 %; among the data were fine sands of 0.16 and 0.37 mm
  * (from memory, unverified). For coarser grains w keeps it rising.
  */
-final class Macke1982 extends Published implements DepositionVelocityModel {
+final class Macke1982 extends DepositionVelocityModel {
   private static final double FACTOR = 30.4;
 
   /** The power of the friction factor when the equation is solved for V: 3/5. */
@@ -55,20 +52,12 @@ final class Macke1982 extends Published implements DepositionVelocityModel {
 
   Macke1982() {
     super(
-        "macke-1982",
-        "Macke, limit of deposition",
-        SOURCE,
-        List.of(May1996.SIZE, May1996.BORE, May1996.CONCENTRATION),
-        CARRIED);
+        "macke-1982", "Macke, limit of deposition", Limit.ANY_BED, SOURCE, May1996.SEWERS, CARRIED);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    return Estimate.checks()
-        .check(May1996.SIZE, slurry.d50M())
-        .check(May1996.BORE, bore.diameterM())
-        .check(May1996.CONCENTRATION, slurry.volumeFraction())
-        .value(valueMps(slurry, slurry.d50Grain(), slurry.volumeFraction(), bore, trace));
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    return valueMps(slurry, slurry.d50Grain(), slurry.volumeFraction(), bore, trace);
   }
 
   static double valueMps(Slurry slurry, Grain grain, double fraction, Bore bore, Trace trace) {
@@ -99,10 +88,5 @@ final class Macke1982 extends Published implements DepositionVelocityModel {
   static double resistance(Slurry slurry, Grain grain, double areaM2) {
     double settling = SettlingVelocities.DEFAULT.velocityMps(grain, slurry.liquid()).value();
     return FACTOR * (slurry.densityRatio() - 1) * settling * Math.sqrt(settling) * areaM2;
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.ANY_BED;
   }
 }

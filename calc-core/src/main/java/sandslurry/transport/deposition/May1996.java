@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -32,14 +28,12 @@ import sandslurry.units.Kind;
  * m/s. Viscosity does not enter. Coarser grains are asked for less, as V goes with about d^−0.2.
  * The limits of grain size and bore are those within which it is used here, not published ones.
  */
-final class May1996 extends Published implements DepositionVelocityModel {
+final class May1996 extends DepositionVelocityModel {
   /** The most sand by volume that the relations for sewers are asked for. */
   static final double MOST_SAND = 0.002;
 
-  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.15e-3, 8e-3);
-  static final Bound BORE = new Bound("bore", Kind.BORE, 0.07, 0.45);
-  static final Bound CONCENTRATION =
-      new Bound("volume fraction of sand", Kind.PERCENT, 3e-7, MOST_SAND);
+  static final Within SEWERS =
+      Within.PUBLISHED.size(0.15e-3, 8e-3).bore(0.07, 0.45).fraction(3e-7, MOST_SAND);
 
   private static final Citation SOURCE =
       new Citation(
@@ -76,20 +70,16 @@ final class May1996 extends Published implements DepositionVelocityModel {
     super(
         "may-1996",
         "May, limit of deposition",
+        Limit.ANY_BED,
         SOURCE,
-        List.of(SIZE, BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        SEWERS.likeWater(),
         CARRIED,
         VT);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(BORE, bore.diameterM())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace));
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    return valueMps(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace);
   }
 
   static double valueMps(Slurry slurry, double sizeM, double fraction, Bore bore, Trace trace) {
@@ -150,10 +140,5 @@ final class May1996 extends Published implements DepositionVelocityModel {
         / areaM2
         * Math.pow(sizeM / pipe, 0.6)
         / Math.pow(weight * pipe, 1.5);
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.ANY_BED;
   }
 }

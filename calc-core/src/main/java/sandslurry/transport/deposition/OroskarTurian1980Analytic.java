@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -33,11 +29,9 @@ import sandslurry.units.Kind;
  * <p>The limit is between a bed and full suspension. The limits of range given are those within
  * which the formula is used here, not published ones; near C = 0 it tends to 0.
  */
-final class OroskarTurian1980Analytic extends Published implements DepositionVelocityModel {
+final class OroskarTurian1980Analytic extends DepositionVelocityModel {
+  static final Within WITHIN = Within.OWN.size(0.1e-3, 5e-3).bore(0.02, 0.5).fraction(0.02, 0.4);
   static final double EDDY_SHARE = 0.96;
-  static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.1e-3, 5e-3);
-  static final Bound BORE = Bound.used("bore", Kind.BORE, 0.02, 0.5);
-  static final Bound CONCENTRATION = Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.4);
   private static final HinderedSettling HINDERED = new Rowe1987();
 
   private static final Citation SOURCE =
@@ -62,14 +56,15 @@ final class OroskarTurian1980Analytic extends Published implements DepositionVel
     super(
         "oroskar-turian-1980-analytic",
         "Oroskar and Turian, analytic",
+        Limit.FULL_SUSPENSION,
         SOURCE,
-        List.of(SIZE, BORE, CONCENTRATION),
+        WITHIN,
         V,
         RE);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double c = slurry.volumeFraction();
     double grain = SettlingVelocities.reynoldsNumber(slurry.d50Grain(), slurry.liquid());
     double reynolds =
@@ -88,20 +83,15 @@ final class OroskarTurian1980Analytic extends Published implements DepositionVel
             * (bore.diameterM() / slurry.d50M())
             * Math.pow(reynolds(slurry, bore), 1.0 / 8)
             / EDDY_SHARE;
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(BORE, bore.diameterM())
-        .check(CONCENTRATION, c)
-        .value(
-            trace.step(
-                V,
-                grainScaleMps(slurry) * Math.pow(energy, 8.0 / 15),
-                slurry.d50M(),
-                slurry.densityRatio(),
-                c,
-                n,
-                bore.diameterM(),
-                reynolds));
+    return trace.step(
+        V,
+        grainScaleMps(slurry) * Math.pow(energy, 8.0 / 15),
+        slurry.d50M(),
+        slurry.densityRatio(),
+        c,
+        n,
+        bore.diameterM(),
+        reynolds);
   }
 
   /** √(g d (s − 1)) [m/s]. */
@@ -115,10 +105,5 @@ final class OroskarTurian1980Analytic extends Published implements DepositionVel
 
   private static double reynolds(Slurry slurry, Bore bore) {
     return VelocityScale.reynolds(slurry, bore, grainScaleMps(slurry));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.FULL_SUSPENSION;
   }
 }

@@ -1,9 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -23,7 +20,7 @@ import sandslurry.units.Kind;
  * to 26 % (from memory, unverified). The limits of range given are those within which the formula
  * is used here, not published ones; at C = 0 it is 0.
  */
-final class OroskarTurian1980Regression extends Published implements DepositionVelocityModel {
+final class OroskarTurian1980Regression extends DepositionVelocityModel {
   private static final double EDDIES = Math.pow(OroskarTurian1980Analytic.EDDY_SHARE, 0.3);
 
   private static final Citation SOURCE =
@@ -44,22 +41,16 @@ final class OroskarTurian1980Regression extends Published implements DepositionV
     super(
         "oroskar-turian-1980-regression",
         "Oroskar and Turian, regression",
+        Limit.FULL_SUSPENSION,
         SOURCE,
-        List.of(
-            OroskarTurian1980Analytic.SIZE,
-            OroskarTurian1980Analytic.BORE,
-            OroskarTurian1980Analytic.CONCENTRATION),
+        OroskarTurian1980Analytic.WITHIN,
         V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double c = slurry.volumeFraction();
-    return Estimate.checks()
-        .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
-        .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
-        .check(OroskarTurian1980Analytic.CONCENTRATION, c)
-        .value(valueMps(slurry, c, bore, trace));
+    return valueMps(slurry, c, bore, trace);
   }
 
   /** The velocity at a concentration [m/s]. */
@@ -88,10 +79,5 @@ final class OroskarTurian1980Regression extends Published implements DepositionV
         * Math.pow(VelocityScale.reynolds(slurry, bore, grainMps), 0.09)
         * EDDIES
         * grainMps;
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.FULL_SUSPENSION;
   }
 }

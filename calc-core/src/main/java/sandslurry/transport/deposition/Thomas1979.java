@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -32,10 +28,8 @@ import sandslurry.units.Kind;
  * <p>It is a prediction for grains below about 0.3 times the thickness 5 ν/u* of the sub-layer, and
  * for coarser grains a floor.
  */
-final class Thomas1979 extends Published implements DepositionVelocityModel {
+final class Thomas1979 extends DepositionVelocityModel {
   private static final double SUBLAYER = 5;
-  private static final Bound SIZE_RATIO =
-      new Bound("grain size over thickness of the viscous sub-layer", Kind.NUMBER, 0, 0.3);
 
   private static final Citation SOURCE =
       new Citation(
@@ -53,23 +47,30 @@ final class Thomas1979 extends Published implements DepositionVelocityModel {
           "nu m2/s, s, D m");
 
   Thomas1979() {
-    super("thomas-1979", "Thomas, fine grains", SOURCE, List.of(SIZE_RATIO), V);
+    super(
+        "thomas-1979",
+        "Thomas, fine grains",
+        Limit.STATIONARY_BED,
+        SOURCE,
+        Within.PUBLISHED.and(
+            "grain size over thickness of the viscous sub-layer",
+            Kind.NUMBER,
+            0,
+            0.3,
+            (sand, pipe, v) -> sand.d50M() / sublayerM(sand)),
+        V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double nu = slurry.liquid().kinematicViscosityM2ps();
-    double sublayer = SUBLAYER * nu / shearVelocityMps(slurry);
     double buoyancy = Physics.GRAVITY * nu * (slurry.densityRatio() - 1);
-    return Estimate.checks()
-        .check(SIZE_RATIO, slurry.d50M() / sublayer)
-        .value(
-            trace.step(
-                V,
-                9.0 * Math.pow(buoyancy, 0.37) * Math.pow(bore.diameterM() / nu, 0.11),
-                nu,
-                slurry.densityRatio(),
-                bore.diameterM()));
+    return trace.step(
+        V,
+        9.0 * Math.pow(buoyancy, 0.37) * Math.pow(bore.diameterM() / nu, 0.11),
+        nu,
+        slurry.densityRatio(),
+        bore.diameterM());
   }
 
   /**
@@ -83,8 +84,7 @@ final class Thomas1979 extends Published implements DepositionVelocityModel {
     return 1.1 * Math.cbrt(Physics.GRAVITY * nu * (slurry.densityRatio() - 1));
   }
 
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
+  private static double sublayerM(Slurry slurry) {
+    return SUBLAYER * slurry.liquid().kinematicViscosityM2ps() / shearVelocityMps(slurry);
   }
 }

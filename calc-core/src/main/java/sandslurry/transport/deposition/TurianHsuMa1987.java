@@ -1,9 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -25,7 +22,7 @@ import sandslurry.units.Kind;
  * <p>The limit is between a bed and full suspension. The limits of range given are those within
  * which the formula is used here, not published ones; at C = 0 it is 0.
  */
-final class TurianHsuMa1987 extends Published implements DepositionVelocityModel {
+final class TurianHsuMa1987 extends DepositionVelocityModel {
   private static final Citation SOURCE =
       new Citation("Turian, Hsu and Ma", 1987, "Powder Technology 51:35-47")
           .fromMemory("coefficients");
@@ -48,17 +45,15 @@ final class TurianHsuMa1987 extends Published implements DepositionVelocityModel
     super(
         "turian-hsu-ma-1987",
         "Turian, Hsu and Ma",
+        Limit.FULL_SUSPENSION,
         SOURCE,
-        List.of(
-            OroskarTurian1980Analytic.SIZE,
-            OroskarTurian1980Analytic.BORE,
-            OroskarTurian1980Analytic.CONCENTRATION),
+        OroskarTurian1980Analytic.WITHIN,
         V,
         RE);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double c = slurry.volumeFraction();
     double reynolds =
         VelocityScale.reynolds(slurry, bore, VelocityScale.withoutTwoMps(slurry, bore));
@@ -74,23 +69,13 @@ final class TurianHsuMa1987 extends Published implements DepositionVelocityModel
             * Math.pow(1 - c, 0.2501)
             * Math.pow(reynolds, 0.00179)
             * Math.pow(slurry.d50M() / bore.diameterM(), 0.06623);
-    return Estimate.checks()
-        .check(OroskarTurian1980Analytic.SIZE, slurry.d50M())
-        .check(OroskarTurian1980Analytic.BORE, bore.diameterM())
-        .check(OroskarTurian1980Analytic.CONCENTRATION, c)
-        .value(
-            trace.step(
-                V,
-                number * VelocityScale.durandMps(slurry, bore),
-                c,
-                reynolds,
-                slurry.d50M(),
-                bore.diameterM(),
-                slurry.densityRatio()));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.FULL_SUSPENSION;
+    return trace.step(
+        V,
+        number * VelocityScale.durandMps(slurry, bore),
+        c,
+        reynolds,
+        slurry.d50M(),
+        bore.diameterM(),
+        slurry.densityRatio());
   }
 }

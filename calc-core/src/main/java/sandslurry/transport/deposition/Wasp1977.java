@@ -1,10 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -29,10 +25,7 @@ import sandslurry.units.Kind;
  * used here, not published ones: below 2 % the power of C drags it towards 0, which no measurement
  * supports.
  */
-final class Wasp1977 extends Published implements DepositionVelocityModel {
-  private static final Bound SIZE = Bound.used("grain size", Kind.GRAIN, 0.1e-3, 2e-3);
-  private static final Bound CONCENTRATION =
-      Bound.used("volume fraction of sand", Kind.PERCENT, 0.02, 0.3);
+final class Wasp1977 extends DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
@@ -49,30 +42,27 @@ final class Wasp1977 extends Published implements DepositionVelocityModel {
           "C, d m, D m, s");
 
   Wasp1977() {
-    super("wasp-1977", "Wasp, Kenny and Gandhi", SOURCE, List.of(SIZE, CONCENTRATION), V);
+    super(
+        "wasp-1977",
+        "Wasp, Kenny and Gandhi",
+        Limit.ANY_BED,
+        SOURCE,
+        Within.OWN.size(0.1e-3, 2e-3).fraction(0.02, 0.3),
+        V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double number =
         3.116
             * Math.pow(slurry.volumeFraction(), 0.186)
             * Math.pow(slurry.d50M() / bore.diameterM(), 1.0 / 6);
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .value(
-            trace.step(
-                V,
-                number * VelocityScale.durandMps(slurry, bore),
-                slurry.volumeFraction(),
-                slurry.d50M(),
-                bore.diameterM(),
-                slurry.densityRatio()));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.ANY_BED;
+    return trace.step(
+        V,
+        number * VelocityScale.durandMps(slurry, bore),
+        slurry.volumeFraction(),
+        slurry.d50M(),
+        bore.diameterM(),
+        slurry.densityRatio());
   }
 }

@@ -1,10 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -29,12 +25,9 @@ import sandslurry.units.Kind;
  * The value is largest at d = √(0.77 D^0.7), the Murphian size, near 0.45 mm in a 150 mm pipe; near
  * it the fit runs higher than later theory allows, which is why {@link WilsonBounded} caps it.
  */
-final class Wilson1986Fit extends Published implements DepositionVelocityModel {
-  static final Bound SIZE = new Bound("grain size", Kind.GRAIN, 0.15e-3, 6e-3);
-  static final Bound BORE = new Bound("bore", Kind.BORE, 0.1, 1);
-  static final Bound CONCENTRATION = new Bound("volume fraction of sand", Kind.PERCENT, 0, 0.35);
-  static final Bound VISCOSITY =
-      new Bound("kinematic viscosity of the carrier", Kind.KINEMATIC_VISCOSITY, 0, 2e-6);
+final class Wilson1986Fit extends DepositionVelocityModel {
+  static final Within GRAIN_AND_PIPE = Within.PUBLISHED.size(0.15e-3, 6e-3).bore(0.1, 1);
+  static final Within WITHIN = GRAIN_AND_PIPE.fraction(0, 0.35).likeWater();
   private static final double SLIDING_FRICTION = 0.40;
 
   private static final Citation SOURCE =
@@ -64,25 +57,20 @@ final class Wilson1986Fit extends Published implements DepositionVelocityModel {
     super(
         "wilson-1986-fit",
         "Wilson, nomograph without its bound",
+        Limit.STATIONARY_BED,
         SOURCE,
-        List.of(SIZE, BORE, CONCENTRATION, VISCOSITY),
+        WITHIN,
         V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    return Estimate.checks()
-        .check(SIZE, slurry.d50M())
-        .check(BORE, bore.diameterM())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .check(VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(
-            trace.step(
-                V,
-                InPipe.of(slurry, bore).valueMps(InUnit.MILLIMETRE.of(slurry.d50M())),
-                slurry.d50M(),
-                bore.diameterM(),
-                slurry.densityRatio()));
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    return trace.step(
+        V,
+        InPipe.of(slurry, bore).valueMps(InUnit.MILLIMETRE.of(slurry.d50M())),
+        slurry.d50M(),
+        bore.diameterM(),
+        slurry.densityRatio());
   }
 
   /**
@@ -114,10 +102,5 @@ final class Wilson1986Fit extends Published implements DepositionVelocityModel {
   static double risingMps(Slurry slurry, double sizeM, Bore bore, Trace trace) {
     double value = InPipe.of(slurry, bore).risingMps(sizeM);
     return trace.step(V_HELD, value, sizeM, bore.diameterM(), slurry.densityRatio());
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
   }
 }

@@ -1,10 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -28,13 +24,7 @@ import sandslurry.units.Kind;
  * <p>Range as in {@link Wilson1986Fit}, and turbulent flow of the carrier at V (Reynolds number
  * above 4000).
  */
-final class WilsonBounded extends Published implements DepositionVelocityModel {
-  static final Bound TURBULENT =
-      new Bound(
-          "Reynolds number of the carrier at this velocity",
-          Kind.NUMBER,
-          4000,
-          Double.POSITIVE_INFINITY);
+final class WilsonBounded extends DepositionVelocityModel {
   private static final DepositionVelocityModel NOMOGRAPH = new Wilson1986Fit();
 
   private static final Citation SOURCE =
@@ -68,29 +58,18 @@ final class WilsonBounded extends Published implements DepositionVelocityModel {
     super(
         "wilson-bounded",
         "Wilson, nomograph with its bound",
+        Limit.STATIONARY_BED,
         SOURCE,
-        List.of(
-            Wilson1986Fit.SIZE,
-            Wilson1986Fit.BORE,
-            Wilson1986Fit.CONCENTRATION,
-            Wilson1986Fit.VISCOSITY,
-            TURBULENT),
+        Wilson1986Fit.WITHIN.turbulent(),
         V,
         BOUND);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    double nomograph = NOMOGRAPH.velocityMps(slurry, bore, trace).value();
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    double nomograph = NOMOGRAPH.valueMps(slurry, bore, trace);
     double bound = upperBoundMps(slurry, bore, trace);
-    double value = trace.step(V, Math.min(nomograph, bound), nomograph, bound);
-    return Estimate.checks()
-        .check(Wilson1986Fit.SIZE, slurry.d50M())
-        .check(Wilson1986Fit.BORE, bore.diameterM())
-        .check(Wilson1986Fit.CONCENTRATION, slurry.volumeFraction())
-        .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .check(TURBULENT, VelocityScale.reynolds(slurry, bore, value))
-        .value(value);
+    return trace.step(V, Math.min(nomograph, bound), nomograph, bound);
   }
 
   /**
@@ -115,10 +94,5 @@ final class WilsonBounded extends Published implements DepositionVelocityModel {
       trace.step(BOUND, bound, VelocityScale.friction(slurry, bore, bound, trace), d, s);
     }
     return bound;
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
   }
 }

@@ -1,10 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -32,12 +28,10 @@ import sandslurry.units.Kind;
  * away from filling the pipe; <b>that credit is not given</b>: there the factor stays 1. For dilute
  * fine sand it tends to 0, far below what sewers need: other relations must hold there.
  */
-final class WilsonConcentration2006 extends Published implements DepositionVelocityModel {
+final class WilsonConcentration2006 extends DepositionVelocityModel {
   private static final double PACKED = 0.60;
   private static final double HIGHEST_CRM = 0.66;
   private static final double THIRD = 1.0 / 3;
-  private static final Bound CONCENTRATION =
-      new Bound("volume fraction of sand", Kind.PERCENT, 0.002, 0.35);
   private static final DepositionVelocityModel FIRST = new GilliesShook();
   private static final DepositionVelocityModel SECOND = new WilsonBounded();
 
@@ -84,8 +78,9 @@ final class WilsonConcentration2006 extends Published implements DepositionVeloc
     super(
         "wilson-concentration-2006",
         "Wilson, factor for the concentration",
+        Limit.STATIONARY_BED,
         SOURCE,
-        List.of(Wilson1986Fit.SIZE, Wilson1986Fit.BORE, CONCENTRATION, Wilson1986Fit.VISCOSITY),
+        Within.PUBLISHED.and(Wilson1986Fit.GRAIN_AND_PIPE).fraction(0.002, 0.35).likeWater(),
         V,
         VR,
         CR,
@@ -93,17 +88,12 @@ final class WilsonConcentration2006 extends Published implements DepositionVeloc
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
-    double gillies = FIRST.velocityMps(slurry, bore, trace).value();
-    double wilson = SECOND.velocityMps(slurry, bore, trace).value();
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
+    double gillies = FIRST.valueMps(slurry, bore, trace);
+    double wilson = SECOND.valueMps(slurry, bore, trace);
     double largest = trace.step(VMAX, Math.max(gillies, wilson), gillies, wilson);
     double factor = factor(slurry, slurry.d50M(), slurry.volumeFraction(), bore, trace);
-    return Estimate.checks()
-        .check(Wilson1986Fit.SIZE, slurry.d50M())
-        .check(Wilson1986Fit.BORE, bore.diameterM())
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .check(Wilson1986Fit.VISCOSITY, slurry.liquid().kinematicViscosityM2ps())
-        .value(trace.step(V, factor * largest, factor, largest));
+    return trace.step(V, factor * largest, factor, largest);
   }
 
   /**
@@ -145,10 +135,5 @@ final class WilsonConcentration2006 extends Published implements DepositionVeloc
     }
     double power = Math.pow(1 - relative, Math.log(2 * THIRD) / Math.log(1 - most));
     return 6.75 * power * power * (1 - power);
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
   }
 }

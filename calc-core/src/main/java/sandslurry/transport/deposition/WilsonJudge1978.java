@@ -1,10 +1,6 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -23,8 +19,7 @@ import sandslurry.units.Kind;
  * <p>Published for d/(D C_D) from 1e-5 to 1e-3, which in pipes of 75 to 300 mm is sand of about 0.1
  * to 0.4 mm. Below 2.2e-7, far outside, the formula has no positive value and 0 is given.
  */
-final class WilsonJudge1978 extends Published implements DepositionVelocityModel {
-  private static final Bound GROUP = new Bound("d/(D C_D)", Kind.NUMBER, 1e-5, 1e-3);
+final class WilsonJudge1978 extends DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation("Wilson and Judge", 1978, "Hydrotransport 5, BHRA, Hannover")
@@ -38,28 +33,38 @@ final class WilsonJudge1978 extends Published implements DepositionVelocityModel
           "d m, D m, C_D, s");
 
   WilsonJudge1978() {
-    super("wilson-judge-1978", "Wilson and Judge", SOURCE, List.of(GROUP), V);
+    super(
+        "wilson-judge-1978",
+        "Wilson and Judge",
+        Limit.STATIONARY_BED,
+        SOURCE,
+        Within.PUBLISHED.and(
+            "d/(D C_D)",
+            Kind.NUMBER,
+            1e-5,
+            1e-3,
+            (sand, pipe, v) ->
+                group(
+                    sand,
+                    pipe,
+                    SettlingVelocities.dragCoefficient(sand.d50Grain(), sand.liquid()))),
+        V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
-    double group = slurry.d50M() / (bore.diameterM() * drag);
-    double number = Math.max(0, 2.0 + 0.3 * Math.log10(group));
-    return Estimate.checks()
-        .check(GROUP, group)
-        .value(
-            trace.step(
-                V,
-                number * VelocityScale.durandMps(slurry, bore),
-                slurry.d50M(),
-                bore.diameterM(),
-                drag,
-                slurry.densityRatio()));
+    double number = Math.max(0, 2.0 + 0.3 * Math.log10(group(slurry, bore, drag)));
+    return trace.step(
+        V,
+        number * VelocityScale.durandMps(slurry, bore),
+        slurry.d50M(),
+        bore.diameterM(),
+        drag,
+        slurry.densityRatio());
   }
 
-  @Override
-  public Limit limit() {
-    return Limit.STATIONARY_BED;
+  private static double group(Slurry slurry, Bore bore, double drag) {
+    return slurry.d50M() / (bore.diameterM() * drag);
   }
 }

@@ -1,11 +1,7 @@
 package sandslurry.transport.deposition;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -24,10 +20,8 @@ import sandslurry.units.Kind;
  * <p>This is a change of regime, not a deposit, and it grows as √C: useless below 3 % and too high
  * above 15 %, which are taken as limits of range here (they are not published ones).
  */
-final class ZandiGovatos1967 extends Published implements DepositionVelocityModel {
+final class ZandiGovatos1967 extends DepositionVelocityModel {
   private static final double INDEX = 40;
-  private static final Bound CONCENTRATION =
-      Bound.used("volume fraction of sand", Kind.PERCENT, 0.03, 0.15);
 
   private static final Citation SOURCE =
       new Citation(
@@ -42,27 +36,25 @@ final class ZandiGovatos1967 extends Published implements DepositionVelocityMode
           "C, D m, s, C_D");
 
   ZandiGovatos1967() {
-    super("zandi-govatos-1967", "Zandi and Govatos", SOURCE, List.of(CONCENTRATION), V);
+    super(
+        "zandi-govatos-1967",
+        "Zandi and Govatos",
+        Limit.SALTATION,
+        SOURCE,
+        Within.OWN.fraction(0.03, 0.15),
+        V);
   }
 
   @Override
-  public Estimate velocityMps(Slurry slurry, Bore bore, Trace trace) {
+  double valueMps(Slurry slurry, Bore bore, Trace trace) {
     double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
     double weight = Physics.GRAVITY * bore.diameterM() * (slurry.densityRatio() - 1);
-    return Estimate.checks()
-        .check(CONCENTRATION, slurry.volumeFraction())
-        .value(
-            trace.step(
-                V,
-                Math.sqrt(INDEX * slurry.volumeFraction() * weight / Math.sqrt(drag)),
-                slurry.volumeFraction(),
-                bore.diameterM(),
-                slurry.densityRatio(),
-                drag));
-  }
-
-  @Override
-  public Limit limit() {
-    return Limit.SALTATION;
+    return trace.step(
+        V,
+        Math.sqrt(INDEX * slurry.volumeFraction() * weight / Math.sqrt(drag)),
+        slurry.volumeFraction(),
+        bore.diameterM(),
+        slurry.densityRatio(),
+        drag);
   }
 }
