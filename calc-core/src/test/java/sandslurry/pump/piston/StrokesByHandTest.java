@@ -138,6 +138,22 @@ class StrokesByHandTest {
     assertThatThrownBy(() -> ReliefWindow.of(1e5, 0)).hasMessageContaining("rating");
   }
 
+  /** A working pressure of 10 bar and a rating of just 12.1 bar leave one setting, 11 bar. */
+  @Test
+  void aWindowOfOneSettingIsOne() {
+    double working = 10e5;
+    double setting = ReliefWindow.MARGIN * working;
+    ReliefWindow one = ReliefWindow.of(working, ReliefWindow.MARGIN * setting).orElseThrow();
+    assertThat(one.leastPa()).isEqualTo(one.greatestPa()).isCloseTo(11e5, within(1e-3));
+  }
+
+  /** Three cylinders, rod twice the crank: worked apart by differences of their flow, at 126.4°. */
+  @Test
+  void theGreatestAccelerationOfThreeCylinders() {
+    CrankDrive triplex = new CrankDrive(3, false, 0, 2);
+    assertThat(triplex.greatestAccelerationPerRad()).isCloseTo(0.802033, within(2e-6));
+  }
+
   /** Heat capacities of an ideal gas of two atoms, 7/2 R and 5/2 R: textbooks of physics. */
   @Test
   void airCompressedFastHasTheExponentOfTwoAtoms() {

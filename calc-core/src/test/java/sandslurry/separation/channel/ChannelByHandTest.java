@@ -42,6 +42,32 @@ class ChannelByHandTest {
     assertThat(4 * PIPE.atDepth(0.84).hydraulicRadiusM()).isLessThan(widest);
   }
 
+  /** 3 t - 5 t cos t + 2 sin t is 0 at t = 5.278107: depth (1 - cos(t/2))/2 of the bore. */
+  @Test
+  void aPipeCarriesMostAtNineteenTwentieths() {
+    assertThat(PIPE.fullestShare()).isCloseTo(0.938181, within(1e-6));
+  }
+
+  /** 1 mm of quartz: d* = 1e-3 (9.80665 · 1.65/1e-12)^(1/3) = 25.29307; 0.0095711 + 0.0218335. */
+  @Test
+  void theShieldsNumberOfAMillimetre() {
+    Grain grain = new Grain(1e-3, 2650, GrainShape.NATURAL);
+    assertThat(ScourModels.SHIELDS.shieldsNumber(grain, WATER).value())
+        .isCloseTo(0.0314046, within(1e-7));
+  }
+
+  /** 8 · 0.04/0.03 · 1.65 · 9.80665 · 0.3e-3 = 0.0517791 m2/s2; with 0.06 half as much again. */
+  @Test
+  void bothEndsOfCampsBetaAreInTheFamily() {
+    Grain grain = new Grain(0.3e-3, 2650, GrainShape.NATURAL);
+    assertThat(ScourModels.FAMILY.all().stream())
+        .filteredOn(model -> model instanceof CampScour1946)
+        .extracting(model -> model.velocityMps(grain, WATER, 0.03).value())
+        .satisfiesExactly(
+            low -> assertThat(low).isCloseTo(0.227550, within(1e-6)),
+            high -> assertThat(high).isCloseTo(0.278691, within(1e-6)));
+  }
+
   @Test
   void theStressThatIsNeededIsEnough() {
     assertThat(new SelfCleansing(2, 2, 1).kept()).isTrue();
