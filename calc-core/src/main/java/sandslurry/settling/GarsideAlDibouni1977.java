@@ -1,13 +1,6 @@
 package sandslurry.settling;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Trace;
-import sandslurry.units.Kind;
 
 /**
  * Exponent of hindered settling after Garside and Al-Dibouni.
@@ -19,39 +12,26 @@ import sandslurry.units.Kind;
  * what irregular sand asks for: it is the slow, careful end of the band. The range of Re is
  * reported up to 1000, the more careful of the figures found; no original was seen.
  */
-final class GarsideAlDibouni1977 extends Published implements HinderedSettling {
-  private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 1000);
-
+final class GarsideAlDibouni1977 extends HinderedSettling {
   private static final Citation SOURCE =
       new Citation(
           "Garside and Al-Dibouni",
           1977,
           "Industrial and Engineering Chemistry, Process Design and Development 16:206;"
               + " coefficients as used in open flow codes");
-  private static final Equation N =
-      SOURCE.equation(
-          "n",
-          "exponent of hindered settling",
-          "(5.1 + 0.27 Re_p^0.9) / (1 + 0.1 Re_p^0.9)",
-          Kind.NUMBER,
-          "Re_p");
 
   GarsideAlDibouni1977() {
     super(
         "garside-al-dibouni-1977",
         "Garside and Al-Dibouni",
         SOURCE,
-        List.of(REYNOLDS, Crowd.CONCENTRATION),
-        N);
+        1000,
+        "(5.1 + 0.27 Re_p^0.9) / (1 + 0.1 Re_p^0.9)");
   }
 
   @Override
-  public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
-    Crowd.require(reynoldsNumber, volumeFraction);
+  double exponent(double reynoldsNumber) {
     double ratio = 0.1 * Math.pow(reynoldsNumber, 0.9);
-    return Estimate.checks()
-        .check(REYNOLDS, reynoldsNumber)
-        .check(Crowd.CONCENTRATION, volumeFraction)
-        .value(trace.step(N, (5.1 + 2.7 * ratio) / (1 + ratio), reynoldsNumber));
+    return (5.1 + 2.7 * ratio) / (1 + ratio);
   }
 }

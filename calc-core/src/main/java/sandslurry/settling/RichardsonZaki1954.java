@@ -1,13 +1,6 @@
 package sandslurry.settling;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Trace;
-import sandslurry.units.Kind;
 
 /**
  * Exponent of hindered settling of uniform spheres by regime, after Richardson and Zaki.
@@ -28,42 +21,25 @@ import sandslurry.units.Kind;
  * flow does not depend on Re, so no lower limit is reported. Irregular grains have an n that is 10
  * to 20 % higher (common practice, no source).
  */
-final class RichardsonZaki1954 extends Published implements HinderedSettling {
-  private static final Bound REYNOLDS = new Bound("Reynolds number", Kind.NUMBER, 0, 7000);
-
+final class RichardsonZaki1954 extends HinderedSettling {
   private static final Citation SOURCE =
       new Citation(
           "Richardson and Zaki",
           1954,
           "Transactions of the Institution of Chemical Engineers 32:35");
-  private static final Equation N =
-      SOURCE.equation(
-          "n",
-          "exponent of hindered settling",
-          "4.65 for Re_p <= 0.2; 4.35 Re_p^-0.03 for Re_p <= 1; 4.45 Re_p^-0.1 for Re_p <= 500;"
-              + " else 2.39",
-          Kind.NUMBER,
-          "Re_p");
 
   RichardsonZaki1954() {
     super(
         "richardson-zaki-1954",
         "Richardson and Zaki",
         SOURCE,
-        List.of(REYNOLDS, Crowd.CONCENTRATION),
-        N);
+        7000,
+        "4.65 for Re_p <= 0.2; 4.35 Re_p^-0.03 for Re_p <= 1; 4.45 Re_p^-0.1 for Re_p <= 500;"
+            + " else 2.39");
   }
 
   @Override
-  public Estimate exponent(double reynoldsNumber, double volumeFraction, Trace trace) {
-    Crowd.require(reynoldsNumber, volumeFraction);
-    return Estimate.checks()
-        .check(REYNOLDS, reynoldsNumber)
-        .check(Crowd.CONCENTRATION, volumeFraction)
-        .value(trace.step(N, exponent(reynoldsNumber), reynoldsNumber));
-  }
-
-  private static double exponent(double reynoldsNumber) {
+  double exponent(double reynoldsNumber) {
     if (reynoldsNumber <= 0.2) {
       return 4.65;
     }

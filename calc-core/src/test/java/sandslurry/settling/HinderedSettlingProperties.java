@@ -8,7 +8,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
-import sandslurry.correlation.Estimate;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.material.sand.GrainShape;
@@ -56,12 +55,9 @@ class HinderedSettlingProperties {
       @ForAll @DoubleRange(min = 0, max = 0.99) double fraction) {
     Grain grain = new Grain(1e-6 * Math.pow(10, 4.3 * size), 2650, GrainShape.NATURAL);
     Liquid liquid = new Liquid(1010, 3e-4 * Math.pow(10, 4.5 * thickness));
-    double lone = SettlingVelocities.DEFAULT.velocityMps(grain, liquid).value();
-    assertThat(hindered(grain, liquid, fraction).value()).isPositive().isLessThanOrEqualTo(lone);
-  }
-
-  private static Estimate hindered(Grain grain, Liquid liquid, double fraction) {
-    return HinderedSettlings.hinderedVelocityMps(
-        SettlingVelocities.DEFAULT, HinderedSettlings.DEFAULT, grain, liquid, fraction);
+    double reynolds = SettlingVelocities.reynoldsNumber(grain, liquid);
+    assertThat(HinderedSettlings.DEFAULT.factor(reynolds, fraction).value())
+        .isPositive()
+        .isLessThanOrEqualTo(1);
   }
 }

@@ -87,26 +87,12 @@ class HinderedSettlingTest {
   }
 
   @Test
-  void defaultIsTheLoneVelocityTimesRowesFactor() {
-    double lone = SettlingVelocities.DEFAULT.velocityMps(SAND, WATER).value();
+  void defaultIsRowes() {
     double reynolds = SettlingVelocities.reynoldsNumber(SAND, WATER);
     double power = Math.pow(reynolds, 0.75);
     double exponent = (4.7 + 0.41 * power) / (1 + 0.175 * power);
-    assertThat(
-            HinderedSettlings.hinderedVelocityMps(
-                    SettlingVelocities.DEFAULT, HinderedSettlings.DEFAULT, SAND, WATER, 0.15)
-                .value())
-        .isCloseTo(lone * Math.pow(0.85, exponent), withinPercentage(1e-9));
-  }
-
-  @Test
-  void hinderedVelocityReportsWhatEitherCorrelationReports() {
-    Estimate both =
-        HinderedSettlings.hinderedVelocityMps(
-            new Stokes1851(), HinderedSettlings.DEFAULT, SAND, WATER, 0.5);
-    assertThat(both.excesses())
-        .extracting(excess -> excess.bound().what())
-        .containsExactly("Reynolds number", "volume fraction of sand");
+    assertThat(HinderedSettlings.DEFAULT.factor(reynolds, 0.15).value())
+        .isCloseTo(Math.pow(0.85, exponent), withinPercentage(1e-9));
   }
 
   @Test

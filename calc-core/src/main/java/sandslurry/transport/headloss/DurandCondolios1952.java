@@ -3,9 +3,8 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -39,7 +38,7 @@ import sandslurry.units.Kind;
  * equation holds above the deposition velocity; below it the value is that of a pipe over a bed and
  * not for design. Without sand it is the clear liquid exactly.
  */
-final class DurandCondolios1952 extends Published implements HeadLossModel {
+final class DurandCondolios1952 extends HeadLossModel {
   private static final double CONSTANT = 150;
   private static final double EXPONENT = -1.5;
   static final Bound BORE = new Bound("bore", Kind.BORE, 0.04, 0.58);
@@ -93,25 +92,20 @@ final class DurandCondolios1952 extends Published implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
     double concentration = slurry.volumeFraction();
-    if (concentration == 0) {
-      return Estimate.checks().value(clear.gradient());
-    }
     double psi = psi(slurry.d50Grain(), slurry, bore, velocityMps, trace);
     double excess = CONSTANT * Math.pow(psi, EXPONENT);
-    return Estimate.checks()
-        .check(ClearLiquid.TURBULENT, clear.reynolds())
+    checks
         .check(BORE, bore.diameterM())
         .check(SIZE, slurry.d50M())
-        .check(CONCENTRATION, concentration)
-        .value(
-            trace.step(
-                GRADIENT,
-                clear.gradient() * (1 + concentration * excess),
-                clear.gradient(),
-                concentration,
-                psi));
+        .check(CONCENTRATION, concentration);
+    return trace.step(
+        GRADIENT,
+        clear.gradient() * (1 + concentration * excess),
+        clear.gradient(),
+        concentration,
+        psi);
   }
 }

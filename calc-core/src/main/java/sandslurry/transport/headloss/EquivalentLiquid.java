@@ -3,9 +3,8 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -27,7 +26,7 @@ import sandslurry.units.Kind;
  * co-workers (1955) gave for homogeneous flow, V³ ≥ 1800 g D w, with w the settling velocity of the
  * d50 grain; below it the sand loses more than this model says.
  */
-final class EquivalentLiquid extends Published implements HeadLossModel {
+final class EquivalentLiquid extends HeadLossModel {
   private static final double HOMOGENEOUS_FROM = 1800;
   private static final Bound SUSPENDED =
       new Bound("1800 g D w / V^3 (full suspension)", Kind.NUMBER, Double.NEGATIVE_INFINITY, 1);
@@ -57,25 +56,15 @@ final class EquivalentLiquid extends Published implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
-    Estimate.Checks checks = Estimate.checks();
-    if (slurry.volumeFraction() > 0) {
-      double fall =
-          SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid()).value();
-      checks
-          .check(ClearLiquid.TURBULENT, clear.reynolds())
-          .check(
-              SUSPENDED,
-              HOMOGENEOUS_FROM
-                  * Physics.GRAVITY
-                  * bore.diameterM()
-                  * fall
-                  / Math.pow(velocityMps, 3));
-    }
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
+    double fall =
+        SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid()).value();
+    double weight = HOMOGENEOUS_FROM * Physics.GRAVITY * bore.diameterM() * fall;
+    checks.check(SUSPENDED, weight / Math.pow(velocityMps, 3));
     double gradient =
         clear.gradient() * slurry.mixtureDensityKgM3() / slurry.liquid().densityKgM3();
     double c = slurry.volumeFraction();
-    return checks.value(trace.step(GRADIENT, gradient, clear.gradient(), c, slurry.densityRatio()));
+    return trace.step(GRADIENT, gradient, clear.gradient(), c, slurry.densityRatio());
   }
 }

@@ -1,14 +1,30 @@
 package sandslurry.transport.headloss;
 
-import sandslurry.correlation.Correlation;
+import java.util.List;
+import sandslurry.correlation.Bound;
+import sandslurry.correlation.Citation;
 import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
+import sandslurry.correlation.Published;
+import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
 import sandslurry.pipe.Bore;
 import sandslurry.transport.friction.ClearLiquid;
 
 /** Friction of a settling slurry in a horizontal pipe. */
-public interface HeadLossModel extends Correlation {
+public abstract class HeadLossModel extends Published {
+  /** As {@link Published}. */
+  HeadLossModel(
+      String id, String name, Citation source, List<Bound> bounds, Equation... equations) {
+    super(id, name, source, bounds, equations);
+  }
+
+  /** As {@link Published}, for an equation that is no step of the working. */
+  HeadLossModel(String id, String name, String equation, Citation source, List<Bound> bounds) {
+    super(id, name, equation, source, bounds);
+  }
+
   /**
    * Hydraulic gradient of the slurry.
    *
@@ -18,7 +34,7 @@ public interface HeadLossModel extends Correlation {
    * @return metres of carrier liquid lost per metre of pipe, and what lay outside the published
    *     range
    */
-  default Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
+  public final Estimate gradient(Slurry slurry, Bore bore, double velocityMps) {
     return gradient(slurry, bore, velocityMps, Trace.NONE);
   }
 
@@ -32,7 +48,19 @@ public interface HeadLossModel extends Correlation {
    * @return metres of carrier liquid lost per metre of pipe, and what lay outside the published
    *     range
    */
-  Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace);
+  public final Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
+    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
+    Checks checks = Estimate.checks();
+    if (slurry.volumeFraction() == 0) {
+      return checks.value(clear.gradient());
+    }
+    checks.check(ClearLiquid.TURBULENT, clear.reynolds());
+    return checks.value(gradient(slurry, bore, velocityMps, clear, checks, trace));
+  }
+
+  /** The gradient with sand, whose range is compared in the checks. */
+  abstract double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace);
 
   /**
    * The same gradient for many velocities of one slurry in one pipe.
@@ -41,13 +69,13 @@ public interface HeadLossModel extends Correlation {
    * @param bore the pipe
    * @return the gradient against velocity, without a word on the published range
    */
-  default Curve curve(Slurry slurry, Bore bore) {
+  public Curve curve(Slurry slurry, Bore bore) {
     return (clear, velocityMps) -> gradient(slurry, bore, velocityMps).value();
   }
 
   /** Gradient of one slurry in one pipe against velocity. */
   @FunctionalInterface
-  interface Curve {
+  public interface Curve {
     /**
      * The gradient at a velocity.
      *

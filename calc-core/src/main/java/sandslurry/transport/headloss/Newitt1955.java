@@ -3,9 +3,8 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -37,7 +36,7 @@ import sandslurry.units.Kind;
  * value is that of a pipe over a bed and not for design. Without sand it is the clear liquid
  * exactly.
  */
-final class Newitt1955 extends Published implements HeadLossModel {
+final class Newitt1955 extends HeadLossModel {
   private static final double SLIDING = 66;
   private static final double HETEROGENEOUS = 1100;
   private static final double HOMOGENEOUS = 0.6;
@@ -70,12 +69,9 @@ final class Newitt1955 extends Published implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
     double concentration = slurry.volumeFraction();
-    if (concentration == 0) {
-      return Estimate.checks().value(clear.gradient());
-    }
     double fall =
         SettlingVelocities.DEFAULT.velocityMps(slurry.d50Grain(), slurry.liquid(), trace).value();
     double froude = Physics.GRAVITY * bore.diameterM() / (velocityMps * velocityMps);
@@ -83,19 +79,15 @@ final class Newitt1955 extends Published implements HeadLossModel {
     double heterogeneous = HETEROGENEOUS * froude * fall / velocityMps;
     double excess =
         (slurry.densityRatio() - 1) * Math.max(HOMOGENEOUS, Math.min(bed, heterogeneous));
-    return Estimate.checks()
-        .check(ClearLiquid.TURBULENT, clear.reynolds())
-        .check(BORE, bore.diameterM())
-        .check(SIZE, slurry.d50M())
-        .value(
-            trace.step(
-                GRADIENT,
-                clear.gradient() * (1 + concentration * excess),
-                clear.gradient(),
-                concentration,
-                slurry.densityRatio(),
-                bore.diameterM(),
-                velocityMps,
-                fall));
+    checks.check(BORE, bore.diameterM()).check(SIZE, slurry.d50M());
+    return trace.step(
+        GRADIENT,
+        clear.gradient() * (1 + concentration * excess),
+        clear.gradient(),
+        concentration,
+        slurry.densityRatio(),
+        bore.diameterM(),
+        velocityMps,
+        fall);
   }
 }

@@ -3,9 +3,8 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -46,7 +45,7 @@ import sandslurry.units.Kind;
  * scatter is about 30 % (from memory, unverified). In regime 0 the value is that of a pipe over a
  * bed and not for design. Without sand it is the clear liquid exactly.
  */
-final class TurianYuan1977 extends Published implements HeadLossModel {
+final class TurianYuan1977 extends HeadLossModel {
   private static final Bound BORE = new Bound("bore", Kind.BORE, 0.0126, 0.7);
   private static final Bound SIZE = new Bound("grain size d50", Kind.GRAIN, 3e-5, 0.038);
   private static final Bound BUOYANCY = new Bound("s - 1", Kind.NUMBER, 0.16, 10.3);
@@ -219,19 +218,15 @@ final class TurianYuan1977 extends Published implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
-    if (slurry.volumeFraction() == 0) {
-      return Estimate.checks().value(clear.gradient());
-    }
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
     Case at = Case.of(slurry, bore, velocityMps, clear);
     Regime regime = at.regime();
-    return Estimate.checks()
-        .check(ClearLiquid.TURBULENT, clear.reynolds())
+    checks
         .check(BORE, bore.diameterM())
         .check(SIZE, slurry.d50M())
-        .check(BUOYANCY, slurry.densityRatio() - 1)
-        .value(steps(slurry, bore, velocityMps, at, regime, clear, trace));
+        .check(BUOYANCY, slurry.densityRatio() - 1);
+    return steps(slurry, bore, velocityMps, at, regime, clear, trace);
   }
 
   private static double steps(

@@ -3,9 +3,8 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -47,7 +46,7 @@ import sandslurry.units.Kind;
  * fine sand and unsatisfactory for coarse sand. Below the deposition velocity the value is that of
  * a pipe over a bed and not for design. Without sand it is the clear liquid exactly.
  */
-final class WaspTwoPart1977 extends Published implements HeadLossModel {
+final class WaspTwoPart1977 extends HeadLossModel {
   private static final double PROFILE = 1.8;
   private static final double KARMAN = 0.4;
   private static final double BED_CONSTANT = 82;
@@ -89,11 +88,8 @@ final class WaspTwoPart1977 extends Published implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
-    if (slurry.volumeFraction() == 0) {
-      return Estimate.checks().value(clear.gradient());
-    }
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
     Flow flow = Flow.of(slurry, bore, velocityMps, clear.gradient());
     // With all of the sand in the bed and all of it in the vehicle as well, friction is greater
     // than it can be; a tenth of the shear velocity of the clear liquid is less than it can be.
@@ -105,10 +101,8 @@ final class WaspTwoPart1977 extends Published implements HeadLossModel {
             u -> flow.shearVelocity(flow.gradient(u)) / u - 1,
             flow.shearVelocity(clear.gradient()) / 10,
             10 * flow.shearVelocity(most));
-    return Estimate.checks()
-        .check(ClearLiquid.TURBULENT, clear.reynolds())
-        .check(DurandCondolios1952.BORE, bore.diameterM())
-        .value(steps(slurry, shear, flow.gradient(shear), bore, trace));
+    checks.check(DurandCondolios1952.BORE, bore.diameterM());
+    return steps(slurry, shear, flow.gradient(shear), bore, trace);
   }
 
   private static double steps(

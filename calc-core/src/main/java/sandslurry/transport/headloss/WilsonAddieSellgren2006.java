@@ -3,9 +3,8 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.correlation.Physics;
-import sandslurry.correlation.Published;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -45,7 +44,7 @@ import sandslurry.units.Kind;
  * to the carrier alone; fully suspended sand then loses somewhat more, by {@link EquivalentLiquid}.
  * Without sand it is the carrier exactly.
  */
-final class WilsonAddieSellgren2006 extends Published implements HeadLossModel {
+final class WilsonAddieSellgren2006 extends HeadLossModel {
   private static final double HALF_FRICTION = 0.22;
   private static final double LEAST_POWER = 0.25;
   private static final double GREATEST_POWER = 1.7;
@@ -170,18 +169,14 @@ final class WilsonAddieSellgren2006 extends Published implements HeadLossModel {
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
     double concentration = slurry.volumeFraction();
-    if (concentration == 0) {
-      return Estimate.checks().value(clear.gradient());
-    }
-    return Estimate.checks()
-        .check(ClearLiquid.TURBULENT, clear.reynolds())
+    checks
         .check(SIZE, slurry.d50M())
         .check(RELATIVE_SIZE, slurry.d50M() / bore.diameterM())
-        .check(CONCENTRATION, concentration)
-        .value(steps(slurry, bore, clear, velocityMps, trace));
+        .check(CONCENTRATION, concentration);
+    return steps(slurry, bore, clear, velocityMps, trace);
   }
 
   private double steps(

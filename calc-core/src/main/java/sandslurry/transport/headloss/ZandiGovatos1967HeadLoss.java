@@ -3,8 +3,7 @@ package sandslurry.transport.headloss;
 import java.util.List;
 import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
+import sandslurry.correlation.Estimate.Checks;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Slurry;
@@ -28,7 +27,7 @@ import sandslurry.units.Kind;
  * <p>Range: only flow without saltation, N = ψ/C ≥ 40. Below that the value is too low or without
  * meaning. Without sand it is the clear liquid exactly.
  */
-final class ZandiGovatos1967HeadLoss extends Published implements HeadLossModel {
+final class ZandiGovatos1967HeadLoss extends HeadLossModel {
   private static final Bound INDEX =
       new Bound(
           "index number V^2 sqrt(C_D) / [C g D (s - 1)]",
@@ -59,23 +58,17 @@ final class ZandiGovatos1967HeadLoss extends Published implements HeadLossModel 
   }
 
   @Override
-  public Estimate gradient(Slurry slurry, Bore bore, double velocityMps, Trace trace) {
-    ClearLiquid clear = ClearLiquid.of(slurry.liquid(), bore, velocityMps);
+  double gradient(
+      Slurry slurry, Bore bore, double velocityMps, ClearLiquid clear, Checks checks, Trace trace) {
     double concentration = slurry.volumeFraction();
-    if (concentration == 0) {
-      return Estimate.checks().value(clear.gradient());
-    }
     double psi = DurandCondolios1952.psi(slurry.d50Grain(), slurry, bore, velocityMps, trace);
     double excess = Math.max(280 * Math.pow(psi, -1.93), 6.30 * Math.pow(psi, -0.354));
-    return Estimate.checks()
-        .check(ClearLiquid.TURBULENT, clear.reynolds())
-        .check(INDEX, psi / concentration)
-        .value(
-            trace.step(
-                GRADIENT,
-                clear.gradient() * (1 + concentration * excess),
-                clear.gradient(),
-                concentration,
-                psi));
+    checks.check(INDEX, psi / concentration);
+    return trace.step(
+        GRADIENT,
+        clear.gradient() * (1 + concentration * excess),
+        clear.gradient(),
+        concentration,
+        psi);
   }
 }
