@@ -217,6 +217,28 @@ class SettlingVelocitiesTest {
     assertThat(below.inRange()).isNotEqualTo(above.inRange());
   }
 
+  /** Beyond D* = 5e9 four times the width is twice the fall; below 0.05 half of it a quarter. */
+  @Test
+  void beyondDietrichAConstantDragAndStokesTakeOver() {
+    Dietrich1982 model = new Dietrich1982();
+    double per = 1e-12 / (1.65 * 9.80665);
+    double coarse = 1.01 * Math.cbrt(5e9 * per);
+    assertThat(mps(model, bead(4 * coarse), new Liquid(1000, 1e-3)))
+        .isCloseTo(2 * mps(model, bead(coarse), new Liquid(1000, 1e-3)), withinPercentage(1e-9));
+    double fine = 0.99 * Math.cbrt(0.05 * per);
+    assertThat(mps(model, bead(fine / 2), new Liquid(1000, 1e-3)))
+        .isCloseTo(mps(model, bead(fine), new Liquid(1000, 1e-3)) / 4, withinPercentage(1e-9));
+  }
+
+  @Test
+  void aFlakeFlatterThanAFifthFallsAsOneOfAFifth() {
+    Dietrich1982 model = new Dietrich1982();
+    assertThat(mps(model, nominal(1e-3, 0.1), WATER))
+        .isCloseTo(mps(model, nominal(1e-3, 0.2), WATER), withinPercentage(1e-9));
+    assertThat(model.velocityMps(nominal(1e-3, 0.2), WATER).inRange()).isTrue();
+    assertThat(model.velocityMps(nominal(1e-3, 0.199), WATER).inRange()).isFalse();
+  }
+
   @Test
   void flakeThatDietrichHasNoValueForIsReportedAndFinite() {
     Grain flake = new Grain(1e-3, 2650, new GrainShape(0.1, 1, 0.3));

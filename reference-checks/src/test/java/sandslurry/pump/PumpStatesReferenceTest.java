@@ -248,12 +248,14 @@ class PumpStatesReferenceTest {
   /**
    * Source: table of bulk materials of a guide to screw conveyors (read at docsity.com, document
    * 8997296): fine alumina, of the most abrasive class, fills 15 % of a trough, alfalfa seed, which
-   * flows freely, 45 %. Tolerance: none.
+   * flows freely, 45 %. Resistance 4 of ordinary sand with large grains: table of a page on screw
+   * conveyors (read at blogmech.com/page/241). Tolerance: none.
    */
   @Test
   void howFullATroughIsForAbrasiveAndForLightMaterial() {
     ours(ScrewConveyor.ABRASIVE_LOADING).isCloseTo(0.15, within(1e-12));
     ours(ScrewConveyor.GREATEST_LOADING).isCloseTo(0.45, within(1e-12));
+    ours(ScrewConveyor.ABRASIVE_RESISTANCE).isCloseTo(4, within(1e-12));
   }
 
   /**

@@ -200,6 +200,33 @@ class ViscousPumpTest {
     assertThat(fast.place(0.0118)).isEqualTo(Place.ABOVE_PREFERRED);
   }
 
+  /** 70 to 120 % of the best, from 4500 US (87.2) on 80 to 115 %; 50 to 125 % may be run at. */
+  @ParameterizedTest
+  @CsvSource({
+    "86, 0.71, 0.69, 1.19, 1.21, 0.51, 0.49, 1.24, 1.26",
+    "88.4, 0.81, 0.79, 1.14, 1.16, 0.51, 0.49, 1.24, 1.26"
+  })
+  void theLimitsOfARegionAreThoseOfItsSpecificSpeed(
+      double speed,
+      double low,
+      double belowLow,
+      double high,
+      double aboveHigh,
+      double least,
+      double belowLeast,
+      double most,
+      double aboveMost) {
+    OperatingRegion region = OperatingRegion.common(0.01, speed);
+    assertThat(region.place(0.01 * low)).isEqualTo(Place.PREFERRED);
+    assertThat(region.place(0.01 * belowLow)).isEqualTo(Place.BELOW_PREFERRED);
+    assertThat(region.place(0.01 * high)).isEqualTo(Place.PREFERRED);
+    assertThat(region.place(0.01 * aboveHigh)).isEqualTo(Place.ABOVE_PREFERRED);
+    assertThat(region.place(0.01 * least)).isEqualTo(Place.BELOW_PREFERRED);
+    assertThat(region.place(0.01 * belowLeast)).isEqualTo(Place.BELOW_ALLOWABLE);
+    assertThat(region.place(0.01 * most)).isEqualTo(Place.ABOVE_PREFERRED);
+    assertThat(region.place(0.01 * aboveMost)).isEqualTo(Place.ABOVE_ALLOWABLE);
+  }
+
   @Test
   void theLimitsOfTheMakerComeFirst() {
     OperatingRegion common = OperatingRegion.common(0.01, 30);
