@@ -27,7 +27,14 @@ class SettlingByHandTest {
 
   /** 4.35 at Re = 1; 4.45 · 500^-0.1 = 4.45 · 0.537159 = 2.39036; just above, 2.39. */
   @ParameterizedTest
-  @CsvSource({"0.2, 4.65", "1, 4.35", "500, 2.39036"})
+  @CsvSource({
+    "0.2, 4.65",
+    "0.203, 4.56315",
+    "1, 4.35",
+    "1.01, 4.44557",
+    "500, 2.39036",
+    "505, 2.39"
+  })
   void aLimitOfRichardsonAndZakiBelongsToTheBranchBelow(double reynolds, double exponent) {
     assertThat(CROWD.exponent(reynolds, 0.1).value()).isCloseTo(exponent, within(1e-5));
   }
