@@ -1,5 +1,6 @@
 package sandslurry.fuzz;
 
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.DesignTextException;
@@ -10,6 +11,9 @@ import sandslurry.design.document.Reading;
 public final class ReaderFuzz {
   private static final int LONGEST_PROBLEM = 1_600;
 
+  /** Of processor time, whoever else is at work; a run with instrumented classes says more. */
+  private static final long LONGEST_NS = Long.getLong("fuzz.longest.s", 5) * 1_000_000_000L;
+
   private ReaderFuzz() {}
 
   /**
@@ -18,6 +22,10 @@ public final class ReaderFuzz {
    * @param data what the file holds
    */
   public static void fuzzerTestOneInput(byte[] data) {
+    timed(() -> read(data));
+  }
+
+  private static void read(byte[] data) {
     DesignDocument document;
     try {
       document = DesignDocument.parse(new String(data, StandardCharsets.UTF_8));
@@ -37,6 +45,14 @@ public final class ReaderFuzz {
     } catch (DesignTextException e) {
       throw new IllegalStateException("what is saved cannot be read", e);
     }
+  }
+
+  static void timed(Runnable tried) {
+    var threads = ManagementFactory.getThreadMXBean();
+    long start = threads.getCurrentThreadCpuTime();
+    tried.run();
+    long worked = threads.getCurrentThreadCpuTime() - start;
+    check(worked < LONGEST_NS, "it took " + worked + " ns");
   }
 
   static void check(boolean holds, String what) {
