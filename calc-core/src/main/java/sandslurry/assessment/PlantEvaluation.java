@@ -164,8 +164,7 @@ final class PlantEvaluation {
                         from.get(name),
                         to.get(name),
                         stream.volumeM3ps(),
-                        stream.sandKgps(),
-                        stream.totalSolids()));
+                        stream.sandKgps()));
               }
             });
     return edges;

@@ -28,7 +28,7 @@ public final class ValueWalk {
   private static final int WHOLE_LIST = 4;
 
   private static final Set<String> SKIPPED =
-      Set.of("design", "working", "findings", "cautions", "bound", "about");
+      Set.of("design", "working", "findings", "cautions", "bound", "about", "model");
 
   private final Map<String, String> values = new TreeMap<>();
   private final Map<Object, String> seen = new IdentityHashMap<>();

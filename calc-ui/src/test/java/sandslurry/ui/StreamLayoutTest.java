@@ -100,10 +100,10 @@ class StreamLayoutTest {
     isReadable(
         of(
             List.of(
-                new FlowEdge("a", "One", "Two", 1, 1, 0),
-                new FlowEdge("b", "One", "Two", 2, 0, 0),
-                new FlowEdge("c", "Two", "One", 3, 0, 0),
-                new FlowEdge("d", "Two", "Three", 1, 0, 0),
-                new FlowEdge("e", "Three", "Two", 1, 1, 0))));
+                new FlowEdge("a", "One", "Two", 1, 1),
+                new FlowEdge("b", "One", "Two", 2, 0),
+                new FlowEdge("c", "Two", "One", 3, 0),
+                new FlowEdge("d", "Two", "Three", 1, 0),
+                new FlowEdge("e", "Three", "Two", 1, 1))));
   }
 }

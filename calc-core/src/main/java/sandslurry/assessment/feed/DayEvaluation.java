@@ -62,7 +62,6 @@ public final class DayEvaluation {
         daily * sandPerVolume,
         point.inputW().isPresent()
             ? duty.energyPerSandJpKg(input, sandPerVolume)
-            : OptionalDouble.empty(),
-        point.wear());
+            : OptionalDouble.empty());
   }
 }

@@ -33,8 +33,6 @@ public record DilutionCurve(List<Point> points) {
    * @param ratio volume of liquid added over volume of undiluted mixture
    * @param totalSolids dry solids without sand over mass without sand
    * @param sandFraction volume of sand over volume of mixture
-   * @param flowCase the flow that stands worst
-   * @param run the run that stands worst
    * @param velocityMps velocity there
    * @param turbulentVelocityMps least velocity from which turbulence carries the sand with margin;
    *     empty when none does
@@ -44,13 +42,10 @@ public record DilutionCurve(List<Point> points) {
    * @param pressureGradientPaPm friction per length there
    * @param severity how the line stands
    */
-  // More than ten components: a row of the table of dilutions, which shows each.
   public record Point(
       double ratio,
       double totalSolids,
       double sandFraction,
-      FlowCase flowCase,
-      String run,
       double velocityMps,
       Optional<Double> turbulentVelocityMps,
       Regime regime,

@@ -62,24 +62,16 @@ public record DilutionEvaluation(Design design, Materials materials) {
   private DilutionCurve.Point worst(double ratio, double solids, Materials diluted) {
     LineModel model = new LineModel(design, diluted);
     LineEvaluation line = new LineEvaluation(design, diluted, model, Optional.empty());
-    RunPoint worst = null;
-    FlowCase at = FlowCase.DESIGN;
-    for (LineEvaluation.State state : line.states()) {
-      for (RunPoint run : state.runs()) {
-        if (worst == null || standsWorse(run, worst)) {
-          worst = run;
-          at = state.flowCase();
-        }
-      }
-    }
-    RunPoint run = worst;
+    RunPoint run =
+        line.states().stream()
+            .flatMap(state -> state.runs().stream())
+            .reduce((worst, next) -> standsWorse(next, worst) ? next : worst)
+            .orElseThrow();
     OptionalDouble flow = model.leastSafeFlowM3ps(run.run());
     return new DilutionCurve.Point(
         ratio,
         solids,
         run.sandFraction(),
-        at,
-        run.run().name(),
         run.leastVelocityMps(),
         flow.isPresent()
             ? Optional.of(run.largest().velocityMps(flow.getAsDouble()))

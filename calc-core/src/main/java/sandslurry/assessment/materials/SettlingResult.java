@@ -6,7 +6,6 @@ import java.util.Optional;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.material.sand.Grain;
-import sandslurry.settling.HinderedSettling;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.SettlingVelocityModel;
@@ -31,7 +30,6 @@ public record SettlingResult(List<OfSize> sizes) {
    * @param chosen the correlation that applies to this grain; empty when the yield stress of the
    *     carrier holds the grain at rest
    * @param velocities velocity [m/s] by every correlation; empty when it is held
-   * @param hinderedExponents exponent of (1 − C) by every law of hindered settling, the first used
    * @param hinderedFactor velocity in the crowd over velocity alone, by the first
    */
   public record OfSize(
@@ -39,12 +37,10 @@ public record SettlingResult(List<OfSize> sizes) {
       double sizeM,
       Optional<Chosen> chosen,
       List<ModelValue> velocities,
-      List<ModelValue> hinderedExponents,
       double hinderedFactor) {
     /** Copies the lists. */
     public OfSize {
       velocities = List.copyOf(velocities);
-      hinderedExponents = List.copyOf(hinderedExponents);
     }
   }
 
@@ -52,10 +48,9 @@ public record SettlingResult(List<OfSize> sizes) {
    * The correlation that applies to a grain.
    *
    * @param model the correlation
-   * @param velocityMps its velocity [m/s]
    * @param viscosityPaS viscosity of the carrier as the falling grain shears it [Pa.s]
    */
-  public record Chosen(SettlingVelocityModel model, double velocityMps, double viscosityPaS) {}
+  public record Chosen(SettlingVelocityModel model, double viscosityPaS) {}
 
   /**
    * Settling velocity of the d50 and the d85 grain in the carrier at rest.
@@ -79,7 +74,7 @@ public record SettlingResult(List<OfSize> sizes) {
     double atRest =
         ShearSettling.atRest(grain, rheology, density, SettlingVelocities.DEFAULT).value();
     if (!(atRest > 0)) {
-      return new OfSize(name, sizeM, Optional.empty(), List.of(), List.of(), 0);
+      return new OfSize(name, sizeM, Optional.empty(), List.of(), 0);
     }
     // The falling grain shears the liquid at about w/d.
     Liquid liquid = new Liquid(density, rheology.apparentViscosityPaS(atRest / sizeM));
@@ -90,16 +85,11 @@ public record SettlingResult(List<OfSize> sizes) {
     for (SettlingVelocityModel model : SettlingVelocities.FAMILY.all()) {
       velocities.add(new ModelValue(model, model.velocityMps(grain, liquid)));
     }
-    List<ModelValue> exponents = new ArrayList<>();
-    for (HinderedSettling law : HinderedSettlings.FAMILY.all()) {
-      exponents.add(new ModelValue(law, law.exponent(reynolds, volumeFraction)));
-    }
     return new OfSize(
         name,
         sizeM,
-        Optional.of(new Chosen(chosen, velocity, liquid.viscosityPaS())),
+        Optional.of(new Chosen(chosen, liquid.viscosityPaS())),
         velocities,
-        exponents,
         HinderedSettlings.DEFAULT.factor(reynolds, volumeFraction).value());
   }
 }

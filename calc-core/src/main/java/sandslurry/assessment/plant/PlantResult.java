@@ -12,7 +12,6 @@ import sandslurry.design.plant.YearSpec.MonthSpec;
 import sandslurry.material.sand.StandardSand;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
-import sandslurry.plant.account.BedQuality;
 import sandslurry.plant.account.SandAccount;
 import sandslurry.plant.account.SandCirculation;
 import sandslurry.plant.account.SandCycle;
@@ -243,15 +242,8 @@ public record PlantResult(
    * @param to the unit that takes it, or the use it is put to
    * @param flowM3ps volume flow [m3/s]
    * @param sandKgps dry sand in it [kg/s]
-   * @param totalSolids sand-free total solids
    */
-  public record FlowEdge(
-      String stream,
-      String from,
-      String to,
-      double flowM3ps,
-      double sandKgps,
-      double totalSolids) {}
+  public record FlowEdge(String stream, String from, String to, double flowM3ps, double sandKgps) {}
 
   /**
    * What the liquor thickens to, by balance and by the two numbers behind it.
@@ -366,11 +358,10 @@ public record PlantResult(
   /**
    * Recovered sand as bedding.
    *
-   * @param quality as expected
    * @param moisture water by mass, with its range
    * @param organicMatter organic matter in the dry matter, with its range
    */
-  public record Bed(BedQuality quality, Range moisture, Range organicMatter) {}
+  public record Bed(Range moisture, Range organicMatter) {}
 
   /**
    * Sands on one sieve of the gradation wanted.

@@ -16,7 +16,6 @@ import sandslurry.correlation.Estimate;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.sand.Grain;
 import sandslurry.pump.derating.RepresentativeViscosity;
-import sandslurry.pump.rotodynamic.WearIndex;
 import sandslurry.separation.channel.ChannelFlow;
 import sandslurry.separation.channel.GravityConduit;
 import sandslurry.separation.channel.GravityFlow;
@@ -144,7 +143,6 @@ public record ServiceResult(
    * @param energyJ energy drawn [J]
    * @param sandKg sand moved [kg]
    * @param energyPerSandJpKg energy drawn per sand moved; empty without sand [J/kg]
-   * @param wear rate of wear of the line against that at the design flow
    */
   public record Day(
       String state,
@@ -152,8 +150,7 @@ public record ServiceResult(
       OptionalDouble startsPs,
       double energyJ,
       double sandKg,
-      OptionalDouble energyPerSandJpKg,
-      WearIndex wear) {}
+      OptionalDouble energyPerSandJpKg) {}
 
   /**
    * The screw conveyor.

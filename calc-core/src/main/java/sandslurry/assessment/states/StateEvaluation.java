@@ -282,9 +282,6 @@ public final class StateEvaluation {
               part.efficiency(),
               curve.headM(curve.leastFlowM3ps()),
               shaft,
-              best.isPresent()
-                  ? OptionalDouble.of(best.get().specificSpeed())
-                  : OptionalDouble.empty(),
               best.map(b -> region(spec, curve, b)),
               pump.motor(),
               suction));
@@ -315,7 +312,6 @@ public final class StateEvaluation {
         efficiency,
         head,
         shaft,
-        OptionalDouble.empty(),
         Optional.empty(),
         spec.motor(),
         SuctionEvaluation.at(

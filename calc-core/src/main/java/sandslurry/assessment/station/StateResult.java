@@ -81,7 +81,6 @@ public record StateResult(
    * @param efficiency its efficiency; 0 when shut
    * @param shutOffM its head at the least flow of its curve; that at its flow for a piston pump [m]
    * @param shaftW power at its shaft [W]
-   * @param specificSpeed its specific speed, metric; empty for a piston pump
    * @param region where it may work; empty for a piston pump
    * @param motor its motor, when known
    * @param suction its suction side, when the design has one
@@ -93,7 +92,6 @@ public record StateResult(
       double efficiency,
       double shutOffM,
       double shaftW,
-      OptionalDouble specificSpeed,
       Optional<OperatingRegion> region,
       Optional<MotorSpec> motor,
       Optional<SuctionPoint> suction) {}

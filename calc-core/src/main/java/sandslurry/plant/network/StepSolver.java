@@ -92,11 +92,10 @@ final class StepSolver {
    *
    * @param through what passes through the units
    * @param division how they divide it
-   * @param change how far the two were from agreeing, over the flow through a unit
-   * @param agreed whether that is little enough
+   * @param agreed whether the two agree, but for little of the flow through a unit
    * @param trap what piles up where no way leads out; null when nothing does
    */
-  record Passed(double[] through, Division division, double change, boolean agreed, Trap trap) {}
+  record Passed(double[] through, Division division, boolean agreed, Trap trap) {}
 
   /**
    * A constituent that has no way out.
@@ -242,7 +241,7 @@ final class StepSolver {
         change = Math.max(change(state, next) * (1 + r), division.dutyChange());
       }
       if (r == 0 && (change <= settled || pass == most)) {
-        return new Passed(next, division, change, change <= settled, null);
+        return new Passed(next, division, change <= settled, null);
       }
       // Away from agreement acceleration could leap to another state than the one time leads to.
       boolean helps = rest ? near || lag == 0 : near && change > SLOW * before;
@@ -263,7 +262,7 @@ final class StepSolver {
       before = change;
     }
     Division last = divided(state);
-    return new Passed(state, last, change, false, trap(last, state, reached(last)));
+    return new Passed(state, last, false, trap(last, state, reached(last)));
   }
 
   /** The greatest change of a flow, over the total flow through the same unit. */

@@ -11,7 +11,6 @@ import sandslurry.plant.network.UnitNote;
  * One day by schedule.
  *
  * @param number 1 for the first day
- * @param timesS end of each step since midnight [s]
  * @param meanFlows every stream, its flow meant over the whole day
  * @param streams every stream that flowed, at its sandiest, its least and its greatest moment
  * @param pits the pits by name
@@ -22,7 +21,6 @@ import sandslurry.plant.network.UnitNote;
  */
 public record Day(
     int number,
-    List<Double> timesS,
     Map<String, Stream> meanFlows,
     Map<String, StreamDay> streams,
     Map<String, PitDay> pits,
@@ -31,7 +29,6 @@ public record Day(
     List<UnitNote> notes) {
   /** Copies lists and maps. */
   public Day {
-    timesS = List.copyOf(timesS);
     meanFlows = Collections.unmodifiableMap(new LinkedHashMap<>(meanFlows));
     streams = Collections.unmodifiableMap(new LinkedHashMap<>(streams));
     pits = Collections.unmodifiableMap(new LinkedHashMap<>(pits));

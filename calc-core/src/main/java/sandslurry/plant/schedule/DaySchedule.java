@@ -278,7 +278,6 @@ public final class DaySchedule {
           if (failure.isPresent()) {
             return failure;
           }
-          tally.timesS.add(from + length * step / steps);
         }
       }
       return Optional.empty();
@@ -412,7 +411,6 @@ public final class DaySchedule {
     private final Constituents constituents;
     private final Map<String, double[]> flows = new LinkedHashMap<>();
     private final Map<String, List<StreamDay.Moment>> moments = new LinkedHashMap<>();
-    private final List<Double> timesS = new ArrayList<>();
     private final List<UnitNote> notes = new ArrayList<>();
     private final Map<String, List<Double>> volumes = new LinkedHashMap<>();
     private final Map<String, Double> spilled = new HashMap<>();
@@ -526,8 +524,7 @@ public final class DaySchedule {
       }
       Map<String, UnitDay> unitDays = new LinkedHashMap<>();
       units.forEach((name, unit) -> unitDays.put(name, unit.day()));
-      return new Day(
-          number, timesS, means, streams, pits, unitDays, imbalance(), List.copyOf(notes));
+      return new Day(number, means, streams, pits, unitDays, imbalance(), List.copyOf(notes));
     }
 
     private Map<String, Double> running(Set<String> names) {

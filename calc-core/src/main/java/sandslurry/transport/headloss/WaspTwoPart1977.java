@@ -113,13 +113,7 @@ final class WaspTwoPart1977 extends HeadLossModel {
   }
 
   /** One case, with the settling velocity and the bed term of each class. */
-  private record Flow(
-      Slurry slurry,
-      Bore bore,
-      double velocityMps,
-      double clearGradient,
-      double[] falls,
-      double[] beds) {
+  private record Flow(Slurry slurry, Bore bore, double velocityMps, double[] falls, double[] beds) {
 
     private static Flow of(Slurry slurry, Bore bore, double velocityMps, double clearGradient) {
       Grain[] grains = grains(slurry);
@@ -131,7 +125,7 @@ final class WaspTwoPart1977 extends HeadLossModel {
         double psi = DurandCondolios1952.psi(grains[i], slurry, bore, velocityMps, Trace.NONE);
         beds[i] = clearGradient * share * BED_CONSTANT * Math.pow(psi, -1.5);
       }
-      return new Flow(slurry, bore, velocityMps, clearGradient, falls, beds);
+      return new Flow(slurry, bore, velocityMps, falls, beds);
     }
 
     private static Grain[] grains(Slurry slurry) {

@@ -263,10 +263,7 @@ public final class PlantAccounts {
     }
     Spread<PlantMeanDay> some = days.where(m -> m.recovered().sandKgps() > 0);
     return Optional.of(
-        new Bed(
-            some.base().bed(),
-            some.range(m -> m.bed().moisture()),
-            some.range(m -> m.bed().organicMatter())));
+        new Bed(some.range(m -> m.bed().moisture()), some.range(m -> m.bed().organicMatter())));
   }
 
   /** The sands on every sieve of the gradation wanted; none when none is wanted. */
