@@ -139,7 +139,6 @@ class CarrierAssessmentProperties {
                   numbers.add(c.turbulentAboveMps());
                   numbers.add(c.floorShare());
                   numbers.add(c.outsidePlugShare());
-                  numbers.add(c.pressureGradientPaPm());
                 });
       }
     }

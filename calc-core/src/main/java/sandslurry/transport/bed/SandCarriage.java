@@ -31,21 +31,16 @@ import sandslurry.transport.friction.NonNewtonianFriction;
  * carried unless it rises {@value #RISE_MARGIN} times as fast (a choice of this calculator, no
  * source). Wall slip is not credited.
  *
- * <p>It has more than ten components: they are the numbers on which one judgement rests, and a
- * reader is shown each.
- *
  * @param support what carries the sand
  * @param velocityMps mean velocity [m/s]
  * @param laminarBelowMps end of laminar flow [m/s]
  * @param turbulentAboveMps velocity from which the flow is surely turbulent [m/s]
- * @param depositionVelocityMps velocity below which turbulence drops the sand [m/s]
  * @param coarsestM the coarsest grain that is to be held [m]
  * @param yieldStressPa yield stress of the liquid [Pa]
  * @param neededYieldStressPa yield stress that surely holds the coarse grain at rest [Pa]
  * @param outsidePlugShare share of the flow that is sheared
  * @param floorShare share of the sand that reaches the floor before the outlet without eddies
  * @param toleratedShare share of the sand that may do so
- * @param pressureGradientPaPm pressure gradient of the liquid [Pa/m]
  * @param bedShare area of the bed that forms over that of the section
  * @param slideDemand gradient that moves the bed over that which there is; at 1 or less it slides
  * @param riseDemand velocity at which the coarsest grains sink along the run over that of the flow;
@@ -57,14 +52,12 @@ public record SandCarriage(
     double velocityMps,
     double laminarBelowMps,
     double turbulentAboveMps,
-    double depositionVelocityMps,
     double coarsestM,
     double yieldStressPa,
     double neededYieldStressPa,
     double outsidePlugShare,
     double floorShare,
     double toleratedShare,
-    double pressureGradientPaPm,
     double bedShare,
     double slideDemand,
     double riseDemand) {
@@ -142,7 +135,6 @@ public record SandCarriage(
     double needed =
         StaticSuspension.neededYieldStressPa(
             coarsest, pipe.densityKgM3(), StaticSuspension.GREATEST_CONSTANT);
-    double gradient = pipe.at(velocityMps).pressureGradientPaPm();
     boolean turbulent = velocityMps >= pipe.turbulentAboveMps();
     double slide = turbulent ? 0 : bed.demand(pipe.rheology(), velocityMps);
     double rise = sinkingMps / velocityMps;
@@ -171,14 +163,12 @@ public record SandCarriage(
         velocityMps,
         pipe.laminarBelowMps(),
         pipe.turbulentAboveMps(),
-        depositionVelocityMps,
         coarsest.diameterM(),
         pipe.rheology().yieldStressPa(),
         needed,
         1 - laminar.plugFlowShare(),
         floorShare,
         toleratedShare,
-        gradient,
         bed.areaShare(),
         slide,
         rise);
@@ -217,14 +207,12 @@ public record SandCarriage(
             velocityMps,
             laminarBelowMps,
             turbulentAboveMps,
-            depositionVelocityMps,
             coarsestM,
             yieldStressPa,
             neededYieldStressPa,
             outsidePlugShare,
             floorShare,
             toleratedShare,
-            pressureGradientPaPm,
             bedShare,
             slideDemand,
             riseDemand);

@@ -8,8 +8,6 @@ import sandslurry.correlation.Estimate;
  *
  * @param outcome the verdict
  * @param velocityMps the velocity judged [m/s]
- * @param carrierReynolds Reynolds number of the carrier at that velocity; below about 2000 to 4000
- *     the flow is not turbulent, no correlation here applies, and the caller must say so
  * @param limiting the correlation and the grain size that set the limit, for a level pipe
  * @param highestFraction volume fraction of all sand that the limit is for
  * @param limitMps deposition velocity on this slope at the highest concentration [m/s]
@@ -29,7 +27,6 @@ import sandslurry.correlation.Estimate;
 public record DepositionJudgement(
     Outcome outcome,
     double velocityMps,
-    double carrierReynolds,
     Entry limiting,
     double highestFraction,
     double limitMps,
@@ -75,19 +72,14 @@ public record DepositionJudgement(
    *
    * @param otherMps mean velocity, 0 or more [m/s]
    * @return its judgement, which costs nothing beside this one
-   * @throws IllegalStateException if this judgement is one of standstill
    */
   public DepositionJudgement at(double otherMps) {
     if (otherMps == velocityMps) {
       return this;
     }
-    if (!(velocityMps > 0)) {
-      throw new IllegalStateException("a judgement of standstill has no Reynolds number");
-    }
     return new DepositionJudgement(
         DepositionRule.outcome(otherMps, limitMps, requiredMps, velocityToPassMps),
         otherMps,
-        carrierReynolds / velocityMps * otherMps,
         limiting,
         highestFraction,
         limitMps,

@@ -321,7 +321,6 @@ public record DepositionRule(
     return new DepositionJudgement(
         outcome(velocityMps, limit, required, disagreement),
         velocityMps,
-        VelocityScale.reynolds(slurry, bore, velocityMps),
         high,
         load.highestFraction(),
         limit,
