@@ -7,9 +7,11 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.OperatingWindow.Cause;
 import sandslurry.assessment.line.OperatingWindow.Interval;
+import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.line.WindowWords;
 import sandslurry.design.Design;
 import sandslurry.design.Documents;
@@ -98,6 +100,20 @@ class OperatingWindowProperties {
             .isGreaterThan(Severity.PASS);
       }
     }
+  }
+
+  @Property(tries = 40, maxDiscardRatio = 50)
+  void sandFasterThanAnyLineIsBuiltForIsACaution(@ForAll long seed) {
+    DesignDocument document =
+        odd(seed).without("/lines/0/pump").without("/lines/0/suction").without("/lines/0/states");
+    LineState state = assess(document).line().orElseThrow().states().get(0);
+    double fastest = state.runs().stream().mapToDouble(RunState::velocityMps).max().orElseThrow();
+    double flow = 6.1 * state.flowM3ps() / fastest;
+    assumeTyped(flow);
+    assertThat(assess(atFlow(document, flow)).findings())
+        .filteredOn(finding -> finding.id().equals("line.wear-fast"))
+        .extracting(Finding::severity)
+        .contains(Severity.CAUTION);
   }
 
   @Property(tries = 80, maxDiscardRatio = 50)

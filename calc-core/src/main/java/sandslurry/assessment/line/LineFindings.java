@@ -175,32 +175,43 @@ public record LineFindings(
       return;
     }
     double ratio = state.flowM3ps() / design.flow().orElseThrow().designM3ps();
-    Optional<Double> limit = design.criteria().wearVelocityMps();
-    boolean over = limit.isPresent() && point.velocityMps() > limit.get();
+    Optional<Double> set = design.criteria().wearVelocityMps();
+    WearLimit wear = new WearLimit(set, result.window().carriesFromM3ps().orElse(0));
+    double limit = wear.limitMps(point);
+    boolean over = point.velocityMps() > limit;
     if (!over && ratio < NOTED_WEAR) {
       return;
     }
     String name = point.run().name();
     Found found =
         (over
-                ? found("wear-over", Severity.CAUTION, name)
+                ? found(set.isPresent() ? "wear-over" : "wear-fast", Severity.CAUTION, name)
                 : found("wear-faster", Severity.NOTE, name))
             .with("case", state.flowCase().words())
             .with("velocity", Kind.VELOCITY, point.velocityMps());
     if (over) {
-      double most = limit.get();
       found
-          .with("wearLimit", Kind.VELOCITY, most)
-          .with("wearFlow", Kind.FLOW, most * point.mean().areaM2())
-          .why("wear-limit")
-          .cure("below-wear");
+          .with("wearLimit", Kind.VELOCITY, limit)
+          .with("wearFlow", Kind.FLOW, limit * point.mean().areaM2())
+          .with("abrasive", Kind.VELOCITY, WearLimit.ABRASIVE_MPS)
+          .with("enough", Kind.FLOW, wear.carriesFromM3ps())
+          .why(
+              set.isPresent()
+                  ? "wear-limit"
+                  : limit < WearLimit.FASTEST_MPS && wear.carriesFromM3ps() > 0
+                      ? "wear-needless"
+                      : "wear-abrasive")
+          .cure(set.isPresent() ? "below-wear" : "below-wear-or-wider");
     } else {
       found.why("wear-velocity");
     }
     found
-        .with("leastWear", factor(Math.pow(ratio, LEAST_WEAR_POWER)))
-        .with("mostWear", factor(Math.pow(ratio, MOST_WEAR_POWER)))
-        .why("wear")
+        .when(
+            ratio >= NOTED_WEAR,
+            f ->
+                f.with("leastWear", factor(Math.pow(ratio, LEAST_WEAR_POWER)))
+                    .with("mostWear", factor(Math.pow(ratio, MOST_WEAR_POWER)))
+                    .why("wear"))
         .add();
   }
 

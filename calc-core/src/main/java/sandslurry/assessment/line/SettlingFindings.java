@@ -281,8 +281,10 @@ record SettlingFindings(
   }
 
   private void notTurbulentCure(Found found, int index, SandCarriage carriage) {
-    OptionalDouble flow = warmths.leastSafeFlowM3ps(warmths.asDesigned().route().runs().get(index));
-    if (flow.isPresent()) {
+    RunSpec run = warmths.asDesigned().route().runs().get(index);
+    OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
+    if (flow.isPresent()
+        && PipeRun.of(run).mean().velocityMps(flow.getAsDouble()) < WearLimit.FASTEST_MPS) {
       found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("run-turbulent");
     } else {
       found.cure("no-turbulent");

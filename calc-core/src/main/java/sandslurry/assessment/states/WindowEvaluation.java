@@ -15,6 +15,7 @@ import sandslurry.assessment.line.OperatingWindow.Cause;
 import sandslurry.assessment.line.OperatingWindow.End;
 import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.line.RunPoint;
+import sandslurry.assessment.line.WearLimit;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpResult;
@@ -55,6 +56,9 @@ public final class WindowEvaluation {
       return new End(flowM3ps, cause, element, actual, limit, temperatureK, Optional.empty());
     }
   }
+
+  /** That of the interval looked at. */
+  private WearLimit wear;
 
   /**
    * The window of a line.
@@ -102,6 +106,7 @@ public final class WindowEvaluation {
         blocked = blocked.or(() -> most);
         continue;
       }
+      wear = new WearLimit(design.criteria().wearVelocityMps(), low);
       Optional<End> over = worst(low);
       if (over.isPresent()) {
         blocked = blocked.or(() -> over);
@@ -203,18 +208,10 @@ public final class WindowEvaluation {
   }
 
   private void wear(List<RunPoint> runs, List<Check> checks) {
-    design
-        .criteria()
-        .wearVelocityMps()
-        .ifPresent(
-            limit ->
-                runs.stream()
-                    .filter(RunPoint::hasSand)
-                    .forEach(
-                        run ->
-                            checks.add(
-                                new Check(
-                                    Cause.WEAR, run.run().name(), run.velocityMps(), limit))));
+    runs.stream()
+        .filter(RunPoint::hasSand)
+        .map(run -> new Check(Cause.WEAR, run.run().name(), run.velocityMps(), wear.limitMps(run)))
+        .forEach(checks::add);
   }
 
   private void pump(PumpPoint point, List<Check> checks) {

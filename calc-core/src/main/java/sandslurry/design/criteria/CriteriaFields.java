@@ -38,7 +38,7 @@ public final class CriteriaFields extends Fields<Criteria> {
       optional(
               "wearVelocity",
               WEAR_SPEED,
-              "no limit: wear is given as a ratio to that at the design flow rate")
+              "1.5 times what the line needs to carry its sand, from 10 ft/s to 6 m/s")
           .label("Limit for wear")
           .means("velocity above which wear is a caution")
           .such("3 m/s", "10 ft/s");
