@@ -11,6 +11,7 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineResult.JudgedRun;
 import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.WearLimit;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.service.ServiceResult;
@@ -89,6 +90,7 @@ final class DecidingFacts {
     }
     velocity(line);
     workingPressure(line);
+    wear(line);
   }
 
   /** Of all runs, flow rates, temperatures and liquors judged, the one with the least left. */
@@ -190,6 +192,33 @@ final class DecidingFacts {
     if (closest != null) {
       facts.add(closest);
     }
+  }
+
+  /** Only where it is above its limit. */
+  private void wear(LineResult line) {
+    WearLimit wear =
+        new WearLimit(
+            design.criteria().wearVelocityMps(), line.window().carriesFromM3ps().orElse(0));
+    List<RunSpec> runs = design.route().orElseThrow().runs();
+    List<Deciding> over = new ArrayList<>();
+    for (LineState state : line.judged()) {
+      for (int i = 0; i < runs.size(); i++) {
+        double velocity = state.runs().get(i).velocityMps();
+        double limit = wear.limitMps(velocity, state.flowM3ps());
+        if (state.runs().get(i).deposition().isPresent() && velocity > limit) {
+          over.add(
+              Deciding.atMost(
+                  "velocity at the "
+                      + at(state.flowCase())
+                      + (runs.size() == 1 ? "" : ", " + runs.get(i).name()),
+                  show(Kind.VELOCITY, velocity),
+                  velocity,
+                  show(Kind.VELOCITY, limit) + " for wear",
+                  limit));
+        }
+      }
+    }
+    over.stream().min(Comparator.comparingDouble(Deciding::closeness)).ifPresent(facts::add);
   }
 
   private void duty(PumpResult.Duty duty) {

@@ -24,6 +24,10 @@ class RecoveryCureTest {
       "{'name': 'Pit', 'kind': 'pit', 'in': 'manure, wash', 'capacity': '60 m3',"
           + " 'pumps': [{'stream': 'pumped', 'flow': '25 m3/h'}]}, ";
 
+  private static final String TANK =
+      "{'name': 'Tank', 'kind': 'pit', 'in': 'o', 'capacity': '100 m3', 'weirVolume': '80 m3',"
+          + " 'overflow': 'surplus', 'pumps': [{'stream': 'recycle', 'flow': '12 m3/h'}]}, ";
+
   private static Assessment plant(String units, String toStorage, String products) {
     String text =
         """
@@ -55,6 +59,7 @@ class RecoveryCureTest {
     "no unit, no-separation",
     "press first, lost-with-fibre",
     "pit that is not mixed, lost-in-pits",
+    "liquor that comes back with its fibre, lost-held",
     "sand to waste, lost-as-waste"
   })
   void theCureIsWhereTheSandGoes(String what, String cure) {
@@ -68,6 +73,11 @@ class RecoveryCureTest {
                   product("sand", "bedding") + ", " + product("cake", "fibre"));
           case "pit that is not mixed" ->
               plant(PIT + BOX.formatted("pumped"), "o", product("sand", "bedding"));
+          case "liquor that comes back with its fibre" ->
+              plant(
+                  BOX.formatted("manure, recycle") + TANK,
+                  "surplus, wash",
+                  product("sand", "bedding"));
           default -> plant(BOX.formatted("manure, wash"), "o", product("sand", "waste"));
         };
 

@@ -177,7 +177,7 @@ public record LineFindings(
     double ratio = state.flowM3ps() / design.flow().orElseThrow().designM3ps();
     Optional<Double> set = design.criteria().wearVelocityMps();
     WearLimit wear = new WearLimit(set, result.window().carriesFromM3ps().orElse(0));
-    double limit = wear.limitMps(point);
+    double limit = wear.limitMps(point.velocityMps(), state.flowM3ps());
     boolean over = point.velocityMps() > limit;
     if (!over && ratio < NOTED_WEAR) {
       return;

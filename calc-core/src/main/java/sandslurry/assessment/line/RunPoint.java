@@ -685,11 +685,6 @@ public final class RunPoint {
     return turbulent(DepositionJudgement::velocityToPassMps);
   }
 
-  /** Mean velocity in the run at another flow rate [m/s]. */
-  double velocityAtMps(double otherM3ps) {
-    return filled.pipe().mean().velocityMps(otherM3ps);
-  }
-
   private OptionalDouble turbulent(ToDoubleFunction<DepositionJudgement> velocity) {
     return deposition().isPresent() && regime == Regime.TURBULENT
         ? OptionalDouble.of(velocity.applyAsDouble(deposition().get()))

@@ -14,30 +14,33 @@ import sandslurry.units.Measure;
  */
 public record WearLimit(Optional<Double> set, double carriesFromM3ps) {
   /**
-   * Faster than this, pipe abrasion becomes a problem [m/s]: "Speed limits for slurry pumps", McNally
-   * Institute, mcnallyinstitute.com/s-html/s074.htm ("greater than 10 ft/sec").
+   * Faster than this, pipe abrasion becomes a problem [m/s]: "Speed limits for slurry pumps",
+   * McNally Institute, mcnallyinstitute.com/s-html/s074.htm ("greater than 10 ft/sec").
    */
   public static final double ABRASIVE_MPS = Measure.SPEED.si(Measure.SPEED.of(10, "ft/s"));
 
   /**
-   * "Brute force systems", such as dredging lines, run as fast as 5.5 to 6 m/s: "Fluid Mechanics, Heat
-   * Transfer, and Mass Transfer: Chemical Engineering Practice", page 221 [m/s].
+   * "Brute force systems", such as dredging lines, run as fast as 5.5 to 6 m/s: "Fluid Mechanics,
+   * Heat Transfer, and Mass Transfer: Chemical Engineering Practice", page 221 [m/s].
    */
   public static final double FASTEST_MPS = 6;
 
-  /** Times what the sand needs: faster is wear for nothing (a choice of this program, no source). */
+  /**
+   * Times what the sand needs: faster is wear for nothing (a choice of this program, no source).
+   */
   private static final double SURPLUS = 1.5;
 
   /**
    * The limit in a run.
    *
-   * @param run the run at a flow rate
+   * @param velocityMps mean velocity there [m/s]
+   * @param flowM3ps at this flow rate [m3/s]
    * @return velocity [m/s]
    */
-  public double limitMps(RunPoint run) {
+  public double limitMps(double velocityMps, double flowM3ps) {
     return set.orElseGet(
         () -> {
-          double enough = SURPLUS * run.velocityAtMps(carriesFromM3ps);
+          double enough = SURPLUS * velocityMps * carriesFromM3ps / flowM3ps;
           return Math.min(Math.max(enough, ABRASIVE_MPS), FASTEST_MPS);
         });
   }

@@ -177,7 +177,7 @@ public final class WindowEvaluation {
     List<Check> checks = new ArrayList<>();
     List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
     pressures(runs, checks);
-    wear(runs, checks);
+    wear(flowM3ps, runs, checks);
     if (pump.isPresent() && pump.get().reaches(flowM3ps)) {
       StateEvaluation state =
           new StateEvaluation(
@@ -207,10 +207,16 @@ public final class WindowEvaluation {
     }
   }
 
-  private void wear(List<RunPoint> runs, List<Check> checks) {
+  private void wear(double flowM3ps, List<RunPoint> runs, List<Check> checks) {
     runs.stream()
         .filter(RunPoint::hasSand)
-        .map(run -> new Check(Cause.WEAR, run.run().name(), run.velocityMps(), wear.limitMps(run)))
+        .map(
+            run ->
+                new Check(
+                    Cause.WEAR,
+                    run.run().name(),
+                    run.velocityMps(),
+                    wear.limitMps(run.velocityMps(), flowM3ps)))
         .forEach(checks::add);
   }
 

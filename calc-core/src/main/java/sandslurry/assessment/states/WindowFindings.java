@@ -3,6 +3,7 @@ package sandslurry.assessment.states;
 import java.util.Optional;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.OperatingWindow;
+import sandslurry.assessment.line.OperatingWindow.Cause;
 import sandslurry.assessment.line.OperatingWindow.End;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
@@ -82,7 +83,7 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
     switch (end.cause()) {
       case PRESSURE ->
           found.why(needed > 0 ? "pressure-there" : "pressure-any").cure("stronger-pipe");
-      case WEAR -> found.why("wear-there").cure("narrow-or-hard");
+      case WEAR -> found.why("wear-there").cure(slower());
       case MOTOR -> found.why("motor-there").cure("motor-for-window");
       case NPSH -> found.why("npsh-there").cure("suction-for-window");
       case NPSH_UNKNOWN -> found.why("npsh-unknown").cure("suction-for-window");
@@ -99,6 +100,14 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
         found.cure("pump-for-window");
       }
     }
+  }
+
+  /** What lets the sand be carried at a lower velocity. */
+  private String slower() {
+    if (window.carrying().stream().anyMatch(one -> one.low().cause() == Cause.NOT_TURBULENT)) {
+      return "thin-for-wear";
+    }
+    return model.route().runs().size() > 1 ? "like-bores" : "narrow-or-hard";
   }
 
   private static Kind<?> kind(End end) {

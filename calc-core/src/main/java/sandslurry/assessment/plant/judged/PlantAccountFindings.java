@@ -23,7 +23,8 @@ import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
 /** The accounts of a plant: its sand, its bedding and what they rest on. */
-record PlantAccountFindings(PlantModel model, PlantResult result, Findings findings)
+record PlantAccountFindings(
+    PlantModel model, PlantResult result, Findings ofUnits, Findings findings)
     implements PlantFindingWriter {
   /** Balance and schedule agree when they differ by less (own choice, no source). */
   private static final double APART_SHARE = 0.005;
@@ -134,6 +135,11 @@ record PlantAccountFindings(PlantModel model, PlantResult result, Findings findi
             .max(Comparator.comparingDouble(lost -> lost.getValue().sandKgps()))
             .map(Map.Entry::getKey)
             .orElse("");
+    boolean held =
+        ofUnits.all().stream().anyMatch(finding -> finding.id().equals("plant.sand-held"));
+    if (held && most.equals(Use.SETTLED.word())) {
+      return "lost-held";
+    }
     if (most.equals(Use.SETTLED.word())) {
       return "lost-in-pits";
     }

@@ -31,23 +31,25 @@ public record PlantFindings(PlantModel model, PlantResult result, Findings findi
   public void all() {
     result.modes().forEach(mode -> mode.failure().ifPresent(none -> noSteadyState(mode, none)));
     notes();
-    new PlantAccountFindings(model, result, findings).all();
+    Findings ofUnits = new Findings(findings.units());
+    result.main().balance().ifPresent(balance -> units(balance, ofUnits));
+    new PlantAccountFindings(model, result, ofUnits, findings).all();
     new PlantYearFindings(model, result, findings).all();
     new PlantLiquorFindings(model, result, findings).all();
     new PlantDayFindings(model, result, findings).all();
-    result.main().balance().ifPresent(this::units);
+    findings.all().addAll(ofUnits.all());
     new PlantLoadFindings(model, result, findings).all();
   }
 
-  private void units(SteadyBalance balance) {
+  private void units(SteadyBalance balance, Findings ofUnits) {
     for (PenSpec pen : model.spec().pens()) {
       if (pen.flush().isPresent()) {
-        new AlleyFlushFindings(new AlleyFlush(model, pen), balance, findings).all();
+        new AlleyFlushFindings(new AlleyFlush(model, pen), balance, ofUnits).all();
       }
     }
     UnitFindings writer =
         new UnitFindings(
-            pit -> result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit)), findings);
+            pit -> result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit)), ofUnits);
     for (PlantUnit unit : model.spec().units()) {
       writer.of(unit.name(), model.at(unit, balance));
     }
