@@ -54,7 +54,8 @@ class OperatingWindowProperties {
           finding.topic() == Topic.PLUGGING
               && runs.contains(finding.element())
               && !finding.id().startsWith("line.grains-");
-      boolean presses = finding.id().startsWith("line.pressure-");
+      boolean presses =
+          finding.id().startsWith("line.pressure-") || finding.id().equals("line.column-breaks");
       if (settles || presses || finding.topic() == Topic.WEAR) {
         worst = worst.or(finding.severity());
       }

@@ -229,6 +229,7 @@ public record LineFindings(
     RunSpec run = warmths.asDesigned().route().runs().get(index);
     double greatest = Double.NEGATIVE_INFINITY;
     double least = Double.POSITIVE_INFINITY;
+    boolean beside = false;
     FlowCase greatestCase = FlowCase.DESIGN;
     FlowCase leastCase = FlowCase.DESIGN;
     for (LineState state : result.judged()) {
@@ -242,10 +243,20 @@ public record LineFindings(
       if (Math.min(start, end) < least) {
         least = Math.min(start, end);
         leastCase = state.flowCase();
+        beside =
+            start < end
+                ? index > 0 && !isLowerBeyond(state, index - 1)
+                : isLowerBeyond(state, index);
       }
     }
     rating(run, greatest, greatestCase);
-    vacuum(run, least, leastCase);
+    vacuum(run, least, leastCase, beside);
+  }
+
+  /** Whether the run that follows begins at a lower pressure than this one ends at. */
+  private static boolean isLowerBeyond(LineState state, int index) {
+    List<RunState> runs = state.runs();
+    return index + 1 < runs.size() && runs.get(index + 1).startPa() < runs.get(index).endPa();
   }
 
   private void rating(RunSpec run, double greatest, FlowCase flowCase) {
@@ -277,11 +288,12 @@ public record LineFindings(
         .add();
   }
 
-  private void vacuum(RunSpec run, double least, FlowCase flowCase) {
-    if (!(least < -1)) {
+  /** A column that breaks where two runs meet is said once, of the run with the lower pressure. */
+  private void vacuum(RunSpec run, double least, FlowCase flowCase, boolean beside) {
+    double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    if (!(least < -1) || least < boils && beside) {
       return;
     }
-    double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
     Found found =
         least < boils
             ? found("column-breaks", Severity.FAIL, run.name())

@@ -255,6 +255,15 @@ public final class LineModel {
     public double greatestPa() {
       return Math.max(startPa, endPa);
     }
+
+    /**
+     * The smaller of both.
+     *
+     * @return gauge pressure [Pa]
+     */
+    public double leastPa() {
+      return Math.min(startPa, endPa);
+    }
   }
 
   /**

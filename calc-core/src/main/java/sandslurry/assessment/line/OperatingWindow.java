@@ -39,6 +39,8 @@ public record OperatingWindow(
      * Lower end: the liquid flows too slowly to hold the sand by its yield stress to the outlet.
      */
     SINKS("window-sinks", Kind.STRESS),
+    /** Lower end: below it the liquid column breaks at a high point. */
+    COLUMN_BREAKS("window-column-breaks", Kind.PRESSURE),
     /** Upper end: the yield stress holds the sand no longer, and turbulence does not yet. */
     SHEARED("window-sheared", Kind.STRESS),
     /** Upper end: the working pressure exceeds what may be used of the rating of a run. */

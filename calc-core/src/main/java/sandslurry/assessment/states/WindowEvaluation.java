@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sandslurry.assessment.line.CarryingFlows;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.LineWarmths;
@@ -107,21 +108,77 @@ public final class WindowEvaluation {
         continue;
       }
       wear = new WearLimit(design.criteria().wearVelocityMps(), low);
-      Optional<End> over = worst(low);
+      double top = Math.min(interval.highM3ps(), most.map(End::flowM3ps).orElse(highestM3ps(low)));
+      Optional<End> full = runsFullFrom(low, top);
+      Optional<End> over =
+          full.filter(end -> end.actual() < end.limit())
+              .or(() -> worst(full.map(End::flowM3ps).orElse(low)));
       if (over.isPresent()) {
         blocked = blocked.or(() -> over);
         continue;
       }
-      intervals.add(new Interval(interval.low(), highest(interval, low, most)));
+      End from = full.orElse(interval.low());
+      intervals.add(new Interval(from, highest(interval, Math.max(from.flowM3ps(), low), most)));
     }
     return new OperatingWindow(
         designFlow, intervals, carrying, intervals.isEmpty() ? blocked : Optional.empty());
   }
 
+  private double highestM3ps(double fromM3ps) {
+    return Math.max(model.mostTriedM3ps(), fromM3ps);
+  }
+
+  /**
+   * From where on friction holds the liquid column together at the high points.
+   *
+   * @return nothing when it holds at the lower flow rate; at the higher one when it breaks even
+   *     there
+   */
+  private Optional<End> runsFullFrom(double fromM3ps, double toM3ps) {
+    if (!materials.flows(fromM3ps) || holds(leastPressure(fromM3ps))) {
+      return Optional.empty();
+    }
+    double low = fromM3ps;
+    double high = toM3ps;
+    if (holds(leastPressure(high))) {
+      while (high - low > FOUND * high) {
+        double middle = (low + high) / 2;
+        if (holds(leastPressure(middle))) {
+          high = middle;
+        } else {
+          low = middle;
+        }
+      }
+    }
+    return Optional.of(leastPressure(high));
+  }
+
+  private static boolean holds(End least) {
+    return least.actual() >= least.limit();
+  }
+
+  /** The least pressure at a flow rate, against that at which the liquid boils. */
+  private End leastPressure(double flowM3ps) {
+    List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
+    List<LineModel.Pressures> pressures = model.pressures(runs);
+    double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    return IntStream.range(0, runs.size())
+        .mapToObj(
+            i ->
+                new Check(
+                    Cause.COLUMN_BREAKS,
+                    runs.get(i).run().name(),
+                    pressures.get(i).leastPa(),
+                    boils))
+        .min(Comparator.comparingDouble(Check::actual))
+        .orElseThrow()
+        .at(flowM3ps, materials.carrier().temperatureK());
+  }
+
   private Optional<End> highest(Interval carrying, double from, Optional<End> most) {
     Optional<End> cap =
         most.isPresent() && most.get().flowM3ps() < carrying.highM3ps() ? most : carrying.high();
-    double top = cap.map(End::flowM3ps).orElse(Math.max(model.mostTriedM3ps(), from));
+    double top = cap.map(End::flowM3ps).orElse(highestM3ps(from));
     if (worst(top).isEmpty()) {
       return cap;
     }

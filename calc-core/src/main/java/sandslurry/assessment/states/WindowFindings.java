@@ -63,7 +63,7 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
       return Topic.PLUGGING;
     }
     return switch (blocked.get().cause()) {
-      case PRESSURE -> Topic.PRESSURE;
+      case PRESSURE, COLUMN_BREAKS -> Topic.PRESSURE;
       case WEAR -> Topic.WEAR;
       default -> Topic.PUMP;
     };
@@ -83,6 +83,7 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
     switch (end.cause()) {
       case PRESSURE ->
           found.why(needed > 0 ? "pressure-there" : "pressure-any").cure("stronger-pipe");
+      case COLUMN_BREAKS -> found.why("column-there").cure("hold-outlet-for-window");
       case WEAR -> found.why("wear-there").cure(slower());
       case MOTOR -> found.why("motor-there").cure("motor-for-window");
       case NPSH -> found.why("npsh-there").cure("suction-for-window");
@@ -112,7 +113,7 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
 
   private static Kind<?> kind(End end) {
     return switch (end.cause()) {
-      case PRESSURE, PRESSURE_LIMIT -> Kind.PRESSURE;
+      case PRESSURE, PRESSURE_LIMIT, COLUMN_BREAKS -> Kind.PRESSURE;
       case WEAR -> Kind.VELOCITY;
       case MOTOR -> Kind.POWER;
       case REGION -> Kind.FLOW;
