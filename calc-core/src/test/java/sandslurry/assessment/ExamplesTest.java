@@ -36,7 +36,7 @@ class ExamplesTest {
           settling-lane.json            | CAUTION | LANE     | settling lane   | less sand than wanted before it is cleaned
           thick-manure-piston.json      | FAIL    | PUMP     | operating window | No flow rate works
           carried-by-yield-stress.json  | PASS    | PLUGGING | Under the wall  | Carried by the yield stress
-          laminar-and-depositing.json   | FAIL    | PLUGGING | Line to the lane | Laminar and depositing
+          laminar-and-depositing.json   | FAIL    | PLUGGING | operating window | No flow rate works
           valley-of-dilution.json       | PASS    | PLUGGING | Line to the separator | Carried by the yield stress
           viscometer-readings.json      | CAUTION | DATA     | carrier         | there it is an extrapolation
           closed-loop-dairy.json        | CAUTION | PLANT    | organic matter of recovered sand | may hold more organic matter than wanted

@@ -15,6 +15,7 @@ import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
+import sandslurry.pipe.WearLimit;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
 

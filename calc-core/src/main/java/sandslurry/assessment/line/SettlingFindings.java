@@ -17,6 +17,7 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.material.sand.Gradation;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
+import sandslurry.pipe.WearLimit;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.transport.bed.SandCarriage;

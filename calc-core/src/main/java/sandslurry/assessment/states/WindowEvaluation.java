@@ -16,7 +16,6 @@ import sandslurry.assessment.line.OperatingWindow.Cause;
 import sandslurry.assessment.line.OperatingWindow.End;
 import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.line.WearLimit;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpResult;
@@ -29,6 +28,7 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.numeric.Interruption;
+import sandslurry.pipe.WearLimit;
 
 /**
  * Finds the operating window of a line. Of what pipe and pump bear, the flow rate at which the

@@ -64,7 +64,7 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
     }
     return switch (blocked.get().cause()) {
       case PRESSURE, COLUMN_BREAKS -> Topic.PRESSURE;
-      case WEAR -> Topic.WEAR;
+      case WEAR -> isNotTurbulent() ? Topic.PLUGGING : Topic.WEAR;
       default -> Topic.PUMP;
     };
   }
@@ -84,7 +84,15 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
       case PRESSURE ->
           found.why(needed > 0 ? "pressure-there" : "pressure-any").cure("stronger-pipe");
       case COLUMN_BREAKS -> found.why("column-there").cure("hold-outlet-for-window");
-      case WEAR -> found.why("wear-there").cure(slower());
+      case WEAR -> {
+        if (isNotTurbulent()) {
+          found.why("turbulent-there").cure("thin-for-wear");
+        } else {
+          found
+              .why("wear-there")
+              .cure(model.route().runs().size() > 1 ? "like-bores" : "narrow-or-hard");
+        }
+      }
       case MOTOR -> found.why("motor-there").cure("motor-for-window");
       case NPSH -> found.why("npsh-there").cure("suction-for-window");
       case NPSH_UNKNOWN -> found.why("npsh-unknown").cure("suction-for-window");
@@ -103,12 +111,9 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
     }
   }
 
-  /** What lets the sand be carried at a lower velocity. */
-  private String slower() {
-    if (window.carrying().stream().anyMatch(one -> one.low().cause() == Cause.NOT_TURBULENT)) {
-      return "thin-for-wear";
-    }
-    return model.route().runs().size() > 1 ? "like-bores" : "narrow-or-hard";
+  /** Whether it is turbulence that the sand needs the flow rate for. */
+  private boolean isNotTurbulent() {
+    return window.carrying().stream().anyMatch(one -> one.low().cause() == Cause.NOT_TURBULENT);
   }
 
   private static Kind<?> kind(End end) {

@@ -1,4 +1,4 @@
-package sandslurry.assessment.line;
+package sandslurry.pipe;
 
 import java.util.Optional;
 import sandslurry.units.Measure;
