@@ -3,6 +3,7 @@ package sandslurry.design;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.design.line.FlowFields;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteFields;
@@ -96,17 +97,17 @@ public final class LineFields extends Fields<LineSpec> {
   /** Holds the dilution of a line against the liquid that it thins. */
   void checkDilution(Values line, CarrierSpec liquid) {
     for (Values group : line.inside(dilution)) {
-      Optional<Double> own = liquid.solids();
+      OptionalDouble own = liquid.solids();
       if (own.isEmpty()) {
         group.problem(
             DILUTION.solids,
             "needs a carrier whose own solids are known: manure by its solids, or a rheology with"
                 + " \"totalSolids\"");
-      } else if (group.good(DILUTION.solids) && group.get(DILUTION.solids) > own.get()) {
+      } else if (group.good(DILUTION.solids) && group.get(DILUTION.solids) > own.getAsDouble()) {
         group.problem(
             DILUTION.solids,
             "must be thinner than the carrier, which has "
-                + UnitSystem.METRIC.show(Kind.PERCENT, own.get())
+                + UnitSystem.METRIC.show(Kind.PERCENT, own.getAsDouble())
                 + " solids");
       }
     }

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -114,6 +115,16 @@ public final class Values {
   public String written(Field<?> field) {
     String typed = tree.at(field.name()).text().orElse(field.standard());
     return ((Type<?>) field.content()).written(typed);
+  }
+
+  /**
+   * A number that may be missing, as the kernels take it.
+   *
+   * @param field a field of this group
+   * @return its value; empty where it was not given
+   */
+  public OptionalDouble number(Field<Optional<Double>> field) {
+    return get(field).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
   /**

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -70,7 +71,8 @@ class CarrierAssessmentProperties {
   }
 
   private static CarrierSpec rheology(Rheology law, double solids) {
-    return new RheologySpec(283.15, 1020, law, solids > 0 ? Optional.of(solids) : Optional.empty());
+    return new RheologySpec(
+        283.15, 1020, law, solids > 0 ? OptionalDouble.of(solids) : OptionalDouble.empty());
   }
 
   private static CarrierSpec newtonian(double viscosityPaS) {

@@ -137,7 +137,7 @@ class ServiceReadingTest {
             .insert("/lines/0/pump/others", 0, bare);
     PumpSpec.RunningPump as = second(two);
     assertThat(as.impellerOfFirst()).isTrue();
-    assertThat(as.impellerM()).contains(12 * 0.0254);
+    assertThat(as.impellerM()).hasValue(12 * 0.0254);
     assertThat(as.driveEfficiency()).isEqualTo(0.88);
     assertThat(UnitSystem.US.show(Kind.POWER, as.motor().orElseThrow().ratingW()))
         .isEqualTo("25.0 hp");
@@ -150,7 +150,7 @@ class ServiceReadingTest {
             .with("/lines/0/pump/others/0/serviceFactor", "1.15");
     PumpSpec.RunningPump own = second(given);
     assertThat(own.impellerOfFirst()).isFalse();
-    assertThat(own.impellerM()).contains(10 * 0.0254);
+    assertThat(own.impellerM()).hasValue(10 * 0.0254);
     assertThat(own.wornHead().orElseThrow()).isEqualTo(0.15);
     assertThat(own.driveEfficiency()).isEqualTo(0.8);
     assertThat(own.motor().orElseThrow().serviceFactor()).isEqualTo(1.15);

@@ -10,6 +10,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import javax.measure.Quantity;
@@ -58,6 +59,8 @@ public final class ValueWalk {
     } else if (value instanceof Boolean || value instanceof Enum<?>) {
       values.put(path, value.toString());
     } else if (value instanceof Optional<?> optional) {
+      optional.ifPresent(present -> value(path, present));
+    } else if (value instanceof OptionalDouble optional) {
       optional.ifPresent(present -> value(path, present));
     } else if (value instanceof Map<?, ?> map) {
       map(path, map);

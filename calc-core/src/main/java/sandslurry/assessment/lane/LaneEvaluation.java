@@ -42,12 +42,7 @@ public record LaneEvaluation(Design design, Materials materials) {
 
   /** The lane as designed. */
   LaneReach reach() {
-    return reach(
-        spec().lengthM(),
-        spec().depthM().isPresent()
-            ? OptionalDouble.of(spec().depthM().get())
-            : OptionalDouble.empty(),
-        spec().sandStorageDepthM());
+    return reach(spec().lengthM(), spec().depthM(), spec().sandStorageDepthM());
   }
 
   LaneReach reach(double lengthM, OptionalDouble waterLevelM, double storageDepthM) {
@@ -105,7 +100,7 @@ public record LaneEvaluation(Design design, Materials materials) {
   double shearRatePs() {
     double flow = spec().flowM3ps();
     double depth =
-        spec().depthM().isPresent() ? spec().depthM().get() : channel().normalDepthM(flow);
+        spec().depthM().isPresent() ? spec().depthM().getAsDouble() : channel().normalDepthM(flow);
     double velocity = flow / (spec().widthM() * depth);
     return 3 * velocity / depth;
   }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import sandslurry.design.material.CarrierSpec;
 import sandslurry.design.material.CarrierSpec.ManureSpec;
 import sandslurry.design.material.CarrierSpec.ReadingsSpec;
@@ -36,7 +35,7 @@ public final class DesignCarrier {
                     temperatureK,
                     rheology.densityKgM3(),
                     rheology.rheology(),
-                    solids(rheology.totalSolids()),
+                    rheology.totalSolids(),
                     Optional.empty(),
                     List.of()),
             readings -> {
@@ -100,7 +99,7 @@ public final class DesignCarrier {
         readings.temperatureK(),
         readings.densityKgM3(),
         law.rheology().orElseThrow(),
-        solids(readings.totalSolids()),
+        readings.totalSolids(),
         Optional.of(fit.shearRates()),
         fit.scatter(law),
         notes);
@@ -155,9 +154,5 @@ public final class DesignCarrier {
         .filter(fit.equallyGood()::contains)
         .findFirst()
         .orElse(fit.best());
-  }
-
-  private static OptionalDouble solids(Optional<Double> solids) {
-    return solids.isPresent() ? OptionalDouble.of(solids.get()) : OptionalDouble.empty();
   }
 }

@@ -291,11 +291,7 @@ public final class StateEvaluation {
 
   private static OperatingRegion region(RotodynamicSpec spec, PumpCurve curve, BestPoint best) {
     return OperatingRegion.common(curve.bestEfficiencyFlowM3ps(), best.specificSpeed())
-        .within(flow(spec.station().minimumFlowM3ps()), flow(spec.station().maximumFlowM3ps()));
-  }
-
-  private static OptionalDouble flow(Optional<Double> given) {
-    return given.isPresent() ? OptionalDouble.of(given.get()) : OptionalDouble.empty();
+        .within(spec.station().minimumFlowM3ps(), spec.station().maximumFlowM3ps());
   }
 
   private PumpPoint piston(PistonSpec spec) {

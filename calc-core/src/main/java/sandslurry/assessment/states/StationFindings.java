@@ -183,7 +183,7 @@ public record StationFindings(Design design, ServiceResult result, Findings find
             .collect(Collectors.joining(", "));
     if (sand && spec.impellerM().isPresent() && !borrowed.isEmpty()) {
       found("impeller-not-given", Severity.NOTE, borrowed)
-          .with("impeller", Kind.BORE, spec.impellerM().get())
+          .with("impeller", Kind.BORE, spec.impellerM().getAsDouble())
           .why("impeller-not-given")
           .add();
     }

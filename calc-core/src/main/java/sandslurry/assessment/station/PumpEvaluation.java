@@ -313,10 +313,7 @@ public final class PumpEvaluation {
   private List<ModelValue> deratings(RotodynamicSpec pump) {
     RunningPump first = pumps(pump).get(0);
     return liquid.deratings(List.of(first)).stream()
-        .map(
-            model ->
-                new ModelValue(
-                    model, model.headRatio(liquid.slurry(), PumpInLiquid.impeller(first))))
+        .map(model -> new ModelValue(model, model.headRatio(liquid.slurry(), first.impellerM())))
         .toList();
   }
 
@@ -378,7 +375,6 @@ public final class PumpEvaluation {
     // A line that runs down to its outlet by itself asks nothing of the pump.
     double needed = Math.max(head, 0);
     MotorPower power = MotorPower.of(mixtureDensity, flow, needed, efficiency, drive);
-    OptionalDouble energy = power.energyPerSandJpKg(sandFraction * flow * sandDensity);
     return new PumpResult.Duty(
         flow,
         head,
@@ -388,6 +384,6 @@ public final class PumpEvaluation {
         efficiency,
         power.shaftW(),
         power.inputW(),
-        energy.isPresent() ? Optional.of(energy.getAsDouble()) : Optional.empty());
+        power.energyPerSandJpKg(sandFraction * flow * sandDensity));
   }
 }

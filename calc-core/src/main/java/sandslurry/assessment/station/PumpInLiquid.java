@@ -80,12 +80,6 @@ public final class PumpInLiquid {
     return rheology.isNewtonian();
   }
 
-  static OptionalDouble impeller(RunningPump pump) {
-    return pump.impellerM().isPresent()
-        ? OptionalDouble.of(pump.impellerM().get())
-        : OptionalDouble.empty();
-  }
-
   /**
    * Best efficiency point of a pump in water.
    *
@@ -147,7 +141,7 @@ public final class PumpInLiquid {
    * @return head ratio and efficiency ratio
    */
   public Derating derating(RunningPump pump, Choice choice) {
-    OptionalDouble impeller = impeller(pump);
+    OptionalDouble impeller = pump.impellerM();
     if (choice.severest()) {
       return DeratingSpread.of(slurry, impeller).mostSevere();
     }

@@ -2,6 +2,7 @@ package sandslurry.assessment.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.pump.derating.RepresentativeViscosity;
 import sandslurry.pump.derating.SolidsDerating;
@@ -102,5 +103,5 @@ public record PumpResult(
       double efficiency,
       double shaftW,
       double inputW,
-      Optional<Double> sandEnergyJpKg) {}
+      OptionalDouble sandEnergyJpKg) {}
 }

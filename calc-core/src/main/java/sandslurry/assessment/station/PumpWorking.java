@@ -78,7 +78,7 @@ public final class PumpWorking {
     double curveSpeed = pump.first().curveSpeedPs();
     double speed = pump.first().speedPs();
     sheet.step("speed", speed / curveSpeed, speed, curveSpeed);
-    OptionalDouble impeller = PumpInLiquid.impeller(pump.pumps().get(0));
+    OptionalDouble impeller = pump.pumps().get(0).impellerM();
     SolidsDeratings.governing(first.slurry(), impeller, sheet.trace());
     double cave = result.deratings().get(0).estimate().value();
     double ratio = result.headRatio();

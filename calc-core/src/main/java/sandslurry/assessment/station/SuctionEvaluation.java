@@ -71,14 +71,7 @@ public final class SuctionEvaluation {
      * @return NPSH required, at every flow rate the same
      */
     public static Need of(PistonSpec pump) {
-      return new Need(
-          flow ->
-              pump.npshM().isPresent()
-                  ? OptionalDouble.of(pump.npshM().get())
-                  : OptionalDouble.empty(),
-          1,
-          Optional.empty(),
-          OptionalDouble.empty());
+      return new Need(flow -> pump.npshM(), 1, Optional.empty(), OptionalDouble.empty());
     }
 
     OptionalDouble atM(double flowM3ps) {

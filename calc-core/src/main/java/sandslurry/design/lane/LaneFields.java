@@ -93,7 +93,7 @@ public final class LaneFields extends Fields<LaneSpec> {
             values.get(slope),
             values.get(manning),
             values.get(flow),
-            values.get(depth),
+            values.number(depth),
             values.get(sand),
             values.get(storage),
             values.get(running),

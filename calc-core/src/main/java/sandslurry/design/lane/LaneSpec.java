@@ -1,6 +1,7 @@
 package sandslurry.design.lane;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A settling lane with a level cross-section and an even slope.
@@ -23,7 +24,7 @@ public record LaneSpec(
     double slope,
     double manning,
     double flowM3ps,
-    Optional<Double> depthM,
+    OptionalDouble depthM,
     Optional<Double> sandFraction,
     double sandStorageDepthM,
     double runningTimeS,

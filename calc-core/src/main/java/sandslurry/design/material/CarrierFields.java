@@ -258,7 +258,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
           };
       return Optional.of(
           new CarrierSpec.RheologySpec(
-              values.get(temperature), values.get(density), rheology, values.get(solids)));
+              values.get(temperature), values.get(density), rheology, values.number(solids)));
     }
   }
 
@@ -304,7 +304,7 @@ public class CarrierFields extends Fields<CarrierSpec> {
                   values.get(readings),
                   values.get(weighting),
                   values.get(law).map(l -> l.words),
-                  values.get(solids)))
+                  values.number(solids)))
           : Optional.empty();
     }
   }

@@ -2,6 +2,7 @@ package sandslurry.design.material;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import sandslurry.material.liquid.RheogramFit;
 import sandslurry.material.liquid.Rheology;
@@ -47,14 +48,14 @@ public sealed interface CarrierSpec {
    *
    * @return the mass fraction; empty when it is not given
    */
-  default Optional<Double> solids() {
+  default OptionalDouble solids() {
     return match(
         new Cases<>(
-            water -> Optional.empty(),
-            manure -> Optional.of(manure.totalSolids()),
+            water -> OptionalDouble.empty(),
+            manure -> OptionalDouble.of(manure.totalSolids()),
             RheologySpec::totalSolids,
             ReadingsSpec::totalSolids,
-            measured -> Optional.empty()));
+            measured -> OptionalDouble.empty()));
   }
 
   /**
@@ -145,7 +146,7 @@ public sealed interface CarrierSpec {
    *     dilution
    */
   record RheologySpec(
-      double temperatureK, double densityKgM3, Rheology rheology, Optional<Double> totalSolids)
+      double temperatureK, double densityKgM3, Rheology rheology, OptionalDouble totalSolids)
       implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -169,7 +170,7 @@ public sealed interface CarrierSpec {
       List<ViscometerReading> readings,
       RheogramFit.Weighting weighting,
       Optional<String> law,
-      Optional<Double> totalSolids)
+      OptionalDouble totalSolids)
       implements CarrierSpec {
     @Override
     public <R> R match(Cases<R> cases) {

@@ -73,6 +73,6 @@ final class GravityLineFields extends ConduitFields<GravityLineSpec> {
     return Optional.of(
         new GravityLineSpec(
             values.get(stream),
-            conduit(values, section, values.get(length), values.get(freeboard))));
+            conduit(values, section, values.number(length), values.get(freeboard))));
   }
 }

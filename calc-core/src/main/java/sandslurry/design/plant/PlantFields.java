@@ -407,8 +407,7 @@ public final class PlantFields extends Fields<PlantSpec> {
 
     @Override
     protected Optional<WaterSpec> make(Values values) {
-      return Optional.of(
-          new WaterSpec(values.get(stream), values.get(flow), UnitFields.maybe(values.get(most))));
+      return Optional.of(new WaterSpec(values.get(stream), values.get(flow), values.number(most)));
     }
   }
 

@@ -14,7 +14,6 @@ import sandslurry.fact.Seen;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
 import sandslurry.material.sand.StandardSand;
-import sandslurry.plant.unit.UnitFields;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
 import sandslurry.units.Measure;
@@ -100,8 +99,8 @@ final class TargetFields extends Fields<Targets> {
             values.get(capture),
             values.get(organic),
             values.get(moisture),
-            UnitFields.maybe(values.get(liquor)),
-            UnitFields.maybe(values.get(storage)),
+            values.number(liquor),
+            values.number(storage),
             wanted));
   }
 

@@ -23,7 +23,6 @@ import sandslurry.plant.account.StorageYear.Emptying;
 import sandslurry.plant.climate.ClimateRecord;
 import sandslurry.plant.climate.ClimateRecord.Series;
 import sandslurry.plant.climate.ClimateRecords;
-import sandslurry.plant.unit.UnitFields;
 import sandslurry.units.Measure;
 
 /** The fields of the year of a plant: its weather, and when storages are emptied. */
@@ -42,8 +41,8 @@ final class YearFields extends Fields<YearSpec> {
               "all is given by month")
           .label("Climate record")
           .means(
-              "a published record of the weather of a place; what it lacks, and what is known better,"
-                  + " is given by month");
+              "a published record of the weather of a place; what it lacks, and what is known"
+                  + " better, is given by month");
   private final Field<List<Own>> months =
       list("months", OWN)
           .label("Months, where the record says nothing or something else")
@@ -52,8 +51,8 @@ final class YearFields extends Fields<YearSpec> {
       standard("panCoefficient", Type.quantity(Measure.FRACTION, "30 %", "120 %"), "70 %")
           .label("Pan coefficient")
           .means(
-              "evaporation of the storage over that of a class A pan, for a record of a pan (default:"
-                  + " from memory, unverified)")
+              "evaporation of the storage over that of a class A pan, for a record of a pan"
+                  + " (default: from memory, unverified)")
           .such("70 %");
   private final Field<Double> least =
       standard("leastLiquor", CommonLimits.TEMPERATURE, "1 degC")
@@ -252,9 +251,7 @@ final class YearFields extends Fields<YearSpec> {
           new EmptyingSpec(
               values.get(storage),
               new Emptying(
-                  values.get(month).ordinal(),
-                  UnitFields.maybe(values.get(volume)),
-                  UnitFields.maybe(values.get(share)))));
+                  values.get(month).ordinal(), values.number(volume), values.number(share))));
     }
   }
 }

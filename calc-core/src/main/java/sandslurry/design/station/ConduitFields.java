@@ -58,12 +58,7 @@ public abstract class ConduitFields<S> extends Fields<S> {
    * @return pipe or channel
    */
   protected final GravitySpec conduit(
-      Values values, GravitySpec.Section section, Optional<Double> length, double freeboardM) {
-    return new GravitySpec(
-        section, maybe(values.get(slope)), maybe(length), values.get(manning), freeboardM);
-  }
-
-  private static OptionalDouble maybe(Optional<Double> value) {
-    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+      Values values, GravitySpec.Section section, OptionalDouble length, double freeboardM) {
+    return new GravitySpec(section, values.number(slope), length, values.get(manning), freeboardM);
   }
 }

@@ -2,6 +2,7 @@ package sandslurry.design.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sandslurry.design.station.ServiceSpec.GravityRunSpec;
 import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
@@ -21,7 +22,8 @@ public final class GravityFields extends ConduitFields<GravityRunSpec> {
               "default: 30 % of the flow rate (common practice, no source)")
           .label("Least hour")
           .means(
-              "least flow rate that still brings sand, averaged over an hour; by it the sand is judged")
+              "least flow rate that still brings sand, averaged over an hour; by it the sand is"
+                  + " judged")
           .such("10 L/s", "160 gal/min");
   private final Field<Optional<Double>> sand =
       optional(
@@ -49,7 +51,10 @@ public final class GravityFields extends ConduitFields<GravityRunSpec> {
     return Optional.of(
         new GravityRunSpec(
             conduit(
-                values, new GravitySpec.Round(values.get(bore).orElseThrow()), Optional.empty(), 0),
+                values,
+                new GravitySpec.Round(values.get(bore).orElseThrow()),
+                OptionalDouble.empty(),
+                0),
             values.get(flow),
             values.get(least),
             values.get(sand)));

@@ -131,7 +131,7 @@ public abstract class PumpFields<S> extends Fields<S> {
     protected Optional<CurvePoint> make(Values values) {
       return Optional.of(
           new CurvePoint(
-              values.get(flow), values.get(head), values.get(efficiency), values.get(npsh)));
+              values.get(flow), values.get(head), values.get(efficiency), values.number(npsh)));
     }
   }
 
@@ -239,7 +239,7 @@ public abstract class PumpFields<S> extends Fields<S> {
                   .orElse("other pump " + (values.index() + 1)),
               curve(values),
               values.get(standby),
-              values.get(impeller),
+              values.number(impeller),
               values.get(worn),
               values.get(drive),
               motor(values)));
@@ -328,12 +328,12 @@ public abstract class PumpFields<S> extends Fields<S> {
               values.get(count),
               values.get(arrangement),
               values.get(trim),
-              values.get(minimum),
-              values.get(maximum),
+              values.number(minimum),
+              values.number(maximum),
               values.get(others));
       RotodynamicSpec pump =
           new RotodynamicSpec(
-              curve(values), values.get(impeller), values.get(drive), motor(values), station);
+              curve(values), values.number(impeller), values.get(drive), motor(values), station);
       return values.made(
           station.others().isEmpty() ? curve : others,
           () -> {
@@ -515,7 +515,7 @@ public abstract class PumpFields<S> extends Fields<S> {
               values.get(drive),
               motor(values),
               pulsation,
-              values.get(npsh)));
+              values.number(npsh)));
     }
   }
 }

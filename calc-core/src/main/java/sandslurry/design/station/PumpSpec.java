@@ -3,6 +3,7 @@ package sandslurry.design.station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import sandslurry.pump.piston.CrankDrive;
 import sandslurry.pump.piston.HydraulicDrive;
@@ -113,7 +114,7 @@ public sealed interface PumpSpec {
       String name,
       CurveSpec curve,
       boolean standby,
-      Optional<Double> impellerM,
+      OptionalDouble impellerM,
       Optional<Double> wornHead,
       Optional<Double> driveEfficiency,
       Optional<MotorSpec> motor) {}
@@ -134,7 +135,7 @@ public sealed interface PumpSpec {
       String name,
       CurveSpec curve,
       PumpCurve clear,
-      Optional<Double> impellerM,
+      OptionalDouble impellerM,
       boolean impellerOfFirst,
       Optional<Double> wornHead,
       double driveEfficiency,
@@ -154,8 +155,8 @@ public sealed interface PumpSpec {
       int count,
       PumpGroup.Arrangement arrangement,
       double trim,
-      Optional<Double> minimumFlowM3ps,
-      Optional<Double> maximumFlowM3ps,
+      OptionalDouble minimumFlowM3ps,
+      OptionalDouble maximumFlowM3ps,
       List<OtherPumpSpec> others) {
     /** Copies the list. */
     public StationSpec {
@@ -174,7 +175,7 @@ public sealed interface PumpSpec {
    */
   record RotodynamicSpec(
       CurveSpec first,
-      Optional<Double> impellerM,
+      OptionalDouble impellerM,
       double driveEfficiency,
       Optional<MotorSpec> motor,
       StationSpec station)
@@ -295,7 +296,7 @@ public sealed interface PumpSpec {
    * @param efficiency hydraulic power over shaft power
    * @param npshM net positive suction head required, when known
    */
-  record CurvePoint(double flowM3ps, double headM, double efficiency, Optional<Double> npshM) {}
+  record CurvePoint(double flowM3ps, double headM, double efficiency, OptionalDouble npshM) {}
 
   /**
    * A piston pump.
@@ -319,7 +320,7 @@ public sealed interface PumpSpec {
       double driveEfficiency,
       Optional<MotorSpec> motor,
       Optional<PulsationSpec> pulsation,
-      Optional<Double> npshM)
+      OptionalDouble npshM)
       implements PumpSpec {
     @Override
     public <R> R match(Function<RotodynamicSpec, R> rotodynamic, Function<PistonSpec, R> piston) {

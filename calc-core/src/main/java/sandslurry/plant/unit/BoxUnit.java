@@ -370,7 +370,7 @@ public record BoxUnit(
                           values.get(moisture),
                           values.get(rinse),
                           displaced.base(),
-                          maybe(values.get(screw)),
+                          values.number(screw),
                           values.get(porosity)),
                       values.get(rinseStream),
                       displaced,

@@ -140,7 +140,7 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
                   place(values, cake, liquid, running),
                   name(),
                   new CakeSeparator(
-                      maybe(values.get(opening)),
+                      values.number(opening),
                       values.get(fibre),
                       values.get(fines),
                       values.get(dry)))));

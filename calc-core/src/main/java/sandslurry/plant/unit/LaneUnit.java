@@ -229,7 +229,7 @@ public record LaneUnit(
               new LaneUnit(
                   place(values, sand, over, running),
                   along,
-                  maybe(values.get(filled)),
+                  values.number(filled),
                   values.get(lanes),
                   values.get(drain),
                   values.get(dig),
@@ -293,7 +293,7 @@ public record LaneUnit(
               new LaneReach(
                   new OpenChannel(values.get(width), values.get(slope), values.get(manning)),
                   values.get(length),
-                  UnitFields.maybe(values.get(level)),
+                  values.number(level),
                   values.get(storage),
                   values.get(effective)));
     }

@@ -107,7 +107,7 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
    */
   public final Map<String, Levels> levels(Values values) {
     Map<String, Levels> all = new LinkedHashMap<>();
-    levels(maybe(values.get(floorLevel)), values)
+    levels(values.number(floorLevel), values)
         .ifPresent(levels -> ports(values).forEach(unit -> all.put(unit.name(), levels)));
     return all;
   }
@@ -150,16 +150,6 @@ public abstract class UnitFields extends Fields<List<PlantUnit>> {
         .label("Running time a day")
         .means("time that it runs each day")
         .such("20 h");
-  }
-
-  /**
-   * A number that may be missing, as the kernels take it.
-   *
-   * @param value the number
-   * @return the same
-   */
-  public static OptionalDouble maybe(Optional<Double> value) {
-    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
   /** The fields of a unit whose water is held by a weir or outlet of its own. */

@@ -52,11 +52,6 @@ final class Cave1976 extends Published implements SolidsDerating {
   }
 
   @Override
-  public boolean needsImpellerDiameter() {
-    return false;
-  }
-
-  @Override
   public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     double mass = SolidsDeratings.massFraction(slurry, trace);
     double ratio =

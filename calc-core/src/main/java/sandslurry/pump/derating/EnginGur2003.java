@@ -72,9 +72,4 @@ public final class EnginGur2003 extends Published implements SolidsDerating {
             trace.step(
                 HEAD_RATIO, 1 - reduction, mass, slurry.densityRatio(), slurry.d50M(), impeller));
   }
-
-  @Override
-  public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
-    return headRatio(slurry, impellerDiameterM);
-  }
 }

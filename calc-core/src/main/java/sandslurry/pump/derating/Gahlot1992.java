@@ -44,11 +44,6 @@ final class Gahlot1992 extends Published implements SolidsDerating {
   }
 
   @Override
-  public boolean needsImpellerDiameter() {
-    return false;
-  }
-
-  @Override
   public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     double s = slurry.densityRatio();
     double size = Math.log(50 * InUnit.MILLIMETRE.of(slurry.d50M()));
@@ -59,10 +54,5 @@ final class Gahlot1992 extends Published implements SolidsDerating {
     return Estimate.checks()
         .check(SIZE, slurry.d50M())
         .value(trace.step(HEAD_RATIO, 1 - reduction, s, mass, slurry.d50M()));
-  }
-
-  @Override
-  public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
-    return headRatio(slurry, impellerDiameterM);
   }
 }

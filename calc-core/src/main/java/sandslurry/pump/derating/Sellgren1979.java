@@ -44,11 +44,6 @@ final class Sellgren1979 extends Published implements SolidsDerating {
   }
 
   @Override
-  public boolean needsImpellerDiameter() {
-    return false;
-  }
-
-  @Override
   public Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace) {
     double drag = SettlingVelocities.dragCoefficient(slurry.d50Grain(), slurry.liquid(), trace);
     double mass = SolidsDeratings.massFraction(slurry, trace);
@@ -59,10 +54,5 @@ final class Sellgren1979 extends Published implements SolidsDerating {
             * Math.pow(drag, -0.25);
     return Estimate.checks()
         .value(trace.step(HEAD_RATIO, 1 - reduction, mass, slurry.densityRatio(), drag));
-  }
-
-  @Override
-  public Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
-    return headRatio(slurry, impellerDiameterM);
   }
 }

@@ -19,7 +19,9 @@ public interface SolidsDerating extends Correlation {
    *
    * @return true if the ratios cannot be told without the impeller diameter
    */
-  boolean needsImpellerDiameter();
+  default boolean needsImpellerDiameter() {
+    return false;
+  }
 
   /**
    * Head ratio.
@@ -45,12 +47,14 @@ public interface SolidsDerating extends Correlation {
   Estimate headRatio(Slurry slurry, OptionalDouble impellerDiameterM, Trace trace);
 
   /**
-   * Efficiency ratio.
+   * Efficiency ratio, that of the head where nothing else is published.
    *
    * @param slurry sand and carrier
    * @param impellerDiameterM diameter of the impeller, if known [m]
    * @return efficiency with sand over efficiency without, and what lay outside the published range
    * @throws IllegalArgumentException if the impeller diameter is needed but not given
    */
-  Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM);
+  default Estimate efficiencyRatio(Slurry slurry, OptionalDouble impellerDiameterM) {
+    return headRatio(slurry, impellerDiameterM);
+  }
 }

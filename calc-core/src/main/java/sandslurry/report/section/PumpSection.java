@@ -21,10 +21,7 @@ record PumpSection(Assessment assessment, Page page) implements SectionWriter {
           Column.of("shaft power", Kind.POWER, Duty::shaftW, "shaft-power"),
           Column.of("motor input power", Kind.POWER, Duty::inputW, "input-power"),
           Column.maybe(
-              "energy per sand",
-              Kind.SPECIFIC_ENERGY,
-              duty -> duty.sandEnergyJpKg().stream().mapToDouble(Double::doubleValue).findFirst(),
-              "energy-per-sand"),
+              "energy per sand", Kind.SPECIFIC_ENERGY, Duty::sandEnergyJpKg, "energy-per-sand"),
           Column.text(
               "duty", duty -> duty.meeting().words() + (duty.overBed() ? ", over a bed" : "")));
 
