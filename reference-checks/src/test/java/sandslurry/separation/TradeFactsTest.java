@@ -1,6 +1,7 @@
 package sandslurry.separation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static sandslurry.outside.Ours.ours;
 
 import java.nio.file.Path;
@@ -25,6 +26,8 @@ import sandslurry.material.sand.StandardSand;
 import sandslurry.plant.Range;
 import sandslurry.separation.box.SandStack;
 import sandslurry.separation.channel.PartFullPipe;
+import sandslurry.separation.lane.LaneFilling;
+import sandslurry.separation.lane.SettlingLane;
 import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.ShearSettling;
 import sandslurry.units.Measure;
@@ -172,5 +175,16 @@ class TradeFactsTest {
                 SettlingVelocities.DEFAULT)
             .value();
     return 3 / falls;
+  }
+
+  /**
+   * Common practice, no source: a cubic foot of loose sand weighs 100 lb, and a lane is cleaned
+   * when it keeps less than half of its sand. Tolerance: 1 %, for a rounded weight.
+   */
+  @Test
+  void aCubicFootOfLooseSandWeighsAHundredPounds() {
+    ours((1 - SettlingLane.USUAL_POROSITY) * 2650)
+        .isCloseTo(si(Measure.DENSITY, 100, "lb/ft3"), withinPercentage(1));
+    ours(LaneFilling.LEAST_KEPT).isCloseTo(0.5, withinPercentage(1e-9));
   }
 }
