@@ -14,6 +14,11 @@ public final class ExpressionValue implements Expression.Form<Double> {
   private final String text;
   private final Map<String, Double> values;
 
+  /** The last exponential, the very object: 1 less it keeps its digits however near to 1 it is. */
+  private Double exponential;
+
+  private double exponent;
+
   private ExpressionValue(String text, Map<String, Double> values) {
     this.text = text;
     this.values = new HashMap<>(values);
@@ -45,6 +50,9 @@ public final class ExpressionValue implements Expression.Form<Double> {
 
   @Override
   public Double sum(Double left, boolean plus, Double right) {
+    if (!plus && left == 1 && right == exponential) {
+      return -Math.expm1(exponent);
+    }
     return plus ? left + right : left - right;
   }
 
@@ -70,6 +78,11 @@ public final class ExpressionValue implements Expression.Form<Double> {
 
   @Override
   public Double function(String name, List<Double> of) {
+    if (name.equals("exp")) {
+      exponent = of.get(0);
+      exponential = Math.exp(exponent);
+      return exponential;
+    }
     return apply(name, of.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
@@ -96,7 +109,6 @@ public final class ExpressionValue implements Expression.Form<Double> {
   private double apply(String name, double[] x) {
     return switch (name) {
       case "sqrt" -> Math.sqrt(x[0]);
-      case "exp" -> Math.exp(x[0]);
       case "ln" -> Math.log(x[0]);
       case "log10" -> Math.log10(x[0]);
       case "cosh" -> Math.cosh(x[0]);
