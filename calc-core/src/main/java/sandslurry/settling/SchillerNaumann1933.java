@@ -1,15 +1,6 @@
 package sandslurry.settling;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Trace;
-import sandslurry.material.liquid.Liquid;
-import sandslurry.material.sand.Grain;
-import sandslurry.units.Kind;
 
 /**
  * Settling velocity of a sphere from the drag law of Schiller and Naumann: the reference against
@@ -25,8 +16,7 @@ import sandslurry.units.Kind;
  * less than 1 %. Beyond 800, and for grains that are not spheres, the estimate says that it is out
  * of range: above Re = 1000 the constant is up to 15 % from the drag of spheres.
  */
-final class SchillerNaumann1933 extends Published implements SettlingVelocityModel, DragLaw {
-  private static final Bound RANGE = new Bound("Reynolds number", Kind.NUMBER, 0, 800);
+final class SchillerNaumann1933 extends Spheres {
   private static final double NEWTON_DRAG = 0.44;
 
   private static final Citation SOURCE =
@@ -35,33 +25,19 @@ final class SchillerNaumann1933 extends Published implements SettlingVelocityMod
           1933,
           "Zeitschrift des Vereines Deutscher Ingenieure 77:318; coefficients from memory, checked"
               + " against other sphere laws");
-  private static final Equation DRAG =
-      SOURCE.equation(
-          "C_D", "drag coefficient", "max(24/Re (1 + 0.15 Re^0.687), 0.44)", Kind.NUMBER, "Re");
 
   SchillerNaumann1933() {
     super(
         "schiller-naumann-1933",
         "Schiller and Naumann, sphere",
         SOURCE,
-        List.of(RANGE, Spheres.SPHERICITY),
-        VELOCITY,
-        DRAG);
+        800,
+        "max(24/Re (1 + 0.15 Re^0.687), 0.44)");
   }
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
     double viscous = 24 / reynoldsNumber * (1 + 0.15 * Math.pow(reynoldsNumber, 0.687));
     return Math.max(viscous, NEWTON_DRAG);
-  }
-
-  @Override
-  public double step(Trace trace, double drag, double reynoldsNumber) {
-    return trace.step(DRAG, drag, reynoldsNumber);
-  }
-
-  @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
-    return Spheres.velocityMps(this, RANGE, grain, liquid, trace);
   }
 }

@@ -1,15 +1,6 @@
 package sandslurry.settling;
 
-import java.util.List;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
-import sandslurry.correlation.Estimate;
-import sandslurry.correlation.Published;
-import sandslurry.fact.step.Equation;
-import sandslurry.fact.step.Trace;
-import sandslurry.material.liquid.Liquid;
-import sandslurry.material.sand.Grain;
-import sandslurry.units.Kind;
 
 /**
  * Settling velocity of a sphere from the drag law of Turton and Levenspiel, one formula from
@@ -22,46 +13,26 @@ import sandslurry.units.Kind;
  *
  * <p>Published for Re below 2.6·10⁵, where the boundary layer of a sphere turns turbulent.
  */
-final class TurtonLevenspiel1986 extends Published implements SettlingVelocityModel, DragLaw {
-  private static final Bound RANGE = new Bound("Reynolds number", Kind.NUMBER, 0, 2.6e5);
-
+final class TurtonLevenspiel1986 extends Spheres {
   private static final Citation SOURCE =
       new Citation(
           "Turton and Levenspiel",
           1986,
           "Powder Technology 47:83-86; coefficients from memory, checked against other sphere"
               + " laws");
-  private static final Equation DRAG =
-      SOURCE.equation(
-          "C_D",
-          "drag coefficient",
-          "24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09)",
-          Kind.NUMBER,
-          "Re");
 
   TurtonLevenspiel1986() {
     super(
         "turton-levenspiel-1986",
         "Turton and Levenspiel, sphere",
         SOURCE,
-        List.of(RANGE, Spheres.SPHERICITY),
-        VELOCITY,
-        DRAG);
+        2.6e5,
+        "24/Re (1 + 0.173 Re^0.657) + 0.413 / (1 + 16300 Re^-1.09)");
   }
 
   @Override
   public double dragCoefficient(double reynoldsNumber) {
     return 24 / reynoldsNumber * (1 + 0.173 * Math.pow(reynoldsNumber, 0.657))
         + 0.413 / (1 + 16300 * Math.pow(reynoldsNumber, -1.09));
-  }
-
-  @Override
-  public double step(Trace trace, double drag, double reynoldsNumber) {
-    return trace.step(DRAG, drag, reynoldsNumber);
-  }
-
-  @Override
-  public Estimate velocityMps(Grain grain, Liquid liquid, Trace trace) {
-    return Spheres.velocityMps(this, RANGE, grain, liquid, trace);
   }
 }
