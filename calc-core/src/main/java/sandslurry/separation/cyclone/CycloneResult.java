@@ -11,13 +11,11 @@ import sandslurry.separation.Partition;
  * @param underflowSand volume fraction of sand in the underflow
  * @param overflowSand volume fraction of sand in the overflow
  * @param underflowMedianM median size of the sand in the underflow, 0 without sand [m]
- * @param ropingPlitt volume fraction above which it ropes by {@link Roping#plittFlintoffStuffco}
- * @param ropingMularJull the same by {@link Roping#mularJull}
+ * @param ropingLimit volume fraction above which it ropes, the lower of {@link Roping}
  * @param packed whether the apex cannot pass the sand, so that the rest goes out above
  * @param hydraulicPowerW pressure drop times flow of all of them; the pump adds its own loss [W]
  * @param headM pressure drop as head of the mixture [m]
  */
-// More than ten components: each is shown, and made in one pass.
 public record CycloneResult(
     CyclonePerformance performance,
     CycloneFeed feed,
@@ -25,26 +23,16 @@ public record CycloneResult(
     double underflowSand,
     double overflowSand,
     double underflowMedianM,
-    double ropingPlitt,
-    double ropingMularJull,
+    double ropingLimit,
     boolean packed,
     double hydraulicPowerW,
     double headM) {
   /**
-   * The lower of the two roping limits.
-   *
-   * @return the volume fraction of sand in the underflow
-   */
-  public double ropingLimit() {
-    return Math.min(ropingPlitt, ropingMularJull);
-  }
-
-  /**
-   * Whether the underflow comes as a rope by either limit.
+   * Whether the underflow comes as a rope.
    *
    * @return true when it holds more sand than the lower limit
    */
   public boolean ropes() {
-    return underflowSand > ropingLimit();
+    return underflowSand > ropingLimit;
   }
 }

@@ -73,8 +73,7 @@ public record Hydrocyclone(HydrocycloneGeometry geometry, int parallel) {
         underflowSand,
         overflowSand,
         median,
-        Roping.plittFlintoffStuffco(median),
-        Roping.mularJull(overflowSand),
+        Math.min(Roping.plittFlintoffStuffco(median), Roping.mularJull(overflowSand)),
         passed < 1,
         performance.pressureDropPa() * feed.mixtureM3ps(),
         performance.pressureDropPa() / (each.mixtureDensityKgM3() * Physics.GRAVITY));
