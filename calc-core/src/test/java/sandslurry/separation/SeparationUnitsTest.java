@@ -282,7 +282,7 @@ class SeparationUnitsTest {
     assertThat(
             SandStack.permeabilityMps(0.4e-3).value() / SandStack.permeabilityMps(0.2e-3).value())
         .isEqualTo(4, within(1e-9));
-    assertThat(SandStack.leastDrainTimeS(1, 0.25, 4e-4)).isEqualTo(625, within(1e-9));
+    assertThat(SandStack.leastDrainTimeS(2, 0.25, 4e-4)).isEqualTo(1250, within(1e-9));
   }
 
   @Test
