@@ -19,6 +19,10 @@ class BoxByHandTest {
 
   /** 0.04 kg/s of one grain in liquor of 2 % solids, half of them fines, without fibre. */
   private static UnitFeed feed(double liquidM3ps) {
+    return feed(liquidM3ps, 0.04);
+  }
+
+  private static UnitFeed feed(double liquidM3ps, double sandKgps) {
     return new UnitFeed(
         liquidM3ps,
         new Liquid(1000, 1e-3),
@@ -28,7 +32,7 @@ class BoxByHandTest {
         2650,
         GrainShape.NATURAL,
         List.of(new GrainRange(SIZE, SIZE)),
-        List.of(0.04),
+        List.of(sandKgps),
         1,
         0);
   }
@@ -84,5 +88,13 @@ class BoxByHandTest {
     assertThat(sand.moisture()).isCloseTo(0.2, within(1e-12));
     assertThat(sand.foreignMatter()).isCloseTo(0.00125628, within(1e-8));
     assertThat(sand.partition().fines()).isCloseTo(0.01006289 / 30 / 4, within(1e-10));
+  }
+
+  @Test
+  void withoutSandNothingLeavesWithIt() {
+    BoxSand none = box(2, 2).evaluate(feed(0.03, 0), OrganicMatter.FEEDLOT).sand(Outlook.HOPEFUL);
+    assertThat(none.sandKgps()).isZero();
+    assertThat(none.moisture()).isZero();
+    assertThat(none.foreignMatter()).isZero();
   }
 }

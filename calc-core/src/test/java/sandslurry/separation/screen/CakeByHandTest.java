@@ -52,6 +52,7 @@ class CakeByHandTest {
     assertThat(result.partition().sand().get(1)).isEqualTo(1);
     assertThat(result.cakeKgps()).isCloseTo(0.25 + x * 10.04, within(1e-12));
     assertThat(result.solids()).isCloseTo(0.25, within(1e-12));
+    assertThat(result.asAsked()).isTrue();
   }
 
   /**
@@ -65,12 +66,16 @@ class CakeByHandTest {
     assertThat(result.partition().sand()).containsExactly(1.0, 1.0);
     assertThat(result.cakeKgps()).isCloseTo(0.2 + 0.1 + 0.25, within(1e-12));
     assertThat(result.solids()).isCloseTo((0.004 + 0.35) / 0.55, within(1e-12));
+    assertThat(result.asAsked()).isFalse();
   }
 
   @Test
   void aGrainAsWideAsTheOpeningPasses() {
     CakeSeparator screen = new CakeSeparator(OptionalDouble.of(COARSE), 0, 0, 0.25);
-    assertThat(screen.evaluate(feed(10)).partition().sand()).containsOnly(0.0);
+    CakeSeparator.CakeResult none = screen.evaluate(feed(10));
+    assertThat(none.partition().sand()).containsOnly(0.0);
+    assertThat(none.cakeKgps()).isZero();
+    assertThat(none.asAsked()).isTrue();
     CakeSeparator without = new CakeSeparator(OptionalDouble.empty(), 0, 0, 0.25);
     assertThat(without.evaluate(feed(10)).partition().sand()).containsOnly(0.0);
   }
