@@ -46,7 +46,7 @@ final class StreamLines {
     double level =
         Stream.concat(
                 Stream.of(route.sourceLevelM()),
-                line.service().states().flatMap(s -> s.lowSourceLevelM()).stream())
+                line.service().states().flatMap(s -> s.sourceLevelM().hard()).stream())
             .mapToDouble(Double::doubleValue)
             .min()
             .orElseThrow();

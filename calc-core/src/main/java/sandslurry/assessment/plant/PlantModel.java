@@ -309,8 +309,8 @@ public final class PlantModel {
         .states()
         .ifPresent(
             states -> {
-              states.coldestK().ifPresent(t -> seasons.add(t));
-              states.warmestK().ifPresent(t -> seasons.add(t));
+              states.temperatureK().hard().ifPresent(seasons::add);
+              states.temperatureK().easy().ifPresent(seasons::add);
             });
     return seasons;
   }

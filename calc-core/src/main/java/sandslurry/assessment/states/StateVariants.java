@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import sandslurry.assessment.service.ServiceResult;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.design.Design;
@@ -12,6 +13,7 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.OtherPumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
+import sandslurry.design.station.ServiceSpec.Ends;
 import sandslurry.design.station.ServiceSpec.StatesSpec;
 
 /** The states beside its flows in which the line of a design is to be evaluated. */
@@ -76,18 +78,12 @@ public final class StateVariants {
   }
 
   private void list() {
-    spec.thickest().ifPresent(s -> add(named("thickest liquor").withSolids(s)));
-    spec.thinnest().ifPresent(s -> add(named("thinnest liquor").withSolids(s)));
-    spec.coldestK().ifPresent(t -> add(named("coldest").withTemperature(t)));
-    spec.warmestK().ifPresent(t -> add(named("warmest").withTemperature(t)));
-    spec.thickestCarrier().ifPresent(c -> add(named("thickest liquor").with(c)));
-    spec.thinnestCarrier().ifPresent(c -> add(named("thinnest liquor").with(c)));
-    spec.coldestCarrier().ifPresent(c -> add(named("coldest").with(c)));
-    spec.warmestCarrier().ifPresent(c -> add(named("warmest").with(c)));
-    spec.thickestSand().ifPresent(s -> add(named("most sand").withSand(s)));
-    spec.thinnestSand().ifPresent(s -> add(named("least sand").withSand(s)));
-    spec.lowSourceLevelM().ifPresent(l -> add(named("pit at its lowest").withLevel(l)));
-    spec.highSourceLevelM().ifPresent(l -> add(named("pit at its highest").withLevel(l)));
+    ends(spec.solids(), "thickest liquor", "thinnest liquor", StateVariant::withSolids);
+    ends(spec.temperatureK(), "coldest", "warmest", StateVariant::withTemperature);
+    ends(spec.thickness(), "thickest liquor", "thinnest liquor", StateVariant::with);
+    ends(spec.cold(), "coldest", "warmest", StateVariant::with);
+    ends(spec.sand(), "most sand", "least sand", StateVariant::withSand);
+    ends(spec.sourceLevelM(), "pit at its lowest", "pit at its highest", StateVariant::withLevel);
     if (worn.isPresent()) {
       add(named(word() + " worn").withWear(worn.getAsDouble()));
     }
@@ -102,6 +98,12 @@ public final class StateVariants {
       add(named(FLUSH).withWater());
     }
     pumps.ifPresent(pump -> stations(pump, worst));
+  }
+
+  private <T> void ends(
+      Ends<T> ends, String hard, String easy, BiFunction<StateVariant, T, StateVariant> with) {
+    ends.hard().ifPresent(end -> add(with.apply(named(hard), end)));
+    ends.easy().ifPresent(end -> add(with.apply(named(easy), end)));
   }
 
   /** Says whether a pump that runs has a share of wear of its own. */
@@ -127,16 +129,16 @@ public final class StateVariants {
    */
   private Optional<StateVariant> together(boolean derated) {
     List<String> given = new ArrayList<>();
-    if (spec.thickest().isPresent() || spec.thickestCarrier().isPresent()) {
+    if (spec.solids().hard().isPresent() || spec.thickness().hard().isPresent()) {
       given.add("thickest liquor");
     }
     // Two liquids with numbers of their own cannot be one: the thickest goes before the coldest.
-    if (spec.coldestK().isPresent()
-        || spec.coldestCarrier().isPresent() && spec.thickestCarrier().isEmpty()) {
+    if (spec.temperatureK().hard().isPresent()
+        || spec.cold().hard().isPresent() && spec.thickness().hard().isEmpty()) {
       given.add("coldest");
     }
-    spec.thickestSand().ifPresent(s -> given.add("most sand"));
-    spec.lowSourceLevelM().ifPresent(l -> given.add("lowest pit"));
+    spec.sand().hard().ifPresent(s -> given.add("most sand"));
+    spec.sourceLevelM().hard().ifPresent(l -> given.add("lowest pit"));
     worn.ifPresent(share -> given.add("worn"));
     if (given.size() < 2) {
       return Optional.empty();
@@ -145,12 +147,12 @@ public final class StateVariants {
       given.add("most derated");
     }
     StateVariant worst = named(String.join(", ", given));
-    Optional<CarrierSpec> liquid = spec.thickestCarrier().or(spec::coldestCarrier);
+    Optional<CarrierSpec> liquid = spec.thickness().hard().or(spec.cold()::hard);
     worst = liquid.map(worst::with).orElse(worst);
-    worst = spec.thickest().map(worst::withSolids).orElse(worst);
-    worst = spec.coldestK().map(worst::withTemperature).orElse(worst);
-    worst = spec.thickestSand().map(worst::withSand).orElse(worst);
-    worst = spec.lowSourceLevelM().map(worst::withLevel).orElse(worst);
+    worst = spec.solids().hard().map(worst::withSolids).orElse(worst);
+    worst = spec.temperatureK().hard().map(worst::withTemperature).orElse(worst);
+    worst = spec.sand().hard().map(worst::withSand).orElse(worst);
+    worst = spec.sourceLevelM().hard().map(worst::withLevel).orElse(worst);
     worst = worn.isPresent() ? worst.withWear(worn.getAsDouble()) : worst;
     return Optional.of(derated ? worst.believingSeverest() : worst);
   }

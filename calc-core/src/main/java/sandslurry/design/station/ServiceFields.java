@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import sandslurry.design.line.RunFields;
 import sandslurry.design.material.CarrierFields;
 import sandslurry.design.material.CarrierSpec;
+import sandslurry.design.station.ServiceSpec.Ends;
 import sandslurry.design.station.ServiceSpec.FlushPoint;
 import sandslurry.design.station.ServiceSpec.FlushSupply;
 import sandslurry.design.station.ServiceSpec.GivenFlush;
@@ -172,19 +173,18 @@ public final class ServiceFields {
       return Optional.of(
           new StatesSpec(
               values.get(worn),
-              values.get(coldest),
-              values.get(warmest),
-              values.get(thinnest),
-              values.get(thickest),
-              values.get(low),
-              values.get(high),
+              ends(values, coldest, warmest),
+              ends(values, thickest, thinnest),
+              ends(values, low, high),
               values.get(flush),
-              values.get(leastSand),
-              values.get(mostSand),
-              values.get(thinnestCarrier),
-              values.get(thickestCarrier),
-              values.get(coldestCarrier),
-              values.get(warmestCarrier)));
+              ends(values, mostSand, leastSand),
+              ends(values, thickestCarrier, thinnestCarrier),
+              ends(values, coldestCarrier, warmestCarrier)));
+    }
+
+    private static <T> Ends<T> ends(
+        Values values, Field<Optional<T>> hard, Field<Optional<T>> easy) {
+      return new Ends<>(values.get(hard), values.get(easy));
     }
   }
 

@@ -27,53 +27,47 @@ public record ServiceSpec(
    * The states beside those of the flow.
    *
    * @param wornHead share of head that a worn pump has lost, of a piston pump the share of flow
-   * @param coldestK lowest temperature of the liquid
-   * @param warmestK highest temperature of the liquid
-   * @param thinnest least solids of the liquid, without sand
-   * @param thickest most solids of the liquid, without sand
-   * @param lowSourceLevelM lowest level in the pit, as the level of the route
-   * @param highSourceLevelM highest level in the pit
+   * @param temperatureK coldest and warmest liquid
+   * @param solids thickest and thinnest liquid, by its solids without sand
+   * @param sourceLevelM lowest and highest level in the pit, as the level of the route
    * @param flushWater whether the pump flushes the line with water
-   * @param thinnestSand least sand in the mixture, by volume
-   * @param thickestSand most sand in the mixture, by volume
-   * @param thinnestCarrier the liquid at its thinnest, by numbers of its own
-   * @param thickestCarrier the liquid at its thickest
-   * @param coldestCarrier the liquid at its coldest
-   * @param warmestCarrier the liquid at its warmest
+   * @param sand most and least sand in the mixture, by volume
+   * @param thickness the liquid at its thickest and thinnest, by numbers of its own
+   * @param cold the liquid at its coldest and warmest, by numbers of its own
    */
-  // More than ten components: each state is typed, or left out, by itself.
   public record StatesSpec(
       Optional<Double> wornHead,
-      Optional<Double> coldestK,
-      Optional<Double> warmestK,
-      Optional<Double> thinnest,
-      Optional<Double> thickest,
-      Optional<Double> lowSourceLevelM,
-      Optional<Double> highSourceLevelM,
+      Ends<Double> temperatureK,
+      Ends<Double> solids,
+      Ends<Double> sourceLevelM,
       boolean flushWater,
-      Optional<Double> thinnestSand,
-      Optional<Double> thickestSand,
-      Optional<CarrierSpec> thinnestCarrier,
-      Optional<CarrierSpec> thickestCarrier,
-      Optional<CarrierSpec> coldestCarrier,
-      Optional<CarrierSpec> warmestCarrier) {
+      Ends<Double> sand,
+      Ends<CarrierSpec> thickness,
+      Ends<CarrierSpec> cold) {
     /** No state asked for. */
     public static final StatesSpec NONE =
         new StatesSpec(
             Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
+            Ends.none(),
+            Ends.none(),
+            Ends.none(),
             false,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+            Ends.none(),
+            Ends.none(),
+            Ends.none());
+  }
+
+  /**
+   * The two ends of what changes in service.
+   *
+   * @param hard the end that takes flow, where it is given
+   * @param easy the other end
+   * @param <T> what changes
+   */
+  public record Ends<T>(Optional<T> hard, Optional<T> easy) {
+    private static <T> Ends<T> none() {
+      return new Ends<>(Optional.empty(), Optional.empty());
+    }
   }
 
   /**
