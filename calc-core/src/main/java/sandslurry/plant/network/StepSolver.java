@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.Interruption;
-import sandslurry.numeric.LinearSystem;
 import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
@@ -520,24 +519,26 @@ final class StepSolver {
       double[] comes,
       double[] result) {
     int n = loop.length;
-    double[][] matrix = new double[n][n];
+    double[][] within = new double[n][n];
+    double[] leaves = new double[n];
     double[] right = new double[n];
     for (int k = 0; k < n; k++) {
       int from = loop[k];
       right[k] = comes[from];
-      matrix[k][k] += 1 + lag;
+      leaves[k] = reached[from] ? lag : 1 + lag;
       double[][] shares = division.of()[from];
-      for (int outlet = 0; reached[from] && outlet < takers[from].length; outlet++) {
-        int to = takers[from][outlet];
+      for (int outlet = 0; reached[from] && outlet < shares.length; outlet++) {
+        int to = outlet < takers[from].length ? takers[from][outlet] : NOBODY;
         if (to != NOBODY && loopOf[to] == loopOf[from]) {
-          matrix[placeOf[to]][k] -= shares[outlet][constituent];
+          within[placeOf[to]][k] += shares[outlet][constituent];
+        } else {
+          leaves[k] += shares[outlet][constituent];
         }
       }
     }
-    double[] flows = flows(constituent, matrix, right);
+    double[] flows = flows(constituent, within, leaves, right);
     for (int k = 0; k < n; k++) {
-      // Rounding may leave a flow of nothing a hair below zero.
-      result[loop[k] * count + constituent] = Math.max(0, flows[k]);
+      result[loop[k] * count + constituent] = flows[k];
     }
   }
 
@@ -555,9 +556,9 @@ final class StepSolver {
   }
 
   /** Solves one balance; the name of its constituent is only written where it is needed. */
-  private double[] flows(int constituent, double[][] matrix, double[] right) {
+  private double[] flows(int constituent, double[][] within, double[] leaves, double[] comes) {
     try {
-      return LinearSystem.solve("", matrix, right);
+      return LoopFlows.of(within, leaves, comes);
     } catch (UnsolvedException e) {
       throw new UnsolvedException("flow of " + constituents.name(constituent) + e.getMessage());
     }

@@ -1,0 +1,58 @@
+package sandslurry.plant.network;
+
+import sandslurry.numeric.UnsolvedException;
+
+/**
+ * What passes through the units of a loop.
+ *
+ * <pre>(c_k + sum of S_ik) x_k = b_k + sum of S_kj x_j</pre>
+ *
+ * <p>where S_ik is the share of unit k that goes to unit i, c_k the share that leaves the loop and
+ * b_k what comes from outside. Each unit in turn is taken out: what it would have passed on joins the
+ * shares of those that remain. Nothing is subtracted (the state reduction of Grassmann, Taksar and
+ * Heyman 1985, from memory, unverified), so that every flow is exact to rounding and none negative,
+ * however often a constituent goes round before it leaves.
+ */
+final class LoopFlows {
+  private LoopFlows() {}
+
+  /**
+   * Solves a loop.
+   *
+   * @param shares S by receiver and giver; what a unit gives to itself is not read; changed
+   * @param leaves c; changed
+   * @param comes b; changed
+   * @return x
+   * @throws UnsolvedException if no unit that something reaches lets it leave
+   */
+  static double[] of(double[][] shares, double[] leaves, double[] comes) {
+    int n = comes.length;
+    double[] gives = new double[n];
+    for (int k = 0; k < n; k++) {
+      gives[k] = leaves[k];
+      for (int i = k + 1; i < n; i++) {
+        gives[k] += shares[i][k];
+      }
+      if (!(gives[k] >= Double.MIN_NORMAL)) {
+        throw new UnsolvedException(": it piles up in a loop");
+      }
+      for (int j = k + 1; j < n; j++) {
+        double part = shares[k][j] / gives[k];
+        leaves[j] += part * leaves[k];
+        for (int i = k + 1; part > 0 && i < n; i++) {
+          shares[i][j] += part * shares[i][k];
+        }
+        comes[j] += comes[k] * shares[j][k] / gives[k];
+      }
+    }
+    double[] through = new double[n];
+    for (int k = n - 1; k >= 0; k--) {
+      double sum = comes[k];
+      for (int j = k + 1; j < n; j++) {
+        sum += shares[k][j] * through[j];
+      }
+      through[k] = sum / gives[k];
+    }
+    return through;
+  }
+}
