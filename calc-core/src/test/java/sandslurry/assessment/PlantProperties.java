@@ -38,6 +38,7 @@ import sandslurry.plant.unit.PitUnit;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.DesignReport;
 import sandslurry.report.block.TextView;
+import sandslurry.tries.Slow;
 
 /** What must hold of every plant, tried on the example and on plants edited at random. */
 class PlantProperties {
@@ -154,6 +155,7 @@ class PlantProperties {
     balances(result.accounts().orElseThrow());
   }
 
+  @Slow
   @Property(tries = 12, maxDiscardRatio = 50)
   void aPlantEditedAtRandomConservesMeetsTheLimitAndBalancesItsAccounts(@ForAll long seed) {
     Design design =
@@ -205,6 +207,7 @@ class PlantProperties {
     return fields;
   }
 
+  @Slow
   @Property(tries = 80, shrinking = ShrinkingMode.OFF)
   void aPlantAtTheEndsOfTheRangesIsJudgedOrRefusedAndNeverBreaks(@ForAll long seed)
       throws Exception {

@@ -5,7 +5,7 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** A property of which a try takes about a second: a plain build makes the fewest of them. */
+/** A property of which a try takes seconds: a plain build makes three of them. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.METHOD)
 public @interface Slow {}

@@ -15,6 +15,7 @@ public final class TriesHook implements AroundPropertyHook {
   private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.08"));
   private static final boolean DEEP = SHARE >= 1;
   private static final int FEWEST = 5;
+  private static final int SLOW = 3;
   private static final int MOST = 400;
 
   @Override
@@ -25,7 +26,7 @@ public final class TriesHook implements AroundPropertyHook {
       boolean slow = context.findAnnotation(Slow.class).isPresent();
       attributes
           .tries()
-          .ifPresent(deep -> attributes.setTries(slow ? Math.min(deep, FEWEST) : plain(deep)));
+          .ifPresent(deep -> attributes.setTries(slow ? Math.min(deep, SLOW) : plain(deep)));
     }
     return property.execute();
   }
