@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sandslurry.fact.step.Step;
+import sandslurry.fact.step.Trace;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.GrainRange;
 import sandslurry.material.sand.GrainShape;
@@ -72,6 +74,19 @@ class PitByHandTest {
     assertThat(slow.powerW()).isCloseTo(173.53379, within(1e-4));
     assertThat(slow.leftKgps(feed)).isCloseTo(0.2, within(1e-12));
     assertThat(slow.carriedKgps(feed)).isCloseTo(0.05, within(1e-12));
+    Trace trace = Trace.recording();
+    slow.steps(propeller, feed, trace);
+    assertThat(trace.steps())
+        .extracting(Step::value)
+        .containsExactly(just, slow.speedRatio(), slow.powerW());
     assertThat(PitMixing.of(propeller, just, feed, 20).suspended()).containsExactly(true, true);
+  }
+
+  /** 2^0.2 = 1.148698; 4 1/s of 0.5 m in water of 1e-6 m2/s: a million. */
+  @Test
+  void coarserGrainsNeedAFasterMixer() {
+    assertThat(Zwietering1958.faster(1e-3, 2e-3)).isCloseTo(1.148698, within(1e-6));
+    assertThat(Zwietering1958.reynolds(new Impeller(0.5, 1, 1), 4, new Liquid(1000, 1e-3)))
+        .isCloseTo(1e6, within(1e-6));
   }
 }
