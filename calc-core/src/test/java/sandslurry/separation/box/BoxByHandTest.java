@@ -87,6 +87,8 @@ class BoxByHandTest {
     assertThat(sand.sandKgps()).isCloseTo(0.04, within(1e-12));
     assertThat(sand.moisture()).isCloseTo(0.2, within(1e-12));
     assertThat(sand.foreignMatter()).isCloseTo(0.00125628, within(1e-8));
+    // Of the water, 30 + 0.02 - 0.6 kg/s.
+    assertThat(sand.partition().water()).isCloseTo(0.01006289 * 0.995 / 29.42, within(1e-9));
     assertThat(sand.partition().fines()).isCloseTo(0.01006289 / 30 / 4, within(1e-10));
   }
 
