@@ -180,7 +180,8 @@ public final class DesignReport {
     assessment
         .plant()
         .flatMap(PlantResult::profile)
-        .ifPresent(p -> picture("profile", "Hydraulic profile of the plant"));
+        .ifPresent(
+            p -> blocks.add(new Block.Picture("profile", "Hydraulic profile of the plant", true)));
     if (blocks.get(blocks.size() - 1) instanceof Block.Heading) {
       blocks.remove(blocks.size() - 1);
     }

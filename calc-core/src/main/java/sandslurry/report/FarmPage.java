@@ -57,31 +57,35 @@ final class FarmPage {
   }
 
   private void ofLine(Assessment line, String name, List<String> rules) {
+    List<String> rule = new ArrayList<>();
     line.line().stream()
         .flatMapToDouble(result -> result.window().carriesFromM3ps().stream())
         .filter(flow -> flow > 0)
         .forEach(
             flow ->
-                rules.add(
+                rule.add(
                     "Keep "
                         + name
                         + " above "
                         + units.showAtLeast(Kind.FLOW, flow)
                         + " whenever it carries sand: below that the sand settles and plugs it."));
-    line.service().stop().ifPresent(stop -> flush(stop, name, rules));
+    line.service()
+        .stop()
+        .filter(stop -> stop.sandKg() > 0)
+        .flatMap(StopResult::flush)
+        .ifPresent(flush -> rule.add(flush(flush, rule.isEmpty() ? name : "it")));
+    if (!rule.isEmpty()) {
+      rules.add(String.join(" ", rule));
+    }
   }
 
-  private void flush(StopResult stop, String name, List<String> rules) {
-    if (stop.sandKg() > 0 && stop.flush().isPresent()) {
-      FlushNeed flush = stop.flush().get();
-      rules.add(
-          "Before every stop run clean water through "
-              + name
-              + ": "
-              + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
-              + " for at least "
-              + new Value.Number(Kind.TIME, flush.timeS()).show("longest", units)
-              + ".");
-    }
+  private String flush(FlushNeed flush, String name) {
+    return "Before every stop run clean water through "
+        + name
+        + ": "
+        + units.showAtLeast(Kind.FLOW, flush.flowM3ps())
+        + " for at least "
+        + new Value.Number(Kind.TIME, flush.timeS()).show("longest", units)
+        + ".";
   }
 }

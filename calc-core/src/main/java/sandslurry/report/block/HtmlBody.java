@@ -13,7 +13,7 @@ import sandslurry.units.ShownText;
 /** Writes the blocks of a report as the body of an HTML page that is well-formed XML as well. */
 public final class HtmlBody {
   /** A table up to so many lines is kept on one page. */
-  private static final int SHORT_TABLE = 11;
+  private static final int SHORT_TABLE = 7;
 
   /** A cell up to so many characters stays in one line; so does a longer name before a row. */
   private static final int SHORT_CELL = 22;
@@ -22,6 +22,14 @@ public final class HtmlBody {
 
   /** In a table of more columns names are as short as other cells. */
   private static final int FEW_COLUMNS = 8;
+
+  /** The most rows beside a picture, a heading as two, and the most columns of a table there. */
+  private static final int MOST_BESIDE = 17;
+
+  private static final int FEW_BESIDE = 5;
+
+  /** A card of more characters goes on over pages. */
+  private static final int LONG_CARD = 900;
 
   /** Characters of a cell that stand in a line. */
   private static final int LINE = 100;
@@ -39,7 +47,14 @@ public final class HtmlBody {
   /** Marks with a colour of their own. */
   private static final Set<String> GRAVE = Set.of("fail", "caution", "note");
 
+  private static final Pattern RANGE = Pattern.compile(" \\([0-9e.+-]+ to [0-9e.+-]+\\)$");
+
   private static final String AFTER_HEADING = "<!--h-->\n";
+
+  private static final String KEEP = "<div class=\"keep\">\n";
+
+  /** A heading alone, before what goes on over pages. */
+  private static final String LEAD = "<div class=\"lead\">\n";
 
   /** Characters of a label and its value that stand side by side with another pair. */
   private static final int PAIR = 110;
@@ -83,15 +98,16 @@ public final class HtmlBody {
   public String write(List<Block> blocks) {
     Body body = new Body();
     for (int i = 0; i < blocks.size(); i++) {
-      if (i + 1 < blocks.size()
-          && blocks.get(i) instanceof Block.Heading heading
-          && blocks.get(i + 1) instanceof Block.Table table
-          && body.fitsBeside(table)) {
-        body.beside(heading, table);
-        i++;
+      int end = body.endOfBeside(blocks, i);
+      if (end > i) {
+        body.beside(blocks.subList(i, end));
+        i = end - 1;
       } else {
         blocks.get(i).write(body);
       }
+      body.below =
+          blocks.get(i) instanceof Block.Table
+              || body.below && blocks.get(i) instanceof Block.Paragraph;
     }
     body.endKeep();
     return body.html.toString();
@@ -137,6 +153,10 @@ public final class HtmlBody {
     private final StringBuilder html = new StringBuilder();
     private int chapter;
     private boolean keep;
+    private int kept;
+
+    /** Whether a paragraph is a note to a table, and stands in its size. */
+    private boolean below;
 
     /** Whether the last block is a picture with room beside it. */
     private boolean beside;
@@ -147,7 +167,8 @@ public final class HtmlBody {
 
     private void startKeep() {
       if (!keep) {
-        html.append("<div class=\"keep\">\n");
+        kept = html.length();
+        html.append(KEEP);
         keep = true;
       }
     }
@@ -155,22 +176,43 @@ public final class HtmlBody {
     private void endKeep() {
       beside = false;
       if (keep) {
+        if (afterHeading()) {
+          html.replace(kept, kept + KEEP.length(), LEAD);
+        }
         html.append("</div>\n");
         keep = false;
       }
     }
 
-    /** Whether a picture has room beside it, and the table is short and narrow enough for that. */
-    private boolean fitsBeside(Block.Table table) {
-      return beside && table.rows().size() <= SHORT_TABLE && isPairs(table);
+    /** Where those headings with their tables end that have room beside the last picture. */
+    private int endOfBeside(List<Block> blocks, int from) {
+      int end = from;
+      int rows = 0;
+      while (beside
+          && end + 1 < blocks.size()
+          && blocks.get(end) instanceof Block.Heading
+          && blocks.get(end + 1) instanceof Block.Table table
+          && (end > from ? table.head().size() <= FEW_BESIDE : isPairs(table))) {
+        rows += 2 + table.rows().size();
+        if (rows > MOST_BESIDE) {
+          break;
+        }
+        end += 2;
+      }
+      return end;
     }
 
-    /** A heading with its pairs in the room beside a picture. */
-    private void beside(Block.Heading heading, Block.Table table) {
-      put("<div class=\"picture beside\">");
-      put(heading);
-      put(table, false);
-      put("</div>\n");
+    /** Headings with their tables in the room beside a picture. */
+    private void beside(List<Block> blocks) {
+      html.append("<div class=\"picture beside\">");
+      for (Block block : blocks) {
+        if (block instanceof Block.Heading heading) {
+          put(heading);
+        } else {
+          put((Block.Table) block, false, true);
+        }
+      }
+      html.append("</div>\n");
       endKeep();
     }
 
@@ -200,8 +242,14 @@ public final class HtmlBody {
 
     @Override
     public void paragraph(Block.Paragraph paragraph) {
-      put("<p>%s</p>\n", words(paragraph.text()));
-      endKeep();
+      boolean leads = paragraph.text().endsWith(":");
+      if (leads) {
+        startKeep();
+      }
+      put(below ? "<p class=\"below\">%s</p>\n" : "<p>%s</p>\n", words(paragraph.text()));
+      if (!leads) {
+        endKeep();
+      }
     }
 
     @Override
@@ -218,8 +266,11 @@ public final class HtmlBody {
       String mark = card.mark().toLowerCase(Locale.ROOT);
       List<String> lines = card.lines().stream().map(HtmlBody::words).toList();
       put(
-          "<div class=\"card %s\"><p><b class=\"mark\">%s</b> %s",
-          GRAVE.contains(mark) ? mark : "plain", escape(card.mark()), lines.get(0));
+          "<div class=\"card %s%s\"><p><b class=\"mark\">%s</b> %s",
+          GRAVE.contains(mark) ? mark : "plain",
+          String.join("", lines).length() > LONG_CARD ? " long" : "",
+          escape(card.mark()),
+          lines.get(0));
       if (lines.size() > 1) {
         put("</p><p class=\"more\">%s", String.join("<br/>", lines.subList(1, lines.size())));
       }
@@ -276,13 +327,13 @@ public final class HtmlBody {
 
     @Override
     public void table(Block.Table table) {
-      put(table, isPairs(table));
+      put(table, isPairs(table), false);
       endKeep();
     }
 
-    private void put(Block.Table table, boolean pairs) {
+    private void put(Block.Table table, boolean pairs, boolean isNarrow) {
       List<List<String>> rows = pairs ? sideBySide(table.rows()) : table.rows();
-      boolean small = rows.stream().mapToInt(Body::lines).sum() <= SHORT_TABLE;
+      boolean small = isNarrow || rows.stream().mapToInt(Body::lines).sum() <= SHORT_TABLE;
       if (!small) {
         // The heading stays with the first rows by its own rule; the table goes on over pages.
         endKeep();
@@ -320,13 +371,18 @@ public final class HtmlBody {
     private static boolean isNumber(Block.Table table, int column, String cell) {
       return table.head().size() == 2
           ? isNumbers(table, column % 2)
-          : TextView.isNumber(cell) || cell.equals("-") && isNumbers(table, column);
+          : isNumber(cell) || cell.equals("-") && isNumbers(table, column);
+    }
+
+    /** A number, with its range if it has one. */
+    private static boolean isNumber(String cell) {
+      return TextView.isNumber(RANGE.matcher(cell).replaceFirst(""));
     }
 
     private static boolean isNumbers(Block.Table table, int column) {
       List<String> cells = table.rows().stream().map(row -> row.get(column)).toList();
-      return cells.stream().anyMatch(TextView::isNumber)
-          && cells.stream().allMatch(c -> c.isEmpty() || c.equals("-") || TextView.isNumber(c));
+      return cells.stream().anyMatch(Body::isNumber)
+          && cells.stream().allMatch(c -> c.isEmpty() || c.equals("-") || isNumber(c));
     }
 
     /** A long table of short pairs, which half the width is enough for. */

@@ -1,14 +1,18 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.station.PumpResult;
+import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
@@ -16,6 +20,7 @@ import sandslurry.units.Kind;
 
 /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
 record BandSection(Assessment assessment, Page page) implements SectionWriter {
+  private static final String BETWEEN = " / ";
 
   void write() {
     // A table by solids is off by a factor; of numbers and readings the findings tell what matters.
@@ -33,7 +38,7 @@ record BandSection(Assessment assessment, Page page) implements SectionWriter {
             + " carrier speaks:");
     List<Assessment> all = List.of(band.thinner(), assessment, band.thicker());
     List<List<String>> rows = new ArrayList<>();
-    assessment.line().ifPresent(line -> line.states().forEach(s -> rows.addAll(rows(s, all))));
+    assessment.line().ifPresent(line -> rows.addAll(rows(line.states(), all)));
     if (assessment.line().isPresent()) {
       rows.add(
           bandRow(
@@ -72,42 +77,53 @@ record BandSection(Assessment assessment, Page page) implements SectionWriter {
     add(new Block.Table(List.of("result", "thinner", "as described", "thicker"), rows));
   }
 
-  private List<List<String>> rows(LineState state, List<Assessment> all) {
+  /** The flow rates stand beside each other. */
+  private List<List<String>> rows(List<LineState> states, List<Assessment> all) {
+    List<FlowCase> flows = states.stream().map(LineState::flowCase).toList();
+    String at = flows.stream().map(FlowCase::words).collect(Collectors.joining(BETWEEN));
     List<List<String>> rows = new ArrayList<>();
-    FlowCase at = state.flowCase();
-    for (int i = 0; i < state.runs().size(); i++) {
+    List<RunSpec> runs = assessment.design().route().orElseThrow().runs();
+    for (int i = 0; i < runs.size(); i++) {
       int run = i;
-      String of =
-          assessment.design().route().orElseThrow().runs().get(i).name() + ", " + at.words();
       // The head of the line says the friction of its only run.
-      if (state.runs().size() > 1) {
+      if (runs.size() > 1) {
         rows.add(
             bandRow(
-                head("friction, " + of, Kind.PRESSURE),
+                head("friction, " + runs.get(i).name() + ", " + at, Kind.PRESSURE),
                 all,
-                a -> runAt(a, at, run).map(r -> number(Kind.PRESSURE, r.frictionPa()))));
+                a -> beside(flows, flow -> friction(a, flow, run))));
       }
       rows.add(
-          bandRow(
-              state.runs().size() > 1
-                  ? "sand, " + of
-                  : "sand and total dynamic head ["
-                      + Kind.HEAD.symbol(units())
-                      + "], "
-                      + at.words(),
-              all,
-              a ->
-                  runAt(a, at, run)
-                      .map(r -> sand(r) + (state.runs().size() > 1 ? "" : ", " + head(a, at)))));
+          bandRow("sand, " + runs.get(i).name(), all, a -> Optional.of(carried(a, flows, run))));
     }
-    if (state.runs().size() > 1) {
-      rows.add(
-          bandRow(
-              head("total dynamic head, " + at.words(), Kind.HEAD),
-              all,
-              a -> Optional.of(head(a, at))));
-    }
+    rows.add(
+        bandRow(
+            head("total dynamic head, " + at, Kind.HEAD),
+            all,
+            a -> beside(flows, flow -> head(a, flow))));
     return rows;
+  }
+
+  private static Optional<String> beside(List<FlowCase> flows, Function<FlowCase, String> value) {
+    return Optional.of(flows.stream().map(value).collect(Collectors.joining(BETWEEN)));
+  }
+
+  private String friction(Assessment its, FlowCase flow, int run) {
+    return runAt(its, flow, run).map(r -> number(Kind.PRESSURE, r.frictionPa())).orElse("-");
+  }
+
+  /** What becomes of the sand of a run, once where it is the same at every flow rate. */
+  private static String carried(Assessment its, List<FlowCase> flows, int run) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    for (FlowCase flow : flows) {
+      String fate = runAt(its, flow, run).map(BandSection::sand).orElse("-");
+      alike.computeIfAbsent(fate, f -> new ArrayList<>()).add(flow.words());
+    }
+    return alike.size() == 1
+        ? alike.keySet().iterator().next()
+        : alike.entrySet().stream()
+            .map(one -> String.join(", ", one.getValue()) + ": " + one.getKey())
+            .collect(Collectors.joining("; "));
   }
 
   private static String sand(RunState run) {

@@ -1,12 +1,15 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.fact.finding.Finding;
@@ -16,95 +19,79 @@ import sandslurry.report.block.Page;
 
 /** The findings, one card a part of the design with its worst; what is met stands in one list. */
 record FindingsSection(Assessment assessment, Page page) implements SectionWriter {
-  private void cards() {
-    Map<String, List<Finding>> notes = sharedNotes();
-    Map<String, List<Finding>> parts = new LinkedHashMap<>();
+  private static final String BETWEEN = "; ";
+
+  private static final String ALL_LINES = "All lines";
+
+  /** Between two sentences; "et al." ends none. */
+  private static final Pattern SENTENCES = Pattern.compile("(?<=[.])(?<!al\\.) (?=[A-Z])");
+
+  void write() {
+    Map<Severity, List<Block>> cards = new LinkedHashMap<>();
+    for (Severity severity : List.of(Severity.FAIL, Severity.CAUTION, Severity.NOTE)) {
+      cards.put(severity, new ArrayList<>());
+    }
+    Map<Same, List<Finding>> shared = shared();
+    ofParts(shared.keySet(), cards);
+    // What the same parts share stands in one card.
+    Map<List<Object>, List<List<Finding>>> together = new LinkedHashMap<>();
+    shared.forEach(
+        (same, alike) ->
+            together
+                .computeIfAbsent(List.of(same.severity(), places(alike)), p -> new ArrayList<>())
+                .add(alike));
+    together
+        .values()
+        .forEach(alike -> cards.get(alike.get(0).get(0).severity()).add(sharedCard(alike)));
+    cards.values().forEach(all -> all.forEach(this::add));
+    met();
+  }
+
+  /** What is found, of whatever part. */
+  private record Same(Severity severity, String what) {
+    Same(Finding finding) {
+      this(finding.severity(), finding.what());
+    }
+  }
+
+  /** What is found of several parts and is not met. */
+  private Map<Same, List<Finding>> shared() {
+    Map<Same, List<Finding>> all = new LinkedHashMap<>();
     for (Finding finding : assessment.findings()) {
-      if (finding.severity() != Severity.PASS && !notes.containsKey(noteKey(finding))) {
-        parts.computeIfAbsent(finding.place(), p -> new ArrayList<>()).add(finding);
+      if (finding.severity() != Severity.PASS) {
+        all.computeIfAbsent(new Same(finding), same -> new ArrayList<>()).add(finding);
       }
     }
-    // Parts of which the same is found, such as twin units, share a card.
-    Map<Block.Marked, List<String>> cards = new LinkedHashMap<>();
-    parts.forEach(
-        (part, findings) ->
-            cards.computeIfAbsent(card(findings), c -> new ArrayList<>()).add(part));
-    cards.forEach(
-        (card, names) -> {
-          List<String> lines = new ArrayList<>(card.lines());
-          String part = String.join(", ", names);
-          if (lines.size() == 1) {
-            lines.set(0, part + ": " + lines.get(0));
-          } else {
-            lines.add(0, part);
-          }
-          add(new Block.Marked(card.mark(), lines));
-        });
-    // What the same parts share stands in one card.
-    Map<List<String>, List<List<Finding>>> together = new LinkedHashMap<>();
-    for (List<Finding> shared : notes.values()) {
-      together.computeIfAbsent(places(shared), p -> new ArrayList<>()).add(shared);
-    }
-    together.forEach(this::shared);
+    all.values().removeIf(alike -> places(alike).size() < 2);
+    return all;
   }
 
   private static List<String> places(List<Finding> findings) {
     return findings.stream().map(Finding::place).distinct().toList();
   }
 
-  void write() {
-    cards();
-    met();
-  }
-
-  /** Notes that say the same of several parts. */
-  private Map<String, List<Finding>> sharedNotes() {
-    Map<String, List<Finding>> notes = new LinkedHashMap<>();
+  /** A card for each part, of what it shares with no other. */
+  private void ofParts(Set<Same> shared, Map<Severity, List<Block>> cards) {
+    Map<String, List<Finding>> parts = new LinkedHashMap<>();
     for (Finding finding : assessment.findings()) {
-      if (finding.severity() == Severity.NOTE) {
-        notes.computeIfAbsent(noteKey(finding), k -> new ArrayList<>()).add(finding);
+      if (finding.severity() != Severity.PASS && !shared.contains(new Same(finding))) {
+        parts.computeIfAbsent(finding.place(), p -> new ArrayList<>()).add(finding);
       }
     }
-    notes.values().removeIf(n -> n.stream().map(Finding::place).distinct().count() < 2);
-    return notes;
+    parts.forEach(
+        (part, findings) -> {
+          List<String> lines = card(findings);
+          if (lines.size() == 1) {
+            lines.set(0, part + ": " + lines.get(0));
+          } else {
+            lines.add(0, part);
+          }
+          Severity worst = findings.get(0).severity();
+          cards.get(worst).add(new Block.Marked(worst.name(), lines));
+        });
   }
 
-  private static String noteKey(Finding finding) {
-    return finding.severity() == Severity.NOTE ? finding.what() : "";
-  }
-
-  /** One card for the parts that share notes, with what is different in each. */
-  private void shared(List<String> places, List<List<Finding>> notes) {
-    List<String> lines = new ArrayList<>();
-    lines.add(String.join(", ", places));
-    for (List<Finding> note : notes) {
-      List<String> reasons = reasons(note);
-      lines.add((note.get(0).what() + (reasons.size() == 1 ? " " + reasons.get(0) : "")).strip());
-      if (reasons.size() > 1) {
-        lines.addAll(reasons);
-      }
-      String cure = joined(note, Finding::cure, " ");
-      if (!cure.isBlank()) {
-        lines.add("Do: " + cure);
-      }
-    }
-    add(new Block.Marked(Severity.NOTE.name(), lines));
-  }
-
-  /** The reasons of a finding on several parts, each after its parts; alone where all share it. */
-  private static List<String> reasons(List<Finding> findings) {
-    Map<String, List<String>> reasons = new LinkedHashMap<>();
-    for (Finding finding : findings) {
-      reasons.computeIfAbsent(finding.why(), w -> new ArrayList<>()).add(finding.place());
-    }
-    return reasons.size() == 1
-        ? List.copyOf(reasons.keySet())
-        : reasons.entrySet().stream()
-            .map(one -> String.join(", ", one.getValue()) + ": " + one.getKey())
-            .toList();
-  }
-
-  private static Block.Marked card(List<Finding> findings) {
+  private static List<String> card(List<Finding> findings) {
     List<String> lines = new ArrayList<>();
     Set<String> cures = new LinkedHashSet<>();
     for (Finding finding : findings) {
@@ -116,12 +103,85 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
         lines.add("Do: " + finding.cure());
       }
     }
-    return new Block.Marked(findings.get(0).severity().name(), lines);
+    return lines;
   }
 
-  private static String joined(
-      List<Finding> findings, Function<Finding, String> text, String between) {
-    return findings.stream().map(text).distinct().collect(Collectors.joining(between));
+  /** One card for the parts that share findings, with what is different in each. */
+  private Block.Marked sharedCard(List<List<Finding>> findings) {
+    List<String> lines = new ArrayList<>();
+    lines.add(together(findings.get(0)));
+    for (List<Finding> alike : findings) {
+      Told reasons = told(alike, Finding::why);
+      lines.add((alike.get(0).what() + " " + reasons.shared()).strip());
+      lines.addAll(reasons.own());
+      Told cures = told(alike, Finding::cure);
+      if (!cures.isEmpty()) {
+        lines.add("Do: " + cures.text());
+      }
+    }
+    return new Block.Marked(findings.get(0).get(0).severity().name(), lines);
+  }
+
+  /**
+   * What is told of several parts.
+   *
+   * @param shared the sentences that hold for all
+   * @param own those of each, after its name
+   */
+  private record Told(String shared, List<String> own) {
+    boolean isEmpty() {
+      return shared.isEmpty() && own.isEmpty();
+    }
+
+    String text() {
+      return (shared + " " + String.join(" ", own)).strip();
+    }
+  }
+
+  private Told told(List<Finding> findings, Function<Finding, String> text) {
+    List<List<String>> sentences =
+        findings.stream().map(f -> Arrays.asList(SENTENCES.split(text.apply(f)))).toList();
+    Set<String> shared = new LinkedHashSet<>(sentences.get(0));
+    sentences.forEach(shared::retainAll);
+    Map<String, Set<String>> own = new LinkedHashMap<>();
+    List<String> names = names(findings);
+    for (int i = 0; i < names.size(); i++) {
+      String rest =
+          sentences.get(i).stream()
+              .filter(sentence -> !shared.contains(sentence))
+              .collect(Collectors.joining(" "));
+      if (!rest.isEmpty()) {
+        own.computeIfAbsent(rest, r -> new LinkedHashSet<>()).add(names.get(i));
+      }
+    }
+    return new Told(
+        String.join(" ", shared),
+        own.entrySet().stream()
+            .map(one -> String.join(BETWEEN, one.getValue()) + ": " + one.getKey())
+            .toList());
+  }
+
+  /** The parts together. */
+  private String together(List<Finding> findings) {
+    List<String> names = names(findings).stream().distinct().toList();
+    return names.size() > 1 && Set.copyOf(names).equals(assessment.lines().keySet())
+        ? ALL_LINES
+        : String.join(BETWEEN, names);
+  }
+
+  /** The part of each finding; its line alone where each line has one. */
+  private List<String> names(List<Finding> findings) {
+    List<String> lines = findings.stream().map(finding -> line(finding.place())).toList();
+    return lines.stream().distinct().count() == findings.size()
+        ? lines
+        : findings.stream().map(Finding::place).toList();
+  }
+
+  private String line(String place) {
+    return assessment.lines().keySet().stream()
+        .filter(line -> place.startsWith(line + ", "))
+        .max(Comparator.comparing(String::length))
+        .orElse(place);
   }
 
   /** What is met, the same of several parts in one row. */
@@ -137,8 +197,8 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
         (what, findings) ->
             rows.add(
                 List.of(
-                    joined(findings, Finding::place, ", "),
-                    what + " " + String.join(" ", reasons(findings)))));
+                    together(findings),
+                    (what + " " + told(findings, Finding::why).text()).strip())));
     if (!rows.isEmpty()) {
       heading(2, "Checked and met");
       table(List.of("part", "what was found"), rows);

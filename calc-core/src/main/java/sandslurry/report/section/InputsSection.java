@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.TypedInput;
 import sandslurry.report.block.Page;
@@ -35,6 +36,8 @@ record InputsSection(
 
   private static final String BETWEEN = " | ";
 
+  private static final String ALL_LINES = "All lines";
+
   static InputsSection of(DesignDocument document, Page page) {
     return new InputsSection(document, new LinkedHashMap<>(), new LinkedHashMap<>(), page);
   }
@@ -57,9 +60,57 @@ record InputsSection(
         parts.computeIfAbsent(input.part(), p -> new ArrayList<>()).add(named(input));
       }
     }
+    assumedOfAllLines();
     parts.forEach(
         (part, inputs) ->
             places.computeIfAbsent(place(part), p -> new LinkedHashMap<>()).put(part, inputs));
+  }
+
+  /** What is assumed alike of several lines is said once, before them. */
+  private void assumedOfAllLines() {
+    List<String> lines =
+        IntStream.range(0, document.size("/lines"))
+            .mapToObj(i -> document.text("/lines/" + i + "/name"))
+            .toList();
+    if (lines.size() < 2) {
+      return;
+    }
+    Map<String, List<TypedInput>> alike = new LinkedHashMap<>();
+    for (String part : List.copyOf(parts.keySet())) {
+      if (part.startsWith(lines.get(0) + ", ")) {
+        String below = part.substring(lines.get(0).length());
+        List<TypedInput> shared = new ArrayList<>();
+        for (TypedInput input : parts.get(part)) {
+          if (input.assumed() && lines.stream().allMatch(line -> has(line + below, input))) {
+            shared.add(input);
+          }
+        }
+        if (!shared.isEmpty()) {
+          alike.put(ALL_LINES + below, shared);
+          lines.forEach(line -> parts.get(line + below).removeIf(i -> isAmong(shared, i)));
+        }
+      }
+    }
+    parts.values().removeIf(List::isEmpty);
+    Map<String, List<TypedInput>> others = new LinkedHashMap<>(parts);
+    parts.clear();
+    others.forEach(
+        (part, inputs) -> {
+          if (part.startsWith(lines.get(0) + ", ")) {
+            alike.forEach(parts::putIfAbsent);
+          }
+          parts.put(part, inputs);
+        });
+  }
+
+  private boolean has(String part, TypedInput input) {
+    return isAmong(parts.getOrDefault(part, List.of()), input);
+  }
+
+  private static boolean isAmong(List<TypedInput> inputs, TypedInput input) {
+    return inputs.stream()
+        .anyMatch(
+            i -> i.assumed() && i.label().equals(input.label()) && i.text().equals(input.text()));
   }
 
   /** The name of the only line stands among the inputs of the whole design. */

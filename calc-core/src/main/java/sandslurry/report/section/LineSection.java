@@ -74,6 +74,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
       paragraph("The line could not be judged at any flow: see the findings.");
       return;
     }
+    tableOf(line.states(), MaterialSection.FLOWS);
     velocities(line, runs);
     // Runs with the same correlations and values share a table.
     Map<Deposition, List<String>> alike = new LinkedHashMap<>();
@@ -238,10 +239,13 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
                 : "")
             + ", at "
             + show(Kind.PERCENT, judged.highestFraction())
-            + " sand, the most that comes through. "
-            + spread(entries)
-            + "Each size counts with the concentration of the coarser sand. Values in the table are"
-            + " for a level pipe. No formula is left out for use outside its range.");
+            + " sand, the most that comes through."
+            + spread(entries));
+    paragraph(
+        "A rule takes one of the governing correlations, and holds that of coarse grains at the"
+            + " peak of its correlation: it can lie above the table (--working has the steps). Each"
+            + " size counts with the concentration of the coarser sand. Values in the table are for"
+            + " a level pipe. No formula is left out for use outside its range.");
   }
 
   /** The range over the correlations that govern. */
@@ -253,12 +257,11 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             .summaryStatistics();
     return values.getCount() < 2
         ? ""
-        : "The governing correlations give "
+        : " The governing correlations give "
             + number(Kind.VELOCITY, values.getMin())
             + " to "
             + show(Kind.VELOCITY, values.getMax())
-            + ". The rule takes one of them, and holds that of coarse grains at the peak of its"
-            + " correlation: it can lie above the table (--working has the steps). ";
+            + ".";
   }
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {

@@ -44,8 +44,8 @@ record MaterialSection(Assessment assessment, Page page) implements SectionWrite
 
   void write() {
     inputs();
-    assessment.fit().ifPresent(this::fit);
     settling();
+    assessment.fit().ifPresent(this::fit);
   }
 
   private void inputs() {
@@ -69,15 +69,6 @@ record MaterialSection(Assessment assessment, Page page) implements SectionWrite
             Column.of("temperature", Kind.TEMPERATURE, Carrier::temperatureK),
             Column.of("density of the liquid", Kind.DENSITY, Carrier::densityKgM3),
             Column.text("rheology of the liquid", c -> c.rheology().describe(units()))));
-    assessment
-        .line()
-        .ifPresent(
-            line -> {
-              if (line.states().isEmpty()) {
-                return;
-              }
-              tableOf(line.states(), FLOWS);
-            });
   }
 
   /** What applies, and between what values the others that hold for this grain lie. */

@@ -57,8 +57,7 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
             + show(Kind.MASS, stop.sandKg())
             + " of sand in "
             + show(Kind.VOLUME, stop.volumeM3())
-            + ". The time is that of the finest sand; a dash means that the yield stress may hold"
-            + " it. The restart pressure is "
+            + ". The restart pressure is "
             + show(Kind.PRESSURE, stop.leastPa())
             + (stop.mostPa().isPresent()
                 ? " to " + show(Kind.PRESSURE, stop.mostPa().getAsDouble())
@@ -67,11 +66,15 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
             + (driven
                 ? "; the pump gives " + show(Kind.PRESSURE, stop.availablePa()) + " at zero flow"
                 : "")
-            + ". The low end is a balance of forces, the high end twice its sum. No measurements"
-            + " with manure were found. "
+            + "."
             + (stop.flush().isPresent()
-                ? "The answer says what a flush needs."
-                : "No flow rate of water was found that flushes it clean."));
+                ? ""
+                : " No flow rate of water was found that flushes it clean."));
+    paragraph(
+        "The time is that of the finest sand; a dash means that the yield stress may hold it. Of"
+            + " the restart pressure the low end is a balance of forces, the high end twice its"
+            + " sum. No measurements with manure were found."
+            + (stop.flush().isPresent() ? " The answer says what a flush needs." : ""));
     plugs(stop);
     stop.supply().ifPresent(this::supply);
   }

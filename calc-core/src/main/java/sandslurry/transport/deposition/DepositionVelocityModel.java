@@ -101,7 +101,7 @@ public abstract class DepositionVelocityModel extends Published {
     Within likeWater() {
       return new Within(limits, true)
           .and(
-              "kinematic viscosity of the carrier",
+              "kinematic viscosity",
               Kind.KINEMATIC_VISCOSITY,
               0,
               2e-6,
@@ -149,7 +149,7 @@ public abstract class DepositionVelocityModel extends Published {
     /** Below it part of the sand lies still on the floor. */
     STATIONARY_BED("onset of a stationary bed"),
     /** Below it some of the sand lies or slides on the floor. */
-    ANY_BED("onset of any bed, lying or sliding"),
+    ANY_BED("onset of a lying or sliding bed"),
     /** At it the pressure gradient of the slurry is least. */
     MINIMUM_GRADIENT("least pressure gradient"),
     /** Above it turbulence holds all of the sand. */
