@@ -11,6 +11,7 @@ import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
+import sandslurry.units.Kind;
 import sandslurry.units.Measure;
 import sandslurry.units.ShownText;
 import sandslurry.units.UnitTextException;
@@ -74,13 +75,19 @@ public final class Type<S> extends Content<S> {
     double highSi = measure.si(measure.parse(high));
     Function<Quantity<Q>, String> range =
         unit -> measure.writeLike(lowSi, unit) + " to " + measure.writeLike(highSi, unit);
+    // Without a unit typed nobody knows which one is meant.
+    String inBoth =
+        range.apply(least)
+            + Kind.usUnit(measure, measure.writeLike(lowSi, least).replaceFirst("^\\S+ ?", ""))
+                .map(us -> " (" + range.apply(measure.parse("1 " + us)) + ")")
+                .orElse("");
     return new Type<>(
         text -> {
           Quantity<Q> quantity;
           try {
             quantity = measure.parse(text);
           } catch (UnitTextException e) {
-            throw new UnitTextException(e.getMessage() + "; allowed are " + range.apply(least));
+            throw new UnitTextException(e.getMessage() + "; allowed are " + inBoth);
           }
           double si = measure.si(quantity);
           if (!(si >= lowSi && si <= highSi)) {
@@ -88,7 +95,7 @@ public final class Type<S> extends Content<S> {
           }
           return si;
         },
-        "a " + measure.name() + " is needed, " + range.apply(least),
+        "a " + measure.name() + " is needed, " + inBoth,
         like -> range.apply(like.isEmpty() ? least : measure.parse(like)),
         Optional.of(measure),
         Map.of(),

@@ -13,6 +13,7 @@ import sandslurry.assessment.SafetyCaution;
 import sandslurry.assessment.line.OperatingWindow;
 import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.line.WindowWords;
+import sandslurry.assessment.station.PumpResult;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Value;
 import sandslurry.report.figure.ReportFigure;
@@ -100,18 +101,23 @@ public final class JsonView {
       node.put("empty", OperatingBlock.empty(assessment));
     }
     ArrayNode judged = node.putArray("judged");
+    double duty =
+        assessment
+            .pump()
+            .flatMap(PumpResult::governing)
+            .map(PumpResult.Duty::flowM3ps)
+            .orElse(Double.POSITIVE_INFINITY);
     assessment
         .line()
-        .ifPresent(
-            line ->
-                line.states()
-                    .forEach(
-                        state -> {
-                          judged
-                              .addObject()
-                              .put("at", state.flowCase().words())
-                              .put("value", state.flowM3ps());
-                        }));
+        .orElseThrow()
+        .states()
+        .forEach(
+            state ->
+                judged
+                    .addObject()
+                    .put("at", state.flowCase().words())
+                    .put("value", state.flowM3ps())
+                    .put("reached", state.flowM3ps() <= duty));
     return node;
   }
 

@@ -3,6 +3,8 @@ package sandslurry.units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
@@ -160,6 +162,9 @@ public final class Kind<Q extends Quantity<Q>> {
   /** A pure number: Reynolds number, friction factor, ratio, slope. */
   public static final Kind<Dimensionless> NUMBER = new Kind<>("number", Measure.NUMBER, "", "", 4);
 
+  /** Years, as a number of which its sentence or label says that it is years. */
+  public static final Kind<Dimensionless> YEARS = new Kind<>("years", Measure.NUMBER, "", "", 3);
+
   private final Measure<Q> measure;
   private final UnitEntry<Q> metric;
   private final UnitEntry<Q> us;
@@ -180,6 +185,31 @@ public final class Kind<Q extends Quantity<Q>> {
    */
   static List<Kind<?>> all() {
     return List.copyOf(BY_NAME.values());
+  }
+
+  /** Symbols of the units in which values of a measure are shown, the commonest first. */
+  static List<String> unitsOf(Measure<?> measure) {
+    return BY_NAME.values().stream()
+        .filter(kind -> kind.measure.equals(measure))
+        .flatMap(kind -> Stream.of(kind.metric.symbol(), kind.us.symbol()))
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * The US unit in which values are shown that have a given metric one.
+   *
+   * @param measure the measure
+   * @param metric symbol of the metric unit
+   * @return its symbol; empty where both are the same, or no value is shown so
+   */
+  public static Optional<String> usUnit(Measure<?> measure, String metric) {
+    return BY_NAME.values().stream()
+        .filter(kind -> kind.measure.equals(measure))
+        .filter(kind -> kind.metric.symbol().equals(metric))
+        .map(kind -> kind.us.symbol())
+        .filter(us -> !us.equals(metric))
+        .findFirst();
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -493,11 +494,13 @@ public final class Measure<Q extends Quantity<Q>> {
         .collect(Collectors.joining(", "));
   }
 
+  /** In the units in which values of this measure are shown. */
   private String examples(String number) {
-    return entries.stream()
-        .filter(e -> !e.symbol().isEmpty())
+    return Stream.concat(Kind.unitsOf(this).stream(), entries.stream().map(UnitEntry::symbol))
+        .filter(symbol -> !symbol.isEmpty())
+        .distinct()
         .limit(3)
-        .map(e -> "\"" + number.strip() + " " + e.symbol() + "\"")
+        .map(symbol -> "\"" + number.strip() + " " + symbol + "\"")
         .collect(Collectors.joining(" or "));
   }
 

@@ -351,6 +351,9 @@ class DesignReadingTest {
           /lines/0/flow/design       | "  "       | '  ' | nothing is written here
           /lines/0/flow/design       | null       |      | is null
           /lines/0/flow/design       | 460        | 460  | has no unit
+          /lines/0/flow/design       | 460        | 460  | "460 L/s" or "460 gal/min"
+          /lines/0/flow/design       | 460        | 460  | (0.7925 gal/min to 31700 gal/min)
+          /lines/0/flow/design       | "0.1 gal/min" | 0.1 gal/min | must be 0.7925 gal/min to
           /title             | {}         |      | must be a text
           /sand/gradation    | {}         |      | must be a text
           """)

@@ -2,6 +2,8 @@ package sandslurry.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -141,5 +143,20 @@ class AnswerTest {
         .hasSize(ReportFigures.of(assessment).size() + 1);
     assertThat(JsonView.write(Map.of(file, assessment)))
         .contains("\"verdict\" : \"" + assessment.verdict() + "\"");
+  }
+
+  /** The maximum flow rate of the parlor line is above its duty point. */
+  @Test
+  void aFlowRateThatThePumpDoesNotReachIsMarked() throws Exception {
+    JsonNode judged =
+        new ObjectMapper()
+            .readTree(JsonView.write(Map.of("line", Shipped.assessment("parlor-line.json"))))
+            .findValue("judged");
+
+    assertThat(judged).hasSize(4);
+    for (JsonNode flow : judged) {
+      assertThat(flow.get("reached").asBoolean())
+          .isEqualTo(!flow.get("at").asText().equals("maximum"));
+    }
   }
 }

@@ -31,6 +31,9 @@ public final class HtmlBody {
   /** A card of more characters goes on over pages. */
   private static final int LONG_CARD = 900;
 
+  /** So many rows at the end of a long table stay together. */
+  private static final int LAST_ROWS = 2;
+
   /** Characters of a cell that stand in a line. */
   private static final int LINE = 100;
 
@@ -53,7 +56,7 @@ public final class HtmlBody {
 
   private static final String KEEP = "<div class=\"keep\">\n";
 
-  /** A heading alone, before what goes on over pages. */
+  /** A heading, with the first words below it, before what goes on over pages. */
   private static final String LEAD = "<div class=\"lead\">\n";
 
   /** Characters of a label and its value that stand side by side with another pair. */
@@ -155,6 +158,9 @@ public final class HtmlBody {
     private boolean keep;
     private int kept;
 
+    /** Whether what is kept is a heading and what is said before a table or a card. */
+    private boolean leads;
+
     /** Whether a paragraph is a note to a table, and stands in its size. */
     private boolean below;
 
@@ -176,11 +182,12 @@ public final class HtmlBody {
     private void endKeep() {
       beside = false;
       if (keep) {
-        if (afterHeading()) {
+        if (afterHeading() || leads) {
           html.replace(kept, kept + KEEP.length(), LEAD);
         }
         html.append("</div>\n");
         keep = false;
+        leads = false;
       }
     }
 
@@ -242,12 +249,13 @@ public final class HtmlBody {
 
     @Override
     public void paragraph(Block.Paragraph paragraph) {
-      boolean leads = paragraph.text().endsWith(":");
-      if (leads) {
+      boolean goesOn = paragraph.text().endsWith(":");
+      if (goesOn) {
         startKeep();
       }
+      leads = afterHeading();
       put(below ? "<p class=\"below\">%s</p>\n" : "<p>%s</p>\n", words(paragraph.text()));
-      if (!leads) {
+      if (!goesOn) {
         endKeep();
       }
     }
@@ -352,7 +360,11 @@ public final class HtmlBody {
         html.append("</tr></thead>");
       }
       html.append("<tbody>");
-      for (List<String> row : rows) {
+      for (int r = 0; r < rows.size(); r++) {
+        List<String> row = rows.get(r);
+        if (!small && r == rows.size() - LAST_ROWS) {
+          html.append("</tbody><tbody class=\"end\">");
+        }
         html.append("<tr>");
         for (int i = 0; i < row.size(); i++) {
           boolean name = i == 0 && table.head().size() <= FEW_COLUMNS;

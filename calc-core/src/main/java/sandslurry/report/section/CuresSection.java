@@ -21,7 +21,11 @@ public final class CuresSection {
           new Block.Paragraph(cures.why()));
     }
     return List.of(
-        new Block.Heading(3, "Do one of these (each was tried; the verdict with it)"),
+        new Block.Heading(
+            3,
+            cures.tried().size() == 1
+                ? "Do this (it was tried; the verdict with it)"
+                : "Do one of these (each was tried; the verdict with it)"),
         Block.Items.bullets(
             cures.tried().stream().map(cure -> cure.text() + " (" + cure.after() + ")").toList()));
   }

@@ -161,14 +161,14 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
     double least = figure.range().low();
     String many = number(Kind.NUMBER, PlantTotals.MANY_YEARS).replaceFirst("\\..*", "");
     return figure.range().base() < PlantTotals.MANY_YEARS
-        ? number(Kind.PERCENT, figure.range().base() / 100)
+        ? number(Kind.YEARS, figure.range().base())
             + " ("
-            + number(Kind.PERCENT, least / 100)
+            + number(Kind.YEARS, least)
             + " to over "
             + many
             + ")"
         : least < PlantTotals.MANY_YEARS
-            ? "over " + many + " (" + number(Kind.PERCENT, least / 100) + " at the least)"
+            ? "over " + many + " (" + number(Kind.YEARS, least) + " at the least)"
             : "over " + many;
   }
 

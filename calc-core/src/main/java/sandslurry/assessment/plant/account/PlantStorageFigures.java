@@ -49,7 +49,7 @@ final class PlantStorageFigures {
             "rise of the sand in a year", Kind.DEPTH, m -> m.storage(storage).sandRisePerYearM()));
     days.figureIfAny(
             "years until sand takes a tenth of the volume, 50 for more",
-            Kind.NUMBER,
+            Kind.YEARS,
             m -> fifty(m.storage(storage).yearsToTenth()))
         .ifPresent(figures::add);
     if (daysWanted.isPresent()) {
@@ -62,7 +62,7 @@ final class PlantStorageFigures {
       days.figureIfAny(
               "years until sand leaves less than the days wanted below storm and freeboard,"
                   + " 50 for more",
-              Kind.NUMBER,
+              Kind.YEARS,
               m -> fifty(m.storage(storage).yearsUntilShortOf(wanted)))
           .ifPresent(figures::add);
     }
