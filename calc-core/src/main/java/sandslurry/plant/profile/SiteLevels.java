@@ -11,9 +11,6 @@ import java.util.Map;
  * @param units the units that have levels, by name, in the order of the plant
  */
 public record SiteLevels(double yardM, Map<String, Levels> units) {
-  /** No unit has levels. */
-  public static final SiteLevels NONE = new SiteLevels(0, Map.of());
-
   /** Copies the map, order kept. */
   public SiteLevels {
     units = Collections.unmodifiableMap(new LinkedHashMap<>(units));

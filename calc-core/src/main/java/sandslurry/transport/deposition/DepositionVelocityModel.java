@@ -150,8 +150,6 @@ public abstract class DepositionVelocityModel extends Published {
     STATIONARY_BED("onset of a stationary bed"),
     /** Below it some of the sand lies or slides on the floor. */
     ANY_BED("onset of a lying or sliding bed"),
-    /** At it the pressure gradient of the slurry is least. */
-    MINIMUM_GRADIENT("least pressure gradient"),
     /** Above it turbulence holds all of the sand. */
     FULL_SUSPENSION("full suspension"),
     /** Above it grains no longer travel in leaps along the floor. */
