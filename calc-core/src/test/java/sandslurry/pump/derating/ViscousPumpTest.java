@@ -227,6 +227,14 @@ class ViscousPumpTest {
     assertThat(region.place(0.01 * aboveMost)).isEqualTo(Place.ABOVE_ALLOWABLE);
   }
 
+  @ParameterizedTest
+  @CsvSource({"0.5, BELOW_PREFERRED", "0.7, PREFERRED", "1.2, PREFERRED", "1.25, ABOVE_PREFERRED"})
+  void aLimitBelongsToTheBetterRegion(double flow, Place place) {
+    OperatingRegion region = OperatingRegion.common(1, 87.2);
+    assertThat(region.place(flow)).isEqualTo(place);
+    assertThat(OperatingRegion.common(0.01, 30).minimumFlowM3ps()).isCloseTo(0.005, within(1e-15));
+  }
+
   @Test
   void theLimitsOfTheMakerComeFirst() {
     OperatingRegion common = OperatingRegion.common(0.01, 30);
