@@ -116,6 +116,7 @@ public final class Answer {
               DecidingFacts.of(assessment).stream()
                   .findFirst()
                   .map(f -> f.what() + ": " + f.actual() + ", " + f.limit())
+                  .or(() -> Headline.recovered(assessment))
                   .orElse("-");
           rows.add(
               List.of(

@@ -75,7 +75,13 @@ final class DecidingFacts {
     all.service(assessment.service());
     all.lane();
     assessment.plant().flatMap(PlantResult::profile).ifPresent(all::fall);
-    assessment.plant().ifPresent(plant -> plant.gravity().forEach(all::gravity));
+    assessment
+        .plant()
+        .ifPresent(
+            plant ->
+                plant
+                    .gravity()
+                    .forEach((stream, run) -> all.gravity("by gravity, \"" + stream + "\"", run)));
     all.facts.sort(Comparator.comparingDouble(Deciding::closeness));
     return List.copyOf(all.facts);
   }
@@ -257,6 +263,8 @@ final class DecidingFacts {
     npsh(service.pumps());
     motor(service.pumps());
     service.stop().ifPresent(this::restart);
+    service.gravityRun().ifPresent(run -> gravity("in the gravity pipe", run));
+    service.screw().ifPresent(this::screw);
   }
 
   /** The worst of the states beside the flow rates that every line is judged at. */
@@ -362,13 +370,23 @@ final class DecidingFacts {
   }
 
   /** A line by gravity at its gravest time. */
-  private void gravity(String stream, GravityRun run) {
+  private void screw(ServiceResult.Screw screw) {
+    facts.add(
+        Deciding.atLeast(
+            "capacity of the screw conveyor",
+            show(Kind.FLOW, screw.capacityM3ps()),
+            screw.capacityM3ps(),
+            show(Kind.FLOW, screw.loadM3ps()) + " to convey",
+            screw.loadM3ps()));
+  }
+
+  private void gravity(String where, GravityRun run) {
     run.worst()
         .filter(hour -> hour.sand().isPresent())
         .map(
             hour ->
                 Deciding.atLeast(
-                    "velocity by gravity, \"" + stream + "\"",
+                    "velocity " + where,
                     show(Kind.VELOCITY, hour.flow().velocityMps()),
                     hour.flow().velocityMps(),
                     show(Kind.VELOCITY, hour.sand().get().requiredMps()) + " required",

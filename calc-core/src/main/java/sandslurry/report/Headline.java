@@ -53,7 +53,12 @@ record Headline(String text, List<Finding> said) {
             .findFirst();
   }
 
-  private static String recovered(Assessment assessment, Finding recovery) {
+  /** What a plant recovers, with what is wanted; empty without its account. */
+  static Optional<String> recovered(Assessment assessment) {
+    return recovery(assessment).map(any -> range(assessment));
+  }
+
+  private static String range(Assessment assessment) {
     UnitSystem units = assessment.design().units();
     Accounts accounts = assessment.plant().orElseThrow().accounts().orElseThrow();
     Range range = accounts.capture();
@@ -71,7 +76,13 @@ record Headline(String text, List<Finding> said) {
                 + " % expected")
         + "; "
         + units.show(Kind.PERCENT, wanted)
-        + " wanted."
+        + " wanted";
+  }
+
+  private static String recovered(Assessment assessment, Finding recovery) {
+    Accounts accounts = assessment.plant().orElseThrow().accounts().orElseThrow();
+    return range(assessment)
+        + "."
         + (recovery.severity() == Severity.PASS
             ? ""
             : accounts.lowestBy().map(by -> " The low end comes with " + by + ".").orElse(""));
