@@ -45,6 +45,47 @@ class PumpGroupTest {
   }
 
   @Test
+  void theSharesOfPumpsAddUpToTheFlowOverEveryJump() {
+    for (PumpGroup group :
+        List.of(
+            PumpGroup.parallel(List.of(strong, weak)),
+            PumpGroup.parallel(List.of(drooping, drooping)),
+            PumpGroup.parallel(List.of(strong, drooping)))) {
+      for (int i = 1; i <= 50; i++) {
+        double flow = group.greatestFlowM3ps() * i / 50;
+        List<PumpGroup.Part> parts = group.parts(flow);
+        assertThat(parts.stream().mapToDouble(PumpGroup.Part::flowM3ps).sum())
+            .isCloseTo(flow, within(1e-6));
+        assertThat(group.greatestShareM3ps(flow, group.headM(flow)))
+            .isEqualTo(parts.stream().mapToDouble(PumpGroup.Part::flowM3ps).max().orElseThrow());
+      }
+    }
+  }
+
+  @Test
+  void aCurveBeginsWhereItsPointsDo() {
+    PumpCurve late =
+        PumpCurve.through(
+            List.of(
+                new PumpCurve.Point(0.002, 30, 0.1),
+                new PumpCurve.Point(0.01, 26, 0.7),
+                new PumpCurve.Point(0.02, 10, 0.4)));
+    assertThat(late.leastFlowM3ps()).isCloseTo(0.002, within(1e-15));
+    assertThat(PumpGroup.parallel(List.of(late, late)).leastFlowM3ps())
+        .isCloseTo(0.004, within(1e-12));
+  }
+
+  @Test
+  void onlyTheAllowableRegionIsAllowed() {
+    assertThat(OperatingRegion.Place.values())
+        .filteredOn(OperatingRegion.Place::allowable)
+        .containsExactlyInAnyOrder(
+            OperatingRegion.Place.BELOW_PREFERRED,
+            OperatingRegion.Place.PREFERRED,
+            OperatingRegion.Place.ABOVE_PREFERRED);
+  }
+
+  @Test
   void aDroopingPumpJoinsWithAJumpOverWhichTheHeadIsLevel() {
     PumpGroup group = PumpGroup.parallel(List.of(drooping, drooping));
     double outer = 0.01 + 0.001;
