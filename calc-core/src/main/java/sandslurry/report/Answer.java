@@ -189,9 +189,15 @@ public final class Answer {
   }
 
   private void decides() {
-    List<Deciding> facts = DecidingFacts.own(assessment);
+    List<Deciding> facts = new ArrayList<>(DecidingFacts.own(assessment));
     if (facts.isEmpty()) {
       return;
+    }
+    // Where there are too many, those with a large margin are missed least.
+    for (int i = facts.size() - 1; i >= 0 && facts.size() > MOST_FACTS; i--) {
+      if (facts.get(i).isLarge()) {
+        facts.remove(i);
+      }
     }
     blocks.add(
         new Block.Table(
