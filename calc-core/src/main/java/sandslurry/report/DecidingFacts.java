@@ -26,7 +26,6 @@ import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Severity;
-import sandslurry.pipe.WearLimit;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.separation.lane.LaneCycle;
 import sandslurry.transport.bed.SandCarriage;
@@ -202,15 +201,12 @@ final class DecidingFacts {
 
   /** Only where it is above its limit. */
   private void wear(LineResult line) {
-    WearLimit wear =
-        new WearLimit(
-            design.criteria().wearVelocityMps(), line.window().carriesFromM3ps().orElse(0));
+    double limit = design.criteria().wearVelocityMps();
     List<RunSpec> runs = design.route().orElseThrow().runs();
     List<Deciding> over = new ArrayList<>();
     for (LineState state : line.judged()) {
       for (int i = 0; i < runs.size(); i++) {
         double velocity = state.runs().get(i).velocityMps();
-        double limit = wear.limitMps(velocity, state.flowM3ps());
         if (state.runs().get(i).deposition().isPresent() && velocity > limit) {
           over.add(
               Deciding.atMost(

@@ -112,7 +112,7 @@ class OperatingWindowProperties {
     double flow = 6.1 * state.flowM3ps() / fastest;
     assumeTyped(flow);
     assertThat(assess(atFlow(document, flow)).findings())
-        .filteredOn(finding -> finding.id().equals("line.wear-fast"))
+        .filteredOn(finding -> finding.id().equals("line.wear-over"))
         .extracting(Finding::severity)
         .contains(Severity.CAUTION);
   }

@@ -507,7 +507,7 @@ class DesignReadingTest {
     Criteria criteria = design.criteria();
     assertThat(criteria.marginFraction()).isEqualTo(0.25);
     assertThat(criteria.marginVelocityMps()).isEqualTo(0.3);
-    assertThat(criteria.wearVelocityMps()).isEmpty();
+    assertThat(criteria.wearVelocityMps()).isEqualTo(6);
     assertThat(criteria.pressureShare()).isEqualTo(0.72);
     assertThat(criteria.sandCapture()).isEqualTo(0.75);
     assertThat(criteria.gradedSearch()).isTrue();

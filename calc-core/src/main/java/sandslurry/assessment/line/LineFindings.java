@@ -2,7 +2,6 @@ package sandslurry.assessment.line;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.materials.Materials;
@@ -15,9 +14,9 @@ import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
 import sandslurry.fact.finding.Severity;
 import sandslurry.material.Proportions;
-import sandslurry.pipe.WearLimit;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.units.Kind;
+import sandslurry.units.Measure;
 
 /**
  * Findings on the line: plugging, wear, pressure.
@@ -45,6 +44,12 @@ public record LineFindings(
 
   /** From this ratio to the design flow rate on it is said how much more the pipe wears. */
   private static final double NOTED_WEAR = 1.05;
+
+  /**
+   * Above 10 ft/s pipe abrasion becomes a problem: "Speed limits for slurry pumps", McNally
+   * Institute, mcnallyinstitute.com/s-html/s074.htm [m/s].
+   */
+  private static final double ABRASIVE_MPS = Measure.SPEED.si(Measure.SPEED.of(10, "ft/s"));
 
   private static final double LEAST_WEAR_POWER = 2;
   private static final double MOST_WEAR_POWER = 3.5;
@@ -176,37 +181,24 @@ public record LineFindings(
       return;
     }
     double ratio = state.flowM3ps() / design.flow().orElseThrow().designM3ps();
-    Optional<Double> set = design.criteria().wearVelocityMps();
-    WearLimit wear = new WearLimit(set, result.window().carriesFromM3ps().orElse(0));
-    double limit = wear.limitMps(point.velocityMps(), state.flowM3ps());
+    double limit = design.criteria().wearVelocityMps();
     boolean over = point.velocityMps() > limit;
-    if (!over && ratio < NOTED_WEAR) {
+    boolean abrasive = point.velocityMps() > ABRASIVE_MPS;
+    if (!over && !abrasive && ratio < NOTED_WEAR) {
       return;
     }
     String name = point.run().name();
     Found found =
-        (over
-                ? found(set.isPresent() ? "wear-over" : "wear-fast", Severity.CAUTION, name)
-                : found("wear-faster", Severity.NOTE, name))
-            .with("case", state.flowCase().words())
-            .with("velocity", Kind.VELOCITY, point.velocityMps());
-    if (over) {
-      found
-          .with("wearLimit", Kind.VELOCITY, limit)
-          .with("wearFlow", Kind.FLOW, limit * point.mean().areaM2())
-          .with("abrasive", Kind.VELOCITY, WearLimit.ABRASIVE_MPS)
-          .with("enough", Kind.FLOW, wear.carriesFromM3ps())
-          .why(
-              set.isPresent()
-                  ? "wear-limit"
-                  : limit < WearLimit.FASTEST_MPS && wear.carriesFromM3ps() > 0
-                      ? "wear-needless"
-                      : "wear-abrasive")
-          .cure(set.isPresent() ? "below-wear" : "below-wear-or-wider");
-    } else {
-      found.why("wear-velocity");
-    }
+        over
+            ? found("wear-over", Severity.CAUTION, name)
+            : found(abrasive ? "wear-abrasive" : "wear-faster", Severity.NOTE, name);
     found
+        .with("case", state.flowCase().words())
+        .with("velocity", Kind.VELOCITY, point.velocityMps())
+        .with("wearLimit", Kind.VELOCITY, limit)
+        .with("wearFlow", Kind.FLOW, limit * point.mean().areaM2())
+        .why(over ? "wear-limit" : "wear-velocity")
+        .cure(over, "below-wear")
         .when(
             ratio >= NOTED_WEAR,
             f ->

@@ -17,7 +17,6 @@ import sandslurry.fact.finding.Severity;
 import sandslurry.material.sand.Gradation;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
-import sandslurry.pipe.WearLimit;
 import sandslurry.pipe.catalogue.PipeCatalogue;
 import sandslurry.pipe.catalogue.StandardPipe;
 import sandslurry.transport.bed.SandCarriage;
@@ -285,7 +284,8 @@ record SettlingFindings(
     RunSpec run = warmths.asDesigned().route().runs().get(index);
     OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
     if (flow.isPresent()
-        && PipeRun.of(run).mean().velocityMps(flow.getAsDouble()) < WearLimit.FASTEST_MPS) {
+        && PipeRun.of(run).mean().velocityMps(flow.getAsDouble())
+            <= design.criteria().wearVelocityMps()) {
       found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("run-turbulent");
     } else {
       found.cure("no-turbulent");

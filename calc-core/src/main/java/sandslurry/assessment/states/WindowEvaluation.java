@@ -28,7 +28,6 @@ import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.numeric.Interruption;
-import sandslurry.pipe.WearLimit;
 
 /**
  * Finds the operating window of a line. Of what pipe and pump bear, the flow rate at which the
@@ -57,9 +56,6 @@ public final class WindowEvaluation {
       return new End(flowM3ps, cause, element, actual, limit, temperatureK, Optional.empty());
     }
   }
-
-  /** That of the interval looked at. */
-  private WearLimit wear;
 
   /**
    * The window of a line.
@@ -107,7 +103,6 @@ public final class WindowEvaluation {
         blocked = blocked.or(() -> most);
         continue;
       }
-      wear = new WearLimit(design.criteria().wearVelocityMps(), low);
       double top = Math.min(interval.highM3ps(), most.map(End::flowM3ps).orElse(highestM3ps(low)));
       Optional<End> full = runsFullFrom(low, top);
       Optional<End> over =
@@ -234,7 +229,7 @@ public final class WindowEvaluation {
     List<Check> checks = new ArrayList<>();
     List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
     pressures(runs, checks);
-    wear(flowM3ps, runs, checks);
+    wear(runs, checks);
     if (pump.isPresent() && pump.get().reaches(flowM3ps)) {
       StateEvaluation state =
           new StateEvaluation(
@@ -264,7 +259,7 @@ public final class WindowEvaluation {
     }
   }
 
-  private void wear(double flowM3ps, List<RunPoint> runs, List<Check> checks) {
+  private void wear(List<RunPoint> runs, List<Check> checks) {
     runs.stream()
         .filter(RunPoint::hasSand)
         .map(
@@ -273,7 +268,7 @@ public final class WindowEvaluation {
                     Cause.WEAR,
                     run.run().name(),
                     run.velocityMps(),
-                    wear.limitMps(run.velocityMps(), flowM3ps)))
+                    design.criteria().wearVelocityMps()))
         .forEach(checks::add);
   }
 

@@ -1,7 +1,6 @@
 package sandslurry.design.criteria;
 
 import java.util.Map;
-import java.util.Optional;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
 
 /**
@@ -12,7 +11,7 @@ import sandslurry.transport.deposition.DepositionVelocities.Role;
  * @param roles roles of deposition correlations that differ from the default, by their id
  * @param gradedSearch whether the size of the sand that asks the highest velocity governs;
  *     otherwise d50 does
- * @param wearVelocityMps velocity above which wear is a caution, where one is set
+ * @param wearVelocityMps velocity above which wear is a caution
  * @param pressureShare share of the pressure rating that the working pressure may use
  * @param sandCapture share of the sand that the lane must catch for a pass
  * @param floorShare share of the coarse sand that may reach the floor of a line in laminar flow
@@ -22,7 +21,7 @@ public record Criteria(
     double marginVelocityMps,
     Map<String, Role> roles,
     boolean gradedSearch,
-    Optional<Double> wearVelocityMps,
+    double wearVelocityMps,
     double pressureShare,
     double sandCapture,
     double floorShare) {

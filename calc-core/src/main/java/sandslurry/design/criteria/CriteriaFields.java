@@ -34,13 +34,13 @@ public final class CriteriaFields extends Fields<Criteria> {
           .label("and not less than")
           .means("least margin over the deposition velocity; the larger of the two counts")
           .such("0.3 m/s", "1 ft/s");
-  private final Field<Optional<Double>> wear =
-      optional(
-              "wearVelocity",
-              WEAR_SPEED,
-              "1.5 times what the line needs to carry its sand, from 10 ft/s to 6 m/s")
+  private final Field<Double> wear =
+      standard("wearVelocity", WEAR_SPEED, "6 m/s")
           .label("Limit for wear")
-          .means("velocity above which wear is a caution")
+          .means(
+              "velocity above which wear is a caution; dredging lines run at 5.5 to 6 m/s (Fluid"
+                  + " Mechanics, Heat Transfer, and Mass Transfer: Chemical Engineering Practice,"
+                  + " page 221)")
           .such("3 m/s", "10 ft/s");
   private final Field<Double> pressure =
       standard("pressureShare", PRESSURE, "72 %")
