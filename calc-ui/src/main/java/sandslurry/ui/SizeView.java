@@ -3,6 +3,7 @@ package sandslurry.ui;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
@@ -14,6 +15,8 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -42,8 +45,8 @@ final class SizeView {
           + " lie in a standard pipe.";
 
   private static final String NONE_AT_THESE =
-      "With \"Flow rates of each pipe's own\" it shows from which flow rate each pipe would carry the"
-          + " sand.";
+      "With \"Flow rates of each pipe's own\" it shows from which flow rate each pipe would carry"
+          + " the sand.";
 
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JComboBox<String> system = new JComboBox<>();
@@ -52,6 +55,7 @@ final class SizeView {
   private final JComboBox<String> unit = new JComboBox<>();
   private final JComboBox<UnitSizing.Aim> aim = new JComboBox<>(UnitSizing.Aim.values());
   private final JTextField wanted = new JTextField("90 %", 8);
+  private final JLabel unitLabel = Look.label("Unit", unit);
   private final JButton sizeUnit = new JButton("Size the unit");
   private final HtmlView page = new HtmlView("sizing", "Sizing");
   private DesignDocument document = DesignDocument.empty();
@@ -67,7 +71,7 @@ final class SizeView {
     Look.named(size, "size the line", "Size the line");
     ownFlow.setToolTipText(
         "From the lowest flow rate that carries the sand in it; else those of the design");
-    JPanel above = new JPanel(new MigLayout("insets 6 10 2 10", "[]6lp[]16lp[]16lp[]"));
+    JPanel above = new JPanel(new MigLayout("insets 6 10 2 10, hidemode 3", "[]6lp[]16lp[]16lp[]"));
     above.add(Look.label("Pipe standard", system));
     above.add(system);
     above.add(ownFlow);
@@ -95,11 +99,19 @@ final class SizeView {
           }
         });
     sizeUnit.setEnabled(false);
-    above.add(Look.label("Unit", unit), "newline");
+    above.add(unitLabel, "newline");
     above.add(unit);
     above.add(aim, "split 2");
     above.add(wanted);
     above.add(sizeUnit);
+    showUnits();
+  }
+
+  /** A design without units to size has no row for them. */
+  private void showUnits() {
+    for (JComponent part : List.of(unitLabel, unit, aim, wanted, sizeUnit)) {
+      part.setVisible(unit.getItemCount() > 0);
+    }
   }
 
   JPanel component() {
@@ -112,6 +124,7 @@ final class SizeView {
       stop();
       document = shown;
       unit.setModel(new DefaultComboBoxModel<>(UnitSizing.units(document).toArray(String[]::new)));
+      showUnits();
       enabled(true);
       page.show(FindingsPage.plain(HOW));
     }

@@ -266,7 +266,7 @@ public final class HtmlBody {
       String word = verdict.severity().name();
       put(
           "<div class=\"verdict %s\"><h1>%s</h1><p class=\"word\">%s</p></div>\n",
-          word.toLowerCase(Locale.ROOT), escape(verdict.title()), word);
+          word.toLowerCase(Locale.ROOT), broken(verdict.title()), word);
     }
 
     @Override
