@@ -19,6 +19,7 @@ import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.correlation.Bound;
+import sandslurry.design.criteria.Criteria;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carrier;
@@ -27,6 +28,7 @@ import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionJudgement.Entry;
+import sandslurry.transport.deposition.DepositionRule;
 import sandslurry.transport.deposition.DepositionVelocities;
 import sandslurry.transport.friction.ClearLiquid.Regime;
 import sandslurry.transport.friction.NonNewtonianModels;
@@ -225,6 +227,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
   }
 
   private void depositionVelocity(DepositionJudgement judged, List<Entry> entries) {
+    Criteria criteria = assessment.design().criteria();
     paragraph(
         "The deposition velocity here is "
             + show(Kind.VELOCITY, judged.limitMps())
@@ -245,7 +248,15 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
         "A rule takes one of the governing correlations, and holds that of coarse grains at the"
             + " peak of its correlation: it can lie above the table (--working has the steps). Each"
             + " size counts with the concentration of the coarser sand. Values in the table are for"
-            + " a level pipe. No formula is left out for use outside its range.");
+            + " a level pipe. No formula is left out for use outside its range. The required"
+            + " velocity is the greatest of three: the deposition velocity at the usual sand and "
+            + show(Kind.PERCENT, criteria.marginFraction())
+            + " more, that at the most sand and "
+            + show(Kind.PERCENT, DepositionRule.marginAtMostSand(criteria.marginFraction()))
+            + " more, and the latter and "
+            + show(Kind.VELOCITY, criteria.marginVelocityMps())
+            + " more. What the worst slug of sand needs with its margin is enough. The margins are"
+            + " wider for a thick liquid or a wide bore.");
   }
 
   /** The range over the correlations that govern. */

@@ -376,10 +376,20 @@ public record DepositionRule(
         : Optional.empty();
   }
 
+  /**
+   * The margin over the deposition velocity at the highest concentration.
+   *
+   * @param marginFraction that over the one at the usual concentration
+   * @return the margin as a share
+   */
+  public static double marginAtMostSand(double marginFraction) {
+    return Math.min(marginFraction, SLUG_MARGIN);
+  }
+
   /** The required velocity, if a bed can form at all [m/s]. */
   private double askedMps(
       double usualMps, double highMps, double slugMps, double widening, Trace trace) {
-    double narrow = 1 + Math.min(marginFraction, SLUG_MARGIN) + widening;
+    double narrow = 1 + marginAtMostSand(marginFraction) + widening;
     double most = Math.max(narrow * slugMps, slugMps + marginMps);
     double wanted =
         Math.max(
