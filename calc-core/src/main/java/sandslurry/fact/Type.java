@@ -1,5 +1,6 @@
 package sandslurry.fact;
 
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -74,11 +75,14 @@ public final class Type<S> extends Content<S> {
     double lowSi = measure.si(least);
     double highSi = measure.si(measure.parse(high));
     Function<Quantity<Q>, String> range =
-        unit -> measure.writeLike(lowSi, unit) + " to " + measure.writeLike(highSi, unit);
+        unit ->
+            measure.writeLike(lowSi, unit, RoundingMode.CEILING)
+                + " to "
+                + measure.writeLike(highSi, unit, RoundingMode.FLOOR);
     // Without a unit typed nobody knows which one is meant.
     String inBoth =
         range.apply(least)
-            + Kind.usUnit(measure, measure.writeLike(lowSi, least).replaceFirst("^\\S+ ?", ""))
+            + Kind.usUnit(measure, measure.write(least).replaceFirst("^\\S+ ?", ""))
                 .map(us -> " (" + range.apply(measure.parse("1 " + us)) + ")")
                 .orElse("");
     return new Type<>(

@@ -1,5 +1,6 @@
 package sandslurry.units;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -431,15 +432,17 @@ public final class Measure<Q extends Quantity<Q>> {
   }
 
   /**
-   * Writes an SI value, rounded, in the unit that another quantity carries.
+   * Writes a limit, rounded to its own side, in the unit that another quantity carries.
    *
    * @param si a finite value in SI
    * @param like the quantity whose unit is taken
-   * @return for example {@code 6562 ft}
+   * @param to upwards for a least value, so that what is written is itself allowed
+   * @return for example {@code 6561 ft}
    */
-  public String writeLike(double si, Quantity<Q> like) {
+  public String writeLike(double si, Quantity<Q> like, RoundingMode to) {
     UnitEntry<Q> entry = ownEntry(like.getUnit()).orElse(entries.get(0));
-    String text = NumberText.shortest(Double.parseDouble(NumberText.rounded(entry.fromSi(si), 4)));
+    String rounded = NumberText.rounded(entry.fromSi(si), 4, to);
+    String text = NumberText.shortest(Double.parseDouble(rounded));
     return entry.symbol().isEmpty() ? text : text + " " + entry.symbol();
   }
 

@@ -68,8 +68,8 @@ class DesignReadingTest {
           /lines/0/mixture/volumeFraction    | 63 %       | must be 0 % to 40 %
           /lines/0/mixture/volumeFraction    | -3 %       | must be 0 % to 40 %
           /lines/0/mixture/volumeFraction    | NaN        | does not start with a number
-          /lines/0/flow/design               | 0 gpm      | must be 0.7925 gal/min to 31700 gal/min
-          /lines/0/flow/design               | -460 gpm   | must be 0.7925 gal/min to 31700 gal/min
+          /lines/0/flow/design               | 0 gpm      | must be 0.7926 gal/min to 31700 gal/min
+          /lines/0/flow/design               | -460 gpm   | must be 0.7926 gal/min to 31700 gal/min
           /lines/0/flow/design               | 460 ft     | is a unit of length, but a flow is needed here
           /lines/0/flow/design               | 4,60 gpm   | is not one number
           /lines/0/flow/design               | Infinity   | does not start with a number
@@ -79,7 +79,7 @@ class DesignReadingTest {
           /lines/0/flow/maximum              | 450 gpm    | must not be below the design flow of 460 gal/min
           /lines/0/route/sourceLevel         | 1 km       | must be -0.03 km to 0.1 km
           /lines/0/route/outletHead          | -1 m       | must be 0 m to 50 m
-          /lines/0/route/runs/0/length       | 0 ft       | must be 0.3281 ft to 65620 ft
+          /lines/0/route/runs/0/length       | 0 ft       | must be 0.3281 ft to 65610 ft
           /lines/0/route/runs/0/length       | 300 psi    | is a unit of pressure, but a length is needed here
           /lines/0/route/runs/0/length       | 3e9 m      | must be 0.1 m to 20000 m
           /lines/0/route/runs/0/rise         | 301 ft     | cannot exceed the length of the run, 300 ft
@@ -95,7 +95,7 @@ class DesignReadingTest {
           /lines/0/pump/kind                 | jet        | must be one of: rotodynamic, piston
           /lines/0/pump/curveSpeed           | 0 rpm      | must be 50 rpm to 6000 rpm
           /lines/0/pump/speed                | 1750 ft    | is a unit of length
-          /lines/0/pump/impeller             | 12 ft      | must be 0.164 ft to 6.562 ft
+          /lines/0/pump/impeller             | 12 ft      | must be 0.1641 ft to 6.561 ft
           /lines/0/pump/driveEfficiency      | 0 %        | must be 20 % to 100 %
           /lines/0/pump/driveEfficiency      | 101 %      | must be 20 % to 100 %
           /lines/0/pump/curve/1/head         | -1 ft      | must be 0 ft to 1640 ft
@@ -103,7 +103,7 @@ class DesignReadingTest {
           /lines/0/pump/curve/1/efficiency   | 96 %       | must be 0 % to 95 %
           /criteria/velocityMarginShare | -1 %    | must be 0 % to 200 %
           /criteria/velocityMargin   | 1 ft       | is a unit of length, but a speed is needed here
-          /criteria/wearVelocity     | 0 ft/s     | must be 1.64 ft/s to 32.81 ft/s
+          /criteria/wearVelocity     | 0 ft/s     | must be 1.641 ft/s to 32.8 ft/s
           /criteria/pressureShare    | 0 %        | must be 10 % to 100 %
           /criteria/sandCapture      | 101 %      | must be 0 % to 100 %
           /criteria/worstSizeGoverns | perhaps    | must be one of: yes, no
@@ -352,8 +352,8 @@ class DesignReadingTest {
           /lines/0/flow/design       | null       |      | is null
           /lines/0/flow/design       | 460        | 460  | has no unit
           /lines/0/flow/design       | 460        | 460  | "460 L/s" or "460 gal/min"
-          /lines/0/flow/design       | 460        | 460  | (0.7925 gal/min to 31700 gal/min)
-          /lines/0/flow/design       | "0.1 gal/min" | 0.1 gal/min | must be 0.7925 gal/min to
+          /lines/0/flow/design       | 460        | 460  | (0.7926 gal/min to 31700 gal/min)
+          /lines/0/flow/design       | "0.1 gal/min" | 0.1 gal/min | must be 0.7926 gal/min to
           /title             | {}         |      | must be a text
           /sand/gradation    | {}         |      | must be a text
           """)
