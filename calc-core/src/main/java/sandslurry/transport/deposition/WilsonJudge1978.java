@@ -39,7 +39,7 @@ final class WilsonJudge1978 extends DepositionVelocityModel {
         Limit.STATIONARY_BED,
         SOURCE,
         Within.PUBLISHED.and(
-            "d/(D C_D)",
+            "grain size over bore and drag coefficient",
             Kind.NUMBER,
             1e-5,
             1e-3,
