@@ -197,7 +197,9 @@ public record LineFindings(
         .with("velocity", Kind.VELOCITY, point.velocityMps())
         .with("wearLimit", Kind.VELOCITY, limit)
         .with("wearFlow", Kind.FLOW, limit * point.mean().areaM2())
+        .with("abrasive", Kind.VELOCITY, ABRASIVE_MPS)
         .why(over ? "wear-limit" : "wear-velocity")
+        .why(abrasive, "wear-abrasive")
         .cure(over, "below-wear")
         .when(
             ratio >= NOTED_WEAR,
