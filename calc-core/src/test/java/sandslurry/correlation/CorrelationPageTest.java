@@ -71,13 +71,13 @@ class CorrelationPageTest {
   private static String entry(About about) {
     return """
 
-        **%s** (`%s`)
+    **%s** (`%s`)
 
-            %s
+        %s
 
-        Limits: %s.
-        Source: %s.
-        """
+    Limits: %s.
+    Source: %s.
+    """
         .formatted(about.name(), about.id(), about.equation(), limits(about), about.citation());
   }
 
@@ -136,7 +136,8 @@ class CorrelationPageTest {
         assertThat(one.citation().where())
             .as(one.id())
             .doesNotContainPattern(
-                "(coefficients?|constants?|exponents?|index|values?|plateau) from memory, unverified");
+                "(coefficients?|constants?|exponents?|index|values?|plateau) from memory,"
+                    + " unverified");
       }
     }
   }

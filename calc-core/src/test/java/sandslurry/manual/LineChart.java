@@ -83,7 +83,8 @@ final class LineChart {
   /** A ring in the colour of the curve drawn last. */
   void point(double along, double height) {
     append(
-        "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\"/>%n",
+        "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\" fill=\"none\" stroke=\"%s\""
+            + " stroke-width=\"2\"/>%n",
         x(along), y(height), COLOURS[(curves - 1) % COLOURS.length]);
   }
 

@@ -19,8 +19,8 @@ class CuresTest {
   private static final String SAND = "\"d50\": \"0.4 mm\", \"d85\": \"0.8 mm\"";
   private static final String WATER = "\"kind\": \"water\", \"temperature\": \"15 degC\"";
   private static final String LEVEL =
-      "{\"name\": \"level\", \"bore\": \"100 mm\", \"roughness\": \"0.05 mm\", \"rating\": \"2 MPa\","
-          + " \"length\": \"60 m\"}";
+      "{\"name\": \"level\", \"bore\": \"100 mm\", \"roughness\": \"0.05 mm\", \"rating\": \"2"
+          + " MPa\", \"length\": \"60 m\"}";
 
   private static DesignDocument line(
       String sand, String carrier, String percent, String flow, String runs) {

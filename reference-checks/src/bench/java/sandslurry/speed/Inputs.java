@@ -27,7 +27,8 @@ final class Inputs {
     String run =
         """
         {"name": "Run %%d", "pipe": {"system": "ASTM D1785", "size": "4 in", "class": "Sch 40"},
-         "roughness": "0.1 mm", "length": "%f m", "rise": "%f m"}"""
+         "roughness": "0.1 mm", "length": "%f m", "rise": "%f m"}\
+        """
             .formatted(91.44 / count, 1.8288 / count);
     String runs =
         IntStream.rangeClosed(1, count).mapToObj(run::formatted).collect(Collectors.joining(","));
@@ -45,7 +46,8 @@ final class Inputs {
                     """
                     {"name": "Screen %d", "kind": "screen", "in": "%s", "cake": "cake %d",
                      "liquid": "liquor %d", "opening": "12 mm", "fibreCapture": "1 %%",
-                     "cakeSolids": "20 %%"}"""
+                     "cakeSolids": "20 %%"}\
+                    """
                         .formatted(i, i == 1 ? "manure, rinse" : "liquor " + (i - 1), i, i))
             .collect(Collectors.joining(","));
     String products =
@@ -63,7 +65,8 @@ final class Inputs {
                   "scrapeInterval": "8 h"}],
                  "waters": [{"stream": "rinse", "flow": "2 m3/h"}],
                  "units": [%s],
-                 "products": [%s, {"stream": "liquor %d", "use": "waste"}]}"""
+                 "products": [%s, {"stream": "liquor %d", "use": "waste"}]}\
+                """
                     .formatted(units, products, count)));
   }
 }

@@ -43,8 +43,8 @@ public final class ObservedFields extends Fields<ObservedSpec> {
               "at the line start")
           .label("It was read")
           .means(
-              "where the pressure was read: at the start of the line, behind any pump, or as the rise"
-                  + " from before the pump to behind it at the same height");
+              "where the pressure was read: at the start of the line, behind any pump, or as the"
+                  + " rise from before the pump to behind it at the same height");
   private final Field<Optional<Double>> uncertainty =
       optional(
               "pressureUncertainty",

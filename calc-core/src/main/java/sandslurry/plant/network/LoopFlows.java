@@ -8,10 +8,10 @@ import sandslurry.numeric.UnsolvedException;
  * <pre>(c_k + sum of S_ik) x_k = b_k + sum of S_kj x_j</pre>
  *
  * <p>where S_ik is the share of unit k that goes to unit i, c_k the share that leaves the loop and
- * b_k what comes from outside. Each unit in turn is taken out: what it would have passed on joins the
- * shares of those that remain. Nothing is subtracted (the state reduction of Grassmann, Taksar and
- * Heyman 1985, from memory, unverified), so that every flow is exact to rounding and none negative,
- * however often a constituent goes round before it leaves.
+ * b_k what comes from outside. Each unit in turn is taken out: what it would have passed on joins
+ * the shares of those that remain. Nothing is subtracted (the state reduction of Grassmann, Taksar
+ * and Heyman 1985, from memory, unverified), so that every flow is exact to rounding and none
+ * negative, however often a constituent goes round before it leaves.
  */
 final class LoopFlows {
   private LoopFlows() {}

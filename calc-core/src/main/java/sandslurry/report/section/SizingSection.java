@@ -101,8 +101,8 @@ public final class SizingSection {
           new Block.Paragraph(
               "No size of "
                   + sizing.unit()
-                  + " serves this aim: a box is emptied by its screw and not cleaned out, a pit is not"
-                  + " there to capture sand, and a plant without a steady state has no feed."));
+                  + " serves this aim: a box is emptied by its screw and not cleaned out, a pit is"
+                  + " not there to capture sand, and a plant without a steady state has no feed."));
     }
     Kind<?> kind = sizing.aim().kind();
     List<Block> blocks = new ArrayList<>();
@@ -140,7 +140,8 @@ public final class SizingSection {
           new Block.Paragraph(
               "No size that was tried reaches the aim ("
                   + wanted
-                  + ") with every feed above; each row without a size shows what the largest does."));
+                  + ") with every feed above; each row without a size shows what the largest"
+                  + " does."));
     }
     if (several) {
       blocks.add(

@@ -45,8 +45,8 @@ public final class DarbyMelson1981 implements TurbulentFrictionModel {
           new Citation(
                   "Darby and Melson",
                   1981,
-                  "Chemical Engineering 88(26):59-61; constants seen in two public codes after Darby, which"
-                      + " have -1.47 for -1.378")
+                  "Chemical Engineering 88(26):59-61; constants seen in two public codes after"
+                      + " Darby, which have -1.47 for -1.378")
               .fromMemory("-1.378"),
           List.of(INDEX, HEDSTROM, ROUGHNESS));
 

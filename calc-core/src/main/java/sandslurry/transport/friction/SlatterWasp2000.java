@@ -31,7 +31,8 @@ final class SlatterWasp2000 implements TransitionCriterion {
           new Citation(
                   "Slatter and Wasp",
                   2000,
-                  "10th International Conference on Transport and Sedimentation of Solid Particles, Wroclaw")
+                  "10th International Conference on Transport and Sedimentation of Solid Particles,"
+                      + " Wroclaw")
               .fromMemory("coefficients"),
           List.of(HEDSTROM));
 

@@ -21,7 +21,8 @@ class EquationsTest {
   /** The key of a step, or the choice between two, in the code of a class. */
   private static final Pattern STEP =
       Pattern.compile(
-          "(?<!Equation)\\.(?:step|of)\\(\\s*((?:[\\w.()]+ \\? )?\"[\\w-]+\"(?: : \"[\\w-]+\")?)[,)]");
+          "(?<!Equation)\\.(?:step|of)\\(\\s*((?:[\\w.()]+ \\? )?\"[\\w-]+\"(?: :"
+              + " \"[\\w-]+\")?)[,)]");
 
   private static final Pattern QUOTED = Pattern.compile("\"([\\w-]+)\"");
 

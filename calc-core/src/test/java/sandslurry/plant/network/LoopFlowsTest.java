@@ -44,7 +44,8 @@ class LoopFlowsTest {
     double out = 0;
     for (int k = 0; k < n; k++) {
       out += exits[k] * through[k];
-      // An elimination that subtracts loses a digit with each that a share to leave falls short of 1.
+      // An elimination that subtracts loses a digit with each that a share to leave falls short of
+      // 1.
       assertThat(through[k])
           .isCloseTo(eliminated[k], within(1e-14 * Math.pow(10, 2 * trapped) * in));
     }

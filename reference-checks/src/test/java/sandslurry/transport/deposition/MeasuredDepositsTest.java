@@ -217,8 +217,8 @@ class MeasuredDepositsTest {
           table.append(
               String.format(
                   Locale.ROOT,
-                  "| %s | %s | %d | %.2f / %.2f | %.2g mm, %.0f mm, %.2g %%: %.2f m/s, required %.2f"
-                      + " |\n",
+                  "| %s | %s | %d | %.2f / %.2f | %.2g mm, %.0f mm, %.2g %%: %.2f m/s, required"
+                      + " %.2f |\n",
                   set,
                   what,
                   of.size(),
