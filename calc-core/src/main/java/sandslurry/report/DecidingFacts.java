@@ -21,6 +21,7 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.SurgeResult;
+import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -96,6 +97,7 @@ final class DecidingFacts {
     velocity(line);
     workingPressure(line);
     wear(line);
+    column(line);
   }
 
   /** Of all runs, flow rates, temperatures and liquors judged, the one with the least left. */
@@ -221,6 +223,24 @@ final class DecidingFacts {
       }
     }
     over.stream().min(Comparator.comparingDouble(Deciding::closeness)).ifPresent(facts::add);
+  }
+
+  /** Only where the liquid column breaks. */
+  private void column(LineResult line) {
+    double boils = assessment.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    line.judged().stream()
+        .flatMap(state -> state.runs().stream())
+        .mapToDouble(run -> Math.min(run.startPa(), run.endPa()))
+        .filter(least -> least < boils)
+        .min()
+        .ifPresent(
+            least ->
+                facts.add(
+                    Deciding.amiss(
+                        "lowest pressure, at a high point",
+                        show(Kind.PRESSURE, least),
+                        show(Kind.PRESSURE, boils) + ", where vapour forms",
+                        "column breaks")));
   }
 
   private void duty(PumpResult.Duty duty) {
