@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.GrainRange;
@@ -229,6 +230,24 @@ class SeparationUnitsTest {
     assertThat(filling.intervalS()).isEmpty();
     assertThat(filling.end()).isEqualTo(LaneFilling.End.NO_SAND);
     assertThat(filling.meanRecovery()).isZero();
+  }
+
+  @Test
+  void aTraceOfSandThatFillsNoLaneIsKeptAsALittleIs() {
+    LaneReach reach = new LaneReach(new OpenChannel(3, 0, 0.018), 20, OptionalDouble.of(1), 0.1, 1);
+    List<Partition> kept =
+        DoubleStream.of(1e-9, 1e-320)
+            .mapToObj(
+                sand ->
+                    LaneFilling.mean(
+                        List.of(reach),
+                        feed(0.01, WATER, 0, 0, 0, sand),
+                        OrganicMatter.FEEDLOT,
+                        0.4,
+                        Outlook.LIKELY,
+                        0.5))
+            .toList();
+    assertThat(kept.get(1).sand().get(0)).isCloseTo(kept.get(0).sand().get(0), within(1e-3));
   }
 
   @Test

@@ -178,7 +178,7 @@ record LaneSection(Assessment assessment, Page page) implements SectionWriter {
               case FULL -> "It ends when the storage depth is full.";
               case ON_SCHEDULE -> "It ends when it is time to clean.";
               case KEEPS_TOO_LITTLE -> "It ends when the lane keeps less than half of its sand.";
-              case NO_SAND -> "No sand is fed.";
+              case NO_SAND -> "No sand is fed, or a trace.";
             });
   }
 

@@ -10,6 +10,7 @@ import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.capture.Outlook;
 import sandslurry.separation.channel.ChannelFlow;
+import sandslurry.units.InUnit;
 
 /**
  * How a lane fills with sand: as the deposit rises it takes depth, velocity rises, and less is
@@ -44,6 +45,9 @@ public record LaneFilling(
   /** Steps in which {@link #mean} fills a reach. */
   static final int COARSE = 8;
 
+  /** A million years: a trace of sand takes longer than a number can say [s]. */
+  private static final double NEVER_S = InUnit.DAY.si(365e6);
+
   /** Copies the lists. */
   public LaneFilling {
     points = List.copyOf(points);
@@ -59,7 +63,7 @@ public record LaneFilling(
     KEEPS_TOO_LITTLE,
     /** It was time to clean it. */
     ON_SCHEDULE,
-    /** There is no sand. */
+    /** There is no sand, or so little that no lane fills with it in a million years. */
     NO_SAND
   }
 
@@ -206,6 +210,11 @@ public record LaneFilling(
       if (end == null && !(time < cleanOut.latestS() * (1 - 1e-12))) {
         end = End.ON_SCHEDULE;
       }
+      double[] rises = rises(reaches, now, feed, runningShare, porosity);
+      double step = Math.min(cleanOut.latestS() - time, timeS(reaches, deposits, rises, steps));
+      if (end == null && !(step < NEVER_S)) {
+        end = End.NO_SAND;
+      }
       if (end != null) {
         Partition partition =
             time > 0
@@ -214,8 +223,6 @@ public record LaneFilling(
         return new LaneFilling(
             points, end, boxed(keptKg), fed(feed, time * runningShare), partition);
       }
-      double[] rises = rises(reaches, now, feed, runningShare, porosity);
-      double step = Math.min(cleanOut.latestS() - time, timeS(reaches, deposits, rises, steps));
       last = new Step(now, step, raise(reaches, deposits, rises, step));
     }
   }
