@@ -2,6 +2,7 @@ package sandslurry.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.SafetyCaution;
 import sandslurry.design.document.Problem;
@@ -9,6 +10,7 @@ import sandslurry.report.Answer;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.HtmlBody;
 import sandslurry.report.section.Chapters;
+import sandslurry.study.Cures;
 
 /** Findings, problems and cautions as pages of HTML. */
 final class FindingsPage {
@@ -42,9 +44,9 @@ final class FindingsPage {
 
   private FindingsPage() {}
 
-  /** The answer as it is printed, and below it every finding. */
-  static String findings(Assessment assessment) {
-    List<Block> answer = Answer.of(assessment);
+  /** The answer as it is printed, with the cures found so far, and below it every finding. */
+  static String findings(Assessment assessment, Optional<Cures> cures) {
+    List<Block> answer = Answer.of(assessment, cures);
     // Verdict and sentence stand in the banner above.
     List<Block> page = new ArrayList<>(answer.subList(2, answer.size()));
     page.add(new Block.Heading(3, "Findings"));

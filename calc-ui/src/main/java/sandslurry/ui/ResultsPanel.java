@@ -61,6 +61,7 @@ final class ResultsPanel {
   private final Set<Page> filled = new HashSet<>();
   private final VerdictBanner banner = new VerdictBanner();
   private final HtmlView findings = new HtmlView("findings", "Findings");
+  private final BackgroundCures cures = new BackgroundCures();
   private final HtmlView states = new HtmlView("states", "States");
   private final ChartView systemCurve = new ChartView("system chart", "System curve and pump");
   private final ChartView gradeLine = new ChartView("grade chart", "Hydraulic grade line");
@@ -262,12 +263,21 @@ final class ResultsPanel {
     List<Problem> problems = model.reading().problems();
     findings.show(
         assessment
-            .map(FindingsPage::findings)
+            .map(shown -> FindingsPage.findings(shown, cures.of(shown)))
             .orElseGet(
                 () ->
                     problems.isEmpty()
                         ? FindingsPage.plain(whyNot)
                         : FindingsPage.problems(problems)));
+    cures.request(
+        model.document(),
+        assessment,
+        mended -> {
+          Assessment shown = assessment.orElseThrow();
+          if (model.outcome().assessment().filter(one -> one == shown).isPresent()) {
+            findings.show(FindingsPage.findings(shown, Optional.of(mended)));
+          }
+        });
   }
 
   private void showReport(String text) {

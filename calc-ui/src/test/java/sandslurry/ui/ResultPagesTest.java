@@ -3,6 +3,7 @@ package sandslurry.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sandslurry.ui.EventThread.onEventThread;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.Evaluation;
+import sandslurry.study.Cures;
 
 /** The pages of the results: those that a design has, and what stands first on them. */
 class ResultPagesTest {
@@ -65,6 +67,28 @@ class ResultPagesTest {
         Evaluation.assess(
             Designs.example("thick-manure-piston.json").read().design().orElseThrow());
     assertThat(StatesPage.of(assessment)).contains("Judge the line in more states");
+  }
+
+  @Test
+  void theAnswerGainsTheCuresThatThePrintedOneHas() throws Exception {
+    FormModel model = Designs.model("correlations-disagree.json");
+    Cures cures =
+        Cures.of(model.document(), model.outcome().assessment().orElseThrow()).orElseThrow();
+    assertThat(cures.tried()).isNotEmpty();
+    JEditorPane page =
+        onEventThread(
+            () ->
+                PanelsTest.find(
+                    new ResultsPanel(model, pointer -> {}).component(),
+                    JEditorPane.class,
+                    "findings"));
+    long end = System.nanoTime() + Duration.ofMinutes(1).toNanos();
+    String text = "";
+    while (!text.contains("was tried") && System.nanoTime() < end) {
+      text = onEventThread(page::getText);
+      Thread.sleep(50);
+    }
+    assertThat(text).contains("was tried");
   }
 
   @Test
