@@ -21,7 +21,6 @@ import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.assessment.stop.StopResult;
 import sandslurry.assessment.stop.SurgeResult;
-import sandslurry.correlation.Physics;
 import sandslurry.design.Design;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -227,7 +226,7 @@ final class DecidingFacts {
 
   /** Only where the liquid column breaks. */
   private void column(LineResult line) {
-    double boils = assessment.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    double boils = assessment.carrier().boilsBelowPa();
     line.judged().stream()
         .flatMap(state -> state.runs().stream())
         .mapToDouble(run -> Math.min(run.startPa(), run.endPa()))

@@ -285,7 +285,7 @@ public record LineFindings(
 
   /** A column that breaks where two runs meet is said once, of the run with the lower pressure. */
   private void vacuum(RunSpec run, double least, FlowCase flowCase, boolean beside) {
-    double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    double boils = materials.carrier().boilsBelowPa();
     if (!(least < -1) || least < boils && beside) {
       return;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sandslurry.assessment.line.CarryingFlows;
@@ -133,19 +134,25 @@ public final class WindowEvaluation {
     if (!materials.flows(fromM3ps) || holds(leastPressure(fromM3ps))) {
       return Optional.empty();
     }
-    double low = fromM3ps;
-    double high = toM3ps;
-    if (holds(leastPressure(high))) {
-      while (high - low > FOUND * high) {
-        double middle = (low + high) / 2;
-        if (holds(leastPressure(middle))) {
-          high = middle;
-        } else {
-          low = middle;
-        }
+    boolean ever = holds(leastPressure(toM3ps));
+    double from = ever ? edge(fromM3ps, toM3ps, flow -> holds(leastPressure(flow)))[1] : toM3ps;
+    return Optional.of(leastPressure(from));
+  }
+
+  /** The flow rates next to each other between which something begins to be. */
+  private static double[] edge(double notYet, double already, DoublePredicate is) {
+    double low = notYet;
+    double high = already;
+    while (high - low > FOUND * high) {
+      Interruption.check();
+      double middle = (low + high) / 2;
+      if (is.test(middle)) {
+        high = middle;
+      } else {
+        low = middle;
       }
     }
-    return Optional.of(leastPressure(high));
+    return new double[] {low, high};
   }
 
   private static boolean holds(End least) {
@@ -156,7 +163,7 @@ public final class WindowEvaluation {
   private End leastPressure(double flowM3ps) {
     List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
     List<LineModel.Pressures> pressures = model.pressures(runs);
-    double boils = materials.carrier().vapourPressurePa() - Physics.ATMOSPHERE_PA;
+    double boils = materials.carrier().boilsBelowPa();
     return IntStream.range(0, runs.size())
         .mapToObj(
             i ->
@@ -177,21 +184,11 @@ public final class WindowEvaluation {
     if (worst(top).isEmpty()) {
       return cap;
     }
-    double low = from;
-    double high = top;
-    while (high - low > FOUND * high) {
-      Interruption.check();
-      double middle = (low + high) / 2;
-      if (worst(middle).isEmpty()) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    End over = worst(high).orElseThrow();
+    double[] edge = edge(from, top, flow -> worst(flow).isPresent());
+    End over = worst(edge[1]).orElseThrow();
     return Optional.of(
         new End(
-            low,
+            edge[0],
             over.cause(),
             over.element(),
             over.actual(),

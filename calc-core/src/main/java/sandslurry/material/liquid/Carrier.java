@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.correlation.Bound;
+import sandslurry.correlation.Physics;
 
 /**
  * The liquid that carries the sand, free of sand itself: water, or manure liquor with its rheology.
@@ -138,6 +139,15 @@ public record Carrier(
     return scatter.source() == Source.SOLIDS
         ? Carriers.yieldStressPa(totalSolids.orElse(0))
         : rheology.yieldStressPa();
+  }
+
+  /**
+   * Gauge pressure below which the liquid boils, at sea level.
+   *
+   * @return the pressure [Pa]
+   */
+  public double boilsBelowPa() {
+    return vapourPressurePa - Physics.ATMOSPHERE_PA;
   }
 
   /**
