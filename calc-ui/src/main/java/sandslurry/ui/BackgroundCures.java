@@ -3,7 +3,6 @@ package sandslurry.ui;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
-import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import sandslurry.assessment.Assessment;
 import sandslurry.design.document.DesignDocument;
@@ -26,9 +25,9 @@ final class BackgroundCures {
    *
    * @param document the design as typed
    * @param assessment what came of it; empty when there is nothing to mend
-   * @param done gets the cures, on the event thread, unless another design came meanwhile
+   * @param done is told on the event thread that there are cures, unless another design came
    */
-  void request(DesignDocument document, Optional<Assessment> assessment, Consumer<Cures> done) {
+  void request(DesignDocument document, Optional<Assessment> assessment, Runnable done) {
     if (assessment.isPresent() && isWanted(assessment.get())) {
       return;
     }
@@ -47,10 +46,10 @@ final class BackgroundCures {
                                 cures -> SwingUtilities.invokeLater(() -> take(of, cures, done)))));
   }
 
-  private void take(Assessment of, Cures cures, Consumer<Cures> done) {
+  private void take(Assessment of, Cures cures, Runnable done) {
     if (isWanted(of)) {
       found = Optional.of(cures);
-      done.accept(cures);
+      done.run();
     }
   }
 

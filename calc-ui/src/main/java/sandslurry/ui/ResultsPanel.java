@@ -272,10 +272,9 @@ final class ResultsPanel {
     cures.request(
         model.document(),
         assessment,
-        mended -> {
-          Assessment shown = assessment.orElseThrow();
-          if (model.outcome().assessment().filter(one -> one == shown).isPresent()) {
-            findings.show(FindingsPage.findings(shown, Optional.of(mended)));
+        () -> {
+          if (model.outcome().assessment().filter(one -> one == assessment.get()).isPresent()) {
+            showFindings(assessment, whyNot);
           }
         });
   }
