@@ -1,7 +1,6 @@
 package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -188,12 +187,9 @@ class FalsePassProperties {
     Assessment metric = assess(odd(seed));
     Assessment us = assess(Documents.parse(RandomDesigns.oddLine(seed, true)));
     assertThat(us.verdict()).isEqualTo(metric.verdict());
-    assertThat(us.findings())
-        .extracting(Finding::severity, Finding::topic, Finding::element, Finding::what)
+    assertThat(us.findings().stream().map(FalsePassProperties::saidWithoutUnits).toList())
         .containsExactlyElementsOf(
-            metric.findings().stream()
-                .map(f -> tuple(f.severity(), f.topic(), f.element(), f.what()))
-                .toList());
+            metric.findings().stream().map(FalsePassProperties::saidWithoutUnits).toList());
     List<LineState> states = metric.line().orElseThrow().states();
     for (int s = 0; s < states.size(); s++) {
       for (int r = 0; r < states.get(s).runs().size(); r++) {
@@ -207,6 +203,17 @@ class FalsePassProperties {
         same(one.frictionPa(), other.frictionPa());
       }
     }
+  }
+
+  /** A finding but for its numbers, which each design shows in its own units. */
+  private static List<?> saidWithoutUnits(Finding finding) {
+    return List.of(
+        finding.id(),
+        finding.severity(),
+        finding.topic(),
+        finding.element(),
+        finding.reasons(),
+        finding.cures());
   }
 
   private static void same(double one, double other) {
