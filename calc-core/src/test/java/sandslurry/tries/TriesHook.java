@@ -8,8 +8,9 @@ import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
 /**
- * The tries that a property names are those of the deep profile; a plain build takes a share of
- * them, so that it ends while one waits.
+ * The tries that a property names are those of the deep profile, which draws new ones each time. A
+ * plain build takes a share of them, so that it ends while one waits, and draws the same ones each
+ * time, so that it fails for a change and not by chance.
  */
 public final class TriesHook implements AroundPropertyHook {
   private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.08"));
@@ -27,6 +28,9 @@ public final class TriesHook implements AroundPropertyHook {
       attributes
           .tries()
           .ifPresent(deep -> attributes.setTries(slow ? Math.min(deep, SLOW) : plain(deep)));
+      if (attributes.seed().isEmpty()) {
+        attributes.setSeed(String.valueOf(context.targetMethod().toString().hashCode()));
+      }
     }
     return property.execute();
   }
