@@ -60,7 +60,7 @@ final class SteadySearch {
   SteadyState near(SteadyBalance earlier) {
     StepSolver rest = rest();
     try {
-      Optional<SteadyBalance> balance = settled(rest, network.arriving(earlier));
+      Optional<SteadyBalance> balance = settled(rest, network.arriving(earlier), true);
       if (balance.isPresent()) {
         return balance.get();
       }
@@ -94,7 +94,7 @@ final class SteadySearch {
       if (passed.trap() != null) {
         return trapped(passed.trap());
       }
-      return settled(rest, passed.through())
+      return settled(rest, passed.through(), true)
           .map(balance -> (SteadyState) balance)
           .orElseGet(() -> unsettled(rest, passed.through(), 0, Growth.NONE));
     }
@@ -122,7 +122,7 @@ final class SteadySearch {
       arriving = solver.arriving(passed.through());
       slowest = Math.max(InUnit.HOUR.si(1), retention(contents, arriving));
       if (step > STAYS * slowest && moved < RESTS) {
-        Optional<SteadyBalance> balance = settled(rest, arriving);
+        Optional<SteadyBalance> balance = settled(rest, arriving, false);
         if (balance.isPresent()) {
           return balance.get();
         }
@@ -181,18 +181,26 @@ final class SteadySearch {
     return Math.min(longest, InUnit.DAY.si(365));
   }
 
-  /** The balance at rest next to a state; empty when there is none near it. */
-  private Optional<SteadyBalance> settled(StepSolver rest, double[] arriving) {
+  /**
+   * The balance at rest next to a state; empty when there is none near it.
+   *
+   * @param jumps whether a balance whose shares jump counts, for what pits hold is at rest
+   */
+  private Optional<SteadyBalance> settled(StepSolver rest, double[] arriving, boolean jumps) {
     // With a lag, so that it stays with the state that the march came to.
     StepSolver.Passed first = rest.solve(arriving, 1, 1e-3, 60);
     passes += 10;
-    if (!first.agreed()) {
+    if (!first.agreed() && !first.jumps()) {
       return Optional.empty();
     }
     StepSolver.Passed last = rest.solve(first.through(), 0, SETTLED, 400);
-    return last.agreed() && rest.change(first.through(), last.through()) <= NEAR
-        ? balance(rest, last)
-        : Optional.empty();
+    if (rest.change(first.through(), last.through()) > NEAR) {
+      return Optional.empty();
+    }
+    if (last.agreed()) {
+      return balance(rest, last);
+    }
+    return jumps && last.jumps() ? nearly(rest, last.through()) : Optional.empty();
   }
 
   private Optional<SteadyBalance> balance(StepSolver rest, StepSolver.Passed passed) {

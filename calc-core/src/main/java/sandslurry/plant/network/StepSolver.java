@@ -46,6 +46,9 @@ final class StepSolver {
   /** A change that falls to less than this share of the one before needs no acceleration. */
   private static final double SLOW = 0.2;
 
+  /** A state that differs by less from the one before the last is that one again. */
+  private static final double SAME = 1e-9;
+
   /** What passes and how it is divided nearly agree: their search may be accelerated. */
   private static final double NEAR = 0.01;
 
@@ -92,9 +95,10 @@ final class StepSolver {
    * @param through what passes through the units
    * @param division how they divide it
    * @param agreed whether the two agree, but for little of the flow through a unit
+   * @param jumps whether the search goes to and fro between two states, as shares that jump let it
    * @param trap what piles up where no way leads out; null when nothing does
    */
-  record Passed(double[] through, Division division, boolean agreed, Trap trap) {}
+  record Passed(double[] through, Division division, boolean agreed, boolean jumps, Trap trap) {}
 
   /**
    * A constituent that has no way out.
@@ -223,6 +227,7 @@ final class StepSolver {
     Trap trap = null;
     double change = before;
     FixedPoint history = new FixedPoint();
+    double[] previous = null;
     for (int pass = 1; pass <= most; pass++) {
       Division division = divided(state);
       boolean[][] reached = reached(division);
@@ -240,16 +245,21 @@ final class StepSolver {
         change = Math.max(change(state, next) * (1 + r), division.dutyChange());
       }
       if (r == 0 && (change <= settled || pass == most)) {
-        return new Passed(next, division, change <= settled, null);
+        return new Passed(next, division, change <= settled, false, null);
       }
       // Away from agreement acceleration could leap to another state than the one time leads to.
       boolean helps = rest ? near || lag == 0 : near && change > SLOW * before;
       if (r == 0 && helps && pass <= Math.min(MOST_ACCELERATED, most / 2)) {
         state = history.after(state, next);
+        previous = null;
         before = change;
         continue;
       }
+      if (previous != null && change > settled && change(previous, next) <= SAME) {
+        return new Passed(next, division, false, trap == null, trap);
+      }
       history = new FixedPoint();
+      previous = state;
       state = next;
       if (trap == null && (change <= settled || pass == most - 1)) {
         r = 0;
@@ -261,7 +271,7 @@ final class StepSolver {
       before = change;
     }
     Division last = divided(state);
-    return new Passed(state, last, false, trap(last, state, reached(last)));
+    return new Passed(state, last, false, false, trap(last, state, reached(last)));
   }
 
   /** The greatest change of a flow, over the total flow through the same unit. */

@@ -84,9 +84,8 @@ class NetworkTest {
     assertThat(pure.stream("brine").waterKgps()).isEqualTo(15, within(1e-12));
   }
 
-  @Test
-  void unitsThatDoNotAgreeWithTheirFeedsAreNotCalledSteady() {
-    // A switch that sends everything back when it sees little, and nothing when it sees much.
+  /** Sends one share of its feed back to itself while it sees little, another when it sees much. */
+  private static Network swing(double little, double much, double fromKgps) {
     Unit swing =
         new Unit() {
           @Override
@@ -107,15 +106,42 @@ class NetworkTest {
           @Override
           public Split split(Stream feed) {
             double[] back = new double[feed.constituents().count()];
-            java.util.Arrays.fill(back, feed.massKgps() < 1.5 ? 0.5 : 0.1);
+            java.util.Arrays.fill(back, feed.massKgps() < fromKgps ? little : much);
             return Split.two(back, List.of());
           }
         };
-    Network network = Network.of(List.of(swing), List.of("feed"), List.of("out"));
-    assertThat(network.solve(Map.of("feed", THREE.water(1))))
-        .isInstanceOfSatisfying(
-            NoSteadyState.class,
-            none -> assertThat(none.reason()).isEqualTo(NoSteadyState.Reason.UNSETTLED));
+    return Network.of(List.of(swing), List.of("feed"), List.of("out"));
+  }
+
+  @Test
+  void unitsThatDoNotAgreeWithTheirFeedsAreNotCalledSteady() {
+    Map<String, Stream> feeds = Map.of("feed", THREE.water(1));
+    SteadyBalance before = Plant.balance(swing(0.5, 0.5, 1), feeds);
+    Network swings = swing(0.5, 0.1, 1.5);
+    for (SteadyState none : List.of(swings.solve(feeds), swings.solve(feeds, before))) {
+      assertThat(none)
+          .isInstanceOfSatisfying(
+              NoSteadyState.class,
+              state -> assertThat(state.reason()).isEqualTo(NoSteadyState.Reason.UNSETTLED));
+    }
+  }
+
+  /** At rest 2.008 kg/s would pass and send back less, 2 kg/s and send back more. */
+  @Test
+  void unitsThatNearlyAgreeAreSteadyWithinTheirJump() {
+    Map<String, Stream> feeds = Map.of("feed", THREE.water(1));
+    SteadyBalance before = Plant.balance(swing(0.5, 0.5, 1), feeds);
+    Network jumps = swing(0.502, 0.5, 2.004);
+    for (SteadyState state : List.of(jumps.solve(feeds), jumps.solve(feeds, before))) {
+      assertThat(state)
+          .isInstanceOfSatisfying(
+              SteadyBalance.class,
+              balance -> {
+                assertThat(balance.stream("out").massKgps()).isEqualTo(1, within(1e-12));
+                assertThat(balance.feed("switch").massKgps()).isBetween(2.0 - 1e-9, 2.0081);
+                assertThat(balance.passes()).isLessThan(100);
+              });
+    }
   }
 
   @Test
