@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
@@ -57,17 +58,20 @@ public final class Glossary {
    */
   static Block of(List<Block> report) {
     String text = new TextView(WIDE).write(report);
+    String small = text.toLowerCase(Locale.ROOT);
     return new Block.Items(
         TERMS.entrySet().stream()
-            .filter(term -> isUsed(term.getKey(), text))
+            .filter(term -> isUsed(term.getKey(), text, small))
             .map(term -> term.getKey() + ": " + term.getValue())
             .toList(),
         Block.Items.Style.SMALL_PRINT);
   }
 
   /** A term with several words, such as "d50, d85", is used when one of them is. */
-  private static boolean isUsed(String term, String text) {
+  private static boolean isUsed(String term, String text, String small) {
     return Arrays.stream(term.split(", | \\(|\\)"))
+        // Most terms stand nowhere, which is seen without the long search for whole words.
+        .filter(word -> small.contains(word.toLowerCase(Locale.ROOT)))
         .anyMatch(
             word ->
                 Pattern.compile(

@@ -62,6 +62,7 @@ class PlantProperties {
   private static DesignDocument edited(DesignDocument plant, long seed) {
     Random random = new Random(seed);
     return plant
+        .with("/plant/units/1/reaches/0/length", "10 m")
         .with("/plant/units/0/length", spread(random, 3) + " m")
         .with("/plant/units/1/reaches/0/width", spread(random, 2) + " m")
         .with("/plant/units/2/body", spread(random, 250) + " mm")

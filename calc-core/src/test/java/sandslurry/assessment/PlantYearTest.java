@@ -55,6 +55,7 @@ class PlantYearTest {
                         rainMm))
             .collect(Collectors.joining(","));
     return Documents.plant()
+        .without("/plant/modes")
         .without(STORAGE + "/months")
         .withPart("/plant/year", "{\"months\":[" + months + "],\"emptyings\":[" + emptyings + "]}");
   }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
@@ -18,10 +17,6 @@ class ChartsTest {
         .with("/lane/depth", "30 in")
         .with("/lane/length", "300 ft")
         .with("/lines/0/dilution/mostRatio", "5");
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   private static List<ChartData> all(Assessment assessment) {
@@ -38,7 +33,7 @@ class ChartsTest {
 
   @Test
   void everyAxisHasAUnitAndEveryValueIsFinite() {
-    for (ChartData chart : all(assess(diluted()))) {
+    for (ChartData chart : all(Designs.assessment(diluted()))) {
       assertThat(chart.y()).as(chart.title()).matches(".+ \\[.+]");
       if (chart.bars().isEmpty()) {
         assertThat(chart.x()).as(chart.title()).matches(".+ \\[.+]");
@@ -53,7 +48,7 @@ class ChartsTest {
 
   @Test
   void curvesOfOneChartDifferByMoreThanColour() {
-    for (ChartData chart : all(assess(diluted()))) {
+    for (ChartData chart : all(Designs.assessment(diluted()))) {
       assertThat(
               chart.series().stream()
                   .filter(s -> s.style() != ChartData.Style.POINTS)
@@ -66,14 +61,15 @@ class ChartsTest {
 
   @Test
   void theTradeShowsSandAgainstOrganicMatterWhereTheSolidsAreKnown() {
-    ChartData known = new LaneCharts(assess(diluted())).trade("Settling lane");
+    ChartData known = new LaneCharts(Designs.assessment(diluted())).trade("Settling lane");
     assertThat(known.right()).isEqualTo("Organic matter in the dry sand [%]");
     assertThat(known.rightSeries().get(0).points()).hasSizeGreaterThan(7);
     assertThat(known.rightSeries().get(0).points().get(0).y()).isGreaterThan(1);
     assertThat(known.series().get(0).points()).hasSizeGreaterThan(7);
     assertThat(ChartPainter.chart(known).getXYPlot().getRangeAxisCount()).isEqualTo(2);
 
-    ChartData water = new LaneCharts(assess(Designs.everything())).trade("Settling lane");
+    ChartData water =
+        new LaneCharts(Designs.assessment(Designs.everything())).trade("Settling lane");
     assertThat(water.rightSeries()).isEmpty();
     assertThat(water.title()).contains("not known");
   }
@@ -81,7 +77,8 @@ class ChartsTest {
   @Test
   void aLaneThatKeepsTooLittleWhenCleanIsNotFollowedAndSaysSo() {
     LaneCharts charts =
-        new LaneCharts(assess(diluted().without("/lane/depth").with("/lane/length", "5 m")));
+        new LaneCharts(
+            Designs.assessment(diluted().without("/lane/depth").with("/lane/length", "5 m")));
     assertThat(charts.filling("Settling lane")).isEmpty();
     assertThat(charts.whyNotFilling("Settling lane")).matches("Clean, this lane keeps .+ % of .+");
   }
@@ -89,8 +86,8 @@ class ChartsTest {
   @Test
   void theChartsFollowTheUnitsOfTheReport() {
     DesignDocument us = diluted().with("/units", "US");
-    ChartData feet = all(assess(us)).get(1);
-    ChartData metres = all(assess(us.with("/units", "metric"))).get(1);
+    ChartData feet = all(Designs.assessment(us)).get(1);
+    ChartData metres = all(Designs.assessment(us.with("/units", "metric"))).get(1);
 
     assertThat(feet.x()).endsWith("[ft]");
     assertThat(metres.x()).endsWith("[m]");
@@ -102,13 +99,13 @@ class ChartsTest {
 
   @Test
   void aDesignWithoutALineOrALaneHasNoChartOfIt() {
-    Charts lane = new Charts(assess(Designs.example("settling-lane.json")));
-    Charts line = new Charts(assess(Designs.example("parlor-line.json")));
+    Charts lane = new Charts(Designs.assessment(Designs.example("settling-lane.json")));
+    Charts line = new Charts(Designs.assessment(Designs.example("parlor-line.json")));
 
     assertThat(lane.systemCurve()).isEmpty();
     assertThat(lane.gradeLine()).isEmpty();
     assertThat(lane.deposition(0, 0)).isEmpty();
-    assertThat(assess(Designs.example("parlor-line.json")).lanes()).isEmpty();
+    assertThat(Designs.assessment(Designs.example("parlor-line.json")).lanes()).isEmpty();
     assertThat(line.dilution()).isEmpty();
   }
 }

@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -169,12 +168,9 @@ class CommandLineFaultsTest {
 
   private static Process start(Path directory, List<String> options, String... args)
       throws IOException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(options);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
-    command.addAll(List.of(args));
-    ProcessBuilder builder = new ProcessBuilder(command).directory(directory.toFile());
+    ProcessBuilder builder =
+        new ProcessBuilder(ChildProgram.command(options, Main.class, args))
+            .directory(directory.toFile());
     builder.environment().put("LC_ALL", "C");
     return builder.start();
   }
@@ -216,13 +212,7 @@ class CommandLineFaultsTest {
     Path full = Path.of("/dev/full");
     Assumptions.assumeTrue(Files.exists(full), "this machine has no device that is always full");
     Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "judge",
-                design.toString())
+        new ProcessBuilder(ChildProgram.command(List.of(), Main.class, "judge", design.toString()))
             .redirectOutput(full.toFile())
             .start();
     String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);

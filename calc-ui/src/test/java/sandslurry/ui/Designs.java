@@ -1,6 +1,10 @@
 package sandslurry.ui;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import sandslurry.assessment.Assessment;
+import sandslurry.assessment.Evaluation;
 import sandslurry.design.Design;
 import sandslurry.design.document.DesignDocument;
 
@@ -28,6 +32,8 @@ final class Designs {
         public void cancel() {}
       };
 
+  private static final Map<DesignDocument, Assessment> ASSESSED = new ConcurrentHashMap<>();
+
   private Designs() {}
 
   static DesignDocument example(String file) {
@@ -36,6 +42,12 @@ final class Designs {
         .findFirst()
         .orElseThrow()
         .document();
+  }
+
+  /** What comes of a design, worked out once for all tests that look at it. */
+  static Assessment assessment(DesignDocument document) {
+    return ASSESSED.computeIfAbsent(
+        document, asked -> Evaluation.assess(asked.read().design().orElseThrow()));
   }
 
   static FormModel model(String example) {

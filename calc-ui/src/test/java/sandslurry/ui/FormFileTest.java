@@ -84,12 +84,8 @@ class FormFileTest {
     Path kept = folder.resolve("kept");
     Process other =
         new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                FormFileTest.class.getName(),
-                kept.toString(),
-                file.toString())
+                ChildProgram.command(
+                    List.of(), FormFileTest.class, kept.toString(), file.toString()))
             .start();
     assertThat(other.inputReader().readLine()).isEqualTo("kept");
     assertThat(Recovery.left(kept)).as("of a window that is still open").isEmpty();

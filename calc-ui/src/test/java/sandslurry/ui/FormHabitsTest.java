@@ -16,7 +16,6 @@ import org.jfree.chart.axis.NumberAxis;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
 
 /** Habits that people bring from other programs, and what they may rely on. */
@@ -167,16 +166,12 @@ class FormHabitsTest {
         });
   }
 
-  private static Assessment assess(DesignDocument document) {
-    return Evaluation.assess(document.read().design().orElseThrow());
-  }
-
   @Test
   void aChartHasOneDecimalMarkWhateverTheLanguage() {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.GERMANY);
-      Charts charts = new Charts(assess(Designs.example("parlor-line.json")));
+      Charts charts = new Charts(Designs.assessment(Designs.example("parlor-line.json")));
       NumberAxis heads =
           (NumberAxis)
               ChartPainter.chart(charts.systemCurve().orElseThrow()).getXYPlot().getRangeAxis();
@@ -197,7 +192,7 @@ class FormHabitsTest {
     List<List<String>> names =
         List.of("parlor-line.json", "thick-manure-piston.json", "oversized-line-plugs.json")
             .stream()
-            .map(file -> new Charts(assess(Designs.example(file))).systemCurve())
+            .map(file -> new Charts(Designs.assessment(Designs.example(file))).systemCurve())
             .flatMap(java.util.Optional::stream)
             .map(chart -> chart.series().stream().map(ChartData.Series::name).toList())
             .toList();
@@ -208,7 +203,7 @@ class FormHabitsTest {
   @Test
   void theAxisOfHeadsEndsWhereThePumpDoesNotWhereTheBedBegins() {
     ChartData chart =
-        new Charts(assess(Designs.example("oversized-line-plugs.json")))
+        new Charts(Designs.assessment(Designs.example("oversized-line-plugs.json")))
             .systemCurve()
             .orElseThrow();
     double greatest =
@@ -226,7 +221,7 @@ class FormHabitsTest {
   void theStateThatFailsIsOnTheCharts() {
     DesignDocument worn =
         Designs.example("two-pumps-six-states.json").with("/lines/0/mixture/volumeFraction", "9 %");
-    Assessment assessment = assess(worn);
+    Assessment assessment = Designs.assessment(worn);
     Charts charts = new Charts(assessment);
     ChartData states = charts.states().orElseThrow();
     assertThat(states.bars()).anyMatch(b -> b.group().equals("FAIL") && b.value() < 100);

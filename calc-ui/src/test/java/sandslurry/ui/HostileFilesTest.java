@@ -83,16 +83,12 @@ class HostileFilesTest {
     for (HostileDesigns.Hostile hostile : HostileDesigns.all()) {
       Files.write(folder.resolve(String.format("%03d.json", number++)), hostile.content());
     }
-    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     Process process =
         new ProcessBuilder(
-                java.toString(),
-                "-Xmx256m",
-                "-XX:+ExitOnOutOfMemoryError",
-                "-cp",
-                System.getProperty("java.class.path"),
-                HostileDesigns.class.getName(),
-                folder.toString())
+                ChildProgram.command(
+                    List.of("-Xmx256m", "-XX:+ExitOnOutOfMemoryError"),
+                    HostileDesigns.class,
+                    folder.toString()))
             .redirectErrorStream(true)
             .start();
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

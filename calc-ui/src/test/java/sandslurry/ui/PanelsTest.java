@@ -64,12 +64,16 @@ class PanelsTest {
         .orElseThrow(() -> new AssertionError("no " + type.getSimpleName() + " named " + name));
   }
 
-  private static BufferedImage paint(JComponent component, int width, int height) {
+  private static void layOut(JComponent component, int width, int height) {
     component.setSize(new Dimension(width, height));
     // Text that wraps takes its height from its width, which is known after the first pass.
     for (int pass = 0; pass < 3; pass++) {
       layOut(component);
     }
+  }
+
+  private static BufferedImage paint(JComponent component, int width, int height) {
+    layOut(component, width, height);
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     component.printAll(g);
@@ -136,7 +140,7 @@ class PanelsTest {
     onEventThread(
         () -> {
           InputsPanel inputs = inputs(Designs.everything());
-          paint(inputs.component(), 470, 300);
+          layOut(inputs.component(), 470, 300);
           JViewport port = inputs.component().getViewport();
           int seen = 0;
           for (JComponent component : all(inputs.component())) {
@@ -173,7 +177,7 @@ class PanelsTest {
             InputsPanel inputs = inputs(design);
             for (int unit = 0; unit < Math.max(1, design.size("/plant/units")); unit++) {
               inputs.focus("/plant/units/" + unit);
-              paint(inputs.component(), 470, 9000);
+              layOut(inputs.component(), 470, 9000);
               for (JComponent component : all(inputs.component())) {
                 if (component instanceof JLabel label
                     && isShown(label)

@@ -138,8 +138,7 @@ class PlantPanelsTest {
 
   @Test
   void theDrawingShowsEveryStreamWithItsFlow() throws Exception {
-    Assessment assessment =
-        Outcome.of(example().read().design().orElseThrow()).assessment().orElseThrow();
+    Assessment assessment = Designs.assessment(example());
     onEventThread(
         () -> {
           FlowDrawing drawing = FlowDrawing.of(assessment).orElseThrow();

@@ -23,9 +23,7 @@ class ProgramExamplesTest {
     assertThat(Examples.all()).extracting(Examples.Example::file).isEqualTo(files);
     for (Examples.Example example : Examples.all()) {
       assertThat(example.title()).isNotBlank();
-      assertThat(Outcome.of(example.document().read().design().orElseThrow()).state())
-          .as(example.file())
-          .isEqualTo(Outcome.State.DONE);
+      assertThat(Designs.assessment(example.document()).findings()).as(example.file()).isNotEmpty();
     }
     assertThat(Examples.first()).isPresent();
   }

@@ -9,8 +9,6 @@ import java.awt.print.PageFormat;
 import java.awt.print.Printable;
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,9 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.document.DesignTextException;
 
 class ReportFileTest {
   private static final LocalDate DAY = LocalDate.of(2026, 3, 1);
@@ -44,60 +40,100 @@ class ReportFileTest {
   /** Points at the foot of a page for its number. */
   private static final float FOOT = 34;
 
-  private static DesignDocument example(String name) throws IOException, DesignTextException {
-    return DesignDocument.load(Path.of("..", "docs", "examples", name));
-  }
-
   private static ReportFile file(DesignDocument document, LocalDate day) {
-    Assessment assessment = assessed(document);
-    return ReportFile.of(document, assessment, "design.json", day, false);
+    return ReportFile.of(document, Designs.assessment(document), "design.json", day, false);
   }
 
   private static int most(Assessment assessment) {
     return assessment.design().plant().isPresent() ? MOST_OF_PLANT : MOST_OF_OTHERS;
   }
 
-  static List<Arguments> everyExample() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("..", "docs", "examples"))) {
-      return files
-          .map(file -> file.getFileName().toString())
-          .filter(name -> name.endsWith(".json"))
-          .sorted()
-          .flatMap(name -> Stream.of(arguments(name, "metric"), arguments(name, "US")))
+  static List<Arguments> everyExample() {
+    return Examples.all().stream()
+        .flatMap(
+            example -> Stream.of("metric", "US").map(units -> arguments(example.file(), units)))
+        .toList();
+  }
+
+  /** A page as it is read again: its text, and each letter with its place and font. */
+  private record Sheet(String text, List<TextPosition> letters) {
+    static List<Sheet> of(PDDocument pages) throws IOException {
+      List<Sheet> sheets = new ArrayList<>();
+      for (int page = 1; page <= pages.getNumberOfPages(); page++) {
+        List<TextPosition> letters = new ArrayList<>();
+        PDFTextStripper text =
+            new PDFTextStripper() {
+              @Override
+              protected void processTextPosition(TextPosition letter) {
+                letters.add(letter);
+                super.processTextPosition(letter);
+              }
+            };
+        text.setStartPage(page);
+        text.setEndPage(page);
+        sheets.add(new Sheet(text.getText(pages), letters));
+      }
+      return sheets;
+    }
+
+    /**
+     * The fonts of the last line: bold alone where a heading or the head of a table is cut from
+     * what it stands over.
+     */
+    Set<String> lastLine() {
+      List<TextPosition> body =
+          letters.stream().filter(l -> l.getYDirAdj() < l.getPageHeight() - FOOT).toList();
+      double lowest = body.stream().mapToDouble(TextPosition::getYDirAdj).max().orElseThrow();
+      return body.stream()
+          .filter(letter -> letter.getYDirAdj() > lowest - 2)
+          .map(letter -> letter.getFont().getName())
+          .collect(Collectors.toSet());
+    }
+
+    /** The letters that are printed over an edge of the page. */
+    List<TextPosition> cut() {
+      return letters.stream()
+          .filter(
+              letter ->
+                  letter.getXDirAdj() < 0
+                      || letter.getXDirAdj() + letter.getWidthDirAdj() > letter.getPageWidth()
+                      || letter.getYDirAdj() < 0
+                      || letter.getYDirAdj() > letter.getPageHeight())
           .toList();
+    }
+
+    static String text(List<Sheet> sheets) {
+      return sheets.stream().map(Sheet::text).collect(Collectors.joining());
     }
   }
 
   @ParameterizedTest
   @MethodSource("everyExample")
   void aReportHasFewPagesEachWithItsNumber(String name, String units) throws Exception {
-    DesignDocument document = example(name).with("/units", units);
-    Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
-    byte[] pdf = ReportFile.of(document, assessment, "design.json", DAY, false).pdf();
+    DesignDocument document = Designs.example(name).with("/units", units);
+    byte[] pdf = file(document, DAY).pdf();
 
     try (PDDocument pages = Loader.loadPDF(pdf)) {
-      int count = pages.getNumberOfPages();
-      assertThat(count).isLessThanOrEqualTo(most(assessment));
-      PDFTextStripper text = new PDFTextStripper();
-      for (int page = 1; page <= count; page++) {
-        text.setStartPage(page);
-        text.setEndPage(page);
-        assertThat(text.getText(pages)).contains("page " + page + " of " + count);
-        assertThat(lastLine(pages, page)).as("last line of page " + page).contains("Helvetica");
+      List<Sheet> sheets = Sheet.of(pages);
+      assertThat(sheets).hasSizeLessThanOrEqualTo(most(Designs.assessment(document)));
+      for (int i = 0; i < sheets.size(); i++) {
+        String number = "page " + (i + 1);
+        assertThat(sheets.get(i).text()).contains(number + " of " + sheets.size());
+        assertThat(sheets.get(i).lastLine()).as("last line of " + number).contains("Helvetica");
+        assertThat(sheets.get(i).cut()).as(number).isEmpty();
       }
-      assertThat(new PDFTextStripper().getText(pages))
+      assertThat(Sheet.text(sheets))
           .contains("Not known", "Inputs and assumptions", "Sources", "Words used here")
           .contains("Signature", "2026-03-01", "licensed practitioner")
           .doesNotContain("#");
       assertThat(pages.getDocumentCatalog().getDocumentOutline().children()).hasSizeGreaterThan(5);
-      assertThat(cut(pages)).isEmpty();
     }
   }
 
   @ParameterizedTest
   @CsvSource({"metric, 841.89", "US, 792"})
   void theReportIsOnThePaperOfTheCountry(String units, float height) throws Exception {
-    DesignDocument document = example("settling-lane.json").with("/units", units);
+    DesignDocument document = Designs.example("settling-lane.json").with("/units", units);
     try (PDDocument pages = file(document, DAY).document()) {
       assertThat(pages.getPage(0).getMediaBox().getHeight()).isCloseTo(height, within(0.1f));
     }
@@ -106,7 +142,7 @@ class ReportFileTest {
   @ParameterizedTest
   @ValueSource(strings = {"metric", "US"})
   void nothingIsCutWithFortyRunsOfLongNames(String units) throws Exception {
-    DesignDocument document = example("parlor-line.json").with("/units", units);
+    DesignDocument document = Designs.example("parlor-line.json").with("/units", units);
     String run = "/lines/0/route/runs/";
     for (int i = 0; i < 40; i++) {
       String name =
@@ -122,60 +158,15 @@ class ReportFileTest {
               .with(run + i + "/rise", "0.1 ft");
     }
     try (PDDocument pages = Loader.loadPDF(file(document, DAY).pdf())) {
-      assertThat(cut(pages)).isEmpty();
-      assertThat(new PDFTextStripper().getText(pages)).contains("39 run under");
+      List<Sheet> sheets = Sheet.of(pages);
+      assertThat(sheets).flatExtracting(Sheet::cut).isEmpty();
+      assertThat(Sheet.text(sheets)).contains("39 run under");
     }
-  }
-
-  /**
-   * The fonts of the last line of a page: bold alone where a heading or the head of a table is cut
-   * from what it stands over.
-   */
-  private static Set<String> lastLine(PDDocument pages, int page) throws IOException {
-    List<TextPosition> letters = new ArrayList<>();
-    PDFTextStripper text =
-        new PDFTextStripper() {
-          @Override
-          protected void processTextPosition(TextPosition letter) {
-            if (letter.getYDirAdj() < letter.getPageHeight() - FOOT) {
-              letters.add(letter);
-            }
-            super.processTextPosition(letter);
-          }
-        };
-    text.setStartPage(page);
-    text.setEndPage(page);
-    text.getText(pages);
-    assertThat(letters).as("letters of page " + page).isNotEmpty();
-    double lowest = letters.stream().mapToDouble(TextPosition::getYDirAdj).max().orElseThrow();
-    return letters.stream()
-        .filter(letter -> letter.getYDirAdj() > lowest - 2)
-        .map(letter -> letter.getFont().getName())
-        .collect(Collectors.toSet());
-  }
-
-  /** The letters that are printed over an edge of their page. */
-  private static List<String> cut(PDDocument pages) throws IOException {
-    List<String> cut = new ArrayList<>();
-    new PDFTextStripper() {
-      @Override
-      protected void processTextPosition(TextPosition letter) {
-        float right = letter.getXDirAdj() + letter.getWidthDirAdj();
-        if (letter.getXDirAdj() < 0
-            || right > letter.getPageWidth()
-            || letter.getYDirAdj() < 0
-            || letter.getYDirAdj() > letter.getPageHeight()) {
-          cut.add("page " + getCurrentPageNo() + ": " + letter);
-        }
-        super.processTextPosition(letter);
-      }
-    }.getText(pages);
-    return cut;
   }
 
   @Test
   void theSameDesignGivesTheSameBytesButForTheDate() throws Exception {
-    DesignDocument document = example("parlor-line.json");
+    DesignDocument document = Designs.example("parlor-line.json");
 
     assertThat(file(document, DAY).pdf()).isEqualTo(file(document, DAY).pdf());
     assertThat(file(document, DAY).html()).isEqualTo(file(document, DAY).html());
@@ -186,7 +177,7 @@ class ReportFileTest {
   @Test
   void thePageOfHtmlIsOneFileAndWellFormedWhateverTheTitleIs() throws Exception {
     DesignDocument document =
-        example("parlor-line.json")
+        Designs.example("parlor-line.json")
             .with("/title", "<script>a & b</script> \"'")
             .with("/lines/0/route/runs/0/name", "]]><b>x</b>");
     String html = file(document, DAY).html();
@@ -202,7 +193,7 @@ class ReportFileTest {
   @Test
   void theTitleBlockHoldsWhatTheDesignSaysOfItself() throws Exception {
     DesignDocument document =
-        example("parlor-line.json")
+        Designs.example("parlor-line.json")
             .with("/titleBlock/site", "North yard")
             .with("/titleBlock/checker", "<b>B. Example</b>");
 
@@ -214,10 +205,10 @@ class ReportFileTest {
   /** What goes to a printer are the pages of the file. */
   @Test
   void thePagesOfTheReportArePrinted() throws Exception {
-    DesignDocument document = example("parlor-line.json");
+    DesignDocument document = Designs.example("parlor-line.json");
     try (PDDocument pages = file(document, DAY).document()) {
       PDFPageable printed = new PDFPageable(pages);
-      assertThat(printed.getNumberOfPages()).isBetween(3, most(assessed(document)));
+      assertThat(printed.getNumberOfPages()).isBetween(3, most(Designs.assessment(document)));
       BufferedImage image = new BufferedImage(620, 800, BufferedImage.TYPE_INT_RGB);
       int last = printed.getNumberOfPages() - 1;
       assertThat(printed.getPrintable(last).print(image.createGraphics(), new PageFormat(), last))
@@ -225,9 +216,5 @@ class ReportFileTest {
       assertThat(IntStream.of(image.getRGB(0, 0, 620, 800, null, 0, 620)).distinct().count())
           .isGreaterThan(2);
     }
-  }
-
-  private static Assessment assessed(DesignDocument document) {
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 }

@@ -13,7 +13,6 @@ import javax.swing.JTable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.study.Cures;
 
 /** The pages of the results: those that a design has, and what stands first on them. */
@@ -51,9 +50,7 @@ class ResultPagesTest {
 
   @Test
   void theGoverningStateStandsFirstWithItsVerdictAsAWord() {
-    Assessment assessment =
-        Evaluation.assess(
-            Designs.example("two-pumps-six-states.json").read().design().orElseThrow());
+    Assessment assessment = Designs.assessment(Designs.example("two-pumps-six-states.json"));
     var governing = assessment.service().governing().orElseThrow();
     String page = StatesPage.of(assessment);
     assertThat(page.substring(0, page.indexOf("</table>")))
@@ -63,9 +60,7 @@ class ResultPagesTest {
 
   @Test
   void aLineWithoutStatesSaysHowToAskForThem() {
-    Assessment assessment =
-        Evaluation.assess(
-            Designs.example("thick-manure-piston.json").read().design().orElseThrow());
+    Assessment assessment = Designs.assessment(Designs.example("thick-manure-piston.json"));
     assertThat(StatesPage.of(assessment)).contains("Judge the line in more states");
   }
 

@@ -40,11 +40,14 @@ class RunTimeFaultsTest {
     return Designs.example("parlor-line.json");
   }
 
-  private Process start(String before, String... command) throws IOException {
+  private Process start(String before, Class<?> main, String... args) throws IOException {
+    return start(before, List.of(), main, args);
+  }
+
+  private Process start(String before, List<String> options, Class<?> main, String... args)
+      throws IOException {
     List<String> all = new ArrayList<>(List.of("sh", "-c", before, "sh"));
-    all.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    all.addAll(List.of("-XX:-UsePerfData", "-cp", System.getProperty("java.class.path")));
-    all.addAll(List.of(command));
+    all.addAll(ChildProgram.command(options, main, args));
     try {
       return new ProcessBuilder(all).directory(folder.toFile()).redirectErrorStream(true).start();
     } catch (IOException e) {
@@ -66,7 +69,7 @@ class RunTimeFaultsTest {
     String before = Files.readString(file);
     assertThat(before).hasSizeGreaterThan(1024);
 
-    Process form = start(FULL, RunTimeFaultsTest.class.getName(), file.toString());
+    Process form = start(FULL, RunTimeFaultsTest.class, file.toString());
     assertThat(said(form).lines())
         .contains(
             "a.json: refused in a line",
@@ -122,7 +125,7 @@ class RunTimeFaultsTest {
     Files.writeString(folder.resolve("r.txt"), "the report of yesterday");
     for (String option : List.of("--out", "--report")) {
       String output = option.equals("--out") ? "r.txt" : "r.html";
-      Process judge = start(FULL, Main.class.getName(), "judge", "a.json", option, output);
+      Process judge = start(FULL, Main.class, "judge", "a.json", option, output);
       assertThat(said(judge)).contains("The report cannot be written to " + output + ": ");
       assertThat(judge.exitValue()).isEqualTo(3);
     }
@@ -160,10 +163,7 @@ class RunTimeFaultsTest {
     try {
       boolean superuser = Files.isWritable(folder);
       Process form =
-          start(
-              superuser ? READ_ONLY : "exec \"$@\"",
-              RunTimeFaultsTest.class.getName(),
-              file.toString());
+          start(superuser ? READ_ONLY : "exec \"$@\"", RunTimeFaultsTest.class, file.toString());
       String said = said(form);
       Assumptions.assumeFalse(
           form.exitValue() >= NOT_MOUNTED || said.contains("unshare"),
@@ -240,10 +240,7 @@ class RunTimeFaultsTest {
     line().save(folder.resolve("größe.json"));
     for (String setting : List.of("C", "C.UTF-8")) {
       Process judge =
-          start(
-              "LC_ALL=" + setting + "; export LC_ALL; exec \"$@\" gr*.json",
-              "sandslurry.ui.Main",
-              "judge");
+          start("LC_ALL=" + setting + "; export LC_ALL; exec \"$@\" gr*.json", Main.class, "judge");
       String said = said(judge);
       assertThat(said).doesNotContain("Exception");
       assertThat(judge.exitValue()).as(said).isIn(0, 3);
@@ -257,13 +254,7 @@ class RunTimeFaultsTest {
     Designs.example("lines-of-a-plant.json").save(folder.resolve("a.json"));
     Process judge =
         start(
-            "exec \"$@\"",
-            "-Xmx256m",
-            Main.class.getName(),
-            "judge",
-            "a.json",
-            "--report",
-            "a.pdf");
+            "exec \"$@\"", List.of("-Xmx256m"), Main.class, "judge", "a.json", "--report", "a.pdf");
     String said = said(judge);
     assertThat(said).containsPattern("\\b(PASS|CAUTION|FAIL)\\b").doesNotContain("WARNING");
     assertThat(judge.exitValue()).as(said).isLessThan(3);

@@ -12,7 +12,6 @@ import org.eclipse.elk.core.options.Direction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sandslurry.assessment.Evaluation;
 import sandslurry.assessment.plant.PlantResult.FlowEdge;
 
 class StreamLayoutTest {
@@ -88,7 +87,7 @@ class StreamLayoutTest {
   @ParameterizedTest
   @ValueSource(strings = {"closed-loop-dairy.json", "flushed-barn-lagoon.json"})
   void thePlantsOfTheExamplesCanBeRead(String example) {
-    Evaluation.assess(Designs.example(example).read().design().orElseThrow())
+    Designs.assessment(Designs.example(example))
         .plant()
         .orElseThrow()
         .modes()
