@@ -33,12 +33,13 @@ final class FromMemory {
     Stream.concat(Stream.of(assessment), assessment.lines().values().stream()).forEach(all::line);
     assessment.lane().ifPresent(lane -> all.add("settling", CaptureRelations.TURBULENT));
     assessment.design().plant().ifPresent(all::plant);
-    return all.named.isEmpty()
+    String named = String.join("; ", all.named);
+    return named.isEmpty()
         ? Optional.empty()
         : Optional.of(
             "Governing coefficients from memory, unverified: "
-                + String.join("; ", all.named)
-                + ".");
+                + named
+                + (named.endsWith(".") ? "" : "."));
   }
 
   private void line(Assessment assessment) {

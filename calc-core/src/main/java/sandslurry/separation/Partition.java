@@ -1,5 +1,6 @@
 package sandslurry.separation;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -23,6 +24,16 @@ public record Partition(
     Numbers.share("the share of fines", fines);
     Numbers.share("the share of dissolved matter", dissolved);
     Numbers.share("the share of fibre", fibre);
+  }
+
+  /**
+   * A unit that captures nothing.
+   *
+   * @param classes size classes of the sand
+   * @return shares of 0
+   */
+  public static Partition nothing(int classes) {
+    return new Partition(Collections.nCopies(classes, 0.0), 0, 0, 0, 0);
   }
 
   /**

@@ -163,7 +163,7 @@ public final class Kind<Q extends Quantity<Q>> {
   public static final Kind<Dimensionless> NUMBER = new Kind<>("number", Measure.NUMBER, "", "", 4);
 
   /** Years, as a number of which its sentence or label says that it is years. */
-  public static final Kind<Dimensionless> YEARS = new Kind<>("years", Measure.NUMBER, "", "", 3);
+  public static final Kind<Dimensionless> YEARS = new Kind<>("years", Measure.NUMBER, "", "", 2);
 
   private final Measure<Q> measure;
   private final UnitEntry<Q> metric;

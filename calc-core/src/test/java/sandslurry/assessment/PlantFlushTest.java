@@ -143,6 +143,6 @@ class PlantFlushTest {
     }
     assertThat(sizing.added().isPresent() || sizing.replaced().isPresent()).isTrue();
     Assessment never = assess(document.with("/plant/targets/sandCapture", "100 %"));
-    says(never, Severity.CAUTION, "purge and fresh water", "water-none");
+    says(never, Severity.NOTE, "purge and fresh water", "water-none");
   }
 }

@@ -34,6 +34,8 @@ class TwoStatesTest {
         .with("/plant/waters/1/flow", "0 m3/h")
         .with("/plant/units/0/rinsePoreVolumes", "0")
         .with("/plant/units/0/length", "95 m")
+        .with("/plant/units/2/body", "250 mm")
+        .with("/plant/units/2/apex", "50 mm")
         .with("/plant/units/3/length", "40 m")
         .with("/plant/units/4/pumps/0/flow", "120 m3/h")
         .with("/plant/units/5/fibreCapture", "0 %")
@@ -67,7 +69,8 @@ class TwoStatesTest {
           .as("it comes back slowly")
           .isCloseTo(two.thin().sandCapture(), within(0.02));
     }
-    assertThat(after(model, mode, two.startSolids()))
+    // Not from the start itself, which lies so near the tip that the step of time decides.
+    assertThat(after(model, mode, two.startSolids() + 0.01))
         .isCloseTo(two.thick().orElseThrow().sandCapture(), within(0.005));
   }
 }

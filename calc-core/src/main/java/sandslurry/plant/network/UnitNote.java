@@ -5,7 +5,7 @@ package sandslurry.plant.network;
  *
  * @param unit the unit
  * @param reason what is the matter
- * @param value the number that shows it: a share by mass or volume, or a load over capacity
+ * @param value the number that shows it: a share by mass or volume, a load over capacity, or a head
  * @param wanted what was wanted instead; equal to the value where nothing was
  */
 public record UnitNote(String unit, Reason reason, double value, double wanted) {
@@ -17,6 +17,8 @@ public record UnitNote(String unit, Reason reason, double value, double wanted) 
     TOO_THICK,
     /** The underflow comes as a rope; the value is its sand by volume. */
     ROPES,
+    /** A cyclone is fed too slowly; value and wanted are heads of its mixture [m]. */
+    NO_VORTEX,
     /**
      * The feed is thicker than the cake wanted; value and wanted are the dry matter of the cake.
      */

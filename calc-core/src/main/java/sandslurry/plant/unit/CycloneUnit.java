@@ -17,6 +17,7 @@ import sandslurry.plant.Stream;
 import sandslurry.plant.account.EnergyUse;
 import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.UnitNote;
+import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
 import sandslurry.separation.cyclone.CyclonePerformance;
 import sandslurry.separation.cyclone.CycloneResult;
@@ -62,10 +63,18 @@ public record CycloneUnit(
   @Override
   public Optional<Divided> divide(Conditions c, Stream stream, double share) {
     HydrocycloneModel by = c.cyclones().orElse(model);
-    return c.settling(stream, share, shearRatePs).map(feed -> divided(cyclone.evaluate(feed, by)));
+    return c.settling(stream, share, shearRatePs)
+        .map(feed -> divided(feed, cyclone.evaluate(feed, by)));
   }
 
-  private Divided divided(CycloneResult result) {
+  private Divided divided(UnitFeed feed, CycloneResult result) {
+    if (!cyclone.spins(result)) {
+      return divided(
+          Partition.nothing(feed.sizes().size()),
+          UnitNote.Reason.NO_VORTEX,
+          result.headM(),
+          cyclone.geometry().freeVortexM());
+    }
     return result.ropes()
         ? divided(
             result.partition(), UnitNote.Reason.ROPES, result.underflowSand(), result.ropingLimit())

@@ -173,9 +173,7 @@ public sealed interface Separator extends PlantUnit
 
     /** All passes on; a note says so where the liquor is too thick to settle in. */
     private Divided passed(Stream stream) {
-      Partition nothing =
-          new Partition(
-              stream.constituents().sandClasses().stream().map(size -> 0.0).toList(), 0, 0, 0, 0);
+      Partition nothing = Partition.nothing(stream.constituents().sandClasses().size());
       double solids = stream.manureTotalSolids();
       return stream.waterKgps() > 0 && of.role() != Role.SCREENS
           ? of.divided(nothing, Reason.TOO_THICK, solids, solids)

@@ -79,6 +79,19 @@ public record Hydrocyclone(HydrocycloneGeometry geometry, int parallel) {
         performance.pressureDropPa() / (each.mixtureDensityKgM3() * Physics.GRAVITY));
   }
 
+  /**
+   * Whether the feed spins fast enough for a vortex with a core of air: the spin makes the pressure
+   * drop, which must be more than the weight of the liquor that stands in the vortex. A cyclone fed
+   * more slowly is a tank that drains by its apex, and no model of a cyclone holds for it. Own
+   * derivation, no source; cyclones that work have several times as much.
+   *
+   * @param result what the models say of a feed
+   * @return true when the pressure drop, as a head, is at least the height of the free vortex
+   */
+  public boolean spins(CycloneResult result) {
+    return result.headM() >= geometry.freeVortexM();
+  }
+
   /** Size that half of the sand in the underflow is finer than; between classes by their logs. */
   private static double median(UnitFeed feed, List<Double> shares) {
     record Sand(double sizeM, double massKgps) {}

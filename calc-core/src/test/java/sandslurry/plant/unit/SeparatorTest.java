@@ -141,6 +141,20 @@ class SeparatorTest {
         .satisfies(note -> assertThat(note.value()).isGreaterThan(note.wanted()));
   }
 
+  /** A tenth of the flow is some sixtieth of the pressure. */
+  @Test
+  void aCycloneFedTooSlowlyToSpinCapturesNothing() {
+    Unit cyclone = cyclone(List.of("in"), "sand", "over", 0.25, 0.04);
+    assertThat(cyclone.split(laden(0.01)).notes()).isEmpty();
+    Split slow = cyclone.split(laden(0.01).times(0.1));
+    assertThat(slow.shares()[0]).containsOnly(0);
+    assertThat(slow.notes())
+        .singleElement()
+        .satisfies(note -> assertThat(note.reason()).isEqualTo(UnitNote.Reason.NO_VORTEX))
+        .satisfies(note -> assertThat(note.value()).isLessThan(note.wanted()))
+        .satisfies(note -> assertThat(note.wanted()).isEqualTo(4.6 * 0.25));
+  }
+
   @Test
   void aFibreSeparatorGivesTheCakeAskedFor() {
     Unit press =

@@ -149,8 +149,8 @@ record PlantAccountFindings(
     if (most.equals(Use.WASTE.word())) {
       return "lost-as-waste";
     }
-    if (!model.spec().has(Role.SETTLES) && !model.spec().has(Role.SPINS)) {
-      return "no-separation";
+    if (!model.spec().has(Role.SETTLES)) {
+      return model.spec().has(Role.SPINS) ? "spin-better" : "no-separation";
     }
     return accounts.waterFor().isPresent() ? "want-less" : "dilute-more";
   }

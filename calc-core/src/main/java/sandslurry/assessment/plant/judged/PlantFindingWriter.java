@@ -26,6 +26,12 @@ interface PlantFindingWriter extends PlantTopicWriter {
               .with("sand", Kind.PERCENT, note.value())
               .with("limit", Kind.PERCENT, note.wanted())
               .why("ropes");
+      case NO_VORTEX ->
+          found("no-vortex", Severity.CAUTION, note.unit())
+              .with("head", Kind.HEAD, note.value())
+              .with("height", Kind.HEAD, note.wanted())
+              .why("no-vortex")
+              .cure("no-vortex");
       case CAKE_DRIER ->
           found("cake-drier", Severity.CAUTION, note.unit())
               .with("solids", Kind.PERCENT, note.value())

@@ -157,10 +157,7 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
     }
     boolean none = sizing.added().isEmpty() && sizing.replaced().isEmpty();
     Found found =
-        found(
-                none ? "water-none" : "water-sized",
-                none ? Severity.CAUTION : Severity.NOTE,
-                "purge and fresh water")
+        found(none ? "water-none" : "water-sized", Severity.NOTE, "purge and fresh water")
             .with("wanted", Kind.PERCENT, model.spec().targets().sandCapture());
     if (sizing.added().isPresent()) {
       Sized added = sizing.added().get();
@@ -182,7 +179,6 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
     found
         .why(sizing.added().isPresent() ? "water-added" : "no-water-added")
         .why(sizing.replaced().isPresent() ? "water-replaced" : "no-water-replaced")
-        .cure(none, "coarser")
         .add();
   }
 }
