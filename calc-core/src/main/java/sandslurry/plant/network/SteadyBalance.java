@@ -15,6 +15,7 @@ import sandslurry.plant.Stream;
  * @param products the streams that leave, by name
  * @param running share of the time that each pump of a pit runs, by its stream; pumps that are set
  *     to nothing are left out
+ * @param duties share of the time in which each unit that is no pit sees its feed, by name
  * @param imbalance the worst of all constituents and units: what comes in less what goes out, over
  *     what comes in
  * @param passes how often the units were asked how they divide their feeds
@@ -25,6 +26,7 @@ public record SteadyBalance(
     Map<String, Stream> feeds,
     Map<String, Stream> products,
     Map<String, Double> running,
+    Map<String, Double> duties,
     double imbalance,
     int passes,
     List<UnitNote> notes)
@@ -34,6 +36,7 @@ public record SteadyBalance(
     streams = Collections.unmodifiableMap(new LinkedHashMap<>(streams));
     feeds = Collections.unmodifiableMap(new LinkedHashMap<>(feeds));
     running = Collections.unmodifiableMap(new LinkedHashMap<>(running));
+    duties = Map.copyOf(duties);
     products = Collections.unmodifiableMap(new LinkedHashMap<>(products));
     notes = List.copyOf(notes);
   }

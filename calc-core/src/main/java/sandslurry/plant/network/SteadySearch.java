@@ -215,6 +215,7 @@ final class SteadySearch {
                 passage.feeds(),
                 products,
                 passage.running(),
+                passage.duties(),
                 imbalance,
                 passes,
                 passage.notes()))

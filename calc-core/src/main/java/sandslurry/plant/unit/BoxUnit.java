@@ -116,7 +116,8 @@ public record BoxUnit(
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
     Stream feed = balance.feed(name());
-    return new AtBalance(this, feed, cleanM3ps(c) > 0, settled(c, feed, place.runningShare()));
+    double share = seen(balance);
+    return new AtBalance(this, feed, share, cleanM3ps(c) > 0, settled(c, feed, share));
   }
 
   @Override
@@ -166,7 +167,8 @@ public record BoxUnit(
   }
 
   /** What the box does at a balance. */
-  private record AtBalance(BoxUnit unit, Stream feed, boolean clean, Optional<Settled> settled)
+  private record AtBalance(
+      BoxUnit unit, Stream feed, double share, boolean clean, Optional<Settled> settled)
       implements UnitResult {
     @Override
     public List<Figure> figures() {
@@ -180,7 +182,7 @@ public record BoxUnit(
               .add("sand-free solids of the feed", Kind.PERCENT, feed.totalSolids())
               .add("rising velocity", Kind.FALL, result.overflowVelocityMps())
               .add("stay", Kind.TIME, result.residenceTimeS());
-      double fed = feed.sandKgps() / unit.place().runningShare();
+      double fed = feed.sandKgps() / share;
       if (fed > 0) {
         figures.band(
             "share of its sand that it catches",

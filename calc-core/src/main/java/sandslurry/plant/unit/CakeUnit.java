@@ -43,9 +43,10 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
 
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
+    double share = seen(balance);
     return c.liquor()
-        .screening(balance.feed(name()), place.runningShare())
-        .<UnitResult>map(feed -> new AtBalance(this, feed, separator.evaluate(feed)))
+        .screening(balance.feed(name()), share)
+        .<UnitResult>map(feed -> new AtBalance(this, feed, share, separator.evaluate(feed)))
         .orElse(UnitResult.NONE);
   }
 
@@ -70,11 +71,12 @@ public record CakeUnit(Place place, String kind, CakeSeparator separator) implem
   }
 
   /** What the separator does at a balance. */
-  private record AtBalance(CakeUnit unit, UnitFeed feed, CakeResult result) implements UnitResult {
+  private record AtBalance(CakeUnit unit, UnitFeed feed, double share, CakeResult result)
+      implements UnitResult {
     @Override
     public List<Figure> figures() {
       return new Figures()
-          .add("cake", Kind.MASS_PER_DAY, result.cakeKgps() * unit.place().runningShare())
+          .add("cake", Kind.MASS_PER_DAY, result.cakeKgps() * share)
           .add("dry matter of the cake", Kind.PERCENT, result.solids())
           .all();
     }

@@ -10,6 +10,7 @@ import sandslurry.fact.CommonLimits;
 import sandslurry.fact.Field;
 import sandslurry.fact.Type;
 import sandslurry.fact.Values;
+import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Trace;
 import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
@@ -84,7 +85,7 @@ public record CycloneUnit(
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
     Stream feed = balance.feed(name());
-    Optional<UnitFeed> seen = c.settling(feed, place.runningShare(), shearRatePs);
+    Optional<UnitFeed> seen = c.settling(feed, seen(balance), shearRatePs);
     return seen.isEmpty() ? UnitResult.NONE : new AtBalance(this, feed, seen.get());
   }
 
@@ -96,14 +97,15 @@ public record CycloneUnit(
   /** The pump runs a share of each mode; its mean over the day is what counts. */
   @Override
   public Optional<EnergyUse> energy(
-      Conditions c, ToDoubleFunction<ToDoubleFunction<Stream>> meanOverDay) {
+      Conditions c, ToDoubleFunction<ToDoubleFunction<SteadyBalance>> meanOverDay) {
     double watts =
         meanOverDay.applyAsDouble(
-            stream ->
-                c.settling(stream, place.runningShare(), shearRatePs)
-                    .map(feed -> cyclone.evaluate(feed, model).hydraulicPowerW() / pumpEfficiency)
-                    .orElse(0.0));
-    return Optional.of(new EnergyUse("pump of " + name(), Range.of(watts), place.runningShare()));
+            balance ->
+                seen(balance)
+                    * c.settling(balance.feed(name()), seen(balance), shearRatePs)
+                        .map(feed -> cyclone.evaluate(feed, model).hydraulicPowerW())
+                        .orElse(0.0));
+    return Optional.of(new EnergyUse("pump of " + name(), Range.of(watts / pumpEfficiency), 1));
   }
 
   @Override
@@ -151,6 +153,26 @@ public record CycloneUnit(
           .add("head of the feed pump", Kind.HEAD, own.headM())
           .add("hydraulic power", Kind.POWER, own.hydraulicPowerW())
           .all();
+    }
+
+    @Override
+    public void judge(UnitFindings found) {
+      double pressure = own.performance().pressureDropPa();
+      if (pressure > Hydrocyclone.USUAL_PA) {
+        boolean beyond = pressure > Hydrocyclone.PUMPED_PA;
+        found
+            .found(
+                beyond ? "cyclone-not-pumped" : "cyclone-pressure",
+                beyond ? Severity.FAIL : Severity.CAUTION,
+                unit.name())
+            .with("pressure", Kind.PRESSURE, pressure)
+            .with("head", Kind.HEAD, own.headM())
+            .with("usual", Kind.PRESSURE, Hydrocyclone.USUAL_PA)
+            .with("pumped", Kind.PRESSURE, Hydrocyclone.PUMPED_PA)
+            .why(beyond ? "cyclone-not-pumped" : "cyclone-pressure")
+            .cure("cyclone-pressure")
+            .add();
+      }
     }
 
     @Override

@@ -114,8 +114,9 @@ public record LaneUnit(
   @Override
   public UnitResult at(Conditions c, SteadyBalance balance) {
     Stream stream = balance.feed(name());
-    return feed(c, reaches, stream, place.runningShare())
-        .<UnitResult>map(feed -> LaneUnitResult.of(this, c, stream, feed))
+    double share = seen(balance);
+    return feed(c, reaches, stream, share)
+        .<UnitResult>map(feed -> LaneUnitResult.of(this, c, stream, feed, share))
         .orElse(UnitResult.NONE);
   }
 

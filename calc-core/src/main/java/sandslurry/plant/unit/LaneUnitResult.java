@@ -57,7 +57,8 @@ public record LaneUnitResult(
    */
   private static final double SHORT_INTERVAL_D = 1;
 
-  static LaneUnitResult of(LaneUnit unit, Conditions c, Stream stream, UnitFeed feed) {
+  static LaneUnitResult of(
+      LaneUnit unit, Conditions c, Stream stream, UnitFeed feed, double share) {
     OrganicMatter organic = c.organic(feed);
     return new LaneUnitResult(
         unit,
@@ -69,7 +70,7 @@ public record LaneUnitResult(
             unit.reaches(),
             feed,
             organic,
-            unit.place().runningShare(),
+            share,
             c.porosity(),
             Outlook.LIKELY,
             LaneFilling.LEAST_KEPT));

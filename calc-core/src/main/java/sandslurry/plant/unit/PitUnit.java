@@ -184,7 +184,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
 
   @Override
   public Optional<EnergyUse> energy(
-      Conditions c, ToDoubleFunction<ToDoubleFunction<Stream>> meanOverDay) {
+      Conditions c, ToDoubleFunction<ToDoubleFunction<SteadyBalance>> meanOverDay) {
     return mixer.map(
         turning ->
             new EnergyUse(
@@ -193,7 +193,9 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
                     turning
                         .impeller()
                         .powerW(
-                            turning.speedRps(), meanOverDay.applyAsDouble(Stream::densityKgM3))),
+                            turning.speedRps(),
+                            meanOverDay.applyAsDouble(
+                                balance -> balance.feed(name()).densityKgM3()))),
                 turning.runningShare()));
   }
 

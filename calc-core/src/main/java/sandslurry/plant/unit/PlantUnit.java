@@ -139,11 +139,11 @@ public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, Stor
    * The energy that it takes, as far as its design says it.
    *
    * @param c the conditions under which it runs
-   * @param meanOverDay the mean over the day of what follows from its feed
+   * @param meanOverDay the mean over the day of what follows from the balances
    * @return the use; empty when it takes none or none is known
    */
   default Optional<EnergyUse> energy(
-      Conditions c, ToDoubleFunction<ToDoubleFunction<Stream>> meanOverDay) {
+      Conditions c, ToDoubleFunction<ToDoubleFunction<SteadyBalance>> meanOverDay) {
     return Optional.empty();
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 import sandslurry.plant.network.Split;
+import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.network.Unit;
 import sandslurry.plant.network.UnitNote;
 import sandslurry.plant.network.UnitNote.Reason;
@@ -102,6 +103,11 @@ public sealed interface Separator extends PlantUnit
   @Override
   default Unit built(Conditions c) {
     return new Built(this, c);
+  }
+
+  /** Share of the time in which it sees its feed at a balance, as its split there took it. */
+  default double seen(SteadyBalance balance) {
+    return Math.min(balance.duties().get(name()), place().runningShare());
   }
 
   /**

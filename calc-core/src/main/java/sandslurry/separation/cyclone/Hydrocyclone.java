@@ -31,6 +31,12 @@ import sandslurry.separation.UnitFeed;
  * @param parallel how many work side by side, 1 or more
  */
 public record Hydrocyclone(HydrocycloneGeometry geometry, int parallel) {
+  /** Cyclones in sand duty are fed at less, for wear; common practice, no source [Pa]. */
+  public static final double USUAL_PA = 200e3;
+
+  /** No slurry pump of one stage gives more; common practice, no source [Pa]. */
+  public static final double PUMPED_PA = 600e3;
+
   /** Checks the number. */
   public Hydrocyclone {
     if (!(parallel >= 1)) {

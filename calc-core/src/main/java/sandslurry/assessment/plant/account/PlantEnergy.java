@@ -16,6 +16,7 @@ import sandslurry.plant.Figure;
 import sandslurry.plant.Range;
 import sandslurry.plant.Stream;
 import sandslurry.plant.account.EnergyUse;
+import sandslurry.plant.network.SteadyBalance;
 import sandslurry.plant.unit.Conditions;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.units.InUnit;
@@ -45,7 +46,7 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
       // What comes through a line is driven by the pumps of that line.
       if (unit.role() != PlantUnit.Role.SPINS
           || unit.inlets().stream().noneMatch(pumped::contains)) {
-        unit.energy(expected, ofFeed -> mean(modes, unit, ofFeed)).ifPresent(uses::add);
+        unit.energy(expected, of -> mean(modes, of)).ifPresent(uses::add);
       }
       for (String stream : unit.pumps().keySet()) {
         if (!named(spec, stream) && !pumped.contains(stream)) {
@@ -88,12 +89,11 @@ record PlantEnergy(List<EnergyUse> uses, List<String> notCounted, double cows, d
                     Math.min(1, volumeM3ps / duty.flowM3ps())));
   }
 
-  /** The mean over the day of what follows from the feed of a unit. */
-  private static double mean(
-      List<ModeResult> modes, PlantUnit unit, ToDoubleFunction<Stream> ofFeed) {
+  /** The mean over the day of what follows from its balances. */
+  private static double mean(List<ModeResult> modes, ToDoubleFunction<SteadyBalance> of) {
     double sum = 0;
     for (ModeResult mode : modes) {
-      sum += mode.share() * ofFeed.applyAsDouble(mode.balance().orElseThrow().feed(unit.name()));
+      sum += mode.share() * of.applyAsDouble(mode.balance().orElseThrow());
     }
     return sum;
   }

@@ -13,6 +13,7 @@ import sandslurry.plant.account.StorageAccount;
 import sandslurry.plant.account.StorageAccount.Filling;
 import sandslurry.units.InUnit;
 import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
 
 /** The storages of a plant: how long they last and when sand fills them. */
 record PlantStorageFindings(PlantModel model, PlantResult result, Findings findings)
@@ -65,7 +66,15 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
         .count("many", PlantTotals.MANY_YEARS)
         .why("sand-rises")
         .why(years.range().base() >= PlantTotals.MANY_YEARS ? "tenth-late" : "tenth");
+    found.with("within", shown -> time(shown, years.range().low()));
     found.cure(soon, "dig-storage").add();
+  }
+
+  /** Days where there are few years. */
+  private static String time(UnitSystem shown, double years) {
+    return years < 1
+        ? shown.show(Kind.DAYS, InUnit.DAY.si(years * PlantTotals.YEAR_D))
+        : shown.number(Kind.YEARS, years) + " years";
   }
 
   private void wanted(String name, StorageAccount account, double wantedDays) {
