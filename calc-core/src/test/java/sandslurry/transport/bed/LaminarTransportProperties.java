@@ -180,18 +180,18 @@ class LaminarTransportProperties {
    * The balance at a depth of a tenth of a 0.2 m bore, step by step: β = arccos(0.8) = 0.643501;
    * sin β = 0.6; A = 0.01 (0.643501 − 0.48) = 1.635011e-3 m2; S = 0.12 m; open area 0.0314159 −
    * 0.0016350 = 0.0297809 m2 in a perimeter of 0.2 (3.141593 − 0.643501) + 0.12 = 0.619618 m, Rh =
-   * 0.0480633 m; normal force 9.80665 × 1650 × 0.6 × 0.02 × (0.6 − 0.643501 × 0.8) = 16.5364 N/m;
-   * 0.4 × 16.5364/(0.001635011 + 0.12 × 0.0480633) = 893.6 Pa/m.
+   * 0.0480633 m; normal force 9.80665 × 1650 × 0.6 × 0.02 × (0.6 − 0.643501 × 0.8) = 16.5433 N/m;
+   * 0.4 × 16.5433/(0.001635011 + 0.12 × 0.0480633) = 893.91 Pa/m.
    */
   @Example
   void theBalanceOfABedByHand() {
     double share = 1.635011e-3 / (Math.PI * 0.01);
-    assertThat(bed(share, 0).balancePaPm(0)).isCloseTo(893.6, within(0.5));
+    assertThat(bed(share, 0).balancePaPm(0)).isCloseTo(893.915, within(1e-2));
     // The rule of thumb asks for more, and more still of coarser grains.
     assertThat(bed(share, 0).neededPaPm(0)).isEqualTo(2000);
     assertThat(new SlidingBed(BORE, share, 3e-3, 0, 2650, 1000).neededPaPm(0)).isEqualTo(6000);
-    // Its friction alone, over the whole section: 0.4 × 16.5364/0.0314159.
-    assertThat(bed(share, 0).frictionPaPm()).isCloseTo(210.55, within(0.1));
+    // Its friction alone, over the whole section: 0.4 × 16.5433/0.0314159.
+    assertThat(bed(share, 0).frictionPaPm()).isCloseTo(210.635, within(1e-2));
   }
 
   /** Rule of thumb: 0.5 to 2 kPa/m for beds whose depth is 5 to 30 % of the bore. */
