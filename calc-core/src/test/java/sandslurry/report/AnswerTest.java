@@ -106,14 +106,19 @@ class AnswerTest {
     assertThat(items).doesNotHaveDuplicates();
   }
 
-  /** Only what decides is named: one of these lines has its limit by a text that was read. */
+  /** Its limit and its head loss are by texts that were read. */
+  @Test
+  void whatWasReadIsNotNamed() {
+    assertThat(FromMemory.sentence(Shipped.assessment("correlations-disagree.json"))).isEmpty();
+  }
+
+  /** Only what decides is named. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       textBlock =
           """
-          parlor-line.json          | deposition velocity by Wilson, factor for the concentration; | friction by
-          correlations-disagree.json| head loss by Wilson, Addie, Sellgren and Clift, V50.         | deposition velocity by
+          parlor-line.json          | deposition velocity by Wilson, factor for the concentration; | head loss by
           line-slows-down.json      | friction by Wilson and Thomas, thickened sub-layer           | manure by
           settling-lane.json        | settling by Camp and Dobbins                                 | head loss by
           closed-loop-dairy.json    | cut size by Plitt, revised by Flintoff, Plitt and Turak      | head loss by

@@ -29,12 +29,12 @@ final class WilsonBounded extends DepositionVelocityModel {
 
   private static final Citation SOURCE =
       new Citation(
-              "Wilson",
-              1979,
-              "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and"
-                  + " Nnadi (1990); that the lower of the two holds was read in a handbook chapter"
-                  + " on slurry pumps")
-          .fromMemory("0.018 and 0.13");
+          "Wilson",
+          1979,
+          "Hydrotransport 6, BHRA, Canterbury, with the bound of Wilson (1988) and Wilson and"
+              + " Nnadi (1990); that the lower of the two holds was read in a handbook chapter on"
+              + " slurry pumps, 0.018 and 0.13 in R. Ramsdell's open implementation of Miedema,"
+              + " Slurry Transport");
   private static final Equation FOUND =
       Equation.search(
           "V_b",

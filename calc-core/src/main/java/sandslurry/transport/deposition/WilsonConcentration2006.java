@@ -22,7 +22,9 @@ import sandslurry.units.Kind;
  * of {@link GilliesShook} and {@link WilsonBounded} [m/s]; C volume fraction, 0.60 that of a packed
  * bed; Crm relative concentration at which the largest value occurs, at most 0.66; D bore [m]; d
  * grain size in <b>millimetres</b>; s density of sand over density of carrier. In print stand 0.33,
- * 0.333 and 0.666; thirds make the two branches meet. At Cr = Crm the factor is 1 in both.
+ * 0.333 and 0.666; thirds make the two branches meet. At Cr = Crm the factor is 1 in both. The open
+ * implementation named below holds Crm at 0.05 or more, which gives less for dilute coarse sand and
+ * is not done here.
  *
  * <p>Beyond Crm the published factor falls again, as a bed of much sand is a thin layer of liquid
  * away from filling the pipe; <b>that credit is not given</b>: there the factor stays 1. For dilute
@@ -39,8 +41,10 @@ final class WilsonConcentration2006 extends DepositionVelocityModel {
       new Citation(
               "Wilson, Addie, Sellgren and Clift",
               2006,
-              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer")
-          .fromMemory("coefficients");
+              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; coefficients read"
+                  + " in R. Ramsdell's open implementation of Miedema, Slurry Transport, eq."
+                  + " 6.20-35 and 36")
+          .fromMemory("V_max by Gillies and Shook");
   private static final Equation CR =
       SOURCE.equation("C_r", "concentration over that of a packed bed", "C/0.60", Kind.NUMBER, "C");
   private static final Equation CRM =

@@ -56,11 +56,11 @@ final class WilsonAddieSellgren2006 extends HeadLossModel {
 
   private static final Citation SOURCE =
       new Citation(
-              "Wilson, Addie, Sellgren and Clift",
-              2006,
-              "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the form and the"
-                  + " 0.22 as in the chapter on solids transport of a pump handbook")
-          .fromMemory("coefficients but 0.22");
+          "Wilson, Addie, Sellgren and Clift",
+          2006,
+          "Slurry Transport Using Centrifugal Pumps, 3rd edition, Springer; the 0.22 read in the"
+              + " chapter on solids transport of a pump handbook, the rest in R. Ramsdell's open"
+              + " implementation of Miedema, Slurry Transport");
   private static final Equation FALL50 =
       SOURCE.equation(
           "w50",

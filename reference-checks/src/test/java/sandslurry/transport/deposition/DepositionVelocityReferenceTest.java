@@ -107,6 +107,48 @@ class DepositionVelocityReferenceTest {
         .isCloseTo(feetPerSecond * 0.3048, withPercentage(0.05));
   }
 
+  // Wilson, Addie, Sellgren and Clift, Slurry Transport Using Centrifugal Pumps, 2nd edition,
+  // example 5.1, p. 112, and case study 5.1, p. 117, as quoted in the tests of R. Ramsdell's open
+  // implementation of Miedema, Slurry Transport (read there). The nomograph: 1 mm in a 0.5 m pipe,
+  // then 0.7 mm. Tolerance: 2 % of a reading, by which the fit itself parts from it.
+  @ParameterizedTest
+  @CsvSource({
+    "0.50, 1.0, 2650, 5.0",
+    "0.50, 1.0, 1400, 2.3",
+    "0.55, 0.7, 2650, 5.4",
+    "0.60, 0.7, 2650, 5.8",
+    "0.65, 0.7, 2650, 6.1"
+  })
+  void wilsonsNomographAsItsAuthorsReadIt(double bore, double sizeMm, double density, double read) {
+    ours(value(new Wilson1986Fit(), sand(WATER, density, sizeMm, 0.2), bore))
+        .isCloseTo(read, withPercentage(2.5));
+  }
+
+  // The same case study: the bound (0.018/f)^0.13 sqrt(2 g D (s - 1)) at f = 0.012. Ours finds f
+  // itself, 0.0115 to 0.0120 here, which is the tolerance of 1 %.
+  @ParameterizedTest
+  @CsvSource({"0.55, 4.45", "0.60, 4.65", "0.65, 4.84"})
+  void wilsonsBoundOfCaseStudyFiveOne(double bore, double printed) {
+    ours(value(new WilsonBounded(), quartz(0.7, 0.2), bore)).isCloseTo(printed, withPercentage(1));
+  }
+
+  // Example 5.1 (b): grains of 1 mm and 1400 kg/m3 in a 0.5 m pipe deposit most readily at 0.15 of
+  // the concentration of a packed bed. Ours is all of the greatest velocity from there on and less
+  // below. Tolerance: half a unit of the printed digit either way.
+  @Test
+  void theWorstConcentrationOfExampleFiveOne() {
+    double most = value(new WilsonConcentration2006(), sand(WATER, 1400, 1, 0.3), 0.5);
+    double worst =
+        Roots.between(
+            "worst concentration",
+            c ->
+                value(new WilsonConcentration2006(), sand(WATER, 1400, 1, 0.6 * c), 0.5) / most
+                    - (1 - 1e-9),
+            0.05,
+            0.3);
+    ours(worst).isBetween(0.145, 0.155);
+  }
+
   // Thomas (1979) in two forms: 9.0 [g nu (s-1)]^0.37 (D/nu)^0.11 and u* = 1.1 [g nu (s-1)]^(1/3)
   // in a smooth pipe; the second from memory, unverified. They were found apart, so that they agree
   // supports both. Tolerance: the power law in D stands for the friction law of a smooth pipe.
