@@ -59,6 +59,7 @@ final class BadInputException extends Exception {
 
   /** Loads a design file, with every way of failing said in words. */
   static DesignDocument load(Path file) throws BadInputException {
+    assert FileWork.isElsewhere();
     try {
       if (Files.isDirectory(file)) {
         throw new BadInputException(shown(file) + " is a folder, not a design file");

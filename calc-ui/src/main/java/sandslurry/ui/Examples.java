@@ -46,6 +46,7 @@ final class Examples {
   }
 
   private static List<Example> load() {
+    assert FileWork.isElsewhere();
     URL folder = Examples.class.getResource("examples/");
     if (folder == null) {
       return List.of();

@@ -27,6 +27,12 @@ final class FileWork {
     frame.getGlassPane().addMouseListener(new MouseAdapter() {});
   }
 
+  /** Says that no window waits for this thread: only then may a file be read or a page printed. */
+  static boolean isElsewhere() {
+    // Asked by name, since to ask the toolkit would start it for a command line.
+    return !Thread.currentThread().getClass().getName().equals("java.awt.EventDispatchThread");
+  }
+
   /**
    * Does some work.
    *

@@ -390,9 +390,13 @@ final class FormCommands {
 
   /** Prints the pages of the design report with its working. */
   private void print() {
+    print(PrinterJob.getPrinterJob());
+  }
+
+  /** The same by a printer that need not be one. */
+  void print(PrinterJob job) {
     DesignDocument document = model.document();
     String title = document.text("/title");
-    PrinterJob job = PrinterJob.getPrinterJob();
     job.setJobName(title.isBlank() ? Product.NAME : title);
     model
         .outcome()

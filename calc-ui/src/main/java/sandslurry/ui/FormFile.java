@@ -37,6 +37,7 @@ record FormFile(Path path, String print) {
 
   /** A file as it is now. */
   static FormFile seen(Path path) {
+    assert FileWork.isElsewhere();
     try (InputStream in = Files.newInputStream(path)) {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       byte[] some = new byte[1 << 16];
@@ -59,6 +60,7 @@ record FormFile(Path path, String print) {
 
   /** Saves a design; the version before stays beside it, with the ending {@code .bak}. */
   static FormFile save(Path path, DesignDocument document) throws BadInputException {
+    assert FileWork.isElsewhere();
     try {
       byte[] now = document.toString().getBytes(StandardCharsets.UTF_8);
       byte[] before = Files.isRegularFile(path) ? Files.readAllBytes(path) : now;

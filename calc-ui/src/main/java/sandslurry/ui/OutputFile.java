@@ -43,6 +43,7 @@ final class OutputFile {
 
   /** The same place, by whatever link or spelling. */
   static boolean isSame(Path a, Path b) {
+    assert FileWork.isElsewhere();
     try {
       if (Files.exists(a) && Files.exists(b)) {
         return Files.isRegularFile(a) && Files.isSameFile(a, b);
@@ -61,6 +62,7 @@ final class OutputFile {
    * @param content all of it
    */
   static void write(String what, Path file, byte[] content) throws BadInputException {
+    assert FileWork.isElsewhere();
     try {
       WholeFile.write(file, Objects.requireNonNull(content));
     } catch (IOException e) {

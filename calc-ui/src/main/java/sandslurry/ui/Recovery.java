@@ -67,6 +67,7 @@ final class Recovery {
 
   /** Keeps a design in place of the one kept before. */
   synchronized void keep(DesignDocument document, Optional<FormFile> file) throws IOException {
+    assert FileWork.isElsewhere();
     if (held == null) {
       Files.createDirectories(folder);
       held =
@@ -110,6 +111,7 @@ final class Recovery {
 
   /** The designs that windows left behind, the newest first. */
   static List<Left> left(Path folder) {
+    assert FileWork.isElsewhere();
     List<Left> left = new ArrayList<>();
     if (!Files.isDirectory(folder)) {
       return left;

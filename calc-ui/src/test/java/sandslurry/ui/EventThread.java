@@ -6,6 +6,11 @@ import javax.swing.SwingUtilities;
 
 /** Runs what tests do to components where components live. */
 final class EventThread {
+  static {
+    // Read before any window is there, as the program does: its thread reads no files.
+    Examples.all();
+  }
+
   private EventThread() {}
 
   static <T> T onEventThread(Callable<T> work) throws Exception {

@@ -7,17 +7,27 @@ import static sandslurry.ui.EventThread.onEventThread;
 
 import java.awt.GraphicsEnvironment;
 import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.print.PageFormat;
+import java.awt.print.Pageable;
+import java.awt.print.Printable;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JTextField;
+import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
@@ -93,6 +103,17 @@ class FormWindowTest {
         });
   }
 
+  /** Saves as the window does, beside the event thread. */
+  private void save(Path file) throws Exception {
+    DesignDocument document = onEventThread(model::document);
+    FormFile saved = FormFile.save(file, document);
+    onEventThread(
+        () -> {
+          model.saved(document, saved);
+          return null;
+        });
+  }
+
   @Test
   void aNumberTypedChangesTheVerdictAndUndoBringsItBack() throws Exception {
     awaitVerdict("PASS");
@@ -112,11 +133,7 @@ class FormWindowTest {
   void aDesignIsSavedReopenedAndItsReportPrinted(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("design.json");
     awaitVerdict("PASS");
-    onEventThread(
-        () -> {
-          model.save(file);
-          return null;
-        });
+    save(file);
     type("/title", "Line of the test");
     assertThat(onEventThread(() -> window.frame().getTitle())).startsWith("* design.json");
     onEventThread(
@@ -130,10 +147,11 @@ class FormWindowTest {
     }
     assertThat(onEventThread(() -> window.frame().getTitle())).startsWith("design.json");
 
+    FormFile.Opened opened = FormFile.open(file);
     onEventThread(
         () -> {
           model.startNew();
-          model.open(file);
+          model.start(opened);
           return null;
         });
     awaitVerdict("PASS");
@@ -146,11 +164,7 @@ class FormWindowTest {
   @Test
   void aFileOfTwoWindowsIsSavedOverOnlyWhenAPersonSaysSo(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("design.json");
-    onEventThread(
-        () -> {
-          model.save(file);
-          return null;
-        });
+    save(file);
     DesignDocument other = DesignDocument.load(file).with("/title", "Of the other window");
     other.save(file);
     type("/title", "Of this window");
@@ -198,11 +212,7 @@ class FormWindowTest {
   @Test
   void theWindowAnswersWhileAFileDoesNot(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("design.json");
-    onEventThread(
-        () -> {
-          model.save(file);
-          return null;
-        });
+    save(file);
     byte[] before = Files.readAllBytes(file);
     Files.delete(file);
     try {
@@ -240,7 +250,7 @@ class FormWindowTest {
           for (int m = 0; m < bar.getMenuCount(); m++) {
             assertThat(bar.getMenu(m).getMnemonic()).isNotZero();
             for (var item : bar.getMenu(m).getMenuComponents()) {
-              if (item instanceof javax.swing.JMenuItem entry) {
+              if (item instanceof JMenuItem entry) {
                 assertThat(entry.getMnemonic() != 0 || entry.getAccelerator() != null)
                     .as(entry.getText())
                     .isTrue();
@@ -251,24 +261,126 @@ class FormWindowTest {
         });
   }
 
+  /** By a key of the whole window, by Alt and a letter of its bars, by a letter within a menu. */
   @Test
   void noTwoCommandsShareAKey() throws Exception {
-    List<KeyStroke> keys =
-        onEventThread(
-            () -> {
-              List<KeyStroke> found = new ArrayList<>();
-              var bar = window.frame().getJMenuBar();
-              for (int m = 0; m < bar.getMenuCount(); m++) {
-                for (var item : bar.getMenu(m).getMenuComponents()) {
-                  if (item instanceof javax.swing.JMenuItem entry
-                      && entry.getAccelerator() != null) {
-                    found.add(entry.getAccelerator());
-                  }
+    onEventThread(
+        () -> {
+          List<KeyStroke> keys = new ArrayList<>();
+          var bar = window.frame().getJMenuBar();
+          for (int m = 0; m < bar.getMenuCount(); m++) {
+            keys.add(alt(bar.getMenu(m).getMnemonic()));
+            List<Integer> letters = new ArrayList<>();
+            for (var item : bar.getMenu(m).getMenuComponents()) {
+              if (item instanceof JMenuItem entry) {
+                if (entry.getAccelerator() != null) {
+                  keys.add(entry.getAccelerator());
+                }
+                if (entry.getMnemonic() != 0) {
+                  letters.add(entry.getMnemonic());
                 }
               }
-              return found;
+            }
+            assertThat(letters).as(bar.getMenu(m).getText()).doesNotHaveDuplicates();
+          }
+          for (JComponent component : PanelsTest.all(window.frame().getContentPane())) {
+            if (component instanceof JButton button && button.getParent() instanceof JToolBar) {
+              keys.add(alt(button.getMnemonic()));
+            }
+          }
+          assertThat(keys).hasSizeGreaterThan(35).doesNotHaveDuplicates();
+          return null;
+        });
+  }
+
+  private static KeyStroke alt(int letter) {
+    return KeyStroke.getKeyStroke(letter, InputEvent.ALT_DOWN_MASK);
+  }
+
+  /** A printer that keeps who made it print. */
+  private static final class Paper extends PrinterJob {
+    private final CompletableFuture<Thread> printing = new CompletableFuture<>();
+    private Pageable pages;
+
+    @Override
+    public void print() throws PrinterException {
+      pages.getPrintable(0);
+      printing.complete(Thread.currentThread());
+    }
+
+    @Override
+    public boolean printDialog() {
+      return true;
+    }
+
+    @Override
+    public void setPageable(Pageable document) {
+      pages = document;
+    }
+
+    @Override
+    public void setPrintable(Printable painter) {}
+
+    @Override
+    public void setPrintable(Printable painter, PageFormat format) {}
+
+    @Override
+    public PageFormat pageDialog(PageFormat page) {
+      return page;
+    }
+
+    @Override
+    public PageFormat defaultPage(PageFormat page) {
+      return page;
+    }
+
+    @Override
+    public PageFormat validatePage(PageFormat page) {
+      return page;
+    }
+
+    @Override
+    public void setCopies(int copies) {}
+
+    @Override
+    public int getCopies() {
+      return 1;
+    }
+
+    @Override
+    public String getUserName() {
+      return "";
+    }
+
+    @Override
+    public void setJobName(String jobName) {}
+
+    @Override
+    public String getJobName() {
+      return "";
+    }
+
+    @Override
+    public void cancel() {}
+
+    @Override
+    public boolean isCancelled() {
+      return false;
+    }
+  }
+
+  @Test
+  void theReportIsPrintedBesideTheThreadOfTheWindow() throws Exception {
+    awaitVerdict("PASS");
+    Paper paper = new Paper();
+    Thread ofTheWindow =
+        onEventThread(
+            () -> {
+              window.commands().print(paper);
+              return Thread.currentThread();
             });
-    assertThat(keys).hasSizeGreaterThan(25).doesNotHaveDuplicates();
+    assertThat(paper.printing.get(PATIENCE_MS, TimeUnit.MILLISECONDS)).isNotSameAs(ofTheWindow);
+    assertThat(paper.pages.getNumberOfPages()).isGreaterThan(1);
   }
 
   @Test

@@ -9,10 +9,20 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.FileReader;
+import java.io.FileWriter;
+import java.io.RandomAccessFile;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import javax.swing.plaf.ComponentUI;
 import org.junit.jupiter.api.Test;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
+import sandslurry.design.document.DesignDocument;
+import sandslurry.design.document.WholeFile;
 import sandslurry.separation.cyclone.HydrocycloneModel;
 import sandslurry.separation.cyclone.HydrocycloneModels;
 import sandslurry.separation.lane.KeptClass;
@@ -76,6 +86,39 @@ class UiArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("javax.swing..", "java.awt..", "org.jfree..")
+        .check(UI);
+  }
+
+  /**
+   * Each of them refuses the thread of the window: {@link FileWorkTest}. The main class writes to
+   * the console.
+   */
+  @Test
+  void filesAreTouchedAtFewDoors() {
+    noClasses()
+        .that()
+        .doNotBelongToAnyOf(
+            FormFile.class,
+            OutputFile.class,
+            Recovery.class,
+            Examples.class,
+            BadInputException.class,
+            Main.class)
+        .should()
+        .dependOnClassesThat()
+        .belongToAnyOf(
+            Files.class,
+            FileChannel.class,
+            FileInputStream.class,
+            FileOutputStream.class,
+            FileReader.class,
+            FileWriter.class,
+            RandomAccessFile.class,
+            WholeFile.class)
+        .orShould()
+        .callMethod(DesignDocument.class, "load", Path.class)
+        .orShould()
+        .callMethod(DesignDocument.class, "save", Path.class)
         .check(UI);
   }
 
