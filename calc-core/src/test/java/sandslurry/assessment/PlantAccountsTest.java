@@ -206,10 +206,7 @@ class PlantAccountsTest {
   @Test
   void aSinkOfSettledSandIsLossOfItsOwnInTheAccount() {
     DesignDocument document =
-        Documents.plant()
-            .without("/plant/modes")
-            .with("/plant/units/1/reaches/0/length", "10 m")
-            .with("/plant/products/1/use", "settled");
+        Documents.plant().without("/plant/modes").with("/plant/products/1/use", "settled");
     Accounts accounts = accounts(document);
     assertThat(accounts.sand().lost()).containsKey("settled");
     assertThat(figure(accounts, "Sand, all", "settled in channel").base()).isPositive();
