@@ -7,11 +7,8 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.OperatingWindow;
-import sandslurry.assessment.line.RunState;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.correlation.Physics;
-import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
@@ -132,45 +129,6 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
                     * state.mixtureDensityKgM3()
                     * state.flowM3ps())
         .findFirst();
-  }
-
-  /**
-   * Hydraulic energy for a mass of sand.
-   *
-   * @return energy at the design flow rate; empty without sand [J/kg]
-   */
-  public OptionalDouble energyPerSandJpKg() {
-    OptionalDouble power = hydraulicW();
-    double sand = state(FlowCase.DESIGN).map(state -> state.sandRateKgps()).orElse(0.0);
-    return power.isPresent() && sand > 0
-        ? OptionalDouble.of(power.getAsDouble() / sand)
-        : OptionalDouble.empty();
-  }
-
-  /**
-   * The greatest share of a pressure rating that the line takes up at any flow rate judged.
-   *
-   * @return working pressure over rating when the liquid is warmest; empty when none is known
-   */
-  public OptionalDouble pressureShare() {
-    double warmth = Materials.warmestK(assessment.design(), assessment.carrier());
-    double most = 0;
-    boolean known = false;
-    for (LineState state : line().states()) {
-      for (int i = 0; i < state.runs().size(); i++) {
-        RunSpec run = assessment.design().route().orElseThrow().runs().get(i);
-        OptionalDouble rating = run.ratingPa(warmth);
-        if (rating.isPresent()) {
-          known = true;
-          most = Math.max(most, pressurePa(state.runs().get(i)) / rating.getAsDouble());
-        }
-      }
-    }
-    return known ? OptionalDouble.of(most) : OptionalDouble.empty();
-  }
-
-  private static double pressurePa(RunState run) {
-    return Math.max(run.startPa(), run.endPa());
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import sandslurry.assessment.Evaluation;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.design.document.Problem;
@@ -18,7 +19,7 @@ import sandslurry.pipe.catalogue.StandardPipe;
  * whole design is evaluated, so that nothing is judged here that a report would judge otherwise.
  *
  * <p>Sized are the runs without pipe and bore, all in the same pipe; when every run has one, all
- * runs that lie in a standard pipe.
+ * runs that lie in a standard pipe; when none does, all runs.
  *
  * @param fits pipes in which nothing fails: the best verdict first, of equals that which takes
  *     least power
@@ -28,6 +29,12 @@ import sandslurry.pipe.catalogue.StandardPipe;
 public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Problem> problems) {
   /** A pipe that takes so many times the least power is too large, whatever its verdict. */
   private static final double TOO_MUCH_POWER = 4;
+
+  private static final Problem NO_LINE =
+      new Problem(
+          "/lines",
+          "",
+          "is missing: there is no line to size; boxes, lanes and pits are sized by their name");
 
   /** Copies the lists. */
   public Sizing {
@@ -108,6 +115,9 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
     List<SizedPipe> fits = new ArrayList<>();
     List<SizedPipe> rejected = new ArrayList<>();
     List<Problem> problems = List.of();
+    if (document.size("/lines") == 0) {
+      return new Sizing(fits, rejected, List.of(NO_LINE));
+    }
     for (StandardPipe pipe : PipeCatalogue.all()) {
       if (systems.contains(pipe.system())) {
         Reading reading = typed.with(pipe).map(d -> laid(d, pipe).read()).orElseThrow();
@@ -137,11 +147,13 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
     // A reading belongs to the line as it is and says nothing of another pipe.
     DesignDocument laid = document.without("/lines/0/observed");
     for (int i : sized(document)) {
-      String at = "/lines/0/route/runs/" + i + "/pipe";
+      String at = "/lines/0/route/runs/" + i + "/";
       laid =
-          laid.with(at + "/system", pipe.system().standard())
-              .with(at + "/size", pipe.size())
-              .with(at + "/class", pipe.wallClass());
+          laid.without(at + "bore")
+              .without(at + "rating")
+              .with(at + "pipe/system", pipe.system().standard())
+              .with(at + "pipe/size", pipe.size())
+              .with(at + "pipe/class", pipe.wallClass());
     }
     return laid;
   }
@@ -149,7 +161,8 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
   private static List<Integer> sized(DesignDocument document) {
     List<Integer> without = new ArrayList<>();
     List<Integer> inPipe = new ArrayList<>();
-    for (int i = 0; i < document.size("/lines/0/route/runs"); i++) {
+    int runs = document.size("/lines/0/route/runs");
+    for (int i = 0; i < runs; i++) {
       boolean pipe = document.has("/lines/0/route/runs/" + i + "/pipe");
       if (pipe) {
         inPipe.add(i);
@@ -157,6 +170,8 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
         without.add(i);
       }
     }
-    return without.isEmpty() ? inPipe : without;
+    return !without.isEmpty()
+        ? without
+        : !inPipe.isEmpty() ? inPipe : IntStream.range(0, runs).boxed().toList();
   }
 }

@@ -22,16 +22,21 @@ public record WindowWords(UnitSystem units) {
    * An interval in a few words, with its ends rounded to the safe side.
    *
    * @param interval the interval
-   * @return for example "16.0 L/s to 22.5 L/s"
+   * @return for example "16.0 to 22.5", in the unit that flow rates are shown in
    */
   public String range(Interval interval) {
     double low = interval.low().flowM3ps();
-    Optional<String> high = interval.high().map(end -> units.showAtMost(Kind.FLOW, end.flowM3ps()));
+    Optional<String> high =
+        interval.high().map(end -> bare(units.showAtMost(Kind.FLOW, end.flowM3ps())));
     if (low > 0) {
-      String from = units.showAtLeast(Kind.FLOW, low);
+      String from = bare(units.showAtLeast(Kind.FLOW, low));
       return high.map(to -> from + " to " + to).orElse("from " + from);
     }
-    return high.map(to -> "up to " + to).orElse("any flow rate");
+    return high.map(to -> "up to " + to).orElse("any");
+  }
+
+  private static String bare(String shown) {
+    return shown.substring(0, shown.indexOf(' '));
   }
 
   /**

@@ -1,6 +1,7 @@
 package sandslurry.report.block;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import sandslurry.units.ShownText;
@@ -162,33 +163,44 @@ public final class TextView {
     }
   }
 
-  /** Widths of the columns: natural ones, the widest narrowed until the table fits. */
+  /**
+   * Widths of the columns: natural ones, the widest narrowed until the table fits, first those that
+   * are wide for their head alone, which may be wrapped between its words.
+   */
   private int[] widths(List<List<String>> rows) {
     int columns = rows.get(0).size();
     int[] widths = new int[columns];
-    for (List<String> row : rows) {
-      for (int i = 0; i < columns; i++) {
+    int[] floors = new int[columns];
+    for (int i = 0; i < columns; i++) {
+      for (List<String> row : rows) {
         widths[i] = Math.max(widths[i], row.get(i).length());
+        floors[i] = Math.max(floors[i], row == rows.get(0) ? 0 : row.get(i).length());
+      }
+      for (String word : rows.get(0).get(i).split(" ")) {
+        floors[i] = Math.max(floors[i], word.length());
       }
     }
-    int total = (columns - 1) * GAP.length();
-    for (int columnWidth : widths) {
-      total += columnWidth;
-    }
+    narrow(widths, floors);
+    Arrays.fill(floors, NARROWEST);
+    narrow(widths, floors);
+    return widths;
+  }
+
+  private void narrow(int[] widths, int[] floors) {
+    int total = (widths.length - 1) * GAP.length() + Arrays.stream(widths).sum();
     while (total > width) {
-      int widest = 0;
-      for (int i = 1; i < columns; i++) {
-        if (widths[i] > widths[widest]) {
+      int widest = -1;
+      for (int i = 0; i < widths.length; i++) {
+        if (widths[i] > floors[i] && (widest < 0 || widths[i] > widths[widest])) {
           widest = i;
         }
       }
-      if (widths[widest] <= NARROWEST) {
-        break;
+      if (widest < 0) {
+        return;
       }
       widths[widest]--;
       total--;
     }
-    return widths;
   }
 
   private static void row(StringBuilder text, List<String> cells, int[] widths, boolean head) {

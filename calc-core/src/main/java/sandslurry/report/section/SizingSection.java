@@ -1,9 +1,14 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sandslurry.assessment.line.WindowWords;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.fact.finding.Finding;
@@ -20,6 +25,8 @@ import sandslurry.units.UnitSystem;
 /** What a sizing found, as blocks. */
 public final class SizingSection {
   private static final int LONG = 200;
+  private static final String SETTLES =
+      "Sand settles at the minimum flow rate; by size it is carried from";
 
   private SizingSection() {}
 
@@ -54,11 +61,7 @@ public final class SizingSection {
     }
     if (!sizing.rejected().isEmpty()) {
       blocks.add(new Block.Heading(3, "Rejected"));
-      blocks.add(
-          Block.Items.bullets(
-              sizing.rejected().stream()
-                  .map(pipe -> pipe.pipe().words() + ": " + brief(pipe, units))
-                  .toList()));
+      blocks.add(Block.Items.bullets(rejected(sizing.rejected(), units)));
     }
     return List.copyOf(blocks);
   }
@@ -174,22 +177,22 @@ public final class SizingSection {
   }
 
   private static Block fits(List<SizedPipe> fits, UnitSystem units) {
-    return Column.table(
-        fits,
-        List.of(
-            Column.text("pipe", fit -> fit.pipe().size() + " " + fit.pipe().wallClass()),
-            Column.text("standard", fit -> fit.pipe().system().standard()),
-            Column.text("verdict", fit -> fit.verdict().name()),
-            Column.text("operating window", fit -> window(fit, units)),
-            shown("design flow", Kind.FLOW, SizingSection::designFlow, units),
-            shown("least velocity", Kind.VELOCITY, SizedPipe::leastVelocityMps, units),
-            shown("TDH, slurry", Kind.HEAD, SizedPipe::headM, units),
-            shown("power taken up", Kind.POWER, SizedPipe::hydraulicW, units),
-            shown("energy per sand", Kind.SPECIFIC_ENERGY, SizedPipe::energyPerSandJpKg, units),
-            shown("of rating", Kind.PERCENT, SizedPipe::pressureShare, units),
-            shown("flush", Kind.VOLUME, SizedPipe::flushM3, units),
-            shown("runs a day", Kind.HOURS, SizingSection::running, units)),
-        units);
+    List<Column<SizedPipe>> columns =
+        new ArrayList<>(
+            List.of(
+                Column.text("pipe", fit -> fit.pipe().size() + " " + fit.pipe().wallClass()),
+                Column.text("standard", fit -> fit.pipe().system().standard()),
+                Column.text("verdict", fit -> fit.verdict().name()),
+                Column.text("window [" + Kind.FLOW.symbol(units) + "]", fit -> window(fit, units)),
+                Column.maybe("design flow", Kind.FLOW, SizingSection::designFlow),
+                Column.maybe("least velocity", Kind.VELOCITY, SizedPipe::leastVelocityMps),
+                Column.maybe("TDH, slurry", Kind.HEAD, SizedPipe::headM),
+                Column.maybe("power taken up", Kind.POWER, SizedPipe::hydraulicW),
+                Column.maybe("flush", Kind.VOLUME, SizedPipe::flushM3)));
+    if (fits.stream().anyMatch(fit -> running(fit).isPresent())) {
+      columns.add(Column.maybe("runs a day", Kind.HOURS, SizingSection::running));
+    }
+    return Column.table(fits, columns, units);
   }
 
   private static OptionalDouble designFlow(SizedPipe fit) {
@@ -210,9 +213,10 @@ public final class SizingSection {
 
   private static void cautions(List<SizedPipe> fits, List<Block> blocks) {
     List<String> lines =
-        fits.stream()
-            .filter(fit -> fit.gravest().isPresent())
-            .map(fit -> fit.pipe().words() + ": " + reason(fit))
+        bySize(fits.stream().filter(fit -> fit.gravest().isPresent()), SizingSection::reason)
+            .entrySet()
+            .stream()
+            .map(reason -> reason.getKey() + ": " + walls(reason.getValue()))
             .toList();
     if (!lines.isEmpty()) {
       blocks.add(new Block.Heading(3, "Cautions"));
@@ -242,37 +246,81 @@ public final class SizingSection {
             + " (common practice, no source), and for fibre");
   }
 
-  /** Why a pipe does not do, in one line. */
-  private static String brief(SizedPipe pipe, UnitSystem units) {
+  /** Why pipes do not do: a line a reason, with the sizes that it is of. */
+  private static List<String> rejected(List<SizedPipe> pipes, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    bySize(pipes.stream(), SizingSection::brief)
+        .forEach(
+            (reason, sizes) ->
+                lines.add(
+                    reason
+                        + ": "
+                        + (reason.equals(SETTLES) ? carriedFrom(sizes, units) : walls(sizes))));
+    return lines;
+  }
+
+  private static Map<String, Map<String, List<SizedPipe>>> bySize(
+      Stream<SizedPipe> pipes, Function<SizedPipe, String> reason) {
+    return pipes.collect(
+        Collectors.groupingBy(
+            reason,
+            LinkedHashMap::new,
+            Collectors.groupingBy(
+                pipe -> pipe.pipe().size(), LinkedHashMap::new, Collectors.toList())));
+  }
+
+  private static String walls(Map<String, List<SizedPipe>> sizes) {
+    List<String> words = new ArrayList<>();
+    sizes.forEach(
+        (size, pipes) ->
+            words.add(
+                pipes.size() == 1
+                    ? size + " " + pipes.get(0).pipe().wallClass()
+                    : size + " (" + pipes.size() + " walls)"));
+    return String.join(", ", words);
+  }
+
+  private static String carriedFrom(Map<String, List<SizedPipe>> sizes, UnitSystem units) {
+    List<String> words = new ArrayList<>();
+    sizes.forEach((size, pipes) -> words.add(size + " " + carriedFrom(pipes, units)));
+    return String.join(", ", words) + " " + Kind.FLOW.symbol(units);
+  }
+
+  /** The least flow rates at which pipes of a size carry the sand. */
+  private static String carriedFrom(List<SizedPipe> pipes, UnitSystem units) {
+    DoubleSummaryStatistics from =
+        pipes.stream()
+            .mapToDouble(pipe -> pipe.window().carriesFromM3ps().getAsDouble())
+            .summaryStatistics();
+    String low = units.number(Kind.FLOW, from.getMin());
+    String high = units.number(Kind.FLOW, from.getMax());
+    return low.equals(high) ? low : low + " to " + high;
+  }
+
+  /** Why a pipe does not do, in a few words. */
+  private static String brief(SizedPipe pipe) {
     OptionalDouble runsFrom =
         pipe.assessment().design().flow().stream()
             .mapToDouble(flow -> flow.minimumM3ps())
             .findFirst();
-    OptionalDouble carriesFrom = pipe.window().carriesFromM3ps();
-    if (carriesFrom.orElse(0) > runsFrom.orElse(0)) {
-      return "sand settles at the minimum flow rate; carried from "
-          + units.showAtLeast(Kind.FLOW, carriesFrom.getAsDouble());
+    if (pipe.window().carriesFromM3ps().orElse(0) > runsFrom.orElse(0)) {
+      return SETTLES;
     }
     if (pipe.pumpFallsShort() && pipe.verdict() != Severity.FAIL) {
-      return "the pump gives less than the minimum flow rate";
+      return "The pump gives less than the minimum flow rate";
     }
-    return pipe.gravest().map(Finding::what).orElse("");
+    return pipe.gravest().map(Finding::what).map(SizingSection::withoutStop).orElse("");
   }
 
   /** The gravest finding with its reason. */
   private static String reason(SizedPipe pipe) {
-    return pipe.gravest().map(finding -> finding.what() + finding.firstReason(LONG)).orElse("");
+    return pipe.gravest()
+        .map(finding -> withoutStop(finding.what() + finding.firstReason(LONG)))
+        .orElse("");
   }
 
-  /** Each number with its unit: the table is read beside others on a narrow screen. */
-  private static Column<SizedPipe> shown(
-      String label, Kind<?> kind, Function<SizedPipe, OptionalDouble> si, UnitSystem units) {
-    return Column.text(
-        label,
-        fit -> {
-          OptionalDouble value = si.apply(fit);
-          return value.isPresent() ? units.show(kind, value.getAsDouble()) : "-";
-        });
+  private static String withoutStop(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
   private static String window(SizedPipe fit, UnitSystem units) {
