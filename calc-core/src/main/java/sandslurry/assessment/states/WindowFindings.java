@@ -97,16 +97,16 @@ public record WindowFindings(LineModel model, OperatingWindow window, Findings f
       case NPSH -> found.why("npsh-there").cure("suction-for-window");
       case NPSH_UNKNOWN -> found.why("npsh-unknown").cure("suction-for-window");
       case REGION -> found.why("region-there").cure("pump-for-window");
-      case PRESSURE_LIMIT -> found.why("pressure-there").cure("pump-for-window");
+      case PRESSURE_LIMIT -> found.why("pressure-there").cure("head-for-window");
       case STROKES -> found.why("strokes").cure("pump-for-window");
       case CURVE_END -> found.why("curve-ends").cure("pump-for-window");
       default -> {
         if (end.flowM3ps() > 0) {
-          found.why("pump-gives");
+          found.why("pump-gives").cure("pump-for-window");
         } else {
-          found.why("pump-weak");
+          // A smaller pipe would ask for more head still.
+          found.why("pump-weak").cure("head-for-window");
         }
-        found.cure("pump-for-window");
       }
     }
   }
