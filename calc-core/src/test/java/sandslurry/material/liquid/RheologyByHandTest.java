@@ -20,7 +20,7 @@ class RheologyByHandTest {
    */
   private static final double[] STRESSES = {1.1, 1.9, 3.2, 3.9, 5.1, 5.8};
 
-  private static final RheogramFit FIT =
+  private final RheogramFit fit =
       RheogramFit.of(
           IntStream.range(0, 6)
               .mapToObj(i -> new ViscometerReading(10 * (i + 1), STRESSES[i]))
@@ -37,7 +37,7 @@ class RheologyByHandTest {
    */
   @Test
   void aStraightLineThroughTheOrigin() {
-    Candidate newtonian = law(FIT, "Newtonian");
+    Candidate newtonian = law(fit, "Newtonian");
     Parameter viscosity = newtonian.parameters().get(0);
     assertThat(viscosity.value()).isCloseTo(0.0993407, within(1e-7));
     assertThat(viscosity.standardError()).isCloseTo(0.00159700, within(1e-8));
@@ -52,14 +52,14 @@ class RheologyByHandTest {
    */
   @Test
   void aStraightLineWithAnIntercept() {
-    Candidate bingham = law(FIT, "Bingham");
+    Candidate bingham = law(fit, "Bingham");
     assertThat(bingham.parameters().get(0).value()).isCloseTo(0.12, within(1e-9));
     assertThat(bingham.parameters().get(0).standardError()).isCloseTo(0.146775, within(1e-6));
     assertThat(bingham.parameters().get(1).value()).isCloseTo(0.0965714, within(1e-7));
     assertThat(bingham.criterion()).isCloseTo(-6.6004, within(1e-3));
     // 9 more than the best: the readings do not speak for a yield stress.
-    assertThat(FIT.best().model()).isEqualTo("Newtonian");
-    assertThat(FIT.equallyGood()).doesNotContain(bingham);
+    assertThat(fit.best().model()).isEqualTo("Newtonian");
+    assertThat(fit.equallyGood()).doesNotContain(bingham);
   }
 
   /**
@@ -68,7 +68,7 @@ class RheologyByHandTest {
    */
   @Test
   void aYieldStressThatTheFitHasThrownAwayMayBeThere() {
-    Carrier.Scatter scatter = FIT.scatter(law(FIT, "Newtonian"));
+    Carrier.Scatter scatter = fit.scatter(law(fit, "Newtonian"));
     assertThat(scatter.factor()).isCloseTo(1.032152, within(1e-6));
     assertThat(scatter.thicker().yieldStressPa()).isCloseTo(0.302989, within(1e-5));
     assertThat(scatter.thicker().consistency()).isCloseTo(0.0993407 * 1.032152, within(1e-6));
@@ -82,7 +82,7 @@ class RheologyByHandTest {
    */
   @Test
   void theYieldStressOfALineIsKnownToTwoErrors() {
-    Carrier.Scatter scatter = FIT.scatter(law(FIT, "Bingham"));
+    Carrier.Scatter scatter = fit.scatter(law(fit, "Bingham"));
     assertThat(scatter.factor()).isCloseTo(1.210198, within(1e-5));
     assertThat(scatter.thicker().yieldStressPa()).isCloseTo(0.500477, within(1e-5));
     assertThat(scatter.thinner().yieldStressPa()).isZero();
@@ -93,14 +93,14 @@ class RheologyByHandTest {
    */
   @Test
   void readingsEquallyGoodInPerCent() {
-    RheogramFit fit =
+    RheogramFit three =
         RheogramFit.of(
             List.of(
                 new ViscometerReading(8, 1),
                 new ViscometerReading(20, 2),
                 new ViscometerReading(50, 4)),
             Weighting.SAME_PER_CENT);
-    Candidate newtonian = law(fit, "Newtonian");
+    Candidate newtonian = law(three, "Newtonian");
     assertThat(newtonian.parameters().get(0).value()).isCloseTo(30.5 / 320.25, within(1e-9));
     // Too few to rank by AICc: √(S/(3 - 1)), S = 3 - 30.5²/320.25.
     assertThat(newtonian.criterion())
@@ -112,14 +112,14 @@ class RheologyByHandTest {
    */
   @Test
   void oneShearRate() {
-    RheogramFit fit =
+    RheogramFit one =
         RheogramFit.of(
             List.of(
                 new ViscometerReading(10, 2.0),
                 new ViscometerReading(10, 2.2),
                 new ViscometerReading(10, 2.4)),
             Weighting.SAME_PASCALS);
-    Candidate half = law(fit, "Herschel-Bulkley");
+    Candidate half = law(one, "Herschel-Bulkley");
     assertThat(half.parameters().get(0).value()).isCloseTo(1.1, within(1e-9));
     assertThat(half.parameters().get(0).standardError())
         .isCloseTo(0.2 / Math.sqrt(3) / 2, within(1e-9));
@@ -170,5 +170,60 @@ class RheologyByHandTest {
     Carrier manure = Carriers.manure(solids, 308.15);
     assertThat(manure.rheology().consistency()).isCloseTo(k, within(1e-9 * k));
     assertThat(manure.rheology().index()).isCloseTo(n, within(1e-9));
+  }
+
+  /**
+   * An error of K and n goes into ln τ = ln K + n ln γ̇: √(var K/K² + 2 cov ln γ̇/K + var n ln²
+   * γ̇), at the worst reading.
+   */
+  @Test
+  void theScatterOfAPowerLaw() {
+    Candidate power = law(fit, "power law");
+    double k = power.parameters().get(0).value();
+    double worst = 0;
+    for (int i = 1; i <= 6; i++) {
+      double log = Math.log(10 * i);
+      double variance =
+          power.covariance().get(0).get(0) / k / k
+              + 2 * power.covariance().get(0).get(1) * log / k
+              + power.covariance().get(1).get(1) * log * log;
+      worst = Math.max(worst, Math.sqrt(variance));
+    }
+    assertThat(worst).isBetween(0.01, 0.1);
+    assertThat(fit.scatter(power).factor()).isCloseTo(1 + 2 * worst, within(1e-9));
+  }
+
+  /** exp(4830 (1/278.15 − 1/308.15)) · 50^(0.0046831 · −30) = 5.4224 · 0.57717 = 3.1297. */
+  @Test
+  void theMeasuredRatioOfColdManure() {
+    assertThat(Carriers.coldRatio(308.15)).isEqualTo(1);
+    assertThat(Carriers.coldRatio(278.15)).isCloseTo(3.1297, within(1e-4));
+  }
+
+  /** A kilogram of 10 % solids at 35 °C: 0.9 kg of water and 0.1 kg of 1450 kg/m³. */
+  @Test
+  void theDensityOfManure() {
+    double water = Water.at(308.15).densityKgM3();
+    assertThat(water).isCloseTo(994.03, within(0.05));
+    assertThat(Carriers.manure(0.1, 308.15).densityKgM3())
+        .isCloseTo(1 / (0.9 / water + 0.1 / 1450), within(1e-9));
+  }
+
+  /** Twice as thick has twice the yield stress, and at least the one that may be hidden. */
+  @Test
+  void aHiddenYieldStressCountsWhereItIsMore() {
+    Carrier.Scatter hidden = Carrier.Scatter.of(Carrier.Source.SOLIDS, new PowerLaw(1, 0.5), 2, 3);
+    assertThat(hidden.thicker()).isEqualTo(new HerschelBulkley(3, 2, 0.5));
+    assertThat(hidden.thinner().consistency()).isEqualTo(0.5);
+    assertThat(hidden.matters()).isTrue();
+    Carrier.Scatter plain = Carrier.Scatter.of(Carrier.Source.SOLIDS, new Bingham(5, 1), 2, 3);
+    assertThat(plain.thicker()).isEqualTo(new Bingham(10, 2));
+    assertThat(Carrier.Scatter.none(new Bingham(5, 1)).matters()).isFalse();
+  }
+
+  /** 1 mPa.s in 1000 kg/m³. */
+  @Test
+  void kinematicViscosity() {
+    assertThat(new Liquid(1000, 1e-3).kinematicViscosityM2ps()).isCloseTo(1e-6, within(1e-18));
   }
 }
