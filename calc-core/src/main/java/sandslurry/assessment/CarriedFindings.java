@@ -188,7 +188,7 @@ record CarriedFindings(Design design, MixtureSpec.OfStream mixture, Findings fin
 
   /** The line runs part of the time: as long as it takes to move what the plant sends. */
   private void takes(List<CarriedStream> modes) {
-    FlowSpec flow = design.flow().orElseThrow();
+    FlowSpec flow = design.oneLine().flow();
     double most = flow.maximumM3ps();
     double seconds = 0;
     double volume = 0;

@@ -22,6 +22,7 @@ import sandslurry.assessment.plant.profile.ProfileEvaluation.StreamLine;
 import sandslurry.assessment.plant.profile.ProfileFindings;
 import sandslurry.assessment.service.ServiceResult.GravityRun;
 import sandslurry.design.Design;
+import sandslurry.design.LineSpec;
 import sandslurry.design.material.MixtureSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Findings;
@@ -75,10 +76,9 @@ public final class Evaluation {
         before.findings().stream().filter(f -> f.topic() == Finding.Topic.PLANT).toList();
     Optional<CarriedStreams> carried = carried(base, model, result);
     Optional<CarriedStream> worst =
-        base.mixture()
-            .flatMap(MixtureSpec::ofStream)
-            .flatMap(
-                mixture -> governing(judged(base, carried.orElseThrow().of(mixture.stream()))));
+        base.line()
+            .flatMap(LineSpec::stream)
+            .flatMap(stream -> governing(judged(base, carried.orElseThrow().of(stream))));
     return new Lines(
         worst.map(
             time ->
@@ -122,8 +122,8 @@ public final class Evaluation {
 
   private static Assessment oneLine(Design design, Optional<CarriedStreams> carried, Depth depth) {
     return design
-        .mixture()
-        .flatMap(MixtureSpec::ofStream)
+        .line()
+        .flatMap(line -> line.mixture().ofStream())
         .map(mix -> ofStream(design, mix, carried.orElseThrow().of(mix.stream()), depth))
         .orElseGet(() -> line(design, depth));
   }

@@ -85,7 +85,7 @@ final class LiquidEvaluation {
     if (shown()) {
       MaterialWorking.steps(trace, materials, settling, crowd);
     }
-    if (design.route().isPresent()) {
+    if (design.line().isPresent()) {
       line();
     }
     ServiceResult service = service();
@@ -130,7 +130,7 @@ final class LiquidEvaluation {
     LineModel model = new LineModel(design, materials);
     LineWarmths warmths = LineWarmths.of(design, materials, model);
     Optional<PumpEvaluation> pumps = Optional.empty();
-    boolean flows = materials.flows(design.flow().orElseThrow().designM3ps());
+    boolean flows = materials.flows(design.oneLine().flow().designM3ps());
     if (design.pump().isPresent() && flows) {
       pumps = Optional.of(new PumpEvaluation(design, materials, model));
       pump = pumps.map(PumpEvaluation::result);
@@ -191,8 +191,8 @@ final class LiquidEvaluation {
 
   private Optional<DilutionCurve> dilution() {
     return shown()
-            && design.dilution().isPresent()
             && line.isPresent()
+            && design.oneLine().dilution().isPresent()
             && !line.get().states().isEmpty()
         ? Optional.of(new DilutionEvaluation(design, materials).curve())
         : Optional.empty();
@@ -244,8 +244,8 @@ final class LiquidEvaluation {
 
   /** The concentration in which grains fall: that of the line, or of the lane, or none. */
   private double crowd() {
-    if (design.flow().isPresent()) {
-      double flow = design.flow().get().designM3ps();
+    if (design.line().isPresent()) {
+      double flow = design.oneLine().flow().designM3ps();
       return materials.flows(flow) ? materials.sandFraction(flow) : 0;
     }
     return design.lane().flatMap(LaneSpec::sandFraction).orElse(0.0);

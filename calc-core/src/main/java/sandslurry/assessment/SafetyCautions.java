@@ -25,7 +25,7 @@ final class SafetyCautions {
 
   static List<SafetyCaution> of(Design design, ServiceResult service) {
     List<String> cautions = new ArrayList<>(List.of("review", "gas"));
-    if (design.route().isPresent()) {
+    if (design.line().isPresent()) {
       cautions.add("stored-pressure");
     }
     if (service.stop().isPresent()) {
@@ -49,7 +49,7 @@ final class SafetyCautions {
         .ifPresent(
             plant -> {
               cautions.addAll(List.of("sulfate", "storage-size", "bedding", "acid"));
-              if (plant.has(PlantUnit.Role.SPINS) && design.route().isEmpty()) {
+              if (plant.has(PlantUnit.Role.SPINS) && design.line().isEmpty()) {
                 cautions.add("stored-pressure");
               }
             });

@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import sandslurry.design.criteria.Criteria;
 import sandslurry.design.lane.LaneSpec;
-import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec;
 import sandslurry.design.material.CarrierSpec;
-import sandslurry.design.material.DilutionSpec;
-import sandslurry.design.material.MixtureSpec;
 import sandslurry.design.material.Sand;
 import sandslurry.design.plant.PlantSpec;
 import sandslurry.design.station.FeedSpec;
@@ -30,7 +27,6 @@ import sandslurry.units.UnitSystem;
  * @param plant the way from the pens to the storage
  * @param criteria the margins
  */
-// More than ten components: each part that a person may fill in is one.
 public record Design(
     String title,
     UnitSystem units,
@@ -56,39 +52,13 @@ public record Design(
   }
 
   /**
-   * The mixture of the one line.
+   * The line, where there is known to be one.
    *
-   * @return how much sand it carries
+   * @return the line
+   * @throws java.util.NoSuchElementException where there is none, or several
    */
-  public Optional<MixtureSpec> mixture() {
-    return line().map(LineSpec::mixture);
-  }
-
-  /**
-   * The dilution of the one line.
-   *
-   * @return what its mixture might be diluted with
-   */
-  public Optional<DilutionSpec> dilution() {
-    return line().flatMap(LineSpec::dilution);
-  }
-
-  /**
-   * The flow rates of the one line.
-   *
-   * @return its flow rates
-   */
-  public Optional<FlowSpec> flow() {
-    return line().map(LineSpec::flow);
-  }
-
-  /**
-   * The route of the one line.
-   *
-   * @return its pipes
-   */
-  public Optional<RouteSpec> route() {
-    return line().map(LineSpec::route);
+  public LineSpec oneLine() {
+    return line().orElseThrow();
   }
 
   /**

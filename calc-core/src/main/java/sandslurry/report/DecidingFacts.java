@@ -173,7 +173,7 @@ final class DecidingFacts {
   private void workingPressure(LineResult line) {
     double share = design.criteria().pressureShare();
     double warmest = Materials.warmestK(design, assessment.carrier());
-    List<RunSpec> runs = design.route().orElseThrow().runs();
+    List<RunSpec> runs = design.oneLine().route().runs();
     Deciding closest = null;
     for (LineState state : line.judged()) {
       for (int i = 0; i < state.runs().size(); i++) {
@@ -203,7 +203,7 @@ final class DecidingFacts {
   /** Only where it is above its limit. */
   private void wear(LineResult line) {
     double limit = design.criteria().wearVelocityMps();
-    List<RunSpec> runs = design.route().orElseThrow().runs();
+    List<RunSpec> runs = design.oneLine().route().runs();
     List<Deciding> over = new ArrayList<>();
     for (LineState state : line.judged()) {
       for (int i = 0; i < runs.size(); i++) {
@@ -243,7 +243,7 @@ final class DecidingFacts {
   }
 
   private void duty(PumpResult.Duty duty) {
-    FlowSpec flow = design.flow().orElseThrow();
+    FlowSpec flow = design.oneLine().flow();
     double there = duty.flowM3ps();
     double least = flow.minimumM3ps();
     double most = flow.maximumM3ps();

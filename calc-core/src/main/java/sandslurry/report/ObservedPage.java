@@ -119,7 +119,7 @@ final class ObservedPage {
   private List<String> cause(ObservedResult result, Explained explained) {
     Optional<Bracket> values = explained.values();
     boolean explains = result.possible().contains(explained);
-    double bore = assessment.design().route().orElseThrow().runs().get(0).meanBoreM();
+    double bore = assessment.design().oneLine().route().runs().get(0).meanBoreM();
     return switch (explained.cause()) {
       case BED ->
           List.of(

@@ -61,7 +61,7 @@ final class OperatingBlock {
 
   private static Stretch stretch(Interval interval, WindowWords words, Design design) {
     UnitSystem units = design.units();
-    double maximum = design.flow().orElseThrow().maximumM3ps();
+    double maximum = design.oneLine().flow().maximumM3ps();
     double low = interval.low().flowM3ps();
     return new Stretch(
         low > 0 ? OptionalDouble.of(number(units, low)) : OptionalDouble.empty(),

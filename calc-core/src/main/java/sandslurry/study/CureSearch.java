@@ -50,7 +50,7 @@ final class CureSearch {
 
   Cures run() {
     int weight =
-        design.route().orElseThrow().runs().size()
+        design.oneLine().route().runs().size()
             * (design.plant().isPresent() ? TIMES_OF_A_PLANT : 1);
     int liquors = before.band().isPresent() ? LIQUORS_OF_A_BAND : 1;
     int left = Math.max(1, MOST_RUNS_JUDGED / (weight * liquors));

@@ -77,11 +77,11 @@ record CureSorts(DesignDocument document, Design design, Assessment before, Find
   }
 
   private FlowSpec flow() {
-    return design.flow().orElseThrow();
+    return design.oneLine().flow();
   }
 
   private List<RunSpec> runs() {
-    return design.route().orElseThrow().runs();
+    return design.oneLine().route().runs();
   }
 
   /** From the lowest that carries the sand; to twice the present flow rate, beyond is no cure. */

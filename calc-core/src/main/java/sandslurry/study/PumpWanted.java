@@ -59,7 +59,7 @@ public record PumpWanted(
                     altitude,
                     sized.assessment().carrier().temperatureK(),
                     density,
-                    design.route().orElseThrow().sourceLevelM(),
+                    design.oneLine().route().sourceLevelM(),
                     0)
                 .value(),
             sized.hydraulicW().getAsDouble(),

@@ -49,7 +49,7 @@ public record SizedPipe(StandardPipe pipe, Assessment assessment) {
    * @return true when its duty point lies below it
    */
   public boolean pumpFallsShort() {
-    double minimum = assessment.design().flow().orElseThrow().minimumM3ps();
+    double minimum = assessment.design().oneLine().flow().minimumM3ps();
     return assessment
         .pump()
         .flatMap(PumpResult::governing)

@@ -101,7 +101,7 @@ public record Sizing(List<SizedPipe> fits, List<SizedPipe> rejected, List<Proble
   }
 
   private static double nearness(SizedPipe pipe) {
-    double minimum = pipe.assessment().design().flow().orElseThrow().minimumM3ps();
+    double minimum = pipe.assessment().design().oneLine().flow().minimumM3ps();
     return pipe.window().carriesFromM3ps().isPresent()
         ? -Math.abs(Math.log(minimum / pipe.window().carriesFromM3ps().getAsDouble()))
         : Double.NEGATIVE_INFINITY;

@@ -181,7 +181,7 @@ class AssessmentProperties {
     PumpResult result = assessment.pump().get();
     Materials materials = Materials.of(design);
     LineModel line = new LineModel(design, materials);
-    double fraction = materials.sandFraction(design.flow().orElseThrow().designM3ps());
+    double fraction = materials.sandFraction(design.oneLine().flow().designM3ps());
     for (PumpResult.Duty duty : result.duties()) {
       if (duty.meeting() == Meeting.JUMP) {
         // No head is shared there: the finding says that the flow hunts.
@@ -253,7 +253,7 @@ class AssessmentProperties {
   @Property(tries = 80, maxDiscardRatio = 50)
   void noLineAtAllPassesBelowAPublishedVelocityOrWithoutTurbulence(@ForAll long seed) {
     Design design = extreme(seed);
-    Assume.that(design.route().isPresent());
+    Assume.that(design.line().isPresent());
     searchForAFalsePass(Evaluation.assess(design));
   }
 
@@ -288,7 +288,7 @@ class AssessmentProperties {
             .findFirst()
             .orElse(null);
     Assume.that(finding != null);
-    StandardPipe now = assessment.design().route().orElseThrow().runs().get(0).pipe().orElseThrow();
+    StandardPipe now = assessment.design().oneLine().route().runs().get(0).pipe().orElseThrow();
     StandardPipe smaller =
         PipeCatalogue.sameSystemAndClass(now).stream()
             .filter(pipe -> finding.values().get("smaller").equals(new Value.Name(pipe.words())))

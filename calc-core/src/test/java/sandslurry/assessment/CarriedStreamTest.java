@@ -52,7 +52,7 @@ class CarriedStreamTest {
   private static List<CarriedStream> modes(DesignDocument document, Assessment assessment) {
     Design design = document.read().design().orElseThrow();
     return new CarriedStreams(new PlantModel(design), assessment.plant().orElseThrow())
-        .of(((MixtureSpec.OfStream) design.mixture().orElseThrow()).stream());
+        .of(((MixtureSpec.OfStream) design.oneLine().mixture()).stream());
   }
 
   @ParameterizedTest

@@ -46,7 +46,7 @@ import sandslurry.transport.friction.ClearLiquid.Regime;
 class CarrierAssessmentProperties {
   private static Design with(Design d, CarrierSpec carrier) {
     return d.line().isPresent()
-        ? with(d, carrier, d.mixture().orElseThrow(), Optional.empty())
+        ? with(d, carrier, d.oneLine().mixture(), Optional.empty())
         : d.with(carrier, List.of());
   }
 
@@ -235,10 +235,10 @@ class CarrierAssessmentProperties {
             new MixtureSpec.ByVolume(0),
             Optional.empty());
     LineModel model = new LineModel(design, Materials.of(design));
-    double area = new Bore(design.route().orElseThrow().runs().get(0).meanBoreM(), 0).areaM2();
+    double area = new Bore(design.oneLine().route().runs().get(0).meanBoreM(), 0).areaM2();
     double before = 0;
     for (double velocity = 0.01; velocity < 12; velocity *= 1.04) {
-      double pressure = model.runs(velocity * area, 0).get(0).frictionPa();
+      double pressure = model.runs(velocity * area, 0).get(0).friction().pa();
       assertThat(pressure).isGreaterThan(before);
       if (before > 0) {
         // No jump: the steepest of the laws, in the transition, stays far below this.
@@ -394,7 +394,7 @@ class CarrierAssessmentProperties {
   @Example
   void aPlugThatTheNarrowerMeanBoreBreaksDoesNotPass() {
     Design design = line(THICK, FINE, 5, 10, 100, 8, 0, "");
-    var run = design.route().orElseThrow().runs().get(0);
+    var run = design.oneLine().route().runs().get(0);
     Materials materials = Materials.of(design);
     LineModel model = new LineModel(design, materials);
     RunPoint even = model.run(run, 0.01, 0.05);

@@ -63,7 +63,7 @@ class FalsePassProperties {
   private static Map<String, Severity> plugging(Assessment assessment) {
     Map<String, Severity> byRun = new TreeMap<>();
     Set<String> runs =
-        assessment.design().route().orElseThrow().runs().stream()
+        assessment.design().oneLine().route().runs().stream()
             .map(run -> run.name())
             .collect(Collectors.toSet());
     for (Finding finding : assessment.findings()) {
@@ -85,17 +85,18 @@ class FalsePassProperties {
     for (LineState state : assessment.line().orElseThrow().states()) {
       double fraction = state.sandFraction();
       for (RunPoint run : model.runs(state.flowM3ps(), fraction)) {
-        if (plugging.get(run.run().name()) != Severity.PASS || run.slurry().volumeFraction() == 0) {
+        if (plugging.get(run.pipe().spec().name()) != Severity.PASS
+            || run.slurry().volumeFraction() == 0) {
           continue;
         }
         if (run.regime() != Regime.TURBULENT) {
           assertThat(run.regime()).isEqualTo(Regime.LAMINAR);
           assertThat(run.carriage().orElseThrow().support())
               .isEqualTo(Support.CARRIED_BY_YIELD_STRESS);
-          assertThat(run.rheology().yieldStressPa()).isPositive();
+          assertThat(run.mixture().rheology().yieldStressPa()).isPositive();
           continue;
         }
-        if (Math.abs(run.angleRad()) < STEEP_RAD) {
+        if (Math.abs(run.pipe().angleRad()) < STEEP_RAD) {
           // Of a sand a half is coarser than d50 and a sixth coarser than d85.
           assertThat(wanted(run, run.slurry().d50M(), 1))
               .isLessThanOrEqualTo(run.leastVelocityMps());
@@ -119,7 +120,7 @@ class FalsePassProperties {
         DepositionVelocities.FAMILY.all().stream()
             .filter(m -> IN_ANY_LIQUID.contains(m.id()) || water && IN_WATER.contains(m.id()))
             .toList()) {
-      Estimate estimate = model.velocityMps(slurry, run.largest());
+      Estimate estimate = model.velocityMps(slurry, run.pipe().largest());
       if (estimate.inRange()) {
         most = Math.max(most, estimate.value());
       }

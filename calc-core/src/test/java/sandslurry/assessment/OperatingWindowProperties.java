@@ -48,7 +48,7 @@ class OperatingWindowProperties {
   private static Severity atFlowRate(Assessment assessment) {
     Severity worst = Severity.PASS;
     List<String> runs =
-        assessment.design().route().orElseThrow().runs().stream().map(r -> r.name()).toList();
+        assessment.design().oneLine().route().runs().stream().map(r -> r.name()).toList();
     for (Finding finding : assessment.findings()) {
       boolean settles =
           finding.topic() == Topic.PLUGGING
@@ -146,7 +146,7 @@ class OperatingWindowProperties {
   @Property(tries = 60, maxDiscardRatio = 50)
   void intervalsAscendAndEachEndHasACause(@ForAll long seed) {
     Design design = Documents.parse(RandomDesigns.extreme(seed)).read().design().orElse(null);
-    Assume.that(design != null && design.route().isPresent());
+    Assume.that(design != null && design.line().isPresent());
     OperatingWindow window = Evaluation.assess(design).line().orElseThrow().window();
     double last = -1;
     for (Interval interval : window.intervals()) {

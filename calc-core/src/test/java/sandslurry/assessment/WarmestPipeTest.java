@@ -21,7 +21,7 @@ class WarmestPipeTest {
             .with("/lines/0/flow/coldest", parlor.text("/carrier/temperature"))
             .with("/lines/0/flow/warmest", "45 degC");
     Assessment assessment = Evaluation.assess(warm.read().design().orElseThrow());
-    RunSpec run = assessment.design().route().orElseThrow().runs().get(0);
+    RunSpec run = assessment.design().oneLine().route().runs().get(0);
     double rating = run.ratingPa(WARMEST_K).orElseThrow();
     assertThat(rating).isLessThan(run.ratingPa(assessment.carrier().temperatureK()).orElseThrow());
     ServiceResult service = assessment.service();

@@ -233,7 +233,7 @@ class CarrierReadingTest {
   void aDilutionNeedsALineAndACarrierOfKnownSolids() {
     String manure = "\"kind\": \"manure\", \"temperature\": \"8 degC\", \"totalSolids\": \"8 %\"";
     Reading reading = line(manure, ", \"dilution\": {}").read();
-    DilutionSpec spec = reading.design().orElseThrow().dilution().orElseThrow();
+    DilutionSpec spec = reading.design().orElseThrow().oneLine().dilution().orElseThrow();
     assertThat(spec.totalSolids()).isZero();
     assertThat(spec.mostRatio()).isEqualTo(10);
     assertThat(problems("\"kind\": \"water\", \"temperature\": \"8 degC\"", ", \"dilution\": {}"))

@@ -425,7 +425,7 @@ class DesignReadingTest {
             .design()
             .orElseThrow();
     assertThat(design.lines().get(0).name()).isEqualTo("Line 1");
-    assertThat(design.route().orElseThrow().runs().get(0).name()).isEqualTo("run 1");
+    assertThat(design.oneLine().route().runs().get(0).name()).isEqualTo("run 1");
   }
 
   @Test
@@ -491,9 +491,9 @@ class DesignReadingTest {
     assertThat(design.units()).isEqualTo(UnitSystem.METRIC);
     assertThat(design.sand().densityKgM3()).isEqualTo(2650);
     assertThat(design.sand().shape()).isEqualTo(GrainShape.NATURAL);
-    FlowSpec flow = design.flow().orElseThrow();
+    FlowSpec flow = design.oneLine().flow();
     assertThat(flow.minimumM3ps()).isEqualTo(flow.designM3ps()).isEqualTo(flow.maximumM3ps());
-    RouteSpec route = design.route().orElseThrow();
+    RouteSpec route = design.oneLine().route();
     assertThat(route.sourceLevelM()).isZero();
     assertThat(route.outletHeadM()).isZero();
     RouteSpec.RunSpec run = route.runs().get(0);

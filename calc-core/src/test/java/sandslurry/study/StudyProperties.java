@@ -121,7 +121,7 @@ class StudyProperties {
               Finding reason = pipe.gravest().orElseThrow();
               assertThat(reason.severity()).isEqualTo(Severity.FAIL);
               if (reason.topic() == Topic.PLUGGING && pipe.window().carriesFromM3ps().isPresent()) {
-                double minimum = pipe.assessment().design().flow().orElseThrow().minimumM3ps();
+                double minimum = pipe.assessment().design().oneLine().flow().minimumM3ps();
                 assertThat(pipe.window().carriesFromM3ps().getAsDouble()).isGreaterThan(minimum);
               }
             });

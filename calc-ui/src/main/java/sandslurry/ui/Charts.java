@@ -159,7 +159,7 @@ final class Charts {
     for (LineState state : assessment.line().get().states()) {
       List<Point> pipe = new ArrayList<>();
       List<Point> grade = new ArrayList<>();
-      for (GradePoint point : GradePoint.of(design.route().orElseThrow(), state)) {
+      for (GradePoint point : GradePoint.of(design.oneLine().route(), state)) {
         double station = number(Kind.LENGTH, point.stationM());
         pipe.add(new Point(station, number(Kind.LENGTH, point.elevationM())));
         grade.add(new Point(station, number(Kind.LENGTH, point.gradeLineM())));
@@ -207,7 +207,7 @@ final class Charts {
     return Optional.of(
         ChartData.bars(
             "Deposition velocity in "
-                + design.route().orElseThrow().runs().get(run).name()
+                + design.oneLine().route().runs().get(run).name()
                 + " at "
                 + at.orElseThrow().flowCase().words()
                 + " flow rate",

@@ -33,8 +33,8 @@ final class DepositionView {
     ChartView.fill(
         run,
         shown
-            .flatMap(a -> a.design().route())
-            .map(route -> route.runs().stream().map(r -> r.name()).toList())
+            .flatMap(a -> a.design().line())
+            .map(line -> line.route().runs().stream().map(r -> r.name()).toList())
             .orElse(List.of()));
     ChartView.fill(
         flow,

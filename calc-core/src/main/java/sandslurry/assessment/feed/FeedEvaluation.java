@@ -83,7 +83,7 @@ public final class FeedEvaluation {
       double typed = spec.sandFraction().get();
       return new Sand(materials.diluted(materials.carrier(), typed, typed), true);
     }
-    if (design.mixture().isPresent()) {
+    if (design.line().isPresent()) {
       return new Sand(materials, true);
     }
     Optional<Double> lane = design.lane().flatMap(LaneSpec::sandFraction);

@@ -84,7 +84,7 @@ public record LaneEvaluation(Design design, Materials materials) {
   public double sandFraction() {
     return spec().sandFraction().isPresent()
         ? spec().sandFraction().get()
-        : materials.sandFraction(design.flow().orElseThrow().designM3ps());
+        : materials.sandFraction(design.oneLine().flow().designM3ps());
   }
 
   /**

@@ -18,7 +18,7 @@ import sandslurry.transport.friction.NonNewtonianFriction;
  * @param reynolds Reynolds number, of Metzner and Reed for a carrier that is not Newtonian
  * @param gradient metres of carrier per metre of pipe
  */
-record CarrierFlow(
+public record CarrierFlow(
     Optional<ClearLiquid> newtonian,
     double wallViscosityPaS,
     double wallShearRatePs,

@@ -162,7 +162,7 @@ public final class CarryingFlows {
     return new End(
         goodM3ps,
         cause,
-        failing.run().name(),
+        failing.pipe().spec().name(),
         failing.leastVelocityMps(),
         0,
         temperatureK,

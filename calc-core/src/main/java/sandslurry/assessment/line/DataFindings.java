@@ -112,7 +112,7 @@ public record DataFindings(
     if (temperature > Measure.TEMPERATURE.si(Measure.TEMPERATURE.of(FREEZING_RISK_C, "degC"))) {
       return;
     }
-    boolean frost = design.flow().map(flow -> flow.extremes().frost()).orElse(false);
+    boolean frost = design.line().map(line -> line.flow().extremes().frost()).orElse(false);
     found("near-freezing", frost ? Severity.CAUTION : Severity.NOTE, "carrier")
         .with("temperature", Kind.TEMPERATURE, temperature)
         .why("near-freezing")

@@ -27,7 +27,7 @@ public record DilutionEvaluation(Design design, Materials materials) {
    * @return points from no dilution to the greatest ratio, dense where little is added
    */
   public DilutionCurve curve() {
-    double most = design.dilution().orElseThrow().mostRatio();
+    double most = design.oneLine().dilution().orElseThrow().mostRatio();
     List<DilutionCurve.Point> points = new ArrayList<>();
     for (int i = 0; i <= POINTS; i++) {
       // Dense where little is added: there the liquid changes most.
@@ -42,12 +42,12 @@ public record DilutionEvaluation(Design design, Materials materials) {
    * sand are conserved.
    */
   DilutionCurve.Point point(double ratio) {
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     double sand = materials.sandFraction(designFlow);
     Carrier undiluted = materials.carrier();
     double carrierMass = (1 - sand) * undiluted.densityKgM3();
     double solids = undiluted.totalSolids().orElseThrow();
-    double addedSolids = design.dilution().orElseThrow().totalSolids();
+    double addedSolids = design.oneLine().dilution().orElseThrow().totalSolids();
     double addedMass = ratio * Carriers.manure(addedSolids, undiluted.temperatureK()).densityKgM3();
     double mixed = (solids * carrierMass + addedSolids * addedMass) / (carrierMass + addedMass);
     double density = (carrierMass + addedMass) / (1 - sand + ratio);
@@ -67,19 +67,19 @@ public record DilutionEvaluation(Design design, Materials materials) {
             .flatMap(state -> state.runs().stream())
             .reduce((worst, next) -> standsWorse(next, worst) ? next : worst)
             .orElseThrow();
-    OptionalDouble flow = model.leastSafeFlowM3ps(run.run());
+    OptionalDouble flow = model.leastSafeFlowM3ps(run.pipe().spec());
     return new DilutionCurve.Point(
         ratio,
         solids,
-        run.sandFraction(),
+        run.mixture().sandFraction(),
         run.leastVelocityMps(),
         flow.isPresent()
-            ? Optional.of(run.largest().velocityMps(flow.getAsDouble()))
+            ? Optional.of(run.pipe().largest().velocityMps(flow.getAsDouble()))
             : Optional.empty(),
         run.regime(),
         run.carriage().map(SandCarriage::support),
         run.carriage().map(SandCarriage::floorShare).orElse(0.0),
-        run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
+        run.friction().gradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
         run.severity());
   }
 

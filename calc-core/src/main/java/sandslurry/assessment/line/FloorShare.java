@@ -28,7 +28,7 @@ final class FloorShare implements DoubleSupplier {
       for (FilledRun run : line) {
         stretches.add(
             new LaminarTransport.Run(
-                run.pipe().largest(), run.pipe().lengthM(), run.pipe().angleRad()));
+                run.pipe().largest(), run.pipe().spec().lengthM(), run.pipe().angleRad()));
       }
       LineMixture mixture = line.get(0).mixture();
       share =

@@ -54,9 +54,9 @@ public final class LineEvaluation {
     this.design = design;
     this.materials = materials;
     this.model = model;
-    add(FlowCase.MINIMUM, design.flow().orElseThrow().minimumM3ps());
-    add(FlowCase.DESIGN, design.flow().orElseThrow().designM3ps());
-    add(FlowCase.MAXIMUM, design.flow().orElseThrow().maximumM3ps());
+    add(FlowCase.MINIMUM, design.oneLine().flow().minimumM3ps());
+    add(FlowCase.DESIGN, design.oneLine().flow().designM3ps());
+    add(FlowCase.MAXIMUM, design.oneLine().flow().maximumM3ps());
     dutyFlow.ifPresent(flow -> add(FlowCase.DUTY, flow));
   }
 
@@ -166,18 +166,18 @@ public final class LineEvaluation {
     return new RunState(
         run.velocityMps(),
         run.leastVelocityMps(),
-        run.reynolds(),
+        run.flow().reynolds(),
         run.regime(),
-        run.wallShearRatePs(),
+        run.flow().wallShearRatePs(),
         run.deposition(),
         compared ? run.depositionModels() : List.of(),
         run.carriage(),
-        run.liquidGradient(),
-        run.slurryGradient(),
+        run.flow().gradient(),
+        run.friction().slurryGradient(),
         compared ? run.headLosses() : List.of(),
-        run.frictionGradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
-        run.frictionPa(),
-        run.fittingsPa(),
+        run.friction().gradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
+        run.friction().pa(),
+        run.friction().fittingsPa(),
         pressures.startPa(),
         pressures.endPa(),
         run.overBed(),
@@ -186,7 +186,7 @@ public final class LineEvaluation {
 
   /** The system curve at the design concentration, past the greatest flow that is judged. */
   private List<LineResult.SystemPoint> systemCurve() {
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     if (!materials.flows(designFlow)) {
       return List.of();
     }

@@ -77,14 +77,14 @@ public record LineFindings(
 
   /** A line that passes at its design flow may plug at the flow at which it really runs. */
   private void oneFlow() {
-    double least = design.flow().orElseThrow().minimumM3ps();
-    if (!design.flow().orElseThrow().extremes().minimumGiven()) {
+    double least = design.oneLine().flow().minimumM3ps();
+    if (!design.oneLine().flow().extremes().minimumGiven()) {
       found("minimum-missing", Severity.CAUTION, "flow")
           .with("least", Kind.FLOW, least)
           .why("design-judged")
           .cure("give-minimum-rate")
           .add();
-    } else if (least == design.flow().orElseThrow().designM3ps()) {
+    } else if (least == design.oneLine().flow().designM3ps()) {
       found("minimum-is-design", Severity.NOTE, "flow")
           .with("least", Kind.FLOW, least)
           .why("one-flow")
@@ -120,13 +120,13 @@ public record LineFindings(
       return;
     }
     double grain = materials.coarsestHeld(OVERSIZE_SHARE).diameterM();
-    double bore = point.mean().diameterM();
+    double bore = point.pipe().mean().diameterM();
     if (!(grain > bore / BORES_A_GRAIN)) {
       return;
     }
     (grain >= bore
-            ? found("grains-too-large", Severity.FAIL, point.run().name())
-            : found("grains-lock", Severity.CAUTION, point.run().name()))
+            ? found("grains-too-large", Severity.FAIL, point.pipe().spec().name())
+            : found("grains-lock", Severity.CAUTION, point.pipe().spec().name()))
         .with("oversize", Kind.PERCENT, OVERSIZE_SHARE)
         .with("grain", Kind.GRAIN, grain)
         .with("bore", Kind.BORE, bore)
@@ -157,11 +157,11 @@ public record LineFindings(
   }
 
   private void tooThick() {
-    double least = design.flow().orElseThrow().minimumM3ps();
+    double least = design.oneLine().flow().minimumM3ps();
     if (materials.flows(least)) {
       return;
     }
-    boolean byRate = design.mixture().orElseThrow().isByRate();
+    boolean byRate = design.oneLine().mixture().isByRate();
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
     found("too-thick", Severity.FAIL, "line")
         .with("sand", Kind.PERCENT, materials.sandFraction(least))
@@ -180,14 +180,14 @@ public record LineFindings(
     if (point.deposition().isEmpty()) {
       return;
     }
-    double ratio = state.flowM3ps() / design.flow().orElseThrow().designM3ps();
+    double ratio = state.flowM3ps() / design.oneLine().flow().designM3ps();
     double limit = design.criteria().wearVelocityMps();
     boolean over = point.velocityMps() > limit;
     boolean abrasive = point.velocityMps() > ABRASIVE_MPS;
     if (!over && !abrasive && ratio < NOTED_WEAR) {
       return;
     }
-    String name = point.run().name();
+    String name = point.pipe().spec().name();
     Found found =
         over
             ? found("wear-over", Severity.CAUTION, name)
@@ -196,7 +196,7 @@ public record LineFindings(
         .with("case", state.flowCase().words())
         .with("velocity", Kind.VELOCITY, point.velocityMps())
         .with("wearLimit", Kind.VELOCITY, limit)
-        .with("wearFlow", Kind.FLOW, limit * point.mean().areaM2())
+        .with("wearFlow", Kind.FLOW, limit * point.pipe().mean().areaM2())
         .with("abrasive", Kind.VELOCITY, ABRASIVE_MPS)
         .why(over ? "wear-limit" : "wear-velocity")
         .why(abrasive, "wear-abrasive")

@@ -15,7 +15,7 @@ import sandslurry.material.liquid.Rheology;
  * @param densityKgM3 density of the mixture [kg/m3]
  * @param rheology carrier with its fines
  */
-record LineMixture(
+public record LineMixture(
     double sandFraction,
     double coarseFraction,
     double relativeViscosity,

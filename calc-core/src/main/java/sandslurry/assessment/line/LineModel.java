@@ -65,7 +65,7 @@ public final class LineModel {
    * @param materials its liquid, sand and mixture
    */
   public LineModel(Design design, Materials materials) {
-    this.route = design.route().orElseThrow();
+    this.route = design.oneLine().route();
     this.outletHeadM = route.outletHeadM();
     this.sourceLevelM = route.sourceLevelM();
     this.pipes = route.runs().stream().map(PipeRun::of).toList();
@@ -273,14 +273,14 @@ public final class LineModel {
    * @return the pressures at their ends, in the same order
    */
   public List<Pressures> pressures(List<RunPoint> runs) {
-    double weight = runs.get(0).mixtureDensityKgM3() * Physics.GRAVITY;
+    double weight = runs.get(0).mixture().densityKgM3() * Physics.GRAVITY;
     List<Double> heads = totalHeadsM(runs);
     List<Pressures> pressures = new ArrayList<>();
     double elevation = 0;
     for (int i = 0; i < runs.size(); i++) {
       RunPoint run = runs.get(i);
       double start = heads.get(i) - elevation - run.velocityHeadM();
-      elevation += run.riseM();
+      elevation += run.pipe().spec().riseM();
       boolean outlet = i == runs.size() - 1;
       double end = outlet ? outletHeadM : heads.get(i + 1) - elevation - run.velocityHeadM();
       pressures.add(new Pressures(weight * start, weight * end));
@@ -291,7 +291,7 @@ public final class LineModel {
   private double outletTotalHeadM(List<RunPoint> runs) {
     double elevation = 0;
     for (RunPoint run : runs) {
-      elevation += run.riseM();
+      elevation += run.pipe().spec().riseM();
     }
     return elevation + outletHeadM + runs.get(runs.size() - 1).velocityHeadM();
   }
@@ -313,7 +313,7 @@ public final class LineModel {
    */
   public double systemHeadM(List<RunPoint> runs) {
     RunPoint first = runs.get(0);
-    double flow = first.velocityMps() * first.mean().areaM2() / suctionLines;
+    double flow = first.velocityMps() * first.pipe().mean().areaM2() / suctionLines;
     return systemHeadM(runs, flow);
   }
 
@@ -325,7 +325,8 @@ public final class LineModel {
    * @return head above the level of the source [m of mixture]
    */
   public double systemHeadM(List<RunPoint> runs, double suctionFlowM3ps) {
-    return deliveryHeadM(runs) + suctionLineLossM(suctionFlowM3ps, runs.get(0).sandFraction());
+    return deliveryHeadM(runs)
+        + suctionLineLossM(suctionFlowM3ps, runs.get(0).mixture().sandFraction());
   }
 
   /**
@@ -428,7 +429,9 @@ public final class LineModel {
    * @return outlet and rise of the runs above the level of the source [m]
    */
   public double staticHeadM() {
-    return pipes.stream().mapToDouble(PipeRun::riseM).sum() + outletHeadM - sourceLevelM;
+    return pipes.stream().mapToDouble(pipe -> pipe.spec().riseM()).sum()
+        + outletHeadM
+        - sourceLevelM;
   }
 
   /**
@@ -458,7 +461,7 @@ public final class LineModel {
    * @return volume inside the mean bores [m3]
    */
   public double volumeM3() {
-    return pipes.stream().mapToDouble(pipe -> pipe.mean().areaM2() * pipe.lengthM()).sum();
+    return pipes.stream().mapToDouble(pipe -> pipe.mean().areaM2() * pipe.spec().lengthM()).sum();
   }
 
   /**

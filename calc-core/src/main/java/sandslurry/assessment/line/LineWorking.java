@@ -61,7 +61,7 @@ public final class LineWorking {
 
   private static void run(
       Sheet sheet, LineModel model, Materials materials, State state, RunPoint run) {
-    String name = run.run().name();
+    String name = run.pipe().spec().name();
     String when = state.flowCase().words() + " flow rate";
     sheet.begin(name + ": flow", when);
     flow(sheet, materials, state, run);
@@ -76,9 +76,13 @@ public final class LineWorking {
         model
             .rule()
             .judge(
-                run.load(), run.largest(), run.leastVelocityMps(), run.angleRad(), sheet.trace());
+                run.load(),
+                run.pipe().largest(),
+                run.leastVelocityMps(),
+                run.pipe().angleRad(),
+                sheet.trace());
       }
-      if (!run.isNewtonian() || run.regime() != ClearLiquid.Regime.TURBULENT) {
+      if (!run.mixture().rheology().isNewtonian() || run.regime() != ClearLiquid.Regime.TURBULENT) {
         carriage(sheet, run, materials, run.carriage().orElseThrow());
       }
     }
@@ -87,17 +91,20 @@ public final class LineWorking {
   }
 
   private static void flow(Sheet sheet, Materials materials, State state, RunPoint run) {
-    double d = run.mean().diameterM();
+    double d = run.pipe().mean().diameterM();
     double rhoS = materials.sandDensityKgM3();
     double rhoL = materials.carrier().densityKgM3();
-    double total = run.sandFraction();
+    double total = run.mixture().sandFraction();
     double c = run.slurry().volumeFraction();
     double rho = run.slurry().liquid().densityKgM3();
     double v = run.velocityMps();
     sheet.step("velocity", v, state.flowM3ps(), d);
     sheet.step(
-        "least-velocity", run.leastVelocityMps(), state.flowM3ps(), run.largest().diameterM());
-    sheet.step("mixture", run.mixtureDensityKgM3(), total, rhoS, rhoL);
+        "least-velocity",
+        run.leastVelocityMps(),
+        state.flowM3ps(),
+        run.pipe().largest().diameterM());
+    sheet.step("mixture", run.mixture().densityKgM3(), total, rhoS, rhoL);
     sheet.step("coarse", c, materials.finesShare(), total);
     double fines =
         sheet.step(
@@ -105,18 +112,18 @@ public final class LineWorking {
     sheet.step("liquid", rho, fines, rhoS, rhoL);
     new Thomas1965().relativeViscosity(fines, sheet.trace());
     Rheology clear = materials.carrier().rheology();
-    double thicker = run.relativeViscosity();
+    double thicker = run.mixture().relativeViscosity();
     Sheet thickened = sheet.by(materials.carrier().description());
     double mu = run.slurry().liquid().viscosityPaS();
-    if (run.isNewtonian()) {
+    if (run.mixture().rheology().isNewtonian()) {
       thickened.step("viscosity", mu, thicker, clear.consistency());
-      sheet.step("reynolds", run.reynolds(), rho, v, d, mu);
+      sheet.step("reynolds", run.flow().reynolds(), rho, v, d, mu);
       return;
     }
-    Rheology carrier = run.rheology();
+    Rheology carrier = run.mixture().rheology();
     thickened.step("yield", carrier.yieldStressPa(), thicker, clear.yieldStressPa());
     thickened.step("consistency", carrier.consistency(), thicker, clear.consistency());
-    double wall = mu * run.wallShearRatePs();
+    double wall = mu * run.flow().wallShearRatePs();
     sheet.step(
         sheet.equations().of("wall-stress").about("in " + run.regime().words() + " flow"),
         wall,
@@ -125,19 +132,19 @@ public final class LineWorking {
         rho);
     sheet.step(
         "shear-rate",
-        run.wallShearRatePs(),
+        run.flow().wallShearRatePs(),
         wall,
         carrier.yieldStressPa(),
         carrier.consistency(),
         carrier.index());
-    sheet.step("wall-viscosity", mu, wall, run.wallShearRatePs());
-    double laminar = sheet.step("laminar-stress", 8 * rho * v * v / run.reynolds(), v, d);
-    sheet.step("metzner-reed", run.reynolds(), rho, v, laminar);
+    sheet.step("wall-viscosity", mu, wall, run.flow().wallShearRatePs());
+    double laminar = sheet.step("laminar-stress", 8 * rho * v * v / run.flow().reynolds(), v, d);
+    sheet.step("metzner-reed", run.flow().reynolds(), rho, v, laminar);
   }
 
   private static void carriage(
       Sheet sheet, RunPoint run, Materials materials, SandCarriage carriage) {
-    sheet.step("turbulent-from", carriage.turbulentAboveMps(), run.largest().diameterM());
+    sheet.step("turbulent-from", carriage.turbulentAboveMps(), run.pipe().largest().diameterM());
     sheet.step(
         "needed-yield",
         carriage.neededYieldStressPa(),
@@ -151,43 +158,43 @@ public final class LineWorking {
   }
 
   private static void headLoss(Sheet sheet, RunPoint run) {
-    double d = run.mean().diameterM();
+    double d = run.pipe().mean().diameterM();
     double v = run.velocityMps();
     double rho = run.slurry().liquid().densityKgM3();
     Equation clear = sheet.equations().of("clear");
     run.frictionSteps(sheet.trace(), clear);
-    if (run.isNewtonian()) {
-      sheet.step(clear.as("i_w"), run.liquidGradient(), run.clearFactor(), v, d);
+    if (run.mixture().rheology().isNewtonian()) {
+      sheet.step(clear.as("i_w"), run.flow().gradient(), run.clearFactor(), v, d);
     } else {
-      double wall = run.slurry().liquid().viscosityPaS() * run.wallShearRatePs();
-      sheet.step("wall-gradient", run.liquidGradient(), wall, d, rho);
+      double wall = run.slurry().liquid().viscosityPaS() * run.flow().wallShearRatePs();
+      sheet.step("wall-gradient", run.flow().gradient(), wall, d, rho);
     }
     run.gradientSteps(sheet.trace());
     sheet.step(
         "friction",
-        run.frictionPa(),
-        run.liquidGradient(),
-        run.slurryGradient(),
-        run.angleRad(),
+        run.friction().pa(),
+        run.flow().gradient(),
+        run.friction().slurryGradient(),
+        run.pipe().angleRad(),
         rho,
-        run.run().lengthM());
+        run.pipe().spec().lengthM());
     fittings(sheet, run);
   }
 
   private static void fittings(Sheet sheet, RunPoint run) {
-    Map<FittingKind, Integer> fittings = run.run().fittings();
+    Map<FittingKind, Integer> fittings = run.pipe().spec().fittings();
     if (fittings.isEmpty()) {
       return;
     }
     List<FittingKind> kinds = List.copyOf(fittings.keySet());
     double[] each = new double[kinds.size()];
     for (int i = 0; i < each.length; i++) {
-      each[i] = FittingLoss.coefficient(kinds.get(i), run.reynolds(), run.mean());
+      each[i] = FittingLoss.coefficient(kinds.get(i), run.flow().reynolds(), run.pipe().mean());
       sheet.step(
           kinds.get(i).equation().as("K" + (i + 1)),
           each[i],
-          run.reynolds(),
-          run.mean().diameterM());
+          run.flow().reynolds(),
+          run.pipe().mean().diameterM());
     }
     sheet.step(
         Equation.of(
@@ -199,13 +206,13 @@ public final class LineWorking {
             Kind.NUMBER,
             DEFINITION,
             IntStream.range(0, each.length).mapToObj(i -> "K" + (i + 1)).toArray(String[]::new)),
-        run.fittingCoefficient(),
+        run.friction().fittingCoefficient(),
         each);
     sheet.step(
         "fittings",
-        run.fittingsPa(),
-        run.fittingCoefficient(),
-        run.mixtureDensityKgM3(),
+        run.friction().fittingsPa(),
+        run.friction().fittingCoefficient(),
+        run.mixture().densityKgM3(),
         run.velocityMps());
   }
 
@@ -213,7 +220,8 @@ public final class LineWorking {
     sheet.begin("head of the line", state.flowCase().words() + " flow rate");
     List<RunPoint> runs = state.runs();
     RunPoint last = runs.get(runs.size() - 1);
-    double[] lost = runs.stream().mapToDouble(r -> r.frictionPa() + r.fittingsPa()).toArray();
+    double[] lost =
+        runs.stream().mapToDouble(r -> r.friction().pa() + r.friction().fittingsPa()).toArray();
     double all =
         sheet.step(
             Equation.sum(
@@ -225,9 +233,9 @@ public final class LineWorking {
                 lost.length),
             Arrays.stream(lost).sum(),
             lost);
-    double rise = runs.stream().mapToDouble(RunPoint::riseM).sum();
+    double rise = runs.stream().mapToDouble(it -> it.pipe().spec().riseM()).sum();
     double losses = runs.stream().mapToDouble(RunPoint::lossM).sum();
-    sheet.step("lost-head", losses, all, last.mixtureDensityKgM3());
+    sheet.step("lost-head", losses, all, last.mixture().densityKgM3());
     sheet.step(
         "head",
         model.systemHeadM(runs),

@@ -12,24 +12,16 @@ import sandslurry.pipe.fittings.FittingLoss;
  * @param spec the run
  * @param mean the mean bore, which friction follows
  * @param largest the largest bore, which deposition is judged by
- * @param lengthM length along the pipe [m]
- * @param riseM height of its end above its start [m]
  * @param angleRad slope in the direction of flow, upward positive [rad]
  */
-record PipeRun(
-    RunSpec spec, Bore mean, Bore largest, double lengthM, double riseM, double angleRad) {
-
+public record PipeRun(RunSpec spec, Bore mean, Bore largest, double angleRad) {
   static PipeRun of(RunSpec spec) {
     double roughness = spec.roughnessM();
-    double length = spec.lengthM();
-    double rise = spec.riseM();
     return new PipeRun(
         spec,
         new Bore(spec.meanBoreM(), roughness),
         new Bore(spec.largestBoreM(), roughness),
-        length,
-        rise,
-        Math.asin(rise / length));
+        Math.asin(spec.riseM() / spec.lengthM()));
   }
 
   /** Sum of the loss coefficients of all fittings. */

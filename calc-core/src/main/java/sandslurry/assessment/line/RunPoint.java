@@ -9,14 +9,12 @@ import java.util.function.ToDoubleFunction;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.correlation.Estimate;
 import sandslurry.correlation.Physics;
-import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
 import sandslurry.material.Proportions;
 import sandslurry.material.Slurry;
 import sandslurry.material.Thomas1965;
-import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.HinderedSettlings;
 import sandslurry.settling.SettlingVelocities;
@@ -126,7 +124,7 @@ public final class RunPoint {
    * @param fittingCoefficient sum of the loss coefficients of all fittings
    * @param fittingsPa pressure lost in fittings [Pa]
    */
-  private record Friction(
+  public record Friction(
       double slurryGradient,
       double gradient,
       double pa,
@@ -145,7 +143,39 @@ public final class RunPoint {
     slurry = filled.slurry(flow.wallViscosityPaS());
   }
 
-  private Friction friction() {
+  /**
+   * The pipe of the run.
+   *
+   * @return the pipe
+   */
+  public PipeRun pipe() {
+    return filled.pipe();
+  }
+
+  /**
+   * What fills it.
+   *
+   * @return liquid and sand
+   */
+  public LineMixture mixture() {
+    return filled.mixture();
+  }
+
+  /**
+   * How the carrier alone flows in its mean bore.
+   *
+   * @return the flow
+   */
+  public CarrierFlow flow() {
+    return flow;
+  }
+
+  /**
+   * What the run takes of the head; found when first asked for.
+   *
+   * @return the losses
+   */
+  public Friction friction() {
     if (friction == null) {
       PipeRun pipe = filled.pipe();
       LineMixture mixture = filled.mixture();
@@ -158,7 +188,7 @@ public final class RunPoint {
           new Friction(
               slurryGradient,
               gradient,
-              gradient * mixture.liquidDensityKgM3() * Physics.GRAVITY * pipe.lengthM(),
+              gradient * mixture.liquidDensityKgM3() * Physics.GRAVITY * pipe.spec().lengthM(),
               fittings,
               fittings * mixture.densityKgM3() * velocityMps * velocityMps / 2);
     }
@@ -186,7 +216,7 @@ public final class RunPoint {
     if (regime == Regime.TURBULENT) {
       return trace.step(MOVING, moving, asModelled, flow.gradient(), slurry.densityRatio());
     }
-    NonNewtonianFriction liquid = filled.liquid(largest());
+    NonNewtonianFriction liquid = filled.liquid(filled.pipe().largest());
     double eddies = SandCarriage.eddies(liquid, leastVelocityMps);
     if (eddies == 1) {
       return trace.step(MOVING, moving, asModelled, flow.gradient(), slurry.densityRatio());
@@ -194,7 +224,8 @@ public final class RunPoint {
     trace.step(LESS_EDDIES, moving, asModelled, flow.gradient(), slurry.densityRatio());
     double weight = slurry.liquid().densityKgM3() * Physics.GRAVITY;
     double sliding =
-        flow.gradient() + bed(mean(), lineFloorShare.getAsDouble(), 0).frictionPaPm() / weight;
+        flow.gradient()
+            + bed(filled.pipe().mean(), lineFloorShare.getAsDouble(), 0).frictionPaPm() / weight;
     double thickened = filled.thickenedGradient(slurry, velocityMps);
     trace.step(
         EDDIES, eddies, leastVelocityMps, liquid.turbulentAboveMps(), liquid.laminarBelowMps());
@@ -232,11 +263,12 @@ public final class RunPoint {
 
   /** Friction of a Newtonian liquid of the viscosity at the wall. */
   private ClearLiquid newtonian() {
-    return flow.newtonian().orElseGet(() -> ClearLiquid.of(slurry.liquid(), mean(), velocityMps));
+    return flow.newtonian()
+        .orElseGet(() -> ClearLiquid.of(slurry.liquid(), filled.pipe().mean(), velocityMps));
   }
 
   private Estimate headLoss(HeadLossModel model) {
-    Estimate estimate = model.gradient(slurry, mean(), velocityMps);
+    Estimate estimate = model.gradient(slurry, filled.pipe().mean(), velocityMps);
     double excess = estimate.value() - newtonian().gradient();
     return new Estimate(flow.gradient() + excess, estimate.excesses());
   }
@@ -247,9 +279,9 @@ public final class RunPoint {
    * its work in the mean bore too.
    */
   private SandCarriage carriage(double depositionVelocityMps) {
-    SandCarriage carried = carriage(largest(), depositionVelocityMps);
+    SandCarriage carried = carriage(filled.pipe().largest(), depositionVelocityMps);
     if (carried.support() == Support.CARRIED_BY_YIELD_STRESS) {
-      carried = carriage(mean(), depositionVelocityMps);
+      carried = carriage(filled.pipe().mean(), depositionVelocityMps);
     }
     return yieldExtrapolated() ? carried.withoutYieldStress() : carried;
   }
@@ -260,14 +292,14 @@ public final class RunPoint {
     boolean turbulent = velocity >= liquid.turbulentAboveMps();
     double floor = turbulent ? 0 : lineFloorShare.getAsDouble();
     double sinking = 0;
-    if (!turbulent && angleRad() > 0) {
+    if (!turbulent && filled.pipe().angleRad() > 0) {
       sinking =
-          Math.sin(angleRad())
+          Math.sin(filled.pipe().angleRad())
               * LaminarTransport.shearedFallMps(
                   filled.coarsestHeld(),
                   filled.mixture().coarseFraction(),
                   filled.mixture().liquidDensityKgM3(),
-                  LaminarPipeFlow.at(rheology(), bore.diameterM(), velocity),
+                  LaminarPipeFlow.at(filled.mixture().rheology(), bore.diameterM(), velocity),
                   SettlingVelocities.DEFAULT,
                   HinderedSettlings.DEFAULT);
     }
@@ -276,7 +308,7 @@ public final class RunPoint {
         velocity,
         filled.coarsestHeld(),
         floor,
-        bed(bore, floor, angleRad()),
+        bed(bore, floor, filled.pipe().angleRad()),
         sinking,
         depositionVelocityMps,
         filled.toleratedShare());
@@ -352,8 +384,8 @@ public final class RunPoint {
       double level = gradientWithSand(headLosses().get(i).estimate().value(), Trace.NONE);
       double gradient = Inclination.frictionGradient(flow.gradient(), level, pipe.angleRad());
       beside[i] =
-          (gradient - frictionGradient())
-              * pipe.lengthM()
+          (gradient - friction().gradient())
+              * pipe.spec().lengthM()
               * mixture.liquidDensityKgM3()
               / mixture.densityKgM3();
     }
@@ -363,8 +395,10 @@ public final class RunPoint {
   /** Keeps the steps of the friction of a Newtonian carrier, on which the models of sand rest. */
   void frictionSteps(Trace trace, Equation gradient) {
     ClearLiquid clear = newtonian();
-    double d = mean().diameterM();
-    double roughness = trace.step(ROUGHNESS, mean().roughnessM() / d, mean().roughnessM(), d);
+    double d = filled.pipe().mean().diameterM();
+    double roughness =
+        trace.step(
+            ROUGHNESS, filled.pipe().mean().roughnessM() / d, filled.pipe().mean().roughnessM(), d);
     double factor = PipeFriction.darcyFactor(clear.reynolds(), roughness, trace);
     trace.step(gradient, clear.gradient(), factor, velocityMps, d);
   }
@@ -381,7 +415,7 @@ public final class RunPoint {
     }
     for (HeadLossModel model : HeadLosses.bracket()) {
       if (regime != Regime.LAMINAR || model == HeadLosses.DEFAULT) {
-        double gradient = model.gradient(slurry, mean(), velocityMps, trace).value();
+        double gradient = model.gradient(slurry, filled.pipe().mean(), velocityMps, trace).value();
         if (model == HeadLosses.DEFAULT) {
           double used = movingGradient();
           trace.step(MODELLED, used, flow.gradient(), gradient, newtonian().gradient());
@@ -389,56 +423,6 @@ public final class RunPoint {
       }
     }
     gradientWithSand(movingGradient(), trace);
-  }
-
-  /**
-   * The run of pipe as the design gives it.
-   *
-   * @return pipe, length, rise and fittings
-   */
-  public RunSpec run() {
-    return filled.pipe().spec();
-  }
-
-  /** Volume fraction of all sand. */
-  double sandFraction() {
-    return filled.mixture().sandFraction();
-  }
-
-  /**
-   * The mean bore, which friction follows.
-   *
-   * @return bore, as a section of diameter and area
-   */
-  public Bore mean() {
-    return filled.pipe().mean();
-  }
-
-  /**
-   * The largest bore that the standard allows, which deposition is judged by.
-   *
-   * @return bore, as a section of diameter and area
-   */
-  public Bore largest() {
-    return filled.pipe().largest();
-  }
-
-  /**
-   * Slope in the direction of flow.
-   *
-   * @return angle, upward positive [rad]
-   */
-  public double angleRad() {
-    return filled.pipe().angleRad();
-  }
-
-  /**
-   * Rise of the run in the direction of flow.
-   *
-   * @return rise, negative where the run falls [m]
-   */
-  public double riseM() {
-    return filled.pipe().riseM();
   }
 
   /**
@@ -459,29 +443,6 @@ public final class RunPoint {
     return leastVelocityMps;
   }
 
-  /** What the fines multiply every stress of the carrier by. */
-  double relativeViscosity() {
-    return filled.mixture().relativeViscosity();
-  }
-
-  /**
-   * Rheology of the carrier thickened by its fines.
-   *
-   * @return shear stress as a function of the shear rate
-   */
-  public Rheology rheology() {
-    return filled.mixture().rheology();
-  }
-
-  /**
-   * Shear rate at the wall, at which the viscosity is read.
-   *
-   * @return shear rate [1/s]
-   */
-  public double wallShearRatePs() {
-    return flow.wallShearRatePs();
-  }
-
   /**
    * What the correlations see: the carrier with its viscosity at the wall, and the sand.
    *
@@ -498,58 +459,6 @@ public final class RunPoint {
    */
   public Regime regime() {
     return regime;
-  }
-
-  /** Reynolds number, of Metzner and Reed for a carrier that is not Newtonian. */
-  double reynolds() {
-    return flow.reynolds();
-  }
-
-  /**
-   * Friction gradient of the carrier without sand.
-   *
-   * @return gradient [m of carrier per m of pipe]
-   */
-  public double liquidGradient() {
-    return flow.gradient();
-  }
-
-  /** Gradient used, without the slope, metres of carrier per metre. */
-  double slurryGradient() {
-    return friction().slurryGradient();
-  }
-
-  /** Gradient of the run, slope considered, metres of carrier per metre. */
-  double frictionGradient() {
-    return friction().gradient();
-  }
-
-  /**
-   * Pressure lost by friction along the run.
-   *
-   * @return pressure [Pa]
-   */
-  public double frictionPa() {
-    return friction().pa();
-  }
-
-  /**
-   * Sum of the loss coefficients of all fittings of the run.
-   *
-   * @return coefficient, on the velocity head in the mean bore
-   */
-  public double fittingCoefficient() {
-    return friction().fittingCoefficient();
-  }
-
-  /** Pressure lost in fittings [Pa]. */
-  double fittingsPa() {
-    return friction().fittingsPa();
-  }
-
-  /** Density of the mixture [kg/m3]. */
-  double mixtureDensityKgM3() {
-    return filled.mixture().densityKgM3();
   }
 
   /** Whether its yield stress lies far below all that was measured. */
@@ -584,7 +493,8 @@ public final class RunPoint {
    * @return head [m of mixture]
    */
   public double lossM() {
-    return (friction().pa() + friction().fittingsPa()) / (mixtureDensityKgM3() * Physics.GRAVITY);
+    return (friction().pa() + friction().fittingsPa())
+        / (filled.mixture().densityKgM3() * Physics.GRAVITY);
   }
 
   /**
@@ -594,10 +504,6 @@ public final class RunPoint {
    */
   public double margin() {
     return deposition().map(d -> leastVelocityMps / d.velocityToPassMps()).orElse(Double.MAX_VALUE);
-  }
-
-  boolean isNewtonian() {
-    return rheology().isNewtonian();
   }
 
   boolean overBed() {

@@ -50,7 +50,7 @@ record SettlingFindings(
     State state = worst.worst(index);
     RunPoint point = state.runs().get(index);
     if (point.deposition().isEmpty()) {
-      found("no-sand", Severity.PASS, point.run().name())
+      found("no-sand", Severity.PASS, point.pipe().spec().name())
           .with("fines", Kind.GRAIN, Gradation.FINES_BOUNDARY_M)
           .why("no-sand")
           .add();
@@ -66,7 +66,7 @@ record SettlingFindings(
   /** Turbulent flow below what is required. */
   private void tooSlow(int index, State state, Optional<Warmth> warmth) {
     RunPoint point = state.runs().get(index);
-    String name = point.run().name();
+    String name = point.pipe().spec().name();
     DepositionJudgement judged = point.deposition().orElseThrow();
     Found found =
         switch (judged.outcome()) {
@@ -101,7 +101,7 @@ record SettlingFindings(
             .map(any -> WarmStates.worst(any, index))
             .filter(w -> w.worstPoint(index).severity() != Severity.PASS);
     RunPoint point = state.runs().get(index);
-    String name = point.run().name();
+    String name = point.pipe().spec().name();
     Found found =
         worse.isPresent()
             ? found("clear-at-temperature", Severity.CAUTION, name)
@@ -218,11 +218,12 @@ record SettlingFindings(
   private void notTurbulent(int index, State state, Optional<Warmth> warmth) {
     RunPoint point = state.runs().get(index);
     SandCarriage carriage = point.carriage().orElseThrow();
-    Found found = found(withoutEddies(point, carriage), point.severity(), point.run().name());
+    Found found =
+        found(withoutEddies(point, carriage), point.severity(), point.pipe().spec().name());
     at(found, state, point, warmth);
     found.why(warmth.isPresent() ? "at-temperature" : "at");
     carriage(found, carriage);
-    if (point.isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
+    if (point.mixture().rheology().isNewtonian() || point.regime() == Regime.TRANSITIONAL) {
       DepositionJudgement judged = point.deposition().orElseThrow();
       limit(found, judged);
       found.why(judged.lifting() ? "turbulent-rise" : "turbulent-limit");
@@ -292,7 +293,7 @@ record SettlingFindings(
     }
     found.cure(
         materials.carrier().totalSolids().orElse(0) > 0,
-        design.dilution().isPresent() ? "dilute-by-curve" : "dilute");
+        design.oneLine().dilution().isPresent() ? "dilute-by-curve" : "dilute");
     if (carriage.support() == SandCarriage.Support.SLIDING_BED) {
       found.cure("keep-sliding");
     } else if (carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE) {
@@ -340,7 +341,7 @@ record SettlingFindings(
   }
 
   private void smallerBore(Found found, RunPoint point, State state) {
-    double bore = point.largest().diameterM();
+    double bore = point.pipe().largest().diameterM();
     try {
       double enough =
           Roots.between(
@@ -349,7 +350,7 @@ record SettlingFindings(
                 RunPoint trial =
                     warmths
                         .asDesigned()
-                        .run(point.run().inBore(d), state.flowM3ps(), state.sandFraction());
+                        .run(point.pipe().spec().inBore(d), state.flowM3ps(), state.sandFraction());
                 return trial.leastVelocityMps()
                     - trial.deposition().orElseThrow().velocityToPassMps();
               },

@@ -88,7 +88,7 @@ public record WarmStates(List<Warmth> given, List<Warmth> around) {
       RunPoint point = state.runs().get(run);
       worst.add(
           new JudgedRun(
-              point.run().name(),
+              point.pipe().spec().name(),
               state.flowCase(),
               warmth == given.get(0)
                   ? OptionalDouble.empty()

@@ -81,8 +81,9 @@ public record Materials(
   }
 
   private static List<Double> temperatureRangeK(Design design) {
-    return design.flow().stream()
-        .flatMap(rates -> Stream.of(rates.extremes().coldestK(), rates.extremes().warmestK()))
+    return design.line().stream()
+        .map(line -> line.flow().extremes())
+        .flatMap(extremes -> Stream.of(extremes.coldestK(), extremes.warmestK()))
         .flatMap(Optional::stream)
         .toList();
   }
@@ -184,8 +185,8 @@ public record Materials(
       return fixedFraction.getAsDouble();
     }
     return design
+        .oneLine()
         .mixture()
-        .orElseThrow()
         .match(
             volume -> volume.fraction(),
             mass ->
@@ -211,7 +212,10 @@ public record Materials(
       return Math.max(usualFraction, fixedHighest.getAsDouble());
     }
     double highest =
-        design.flow().flatMap(rates -> rates.extremes().highestSand()).orElse(PEAK * usualFraction);
+        design
+            .line()
+            .flatMap(line -> line.flow().extremes().highestSand())
+            .orElse(PEAK * usualFraction);
     return Math.max(usualFraction, Math.min(highest, THICKEST));
   }
 

@@ -52,7 +52,7 @@ record BedGrowth(ObservedLine line, List<RunSpec> flat, double flowM3ps, double 
   private double carried(double depth) {
     double least = fraction;
     for (RunPoint run : line.runs(Condition.bed(depth), flowM3ps)) {
-      if (flat.stream().anyMatch(f -> f.name().equals(run.run().name()))) {
+      if (flat.stream().anyMatch(f -> f.name().equals(run.pipe().spec().name()))) {
         least = Math.min(least, carried(run));
       }
     }
@@ -76,9 +76,9 @@ record BedGrowth(ObservedLine line, List<RunSpec> flat, double flowM3ps, double 
     DepositionRule rule = line.clean().rule();
     return rule.judge(
             new SandLoad(slurry, fraction, materials.sizes()),
-            run.mean(),
+            run.pipe().mean(),
             run.velocityMps(),
-            run.angleRad())
+            run.pipe().angleRad())
         .limitMps();
   }
 }

@@ -111,7 +111,7 @@ public final class ObservedEvaluation {
             Optional.empty(),
             line.runs(Condition.CLEAN, flow).stream()
                 .filter(run -> run.severity() == Severity.FAIL)
-                .map(run -> run.run().name())
+                .map(run -> run.pipe().spec().name())
                 .distinct()
                 .toList());
     Optional<Bracket> bed =
@@ -183,7 +183,7 @@ public final class ObservedEvaluation {
   }
 
   private List<RunSpec> runs() {
-    return design.route().orElseThrow().runs();
+    return design.oneLine().route().runs();
   }
 
   private List<RunSpec> flatRuns() {

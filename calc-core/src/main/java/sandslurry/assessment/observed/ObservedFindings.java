@@ -74,7 +74,7 @@ public record ObservedFindings(Design design, ObservedResult result, Findings fi
 
   /** Depth in the first run. */
   private double depthM(double share) {
-    return share * design.route().orElseThrow().runs().get(0).meanBoreM();
+    return share * design.oneLine().route().runs().get(0).meanBoreM();
   }
 
   private void cause(Explained explained) {

@@ -92,7 +92,7 @@ final class ObservedLine {
     LineModel model = model(condition);
     double fraction = filling(condition).sandFraction(flowM3ps);
     List<RunPoint> runs = new ArrayList<>();
-    for (RunSpec run : design.route().orElseThrow().runs()) {
+    for (RunSpec run : design.oneLine().route().runs()) {
       Optional<OpenSection> open = open(run, condition.bedDepth());
       if (open.isPresent()) {
         Bore seen = open.get().equivalent();
@@ -176,7 +176,7 @@ final class ObservedLine {
     }
     return read
         + runs(Condition.CLEAN, flowM3ps).get(0).velocityHeadM()
-        - design.route().orElseThrow().sourceLevelM()
+        - design.oneLine().route().sourceLevelM()
         + suctionM(Condition.CLEAN, flowM3ps);
   }
 
@@ -190,7 +190,7 @@ final class ObservedLine {
 
   /** The pressure that would be read with the valve closed and a head of the pumps. */
   double closedPa(double headM, double flowM3ps) {
-    double level = isRise ? 0 : design.route().orElseThrow().sourceLevelM();
+    double level = isRise ? 0 : design.oneLine().route().sourceLevelM();
     return weight(Condition.CLEAN, flowM3ps) * (headM + level);
   }
 

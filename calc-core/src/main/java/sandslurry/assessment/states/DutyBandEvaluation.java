@@ -33,7 +33,7 @@ record DutyBandEvaluation(
     Design design, Materials materials, LineModel model, RotodynamicSpec spec) {
   List<DutyRow> rows() {
     PumpInLiquid liquid = new PumpEvaluation(design, materials, model).liquid();
-    boolean sandThere = materials.sandFraction(design.flow().orElseThrow().designM3ps()) > 0;
+    boolean sandThere = materials.sandFraction(design.oneLine().flow().designM3ps()) > 0;
     List<RunningPump> pumps = spec.pumps();
     boolean thick =
         pumps.stream()
@@ -86,7 +86,7 @@ record DutyBandEvaluation(
         seen.map(s -> s.correction().flowRatio()).orElse(1.0),
         seen.map(s -> s.correction().efficiencyRatio()).orElse(1.0),
         flow,
-        worst.map(run -> run.run().name()),
+        worst.map(run -> run.pipe().spec().name()),
         worst
             .map(RunPoint::leastVelocityMps)
             .map(OptionalDouble::of)

@@ -189,7 +189,7 @@ public final class StateEvaluation {
             group.isPresent()
                 ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flowM3ps))
                 : model.systemHeadM(runs),
-            worst.run().name(),
+            worst.pipe().spec().name(),
             worst.regime(),
             worst.leastVelocityMps(),
             worst.limitMps(),
@@ -215,7 +215,7 @@ public final class StateEvaluation {
     double share = design.criteria().pressureShare();
     double greatest = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < runs.size(); i++) {
-      RunSpec run = runs.get(i).run();
+      RunSpec run = runs.get(i).pipe().spec();
       double here = pressures.get(i).greatestPa();
       greatest = Math.max(greatest, here);
       reasons.pressure(run, here, run.ratingPa(materials.warmestK()), share);
@@ -224,7 +224,7 @@ public final class StateEvaluation {
   }
 
   private static double designFlow(Design design) {
-    return design.flow().orElseThrow().designM3ps();
+    return design.oneLine().flow().designM3ps();
   }
 
   /** Each pump at the flow rate of the state. */

@@ -79,7 +79,7 @@ final class StateReasons {
     if (worst.severity() == Severity.PASS) {
       return;
     }
-    String name = worst.run().name();
+    String name = worst.pipe().spec().name();
     if (worst.regime() != Regime.TURBULENT) {
       add(worst.severity(), "sand-not-turbulent")
           .with("run", name)

@@ -58,7 +58,7 @@ record StateVariant(
   }
 
   StateVariant withLevel(double level) {
-    RouteSpec route = design.route().orElseThrow();
+    RouteSpec route = design.oneLine().route();
     return of(
         design.with(design.carrier(), new RouteSpec(level, route.outletHeadM(), route.runs())));
   }

@@ -56,7 +56,7 @@ public final class StateWorking {
 
   private static void steps(Sheet sheet, Design design, StateResult state, Point point) {
     sheet.begin("line in service", state.name());
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     double flow = point.flowM3ps();
     if (state.named()) {
       sheet.step(
@@ -69,7 +69,7 @@ public final class StateWorking {
           "velocity",
           point.velocityMps(),
           flow,
-          design.route().orElseThrow().run(point.run()).largestBoreM());
+          design.oneLine().route().run(point.run()).largestBoreM());
     }
     sheet.step(WEAR, Math.pow(flow / designFlow, WearIndex.LOW_POWER), flow, designFlow);
     sheet.step(MORE_WEAR, Math.pow(flow / designFlow, WearIndex.HIGH_POWER), flow, designFlow);

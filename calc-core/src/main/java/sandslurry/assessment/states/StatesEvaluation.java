@@ -95,7 +95,7 @@ public final class StatesEvaluation {
   }
 
   private void others(LineModel model) {
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
     for (StateVariant variant : variants.all()) {
       all.add(StateEvaluation.of(variant, true, materials, model));
@@ -151,12 +151,16 @@ public final class StatesEvaluation {
   /** The line full and at rest: what the pump must lift and break before anything flows. */
   private Evaluated start(StateVariants variants, LineModel model) {
     OptionalDouble worn = variants.worn();
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     double fraction = materials.sandFraction(designFlow);
     double weight = materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
     double yield = 0;
     for (RunPoint run : model.runs(designFlow, fraction)) {
-      yield += 4 * run.rheology().yieldStressPa() / run.mean().diameterM() * run.run().lengthM();
+      yield +=
+          4
+              * run.mixture().rheology().yieldStressPa()
+              / run.pipe().mean().diameterM()
+              * run.pipe().spec().lengthM();
     }
     double needed = model.staticHeadM() + yield / weight;
     double available =

@@ -93,7 +93,7 @@ public final class WindowEvaluation {
    * @return the flow rates at which the line works, with what sets their ends
    */
   public OperatingWindow window() {
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     List<Interval> carrying = CarryingFlows.of(warmths.all(), designFlow);
     Optional<End> most = most();
     List<Interval> intervals = new ArrayList<>();
@@ -169,7 +169,7 @@ public final class WindowEvaluation {
             i ->
                 new Check(
                     Cause.COLUMN_BREAKS,
-                    runs.get(i).run().name(),
+                    runs.get(i).pipe().spec().name(),
                     pressures.get(i).leastPa(),
                     boils))
         .min(Comparator.comparingDouble(Check::actual))
@@ -243,7 +243,7 @@ public final class WindowEvaluation {
     double share = design.criteria().pressureShare();
     List<LineModel.Pressures> pressures = model.pressures(runs);
     for (int i = 0; i < runs.size(); i++) {
-      RunSpec run = runs.get(i).run();
+      RunSpec run = runs.get(i).pipe().spec();
       OptionalDouble rating = run.ratingPa(materials.warmestK());
       if (rating.isPresent()) {
         checks.add(
@@ -263,7 +263,7 @@ public final class WindowEvaluation {
             run ->
                 new Check(
                     Cause.WEAR,
-                    run.run().name(),
+                    run.pipe().spec().name(),
                     run.velocityMps(),
                     design.criteria().wearVelocityMps()))
         .forEach(checks::add);

@@ -81,7 +81,7 @@ public final class PumpEvaluation {
     this.change = change;
     this.line = line;
     this.spec = design.pump().orElseThrow();
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     this.sandFraction = materials.sandFraction(designFlow);
     this.mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
     this.sandDensity = materials.sandDensityKgM3();

@@ -69,7 +69,7 @@ public record PumpFindings(
   }
 
   private double designFlow() {
-    return design.flow().orElseThrow().designM3ps();
+    return design.oneLine().flow().designM3ps();
   }
 
   private Found needing(Found found) {
@@ -107,7 +107,7 @@ public record PumpFindings(
         .when(
             settles && worst.limitMps().isPresent(),
             f ->
-                f.with("run", worst.run().name())
+                f.with("run", worst.pipe().spec().name())
                     .with("velocity", Kind.VELOCITY, worst.leastVelocityMps())
                     .with("limit", Kind.VELOCITY, worst.limitMps().getAsDouble())
                     .why("settles"))
@@ -166,7 +166,7 @@ public record PumpFindings(
   private void blocked() {
     double pressure = result.shutOffPa();
     boolean piston = design.pump().orElseThrow().piston().isPresent();
-    for (RunSpec run : design.route().orElseThrow().runs()) {
+    for (RunSpec run : design.oneLine().route().runs()) {
       OptionalDouble rating = run.ratingPa(materials.warmestK());
       if (rating.isPresent() && rating.getAsDouble() < pressure) {
         found("blocked-line", piston ? Severity.FAIL : Severity.CAUTION, run.name())
@@ -235,7 +235,8 @@ public record PumpFindings(
   /** Below the preferred region a yield stress may take head that no correction gives. */
   private void yieldStress() {
     double flow = designFlow();
-    double stress = line.runs(flow, materials.sandFraction(flow)).get(0).rheology().yieldStressPa();
+    double stress =
+        line.runs(flow, materials.sandFraction(flow)).get(0).mixture().rheology().yieldStressPa();
     Optional<RotodynamicSpec> spec = design.pump().flatMap(PumpSpec::rotodynamic);
     if (!(stress > 0) || spec.isEmpty()) {
       return;

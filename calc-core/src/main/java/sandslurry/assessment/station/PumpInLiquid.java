@@ -63,8 +63,8 @@ public final class PumpInLiquid {
   /** The liquid as it stands in the first run of the line. */
   PumpInLiquid(RunPoint first) {
     this.slurry = first.slurry();
-    this.rheology = first.rheology();
-    this.wallShear = first.wallShearRatePs();
+    this.rheology = first.mixture().rheology();
+    this.wallShear = first.flow().wallShearRatePs();
   }
 
   Slurry slurry() {

@@ -34,7 +34,7 @@ public final class PumpWorking {
   public static void steps(
       Trace trace, Design design, PumpResult result, LineModel line, Materials materials) {
     Sheet sheet = Sheet.of(PumpWorking.class, trace);
-    double designFlow = design.flow().orElseThrow().designM3ps();
+    double designFlow = design.oneLine().flow().designM3ps();
     double fraction = materials.sandFraction(designFlow);
     sheet.begin("pump", "");
     design
@@ -94,9 +94,9 @@ public final class PumpWorking {
             .which()
             .steps(
                 sheet.trace(),
-                first.rheology(),
+                first.mixture().rheology(),
                 viscous.correction().best().speedPs(),
-                first.wallShearRatePs());
+                first.flow().wallShearRatePs());
       }
       PumpResult.Viscous used = result.believed().orElseThrow();
       new HydraulicInstituteViscous()

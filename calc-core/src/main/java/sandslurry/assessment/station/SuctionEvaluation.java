@@ -152,7 +152,7 @@ public final class SuctionEvaluation {
       return Optional.empty();
     }
     RunPoint run = model.suction(flowM3ps, sandFraction).orElseThrow();
-    double flood = design.route().orElseThrow().sourceLevelM();
+    double flood = design.oneLine().route().sourceLevelM();
     double acceleration = acceleration(design, run);
     double available =
         SuctionHead.atSiteM(
@@ -163,7 +163,7 @@ public final class SuctionEvaluation {
                 Math.max(run.lossM(), 0) + acceleration)
             .value();
     Optional<Inlet> inlet =
-        need.inlet(run.run().meanBoreM(), materials.mixtureDensityKgM3(sandFraction));
+        need.inlet(run.pipe().spec().meanBoreM(), materials.mixtureDensityKgM3(sandFraction));
     return Optional.of(
         new SuctionPoint(
             flood,
@@ -200,7 +200,7 @@ public final class SuctionEvaluation {
                     .get()
                     .drive(piston.strokeRatePs())
                     .accelerationHeadM(
-                        run.run().lengthM(), run.velocityMps(), piston.strokeRatePs()))
+                        run.pipe().spec().lengthM(), run.velocityMps(), piston.strokeRatePs()))
         .orElse(0.0);
   }
 }

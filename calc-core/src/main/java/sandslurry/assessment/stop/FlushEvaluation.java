@@ -124,13 +124,13 @@ record FlushEvaluation(StoppedMixture standing, FlushWater water) {
     double[] heads = new double[runs + 1];
     heads[0] = ratio * (water.model().route().outletHeadM() + full.get(runs - 1).velocityHeadM());
     for (RunPoint run : full) {
-      heads[0] += ratio * (run.riseM() + run.lossM());
+      heads[0] += ratio * (run.pipe().spec().riseM() + run.lossM());
     }
     for (int i = 0; i < runs; i++) {
       heads[i + 1] =
           heads[i]
-              + (clean.get(i).riseM() + clean.get(i).lossM())
-              - ratio * (full.get(i).riseM() + full.get(i).lossM());
+              + (clean.get(i).pipe().spec().riseM() + clean.get(i).lossM())
+              - ratio * (full.get(i).pipe().spec().riseM() + full.get(i).lossM());
     }
     return heads;
   }
@@ -157,7 +157,7 @@ record FlushEvaluation(StoppedMixture standing, FlushWater water) {
     double head = 0;
     List<RunPoint> clean = water.runs(flow);
     for (int i = 0; i < clean.size(); i++) {
-      RunSpec run = clean.get(i).run();
+      RunSpec run = clean.get(i).pipe().spec();
       OpenSection open = standing.open(i);
       Bore way = open.roughest();
       double velocity = flow / open.areaM2();
@@ -167,7 +167,7 @@ record FlushEvaluation(StoppedMixture standing, FlushWater water) {
       head +=
           run.riseM()
               + gradient * run.lengthM()
-              + clean.get(i).fittingCoefficient() * kinetic
+              + clean.get(i).friction().fittingCoefficient() * kinetic
               + (i == clean.size() - 1 ? kinetic : 0);
     }
     return head + water.model().route().outletHeadM();

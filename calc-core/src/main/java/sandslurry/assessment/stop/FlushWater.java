@@ -99,7 +99,7 @@ public record FlushWater(Materials materials, LineModel model, boolean sand) {
 
   /** Stress of the water on the wall of a clean run [Pa]. */
   double wallStressPa(RunPoint point) {
-    return pressurePa(point.liquidGradient()) * point.mean().diameterM() / 4;
+    return pressurePa(point.flow().gradient()) * point.pipe().mean().diameterM() / 4;
   }
 
   /** The greatest flow that is tried [m3/s]. */

@@ -75,11 +75,11 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
     RunPoint first = state.runs().get(0);
     // No column takes more than the pressure wave of the whole swing.
     double swing = (ripple.greatestRatio() - ripple.leastRatio()) * first.velocityMps();
-    double wave = waveMps(first.run(), density) * swing / Physics.GRAVITY;
+    double wave = waveMps(first.pipe().spec(), density) * swing / Physics.GRAVITY;
     double acceleration = 0;
     for (RunPoint run : state.runs()) {
       acceleration +=
-          passed * drive.accelerationHeadM(run.run().lengthM(), run.velocityMps(), rate);
+          passed * drive.accelerationHeadM(run.pipe().spec().lengthM(), run.velocityMps(), rate);
     }
     acceleration = Math.min(acceleration, wave);
     Peak worst = peak(state, drive, passed, rate, wave);
@@ -123,7 +123,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
         SandCarriage carriage = fast.carriage().orElseThrow();
         strained.add(
             new Strained(
-                fast.run().name(),
+                fast.pipe().spec().name(),
                 fast.leastVelocityMps(),
                 1 - carriage.outsidePlugShare(),
                 carriage.support()));
@@ -157,7 +157,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
             Arrays.stream(ratio).max().orElseThrow());
     double column = 0;
     for (RunPoint run : state.runs()) {
-      column += run.run().lengthM() * run.velocityMps() / Physics.GRAVITY;
+      column += run.pipe().spec().lengthM() * run.velocityMps() / Physics.GRAVITY;
     }
     double step = 1 / (rate * CYCLE_STEPS);
     Peak worst = new Peak(1, startPressurePa(state), 0, startPressurePa(state));
@@ -212,7 +212,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
     double density = materials.mixtureDensityKgM3(state.sandFraction());
     double inertance = 0;
     for (RunPoint run : state.runs()) {
-      inertance += density * run.run().lengthM() / run.mean().areaM2();
+      inertance += density * run.pipe().spec().lengthM() / run.pipe().mean().areaM2();
     }
     // A line that runs by itself may start below the air: then the gas is at the pressure of that.
     double absolute = Math.max(startPressurePa(state), 0) + SuctionEvaluation.airPa(design);
@@ -277,19 +277,21 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
     double fall =
         ShearSettling.atRest(
                 run.slurry().d85Grain(),
-                run.rheology(),
+                run.mixture().rheology(),
                 run.slurry().liquid().densityKgM3(),
                 SettlingVelocities.DEFAULT)
             .value();
     return new Pulse(
-        run.run().name(),
+        run.pipe().spec().name(),
         ripple.leastVelocityMps(run.leastVelocityMps()),
         limit,
         (double) below / CYCLE_STEPS,
         pause,
         fall * pause,
-        run.largest().diameterM(),
-        fall > 0 ? OptionalDouble.of(run.largest().diameterM() / fall) : OptionalDouble.empty(),
+        run.pipe().largest().diameterM(),
+        fall > 0
+            ? OptionalDouble.of(run.pipe().largest().diameterM() / fall)
+            : OptionalDouble.empty(),
         ripple.greatestVelocityMps(run.leastVelocityMps()),
         run.toPassMps().orElseThrow());
   }

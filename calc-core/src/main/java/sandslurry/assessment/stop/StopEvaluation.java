@@ -66,7 +66,7 @@ public final class StopEvaluation {
     this.materials = materials;
     this.model = model;
     this.operation = design.service().operation().orElse(OperationSpec.NONE);
-    double flow = design.flow().orElseThrow().designM3ps();
+    double flow = design.oneLine().flow().designM3ps();
     double fraction = materials.sandFraction(flow);
     Vehicle vehicle = materials.vehicle(1, fraction);
     double density = vehicle.liquid().densityKgM3();

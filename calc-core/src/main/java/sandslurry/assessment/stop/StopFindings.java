@@ -143,7 +143,7 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
   }
 
   private void slides(StoppedRun run, double slope) {
-    RunSpec spec = design.route().orElseThrow().run(run.run());
+    RunSpec spec = design.oneLine().route().run(run.run());
     double bore = spec.meanBoreM();
     Found found =
         found(

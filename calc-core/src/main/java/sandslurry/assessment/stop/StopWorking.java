@@ -99,12 +99,12 @@ public final class StopWorking {
   }
 
   private static double yieldPa(Design design, StopResult stop, StoppedRun run) {
-    RunSpec spec = design.route().orElseThrow().run(run.run());
+    RunSpec spec = design.oneLine().route().run(run.run());
     return 4 * stop.lying().restedYieldPa() / spec.meanBoreM() * spec.lengthM();
   }
 
   private static void run(Sheet sheet, Design design, StopResult stop, StoppedRun run) {
-    RunSpec spec = design.route().orElseThrow().run(run.run());
+    RunSpec spec = design.oneLine().route().run(run.run());
     double d = spec.meanBoreM();
     double length = spec.lengthM();
     double share = sheet.step("share", run.bedShare(), stop.sandFraction());
@@ -170,7 +170,7 @@ public final class StopWorking {
     for (int i = 0; i < supply.runs().size(); i++) {
       OverBed over = supply.runs().get(i);
       if (over.velocityMps() > 0) {
-        RunSpec spec = design.route().orElseThrow().run(over.run());
+        RunSpec spec = design.oneLine().route().run(over.run());
         sheet.step(
             sheet.equations().of("over-bed").about("in " + over.run()),
             over.velocityMps(),

@@ -25,8 +25,8 @@ public final class SurgeWorking {
   public static void steps(Trace trace, Design design, List<SurgeResult> surges) {
     Sheet sheet = Sheet.of(SurgeWorking.class, trace);
     double column =
-        design.route().stream()
-            .flatMap(route -> route.runs().stream())
+        design.line().stream()
+            .flatMap(line -> line.route().runs().stream())
             .mapToDouble(run -> run.lengthM())
             .sum();
     List<SurgeResult> greatestFirst = new ArrayList<>(surges);
@@ -34,7 +34,7 @@ public final class SurgeWorking {
         Comparator.comparingDouble((SurgeResult s) -> -Math.rint(s.workingPa() + s.judgedPa())));
     for (SurgeResult surge : greatestFirst) {
       sheet.begin("surge", surge.run());
-      steps(sheet, design.route().orElseThrow().run(surge.run()), column, surge);
+      steps(sheet, design.oneLine().route().run(surge.run()), column, surge);
     }
   }
 

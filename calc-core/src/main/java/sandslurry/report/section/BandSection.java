@@ -82,7 +82,7 @@ record BandSection(Assessment assessment, Page page) implements SectionWriter {
     List<FlowCase> flows = states.stream().map(LineState::flowCase).toList();
     String at = flows.stream().map(FlowCase::words).collect(Collectors.joining(BETWEEN));
     List<List<String>> rows = new ArrayList<>();
-    List<RunSpec> runs = assessment.design().route().orElseThrow().runs();
+    List<RunSpec> runs = assessment.design().oneLine().route().runs();
     for (int i = 0; i < runs.size(); i++) {
       int run = i;
       // The head of the line says the friction of its only run.

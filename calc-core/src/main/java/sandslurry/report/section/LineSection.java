@@ -64,7 +64,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
 
   private void line(LineResult line) {
     heading(1, "Line");
-    List<RouteSpec.RunSpec> runs = assessment.design().route().orElseThrow().runs();
+    List<RouteSpec.RunSpec> runs = assessment.design().oneLine().route().runs();
     tableOf(runs, PIPES);
     paragraph(
         "Friction is computed in the mean bore, deposition in the largest bore that the standard"
@@ -339,7 +339,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
     for (LineState state : line.states()) {
       head.add(head("pressure, " + state.flowCase().words(), Kind.PRESSURE));
       head.add(head("HGL, " + state.flowCase().words(), Kind.LENGTH));
-      List<GradePoint> points = GradePoint.of(assessment.design().route().orElseThrow(), state);
+      List<GradePoint> points = GradePoint.of(assessment.design().oneLine().route(), state);
       for (int i = 0; i < points.size(); i++) {
         GradePoint point = points.get(i);
         if (rows.size() <= i) {
@@ -385,7 +385,8 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             Column.text("verdict", point -> point.severity().name())));
     paragraph(
         "Added are volumes of liquid with "
-            + show(Kind.PERCENT, assessment.design().dilution().orElseThrow().totalSolids())
+            + show(
+                Kind.PERCENT, assessment.design().oneLine().dilution().orElseThrow().totalSolids())
             + " solids to one volume of slurry, at unchanged flow rate. Each row is the worst run"
             + " at the worst flow rate. "
             + curve

@@ -114,7 +114,7 @@ public final class ReportFigures {
 
   private void line(Assessment assessment, LineResult line) {
     add(line, WINDOW, LINE, "");
-    List<RunSpec> runs = assessment.design().route().orElseThrow().runs();
+    List<RunSpec> runs = assessment.design().oneLine().route().runs();
     for (LineState state : line.states()) {
       add(state, MaterialSection.FLOWS, LINE, state.flowCase().words());
     }

@@ -196,8 +196,8 @@ public final class SizingSection {
   }
 
   private static OptionalDouble designFlow(SizedPipe fit) {
-    return fit.assessment().design().flow().stream()
-        .mapToDouble(flow -> flow.designM3ps())
+    return fit.assessment().design().line().stream()
+        .mapToDouble(line -> line.flow().designM3ps())
         .findFirst();
   }
 
@@ -300,8 +300,8 @@ public final class SizingSection {
   /** Why a pipe does not do, in a few words. */
   private static String brief(SizedPipe pipe) {
     OptionalDouble runsFrom =
-        pipe.assessment().design().flow().stream()
-            .mapToDouble(flow -> flow.minimumM3ps())
+        pipe.assessment().design().line().stream()
+            .mapToDouble(line -> line.flow().minimumM3ps())
             .findFirst();
     if (pipe.window().carriesFromM3ps().orElse(0) > runsFrom.orElse(0)) {
       return SETTLES;
